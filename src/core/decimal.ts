@@ -1,0 +1,17 @@
+/**
+ * The one decimal type of the calculation core.
+ *
+ * It is our own copy of decimal.js, so a `Decimal.set` elsewhere in the page cannot change our arithmetic.
+ * Nothing in the core rounds unless its doc comment says so; where it does, a half goes away from zero,
+ * as Excel's ROUND does, so that the pane and a cell beside it agree.
+ */
+import { Decimal as DecimalJs } from "decimal.js";
+
+export const Decimal = DecimalJs.clone({ defaults: true, precision: 34, rounding: DecimalJs.ROUND_HALF_UP });
+export type Decimal = DecimalJs;
+/** What a decimal may be made from inside the core: text or another decimal, never a binary floating-point number. */
+export type DecimalValue = string | DecimalJs;
+
+export const zero: Decimal = new Decimal("0");
+export const one: Decimal = new Decimal("1");
+export const hundred: Decimal = new Decimal("100");

@@ -1,0 +1,192 @@
+/**
+ * A season as the core takes it: every cell already a decimal in a known unit, every name already matched.
+ *
+ * Areas are in the workbook's own area unit (acres or hectares); "per area" is per one of those. Quantities of an item
+ * are in the item's base unit (the unit its pack is measured in). Crop quantities and yields are in the crop's yield
+ * unit. Shares are fractions from 0 to 1. Names are unique without regard to case; references hold the spelling of the
+ * table that defines the name.
+ */
+import type { Decimal } from "./decimal";
+import type { Kind, OperatingKind } from "./kinds";
+import type { Measure } from "./measure";
+
+/** The row that a figure came from, so that every figure can be opened down to its entries. `row` counts body rows from 1. */
+// eslint-disable-next-line no-restricted-syntax -- a place in a table is not a quantity
+export type EntryRef = { readonly table: string; readonly row: number };
+
+/** A calendar day as `YYYY-MM-DD`. */
+export type IsoDate = string & { readonly __brand?: "IsoDate" };
+
+export type AreaUnit = "ac" | "ha";
+export type YieldUnit = "bu" | "t" | "lb" | "cwt" | "ton" | "kg";
+
+export type Settings = {
+  readonly seasonYear: string | null;
+  readonly currency: string;
+  readonly areaUnit: AreaUnit;
+  /** `null`: no operating interest is charged. `rate` is a fraction a year. */
+  readonly operatingInterest:
+    | { readonly method: "by date"; readonly rate: Decimal; readonly repaymentDate: IsoDate }
+    | { readonly method: "months"; readonly rate: Decimal; readonly months: Decimal }
+    | null;
+  readonly labourPerHour: Decimal | null;
+  readonly fuelPerGallon: Decimal | null;
+  /** Money per unit of yield and point of moisture above the crop's standard. */
+  readonly dryingChargePerPoint: Decimal | null;
+  /** Name of the date × stand table in use; `null`: the default of the stand pages. */
+  readonly standResponse: string | null;
+};
+
+export type Crop = {
+  readonly name: string;
+  readonly yieldUnit: YieldUnit;
+  /** Pounds in one bushel; `null` where the crop is not measured in bushels or no weight is given. */
+  readonly weightPerBushel: Decimal | null;
+  /** Points of moisture, e.g. 15.5. */
+  readonly standardMoisture: Decimal | null;
+  readonly price: Decimal;
+  readonly lowPrice: Decimal | null;
+  readonly highPrice: Decimal | null;
+  readonly sellingCostPerUnit: Decimal;
+  readonly expectedHarvestMoisture: Decimal | null;
+  readonly otherIncomePerArea: Decimal;
+  readonly source: EntryRef;
+};
+
+export type Tenure = "owned" | "cash rent" | "crop share";
+
+export type Field = {
+  readonly name: string;
+  readonly crop: string;
+  readonly area: Decimal;
+  readonly variety: string | null;
+  readonly yieldGoal: Decimal;
+  readonly provenYield: Decimal | null;
+  readonly plannedPlanting: IsoDate | null;
+  readonly planted: IsoDate | null;
+  /** Seeds per area. */
+  readonly seedsDropped: Decimal | null;
+  /** Plants per area. */
+  readonly targetStand: Decimal | null;
+  /** Inches (centimetres where the area unit is hectares). */
+  readonly rowWidth: Decimal | null;
+  readonly tenure: Tenure;
+  readonly rentPerArea: Decimal | null;
+  readonly landChargePerArea: Decimal | null;
+  /** The operator's share of the crop; 1 unless the field is crop-shared. */
+  readonly operatorShare: Decimal;
+  readonly source: EntryRef;
+};
+
+export type Charging = "as used" | "by acres" | "by revenue";
+
+export type Item = {
+  readonly name: string;
+  readonly kind: OperatingKind;
+  /** What one pack is called, e.g. "bag"; the base unit's own name where nothing is packed. */
+  readonly packName: string;
+  /** Base units in one pack; 1 where nothing is packed. */
+  readonly packSize: Decimal;
+  /** The base unit of the item. */
+  readonly unit: Measure;
+  readonly planPricePerPack: Decimal | null;
+  readonly charged: Charging;
+  /** The operator's share of this item's cost on crop-shared fields; 1 elsewhere and where nothing is said. */
+  readonly operatorCostShare: Decimal;
+  readonly sitesOfAction: string | null;
+  readonly source: EntryRef;
+};
+
+export type Purchase = {
+  readonly item: string;
+  readonly date: IsoDate;
+  /** Base units of the item; negative for a return. */
+  readonly quantity: Decimal;
+  /** Money: price × quantity before freight and rebate; negative for a return. */
+  readonly amount: Decimal;
+  readonly freight: Decimal;
+  readonly rebate: Decimal;
+  /** When it was or will be paid; the date of the invoice where nothing else is said. */
+  readonly paidOn: IsoDate;
+  readonly source: EntryRef;
+};
+
+/** Where a row belongs: one field, or every field of a crop. */
+export type Target = { readonly field: string } | { readonly crop: string };
+export type Status = "plan" | "done";
+
+export type Application = {
+  readonly target: Target;
+  readonly item: string;
+  /** Base units of the item per area. */
+  readonly rate: Decimal;
+  /** `null`: the whole target. */
+  readonly area: Decimal | null;
+  readonly date: IsoDate | null;
+  readonly status: Status;
+  readonly source: EntryRef;
+};
+
+export type Operation = {
+  readonly target: Target;
+  readonly operation: string;
+  readonly area: Decimal | null;
+  readonly passes: Decimal;
+  readonly cost:
+    /** Money per area and pass. */
+    | { readonly basis: "per acre"; readonly rate: Decimal }
+    /** Money per hour, and the hours that the whole row took. */
+    | { readonly basis: "per hour"; readonly rate: Decimal; readonly hours: Decimal }
+    /** Money for the whole row, passes included. */
+    | { readonly basis: "lump sum"; readonly rate: Decimal }
+    | { readonly basis: "machine"; readonly machine: string };
+  readonly date: IsoDate | null;
+  readonly status: Status;
+  readonly kind: OperatingKind;
+  readonly source: EntryRef;
+};
+
+export type OtherCost = {
+  readonly item: string;
+  readonly kind: Kind;
+  readonly amount: Decimal;
+  readonly basis: "per acre" | "per unit of yield" | "whole farm";
+  readonly over: { readonly all: true } | { readonly crop: string } | { readonly field: string };
+  readonly by: "acres" | "revenue";
+  readonly cash: boolean;
+  /** When it is paid; the first day of a month where only a month is given. */
+  readonly paidOn: IsoDate | null;
+  readonly source: EntryRef;
+};
+
+export type Sale = {
+  readonly crop: string;
+  readonly date: IsoDate;
+  readonly quantity: Decimal;
+  readonly price: Decimal;
+  readonly kind: string | null;
+  readonly source: EntryRef;
+};
+
+export type HarvestLoad = {
+  readonly field: string;
+  readonly date: IsoDate;
+  /** Yield units at the crop's standard moisture. */
+  readonly quantity: Decimal;
+  /** Points of moisture as weighed. */
+  readonly moisture: Decimal | null;
+  readonly source: EntryRef;
+};
+
+export type Season = {
+  readonly settings: Settings;
+  readonly crops: readonly Crop[];
+  readonly fields: readonly Field[];
+  readonly items: readonly Item[];
+  readonly purchases: readonly Purchase[];
+  readonly applications: readonly Application[];
+  readonly operations: readonly Operation[];
+  readonly otherCosts: readonly OtherCost[];
+  readonly sales: readonly Sale[];
+  readonly harvest: readonly HarvestLoad[];
+};

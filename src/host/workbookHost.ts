@@ -1,0 +1,38 @@
+import type { Cell, SheetPlace, WorkbookContent } from "../workbook/cell";
+import type { InputTable } from "../workbook/inputTable";
+import type { ResultSheet } from "../workbook/resultSheet";
+
+/** The workbook as the rest of the program sees it. Two hosts provide it: Excel, and the embedded workbook. */
+export interface WorkbookHost {
+  /** Every table of the workbook, and every range that its table `Matches` points at. */
+  read(): Promise<WorkbookContent>;
+  /**
+   * Puts our result sheets in place as one step, which one Undo takes back. A sheet of that name which we made is made
+   * again; one that somebody else made is left alone, and ours gets the next free name (`Break-even (2)`).
+   */
+  write(sheets: readonly ResultSheet[]): Promise<void>;
+  /** Makes input tables, each on a sheet of its own; a table that is there already is left alone. */
+  makeTables(tables: readonly InputTable[]): Promise<void>;
+  /** Adds rows under the last body row of a table, as one step. Cells are given by heading; a heading left out stays blank. */
+  addRows(table: string, rows: readonly ReadonlyMap<string, Cell>[]): Promise<void>;
+  /** Shows a cell to the user and selects it. */
+  select(place: SheetPlace): Promise<void>;
+  /** The address (`Sheet!A1:F20`) and headings of what the user has selected, to match a range of their own. */
+  selection(): Promise<{ readonly address: string; readonly headings: readonly string[] }>;
+  /**
+   * Calls back after a change to any cell, whoever made it, and resolves to what stops the calls. Excel may miss a
+   * change, so a caller reads everything again at each call and never trusts the calls to be complete.
+   */
+  onChanged(changed: () => void): Promise<() => Promise<void>>;
+}
+
+/**
+ * What a host could not do, in words for the user. `busy`: the host did not answer in time or is editing a cell, and
+ * trying again may work. `protected`: a sheet or workbook is locked. `unsupported`: this Excel is too old for it.
+ */
+export class HostError extends Error {
+  override readonly name = "HostError";
+  constructor(readonly reason: "busy" | "protected" | "missing" | "unsupported" | "failed", message: string, options?: ErrorOptions) {
+    super(message, options);
+  }
+}

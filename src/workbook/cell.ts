@@ -1,0 +1,31 @@
+/** Cells as a host hands them over, before anything is understood. */
+
+/** A blank cell is `""`. A cell in error is its text, such as `#N/A`. A date is its serial number. */
+export type Cell = string | number | boolean;
+
+/** Where a block of cells begins, so that the pane can jump to one of them. Rows and columns count from 0. */
+export type SheetPlace = { readonly sheet: string; readonly row: number; readonly column: number };
+
+/** A table or a matched range: its headings and its body rows, hidden and filtered rows included, the totals row not. */
+export type RawTable = {
+  readonly name: string;
+  readonly headers: readonly string[];
+  readonly rows: readonly (readonly Cell[])[];
+  /** The first cell of the first body row. */
+  readonly body: SheetPlace;
+  /** Body cells (row, column from 0) whose formula could not be recalculated, so that their value may be old. */
+  readonly stale?: readonly { readonly row: number; readonly column: number }[];
+};
+
+export type DateSystem = "1900" | "1904";
+
+/** Everything that is read from a workbook in one go. */
+export type WorkbookContent = {
+  readonly dateSystem: DateSystem;
+  readonly tables: readonly RawTable[];
+  /**
+   * The ranges that the table `Matches` points at, by the text in its column Range; the first row is the headings.
+   * A range that the workbook does not have is absent.
+   */
+  readonly ranges: ReadonlyMap<string, RawTable>;
+};
