@@ -2,11 +2,15 @@
 import type { Decimal } from "./decimal";
 import type { Kind, Layer } from "./kinds";
 import type { EntryRef, YieldUnit } from "./season";
+import type { Area, CropQuantity, Money, MoneyPerArea, MoneyPerUnit, Share, Yield } from "./units";
 
 export type Stage = "plan" | "outlook" | "final";
 
 /** One figure for each cost layer. */
-export type PerLayer<Value = Decimal> = { readonly [L in Layer]: Value };
+export type PerLayer<Value> = { readonly [L in Layer]: Value };
+
+/** A figure for each kind that costs something, and for each layer. */
+export type ByKindAndLayer<Value> = { readonly byKind: ReadonlyMap<Kind, Value>; readonly layers: PerLayer<Value> };
 
 /**
  * One cost of one field, with the entries that made it.
@@ -17,37 +21,53 @@ export type Charge = {
   readonly kind: Kind;
   /** The item, operation or cost as the entry names it. */
   readonly name: string;
-  readonly amount: Decimal;
-  readonly perUnit: Decimal;
+  readonly amount: Money;
+  readonly perUnit: MoneyPerUnit;
   readonly entries: readonly EntryRef[];
 };
 
 /** The figures of a field or a crop at one stage, per area unit. */
 export type Budget = {
-  readonly area: Decimal;
+  readonly area: Area;
   readonly yields: {
-    readonly goal: Decimal;
-    readonly outlook: Decimal;
+    readonly goal: Yield;
+    readonly outlook: Yield;
     /** `null` where a field concerned has no proven yield. */
-    readonly proven: Decimal | null;
+    readonly proven: Yield | null;
     /** The yield that these figures rest on: goal in the plan, outlook in the outlook, harvested in the final. */
-    readonly used: Decimal;
+    readonly used: Yield;
   };
   /** Expected price per unit of yield. */
-  readonly price: Decimal;
+  readonly price: MoneyPerUnit;
   /** The operator's share of the crop, yield-weighted where fields differ. */
-  readonly operatorShare: Decimal;
+  readonly operatorShare: Share;
   /** Cost per area that does not move with yield, per kind and layer (F). */
-  readonly fixed: { readonly byKind: ReadonlyMap<Kind, Decimal>; readonly layers: PerLayer };
+  readonly fixed: ByKindAndLayer<MoneyPerArea>;
   /** Cost per unit of the operator's crop that moves with yield, per kind and layer (v). */
-  readonly moving: { readonly byKind: ReadonlyMap<Kind, Decimal>; readonly layers: PerLayer };
-  readonly otherIncomePerArea: Decimal;
-  readonly costPerArea: { readonly byKind: ReadonlyMap<Kind, Decimal>; readonly layers: PerLayer };
-  readonly costPerUnit: PerLayer<Decimal | null>;
-  readonly breakEvenPrice: PerLayer<Decimal | null>;
-  readonly breakEvenYield: PerLayer<Decimal | null>;
-  readonly incomePerArea: Decimal;
-  readonly netPerArea: PerLayer;
+  readonly moving: ByKindAndLayer<MoneyPerUnit>;
+  readonly otherIncomePerArea: MoneyPerArea;
+  readonly costPerArea: ByKindAndLayer<MoneyPerArea>;
+  readonly costPerUnit: PerLayer<MoneyPerUnit | null>;
+  readonly breakEvenPrice: PerLayer<MoneyPerUnit | null>;
+  readonly breakEvenYield: PerLayer<Yield | null>;
+  /** The break-evens at every yield that is known, and at the expected and the low price, for the tables that show them all. */
+  readonly breakEvens: readonly BreakEvens[];
+  readonly incomePerArea: MoneyPerArea;
+  readonly netPerArea: PerLayer<MoneyPerArea>;
+};
+
+/**
+ * The break-evens that rest on one yield and one price: the price that pays the cost at that yield, and the yield that
+ * pays it at that price.
+ */
+export type BreakEvens = {
+  readonly yieldOf: "goal" | "outlook" | "proven" | "harvested";
+  readonly yield: Yield;
+  readonly priceOf: "expected" | "low";
+  readonly price: MoneyPerUnit;
+  readonly breakEvenPrice: PerLayer<MoneyPerUnit | null>;
+  readonly breakEvenYield: PerLayer<Yield | null>;
+  readonly netPerArea: PerLayer<MoneyPerArea>;
 };
 
 export type StageFigures = { readonly budget: Budget; readonly charges: readonly Charge[] };
@@ -55,7 +75,7 @@ export type StageFigures = { readonly budget: Budget; readonly charges: readonly
 export type FieldFigures = {
   readonly field: string;
   readonly crop: string;
-  readonly area: Decimal;
+  readonly area: Area;
   readonly plan: StageFigures;
   readonly outlook: StageFigures;
   /** `null` until the field is harvested. */
@@ -63,17 +83,17 @@ export type FieldFigures = {
 };
 
 export type SalesFigures = {
-  readonly sold: Decimal;
-  readonly averagePrice: Decimal | null;
+  readonly sold: CropQuantity;
+  readonly averagePrice: MoneyPerUnit | null;
   /** Operator's crop at the outlook yield less what is sold; negative where more is sold than is expected. */
-  readonly unsold: Decimal;
-  readonly priceNeeded: PerLayer<Decimal | null>;
+  readonly unsold: CropQuantity;
+  readonly priceNeeded: PerLayer<MoneyPerUnit | null>;
   readonly entries: readonly EntryRef[];
 };
 
 export type CropFigures = {
   readonly crop: string;
-  readonly area: Decimal;
+  readonly area: Area;
   readonly yieldUnit: YieldUnit;
   readonly plan: Budget;
   readonly outlook: Budget;
@@ -90,15 +110,15 @@ export type ItemFigures = {
   /** The pack's name, or the base unit where the item is not packed. */
   readonly unit: string;
   /** Value ÷ quantity of this season's purchases, per pack; plan price where nothing is bought; `null` where neither is known. */
-  readonly averagePrice: Decimal | null;
-  readonly planPrice: Decimal | null;
+  readonly averagePrice: Money | null;
+  readonly planPrice: Money | null;
   readonly bought: Decimal;
-  readonly used: Decimal;
+  readonly used: Yield;
   /** What the rest of the plan takes. */
   readonly needed: Decimal;
   /** used + needed − bought where that is positive, and what it will cost at the best known price. */
   readonly short: Decimal;
-  readonly shortCost: Decimal | null;
+  readonly shortCost: Money | null;
   readonly left: Decimal;
   readonly entries: readonly EntryRef[];
 };

@@ -9,6 +9,7 @@
 import type { Decimal } from "./decimal";
 import type { Kind, OperatingKind } from "./kinds";
 import type { Measure } from "./measure";
+import type { Area, CropQuantity, ItemQuantity, ItemRate, Money, MoneyPerArea, MoneyPerUnit, Points, Share, Yield } from "./units";
 
 /** The row that a figure came from, so that every figure can be opened down to its entries. `row` counts body rows from 1. */
 // eslint-disable-next-line no-restricted-syntax -- a place in a table is not a quantity
@@ -29,10 +30,10 @@ export type Settings = {
     | { readonly method: "by date"; readonly rate: Decimal; readonly repaymentDate: IsoDate }
     | { readonly method: "months"; readonly rate: Decimal; readonly months: Decimal }
     | null;
-  readonly labourPerHour: Decimal | null;
-  readonly fuelPerGallon: Decimal | null;
+  readonly labourPerHour: Money | null;
+  readonly fuelPerGallon: Money | null;
   /** Money per unit of yield and point of moisture above the crop's standard. */
-  readonly dryingChargePerPoint: Decimal | null;
+  readonly dryingChargePerPoint: MoneyPerUnit | null;
   /** Name of the date × stand table in use; `null`: the default of the stand pages. */
   readonly standResponse: string | null;
 };
@@ -43,13 +44,13 @@ export type Crop = {
   /** Pounds in one bushel; `null` where the crop is not measured in bushels or no weight is given. */
   readonly weightPerBushel: Decimal | null;
   /** Points of moisture, e.g. 15.5. */
-  readonly standardMoisture: Decimal | null;
-  readonly price: Decimal;
-  readonly lowPrice: Decimal | null;
-  readonly highPrice: Decimal | null;
-  readonly sellingCostPerUnit: Decimal;
-  readonly expectedHarvestMoisture: Decimal | null;
-  readonly otherIncomePerArea: Decimal;
+  readonly standardMoisture: Points | null;
+  readonly price: MoneyPerUnit;
+  readonly lowPrice: MoneyPerUnit | null;
+  readonly highPrice: MoneyPerUnit | null;
+  readonly sellingCostPerUnit: MoneyPerUnit;
+  readonly expectedHarvestMoisture: Points | null;
+  readonly otherIncomePerArea: MoneyPerArea;
   readonly source: EntryRef;
 };
 
@@ -58,10 +59,10 @@ export type Tenure = "owned" | "cash rent" | "crop share";
 export type Field = {
   readonly name: string;
   readonly crop: string;
-  readonly area: Decimal;
+  readonly area: Area;
   readonly variety: string | null;
-  readonly yieldGoal: Decimal;
-  readonly provenYield: Decimal | null;
+  readonly yieldGoal: Yield;
+  readonly provenYield: Yield | null;
   readonly plannedPlanting: IsoDate | null;
   readonly planted: IsoDate | null;
   /** Seeds per area. */
@@ -71,10 +72,10 @@ export type Field = {
   /** Inches (centimetres where the area unit is hectares). */
   readonly rowWidth: Decimal | null;
   readonly tenure: Tenure;
-  readonly rentPerArea: Decimal | null;
-  readonly landChargePerArea: Decimal | null;
+  readonly rentPerArea: MoneyPerArea | null;
+  readonly landChargePerArea: MoneyPerArea | null;
   /** The operator's share of the crop; 1 unless the field is crop-shared. */
-  readonly operatorShare: Decimal;
+  readonly operatorShare: Share;
   readonly source: EntryRef;
 };
 
@@ -86,13 +87,13 @@ export type Item = {
   /** What one pack is called, e.g. "bag"; the base unit's own name where nothing is packed. */
   readonly packName: string;
   /** Base units in one pack; 1 where nothing is packed. */
-  readonly packSize: Decimal;
+  readonly packSize: ItemQuantity;
   /** The base unit of the item. */
   readonly unit: Measure;
-  readonly planPricePerPack: Decimal | null;
+  readonly planPricePerPack: Money | null;
   readonly charged: Charging;
   /** The operator's share of this item's cost on crop-shared fields; 1 elsewhere and where nothing is said. */
-  readonly operatorCostShare: Decimal;
+  readonly operatorCostShare: Share;
   readonly sitesOfAction: string | null;
   readonly source: EntryRef;
 };
@@ -101,11 +102,11 @@ export type Purchase = {
   readonly item: string;
   readonly date: IsoDate;
   /** Base units of the item; negative for a return. */
-  readonly quantity: Decimal;
+  readonly quantity: ItemQuantity;
   /** Money: price × quantity before freight and rebate; negative for a return. */
-  readonly amount: Decimal;
-  readonly freight: Decimal;
-  readonly rebate: Decimal;
+  readonly amount: Money;
+  readonly freight: Money;
+  readonly rebate: Money;
   /** When it was or will be paid; the date of the invoice where nothing else is said. */
   readonly paidOn: IsoDate;
   readonly source: EntryRef;
@@ -119,9 +120,9 @@ export type Application = {
   readonly target: Target;
   readonly item: string;
   /** Base units of the item per area. */
-  readonly rate: Decimal;
+  readonly rate: ItemRate;
   /** `null`: the whole target. */
-  readonly area: Decimal | null;
+  readonly area: Area | null;
   readonly date: IsoDate | null;
   readonly status: Status;
   readonly source: EntryRef;
@@ -130,15 +131,15 @@ export type Application = {
 export type Operation = {
   readonly target: Target;
   readonly operation: string;
-  readonly area: Decimal | null;
+  readonly area: Area | null;
   readonly passes: Decimal;
   readonly cost:
     /** Money per area and pass. */
-    | { readonly basis: "per acre"; readonly rate: Decimal }
+    | { readonly basis: "per acre"; readonly rate: MoneyPerArea }
     /** Money per hour, and the hours that the whole row took. */
-    | { readonly basis: "per hour"; readonly rate: Decimal; readonly hours: Decimal }
+    | { readonly basis: "per hour"; readonly rate: Money; readonly hours: Decimal }
     /** Money for the whole row, passes included. */
-    | { readonly basis: "lump sum"; readonly rate: Decimal }
+    | { readonly basis: "lump sum"; readonly rate: Money }
     | { readonly basis: "machine"; readonly machine: string };
   readonly date: IsoDate | null;
   readonly status: Status;
@@ -149,6 +150,7 @@ export type Operation = {
 export type OtherCost = {
   readonly item: string;
   readonly kind: Kind;
+  /** Money per area, per unit of the crop, or in all, as the basis says. */
   readonly amount: Decimal;
   readonly basis: "per acre" | "per unit of yield" | "whole farm";
   readonly over: { readonly all: true } | { readonly crop: string } | { readonly field: string };
@@ -162,8 +164,8 @@ export type OtherCost = {
 export type Sale = {
   readonly crop: string;
   readonly date: IsoDate;
-  readonly quantity: Decimal;
-  readonly price: Decimal;
+  readonly quantity: CropQuantity;
+  readonly price: MoneyPerUnit;
   readonly kind: string | null;
   readonly source: EntryRef;
 };
@@ -172,9 +174,9 @@ export type HarvestLoad = {
   readonly field: string;
   readonly date: IsoDate;
   /** Yield units at the crop's standard moisture. */
-  readonly quantity: Decimal;
+  readonly quantity: CropQuantity;
   /** Points of moisture as weighed. */
-  readonly moisture: Decimal | null;
+  readonly moisture: Points | null;
   readonly source: EntryRef;
 };
 
