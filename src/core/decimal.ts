@@ -15,3 +15,13 @@ export type DecimalValue = string | DecimalJs;
 export const zero: Decimal = new Decimal("0");
 export const one: Decimal = new Decimal("1");
 export const hundred: Decimal = new Decimal("100");
+
+/** The sum of all; zero of none. */
+export function sum(values: Iterable<Decimal>): Decimal {
+  let total = zero;
+  for (const value of values) total = total.plus(value);
+  return total;
+}
+
+/** The larger of the two. */
+export const larger = (a: Decimal, b: Decimal): Decimal => (a.gte(b) ? a : b);

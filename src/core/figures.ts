@@ -113,7 +113,7 @@ export type ItemFigures = {
   readonly averagePrice: Money | null;
   readonly planPrice: Money | null;
   readonly bought: Decimal;
-  readonly used: Yield;
+  readonly used: Decimal;
   /** What the rest of the plan takes. */
   readonly needed: Decimal;
   /** used + needed − bought where that is positive, and what it will cost at the best known price. */

@@ -1,0 +1,65 @@
+/** Costs that are no field work, and what the land costs. */
+import { zero, type Decimal } from "./decimal";
+import type { Cost, MovingCost } from "./cost";
+import { sharingWeights, type FieldFacts } from "./fieldFacts";
+import type { Stage } from "./figures";
+import type { DaysOut } from "./operatingInterest";
+import type { OtherCost } from "./season";
+import { splitToTheCent } from "./split";
+import { money, moneyPerUnit } from "./units";
+
+/** The fields that a cost is spread over. */
+const fieldsOf = ({ over }: OtherCost, facts: readonly FieldFacts[]): readonly FieldFacts[] =>
+  facts.filter(({ field }) => ("all" in over ? true : "crop" in over ? field.crop === over.crop : field.name === over.field));
+
+/**
+ * The costs of each field that do not move with yield. A whole-farm amount is split so that its cents add up; an
+ * amount per area is charged on the whole area of each field concerned.
+ */
+export function otherCosts(costs: readonly OtherCost[], facts: readonly FieldFacts[], stage: Stage, daysOut: DaysOut): ReadonlyMap<string, readonly Cost[]> {
+  const byField = new Map<string, Cost[]>(facts.map(({ field }) => [field.name, []]));
+  for (const cost of costs) {
+    if (cost.basis === "per unit of yield") continue;
+    const over = fieldsOf(cost, facts);
+    if (over.length === 0) continue;
+    const amounts = cost.basis === "whole farm"
+      ? splitToTheCent(money(cost.amount), sharingWeights(over, cost.by, stage))
+      : over.map(({ field }) => money(cost.amount.times(field.area)));
+    over.forEach(({ field }, index) => byField.get(field.name)!.push({
+      kind: cost.kind, name: cost.item, amount: amounts[index]!, days: daysOut(cost.paidOn), cash: cost.cash, entries: [cost.source],
+    }));
+  }
+  return byField;
+}
+
+/** Cash rent and the charge for owned land: the same at every stage. */
+export function landCosts({ field }: FieldFacts): readonly Cost[] {
+  const costs: Cost[] = [];
+  const add = (kind: "cash rent" | "land charge", name: string, perArea: typeof field.rentPerArea, cash: boolean) => {
+    if (perArea !== null) costs.push({ kind, name, amount: money(perArea.times(field.area)), days: zero, cash, entries: [field.source] });
+  };
+  add("cash rent", "Cash rent", field.rentPerArea, true);
+  add("land charge", "Land charge", field.landChargePerArea, false);
+  return costs;
+}
+
+/**
+ * The costs that move with yield: the crop's selling cost, drying down to standard moisture, and other costs per unit
+ * of yield. Drying is charged on the points that the crop is expected to be wetter than standard: the expected harvest
+ * moisture, and what was weighed once the field is harvested. Grain drier than standard costs nothing.
+ *
+ * @param perPoint money per unit of yield and point; `null` where no drying is charged
+ */
+export function movingCosts(facts: FieldFacts, costs: readonly OtherCost[], perPoint: Decimal | null, stage: Stage): readonly MovingCost[] {
+  const { crop, harvested } = facts;
+  const moving: MovingCost[] = [{ kind: "haul", name: "Selling cost", perUnit: crop.sellingCostPerUnit, entries: [crop.source] }];
+  const moisture = (stage === "plan" ? null : harvested?.moisture) ?? crop.expectedHarvestMoisture;
+  if (perPoint !== null && moisture !== null && crop.standardMoisture !== null && moisture.gt(crop.standardMoisture)) {
+    moving.push({ kind: "drying", name: "Drying", perUnit: moneyPerUnit(moisture.minus(crop.standardMoisture).times(perPoint)), entries: [crop.source] });
+  }
+  for (const cost of costs) {
+    if (cost.basis !== "per unit of yield" || fieldsOf(cost, [facts]).length === 0) continue;
+    moving.push({ kind: cost.kind, name: cost.item, perUnit: moneyPerUnit(cost.amount), entries: [cost.source] });
+  }
+  return moving;
+}

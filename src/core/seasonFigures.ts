@@ -1,0 +1,88 @@
+/** The whole calculation of a season: entries in, figures of every crop, field and item out. */
+import { one } from "./decimal";
+import { budget, chargesByKind, cropBudget } from "./budget";
+import { charges, type Cost, type StageCosts } from "./cost";
+import { fieldFacts, yieldAt, type FieldFacts } from "./fieldFacts";
+import type { CropFigures, FieldFigures, SeasonFigures, Stage, StageFigures } from "./figures";
+import { itemBooks, itemCosts, itemFigures } from "./itemCosts";
+import { daysOut, operatingInterest } from "./operatingInterest";
+import { operationCosts } from "./operationCosts";
+import { landCosts, movingCosts, otherCosts } from "./otherCosts";
+import { boughtByItem } from "./purchases";
+import { salesFigures } from "./sales";
+import type { Season } from "./season";
+import { fieldsByCrop, workByField } from "./work";
+
+const stages = ["plan", "outlook", "final"] as const;
+
+/**
+ * Plan, outlook and final of every field and crop that has fields, and what is bought and needed of every item.
+ *
+ * A total function over seasons that the workbook reader lets through; it throws RangeError on one that it would not,
+ * such as a field of an unknown crop.
+ */
+export function seasonFigures(season: Season): SeasonFigures {
+  const facts = fieldFacts(season);
+  const days = daysOut(season.settings.operatingInterest);
+  const books = itemBooks(
+    season.items, facts, boughtByItem(season.purchases, days),
+    workByField(season.applications, season.fields, (row) => row.item, () => one),
+  );
+  const costs = fixedCosts(season, facts, books.map((book) => itemCosts(book, facts, days)));
+  const fields = facts.map((each) => fieldFigures(season, each, costs.get(each.field.name)!));
+  return { crops: cropFigures(season, fields), items: books.map(itemFigures) };
+}
+
+/** The costs of every field that do not move with yield, operating interest not yet among them. */
+function fixedCosts(season: Season, facts: readonly FieldFacts[], ofItems: readonly ReadonlyMap<string, StageCosts>[]) {
+  const days = daysOut(season.settings.operatingInterest);
+  // Operations are one where their names are, however they are typed.
+  const operations = workByField(season.operations, season.fields, (row) => row.operation.toLowerCase(), (row) => row.passes);
+  const others = { plan: otherCosts(season.otherCosts, facts, "plan", days), outlook: otherCosts(season.otherCosts, facts, "outlook", days), final: otherCosts(season.otherCosts, facts, "final", days) };
+  return new Map(facts.map((each) => {
+    const name = each.field.name;
+    const worked = [...operations.get(name)!.values()].map((work) => operationCosts(work, days));
+    const used = ofItems.flatMap((byField) => byField.get(name) ?? []);
+    const at = (stage: Stage): readonly Cost[] => [
+      ...[...used, ...worked].flatMap((of) => of[stage]), ...others[stage].get(name)!, ...landCosts(each),
+    ];
+    return [name, { plan: at("plan"), outlook: at("outlook"), final: at("final") }] as const;
+  }));
+}
+
+function fieldFigures(season: Season, facts: FieldFacts, costs: StageCosts): FieldFigures {
+  const { field, crop, harvested } = facts;
+  const at = (stage: Stage): StageFigures => {
+    const fixed = [...costs[stage], ...operatingInterest(costs[stage], season.settings.operatingInterest)];
+    const moving = movingCosts(facts, season.otherCosts, season.settings.dryingChargePerPoint, stage);
+    const all = charges(fixed, moving);
+    return {
+      charges: all,
+      budget: budget({
+        area: field.area, crop, operatorShare: field.operatorShare, otherIncome: crop.otherIncomePerArea,
+        harvested: harvested !== null,
+        yields: { goal: field.yieldGoal, outlook: facts.outlookYield, proven: field.provenYield, used: yieldAt(facts, stage) },
+        ...chargesByKind(all, field.area),
+      }),
+    };
+  };
+  const [plan, outlook, final] = stages.map(at) as [StageFigures, StageFigures, StageFigures];
+  return { field: field.name, crop: crop.name, area: field.area, plan, outlook, final: harvested === null ? null : final };
+}
+
+/** The crops that have fields, in the order of their table. */
+function cropFigures(season: Season, all: readonly FieldFigures[]): readonly CropFigures[] {
+  const byCrop = fieldsByCrop(season.fields);
+  return season.crops.filter((crop) => byCrop.has(crop.name)).map((crop) => {
+    const fields = all.filter((field) => field.crop === crop.name);
+    const finals = fields.map((field) => field.final);
+    const harvested = finals.every((final) => final !== null);
+    const outlook = cropBudget(fields.map((field) => field.outlook.budget), crop, harvested);
+    return {
+      crop: crop.name, area: outlook.area, yieldUnit: crop.yieldUnit, fields, outlook,
+      plan: cropBudget(fields.map((field) => field.plan.budget), crop, harvested),
+      final: harvested ? cropBudget(finals.map((final) => final.budget), crop, true) : null,
+      sales: salesFigures(season.sales.filter((sale) => sale.crop === crop.name), outlook),
+    };
+  });
+}

@@ -1,0 +1,96 @@
+/** Field work row by row: which part of a row falls to which field, and what is left of the plan. */
+import { one, sum, type Decimal } from "./decimal";
+import type { EntryRef, Field, IsoDate, Status, Target } from "./season";
+import { area, type Area } from "./units";
+
+/** What all rows of field work have in common. */
+export type WorkRow = {
+  readonly target: Target;
+  /** `null`: the whole target. */
+  readonly area: Area | null;
+  readonly date: IsoDate | null;
+  readonly status: Status;
+  readonly source: EntryRef;
+};
+
+/** The part of one row that falls to one field. */
+export type Work<Row extends WorkRow> = {
+  readonly row: Row;
+  /** Area worked, once for each pass. */
+  readonly areaPasses: Area;
+  /** The fraction of the whole row, for what is given for the row as a whole. */
+  readonly part: Decimal;
+};
+
+/** The work of one item or one operation in one field, in the order of the table. */
+export type FieldWork<Row extends WorkRow> = { readonly planned: Work<Row>[]; readonly done: Work<Row>[] };
+
+/** Work by field and then by what the rows are of. */
+export type WorkByField<Row extends WorkRow> = ReadonlyMap<string, ReadonlyMap<string, FieldWork<Row>>>;
+
+/**
+ * Gives every row to its fields. A row for a crop goes to all the crop's fields; an area stated on it is spread over
+ * them in proportion to theirs.
+ *
+ * @param subject what the row is of: the item, or the operation
+ * @param passes how often the row goes over its area
+ */
+export function workByField<Row extends WorkRow>(
+  rows: readonly Row[], fields: readonly Field[], subject: (row: Row) => string, passes: (row: Row) => Decimal,
+): WorkByField<Row> {
+  const byField = new Map<string, Map<string, FieldWork<Row>>>(fields.map((field) => [field.name, new Map()]));
+  const byName = new Map(fields.map((field) => [field.name, [field]]));
+  const byCrop = fieldsByCrop(fields);
+  for (const row of rows) {
+    const targets = ("field" in row.target ? byName.get(row.target.field) : byCrop.get(row.target.crop)) ?? [];
+    const whole = targets.length > 1 ? sum(targets.map((field) => field.area)) : null;
+    const times = passes(row);
+    const name = subject(row);
+    for (const field of targets) {
+      const part = whole === null ? one : field.area.div(whole);
+      const once = row.area === null ? field.area : whole === null ? row.area : row.area.times(part);
+      const works = byField.get(field.name)!;
+      let work = works.get(name);
+      if (work === undefined) works.set(name, (work = { planned: [], done: [] }));
+      (row.status === "done" ? work.done : work.planned).push({ row, areaPasses: area(times.eq(one) ? once : once.times(times)), part });
+    }
+  }
+  return byField;
+}
+
+/**
+ * What is left of the plan: the area passes done are taken off the planned ones, the oldest date first, rows without a
+ * date last, rows of one date in the order of the table.
+ */
+export function workLeft<Row extends WorkRow>({ planned, done }: FieldWork<Row>): readonly Work<Row>[] {
+  if (done.length === 0 || planned.length === 0) return planned;
+  let taken = sum(done.map((work) => work.areaPasses));
+  const left: Work<Row>[] = [];
+  for (const work of [...planned].sort(byDate)) {
+    const rest = work.areaPasses.minus(taken);
+    if (rest.lte("0")) {
+      taken = rest.neg();
+      continue;
+    }
+    left.push(taken.isZero() ? work : { row: work.row, areaPasses: area(rest), part: work.part.times(rest).div(work.areaPasses) });
+    taken = taken.minus(taken);
+  }
+  return left;
+}
+
+export function fieldsByCrop(fields: readonly Field[]): ReadonlyMap<string, readonly Field[]> {
+  const byCrop = new Map<string, Field[]>();
+  for (const field of fields) {
+    const others = byCrop.get(field.crop);
+    if (others === undefined) byCrop.set(field.crop, [field]);
+    else others.push(field);
+  }
+  return byCrop;
+}
+
+function byDate<Row extends WorkRow>(a: Work<Row>, b: Work<Row>): -1 | 0 | 1 {
+  if (a.row.date === b.row.date) return 0;
+  if (a.row.date === null) return 1;
+  if (b.row.date === null) return -1;
+  return a.row.date < b.row.date ? -1 : 1;
+}
