@@ -1,0 +1,138 @@
+/** What is selected in the grid and how keys move it. Nothing here knows the screen. */
+import { blockOf, type Block, type CellAt } from "./address";
+
+/**
+ * `active` has the focus and takes what is typed. The block lies between `anchor`, where selecting began, and `corner`;
+ * all three are the same cell where one cell is selected. `entryColumn` is where a run of Tab entries began: Enter goes
+ * back to it, one row down.
+ */
+export type Selection = {
+  readonly active: CellAt;
+  readonly anchor: CellAt;
+  readonly corner: CellAt;
+  readonly entryColumn: number | null;
+};
+
+/** What a move must know of the sheet: its size on screen, the part that is used, and which cells are filled. */
+export type Extent = {
+  readonly rows: number;
+  readonly columns: number;
+  /** The number of rows and columns that hold something, counted from the first. */
+  readonly used: { readonly rows: number; readonly columns: number };
+  readonly pageRows: number;
+  readonly isFilled: (cell: CellAt) => boolean;
+};
+
+/** A key as the browser names it, with the keys held down. */
+export type KeyStroke = { readonly key: string; readonly shift: boolean; readonly ctrl: boolean };
+
+/** One cell selected. */
+export const selectCell = (active: CellAt): Selection => ({ active, anchor: active, corner: active, entryColumn: null });
+
+/** A block selected, its first cell active. */
+export const selectBlock = (block: Block): Selection => {
+  const active = { row: block.top, column: block.left };
+  return { active, anchor: active, corner: { row: block.bottom, column: block.right }, entryColumn: null };
+};
+
+/** The block from where selecting began to another cell. */
+export const extendTo = (selection: Selection, corner: CellAt): Selection => ({ ...selection, corner, entryColumn: null });
+
+/** The selected block. */
+export const selectedBlock = ({ anchor, corner }: Selection): Block => blockOf(anchor, corner);
+
+/** Whether more than one cell is selected. */
+export const isBlock = ({ anchor, corner }: Selection): boolean => anchor.row !== corner.row || anchor.column !== corner.column;
+
+/** Where a key takes the selection; `null` for a key that moves nothing. */
+export function moved(selection: Selection, stroke: KeyStroke, extent: Extent): Selection | null {
+  const { key, shift, ctrl } = stroke;
+  if (key === "Enter" || key === "Tab") return entered(selection, stroke, extent);
+  if (key === "a" && ctrl) return { ...selection, anchor: { row: 0, column: 0 }, corner: lastUsed(extent) };
+  if (key === " " && shift) return { ...selection, ...wholeRows(selectedBlock(selection), extent) };
+  if (key === " " && ctrl) return { ...selection, ...wholeColumns(selectedBlock(selection), extent) };
+  const from = shift ? selection.corner : selection.active;
+  const to = target(from, key, ctrl, extent);
+  if (to === null) return null;
+  const inside = clamp(to, extent);
+  return shift ? extendTo(selection, inside) : selectCell(inside);
+}
+
+const steps: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowUp: [-1, 0], ArrowDown: [1, 0], ArrowLeft: [0, -1], ArrowRight: [0, 1],
+};
+
+function target(from: CellAt, key: string, ctrl: boolean, extent: Extent): CellAt | null {
+  const step = steps[key];
+  if (step !== undefined) {
+    return ctrl ? edge(from, step, extent) : { row: from.row + step[0], column: from.column + step[1] };
+  }
+  switch (key) {
+    case "PageUp": return { ...from, row: from.row - extent.pageRows };
+    case "PageDown": return { ...from, row: from.row + extent.pageRows };
+    case "Home": return { row: ctrl ? 0 : from.row, column: 0 };
+    case "End": return ctrl ? lastUsed(extent) : lastFilled(from, extent);
+    default: return null;
+  }
+}
+
+const lastUsed = ({ used }: Extent): CellAt => ({ row: Math.max(used.rows - 1, 0), column: Math.max(used.columns - 1, 0) });
+
+const clamp = ({ row, column }: CellAt, { rows, columns }: Extent): CellAt => ({
+  row: Math.min(Math.max(row, 0), rows - 1), column: Math.min(Math.max(column, 0), columns - 1),
+});
+
+const wholeRows = ({ top, bottom }: Block, extent: Extent) => ({
+  anchor: { row: top, column: 0 }, corner: { row: bottom, column: lastUsed(extent).column },
+});
+
+const wholeColumns = ({ left, right }: Block, extent: Extent) => ({
+  anchor: { row: 0, column: left }, corner: { row: lastUsed(extent).row, column: right },
+});
+
+function lastFilled(from: CellAt, extent: Extent): CellAt {
+  let column = extent.used.columns - 1;
+  while (column > 0 && !extent.isFilled({ row: from.row, column })) column -= 1;
+  return { row: from.row, column };
+}
+
+/** Ctrl+arrow: to the end of a run of filled cells, or over a gap to the next filled cell, or to the edge of what is used. */
+function edge(from: CellAt, [down, right]: readonly [number, number], extent: Extent): CellAt {
+  const last = { row: Math.max(extent.used.rows - 1, from.row), column: Math.max(extent.used.columns - 1, from.column) };
+  const isInside = ({ row, column }: CellAt) => row >= 0 && column >= 0 && row <= last.row && column <= last.column;
+  const next = ({ row, column }: CellAt): CellAt => ({ row: row + down, column: column + right });
+  let at = from;
+  const inRun = extent.isFilled(from) && isInside(next(from)) && extent.isFilled(next(from));
+  while (isInside(next(at))) {
+    if (inRun && !extent.isFilled(next(at))) return at;
+    at = next(at);
+    if (!inRun && extent.isFilled(at)) return at;
+  }
+  return at;
+}
+
+/** Enter and Tab: through the block where one is selected, else down or right, Enter returning to where a run of Tabs began. */
+function entered(selection: Selection, { key, shift }: KeyStroke, extent: Extent): Selection {
+  const { active, entryColumn } = selection;
+  const by = shift ? -1 : 1;
+  if (isBlock(selection)) return { ...selection, active: nextInBlock(selection, key === "Enter", by) };
+  if (key === "Enter") {
+    const column = shift ? active.column : entryColumn ?? active.column;
+    return selectCell(clamp({ row: active.row + by, column }, extent));
+  }
+  return { ...selectCell(clamp({ ...active, column: active.column + by }, extent)), entryColumn: entryColumn ?? active.column };
+}
+
+/** The next cell of a block, column by column for Enter and row by row for Tab, round to the beginning after the last. */
+function nextInBlock(selection: Selection, downFirst: boolean, by: number): CellAt {
+  const block = selectedBlock(selection);
+  const height = block.bottom - block.top + 1;
+  const width = block.right - block.left + 1;
+  const row = selection.active.row - block.top;
+  const column = selection.active.column - block.left;
+  const size = height * width;
+  const next = ((downFirst ? column * height + row : row * width + column) + by + size) % size;
+  return downFirst
+    ? { row: block.top + (next % height), column: block.left + Math.floor(next / height) }
+    : { row: block.top + Math.floor(next / width), column: block.left + (next % width) };
+}
