@@ -1,0 +1,56 @@
+/** The small invented workbooks of the contract test. */
+import type { RawTable } from "../../src/workbook/cell";
+import type { Fixture } from "./fixture";
+
+/** Two tables: one at A1, one lower down with hidden rows and a totals row on a sheet whose name wants quotes. */
+export const farm: Fixture = {
+  sheets: [
+    {
+      name: "Fields",
+      cells: [["Field", "Crop", "Acres"], ["North forty", "Corn", 38.5], ["Creek", "Soybeans", 81]],
+      tables: [{ name: "Fields", range: "A1:C3" }],
+    },
+    {
+      name: "Grower's bills",
+      cells: [
+        ["Bills of the year"],
+        [],
+        ["", "Date", "Item", "Quantity", "Paid"],
+        ["", 46117, "Seed, early", "1,200.50", true],
+        ["", 46120.5, "Urea", "#N/A", false],
+        ["", 46121, "Diesel", 0.1, ""],
+        ["", "", "", "", ""],
+        ["", "Total", "", 3, ""],
+      ],
+      tables: [{ name: "Purchases", range: "B3:E8", totalsRow: true }],
+      hiddenRows: [5],
+    },
+  ],
+};
+
+export const fields: RawTable = {
+  name: "Fields",
+  headers: ["Field", "Crop", "Acres"],
+  rows: [["North forty", "Corn", 38.5], ["Creek", "Soybeans", 81]],
+  body: { sheet: "Fields", row: 1, column: 0 },
+};
+
+/** A grower's own sheet, matched by the table Matches; one match points at a sheet that has gone, one at no address. */
+export const ownCounts: Fixture = {
+  sheets: [
+    { name: "My counts", cells: [[], ["", "Where", "Plants"], ["", "North forty", 28], ["", "Creek", "31"]] },
+    {
+      name: "Matches",
+      cells: [
+        ["Table", "Range", "Column", "Heading"],
+        ["Stand counts", "'My counts'!B2:C4", "Field", "Where"],
+        ["Stand counts", "'My counts'!B2:C4", "Plants", "Plants"],
+        ["Stand counts", "'My counts'!B:C", "Plants", "Plants"],
+        ["Stand counts", "'Last year'!A1:B9", "Field", "Where"],
+        ["Stand counts", "somewhere", "Field", "Where"],
+        ["Stand counts", "", "Field", "Where"],
+      ],
+      tables: [{ name: "Matches", range: "A1:D7" }],
+    },
+  ],
+};

@@ -1,0 +1,340 @@
+/** What every workbook host must do, whichever workbook is behind it. Each host's test file calls `describeWorkbookHost`. */
+import { afterEach, describe, expect, it } from "vitest";
+import { HostError, type WorkbookHost } from "../../src/host/workbookHost";
+import type { Cell, RawTable } from "../../src/workbook/cell";
+import type { InputTable } from "../../src/workbook/inputTable";
+import type { ResultSheet, SheetCell } from "../../src/workbook/resultSheet";
+import { fields, farm, ownCounts } from "./contractWorkbooks";
+import type { Fixture, SheetSnapshot, Snapshot } from "./fixture";
+
+/** A host over a workbook made from a fixture, and hands on that workbook beside the host. */
+export type OpenedHost = {
+  readonly host: WorkbookHost;
+  /** What the workbook holds now. */
+  snapshot(): Promise<Snapshot>;
+  /** Somebody types a value into a cell. */
+  type(sheet: string, cell: string, value: Cell): Promise<void>;
+  /** Somebody selects a range, such as `B2:D9` or `B:D`. */
+  pick(sheet: string, range: string): Promise<void>;
+  close(): Promise<void>;
+};
+
+/** Runs the contract on hosts that `open` makes. */
+export function describeWorkbookHost(name: string, open: (fixture: Fixture) => Promise<OpenedHost>): void {
+  describe(`${name} as a workbook host`, () => {
+    let opened: OpenedHost | undefined;
+    const workbook = async (fixture: Fixture) => (opened = await open(fixture));
+    afterEach(async () => {
+      await opened?.close();
+      opened = undefined;
+    });
+
+    describe("read", () => {
+      it("gives every table with its headings, its body and where the body begins", async () => {
+        const { host } = await workbook(farm);
+        const { tables } = await host.read();
+        expect(tables.map(({ name: table }) => table).sort()).toEqual(["Fields", "Purchases"]);
+        expect(tableOf(tables, "Fields")).toEqual(fields);
+      });
+
+      it("gives hidden and filtered rows, and not the totals row", async () => {
+        const { host } = await workbook(farm);
+        const purchases = tableOf((await host.read()).tables, "Purchases");
+        expect(purchases.rows.map((row) => row[1])).toEqual(["Seed, early", "Urea", "Diesel", ""]);
+        expect(purchases.body).toEqual({ sheet: "Grower's bills", row: 3, column: 1 });
+      });
+
+      it("hands cells over as they are: blanks, errors, dates, yes or no, and text that looks like a number", async () => {
+        const { host } = await workbook(farm);
+        const purchases = tableOf((await host.read()).tables, "Purchases");
+        expect(purchases.headers).toEqual(["Date", "Item", "Quantity", "Paid"]);
+        expect(purchases.rows).toEqual([
+          [46117, "Seed, early", "1,200.50", true],
+          [46120.5, "Urea", "#N/A", false],
+          [46121, "Diesel", 0.1, ""],
+          ["", "", "", ""],
+        ]);
+      });
+
+      it("knows the workbook's date system", async () => {
+        const { host } = await workbook(farm);
+        expect((await host.read()).dateSystem).toBe("1900");
+        await opened?.close();
+        const { host: old } = await workbook({ ...farm, dateSystem: "1904" });
+        expect((await old.read()).dateSystem).toBe("1904");
+      });
+
+      it("gives the ranges that Matches points at, and leaves out those that are not there", async () => {
+        const { host } = await workbook(ownCounts);
+        const { ranges } = await host.read();
+        expect([...ranges.keys()].sort()).toEqual(["'My counts'!B2:C4", "'My counts'!B:C"]);
+        const expected = {
+          headers: ["Where", "Plants"],
+          rows: [["North forty", 28], ["Creek", "31"]],
+          body: { sheet: "My counts", row: 2, column: 1 },
+        };
+        expect(ranges.get("'My counts'!B2:C4")).toMatchObject(expected);
+        expect(ranges.get("'My counts'!B:C")).toMatchObject(expected); // whole columns, as far as they are used
+      });
+
+      it("gives nothing, and no error, in a workbook without tables", async () => {
+        const { host } = await workbook({ sheets: [{ name: "Sheet1", cells: [] }] });
+        expect(await host.read()).toEqual({ dateSystem: "1900", tables: [], ranges: new Map() });
+      });
+
+      it("sees what was typed since", async () => {
+        const { host, type } = await workbook(farm);
+        await host.read();
+        await type("Fields", "C2", 161.5);
+        expect(tableOf((await host.read()).tables, "Fields").rows[0]?.[2]).toBe(161.5);
+      });
+    });
+
+    describe("write", () => {
+      it("puts values, formulas, number formats and bold in place", async () => {
+        const { host, snapshot } = await workbook(farm);
+        await host.write([costs]);
+        const { cells } = sheetOf(await snapshot(), "Cost per acre");
+        expect(cells["A1"]).toMatchObject({ value: "Cost per acre", bold: true });
+        expect(cells["B3"]).toMatchObject({ value: 118.25, numberFormat: "#,##0.00", bold: false });
+        expect(cells["B5"]).toMatchObject({ formula: "=SUM(B3:B4)", numberFormat: "#,##0.00" });
+        expect(cells["C4"]).toMatchObject({ value: true });
+        expect(cells["C3"]).toBeUndefined();
+      });
+
+      it.each(["=1+1", "+44", "-5 to 3", "@home", "'quoted", "1-2", "00123", "TRUE", "12%", "May 5", "#N/A"])(
+        "writes the text %s as that text, not as what Excel would make of it", async (text) => {
+          const { host, snapshot } = await workbook(farm);
+          await host.write([{ ...costs, rows: [[{ value: text }]], charts: [], merges: [] }]);
+          const cell = sheetOf(await snapshot(), "Cost per acre").cells["A1"];
+          expect(cell?.value).toBe(text);
+          expect(cell?.formula).toBeUndefined();
+        });
+
+      it("sets widths, merges, headings in view and on each page, orientation and charts", async () => {
+        const { host, snapshot } = await workbook(farm);
+        await host.write([costs]);
+        const sheet = sheetOf(await snapshot(), "Cost per acre");
+        expect(sheet.columnWidths.map(Math.round)).toEqual([30, 12, 10]);
+        expect(sheet.merges).toEqual(["A1:C1"]);
+        expect(sheet).toMatchObject({ frozenRows: 2, titleRows: "1:2", orientation: "landscape" });
+        expect(sheet.charts).toEqual([{ title: "Cost per acre by kind", series: 2 }]);
+      });
+
+      it("makes a sheet of ours again, leaving nothing of the old one", async () => {
+        const { host, snapshot } = await workbook(farm);
+        await host.write([costs]);
+        await host.write([{ ...costs, rows: [[{ value: "Shorter" }]], merges: [], charts: [], headingRows: 0, columns: [9] }]);
+        const { sheets } = await snapshot();
+        expect(sheets.map(({ name: sheet }) => sheet)).toEqual(["Fields", "Grower's bills", "Cost per acre"]);
+        const sheet = sheetOf({ sheets, selected: null }, "Cost per acre");
+        expect(Object.keys(sheet.cells)).toEqual(["A1"]);
+        expect(sheet.cells["A1"]?.bold).toBe(false);
+        expect(sheet).toMatchObject({ merges: [], charts: [], frozenRows: 0, titleRows: null });
+        expect(Math.round(sheet.columnWidths[0] ?? 0)).toBe(9);
+      });
+
+      it("leaves a sheet of somebody else's alone and takes the next free name, the same one each time", async () => {
+        const theirs: Fixture = {
+          sheets: [{ name: "break-even", cells: [["mine"]] }, { name: "Break-even (2)", cells: [["also mine"]] }],
+        };
+        const { host, snapshot } = await workbook(theirs);
+        await host.write([named("Break-even", "first")]);
+        await host.write([named("Break-even", "second")]);
+        const after = await snapshot();
+        expect(after.sheets.map((sheet) => [sheet.name, sheet.cells["A1"]?.value])).toEqual([
+          ["break-even", "mine"], ["Break-even (2)", "also mine"], ["Break-even (3)", "second"],
+        ]);
+      });
+
+      it("knows a sheet of ours by its mark, whichever host made it", async () => {
+        const { host, snapshot } = await workbook({ sheets: [{ name: "Stand", cells: [["old"], ["old"]], ours: true }] });
+        await host.write([named("Stand", "new")]);
+        const after = await snapshot();
+        expect(after.sheets.map((sheet) => sheet.name)).toEqual(["Stand"]);
+        expect(after.sheets[0]?.cells["A2"]).toBeUndefined();
+      });
+
+      it("gives two sheets that are to have one name a name each", async () => {
+        const { host, snapshot } = await workbook(farm);
+        await host.write([named("Change", "one"), named("change", "two")]);
+        const after = await snapshot();
+        expect(sheetOf(after, "Change").cells["A1"]?.value).toBe("one");
+        expect(sheetOf(after, "change (2)").cells["A1"]?.value).toBe("two");
+      });
+
+      it("cuts a name that Excel refuses to one that it takes", async () => {
+        const { host, snapshot } = await workbook(farm);
+        await host.write([named("Change – closing wheels: spiked/rubber, both", "x")]);
+        const name = (await snapshot()).sheets.at(-1)?.name ?? "";
+        expect(name).toBe("Change – closing wheels  spiked");
+      });
+
+      it("changes nothing in the entries", async () => {
+        const { host, snapshot } = await workbook(farm);
+        const before = await snapshot();
+        await host.write([costs]);
+        expect((await snapshot()).sheets.slice(0, 2)).toEqual(before.sheets);
+      });
+    });
+
+    describe("makeTables", () => {
+      it("makes a table on a sheet of its own, with headings, formats, choices and the example row", async () => {
+        const { host, snapshot } = await workbook(farm);
+        await host.makeTables([loans]);
+        const sheet = sheetOf(await snapshot(), "Loans");
+        expect(sheet.tables).toEqual([{ name: "Loans", range: "A1:C2" }]);
+        expect(sheet.cells["B2"]).toMatchObject({ value: 125000, numberFormat: "#,##0.00" });
+        expect(sheet.choices).toEqual([{ cell: "C2", words: ["operating", "term"] }]);
+        const table = tableOf((await host.read()).tables, "Loans");
+        expect(table).toMatchObject({ headers: ["Name", "Balance", "Kind"], rows: [["Tractor note", 125000, "term"]] });
+      });
+
+      it("leaves a table that is there already alone, however its name is written", async () => {
+        const { host, snapshot } = await workbook(farm);
+        const before = await snapshot();
+        await host.makeTables([{ ...loans, name: "FIELDS", sheet: "Fields" }]);
+        expect(await snapshot()).toEqual(before);
+      });
+
+      it("does not touch a sheet that has the name but not the table", async () => {
+        const { host, snapshot } = await workbook({ sheets: [{ name: "Loans", cells: [["my notes"]] }] });
+        await host.makeTables([loans]);
+        const after = await snapshot();
+        expect(sheetOf(after, "Loans").cells["A1"]?.value).toBe("my notes");
+        expect(sheetOf(after, "Loans (2)").tables).toEqual([{ name: "Loans", range: "A1:C2" }]);
+      });
+    });
+
+    describe("addRows", () => {
+      it("adds rows under the last one, by heading, and leaves the rest blank", async () => {
+        const { host } = await workbook(farm);
+        await host.addRows("Fields", [
+          new Map<string, Cell>([["Acres", 40.25], ["field", "West"]]),
+          new Map<string, Cell>([["Field", "=A1"]]),
+        ]);
+        expect(tableOf((await host.read()).tables, "Fields").rows).toEqual([
+          ...fields.rows, ["West", "", 40.25], ["=A1", "", ""],
+        ]);
+      });
+
+      it("keeps the totals row below", async () => {
+        const { host, snapshot } = await workbook(farm);
+        await host.addRows("Purchases", [new Map<string, Cell>([["Item", "Oil"]])]);
+        expect(tableOf((await host.read()).tables, "Purchases").rows.at(-1)).toEqual(["", "Oil", "", ""]);
+        const { cells } = sheetOf(await snapshot(), "Grower's bills");
+        expect(cells["C8"]?.value).toBe("Oil");
+        expect(cells["B9"]?.value).toBe("Total");
+      });
+
+      it("names a table or a heading that is not there", async () => {
+        const { host } = await workbook(farm);
+        await expectRefusal(host.addRows("Sales", [new Map()]), "missing", /Sales/);
+        await expectRefusal(host.addRows("Fields", [new Map([["Colour", "red"]])]), "missing", /Colour/);
+        expect(tableOf((await host.read()).tables, "Fields").rows).toEqual(fields.rows);
+      });
+
+      it("says so when the sheet is protected", async () => {
+        const [sheet, ...others] = farm.sheets;
+        const { host } = await workbook({ sheets: [{ ...sheet!, locked: true }, ...others] });
+        await expectRefusal(host.addRows("Fields", [new Map([["Field", "West"]])]), "protected", /protect/i);
+        expect(tableOf((await host.read()).tables, "Fields").rows).toEqual(fields.rows);
+      });
+    });
+
+    describe("select and selection", () => {
+      it("shows a cell and selects it", async () => {
+        const { host, snapshot } = await workbook(farm);
+        await host.select({ sheet: "Grower's bills", row: 4, column: 2 });
+        expect((await snapshot()).selected).toEqual({ sheet: "Grower's bills", cell: "C5" });
+      });
+
+      it("names a sheet that is not there", async () => {
+        const { host } = await workbook(farm);
+        await expectRefusal(host.select({ sheet: "Gone", row: 0, column: 0 }), "missing", /Gone/);
+      });
+
+      it("gives the address and the headings of what is selected, as Matches wants them", async () => {
+        const { host, pick } = await workbook(ownCounts);
+        await pick("My counts", "B2:C4");
+        expect(await host.selection()).toEqual({ address: "'My counts'!B2:C4", headings: ["Where", "Plants"] });
+        await pick("My counts", "B:C");
+        expect(await host.selection()).toEqual({ address: "'My counts'!B:C", headings: ["Where", "Plants"] });
+      });
+    });
+
+    describe("onChanged", () => {
+      it("calls back after a change, once for a burst, and no more once stopped", async () => {
+        const { host, type } = await workbook(farm);
+        let calls = 0;
+        const stop = await host.onChanged(() => (calls += 1));
+        await type("Fields", "C2", 1);
+        await type("Fields", "C2", 2);
+        await type("Fields", "C3", 3);
+        await expect.poll(() => calls, { timeout: 3000 }).toBe(1);
+        await type("Fields", "C2", 4);
+        await expect.poll(() => calls, { timeout: 3000 }).toBe(2);
+        await stop();
+        await type("Fields", "C2", 5);
+        await new Promise((resolve) => setTimeout(resolve, 700));
+        expect(calls).toBe(2);
+      });
+    });
+  });
+}
+
+/** A refusal for the user: a HostError with its reason and with words that name the thing. */
+async function expectRefusal(doing: Promise<unknown>, reason: HostError["reason"], words: RegExp): Promise<void> {
+  const error: unknown = await doing.then(() => undefined, (refused: unknown) => refused);
+  expect(error).toBeInstanceOf(HostError);
+  expect(error).toMatchObject({ reason, message: expect.stringMatching(words) as string });
+}
+
+function tableOf(tables: readonly RawTable[], name: string): RawTable {
+  const found = tables.find((table) => table.name === name);
+  if (found === undefined) throw new Error(`No table ${name} among ${tables.map((table) => table.name).join(", ")}`);
+  return found;
+}
+
+function sheetOf(snapshot: Snapshot, name: string): SheetSnapshot {
+  const found = snapshot.sheets.find((sheet) => sheet.name === name);
+  if (found === undefined) throw new Error(`No sheet ${name} among ${snapshot.sheets.map((sheet) => sheet.name).join(", ")}`);
+  return found;
+}
+
+const money = { numberFormat: "#,##0.00" };
+const row = (...cells: readonly (SheetCell | Cell)[]): SheetCell[] =>
+  cells.map((cell) => (typeof cell === "object" ? cell : { value: cell }));
+
+const costs: ResultSheet = {
+  name: "Cost per acre",
+  columns: [30, 12, 10],
+  rows: [
+    row({ value: "Cost per acre", style: { bold: true, size: 14 } }),
+    row({ value: "Kind", style: { bold: true, fill: "heading" } }, { value: "$ per ac", style: { bold: true, fill: "heading" } }, ""),
+    row("Seed", { value: 118.25, style: money }, ""),
+    row("Fertilizer", { value: 92, style: money }, true),
+    row("Operating", { value: 210.25, formula: "=SUM(B3:B4)", style: { ...money, border: "top" } }),
+  ],
+  merges: ["A1:C1"],
+  headingRows: 2,
+  page: { orientation: "landscape", paper: "letter", pagesTall: 1, footer: "Hill & Dale farm" },
+  charts: [{
+    kind: "column", title: "Cost per acre by kind", categories: "A3:A4",
+    series: [{ name: "Plan", values: "B3:B4" }, { name: "Outlook", values: "B3:B4" }], from: "E2", to: "K15",
+  }],
+};
+
+const named = (name: string, text: string): ResultSheet => ({
+  ...costs, name, rows: [[{ value: text }]], merges: [], headingRows: 0, charts: [],
+});
+
+const loans: InputTable = {
+  name: "Loans", sheet: "Loans",
+  columns: [
+    { heading: "Name", width: 20, hint: "What the loan is called.", required: true },
+    { heading: "Balance", width: 14, numberFormat: "#,##0.00", hint: "What is owed now, in dollars.", required: true },
+    { heading: "Kind", width: 12, choices: ["operating", "term"], hint: "operating or term.", required: false },
+  ],
+  example: ["Tractor note", 125000, "term"],
+};
