@@ -1,0 +1,19 @@
+import type { ResultSheet } from "../../workbook/resultSheet";
+import { asFooter } from "../sheetLook";
+import { cellAddress } from "./address";
+import type { Supports } from "./supports";
+
+/** Headings that stay in view and, where Excel has page setup (ExcelApi 1.9), how the sheet prints. */
+export function putPage(sheet: Excel.Worksheet, { rows, headingRows, page }: ResultSheet, supports: Supports): void {
+  if (headingRows > 0) sheet.freezePanes.freezeRows(headingRows);
+  if (!supports("1.9")) return;
+  const layout = sheet.pageLayout;
+  layout.orientation = page.orientation === "landscape" ? "Landscape" : "Portrait";
+  layout.paperSize = page.paper === "a4" ? "A4" : "Letter";
+  layout.zoom = { horizontalFitToPages: 1, ...(page.pagesTall > 0 && { verticalFitToPages: page.pagesTall }) };
+  const width = Math.max(0, ...rows.map((row) => row.length));
+  if (width > 0) layout.setPrintArea(`A1:${cellAddress(rows.length - 1, width - 1)}`);
+  if (headingRows > 0) layout.setPrintTitleRows(`$1:$${headingRows}`);
+  layout.headersFooters.defaultForAllPages.leftFooter = asFooter(page.footer);
+  layout.headersFooters.defaultForAllPages.rightFooter = "&P / &N";
+}

@@ -1,0 +1,45 @@
+import type { WorkbookHost } from "../workbookHost";
+import { excelHost } from "./excelHost";
+
+/** How the Office program around the pane looks. High contrast is told by the browser (`forced-colors`), not here. */
+export type OfficeLook = { readonly dark: boolean };
+
+export type Started =
+  | {
+      readonly ok: true;
+      readonly host: WorkbookHost;
+      /** Null where Excel does not tell, as on the web. */
+      readonly look: OfficeLook | null;
+      /** Language and region of Excel, such as `en-US`. */
+      readonly language: string;
+    }
+  | { readonly ok: false; readonly message: string };
+
+const oldest = "1.7";
+
+/** Waits for Excel and opens its workbook to the pane, or says in words why that cannot be. */
+export async function startInExcel(): Promise<Started> {
+  if (typeof Office === "undefined") {
+    return { ok: false, message: "Office.js could not be loaded. Check the connection to the internet, then open the pane again." };
+  }
+  const { host } = await Office.onReady();
+  if (host !== Office.HostType.Excel) {
+    return { ok: false, message: "This page is the pane of the Excel add-in Pennyacre. Open it from the ribbon in Excel." };
+  }
+  if (!Office.context.requirements.isSetSupported("ExcelApi", oldest)) {
+    return { ok: false, message: `This version of Excel is too old for Pennyacre, which needs ExcelApi ${oldest} (Excel 2019 or later, Microsoft 365, or Excel on the web).` };
+  }
+  return { ok: true, host: excelHost(), look: officeLook(), language: Office.context.displayLanguage };
+}
+
+function officeLook(): OfficeLook | null {
+  const theme = Office.context.officeTheme as Office.OfficeTheme | undefined;
+  const background = theme?.bodyBackgroundColor;
+  return background === undefined ? null : { dark: brightness(background) < 0.5 };
+}
+
+/** From 0 (black) to 1 (white): the mean of red, green and blue of a colour like `#262626`. */
+function brightness(colour: string): number {
+  const parts = /^#?([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})/i.exec(colour)?.slice(1) ?? ["ff", "ff", "ff"];
+  return parts.reduce((sum, part) => sum + parseInt(part, 16), 0) / (3 * 255);
+}

@@ -1,0 +1,18 @@
+/** How result sheets look in both hosts, where Excel wants more than the plain data of a `ResultSheet` says. */
+import type { CellStyle } from "../workbook/resultSheet";
+
+/** Greys that print in black and white; `input` is a pale yellow that prints as white. */
+export const fillColours: Readonly<Record<NonNullable<CellStyle["fill"]>, string>> = {
+  heading: "#D9D9D9",
+  soft: "#F2F2F2",
+  input: "#FFF8DC",
+};
+
+/** Fills of chart series in order, from dark to light, so that they can be told apart on paper. */
+export const seriesColours: readonly string[] = ["#404040", "#A6A6A6", "#D9D9D9", "#737373"];
+
+/** Points for a width in characters: 7 pixels a character and 5 of margin in the usual font (Calibri 11), 0.75 points a pixel. */
+export const widthInPoints = (characters: number): number => (characters * 7 + 5) * 0.75;
+
+/** A line of plain words as Excel wants it in headers and footers, where `&` begins a code. */
+export const asFooter = (words: string): string => words.replaceAll("&", "&&");
