@@ -1,0 +1,35 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { Decimal, sum } from "./decimal";
+import { splitToTheCent } from "./split";
+import { money } from "./units";
+
+const cents = fc.integer({ min: -10_000_000, max: 10_000_000 }).map((value) => money(`${value}e-2`));
+const weights = fc.array(fc.integer({ min: 0, max: 50_000 }).map((value) => new Decimal(`${value}e-2`)), { minLength: 1, maxLength: 20 })
+  .filter((all) => all.some((weight) => weight.gt("0")));
+
+describe("splitToTheCent", () => {
+  it("gives the cents that are left to the largest parts cut off", () => {
+    // 0.335, 0.334 and 0.331 of a dollar.
+    expect(splitToTheCent(money("1"), ["335", "334", "331"].map((weight) => new Decimal(weight))).map(String)).toEqual(["0.34", "0.33", "0.33"]);
+  });
+
+  it("adds up to the amount, each share within a cent of its proportion, in whole cents", () => {
+    fc.assert(fc.property(cents, weights, (amount, parts) => {
+      const shares = splitToTheCent(amount, parts);
+      expect(sum(shares).toFixed()).toBe(amount.toFixed());
+      shares.forEach((share, index) => {
+        expect(share.decimalPlaces()).toBeLessThanOrEqual(2);
+        expect(share.minus(amount.times(parts[index]!).div(sum(parts))).abs().lt("0.01")).toBe(true);
+      });
+    }));
+  });
+
+  it("loses no part of a cent that the amount itself has", () => {
+    expect(splitToTheCent(money("0.015"), [new Decimal("1"), new Decimal("1")]).map(String)).toEqual(["0.01", "0.005"]);
+  });
+
+  it("refuses to share over nothing", () => {
+    expect(() => splitToTheCent(money("1"), [new Decimal("0")])).toThrow(/add up to nothing/);
+  });
+});
