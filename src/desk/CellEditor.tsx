@@ -1,0 +1,99 @@
+import { useEffect, useId, useLayoutEffect, useRef, useState, type KeyboardEvent } from "react";
+import type { CellAt } from "./address";
+import { meant, offered } from "./choices";
+import type { GridBook } from "./gridBook";
+import type { WorkspaceCommands } from "./useWorkspace";
+import type { Editing } from "./workspace";
+
+export type CellEditorProps = {
+  readonly book: GridBook;
+  readonly sheet: string;
+  readonly at: CellAt;
+  readonly editing: Editing;
+  readonly commands: WorkspaceCommands;
+};
+
+/** The field in a cell that is being typed into, with the cell's drop-down list where it has one. */
+export function CellEditor({ book, sheet, at, editing, commands }: CellEditorProps) {
+  const [choices] = useState(() => book.choices(sheet, at));
+  const [isOpen, setOpen] = useState(choices.length > 0);
+  const [typed, setTyped] = useState(editing.mode === "type");
+  const [picked, setPicked] = useState<number | null>(null);
+  const field = useRef<HTMLInputElement>(null);
+  const list = useId();
+
+  const shown = offered(choices, typed ? editing.text : "");
+  const only = typed ? meant(choices, editing.text) : null;
+  const marked = picked ?? (only === null ? -1 : shown.indexOf(only));
+  const isListShown = isOpen && shown.length > 0;
+
+  useLayoutEffect(() => {
+    field.current?.focus({ preventScroll: true });
+    field.current?.setSelectionRange(field.current.value.length, field.current.value.length);
+  }, []);
+  useEffect(() => {
+    if (isListShown && marked >= 0) document.getElementById(`${list}-${marked}`)?.scrollIntoView({ block: "nearest" });
+  }, [isListShown, marked, list]);
+
+  const choose = (choice: string) => {
+    commands.changeText(choice);
+    setOpen(false);
+  };
+  const enterAndGo = (key: string, shift: boolean) => {
+    const choice = isListShown && marked >= 0 ? shown[marked] : undefined;
+    if (choice !== undefined) commands.changeText(choice);
+    commands.commit({ key, shift, ctrl: false });
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.nativeEvent.isComposing) return;
+    const { key, shiftKey, altKey } = event;
+    const byOne = key === "ArrowDown" ? 1 : key === "ArrowUp" ? -1 : 0;
+    const leavesByArrow = editing.mode === "type" && ["ArrowUp", "ArrowDown", "ArrowLeft", "ArrowRight"].includes(key);
+    event.stopPropagation();
+    if (key === "Enter" || key === "Tab") enterAndGo(key, shiftKey);
+    else if (key === "Escape") {
+      if (isListShown && choices.length > 0 && picked !== null) setPicked(null);
+      else commands.cancel();
+    } else if (key === "ArrowDown" && altKey) setOpen(true);
+    else if (byOne !== 0 && isListShown) setPicked((marked + byOne + shown.length + (marked < 0 && byOne < 0 ? 1 : 0)) % shown.length);
+    else if (leavesByArrow) enterAndGo(key, shiftKey);
+    else if (key === "F2") return;
+    else return;
+    event.preventDefault();
+  };
+
+  return (
+    <span className="editor" data-editor="">
+      <input
+        ref={field} value={editing.text} aria-label="Entry" autoComplete="off" spellCheck={false}
+        {...(choices.length > 0 && {
+          role: "combobox", "aria-autocomplete": "list", "aria-expanded": isListShown, "aria-controls": list,
+          "aria-activedescendant": isListShown && marked >= 0 ? `${list}-${marked}` : undefined,
+        })}
+        onChange={(event) => {
+          setTyped(true);
+          setPicked(null);
+          setOpen(choices.length > 0);
+          commands.changeText(event.target.value);
+        }}
+        onKeyDown={onKeyDown} onBlur={() => commands.commit(null)}
+      />
+      {isListShown && (
+        <ul id={list} role="listbox" aria-label="Choices" className="choices">
+          {shown.map((choice, index) => (
+            <li
+              key={choice} id={`${list}-${index}`} role="option" aria-selected={index === marked}
+              onPointerDown={(event) => event.preventDefault()}
+              onClick={() => {
+                choose(choice);
+                commands.commit({ key: "Enter", shift: false, ctrl: false });
+              }}
+            >
+              {choice}
+            </li>
+          ))}
+        </ul>
+      )}
+    </span>
+  );
+}

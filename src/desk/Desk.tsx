@@ -1,0 +1,127 @@
+import { FluentProvider, webDarkTheme, webLightTheme } from "@fluentui/react-components";
+import { useCallback, useEffect, useRef, useState } from "react";
+import { DropTarget } from "./DropTarget";
+import { newBook, openBook } from "./embeddedBook";
+import { download, fetchWorkbook, readFile, type WorkbookFile } from "./files";
+import type { GridBook } from "./gridBook";
+import { Notice, type NoticeText } from "./Notice";
+import { UnsavedDialog } from "./UnsavedDialog";
+import { useColourScheme } from "./useColourScheme";
+import { WorkbookView } from "./WorkbookView";
+
+/** A workbook that is open: `saved` is the version of it that was opened or last saved. */
+export type OpenBook = { readonly name: string; readonly book: GridBook; readonly saved: number };
+
+/** Where the demonstration workbooks lie, from the page's own address. */
+const demo = "demo-season.xlsx";
+const demoWithProblems = "demo-season-with-problems.xlsx";
+
+/** What the buttons of the desk do with files. */
+export type FileCommands = {
+  readonly openFile: (file: File) => void;
+  readonly openDemo: () => void;
+  readonly openProblems: () => void;
+  readonly openNew: () => void;
+  readonly save: () => void;
+};
+
+/** The whole page: one workbook at a time, replaced only by one that could be opened. */
+export function Desk() {
+  const scheme = useColourScheme();
+  const [open, setOpen] = useState<OpenBook | null>(null);
+  const [notice, setNotice] = useState<NoticeText | null>(null);
+  const [asking, setAsking] = useState<{ readonly then: () => void } | null>(null);
+  const [fault, setFault] = useState<unknown>(null);
+  // A fault of ours in a promise is thrown where the page's fault boundary sees it.
+  if (fault !== null) throw fault;
+
+  const now = useRef(open);
+  now.current = open;
+  const hasChanges = () => now.current !== null && now.current.book.version() !== now.current.saved;
+
+  const show = useCallback(async (file: Promise<WorkbookFile>) => {
+    try {
+      const { name, bytes } = await file;
+      setNotice({ intent: "info", text: `Opening ${name} …` });
+      const opened = await openBook(bytes);
+      if (!opened.ok) {
+        const kept = now.current === null ? "" : ` ${now.current.name} is still open.`;
+        setNotice({ intent: "error", text: `${name} could not be opened. ${opened.problems.join(" ")}${kept}` });
+        return false;
+      }
+      setOpen({ name, book: opened.value, saved: opened.value.version() });
+      setNotice(null);
+      return true;
+    } catch (reason) {
+      if (!(reason instanceof Error)) throw reason;
+      setNotice({ intent: "error", text: reason.message });
+      return false;
+    }
+  }, []);
+
+  const openNew = useCallback(async () => {
+    const book = await newBook();
+    setOpen({ name: "New season.xlsx", book, saved: book.version() });
+  }, []);
+
+  useEffect(() => {
+    show(fetchWorkbook(demo)).then((shown) => (shown ? undefined : openNew())).catch(setFault);
+  }, [show, openNew]);
+
+  useEffect(() => {
+    const guard = (event: BeforeUnloadEvent) => {
+      if (hasChanges()) event.preventDefault();
+    };
+    window.addEventListener("beforeunload", guard);
+    return () => window.removeEventListener("beforeunload", guard);
+  }, []);
+
+  /** Goes on at once where nothing would be lost, else asks first. */
+  const replace = useCallback((next: () => Promise<unknown>) => {
+    const then = () => void next().catch(setFault);
+    if (hasChanges()) setAsking({ then });
+    else then();
+  }, []);
+
+  const save = useCallback(() => {
+    const saving = now.current;
+    if (saving === null) return;
+    try {
+      download({ name: saving.name, bytes: saving.book.save() });
+      setOpen({ ...saving, saved: saving.book.version() });
+      setNotice({ intent: "success", text: `${saving.name} was handed to the browser's downloads.` });
+    } catch (reason) {
+      setFault(reason);
+    }
+  }, []);
+
+  const files: FileCommands = {
+    openFile: (file) => replace(() => show(readFile(file))),
+    openDemo: () => replace(() => show(fetchWorkbook(demo))),
+    openProblems: () => replace(() => show(fetchWorkbook(demoWithProblems))),
+    openNew: () => replace(openNew),
+    save,
+  };
+
+  return (
+    <FluentProvider theme={scheme === "dark" ? webDarkTheme : webLightTheme}>
+      <div className="notice-region" aria-live="polite">
+        {notice !== null && <Notice {...notice} dismiss={() => setNotice(null)} />}
+      </div>
+      {open === null
+        ? <main className="starting"><h1>Pennyacre</h1><p>Opening the demo season …</p></main>
+        : <WorkbookView key={open.book.id} open={open} files={files} scheme={scheme} />}
+      <DropTarget drop={files.openFile} />
+      {asking !== null && (
+        <UnsavedDialog
+          name={open?.name ?? ""} stay={() => setAsking(null)}
+          goOn={(saveFirst) => {
+            if (saveFirst) save();
+            setAsking(null);
+            asking.then();
+          }}
+        />
+      )}
+    </FluentProvider>
+  );
+}

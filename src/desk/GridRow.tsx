@@ -1,0 +1,70 @@
+import type { VirtualItem } from "@tanstack/react-virtual";
+import { memo } from "react";
+import { CellEditor } from "./CellEditor";
+import type { GridBook, GridCell, GridSheet } from "./gridBook";
+import type { Editing } from "./workspace";
+import type { WorkspaceCommands } from "./useWorkspace";
+
+export type GridRowProps = {
+  readonly book: GridBook;
+  readonly sheet: GridSheet;
+  /** Changes with the workbook, so that the row is drawn again. */
+  readonly version: number;
+  readonly row: number;
+  readonly top: number;
+  readonly width: number;
+  readonly columns: readonly VirtualItem[];
+  /** The column of the active cell, if it is in this row. */
+  readonly activeColumn: number | null;
+  /** The selected columns of this row; -1 where none is. */
+  readonly from: number;
+  readonly to: number;
+  readonly editing: Editing | null;
+  readonly commands: WorkspaceCommands;
+};
+
+/** A row of cells, drawn again only when something in it changes. */
+export const GridRow = memo(function GridRow(props: GridRowProps) {
+  const { book, sheet, row, top, width, columns, activeColumn, from, to, editing, commands } = props;
+  const parts = columns.map((item) => ({ item, part: partOfTable(sheet, row, item.index) }));
+  return (
+    <div className="row" role="row" aria-rowindex={row + 2} data-row={row} data-editing={editing === null ? undefined : ""} style={{ top, width }}>
+      <span className="row-name" role="rowheader" aria-colindex={1} data-row-name="" data-within={from >= 0 ? "" : undefined}>{row + 1}</span>
+      {parts.map(({ item: { index, start, size }, part }) => {
+        const cell = book.cell(sheet.name, { row, column: index });
+        const isActive = index === activeColumn;
+        const isSpilling = part === undefined && spills(cell, book, sheet.name, row, index);
+        const isEdited = isActive && editing !== null;
+        const isSelected = index >= from && index <= to;
+        return (
+          <div
+            key={index} className="cell" role={part === "heading" ? "columnheader" : "gridcell"} aria-colindex={index + 2}
+            aria-selected={isSelected} tabIndex={isActive ? 0 : -1} style={{ left: start, width: size }}
+            data-column={index} data-kind={cell.kind} data-part={part} data-active={isActive ? "" : undefined}
+            data-overflows={isSpilling || isEdited ? "" : undefined} data-stale={cell.isStale ? "" : undefined}
+            title={cell.text.length * 7 > size ? cell.text : undefined}
+          >
+            {isEdited
+              ? <CellEditor book={book} sheet={sheet.name} at={{ row, column: index }} editing={editing} commands={commands} />
+              : isSpilling ? <span className="spilling">{cell.text}</span> : cell.text}
+            {cell.isStale && <span className="unseen"> (old value, not recalculated)</span>}
+          </div>
+        );
+      })}
+    </div>
+  );
+});
+
+type TablePart = "heading" | "body" | undefined;
+
+function partOfTable({ tables }: GridSheet, row: number, column: number): TablePart {
+  for (const { block } of tables) {
+    if (column < block.left || column > block.right || row < block.top || row > block.bottom) continue;
+    return row === block.top ? "heading" : "body";
+  }
+  return undefined;
+}
+
+/** A text outside tables runs on over a blank neighbour, as on paper. */
+const spills = (cell: GridCell, book: GridBook, sheet: string, row: number, column: number): boolean =>
+  cell.kind === "text" && book.cell(sheet, { row, column: column + 1 }).kind === "blank";

@@ -1,0 +1,162 @@
+/** A sheet as an accessible grid: only the rows and columns in sight are in the page, and the active cell always is. */
+import { defaultRangeExtractor, useVirtualizer, type Range } from "@tanstack/react-virtual";
+import { useCallback, useLayoutEffect, useMemo, useRef, type ClipboardEvent, type KeyboardEvent, type PointerEvent } from "react";
+import { columnName, isIn, type CellAt } from "./address";
+import { GridRow } from "./GridRow";
+import type { GridBook, GridSheet } from "./gridBook";
+import { selectBlock, selectCell, selectedBlock, type Selection } from "./selection";
+import type { WorkspaceCommands } from "./useWorkspace";
+import { shownSize, type Editing } from "./workspace";
+
+const rowHeight = 26;
+const headingHeight = 26;
+const rowNameWidth = 52;
+
+export type SheetGridProps = {
+  readonly book: GridBook;
+  readonly sheet: GridSheet;
+  readonly version: number;
+  readonly selection: Selection;
+  readonly editing: Editing | null;
+  /** Grows each time the grid should take the focus; zero when it should not. */
+  readonly focusRequest: number;
+  readonly commands: WorkspaceCommands;
+};
+
+/** Keeps an index among those in the page although it is out of sight, so that the focus is never lost by scrolling. */
+const keeping = (index: number) => (range: Range): number[] => {
+  const inSight = defaultRangeExtractor(range);
+  return inSight.includes(index) || index >= range.count ? inSight : [...inSight, index].sort((a, b) => a - b);
+};
+
+export function SheetGrid({ book, sheet, version, selection, editing, focusRequest, commands }: SheetGridProps) {
+  const scroller = useRef<HTMLDivElement>(null);
+  const { rows: rowCount, columns: columnCount } = shownSize(sheet, selection);
+  const { active } = selection;
+  const block = selectedBlock(selection);
+
+  const rows = useVirtualizer({
+    count: rowCount, getScrollElement: () => scroller.current, estimateSize: () => rowHeight, overscan: 4,
+    paddingStart: headingHeight, scrollPaddingStart: headingHeight, rangeExtractor: useMemo(() => keeping(active.row), [active.row]),
+  });
+  const columns = useVirtualizer({
+    horizontal: true, count: columnCount, getScrollElement: () => scroller.current, estimateSize: sheet.widthOf, overscan: 1,
+    paddingStart: rowNameWidth, scrollPaddingStart: rowNameWidth, rangeExtractor: useMemo(() => keeping(active.column), [active.column]),
+  });
+  // Widths belong to the sheet: measured again when another sheet is shown.
+  useLayoutEffect(() => columns.measure(), [columns, sheet.name]);
+
+  const { corner } = selection;
+  useLayoutEffect(() => {
+    rows.scrollToIndex(corner.row, { align: "auto" });
+    columns.scrollToIndex(corner.column, { align: "auto" });
+  }, [rows, columns, sheet.name, corner.row, corner.column]);
+
+  const isEditing = editing !== null;
+  useLayoutEffect(() => {
+    if (focusRequest > 0 && !isEditing) {
+      scroller.current?.querySelector<HTMLElement>("[data-active]")?.focus({ preventScroll: true });
+    }
+  }, [focusRequest, sheet.name, active.row, active.column, isEditing]);
+
+  const pageRows = () => Math.max(1, Math.floor(((scroller.current?.clientHeight ?? 0) - headingHeight) / rowHeight) - 1);
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (!isEditing) commands.key(event, pageRows());
+  };
+  const onCopy = (event: ClipboardEvent) => {
+    if (isEditing) return;
+    event.preventDefault();
+    event.clipboardData.setData("text/plain", commands.copy());
+    if (event.type === "cut") commands.clear();
+  };
+  const onPaste = (event: ClipboardEvent) => {
+    if (isEditing) return;
+    event.preventDefault();
+    commands.paste(event.clipboardData.getData("text/plain"));
+  };
+
+  const onPointer = usePointerSelection(selection, sheet, commands);
+  const columnItems = columns.getVirtualItems();
+  const rowItems = rows.getVirtualItems();
+  const width = columns.getTotalSize();
+
+  return (
+    <div
+      ref={scroller} className="sheet" role="grid" aria-label={`Sheet ${sheet.name}`} aria-multiselectable="true"
+      aria-rowcount={rowCount + 1} aria-colcount={columnCount + 1} aria-describedby="grid-help"
+      onKeyDown={onKeyDown} onCopy={onCopy} onCut={onCopy} onPaste={onPaste} {...onPointer}
+    >
+      <div className="sheet-inside" role="presentation" style={{ height: rows.getTotalSize(), width }}>
+        <div className="names" role="row" aria-rowindex={1} style={{ width }}>
+          <span className="corner" role="columnheader" aria-colindex={1}><span className="unseen">Row</span></span>
+          {columnItems.map(({ index, start, size }) => (
+            <span
+              key={index} className="column-name" role="columnheader" aria-colindex={index + 2} data-column-name={index}
+              data-within={index >= block.left && index <= block.right ? "" : undefined} style={{ left: start, width: size }}
+            >
+              {columnName(index)}
+            </span>
+          ))}
+        </div>
+        {rowItems.map(({ index, start }) => (
+          <GridRow
+            key={index} book={book} sheet={sheet} version={version} row={index} top={start} width={width} columns={columnItems}
+            activeColumn={index === active.row ? active.column : null}
+            from={index >= block.top && index <= block.bottom ? block.left : -1}
+            to={index >= block.top && index <= block.bottom ? block.right : -1}
+            editing={index === active.row && editing?.where === "cell" ? editing : null} commands={commands}
+          />
+        ))}
+      </div>
+    </div>
+  );
+}
+
+/** Selecting with a mouse, a finger or a pen: press, press with Shift, drag; names of rows and columns select whole lines. */
+function usePointerSelection(selection: Selection, sheet: GridSheet, commands: WorkspaceCommands) {
+  const dragging = useRef(false);
+  const now = useRef(selection);
+  now.current = selection;
+
+  const onPointerDown = useCallback((event: PointerEvent) => {
+    const target = event.target as HTMLElement;
+    if (event.button !== 0 || target.closest("[data-editor]") !== null) return;
+    const last = { row: Math.max(sheet.used.rows - 1, 0), column: Math.max(sheet.used.columns - 1, 0) };
+    const rowName = target.closest<HTMLElement>("[data-row-name]")?.parentElement?.dataset["row"];
+    const named = target.closest<HTMLElement>("[data-column-name]")?.dataset["columnName"];
+    const cell = cellUnder(target);
+    if (rowName !== undefined) commands.select(selectBlock({ top: Number(rowName), bottom: Number(rowName), left: 0, right: last.column }));
+    else if (named !== undefined) commands.select(selectBlock({ top: 0, bottom: last.row, left: Number(named), right: Number(named) }));
+    else if (cell !== null) {
+      commands.select(event.shiftKey ? { ...now.current, corner: cell } : selectCell(cell));
+      dragging.current = event.pointerType === "mouse";
+    } else return;
+    event.preventDefault();
+  }, [sheet, commands]);
+
+  const onPointerMove = useCallback((event: PointerEvent) => {
+    if (!dragging.current) return;
+    if (event.buttons === 0) dragging.current = false;
+    const cell = cellUnder(event.target as HTMLElement);
+    const { corner } = now.current;
+    if (dragging.current && cell !== null && (cell.row !== corner.row || cell.column !== corner.column)) {
+      commands.select({ ...now.current, corner: cell });
+    }
+  }, [commands]);
+
+  const onPointerUp = useCallback(() => { dragging.current = false; }, []);
+
+  const onDoubleClick = useCallback((event: { target: EventTarget }) => {
+    const cell = cellUnder(event.target as HTMLElement);
+    if (cell !== null && isIn(cell, selectedBlock(now.current))) commands.edit(null, "edit", "cell");
+  }, [commands]);
+
+  return { onPointerDown, onPointerMove, onPointerUp, onDoubleClick };
+}
+
+function cellUnder(target: HTMLElement): CellAt | null {
+  const cell = target.closest<HTMLElement>("[data-column]");
+  const column = cell?.dataset["column"];
+  const row = cell?.parentElement?.dataset["row"];
+  return row === undefined || column === undefined ? null : { row: Number(row), column: Number(column) };
+}

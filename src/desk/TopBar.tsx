@@ -1,0 +1,59 @@
+import { Button } from "@fluentui/react-components";
+import { useRef } from "react";
+import type { FileCommands } from "./Desk";
+import { acceptedFiles } from "./files";
+import type { GridBook } from "./gridBook";
+import type { WorkspaceCommands } from "./useWorkspace";
+
+export type TopBarProps = {
+  readonly name: string;
+  readonly hasChanges: boolean;
+  readonly book: GridBook;
+  readonly files: FileCommands;
+  readonly commands: WorkspaceCommands;
+  /** The table that a row would be added to. */
+  readonly table: string | null;
+  readonly view: "sheet" | "pane";
+  readonly setView: (view: "sheet" | "pane") => void;
+};
+
+/** The file that is open and what can be done with it. */
+export function TopBar({ name, hasChanges, book, files, commands, table, view, setView }: TopBarProps) {
+  const picker = useRef<HTMLInputElement>(null);
+  return (
+    <header className="top">
+      <h1>Pennyacre</h1>
+      <span className="file" role="status">
+        {name}
+        {hasChanges && <span className="unsaved"> – changes not saved</span>}
+      </span>
+      <div className="views">
+        <Button size="small" aria-pressed={view === "sheet"} appearance={view === "sheet" ? "primary" : "secondary"} onClick={() => setView("sheet")}>Sheets</Button>
+        <Button size="small" aria-pressed={view === "pane"} appearance={view === "pane" ? "primary" : "secondary"} onClick={() => setView("pane")}>Figures</Button>
+      </div>
+      <div className="group" role="group" aria-label="Entries">
+        <Button size="small" disabledFocusable={!book.canUndo()} onClick={commands.undo}>Undo</Button>
+        <Button size="small" disabledFocusable={!book.canRedo()} onClick={commands.redo}>Redo</Button>
+        <Button size="small" disabledFocusable={table === null} onClick={() => { if (table !== null) commands.addRow(table); }}>
+          {table === null ? "Add a row" : `Add a row to ${table.replaceAll("_", " ")}`}
+        </Button>
+      </div>
+      <div className="group" role="group" aria-label="File">
+        <input
+          ref={picker} type="file" accept={acceptedFiles} hidden aria-label="Workbook file"
+          onChange={(event) => {
+            const file = event.target.files?.[0];
+            // Emptied, so that the same file can be picked again.
+            event.target.value = "";
+            if (file !== undefined) files.openFile(file);
+          }}
+        />
+        <Button size="small" onClick={() => picker.current?.click()}>Open…</Button>
+        <Button size="small" appearance={hasChanges ? "primary" : "secondary"} onClick={files.save}>Save</Button>
+        <Button size="small" onClick={files.openNew}>New</Button>
+        <Button size="small" onClick={files.openDemo}>Demo season</Button>
+        <Button size="small" onClick={files.openProblems}>Demo with problems</Button>
+      </div>
+    </header>
+  );
+}

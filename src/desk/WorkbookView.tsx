@@ -1,0 +1,97 @@
+import { memo, useCallback, useEffect, useState, type KeyboardEvent } from "react";
+import { Pane } from "../pane/Pane";
+import { blockName } from "./address";
+import type { FileCommands, OpenBook } from "./Desk";
+import { EntryLine } from "./EntryLine";
+import type { GridSheet } from "./gridBook";
+import { selectedBlock, type Selection } from "./selection";
+import { SheetGrid } from "./SheetGrid";
+import { SheetTabs, tabId } from "./SheetTabs";
+import { TopBar } from "./TopBar";
+import { useWorkspace } from "./useWorkspace";
+
+export type WorkbookViewProps = { readonly open: OpenBook; readonly files: FileCommands; readonly scheme: "light" | "dark" };
+
+/** The pane is drawn by its own readings of the workbook, not at every key pressed in the grid. */
+const PaneBeside = memo(Pane);
+
+/** An open workbook: its sheets, the line above them, and the pane beside. */
+export function WorkbookView({ open: { book, name, saved }, files, scheme }: WorkbookViewProps) {
+  const [status, setStatus] = useState("");
+  // The same words twice would not be announced again; an invisible mark tells them apart.
+  const say = useCallback((words: string) => setStatus((before) => (before === words ? `${words}\u200b` : words)), []);
+  const [view, setView] = useState<"sheet" | "pane">("sheet");
+  const { version, sheets, sheet, selection, workspace, commands, isBlockSelected } = useWorkspace(book, say);
+  const { openDemo } = files;
+
+  // The pane asked for a cell, or the user did: on a narrow page the sheet must be in view for that.
+  useEffect(() => book.onShow(() => setView("sheet")), [book]);
+
+  const onKeyDown = (event: KeyboardEvent) => {
+    const target = event.target as HTMLElement;
+    const isTyping = target.closest("input, textarea, select, [contenteditable=true]") !== null;
+    const ctrl = (event.ctrlKey || event.metaKey) && !event.altKey;
+    const key = event.key.toLowerCase();
+    if (event.key === "F6") goToNextPart(event.shiftKey ? -1 : 1);
+    else if (ctrl && key === "s") {
+      commands.commit(null);
+      files.save();
+    } else if (ctrl && !isTyping && key === "z") (event.shiftKey ? commands.redo : commands.undo)();
+    else if (ctrl && !isTyping && key === "y") commands.redo();
+    else return;
+    event.preventDefault();
+  };
+
+  return (
+    <div className="desk" data-scheme={scheme} data-view={view} onKeyDown={onKeyDown}>
+      <nav className="skips" aria-label="Skip">
+        <a href="#sheet-panel" onClick={(event) => { event.preventDefault(); setView("sheet"); commands.select(selection); }}>Skip to the sheet</a>
+        <a href="#pane" onClick={(event) => { event.preventDefault(); setView("pane"); focusLater("pane"); }}>Skip to the pane</a>
+      </nav>
+      <TopBar
+        name={name} hasChanges={version !== saved} book={book} files={files} commands={commands}
+        table={tableAt(sheet, selection)} view={view} setView={setView}
+      />
+      <main className="work">
+        <EntryLine book={book} sheet={sheet} active={selection.active} editing={workspace.editing} commands={commands} />
+        <div id="sheet-panel" className="sheet-panel" role="tabpanel" aria-labelledby={tabId(sheet.name)}>
+          <SheetGrid
+            key={sheet.name} book={book} sheet={sheet} version={version} selection={selection} editing={workspace.editing}
+            focusRequest={workspace.focusRequest} commands={commands}
+          />
+        </div>
+        <SheetTabs sheets={sheets} shown={sheet.name} show={commands.showSheet} />
+        <div className="status" role="status">
+          {status !== "" ? status : isBlockSelected ? `${blockName(selectedBlock(selection))} selected.` : ""}
+        </div>
+        <p id="grid-help" className="unseen">
+          Type to enter, F2 to edit, Escape then Tab to leave the grid, F6 for the next part of the page.
+        </p>
+      </main>
+      <aside id="pane" className="pane" aria-label="Pennyacre" tabIndex={-1}>
+        <PaneBeside host={book.host} openDemo={openDemo} />
+      </aside>
+    </div>
+  );
+}
+
+/** The table that the active cell is in, or right under. */
+function tableAt({ tables }: GridSheet, { active: { row, column } }: Selection): string | null {
+  const found = tables.find(({ block }) => row >= block.top && row <= block.bottom + 1 && column >= block.left && column <= block.right);
+  return found?.name ?? (tables.length === 1 ? tables[0]?.name ?? null : null);
+}
+
+const partsOfThePage = [".top button", ".sheet [data-active]", ".sheet-tabs [aria-selected=true]", "#pane"];
+
+/** F6: from the buttons to the grid, the sheets' tabs, the pane, and round again. */
+function goToNextPart(by: 1 | -1): void {
+  const active = document.activeElement;
+  const at = [".top", ".work .sheet, .entry-line", ".sheet-tabs", "#pane"].findIndex((part) => active?.closest(part) != null);
+  for (let step = 1; step <= partsOfThePage.length; step += 1) {
+    const next = partsOfThePage[(at + by * step + partsOfThePage.length * 2) % partsOfThePage.length];
+    const element = next === undefined ? null : document.querySelector<HTMLElement>(next);
+    if (element !== null && element.offsetParent !== null) return element.focus();
+  }
+}
+
+const focusLater = (id: string): void => void requestAnimationFrame(() => document.getElementById(id)?.focus());

@@ -1,0 +1,56 @@
+/** What a text that somebody types or pastes into a cell means, as a spreadsheet would take it. */
+import { getFormatFromId, isDateFormat, isTextFormat, parseValue } from "numfmt";
+import type { Cell } from "../workbook/cell";
+
+/** What goes into the cell: a value, with the number format that the way of typing asks for, or a formula without its `=`. */
+export type Entered =
+  | { readonly value: Cell; readonly numberFormat?: string }
+  | { readonly formula: string };
+
+/** What is known of the cell and its workbook. */
+export type EntrySettings = {
+  /** The number format that the cell has now, e.g. `General`, `m/d/yyyy`, `@`. */
+  readonly numberFormat: string;
+  readonly dateSystem: "1900" | "1904";
+  /** Whether the season's setting *Decimal comma* is yes: `1.234,5` is then a number and `1,234.5` is not. */
+  readonly decimalComma: boolean;
+};
+
+/**
+ * Numbers, money, percentages, dates and yes/no words become values, `=` begins a formula, and all else is text, as is
+ * everything in a cell of text format or after an apostrophe. Words that only resemble a date (`4-10-10` is an analysis,
+ * `1/2` may be a half) stay text, unless the cell is a date's.
+ */
+export function entered(typed: string, { numberFormat, dateSystem, decimalComma }: EntrySettings): Entered {
+  const text = typed.trim();
+  if (text === "") return { value: "" };
+  if (text.startsWith("'")) return { value: text.slice(1) };
+  if (isTextFormat(numberFormat)) return { value: typed };
+  if (text.startsWith("=") && text.length > 1) return { formula: text.slice(1) };
+  if (looksLikePartOfADate(text) && !isDateFormat(numberFormat)) return { value: typed };
+
+  const parsed = parseValue(decimalComma ? withDecimalPoint(text) : text);
+  if (parsed === null || parsed === undefined) return { value: typed };
+  const { value, formatId } = parsed;
+  if (typeof value !== "number" && typeof value !== "boolean") return { value: typed };
+  const format = typeof formatId === "number" ? getFormatFromId(formatId) : undefined;
+  const isDate = typeof format === "string" && isDateFormat(format);
+  const days1904 = 1462;
+  const stored = isDate && typeof value === "number" && dateSystem === "1904" ? value - days1904 : value;
+  const keepsFormat = numberFormat !== "General" && isDateFormat(numberFormat) === isDate;
+  if (typeof format !== "string" || keepsFormat || plainNumber.test(text)) return { value: stored };
+  return { value: stored, numberFormat: isDate ? "m/d/yyyy" : format };
+}
+
+/** Two numbers, or three of which the last is no full year and no slash parts them. */
+const looksLikePartOfADate = (text: string): boolean =>
+  /^\d{1,4}[-/]\d{1,2}$/.test(text) || (/^\d{1,2}-\d{1,2}-\d{1,3}$/.test(text));
+
+/** Digits with or without thousands: the number alone, which needs no format to be seen as typed. */
+const plainNumber = /^-?[\d,.\s]+(e[+-]?\d+)?$/i;
+
+/** `1.234,5` and `1 234,5` to `1234.5`, where every mark stands as in a number; other words as they are. */
+function withDecimalPoint(text: string): string {
+  const isNumber = /^[^\d,.]*(\d{1,3}([.\s\u00a0\u202f]\d{3})+|\d+)(,\d+)?[^\d,.]*$/.test(text);
+  return isNumber ? text.replaceAll(/[.\s\u00a0\u202f](?=\d{3})/g, "").replace(",", ".") : text.replaceAll(",", "\u0000");
+}

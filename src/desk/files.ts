@@ -1,0 +1,34 @@
+/** Files in and out of the page. Nothing leaves it: a file is read here, and saving hands it to the browser's downloads. */
+
+/** A workbook file as it was picked, dropped or fetched. */
+export type WorkbookFile = { readonly name: string; readonly bytes: Uint8Array };
+
+const xlsxType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
+/** The files that the file picker offers. */
+export const acceptedFiles = `.xlsx,.xlsm,${xlsxType}`;
+
+/** Reads a picked or dropped file. Rejects when the browser may not read it. */
+export const readFile = async (file: File): Promise<WorkbookFile> => ({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) });
+
+/**
+ * Fetches a workbook that lies beside the page.
+ *
+ * @throws Error in words when it is not there
+ */
+export async function fetchWorkbook(name: string): Promise<WorkbookFile> {
+  const response = await fetch(new URL(name, document.baseURI));
+  if (!response.ok) throw new Error(`${name} is not where this page came from (answer ${response.status}).`);
+  return { name: name.split("/").at(-1) ?? name, bytes: new Uint8Array(await response.arrayBuffer()) };
+}
+
+/** Hands a workbook to the browser's downloads. */
+export function download({ name, bytes }: WorkbookFile): void {
+  const address = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type: xlsxType }));
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = name;
+  link.click();
+  // The browser has taken the file over by then; the address would keep its bytes in memory.
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}

@@ -1,0 +1,58 @@
+/** The workbook as the grid sees it: sheets and cells as texts, entries, steps to undo. */
+import type { WorkbookHost } from "../host/workbookHost";
+import type { SheetPlace } from "../workbook/cell";
+import type { Block, CellAt } from "./address";
+
+/** A table on a sheet. `block` holds its heading row and body, without a totals row. */
+export type GridTable = { readonly name: string; readonly block: Block };
+
+/** A sheet: how much of it is used, its tables and column widths in pixels. */
+export type GridSheet = {
+  readonly name: string;
+  readonly used: { readonly rows: number; readonly columns: number };
+  readonly tables: readonly GridTable[];
+  readonly widthOf: (column: number) => number;
+};
+
+/** A cell to be shown. `entry` is what is edited: the formula with its `=`, or the value as it would be typed. */
+export type GridCell = {
+  readonly text: string;
+  readonly entry: string;
+  readonly kind: "blank" | "text" | "number" | "error" | "yes-no";
+  readonly isFormula: boolean;
+  /** The formula could not be recalculated here, so that the value may be old. */
+  readonly isStale: boolean;
+};
+
+/** A text to be entered in a cell; an empty one clears it. */
+export type GridEntry = { readonly at: CellAt; readonly text: string };
+
+/** Everything the grid asks of a workbook. Each change is one step to undo. */
+export interface GridBook {
+  /** Tells one opened workbook from the next. */
+  readonly id: string;
+  readonly host: WorkbookHost;
+  /** The sheets that are not hidden, in order. */
+  sheets(): readonly GridSheet[];
+  cell(sheet: string, at: CellAt): GridCell;
+  /** What the cell's drop-down list offers; none where it has no list. */
+  choices(sheet: string, at: CellAt): readonly string[];
+  /** Entries right under a table's last row make the table longer. Throws a `HostError` where the sheet is protected. */
+  enter(sheet: string, entries: readonly GridEntry[]): void;
+  /** Adds a blank row at the end of a table and returns the row's first cell. */
+  addRow(table: string): SheetPlace;
+  undo(): boolean;
+  redo(): boolean;
+  canUndo(): boolean;
+  canRedo(): boolean;
+  /** A number that grows with every change, for the page to know that it must draw again. */
+  version(): number;
+  /** Calls back after each change; returns what stops the calls. */
+  subscribe(changed: () => void): () => void;
+  /** Calls back when the pane asks to show a cell; returns what stops the calls. */
+  onShow(show: (place: SheetPlace) => void): () => void;
+  /** Tells the workbook what is selected, for the pane to ask. */
+  selected(sheet: string, block: Block): void;
+  /** The workbook as the bytes of an `.xlsx` file. */
+  save(): Uint8Array;
+}

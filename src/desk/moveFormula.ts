@@ -1,0 +1,37 @@
+/** Formulas copied from one cell to another. */
+
+/** Rows and columns from the cell a formula was copied from to the one it goes to. */
+export type Moved = { readonly rows: number; readonly columns: number };
+
+/**
+ * The formula with its relative cell references moved along, those with `$` left alone, as pasting does. A reference that
+ * would leave the sheet becomes `#REF!`. Texts, sheet names in quotes, table references in brackets, functions and names stay.
+ */
+export function moveFormula(formula: string, by: Moved): string {
+  return formula.replace(parts, (part: string, column?: string, row?: string) => {
+    if (column === undefined || row === undefined) return part;
+    const movedColumn = column.startsWith("$") ? column : columnMoved(column, by.columns);
+    const movedRow = row.startsWith("$") ? row : rowMoved(row, by.rows);
+    return movedColumn === null || movedRow === null ? "#REF!" : movedColumn + movedRow;
+  });
+}
+
+/** Texts, quoted sheet names, bracketed table references (one level within another), words that only contain a reference, references. */
+const parts = /"(?:[^"]|"")*"|'(?:[^']|'')*'|\[(?:[^[\]]|\[[^\]]*\])*\]|(?<![\w.$])(\$?[A-Za-z]{1,3})(\$?\d{1,7})(?![\w.(!])|[\w.]+/g;
+
+function columnMoved(name: string, by: number): string | null {
+  const column = [...name.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) + by;
+  if (column < 1 || column > 16_384) return null;
+  let rest = column;
+  let moved = "";
+  while (rest > 0) {
+    moved = String.fromCharCode(65 + ((rest - 1) % 26)) + moved;
+    rest = Math.floor((rest - 1) / 26);
+  }
+  return moved;
+}
+
+function rowMoved(row: string, by: number): string | null {
+  const moved = Number(row) + by;
+  return moved < 1 || moved > 1_048_576 ? null : String(moved);
+}

@@ -1,0 +1,186 @@
+/** What can be done in the grid, by keys, pointer and buttons, over one workbook. */
+import { useCallback, useEffect, useMemo, useReducer, useRef, useSyncExternalStore, type KeyboardEvent } from "react";
+import { HostError } from "../host/workbookHost";
+import { blockName, type Block } from "./address";
+import { copied, type Copied } from "./copied";
+import type { GridBook, GridEntry, GridSheet } from "./gridBook";
+import { keyMeaning } from "./keys";
+import { blockOfEntries, pasted } from "./paste";
+import { isBlock, moved, selectBlock, selectCell, selectedBlock, type KeyStroke, type Selection } from "./selection";
+import { parseTsv } from "./tsv";
+import { afterAction, newWorkspace, selectionOf, shownSize, type Editing } from "./workspace";
+
+export type WorkspaceCommands = {
+  readonly select: (selection: Selection) => void;
+  /** What a key does in the grid while no cell is edited. */
+  readonly key: (event: KeyboardEvent, pageRows: number) => void;
+  /** Begins to edit the active cell: with the text given, or with what it holds. */
+  readonly edit: (text: string | null, mode: Editing["mode"], where: Editing["where"]) => void;
+  readonly changeText: (text: string) => void;
+  /** Enters the text that is being edited and, where a key is given, moves on as that key does. */
+  readonly commit: (then: KeyStroke | null) => void;
+  readonly cancel: () => void;
+  readonly clear: () => void;
+  readonly copy: () => string;
+  readonly paste: (text: string) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly addRow: (table: string) => void;
+  readonly showSheet: (sheet: string, focus: boolean) => void;
+};
+
+/**
+ * The state of the grid over a workbook, and its commands, which stay the same objects for as long as the workbook does.
+ * `say` puts a sentence where everybody sees or hears it.
+ */
+export function useWorkspace(book: GridBook, say: (words: string) => void) {
+  const version = useSyncExternalStore(useCallback((changed) => book.subscribe(changed), [book]), () => book.version());
+  const [workspace, dispatch] = useReducer(afterAction, book.sheets()[0]?.name ?? "", newWorkspace);
+  const sheets = useMemo(() => book.sheets(), [book, version]);
+  const sheet = sheets.find(({ name }) => name === workspace.sheet) ?? sheets[0];
+  if (sheet === undefined) throw new Error("A workbook has at least one sheet that is not hidden.");
+  const selection = selectionOf({ ...workspace, sheet: sheet.name });
+
+  const now = useRef({ workspace, sheet, selection, pageRows: 20 });
+  now.current = { ...now.current, workspace, sheet, selection };
+  const clipboard = useRef<Copied | null>(null);
+
+  const commands = useMemo((): WorkspaceCommands => {
+    const select = (next: Selection) => {
+      now.current.selection = next;
+      dispatch({ do: "select", selection: next });
+    };
+    const enter = (entries: readonly GridEntry[]): boolean => {
+      if (entries.length === 0) return true;
+      try {
+        book.enter(now.current.sheet.name, entries);
+        return true;
+      } catch (fault) {
+        if (!(fault instanceof HostError)) throw fault;
+        say(fault.message);
+        return false;
+      }
+    };
+    const extent = () => {
+      const { sheet: shown, pageRows } = now.current;
+      const size = shownSize(shown, now.current.selection);
+      return {
+        ...size, used: shown.used, pageRows,
+        isFilled: (at: { row: number; column: number }) => book.cell(shown.name, at).kind !== "blank",
+      };
+    };
+    const move = (stroke: KeyStroke): boolean => {
+      const next = moved(now.current.selection, stroke, extent());
+      if (next !== null) select(next);
+      return next !== null;
+    };
+    const edit: WorkspaceCommands["edit"] = (text, mode, where) => {
+      const entry = book.cell(now.current.sheet.name, now.current.selection.active).entry;
+      dispatch({ do: "edit", editing: { text: text ?? entry, mode, where } });
+    };
+    const clear = () => {
+      const { sheet: shown, selection: { ...selected } } = now.current;
+      const filled = cellsOf(selectedBlock(selected), shown).filter((at) => book.cell(shown.name, at).kind !== "blank");
+      enter(filled.map((at) => ({ at, text: "" })));
+    };
+    const step = (done: boolean, words: string, none: string) => say(done ? words : none);
+    const undo = () => step(book.undo(), "Undone.", "There is nothing to undo.");
+    const redo = () => step(book.redo(), "Done again.", "There is nothing to do again.");
+
+    return {
+      select, edit, clear, undo, redo,
+      key: (event, pageRows) => {
+        now.current.pageRows = pageRows;
+        const meaning = keyMeaning(event);
+        if (meaning === null) return;
+        if (meaning.do === "leave") return dispatch({ do: "let-tab-leave", leaves: true });
+        if (meaning.do === "move" && meaning.stroke.key === "Tab" && now.current.workspace.tabLeaves) {
+          return dispatch({ do: "let-tab-leave", leaves: false });
+        }
+        switch (meaning.do) {
+          case "move": move(meaning.stroke); break;
+          case "clear": clear(); break;
+          case "edit": edit(meaning.text, meaning.text === null ? "edit" : "type", "cell"); break;
+          case "undo": undo(); break;
+          case "redo": redo(); break;
+        }
+        if (meaning.keepsDefault !== true) event.preventDefault();
+        event.stopPropagation();
+      },
+      changeText: (text) => {
+        const { editing } = now.current.workspace;
+        if (editing === null) return;
+        // Known at once, because an entry may follow before the page is drawn again.
+        now.current.workspace = { ...now.current.workspace, editing: { ...editing, text } };
+        dispatch({ do: "edit", editing: { ...editing, text } });
+      },
+      commit: (then) => {
+        const { workspace: { editing }, sheet: shown, selection: { active } } = now.current;
+        if (editing === null) return;
+        now.current.workspace = { ...now.current.workspace, editing: null };
+        dispatch({ do: "stop-editing", focus: then !== null });
+        if (editing.text !== book.cell(shown.name, active).entry) {
+          if (enter([{ at: active, text: editing.text }])) warnOfChoice(book, shown.name, active, editing.text, say);
+        }
+        if (then !== null) move(then);
+      },
+      cancel: () => {
+        now.current.workspace = { ...now.current.workspace, editing: null };
+        dispatch({ do: "stop-editing", focus: true });
+      },
+      copy: () => {
+        clipboard.current = copied(book, now.current.sheet.name, selectedBlock(now.current.selection));
+        say(`Copied ${blockName(selectedBlock(now.current.selection))}.`);
+        return clipboard.current.text;
+      },
+      paste: (text) => {
+        const own = clipboard.current;
+        const target = selectedBlock(now.current.selection);
+        const rows = own !== null && own.text === text ? own.entriesAt({ row: target.top, column: target.left }) : parseTsv(text);
+        const entries = pasted(rows, target);
+        const block = blockOfEntries(entries);
+        if (block === null || !enter(entries)) return;
+        select(selectBlock(block));
+        say(`Pasted into ${blockName(block)}.`);
+      },
+      addRow: (table) => {
+        try {
+          const place = book.addRow(table);
+          dispatch({ do: "show", sheet: place.sheet, selection: selectCell(place), focus: true });
+          say(`A row was added to ${table}.`);
+        } catch (fault) {
+          if (!(fault instanceof HostError)) throw fault;
+          say(fault.message);
+        }
+      },
+      showSheet: (name, focus) => dispatch({ do: "show", sheet: name, focus }),
+    };
+  }, [book, say]);
+
+  useEffect(() => book.onShow((place) => {
+    dispatch({ do: "show", sheet: place.sheet, selection: selectCell({ row: place.row, column: place.column }), focus: true });
+  }), [book]);
+
+  useEffect(() => book.selected(sheet.name, selectedBlock(selection)), [book, sheet.name, selection]);
+
+  return { version, sheets, sheet, selection, workspace, commands, isBlockSelected: isBlock(selection) };
+}
+
+/** The cells of a block that lie in the used part of the sheet: clearing whole columns need not visit a million rows. */
+function cellsOf(block: Block, { used }: GridSheet) {
+  const bottom = Math.min(block.bottom, used.rows - 1);
+  const right = Math.min(block.right, used.columns - 1);
+  const cells = [];
+  for (let row = block.top; row <= bottom; row += 1) {
+    for (let column = block.left; column <= right; column += 1) cells.push({ row, column });
+  }
+  return cells;
+}
+
+/** An entry that the list does not offer is taken all the same, and said to be so. */
+function warnOfChoice(book: GridBook, sheet: string, at: { row: number; column: number }, text: string, say: (words: string) => void): void {
+  const choices = book.choices(sheet, at);
+  const typed = text.trim().toLowerCase();
+  if (typed === "" || choices.length === 0 || choices.some((choice) => choice.toLowerCase() === typed)) return;
+  say(`“${text.trim()}” is not in this cell's list. It was entered all the same.`);
+}
