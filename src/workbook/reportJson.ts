@@ -1,0 +1,52 @@
+/** The season as JSON for other programs; docs/report-json.md is its description for people. */
+import type { Decimal } from "../core/decimal";
+import type { Budget, CropFigures, FieldFigures, ItemFigures, PerLayer } from "../core/figures";
+import { kinds, layers } from "../core/kinds";
+import { describe } from "./problem";
+import type { SeasonReport } from "./seasonReport";
+
+/** A decimal in plain digits, unrounded; `null` where there is no answer. */
+const digits = (value: Decimal | null): string | null => (value === null ? null : value.isZero() ? "0" : value.toFixed());
+
+const perLayer = (values: PerLayer<Decimal | null>) => Object.fromEntries(layers.map((layer) => [layer, digits(values[layer])]));
+
+function budgetJson(budget: Budget) {
+  const { yields, costPerArea } = budget;
+  return {
+    yield: { goal: digits(yields.goal), outlook: digits(yields.outlook), proven: digits(yields.proven), used: digits(yields.used) },
+    price: digits(budget.price),
+    costPerAcre: {
+      byKind: Object.fromEntries(kinds.filter((kind) => costPerArea.byKind.has(kind)).map((kind) => [kind, digits(costPerArea.byKind.get(kind)!)])),
+      ...perLayer(costPerArea.layers),
+    },
+    costPerUnit: perLayer(budget.costPerUnit),
+    breakEvenPrice: perLayer(budget.breakEvenPrice),
+    breakEvenYield: perLayer(budget.breakEvenYield),
+    incomePerAcre: digits(budget.incomePerArea),
+    netPerAcre: perLayer(budget.netPerArea),
+  };
+}
+
+const cropJson = ({ crop, area, yieldUnit, plan, outlook, final, sales }: CropFigures) => ({
+  crop, acres: digits(area), yieldUnit,
+  plan: budgetJson(plan), outlook: budgetJson(outlook), final: final === null ? null : budgetJson(final),
+  sales: { sold: digits(sales.sold), averagePrice: digits(sales.averagePrice), unsold: digits(sales.unsold), priceNeeded: perLayer(sales.priceNeeded) },
+});
+
+const fieldJson = ({ field, crop, plan, outlook, final }: FieldFigures) => ({
+  field, crop,
+  plan: budgetJson(plan.budget), outlook: budgetJson(outlook.budget), final: final === null ? null : budgetJson(final.budget),
+});
+
+const itemJson = ({ item, unit, averagePrice, bought, used, needed, short, left }: ItemFigures) => ({
+  item, unit, averagePrice: digits(averagePrice), bought: digits(bought), used: digits(used), needed: digits(needed), short: digits(short), left: digits(left),
+});
+
+/** The report as plain data: every quantity a decimal string, "acres" meaning the workbook's own area unit. */
+export const reportJson = ({ figures, problems }: SeasonReport) => ({
+  complete: problems.length === 0,
+  problems: problems.map(describe),
+  crops: figures.crops.map(cropJson),
+  fields: figures.crops.flatMap((crop) => crop.fields).map(fieldJson),
+  items: figures.items.map(itemJson),
+});

@@ -1,0 +1,76 @@
+/** The result sheet *Break-even*: prices and yields that pay the cost, at every yield and price that is known. */
+import type { CropFigures, PerLayer } from "../../core/figures";
+import type { Decimal } from "../../core/decimal";
+import { layers } from "../../core/kinds";
+import type { ChartModel, ResultSheet, SheetCell } from "../resultSheet";
+import type { SeasonReport } from "../seasonReport";
+import { headings, moneyCell, note, priceNeededCell, quantityCell, section, text, title, yieldCell, yieldNeededCell } from "./cells";
+import { areaName, caution, incompleteRows, layerNotes, layerTitle, seasonName } from "./words";
+
+type Row = readonly SheetCell[];
+const yieldNames = { goal: "yield goal", outlook: "yield outlook", proven: "proven yield", harvested: "harvested yield" } as const;
+
+export function breakEvenSheet(report: SeasonReport): ResultSheet {
+  const area = areaName(report);
+  const rows: Row[] = [
+    title("Break-even"),
+    note(`${seasonName(report)}, outlook. A price needed is rounded up to the cent, a yield needed to the tenth. Costs that move with yield (drying, haul, selling) move here too.`),
+    ...incompleteRows(report, { of: "farm" }),
+  ];
+  const charts: ChartModel[] = [];
+  for (const crop of report.figures.crops) {
+    rows.push([], section(`${crop.crop}, expected price ${moneyText(crop.outlook.price)} ${report.season.settings.currency} per ${crop.yieldUnit}`), ...incompleteRows(report, { of: "crop", name: crop.crop }));
+    rows.push(...breakEvenRows(crop, area), [], ...salesRows(crop));
+    charts.push(layerChart(crop, rows));
+  }
+  rows.push([], ...layerNotes.map(note), note(caution));
+  return {
+    name: "Break-even", columns: [34, 13, 13, 13, 13], headingRows: 2, rows, charts,
+    page: { orientation: "portrait", paper: report.season.settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `Break-even, ${seasonName(report)}` },
+  };
+}
+
+const moneyText = (value: Decimal): string => value.toFixed(2);
+const layerHeadings = (first: string): Row => headings(first, ...layers.map(layerTitle));
+const perLayer = (name: string, values: PerLayer<Decimal | null>, cell: (value: Decimal | null) => SheetCell): Row =>
+  [text(name), ...layers.map((layer) => cell(values[layer]))];
+
+function breakEvenRows(crop: CropFigures, area: string): readonly Row[] {
+  const { breakEvens } = crop.outlook;
+  const byYield = breakEvens.filter((each) => each.priceOf === "expected");
+  const byPrice = breakEvens.filter((each, index) => breakEvens.findIndex((other) => other.priceOf === each.priceOf) === index);
+  return [
+    layerHeadings(`Price needed per ${crop.yieldUnit}`),
+    ...byYield.map((each) => perLayer(`at ${yieldNames[each.yieldOf]} ${each.yield.toFixed(1)} ${crop.yieldUnit}`, each.breakEvenPrice, priceNeededCell)),
+    layerHeadings(`Yield needed, ${crop.yieldUnit} per ${area}`),
+    ...byPrice.map((each) => perLayer(`at ${each.priceOf} price ${moneyText(each.price)}`, each.breakEvenYield, yieldNeededCell)),
+    layerHeadings(`Net return per ${area}`),
+    ...breakEvens.map((each) => perLayer(`at ${yieldNames[each.yieldOf]}, ${each.priceOf} price`, each.netPerArea, moneyCell)),
+  ];
+}
+
+const salesRows = (crop: CropFigures): readonly Row[] => [
+  headings("Grain sold and to sell", `Sold (${crop.yieldUnit})`, "Average price", `Unsold (${crop.yieldUnit})`, ""),
+  [text("sales and contracts"), quantityCell(crop.sales.sold), moneyCell(crop.sales.averagePrice), yieldCell(crop.sales.unsold)],
+  layerHeadings("Price needed on the rest"),
+  perLayer(`per ${crop.yieldUnit} unsold`, crop.sales.priceNeeded, priceNeededCell),
+];
+
+/** Break-even price by layer against the expected price; its cells stand in two rows under the crop's tables. */
+function layerChart(crop: CropFigures, rows: Row[]): ChartModel {
+  rows.push([], layerHeadings("For the chart"));
+  const heading = rows.length;
+  rows.push(perLayer("Break-even price", crop.outlook.breakEvenPrice, priceNeededCell));
+  rows.push([text("Expected price"), ...layers.map(() => moneyCell(crop.outlook.price))]);
+  const top = rows.length + 1;
+  const height = 14;
+  for (let line = 0; line < height; line += 1) rows.push([]);
+  return {
+    kind: "column", title: `${crop.crop}: break-even price against expected price`, categories: `B${heading}:E${heading}`,
+    series: [
+      { name: "Break-even price", values: `B${heading + 1}:E${heading + 1}` },
+      { name: "Expected price", values: `B${heading + 2}:E${heading + 2}` },
+    ],
+    from: `A${top}`, to: `E${top + height - 1}`,
+  };
+}

@@ -1,0 +1,95 @@
+/** The result sheet *Cost per acre*: what each crop costs by kind and layer, plan against outlook, and field by field. */
+import type { Budget, CropFigures } from "../../core/figures";
+import { cashKinds, cashNeedKinds, fullKinds, operatingKinds, type Kind, type Layer } from "../../core/kinds";
+import type { ResultSheet, SheetCell } from "../resultSheet";
+import type { SeasonReport } from "../seasonReport";
+import { areaCell, headings, moneyCell, note, section, subtotal, text, title, yieldCell } from "./cells";
+import { areaName, caution, incompleteRows, layerNotes, layerTitle, seasonName } from "./words";
+
+type Row = readonly SheetCell[];
+
+export function costPerAcreSheet(report: SeasonReport): ResultSheet {
+  const { currency } = report.season.settings;
+  const area = areaName(report);
+  return {
+    name: "Cost per acre",
+    columns: [30, 12, 12, 12, 12, 12, 12, 12],
+    headingRows: 2,
+    rows: [
+      title(`Cost per ${area}`),
+      note(`${seasonName(report)}. ${currency} per ${area}, at the yield stated. Plan: set before spring. Outlook: done and bought so far at real cost, and the rest of the plan.`),
+      ...incompleteRows(report, { of: "farm" }),
+      ...report.figures.crops.flatMap((crop) => cropRows(report, crop)),
+      [],
+      ...layerNotes.map(note),
+      note(caution),
+    ],
+    page: { orientation: "portrait", paper: report.season.settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `Cost per ${area}, ${seasonName(report)}` },
+    charts: [],
+  };
+}
+
+function cropRows(report: SeasonReport, crop: CropFigures): readonly Row[] {
+  const columns = stageColumns(crop);
+  const line = (name: string, value: (budget: Budget) => SheetCell): Row => [text(name), ...columns.map(({ budget }) => value(budget))];
+  return [
+    [],
+    section(`${crop.crop}, ${crop.area.toFixed(1)} ${report.season.settings.areaUnit}`),
+    ...incompleteRows(report, { of: "crop", name: crop.crop }),
+    headings("", ...columns.map(({ name }) => name), "Outlook less plan"),
+    line(`Yield that this rests on (${crop.yieldUnit})`, (budget) => yieldCell(budget.yields.used)),
+    ...kindRows(crop, operatingKinds),
+    layerRow(crop, "operating"),
+    ...kindRows(crop, cashKinds),
+    layerRow(crop, "cash"),
+    ...fullRows(crop),
+    layerRow(crop, "full"),
+    ...kindRows(crop, cashNeedKinds),
+    layerRow(crop, "cashNeed"),
+    ...fieldRows(report, crop),
+  ];
+}
+
+const stageColumns = ({ plan, outlook, final }: CropFigures): readonly { name: string; budget: Budget }[] => [
+  { name: "Plan", budget: plan }, { name: "Outlook", budget: outlook }, ...(final === null ? [] : [{ name: "Final", budget: final }]),
+];
+
+/** Full cost starts again from cash cost and leaves term interest out, so the sheet says so before it adds. */
+function fullRows(crop: CropFigures): readonly Row[] {
+  const interest = kindRows(crop, ["term interest"]).length > 0 ? [note("Full cost leaves out term interest: it charges interest on all capital instead.")] : [];
+  return [...interest, ...kindRows(crop, fullKinds)];
+}
+
+/** One row for each kind that costs something at any stage. */
+function kindRows(crop: CropFigures, kinds: readonly Kind[]): readonly Row[] {
+  const columns = stageColumns(crop);
+  return kinds.filter((kind) => columns.some(({ budget }) => budget.costPerArea.byKind.has(kind))).map((kind) => {
+    const of = (budget: Budget) => budget.costPerArea.byKind.get(kind) ?? null;
+    const [plan, outlook] = [of(crop.plan), of(crop.outlook)];
+    const change = plan === null ? outlook : outlook === null ? plan.neg() : outlook.minus(plan);
+    return [text(`   ${kind}`), ...columns.map(({ budget }) => moneyCell(of(budget))), moneyCell(change)];
+  });
+}
+
+function layerRow(crop: CropFigures, layer: Layer): Row {
+  const of = (budget: Budget) => budget.costPerArea.layers[layer];
+  return [
+    text(layerTitle(layer), subtotal), ...stageColumns(crop).map(({ budget }) => moneyCell(of(budget), subtotal)),
+    moneyCell(of(crop.outlook).minus(of(crop.plan)), subtotal),
+  ];
+}
+
+function fieldRows(report: SeasonReport, crop: CropFigures): readonly Row[] {
+  return [
+    [],
+    headings("Field, outlook", `Area (${report.season.settings.areaUnit})`, `Yield (${crop.yieldUnit})`, "Operating", "Cash", "Full", "Cash need", "Net, full"),
+    ...crop.fields.map(({ field, outlook: { budget } }): Row => {
+      const { layers } = budget.costPerArea;
+      const mark = report.problemsOf({ of: "field", name: field }).length > 0 ? " (incomplete)" : "";
+      return [
+        text(`${field}${mark}`), areaCell(budget.area), yieldCell(budget.yields.used),
+        moneyCell(layers.operating), moneyCell(layers.cash), moneyCell(layers.full), moneyCell(layers.cashNeed), moneyCell(budget.netPerArea.full),
+      ];
+    }),
+  ];
+}

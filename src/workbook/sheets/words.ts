@@ -1,0 +1,45 @@
+/** What every result sheet says about itself: of which farm year, in which units, how complete. */
+import type { Layer } from "../../core/kinds";
+import { layerNames } from "../../core/kinds";
+import type { Problem, Subject } from "../problem";
+import { explain } from "../problem";
+import type { SeasonReport } from "../seasonReport";
+import { note, text } from "./cells";
+import type { SheetCell } from "../resultSheet";
+
+export const areaName = (report: SeasonReport): "acre" | "hectare" => (report.season.settings.areaUnit === "ac" ? "acre" : "hectare");
+
+export const seasonName = ({ season }: SeasonReport): string => (season.settings.seasonYear === null ? "Season" : `Season ${season.settings.seasonYear}`);
+
+/** "Operating cost", "Cash cost" … */
+export const layerTitle = (layer: Layer): string => `${layerNames[layer].charAt(0).toUpperCase()}${layerNames[layer].slice(1)}${layer === "cashNeed" ? "" : " cost"}`;
+
+/** What each layer adds, for the foot of a page. */
+export const layerNotes: readonly string[] = [
+  "Operating: seed, fertilizer, crop protection, fuel, repairs, custom work, hired labour, drying, haul, crop insurance, supplies, irrigation, other operating and operating interest.",
+  "Cash: operating, and cash rent, land tax, overhead and term interest.",
+  "Full: cash without term interest, and machine ownership, land charge, unpaid labour and management.",
+  "Cash need: cash, and term principal, family living and income tax.",
+];
+
+export const caution = "For planning only; not financial, tax or legal advice. Yields and prices are estimates, not promises.";
+
+/** A line that marks figures of a subject as incomplete, with what is wrong; none where they are complete. */
+export function incompleteRows(report: SeasonReport, subject: Subject): readonly (readonly SheetCell[])[] {
+  const problems = report.problemsOf(subject);
+  if (problems.length === 0) return [];
+  const most = 3;
+  const more = problems.length > most ? [note(`… and ${problems.length - most} more on the page Problems.`)] : [];
+  return [
+    [text(`Incomplete: ${problems.length} ${problems.length === 1 ? "entry needs" : "entries need"} attention.`, { bold: true })],
+    ...problems.slice(0, most).map((problem) => note(placed(problem))),
+    ...more,
+  ];
+}
+
+const placed = (problem: Problem): string => {
+  const { table, row, column } = problem.at;
+  const place = [table, row === undefined ? null : `row ${row}`, column ?? null].filter((part) => part !== null).join(", ");
+  return `${place}: ${explain(problem).what}`;
+};
+

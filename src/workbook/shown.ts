@@ -1,0 +1,22 @@
+/**
+ * How figures are rounded when they are shown, in the pane, on a sheet and on the terminal alike.
+ *
+ * Money rounds half away from zero to the cent. A price or a yield that is needed is rounded up, so that what is shown
+ * pays the cost: the price to the cent, the yield to a tenth.
+ */
+import { Decimal } from "../core/decimal";
+
+const halfUp = Decimal.ROUND_HALF_UP;
+const up = Decimal.ROUND_CEIL;
+
+const rounded = (value: Decimal, places: 0 | 1 | 2, how: typeof halfUp | typeof up): Decimal => {
+  const shown = value.toDecimalPlaces(places, how);
+  return shown.isZero() ? shown.abs() : shown;
+};
+
+export const shownMoney = (value: Decimal): Decimal => rounded(value, 2, halfUp);
+export const shownPriceNeeded = (value: Decimal): Decimal => rounded(value, 2, up);
+export const shownYield = (value: Decimal): Decimal => rounded(value, 1, halfUp);
+/** A yield needed of less than nothing is no yield at all. */
+export const shownYieldNeeded = (value: Decimal): Decimal => (value.isNegative() ? value.minus(value) : rounded(value, 1, up));
+export const shownQuantity = (value: Decimal): Decimal => rounded(value, 2, halfUp);
