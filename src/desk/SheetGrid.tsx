@@ -29,6 +29,12 @@ const keeping = (index: number) => (range: Range): number[] => {
   return inSight.includes(index) || index >= range.count ? inSight : [...inSight, index].sort((a, b) => a - b);
 };
 
+/** The least scrolling that brings something in sight, in pixels; its beginning where it is larger than what is in sight. */
+function nearest(scrolled: number, start: number, size: number, inSight: number): number {
+  if (start < scrolled || size > inSight) return start;
+  return Math.max(scrolled, start + size - inSight);
+}
+
 export function SheetGrid({ book, sheet, version, selection, editing, focusRequest, commands }: SheetGridProps) {
   const scroller = useRef<HTMLDivElement>(null);
   const { rows: rowCount, columns: columnCount } = shownSize(sheet, selection);
@@ -37,27 +43,36 @@ export function SheetGrid({ book, sheet, version, selection, editing, focusReque
 
   const rows = useVirtualizer({
     count: rowCount, getScrollElement: () => scroller.current, estimateSize: () => rowHeight, overscan: 4,
-    paddingStart: headingHeight, scrollPaddingStart: headingHeight, rangeExtractor: useMemo(() => keeping(active.row), [active.row]),
+    paddingStart: headingHeight, rangeExtractor: useMemo(() => keeping(active.row), [active.row]),
   });
   const columns = useVirtualizer({
     horizontal: true, count: columnCount, getScrollElement: () => scroller.current, estimateSize: sheet.widthOf, overscan: 1,
-    paddingStart: rowNameWidth, scrollPaddingStart: rowNameWidth, rangeExtractor: useMemo(() => keeping(active.column), [active.column]),
+    paddingStart: rowNameWidth, rangeExtractor: useMemo(() => keeping(active.column), [active.column]),
   });
   // Widths belong to the sheet: measured again when another sheet is shown.
   useLayoutEffect(() => columns.measure(), [columns, sheet.name]);
 
   const { corner } = selection;
   useLayoutEffect(() => {
-    rows.scrollToIndex(corner.row, { align: "auto" });
-    columns.scrollToIndex(corner.column, { align: "auto" });
-  }, [rows, columns, sheet.name, corner.row, corner.column]);
+    const element = scroller.current;
+    const column = columns.measurementsCache[corner.column];
+    if (element === null) return;
+    const top = corner.row * rowHeight;
+    element.scrollTop = nearest(element.scrollTop, top, rowHeight, element.clientHeight - headingHeight);
+    if (column !== undefined) {
+      element.scrollLeft = nearest(element.scrollLeft, column.start - rowNameWidth, column.size, element.clientWidth - rowNameWidth);
+    }
+  }, [columns, sheet.name, corner.row, corner.column]);
 
+  const columnItems = columns.getVirtualItems();
+  const rowItems = rows.getVirtualItems();
   const isEditing = editing !== null;
+  const isFilled = rowItems.length > 0 && columnItems.length > 0;
   useLayoutEffect(() => {
     if (focusRequest > 0 && !isEditing) {
       scroller.current?.querySelector<HTMLElement>("[data-active]")?.focus({ preventScroll: true });
     }
-  }, [focusRequest, sheet.name, active.row, active.column, isEditing]);
+  }, [focusRequest, sheet.name, active.row, active.column, isEditing, isFilled]);
 
   const pageRows = () => Math.max(1, Math.floor(((scroller.current?.clientHeight ?? 0) - headingHeight) / rowHeight) - 1);
   const onKeyDown = (event: KeyboardEvent) => {
@@ -76,8 +91,6 @@ export function SheetGrid({ book, sheet, version, selection, editing, focusReque
   };
 
   const onPointer = usePointerSelection(selection, sheet, commands);
-  const columnItems = columns.getVirtualItems();
-  const rowItems = rows.getVirtualItems();
   const width = columns.getTotalSize();
 
   return (

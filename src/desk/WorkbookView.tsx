@@ -19,7 +19,7 @@ const PaneBeside = memo(Pane);
 export function WorkbookView({ open: { book, name, saved }, files, scheme }: WorkbookViewProps) {
   const [status, setStatus] = useState("");
   // The same words twice would not be announced again; an invisible mark tells them apart.
-  const say = useCallback((words: string) => setStatus((before) => (before === words ? `${words}\u200b` : words)), []);
+  const say = useCallback((words: string) => setStatus((before) => (before === words && words !== "" ? `${words}\u200b` : words)), []);
   const [view, setView] = useState<"sheet" | "pane">("sheet");
   const { version, sheets, sheet, selection, workspace, commands, isBlockSelected } = useWorkspace(book, say);
   const { openDemo } = files;
@@ -81,7 +81,7 @@ function tableAt({ tables }: GridSheet, { active: { row, column } }: Selection):
   return found?.name ?? (tables.length === 1 ? tables[0]?.name ?? null : null);
 }
 
-const partsOfThePage = [".top button", ".sheet [data-active]", ".sheet-tabs [aria-selected=true]", "#pane"];
+const partsOfThePage = [".top .group button", ".sheet [data-active]", ".sheet-tabs [aria-selected=true]", "#pane"];
 
 /** F6: from the buttons to the grid, the sheets' tabs, the pane, and round again. */
 function goToNextPart(by: 1 | -1): void {

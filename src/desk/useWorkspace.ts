@@ -47,6 +47,7 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
 
   const commands = useMemo((): WorkspaceCommands => {
     const select = (next: Selection) => {
+      say("");
       now.current.selection = next;
       dispatch({ do: "select", selection: next });
     };
@@ -119,10 +120,10 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
         if (editing === null) return;
         now.current.workspace = { ...now.current.workspace, editing: null };
         dispatch({ do: "stop-editing", focus: then !== null });
-        if (editing.text !== book.cell(shown.name, active).entry) {
-          if (enter([{ at: active, text: editing.text }])) warnOfChoice(book, shown.name, active, editing.text, say);
-        }
-        if (then !== null) move(then);
+        const isNew = editing.text !== book.cell(shown.name, active).entry;
+        const isEntered = !isNew || enter([{ at: active, text: editing.text }]);
+        if (isEntered && then !== null) move(then);
+        if (isNew && isEntered) warnOfChoice(book, shown.name, active, editing.text, say);
       },
       cancel: () => {
         now.current.workspace = { ...now.current.workspace, editing: null };
