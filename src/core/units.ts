@@ -31,6 +31,18 @@ export type ItemRate = Quantity<"base/area">;
 export type Share = Quantity<"share">;
 /** Points of moisture, e.g. 15.5. */
 export type Points = Quantity<"points">;
+/** Hours of work, of a machine or of a person. */
+export type Hours = Quantity<"h">;
+export type Years = Quantity<"years">;
+export type MoneyPerHour = Quantity<"$/h">;
+export type MoneyPerYear = Quantity<"$/year">;
+export type AreaPerHour = Quantity<"area/h">;
+export type PlantsPerArea = Quantity<"plants/area">;
+export type SeedsPerArea = Quantity<"seeds/area">;
+/** A fraction a year, e.g. 0.05; real where its doc comment says so. */
+export type YearlyRate = Quantity<"1/year">;
+/** Yield as a fraction of what the best date and stand of a table give. */
+export type RelativeYield = Quantity<"relative yield">;
 
 const quantity = <Unit extends string>(value: DecimalValue) =>
   (typeof value === "string" ? new Decimal(value) : value) as Quantity<Unit>;
@@ -45,3 +57,12 @@ export const itemQuantity = quantity<"base">;
 export const itemRate = quantity<"base/area">;
 export const share = quantity<"share">;
 export const points = quantity<"points">;
+export const hours = quantity<"h">;
+export const years = quantity<"years">;
+export const moneyPerHour = quantity<"$/h">;
+export const moneyPerYear = quantity<"$/year">;
+export const areaPerHour = quantity<"area/h">;
+export const plantsPerArea = quantity<"plants/area">;
+export const seedsPerArea = quantity<"seeds/area">;
+export const yearlyRate = quantity<"1/year">;
+export const relativeYield = quantity<"relative yield">;
