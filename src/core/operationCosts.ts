@@ -26,7 +26,7 @@ function costsByKind(works: readonly Work<Operation>[], daysOut: DaysOut): reado
 }
 
 /** Money for the part of a row that falls to a field. */
-function amountOf({ row, areaPasses, part }: Work<Operation>): Decimal {
+export function amountOf({ row, areaPasses, part }: Work<Operation>): Decimal {
   switch (row.cost.basis) {
     case "per acre": return row.cost.rate.times(areaPasses);
     case "per hour": return row.cost.rate.times(row.cost.hours).times(part);

@@ -8,6 +8,7 @@
  */
 import type { Decimal } from "./decimal";
 import type { Kind, OperatingKind } from "./kinds";
+import type { Policy } from "./lender/guarantee";
 import type { Measure } from "./measure";
 import type { Area, CropQuantity, ItemQuantity, ItemRate, Money, MoneyPerArea, MoneyPerUnit, Points, Share, Yield } from "./units";
 
@@ -166,6 +167,8 @@ export type Sale = {
   readonly date: IsoDate;
   readonly quantity: CropQuantity;
   readonly price: MoneyPerUnit;
+  /** The first day of the month in which it is delivered and paid; left out or `null`: the date of the sale. */
+  readonly delivered?: IsoDate | null;
   readonly kind: string | null;
   readonly source: EntryRef;
 };
@@ -180,6 +183,23 @@ export type HarvestLoad = {
   readonly source: EntryRef;
 };
 
+/** A loan as the lender's last statement shows it. */
+export type Loan = {
+  readonly name: string;
+  readonly kind: "operating" | "term";
+  readonly balance: Money;
+  /** A fraction a year. */
+  readonly rate: Decimal;
+  /** `null`: nothing regular is paid, as on an operating loan. */
+  readonly payment: Money | null;
+  readonly paymentsAYear: Decimal;
+  readonly nextDue: IsoDate | null;
+  readonly source: EntryRef;
+};
+
+/** The insurance policy of a crop. */
+export type InsurancePolicy = Policy & { readonly crop: string; readonly source: EntryRef };
+
 export type Season = {
   readonly settings: Settings;
   readonly crops: readonly Crop[];
@@ -191,4 +211,7 @@ export type Season = {
   readonly otherCosts: readonly OtherCost[];
   readonly sales: readonly Sale[];
   readonly harvest: readonly HarvestLoad[];
+  /** What is owed; left out where no loan is entered. */
+  readonly loans?: readonly Loan[];
+  readonly insurance?: readonly InsurancePolicy[];
 };

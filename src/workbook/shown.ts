@@ -2,7 +2,8 @@
  * How figures are rounded when they are shown, in the pane, on a sheet and on the terminal alike.
  *
  * Money rounds half away from zero to the cent. A price or a yield that is needed is rounded up, so that what is shown
- * pays the cost: the price to the cent, the yield to a tenth.
+ * pays the cost: the price to the cent, the yield to a tenth. What lies beyond the ninth decimal is not rounded up: it is
+ * the end of a division, and a formula in a cell does not have it.
  */
 import { Decimal } from "../core/decimal";
 
@@ -13,10 +14,11 @@ const rounded = (value: Decimal, places: 0 | 1 | 2, how: typeof halfUp | typeof 
   const shown = value.toDecimalPlaces(places, how);
   return shown.isZero() ? shown.abs() : shown;
 };
+const roundedUp = (value: Decimal, places: 1 | 2): Decimal => rounded(value.toDecimalPlaces(9, halfUp), places, up);
 
 export const shownMoney = (value: Decimal): Decimal => rounded(value, 2, halfUp);
-export const shownPriceNeeded = (value: Decimal): Decimal => rounded(value, 2, up);
+export const shownPriceNeeded = (value: Decimal): Decimal => roundedUp(value, 2);
 export const shownYield = (value: Decimal): Decimal => rounded(value, 1, halfUp);
 /** A yield needed of less than nothing is no yield at all. */
-export const shownYieldNeeded = (value: Decimal): Decimal => (value.isNegative() ? value.minus(value) : rounded(value, 1, up));
+export const shownYieldNeeded = (value: Decimal): Decimal => (value.isNegative() ? value.minus(value) : roundedUp(value, 1));
 export const shownQuantity = (value: Decimal): Decimal => rounded(value, 2, halfUp);

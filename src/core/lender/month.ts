@@ -1,0 +1,23 @@
+/** Calendar months, and walking through them. */
+import { Decimal, one } from "../decimal";
+import type { IsoDate } from "../season";
+
+/** A month as `YYYY-MM`. */
+export type Month = string & { readonly __brand?: "Month" };
+
+export const monthOf = (date: IsoDate): Month => date.slice(0, 7);
+
+/** The month so many months later. */
+export function monthsLater(month: Month, months: Decimal): Month {
+  const [year, inYear] = month.split("-") as [string, string];
+  const counted = new Decimal(year).times("12").plus(inYear).minus(one).plus(months);
+  const years = counted.div("12").floor();
+  return `${years.toFixed().padStart(4, "0")}-${counted.minus(years.times("12")).plus(one).toFixed().padStart(2, "0")}`;
+}
+
+/** All months from the first to the last, both included. */
+export function monthsBetween(first: Month, last: Month): readonly Month[] {
+  const months: Month[] = [];
+  for (let month = first; month <= last; month = monthsLater(month, one)) months.push(month);
+  return months;
+}

@@ -1,0 +1,52 @@
+/** Why the outlook of a crop is not its plan: the reasons, largest first, adding up exactly. */
+import { sum, zero, type Decimal } from "../decimal";
+import type { Budget, Charge, CropFigures, FieldFigures } from "../figures";
+import { countsIn, type Kind, type Layer } from "../kinds";
+import { money, type Money } from "../units";
+
+export type Reason = {
+  /** `yield`: another yield at the same price; otherwise the cost that changed. */
+  readonly of: "yield" | "cost that moves with yield" | { readonly kind: Kind; readonly name: string };
+  /** What it does to the net return of the crop, in all; negative where it lowers it. */
+  readonly effect: Money;
+};
+
+/**
+ * The difference of a crop's net return, outlook less plan, reason by reason. In each field
+ *
+ *     yield   (p − v of the plan)·s·area × (outlook yield − plan yield)
+ *     moving  −(v of the outlook − v of the plan)·s·area × outlook yield
+ *     cost    −(outlook amount − plan amount), for each kind and name
+ *
+ * and the three add up to the difference of (p − v)·s·Y·area + o·area − F·area.
+ */
+export function reasons({ fields }: CropFigures, layer: Layer): readonly Reason[] {
+  const costs = new Map<string, { kind: Kind; name: string; effect: Decimal }>();
+  const add = (charge: Charge, sign: "1" | "-1") => {
+    if (!countsIn(charge.kind, layer)) return;
+    const key = `${charge.kind}\n${charge.name.toLowerCase()}`;
+    const soFar = costs.get(key);
+    costs.set(key, { kind: charge.kind, name: charge.name, effect: (soFar?.effect ?? zero).plus(charge.amount.times(sign)) });
+  };
+  for (const { plan, outlook } of fields) {
+    plan.charges.forEach((charge) => { add(charge, "1"); });
+    outlook.charges.forEach((charge) => { add(charge, "-1"); });
+  }
+  const all: readonly Reason[] = [
+    { of: "yield", effect: money(sum(fields.map((field) => yieldEffect(field, layer)))) },
+    { of: "cost that moves with yield", effect: money(sum(fields.map((field) => movingEffect(field, layer)))) },
+    ...[...costs.values()].map(({ kind, name, effect }) => ({ of: { kind, name }, effect: money(effect) })),
+  ];
+  return all.filter(({ effect }) => !effect.isZero()).sort((a, b) => b.effect.abs().comparedTo(a.effect.abs()));
+}
+
+const operatorArea = ({ operatorShare, area }: Budget): Decimal => operatorShare.times(area);
+
+function yieldEffect({ plan: { budget: plan }, outlook: { budget: outlook } }: FieldFigures, layer: Layer): Decimal {
+  const perUnit = plan.price.minus(plan.moving.layers[layer]);
+  return perUnit.times(operatorArea(plan)).times(outlook.yields.used.minus(plan.yields.used));
+}
+
+function movingEffect({ plan: { budget: plan }, outlook: { budget: outlook } }: FieldFigures, layer: Layer): Decimal {
+  return plan.moving.layers[layer].minus(outlook.moving.layers[layer]).times(operatorArea(outlook)).times(outlook.yields.used);
+}

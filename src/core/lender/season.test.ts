@@ -1,0 +1,79 @@
+import { describe, expect, it } from "vitest";
+import { application, corn, field, item, load, operation, otherCost, purchase, sale, seasonOf, settings } from "../../../tests/support/season";
+import { Decimal, sum } from "../decimal";
+import { layers } from "../kinds";
+import type { Loan, Season } from "../season";
+import { seasonFigures } from "../seasonFigures";
+import { money, moneyPerArea, moneyPerUnit, yieldPerArea } from "../units";
+import { farmYear } from "./farmYear";
+import { reasons } from "./reasons";
+import { scenarios } from "./scenarios";
+import { seasonFlows, termPayments } from "./seasonFlows";
+
+const home = field("Home", "100", "200", { provenYield: yieldPerArea("180"), tenure: "cash rent", rentPerArea: moneyPerArea("200") });
+const season: Season = seasonOf({
+  settings: { ...settings, operatingInterest: { method: "by date", rate: new Decimal("0.08"), repaymentDate: "2031-12-01" } },
+  crops: [{ ...corn, lowPrice: moneyPerUnit("3.5"), highPrice: moneyPerUnit("5"), sellingCostPerUnit: moneyPerUnit("0.1"), otherIncomePerArea: moneyPerArea("10") }],
+  fields: [home], items: [item("Urea", "0.30")],
+  purchases: [purchase("Urea", "10000", "3500", { paidOn: "2031-02-10" })],
+  applications: [application("Urea", "Home", "150", "plan", { date: "2031-05-01" })],
+  operations: [operation("Planting", "Home", "20", "plan", { date: "2031-05-05" }), operation("Planting", "Home", "23", "done", { date: "2031-05-06" })],
+  otherCosts: [otherCost("Living", "30000", { kind: "family living", paidOn: "2031-06-01" }), otherCost("Own time", "5000", { kind: "unpaid labour", cash: false })],
+  sales: [{ ...sale("5000", "4.2"), delivered: "2031-11-01" }],
+});
+const term: Loan = { name: "Planter", kind: "term", balance: money("50000"), rate: new Decimal("0.06"), payment: money("9000"), paymentsAYear: new Decimal("2"), nextDue: "2031-03-15", source: { table: "Loans", row: 1 } };
+const figures = seasonFigures(season);
+
+describe("seasonFlows", () => {
+  const flows = seasonFlows(season, figures, [], "2031-12");
+  const of = (group: string) => flows.filter((flow) => flow.group === group).map((flow) => `${flow.month} ${flow.amount}`);
+
+  it("dates invoices as paid, the rest of the plan as planned, and rent in halves", () => {
+    expect(of("fertilizer")).toEqual(["2031-02 -3500", "2031-05 -1750"]);
+    expect(of("custom work")).toEqual(["2031-05 -2300"]);
+    expect(of("cash rent")).toEqual(["2031-03 -10000", "2031-11 -10000"]);
+  });
+  it("sells contracts in their month of delivery and the rest at the expected price", () => {
+    expect(of("grain sales")).toEqual(["2031-11 21000", "2031-12 60000"]);
+    expect(of("drying, haul and selling")).toEqual(["2031-11 -500", "2031-12 -1500"]);
+  });
+  it("leaves out what is not paid in money", () => {
+    expect(of("unpaid labour")).toEqual([]);
+  });
+});
+
+describe("a term loan", () => {
+  it("is paid from its next date on, at its payments a year", () => {
+    expect(termPayments(term).slice(0, 3).map((flow) => `${flow.month} ${flow.amount}`)).toEqual(["2031-03 -9000", "2031-09 -9000", "2032-03 -9000"]);
+  });
+  it("is the term debt of the year: interest on each half year's balance, the rest principal", () => {
+    const year = farmYear(figures, [term]);
+    // 1,500.00 and 3 % of 42,500.
+    expect([year.termInterest, year.termPrincipal].map(String)).toEqual(["2775", "15225"]);
+    // 80,000 + 1,000 income; 5,250 + 2,300 + 2,000 + interest 305.58… operating, 20,000 rent.
+    expect(year.netIncome.plus("2775").plus(figures.crops[0]!.outlook.costPerArea.layers.cash.times("100")).toFixed(8)).toBe("81000.00000000");
+    expect(year.familyLiving.toFixed()).toBe("30000");
+  });
+});
+
+describe("reasons", () => {
+  it.each(layers)("add up to outlook less plan on the layer %s, the largest first", (layer) => {
+    const harvested = seasonFigures({ ...season, harvest: [load("Home", "18500")] });
+    const all = reasons(harvested.crops[0]!, layer);
+    const { plan, outlook } = harvested.crops[0]!;
+    const difference = outlook.netPerArea[layer].minus(plan.netPerArea[layer]).times("100");
+    expect(sum(all.map(({ effect }) => effect)).minus(difference).abs().lt("1e-24")).toBe(true);
+    expect(all[0]!.of).toBe("yield");
+    // (4.00 − 0.10) × 100 ac × −15 bu
+    expect(all[0]!.effect.toFixed()).toBe("-5850");
+  });
+});
+
+describe("scenarios", () => {
+  it("pull yield and price apart", () => {
+    const all = scenarios(figures.crops[0]!, season.crops[0]!, null);
+    expect(all.map(({ name, yield: at, price }) => `${name} ${at} ${price}`)).toEqual(["worst 180 3.5", "average 200 4", "best 200 5"]);
+    // Average less worst: 20 bu at 3.90 and 50 cents on 180 bu.
+    expect(all[1]!.netPerArea.full.minus(all[0]!.netPerArea.full).toFixed(10)).toBe("168.0000000000");
+  });
+});

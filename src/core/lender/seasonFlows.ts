@@ -1,0 +1,129 @@
+/** The money that a season moves, from its entries: paid invoices as they are dated, the rest as the plan dates it. */
+import { Decimal, one, sum, zero } from "../decimal";
+import { fieldFacts, type FieldFacts } from "../fieldFacts";
+import type { SeasonFigures } from "../figures";
+import { countsIn } from "../kinds";
+import { itemBooks, type ItemBook } from "../itemCosts";
+import { amountOf } from "../operationCosts";
+import { boughtByItem } from "../purchases";
+import type { IsoDate, Loan, OtherCost, Season } from "../season";
+import { money } from "../units";
+import { workByField, workLeft } from "../work";
+import { schedule } from "./amortisation";
+import type { Flow } from "./cashFlow";
+import { monthOf, monthsLater, type Month } from "./month";
+
+/** Kinds that the loans themselves pay: from the table of loans where there is one, from other costs where not. */
+const paidByLoans = new Set<string>(["term interest", "term principal"]);
+
+/**
+ * Every flow of the season: purchases on the day they are paid, what is still to be bought and done in its planned
+ * month, cash rent half in March and half in November, other cash costs in their month, grain sold in its month of
+ * delivery, unsold grain and other income in the month of `grainSold`, costs that move with yield with the grain.
+ *
+ * @param grainSold the month in which grain not sold yet is expected to be paid
+ */
+export function seasonFlows(season: Season, figures: SeasonFigures, loans: readonly Loan[], grainSold: Month): readonly Flow[] {
+  const facts = fieldFacts(season);
+  return [
+    ...grainFlows(season, figures, grainSold),
+    ...itemFlows(season, facts),
+    ...operationFlows(season),
+    ...rentFlows(season, grainSold),
+    ...otherCostFlows(season, loans.some((loan) => loan.kind === "term")),
+    ...loans.flatMap(termPayments),
+  ].filter((flow) => !flow.amount.isZero());
+}
+
+const monthOrNone = (date: IsoDate | null): Month | null => (date === null ? null : monthOf(date));
+const out = (amount: Decimal) => money(amount.neg());
+
+function grainFlows(season: Season, figures: SeasonFigures, grainSold: Month): readonly Flow[] {
+  return figures.crops.flatMap(({ crop, outlook, sales }) => {
+    const sold = season.sales.filter((sale) => sale.crop === crop);
+    const unsold = sales.unsold.gt("0") ? sales.unsold : zero;
+    const moving = outlook.moving.layers.cashNeed;
+    const grain = [
+      ...sold.map((sale) => ({ month: monthOf(sale.delivered ?? sale.date), quantity: sale.quantity as Decimal, price: sale.price, entries: [sale.source] })),
+      { month: grainSold, quantity: unsold, price: outlook.price, entries: [] },
+    ];
+    return [
+      ...grain.map(({ month, quantity, price, entries }) => ({ month, group: "grain sales", amount: money(quantity.times(price)), entries })),
+      ...grain.map(({ month, quantity, entries }) => ({ month, group: "drying, haul and selling", amount: out(quantity.times(moving)), entries })),
+      { month: grainSold, group: "other income", amount: money(outlook.otherIncomePerArea.times(outlook.area)), entries: [] },
+    ];
+  });
+}
+
+function itemFlows(season: Season, facts: readonly FieldFacts[]): readonly Flow[] {
+  const bought = boughtByItem(season.purchases, () => zero);
+  const books = itemBooks(season.items, facts, bought, workByField(season.applications, season.fields, (row) => row.item, () => one));
+  const kindOf = new Map(season.items.map((item) => [item.name, item.kind]));
+  return [
+    ...season.purchases.map((purchase) => ({
+      month: monthOf(purchase.paidOn), group: kindOf.get(purchase.item) ?? "supplies",
+      amount: out(purchase.amount.plus(purchase.freight).minus(purchase.rebate)), entries: [purchase.source],
+    })),
+    ...books.flatMap(stillToBuy),
+  ];
+}
+
+/** What the rest of the plan takes beyond what is bought, in the months of its applications. */
+function stillToBuy({ item, bought, average, planPrice, uses }: ItemBook): readonly Flow[] {
+  const asUsed = item.charged === "as used";
+  const works = uses.flatMap((use) => (asUsed ? use.left : use.planned));
+  const used = asUsed ? sum(uses.flatMap((use) => use.done).map(({ row, areaPasses }) => row.rate.times(areaPasses))) : zero;
+  const needed = sum(works.map(({ row, areaPasses }) => row.rate.times(areaPasses)));
+  const short = used.plus(needed).minus(bought.quantity);
+  if (short.lte("0") || needed.isZero()) {
+    // Used without being bought or planned on: it has to be paid some day all the same.
+    return short.gt("0") ? [{ month: null, group: item.kind, amount: out(short.times(average ?? planPrice ?? zero)), entries: [] }] : [];
+  }
+  const price = average ?? planPrice ?? zero;
+  return works.map(({ row, areaPasses }) => ({
+    month: monthOrNone(row.date), group: item.kind, entries: [row.source],
+    amount: out(row.rate.times(areaPasses).div(needed).times(short).times(price)),
+  }));
+}
+
+function operationFlows(season: Season): readonly Flow[] {
+  const byField = workByField(season.operations, season.fields, (row) => row.operation.toLowerCase(), (row) => row.passes);
+  return [...byField.values()].flatMap((works) => [...works.values()]).flatMap((work) => [...work.done, ...workLeft(work)])
+    .filter(({ row }) => row.cost.basis !== "machine")
+    .map((work) => ({ month: monthOrNone(work.row.date), group: work.row.kind, amount: out(amountOf(work)), entries: [work.row.source] }));
+}
+
+function rentFlows(season: Season, grainSold: Month): readonly Flow[] {
+  const year = season.settings.seasonYear ?? grainSold.slice(0, 4);
+  return season.fields.flatMap((field) => field.rentPerArea === null ? [] : ["03", "11"].map((month) => ({
+    month: `${year}-${month}`, group: "cash rent", amount: out(field.rentPerArea!.times(field.area).div("2")), entries: [field.source],
+  })));
+}
+
+function otherCostFlows(season: Season, loansPay: boolean): readonly Flow[] {
+  const areaOf = ({ over }: OtherCost) => sum(season.fields
+    .filter((field) => ("all" in over ? true : "crop" in over ? field.crop === over.crop : field.name === over.field))
+    .map((field) => field.area));
+  return season.otherCosts
+    .filter((cost) => cost.cash && cost.basis !== "per unit of yield" && countsIn(cost.kind, "cashNeed"))
+    .filter((cost) => cost.kind !== "operating interest" && !(loansPay && paidByLoans.has(cost.kind)))
+    .map((cost) => ({
+      month: monthOrNone(cost.paidOn), group: cost.kind, entries: [cost.source],
+      amount: out(cost.basis === "per acre" ? cost.amount.times(areaOf(cost)) : cost.amount),
+    }));
+}
+
+const paymentsShown = new Decimal("24");
+
+/** The payments of a term loan from the next one due, two years of monthly ones at most. */
+export function termPayments(loan: Loan): readonly Flow[] {
+  if (loan.kind !== "term" || loan.payment === null || loan.nextDue === null) return [];
+  const installments = schedule({ balance: loan.balance, ratePerPeriod: loan.rate.div(loan.paymentsAYear), payment: loan.payment }, paymentsShown) ?? [];
+  const step = new Decimal("12").div(loan.paymentsAYear);
+  let month = monthOf(loan.nextDue);
+  return installments.map(({ payment }) => {
+    const flow = { month, group: "term loans", amount: out(payment), entries: [loan.source] };
+    month = monthsLater(month, step);
+    return flow;
+  });
+}
