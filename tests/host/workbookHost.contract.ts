@@ -130,7 +130,7 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         const sheet = sheetOf({ sheets, selected: null }, "Cost per acre");
         expect(Object.keys(sheet.cells)).toEqual(["A1"]);
         expect(sheet.cells["A1"]?.bold).toBe(false);
-        expect(sheet).toMatchObject({ merges: [], charts: [], frozenRows: 0, titleRows: null });
+        expect(sheet).toMatchObject({ merges: [], charts: [], frozenRows: 0 });
         expect(Math.round(sheet.columnWidths[0] ?? 0)).toBe(9);
       });
 

@@ -3,7 +3,7 @@ import { addRows } from "./addRows";
 import { attempt, type Work } from "./attempt";
 import { watchChanges } from "./changes";
 import { makeTables } from "./makeTables";
-import { readWorkbook } from "./readWorkbook";
+import { workbookReader } from "./readWorkbook";
 import { selectedRange, selectPlace } from "./selection";
 import { excelSupports } from "./supports";
 import { writeSheets } from "./writeSheets";
@@ -21,8 +21,9 @@ export type ExcelHostOptions = {
  */
 export function excelHost({ seconds = 30, quiet = 300 }: ExcelHostOptions = {}): WorkbookHost {
   const run = <Value>(work: Work<Value>) => attempt({ seconds }, work);
+  const reader = workbookReader();
   return {
-    read: () => run(readWorkbook),
+    read: () => run(reader),
     write: (sheets) => run((context, goOn) => writeSheets(context, sheets, excelSupports, goOn)),
     makeTables: (tables) => run((context, goOn) => makeTables(context, tables, excelSupports, goOn)),
     addRows: (table, rows) => run((context, goOn) => addRows(context, table, rows, goOn)),

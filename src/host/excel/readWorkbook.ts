@@ -1,17 +1,33 @@
-import type { Cell, RawTable, WorkbookContent } from "../../workbook/cell";
+import type { Cell, DateSystem, RawTable, WorkbookContent } from "../../workbook/cell";
 import { splitAddress } from "./address";
 import { readInPieces } from "./readInPieces";
 import { isTooBig } from "./refusal";
 
 /**
- * Reads all tables and matched ranges in two round trips: one to learn what there is, one for all cells. Only where
- * Excel refuses so much at once (5 MB on the web, 5 million cells in a range) are the bodies read again in pieces.
+ * A reader of one workbook, which reads all tables and matched ranges in two round trips: one to learn what there is, one
+ * for all cells. Only where Excel refuses so much at once (5 MB on the web, 5 million cells in a range) are the bodies
+ * read again in pieces. The date system is asked once for all, because the only way to ask, a worksheet function, counts
+ * as a change with Excel and might cost the user the undo steps.
  */
-export async function readWorkbook(context: Excel.RequestContext): Promise<WorkbookContent> {
-  const { tables, functions } = context.workbook;
+export function workbookReader(): (context: Excel.RequestContext) => Promise<WorkbookContent> {
+  let dateSystem: DateSystem | null = null;
+  return async (context) => {
+    const known = dateSystem === null ? askDateSystem(context) : () => dateSystem as DateSystem;
+    const content = await readAll(context);
+    dateSystem = known();
+    return { dateSystem, ...content };
+  };
+}
+
+/** The first day of 1904 is day 0 in the 1904 date system and day 1462 in the other; no property tells which is in use. */
+function askDateSystem(context: Excel.RequestContext): () => DateSystem {
+  const firstOf1904 = context.workbook.functions.date(1904, 1, 1).load("value");
+  return () => (firstOf1904.value === 0 ? "1904" : "1900");
+}
+
+async function readAll(context: Excel.RequestContext): Promise<Omit<WorkbookContent, "dateSystem">> {
+  const { tables } = context.workbook;
   const listed = tables.load("items/name,items/showHeaders");
-  // The first day of 1904 is day 0 in the 1904 date system and day 1462 in the other; no property tells which is in use.
-  const firstOf1904 = functions.date(1904, 1, 1).load("value");
   const addresses = tables.getItemOrNullObject("Matches").columns.getItemOrNullObject("Range").getDataBodyRange();
   addresses.untrack().load("values");
   await context.sync();
@@ -25,7 +41,6 @@ export async function readWorkbook(context: Excel.RequestContext): Promise<Workb
   const read = asked.map((each, index) => ({ each, raw: rawTable(each, cells[index] ?? []) }));
 
   return {
-    dateSystem: firstOf1904.value === 0 ? "1904" : "1900",
     tables: read.flatMap(({ each, raw }) => (each.address === undefined && raw ? [raw] : [])),
     ranges: new Map(read.flatMap(({ each, raw }) => (each.address !== undefined && raw ? [[each.address, raw]] : []))),
   };
