@@ -1,0 +1,84 @@
+/** What the counts of a field say together: the mean stand, and how far it may be off. */
+import { Decimal, larger, sum, zero } from "../decimal";
+import type { AreaUnit, IsoDate } from "../season";
+import { plantsPerArea, type Area, type PlantsPerArea } from "../units";
+import { standAt, type StandCount } from "./standCount";
+import { tQuantile } from "./tQuantile";
+
+/** The confidence of the interval that is shown: 19 times in 20. */
+export const usualConfidence = new Decimal("0.95");
+
+export type StandSummary = {
+  /** How many places were counted. */
+  readonly places: Decimal;
+  readonly mean: PlantsPerArea;
+  readonly lowest: PlantsPerArea;
+  readonly highest: PlantsPerArea;
+  /** Sample standard deviation; `null` for one place. */
+  readonly standardDeviation: PlantsPerArea | null;
+  /** Standard deviation ÷ mean, a fraction; `null` for one place and where nothing stands. */
+  readonly coefficientOfVariation: Decimal | null;
+  /** mean ± t·s ÷ √n, never below zero; `null` for one place, which says nothing of the spread. */
+  readonly interval: { readonly low: PlantsPerArea; readonly high: PlantsPerArea; readonly confidence: Decimal } | null;
+  /** How many places are advised for the area, and whether that many were counted. */
+  readonly placesAdvised: Decimal;
+  readonly enough: boolean;
+  /** The first and the last day on which the places were counted. */
+  readonly from: IsoDate;
+  readonly to: IsoDate;
+  /** The counts taken together; older ones of the field are left out. */
+  readonly counts: readonly StandCount[];
+};
+
+/** One place in 5 acres (2 hectares), and 5 places at least. */
+const areaPerPlace: Readonly<Record<AreaUnit, Decimal>> = { ac: new Decimal("5"), ha: new Decimal("2") };
+const fewestPlaces = new Decimal("5");
+
+/** Places to count in a field, by its area. Published advice runs from three stops in a small field to one in 2 to 3 acres after damage. */
+export const placesAdvised = (land: Area, unit: AreaUnit): Decimal =>
+  larger(land.div(areaPerPlace[unit]).toDecimalPlaces(0, Decimal.ROUND_UP), fewestPlaces);
+
+/** Days that one round of counting may take; what is older belongs to an earlier round. */
+const daysOfRound = 7;
+const millisecondsInDay = 86_400_000;
+
+/** The last round of counts: those of the latest day and of the six days before it. */
+export function lastRound(counts: readonly StandCount[]): readonly StandCount[] {
+  const latest = counts.reduce((last, { date }) => (date > last ? date : last), "");
+  return counts.filter(({ date }) => Date.parse(latest) - Date.parse(date) < daysOfRound * millisecondsInDay);
+}
+
+/**
+ * The stand of one field from its last round of counts.
+ *
+ * @returns `null` where nothing was counted
+ */
+export function standSummary(counts: readonly StandCount[], land: Area, unit: AreaUnit, confidence: Decimal = usualConfidence): StandSummary | null {
+  const round = lastRound(counts);
+  const stands = round.map((count) => standAt(count, unit));
+  const [first, ...others] = stands;
+  if (first === undefined) return null;
+  const places = new Decimal(String(stands.length));
+  const mean = sum(stands).div(places);
+  const deviation = places.lt("2") ? null : sum(stands.map((stand) => stand.minus(mean).pow("2"))).div(places.minus("1")).sqrt();
+  const days = round.map(({ date }) => date).sort();
+  const advised = placesAdvised(land, unit);
+  return {
+    places, mean: plantsPerArea(mean),
+    lowest: others.reduce((low, each) => (each.lt(low) ? each : low), first),
+    highest: others.reduce((high, each) => (each.gt(high) ? each : high), first),
+    standardDeviation: deviation === null ? null : plantsPerArea(deviation),
+    coefficientOfVariation: deviation === null || mean.isZero() ? null : deviation.div(mean),
+    interval: deviation === null ? null : interval(mean, deviation, places, confidence),
+    placesAdvised: advised, enough: places.gte(advised), from: days[0]!, to: days[days.length - 1]!, counts: round,
+  };
+}
+
+function interval(mean: Decimal, deviation: Decimal, places: Decimal, confidence: Decimal): NonNullable<StandSummary["interval"]> {
+  const half = tQuantile(places.minus("1"), confidence).times(deviation).div(places.sqrt());
+  return { low: plantsPerArea(larger(mean.minus(half), zero)), high: plantsPerArea(mean.plus(half)), confidence };
+}
+
+/** Plants standing for a seed dropped, a fraction; `null` where no seed was. Above 1 it tells of a wrong count or rate. */
+export const emergence = (stand: PlantsPerArea, seedsDropped: Decimal): Decimal | null =>
+  seedsDropped.lte("0") ? null : stand.div(seedsDropped);
