@@ -1,0 +1,176 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { Decimal } from "../decimal";
+import { area, plantsPerArea, seedsPerArea, yieldPerArea } from "../units";
+import { centralCornBelt } from "../tables/cornStandTables";
+import { bracket } from "./bracket";
+import { dayOfYear, monthDayOf } from "./monthDay";
+import { ownStandTable } from "./ownStandTable";
+import { seedUnits } from "./seeding";
+import { landCounted, standAt, type StandCount } from "./standCount";
+import { emergence, lastRound, placesAdvised, standSummary } from "./standSummary";
+import { relativeYieldAt } from "./standTable";
+import { standFrom, standIn, standUnits } from "./standUnit";
+import { outlookHistory } from "./yieldOutlook";
+
+const row = { rowWidth: new Decimal("30"), length: new Decimal("17.424") };
+const count = (plants: string, more: Partial<StandCount> = {}): StandCount => ({
+  field: "East", date: "2031-05-20", place: row, plants: new Decimal(plants), doubtful: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 }, ...more,
+});
+
+describe("standAt", () => {
+  it("counts a doubtful plant as one half", () => {
+    expect(standAt(count("26", { doubtful: new Decimal("3") }), "ac").toString()).toBe("27500");
+  });
+
+  it("is plants per hectare from centimetres and metres", () => {
+    // 75 cm × 5.333… m is 4 m²; 30 plants on it are 75,000 a hectare.
+    expect(standAt(count("30", { place: { rowWidth: new Decimal("75"), length: new Decimal("16").div("3") } }), "ha").toFixed(10)).toBe("75000.0000000000");
+    // A hoop of 112.8379 cm is one square metre.
+    expect(standAt(count("7", { place: { hoopDiameter: new Decimal("112.837916709551") } }), "ha").toFixed(6)).toBe("70000.000000");
+  });
+
+  it("doubles with the plants and halves with the length", () => {
+    fc.assert(fc.property(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 1, max: 400 }), fc.integer({ min: 50, max: 400 }), (plants, length, width) => {
+      const at = (n: number, l: number) => standAt(count(String(n), { place: { rowWidth: new Decimal(width).div("10"), length: new Decimal(l) } }), "ac");
+      expect(at(2 * plants, length).toFixed(15)).toBe(at(plants, length).times("2").toFixed(15));
+      expect(at(plants, 2 * length).toFixed(15)).toBe(at(plants, length).div("2").toFixed(15));
+    }));
+  });
+
+  it("refuses a place that is nowhere", () => {
+    expect(() => landCounted({ rowWidth: new Decimal("0"), length: new Decimal("17") }, "ac")).toThrow(RangeError);
+  });
+});
+
+describe("standSummary", () => {
+  it("has no spread from one place", () => {
+    const summary = standSummary([count("27")], area("20"), "ac")!;
+    expect([summary.interval, summary.standardDeviation, summary.coefficientOfVariation]).toEqual([null, null, null]);
+    expect(summary.mean.toString()).toBe("27000");
+  });
+
+  it("is nothing from no place", () => expect(standSummary([], area("20"), "ac")).toBeNull());
+
+  it("never puts the low end below nothing", () => {
+    const summary = standSummary([count("0"), count("30")], area("20"), "ac")!;
+    expect(summary.interval!.low.toString()).toBe("0");
+    expect([summary.lowest.toString(), summary.highest.toString()]).toEqual(["0", "30000"]);
+  });
+
+  it("leaves an earlier round of counting out", () => {
+    const counts = [count("20", { date: "2031-05-10" }), count("26", { date: "2031-05-14" }), count("28", { date: "2031-05-20" })];
+    expect(lastRound(counts).map(({ date }) => date)).toEqual(["2031-05-14", "2031-05-20"]);
+    expect(standSummary(counts, area("20"), "ac")).toMatchObject({ from: "2031-05-14", to: "2031-05-20" });
+  });
+
+  it("advises a place in 5 acres or 2 hectares, and five at least", () => {
+    expect(placesAdvised(area("10"), "ac").toString()).toBe("5");
+    expect(placesAdvised(area("52"), "ac").toString()).toBe("11");
+    expect(placesAdvised(area("52"), "ha").toString()).toBe("26");
+    expect(standSummary([count("27")], area("20"), "ac")!.enough).toBe(false);
+    expect(standSummary(["26", "27", "28", "27", "26"].map((plants) => count(plants)), area("20"), "ac")!.enough).toBe(true);
+  });
+
+  it("compares what stands with what was dropped", () => {
+    expect(emergence(plantsPerArea("30600"), seedsPerArea("34000"))!.toString()).toBe("0.9");
+    expect(emergence(plantsPerArea("30600"), seedsPerArea("0"))).toBeNull();
+  });
+});
+
+describe("relativeYieldAt", () => {
+  const days = fc.integer({ min: 100, max: 160 }).map((day) => `2031-${monthDayOf(new Decimal(day))}`);
+  const stands = fc.integer({ min: 10_000, max: 36_000 }).map((stand) => plantsPerArea(String(stand)));
+
+  it("stays between the cells that it read, whose parts add up to one", () => {
+    fc.assert(fc.property(days, stands, (date, stand) => {
+      const result = relativeYieldAt(centralCornBelt, { date, stand, rowWidth: null, areaUnit: "ac" });
+      if (!result.ok) throw new Error("inside the table");
+      const { cells, relativeYield } = result.value;
+      const percents = cells.map(({ percent }) => percent);
+      expect(relativeYield.times("100").gte(Decimal.min(...percents).minus("1e-25"))).toBe(true);
+      expect(relativeYield.times("100").lte(Decimal.max(...percents).plus("1e-25"))).toBe(true);
+      expect(cells.reduce((all, { part }) => all.plus(part), new Decimal("0")).toFixed(25)).toBe(new Decimal("1").toFixed(25));
+    }));
+  });
+
+  it("reads the same stand in plants per hectare", () => {
+    const perHectare = plantsPerArea(new Decimal("21000").div("0.40468564224"));
+    const result = relativeYieldAt(centralCornBelt, { date: "2031-04-30", stand: perHectare, rowWidth: null, areaUnit: "ha" });
+    expect(result.ok && result.value.relativeYield.toFixed(20)).toBe("0.93500000000000000000");
+  });
+
+  it("takes a value where two windows meet from the first", () => {
+    const windows = [["1", "2"], ["2", "3"]].map(([from, to]) => ({ from: new Decimal(from!), to: new Decimal(to!) }));
+    expect(bracket(windows, new Decimal("2"))).toMatchObject([{ index: 0 }]);
+    expect(bracket(windows, new Decimal("2.1"))).toMatchObject([{ index: 1 }]);
+    expect(bracket(windows, new Decimal("3.1"))).toBeNull();
+  });
+});
+
+describe("days of the season", () => {
+  it("are the same in every year", () => {
+    expect(dayOfYear("2032-05-01").toString()).toBe(dayOfYear("05-01").toString());
+    expect(dayOfYear("01-01").toString()).toBe("1");
+    expect(dayOfYear("12-31").toString()).toBe("365");
+  });
+  it("turn back into their dates", () => {
+    for (let day = 1; day <= 365; day += 1) expect(dayOfYear(monthDayOf(new Decimal(day))).toNumber()).toBe(day);
+    expect(() => monthDayOf(new Decimal("366"))).toThrow(RangeError);
+  });
+});
+
+describe("units of stands", () => {
+  it("turn back into the workbook's own", () => {
+    for (const unit of standUnits) {
+      for (const areaUnit of ["ac", "ha"] as const) {
+        const width = new Decimal("19");
+        const there = standIn(unit, plantsPerArea("80000"), areaUnit, width)!;
+        expect(standFrom(unit, there, areaUnit, width)!.toFixed(15)).toBe("80000.000000000000000");
+      }
+    }
+  });
+  it("are the same per acre and per hectare", () => {
+    expect(standIn("plants per square foot", plantsPerArea("43560"), "ac", null)!.toString()).toBe("1");
+    expect(standIn("plants per square foot", plantsPerArea(new Decimal("43560").div("0.40468564224")), "ha", null)!.toFixed(20)).toBe("1.00000000000000000000");
+    expect(standIn("plants per metre of row", plantsPerArea("1000000"), "ha", new Decimal("20"))!.toString()).toBe("20");
+    expect(standIn("plants per metre of row", plantsPerArea(new Decimal("1000000").times("0.40468564224")), "ac", new Decimal("20").div("2.54"))!.toFixed(15)).toBe("20.000000000000000");
+  });
+});
+
+describe("ownStandTable", () => {
+  const source = { title: "Own trial", publisher: "this farm", year: "2031", address: "", where: "sheet Trials" };
+  const cells = (...rows: readonly (readonly string[])[]) => rows.map((each) => each.map((cell) => new Decimal(cell)));
+  const own = { name: "Own", crop: "corn", standUnit: "plants per acre" as const, dates: ["05-01", "05-15"], stands: [new Decimal("20000"), new Decimal("30000")] };
+
+  it("takes the place of a published one", () => {
+    const result = ownStandTable({ ...own, percent: cells(["90", "100"], ["80", "90"]) }, source);
+    if (!result.ok) throw new Error("sound table");
+    const read = relativeYieldAt(result.value, { date: "2031-05-08", stand: plantsPerArea("25000"), rowWidth: null, areaUnit: "ac" });
+    expect(read.ok && read.value.relativeYield.toString()).toBe("0.9");
+  });
+
+  it("names every fault at once", () => {
+    const result = ownStandTable({ ...own, dates: ["05-15", "05-01"], stands: [new Decimal("20000"), new Decimal("20000")], percent: cells(["90", "130"], ["80"]) }, source);
+    expect(result).toEqual({ ok: false, problems: [
+      { fault: "dates not ascending", where: 2 }, { fault: "stands not ascending", where: 2 },
+      { fault: "percent outside 0 to 120", where: 1 }, { fault: "row of another length", where: 2 },
+    ] });
+    expect(ownStandTable({ ...own, dates: null, stands: null, percent: cells(["90"]) }, source)).toMatchObject({ ok: false, problems: [{ fault: "no axis" }] });
+  });
+});
+
+describe("seed and history", () => {
+  it("orders whole units", () => {
+    const units = seedUnits(area("120"), seedsPerArea("34000"), new Decimal("80000"));
+    expect([units.exact.toString(), units.whole.toString()]).toEqual(["51", "51"]);
+    expect(seedUnits(area("121"), seedsPerArea("34000"), new Decimal("80000")).whole.toString()).toBe("52");
+  });
+
+  it("tells how the outlook came about", () => {
+    const history = outlookHistory(yieldPerArea("200"), [
+      { date: "2031-06-20", reason: "gaps", outlook: yieldPerArea("178") }, { date: "2031-05-20", reason: "stand count", outlook: yieldPerArea("184") },
+    ]);
+    expect(history.map(({ date, from, to }) => [date, from.toString(), to.toString()])).toEqual([["2031-05-20", "200", "184"], ["2031-06-20", "184", "178"]]);
+  });
+});
