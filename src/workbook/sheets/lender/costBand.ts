@@ -1,0 +1,43 @@
+/** Cost by kind and layer, plan against outlook. */
+import { zero } from "../../../core/decimal";
+import type { CropFigures } from "../../../core/figures";
+import { cashKinds, cashNeedKinds, fullKinds, operatingKinds, type Kind, type Layer } from "../../../core/kinds";
+import type { CellStyle } from "../../resultSheet";
+import type { SeasonReport } from "../../seasonReport";
+import { moneyCell, subtotal, text } from "../cells";
+import { areaName, layerTitle } from "../words";
+import { blockWidth, type Page } from "./page";
+
+export function costBand(page: Page, report: SeasonReport, crops: readonly CropFigures[]): void {
+  const top = page.next;
+  page.put({ row: top, column: 0 }, text(`Cost per ${areaName(report)} by kind`, { bold: true, fill: "heading" }));
+  crops.forEach(({ yieldUnit }, index) => {
+    page.put({ row: top, column: 1 + index * blockWidth }, ...["Plan", "Outlook", "Change", `Per ${yieldUnit}`].map((words) => text(words, { bold: true, fill: "heading", align: "right" })));
+  });
+  const groups: readonly (readonly [readonly Kind[], Layer])[] = [[operatingKinds, "operating"], [cashKinds, "cash"], [fullKinds, "full"], [cashNeedKinds, "cashNeed"]];
+  for (const [kinds, layer] of groups) {
+    for (const kind of kinds.filter((each) => crops.some((crop) => costs(crop, each)))) {
+      line(page, crops, `   ${kind}`, {}, (budget) => budget.costPerArea.byKind.get(kind) ?? zero);
+    }
+    line(page, crops, layerWords(layer), subtotal, (budget) => budget.costPerArea.layers[layer]);
+  }
+}
+
+const costs = ({ plan, outlook }: CropFigures, kind: Kind): boolean => plan.costPerArea.byKind.has(kind) || outlook.costPerArea.byKind.has(kind);
+
+/** What the layer adds to which other, because the full layer is not a sum of the lines above it. */
+function layerWords(layer: Layer): string {
+  const from: Record<Layer, string> = { operating: "", cash: "", full: " (cash − term interest + these)", cashNeed: " (cash + these)" };
+  return `${layerTitle(layer)}${from[layer]}`;
+}
+
+function line(page: Page, crops: readonly CropFigures[], label: string, style: CellStyle, of: (budget: CropFigures["plan"]) => typeof zero): void {
+  const row = page.next;
+  page.put({ row, column: 0 }, text(label, style));
+  crops.forEach(({ plan, outlook }, index) => {
+    const units = outlook.operatorShare.times(outlook.yields.used);
+    const now = of(outlook);
+    page.put({ row, column: 1 + index * blockWidth },
+      moneyCell(of(plan), style), moneyCell(now, style), moneyCell(now.minus(of(plan)), style), moneyCell(units.isZero() ? null : now.div(units), style));
+  });
+}

@@ -1,0 +1,32 @@
+/**
+ * The formulas of the lender pages. They say what core/breakEven.ts says and round as workbook/shown.ts rounds, with
+ * functions that every spreadsheet has, so that a reader may try another price or yield without us.
+ */
+
+/** References of the cells that hold F, v, s, o, Y and p. */
+export type BalanceCells = {
+  readonly fixed: string; readonly moving: string; readonly share: string; readonly otherIncome: string; readonly yieldHere: string; readonly price: string;
+};
+
+const noAnswer = '"–"';
+const rounded = (value: string, places: number): string => `ROUND(ROUND(${value},9),${places})`;
+const roundedUp = (value: string, places: number): string =>
+  `IF((${value})<0,ROUNDDOWN(ROUND(${value},9),${places}),ROUNDUP(ROUND(${value},9),${places}))`;
+
+export const costPerAreaFormula = ({ fixed, moving, share, yieldHere }: BalanceCells): string =>
+  `=${rounded(`${fixed}+${moving}*${share}*${yieldHere}`, 2)}`;
+
+export const costPerUnitFormula = ({ fixed, moving, share, yieldHere }: BalanceCells): string =>
+  `=IF(${share}*${yieldHere}=0,${noAnswer},${rounded(`${moving}+${fixed}/(${share}*${yieldHere})`, 2)})`;
+
+export const breakEvenPriceFormula = ({ fixed, moving, share, otherIncome, yieldHere }: BalanceCells): string =>
+  `=IF(${share}*${yieldHere}=0,${noAnswer},${roundedUp(`${moving}+(${fixed}-${otherIncome})/(${share}*${yieldHere})`, 2)})`;
+
+export const breakEvenYieldFormula = ({ fixed, moving, share, otherIncome, price }: BalanceCells): string =>
+  `=IF((${price}-${moving})*${share}<=0,${noAnswer},MAX(0,${roundedUp(`(${fixed}-${otherIncome})/((${price}-${moving})*${share})`, 1)}))`;
+
+export const netFormula = ({ fixed, moving, share, otherIncome, yieldHere, price }: BalanceCells): string =>
+  `=${rounded(`(${price}-${moving})*${share}*${yieldHere}+${otherIncome}-${fixed}`, 2)}`;
+
+/** A part of a cell: a price to the cent, a yield to the tenth. */
+export const partFormula = (cell: string, part: string, places: number): string => `=${rounded(`${cell}*${part}`, places)}`;

@@ -1,0 +1,54 @@
+/** What the lender pages contain and leave out, and what would embarrass in front of a lender. */
+import type { Kind, Layer } from "../../../core/kinds";
+import type { SeasonReport } from "../../seasonReport";
+import { areaName, layerNotes, layerTitle } from "../words";
+import { farmCashFlow, grainMonth } from "./cashFlowSheet";
+
+/** The lines at the foot of the pages. */
+export const lenderNotes = (report: SeasonReport, layer: Layer): readonly string[] => [
+  ...layerNotes,
+  `Price: the expected price entered in the table Crops, before selling costs. Yields: the goal and the proven yield entered in the table Fields; the outlook is the harvested yield where a field is harvested.`,
+  `The tables of net return are on the layer ${layerTitle(layer).toLowerCase()}: drying, haul and selling move with yield in them, everything else stays.`,
+  `Worst: each field at the lowest of its goal, outlook and proven yield, at the low price; best: at the highest, at the high price. A price not entered is the expected one. Insurance payments are shown apart; the policy rules.`,
+  `Left out of the cost per ${areaName(report)}: whatever is not entered. ${omitted(report)}`,
+  `Grain not sold yet is counted at the expected price in ${grainMonth(report)}.`,
+];
+
+const entered = (report: SeasonReport, ...kinds: readonly Kind[]): boolean =>
+  report.figures.crops.some(({ outlook }) => kinds.some((kind) => outlook.costPerArea.byKind.has(kind)));
+
+function omitted(report: SeasonReport): string {
+  const usual: readonly Kind[] = ["crop insurance", "overhead", "machine ownership", "unpaid labour", "family living", "income tax", "term principal"];
+  const missing = usual.filter((kind) => !entered(report, kind));
+  return missing.length === 0 ? "Every usual kind has an entry." : `No entry for: ${missing.join(", ")}.`;
+}
+
+/** Something that a lender would ask about first. */
+export type Notice = { readonly code: string; readonly words: string };
+
+/** What to look at before the pages are shown to anybody. */
+export function lenderNotices(report: SeasonReport): readonly Notice[] {
+  const { season, figures, problems } = report;
+  const loans = season.loans ?? [];
+  const notices: Notice[] = [];
+  const say = (when: boolean, code: string, words: string) => { if (when) notices.push({ code, words }); };
+  say(problems.length > 0, "incomplete", `${problems.length} ${problems.length === 1 ? "entry needs" : "entries need"} attention, so some figures are incomplete.`);
+  say(loans.length === 0 && !entered(report, "term principal", "term interest"), "no-debt", "No debt is entered: neither loans nor term interest and principal among the other costs.");
+  say(!entered(report, "overhead"), "no-overhead", "No overhead is entered (utilities, insurance, accounting, dues).");
+  say(!entered(report, "family living"), "no-living", "No family living is entered, so cash need is too low.");
+  say(loans.some((loan) => loan.kind === "term") && entered(report, "term interest", "term principal"), "debt-twice",
+    "Term payments are entered both as loans and as other costs: the cash flow and the debt tests take the loans, the cost layers the other costs.");
+  say(!farmCashFlow(report).spread.isZero(), "no-month", "Some costs have no month; the cash flow spreads them evenly.");
+  for (const { crop, outlook, yieldUnit, sales } of figures.crops) {
+    const entry = season.crops.find((each) => each.name === crop)!;
+    say(entry.highPrice !== null && outlook.price.gt(entry.highPrice), "price-high", `${crop}: the expected price is above the high price entered.`);
+    say(sales.averagePrice !== null && outlook.price.gt(sales.averagePrice.times("1.1")), "price-above-sales",
+      `${crop}: the expected price is more than a tenth above the average of what is sold (${sales.averagePrice?.toFixed(2)} per ${yieldUnit}).`);
+    const proven = outlook.yields.proven;
+    say(proven !== null && outlook.yields.used.gt(proven), "yield-above-proven", `${crop}: the yield outlook is above the proven yield of ${proven?.toFixed(1)} ${yieldUnit}.`);
+    say(proven === null, "no-proven", `${crop}: not every field has a proven yield.`);
+    say(!(season.insurance ?? []).some((policy) => policy.crop === crop), "no-insurance", `${crop}: no insurance policy is entered.`);
+  }
+  return notices;
+}
+

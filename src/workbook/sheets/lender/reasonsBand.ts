@@ -1,0 +1,47 @@
+/** What changed since spring: outlook against plan, the reasons largest first, adding up to the difference. */
+import { sum } from "../../../core/decimal";
+import type { CropFigures } from "../../../core/figures";
+import type { Layer } from "../../../core/kinds";
+import { reasons, type Reason } from "../../../core/lender/reasons";
+import type { SeasonReport } from "../../seasonReport";
+import { shownMoney } from "../../shown";
+import { moneyCell, subtotal, text } from "../cells";
+import { layerTitle } from "../words";
+import { blockWidth, type Page } from "./page";
+
+/** So many reasons are named; the rest are one line. */
+const named = 5;
+
+export function reasonsBand(page: Page, report: SeasonReport, crops: readonly CropFigures[], layer: Layer): void {
+  const top = page.next;
+  page.put({ row: top, column: 0 }, text(`What changed since the plan, ${report.season.settings.currency} for the whole crop`, { bold: true, fill: "heading", wrap: true }));
+  page.put({ row: top + 1, column: 0 }, text(`Net return, ${layerTitle(layer).toLowerCase()}: plan to outlook`, { italic: true }));
+  crops.forEach((crop, index) => {
+    const column = 1 + index * blockWidth;
+    page.across({ row: top, column }, blockWidth, text(crop.crop, { bold: true, fill: "heading", align: "center" }));
+    reasonLines(crop, layer).forEach(({ words, amount, bold }, row) => {
+      const style = bold ? subtotal : {};
+      page.across({ row: top + 1 + row, column }, blockWidth - 1, text(words, style));
+      page.put({ row: top + 1 + row, column: column + blockWidth - 1 }, moneyCell(amount, style));
+    });
+  });
+}
+
+type Line = { readonly words: string; readonly amount: Reason["effect"] | ReturnType<typeof sum>; readonly bold: boolean };
+
+/** The lines of one crop. Each is shown to the cent; the last reason takes what rounding leaves, so that the print adds up. */
+export function reasonLines({ plan, outlook, ...crop }: CropFigures, layer: Layer): readonly Line[] {
+  const all = reasons({ plan, outlook, ...crop }, layer);
+  const first = all.slice(0, named).map((reason) => ({ words: reasonWords(reason), amount: shownMoney(reason.effect), bold: false }));
+  const from = shownMoney(plan.netPerArea[layer].times(plan.area));
+  const to = shownMoney(outlook.netPerArea[layer].times(outlook.area));
+  const rest = to.minus(from).minus(sum(first.map(({ amount }) => amount)));
+  const others = all.length - first.length;
+  const last = others > 0 ? [{ words: `${others} other ${others === 1 ? "reason" : "reasons"}`, amount: rest, bold: false }] : rest.isZero() ? [] : [{ words: "rounding", amount: rest, bold: false }];
+  return [{ words: "Plan", amount: from, bold: true }, ...first, ...last, { words: "Outlook", amount: to, bold: true }];
+}
+
+const reasonWords = ({ of, effect }: Reason): string =>
+  of === "yield" ? `yield ${effect.isNegative() ? "below" : "above"} the goal`
+  : typeof of === "string" ? "cost per unit of yield"
+  : `${of.name} (${of.kind})`;

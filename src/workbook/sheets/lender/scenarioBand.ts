@@ -1,0 +1,31 @@
+/** A bad, an average and a good year of each crop. */
+import type { CropFigures } from "../../../core/figures";
+import { scenarios } from "../../../core/lender/scenarios";
+import type { SeasonReport } from "../../seasonReport";
+import { moneyCell, text, yieldCell } from "../cells";
+import { areaName } from "../words";
+import { blockWidth, type Page } from "./page";
+
+export function scenarioBand(page: Page, report: SeasonReport, crops: readonly CropFigures[]): void {
+  const top = page.next;
+  const area = areaName(report);
+  const labels = ["Worst, average and best year", `Yield per ${area}`, "Price", `Income per ${area}`, `Net return per ${area}, operating`, `Net return per ${area}, full`, `Net return per ${area}, cash need`, `Insurance payment per ${area}, not in the net`];
+  labels.forEach((words, index) => { page.put({ row: top + index, column: 0 }, text(words, index === 0 ? { bold: true, fill: "heading" } : {})); });
+  crops.forEach((figures, index) => {
+    const crop = report.season.crops.find((each) => each.name === figures.crop)!;
+    const policy = report.season.insurance?.find((each) => each.crop === figures.crop) ?? null;
+    const column = 1 + index * blockWidth;
+    page.put({ row: top, column }, text(figures.crop, { bold: true, fill: "heading" }));
+    scenarios(figures, crop, policy).forEach((year, offset) => {
+      const spot = (row: number) => ({ row: top + row, column: column + 1 + offset });
+      page.put(spot(0), text(year.name, { bold: true, fill: "heading", align: "right" }));
+      page.put(spot(1), yieldCell(year.yield));
+      page.put(spot(2), moneyCell(year.price));
+      page.put(spot(3), moneyCell(year.incomePerArea));
+      page.put(spot(4), moneyCell(year.netPerArea.operating));
+      page.put(spot(5), moneyCell(year.netPerArea.full));
+      page.put(spot(6), moneyCell(year.netPerArea.cashNeed, { bold: true }));
+      page.put(spot(7), moneyCell(year.insurancePerArea));
+    });
+  });
+}
