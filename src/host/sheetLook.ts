@@ -16,3 +16,6 @@ export const widthInPoints = (characters: number): number => (characters * 7 + 5
 
 /** A line of plain words as Excel wants it in headers and footers, where `&` begins a code. */
 export const asFooter = (words: string): string => words.replaceAll("&", "&&");
+
+/** Page number and number of pages, in Excel's codes. */
+export const pageNumber = "&P / &N";

@@ -1,28 +1,278 @@
-import { officeInNode } from "../support/officeBridge/nodeOffice";
-import { snapshotOf, workbookFrom } from "../support/officeBridge/fixtureWorkbook";
-import { blockAt } from "../support/officeBridge/addresses";
-import { excelHost } from "../../src/host/excel/excelHost";
-import { describeWorkbookHost, type OpenedHost } from "./workbookHost.contract";
+/** The contract of a workbook host, and what is Excel's own, through the real Office library. */
+import { describe, expect, it } from "vitest";
+import { attempt } from "../../src/host/excel/attempt";
+import { HostError } from "../../src/host/workbookHost";
+import type { InputTable } from "../../src/workbook/inputTable";
+import type { ResultSheet } from "../../src/workbook/resultSheet";
+import { waitsForCell, writes } from "../support/officeBridge/bridge";
+import { HostRefusal } from "../support/officeBridge/hostRefusal";
+import { openExcel } from "../support/officeBridge/openExcel";
+import { farm } from "./contractWorkbooks";
 import type { Fixture } from "./fixture";
+import { describeWorkbookHost } from "./workbookHost.contract";
 
-async function open(fixture: Fixture): Promise<OpenedHost> {
-  const bridge = officeInNode();
-  const workbook = workbookFrom(fixture);
-  bridge.open(workbook);
-  const sheetAt = (name: string) => workbook.sheet(name)!;
-  return {
-    host: excelHost({ quiet: 100, seconds: 5 }),
-    snapshot: async () => structuredClone(snapshotOf(workbook)),
-    type: async (name, cell, value) => {
-      const { sheet, row, column } = blockAt(sheetAt(name), cell);
-      workbook.put({ sheet }, row, column, value);
-      bridge.tellChanges("Unknown");
-    },
-    pick: async (name, range) => {
-      workbook.selected = blockAt(sheetAt(name), range);
-    },
-    close: async () => undefined,
-  };
-}
+describeWorkbookHost("Excel", async (fixture) => openExcel(fixture));
 
-describeWorkbookHost("Excel", open);
+const manyTables = (count: number, rows: number): Fixture => ({
+  sheets: Array.from({ length: count }, (_, index) => ({
+    name: `Sheet${index + 1}`,
+    cells: [["Item", "Amount"], ...Array.from({ length: rows }, (_row, row) => [`item ${row}`, row])],
+    tables: [{ name: `Table_${index + 1}`, range: `A1:B${rows + 1}` }],
+  })),
+});
+
+const report = (name: string): ResultSheet => ({
+  name,
+  columns: [20, 12],
+  rows: [[{ value: "Cost per acre", style: { bold: true } }], [{ value: "Seed" }, { value: 118.25 }]],
+  headingRows: 1,
+  page: { orientation: "portrait", paper: "a4", pagesTall: 2, footer: "Hill & Dale" },
+  charts: [],
+});
+
+const kinds = Array.from({ length: 30 }, (_, index) => `kind of cost ${index + 1}`);
+const otherCosts: InputTable = {
+  name: "Other_costs",
+  sheet: "Other costs",
+  columns: [
+    { heading: "Kind", width: 18, choices: kinds, hint: "What the money is for.", required: true },
+    { heading: "Amount", width: 12, numberFormat: "#,##0.00", hint: "In dollars.", required: true },
+  ],
+  example: ["kind of cost 1", 1200],
+};
+
+const writingTrips = (opened: ReturnType<typeof openExcel>) => opened.bridge.trips.filter(({ flags }) => flags & writes);
+
+const refusalFrom = async (doing: Promise<unknown>): Promise<HostError> => {
+  const error: unknown = await doing.then(() => null, (refused: unknown) => refused);
+  expect(error).toBeInstanceOf(HostError);
+  return error as HostError;
+};
+
+describe("round trips to Excel", () => {
+  it.each([1, 50])("are two to read a workbook of %i tables", async (count) => {
+    const { host, bridge } = openExcel(manyTables(count, 20));
+    expect((await host.read()).tables).toHaveLength(count);
+    expect(bridge.trips).toHaveLength(2);
+  });
+
+  it("change nothing, in Excel's eyes, when the workbook is read again", async () => {
+    const opened = openExcel(farm);
+    await opened.host.read();
+    opened.bridge.trips.length = 0;
+    await opened.host.read();
+    expect(opened.bridge.trips).toHaveLength(2);
+    expect(writingTrips(opened)).toEqual([]);
+  });
+
+  it("are one that writes, after one that reads, for three sheets, new or again", async () => {
+    const opened = openExcel(farm);
+    const sheets = ["Cost per acre", "Break-even", "Stand"].map(report);
+    for (const _time of ["new", "again"]) {
+      opened.bridge.trips.length = 0;
+      await opened.host.write(sheets);
+      expect(opened.bridge.trips).toHaveLength(2);
+      expect(writingTrips(opened)).toHaveLength(1);
+    }
+  });
+
+  it("are one that writes for new tables and one for new rows", async () => {
+    const opened = openExcel(farm);
+    await opened.host.makeTables([otherCosts]);
+    expect(writingTrips(opened)).toHaveLength(1);
+    opened.bridge.trips.length = 0;
+    await opened.host.addRows("Fields", [new Map([["Field", "West"]]), new Map([["Field", "East"]])]);
+    expect(writingTrips(opened)).toHaveLength(1);
+  });
+
+  it("all wait for a cell that is being typed into", async () => {
+    const { host, bridge } = openExcel(farm);
+    await host.read();
+    await host.write([report("Stand")]);
+    await host.makeTables([otherCosts]);
+    await host.addRows("Fields", [new Map([["Field", "West"]])]);
+    await host.select({ sheet: "Fields", row: 1, column: 1 });
+    await host.selection();
+    await (await host.onChanged(() => undefined))();
+    expect(bridge.trips.length).toBeGreaterThan(8);
+    expect(bridge.trips.filter(({ flags }) => (flags & waitsForCell) === 0)).toEqual([]);
+  });
+
+  // "Undo support with the Excel JavaScript API", Microsoft Learn, table "Unsupported APIs" (read in the edition of May 2025).
+  it("use nothing that takes the user's undo steps away", async () => {
+    const { host, bridge } = openExcel(farm);
+    for (const _time of ["new", "again"]) await host.write([{ ...report("Stand"), charts: [chart] }]);
+    await host.makeTables([otherCosts]);
+    await host.addRows("Fields", [new Map([["Field", "West"]])]);
+    const used = new Set(bridge.trips.flatMap(({ members }) => members));
+    expect(used).toContain("RangeObject.Formulas=");
+    for (const forbidden of [
+      "Worksheet.Delete", "Worksheet.Copy", "Worksheet.Name=", "Worksheet.Position=", "Worksheet.Visibility=",
+      "Worksheet.StandardWidth=", "NamedItem.Comment=", "Protection.Protect", "Protection.Unprotect", "WorkbookObject.Save",
+    ]) expect(used).not.toContain(forbidden);
+  });
+});
+
+const chart = { kind: "line", title: "Price", categories: "A1:A2", series: [{ name: "Net", values: "B1:B2" }], from: "D2", to: "H9" } as const;
+
+describe("an Excel with ExcelApi 1.7 only", () => {
+  it("is refused newer members by the library itself, so that the tests below mean something", async () => {
+    const { bridge } = openExcel(farm);
+    bridge.excelApi = "1.7";
+    await expect(Excel.run(async (context) => context.workbook.worksheets.getItem("Fields").pageLayout.load("zoom")))
+      .rejects.toMatchObject({ code: "ApiNotFound" });
+  });
+
+  it("reads, writes, makes tables, adds rows and tells changes, only without page setup and lists", async () => {
+    const opened = openExcel(farm);
+    const { host, bridge, snapshot, type } = opened;
+    bridge.excelApi = "1.7";
+    let calls = 0;
+    const stop = await host.onChanged(() => (calls += 1));
+    await host.read();
+    await host.write([{ ...report("Stand"), charts: [chart] }]);
+    await host.makeTables([otherCosts]);
+    await host.addRows("Fields", [new Map([["Field", "West"]])]);
+    await host.select({ sheet: "Stand", row: 0, column: 0 });
+    await host.selection();
+    const stand = (await snapshot()).sheets.find(({ name }) => name === "Stand");
+    expect(stand).toMatchObject({ frozenRows: 1, titleRows: null, charts: [{ title: "Price", series: 1 }] });
+    expect((await snapshot()).sheets.at(-1)?.choices).toEqual([]);
+    await new Promise((resolve) => setTimeout(resolve, 300));
+    const before = calls;
+    await type("Fields", "C2", 9);
+    await expect.poll(() => calls).toBe(before + 1);
+    await stop();
+  });
+});
+
+describe("a cell that is being typed into", () => {
+  it("is waited for", async () => {
+    const { host, bridge } = openExcel(farm);
+    bridge.editing = true;
+    const reading = host.read();
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    bridge.leaveCell();
+    expect((await reading).tables).toHaveLength(2);
+  });
+
+  it("is mentioned when the wait is too long, and what was given up before writing is never written", async () => {
+    const { host, bridge, snapshot } = openExcel(farm, { seconds: 0.1 });
+    bridge.editing = true;
+    const error = await refusalFrom(host.write([report("Stand")]));
+    expect(error.reason).toBe("busy");
+    expect(error.message).toMatch(/typing in a cell.*try again/);
+    expect(error.message).not.toMatch(/may still finish/);
+    bridge.leaveCell();
+    await new Promise((resolve) => setTimeout(resolve, 100));
+    expect((await snapshot()).sheets.map(({ name }) => name)).not.toContain("Stand");
+  });
+});
+
+describe("an Excel that does not answer", () => {
+  it("is given up after the time limit", async () => {
+    const { host, bridge } = openExcel(farm, { seconds: 0.1 });
+    bridge.silent = true;
+    expect((await refusalFrom(host.read())).reason).toBe("busy");
+  });
+
+  it("may have written all the same, and the words say so", async () => {
+    const { host, bridge } = openExcel(farm, { seconds: 0.2 });
+    bridge.silentWhenWriting = true;
+    const error = await refusalFrom(host.addRows("Fields", [new Map([["Field", "West"]])]));
+    expect(error.message).toMatch(/try again.*may still finish/);
+  });
+});
+
+describe("a workbook that is too big for one answer", () => {
+  it("is read in pieces, to the same content", async () => {
+    const big = { sheets: [...manyTables(3, 2000).sheets, ...farm.sheets] };
+    const whole = await openExcel(big).host.read();
+    const { host, bridge } = openExcel(big);
+    bridge.answerLimit = 40_000;
+    expect(await host.read()).toEqual(whole);
+    expect(bridge.trips.length).toBeGreaterThan(4);
+  });
+
+  it("is given up in words when not even a single row gets through", async () => {
+    const { host, bridge } = openExcel(manyTables(1, 3));
+    bridge.answerLimit = 450; // room for the list of tables, not for the cells
+    expect((await refusalFrom(host.read())).message).toMatch(/5 MB/);
+  });
+});
+
+describe("what Excel refuses", () => {
+  it.each([
+    ["AccessDenied", "protected"], ["InvalidOperationInCellEditMode", "busy"], ["ItemNotFound", "missing"],
+    ["ApiNotFound", "unsupported"], ["InsertDeleteConflict", "failed"], ["SomethingNew", "failed"],
+  ] as const)("%s is told as %s, with the library's error as its cause", async (code, reason) => {
+    const { host, bridge } = openExcel(farm);
+    bridge.refusesNext = new HostRefusal(code, "as Excel says it");
+    const error = await refusalFrom(host.read());
+    expect(error.reason).toBe(reason);
+    expect(error.cause).toMatchObject({ code, message: "as Excel says it" });
+    expect(error.message.length).toBeGreaterThan(20);
+  });
+
+  it("is not mixed up with a fault of ours", async () => {
+    openExcel(farm);
+    const fault = new TypeError("ours");
+    await expect(attempt({ seconds: 5 }, () => Promise.reject(fault))).rejects.toBe(fault);
+  });
+
+  it("is a new sheet where the workbook's structure is protected", async () => {
+    const { host, workbook } = openExcel(farm);
+    workbook.structureLocked = true;
+    expect((await refusalFrom(host.write([report("Stand")]))).reason).toBe("protected");
+    expect((await refusalFrom(host.makeTables([otherCosts]))).reason).toBe("protected");
+  });
+
+  it("is writing on a sheet of ours that the user has protected; nothing of it is done then", async () => {
+    const { host, snapshot } = openExcel({ sheets: [{ name: "Stand", cells: [["kept"]], ours: true, locked: true }] });
+    const before = await snapshot();
+    const error = await refusalFrom(host.write([report("Break-even"), report("Stand")]));
+    expect(error).toMatchObject({ reason: "protected", message: expect.stringMatching(/Stand/) as string });
+    expect(await snapshot()).toEqual(before);
+  });
+
+  it("is selecting on a hidden sheet", async () => {
+    const { host, workbook } = openExcel(farm);
+    workbook.sheets[0]!.visibility = "Hidden";
+    expect(await refusalFrom(host.select({ sheet: "Fields", row: 0, column: 0 }))).toMatchObject({ reason: "missing" });
+  });
+});
+
+describe("what Excel is handed", () => {
+  it("is the page setup of the sheet, with & in the footer as a plain character", async () => {
+    const { host, workbook } = openExcel(farm);
+    await host.write([report("Stand")]);
+    expect(workbook.sheet("Stand")?.page).toEqual({
+      orientation: "Portrait", paperSize: "A4", zoom: { horizontalFitToPages: 1, verticalFitToPages: 2 },
+      printArea: "Stand!A1:B2", titleRows: "1:1", leftFooter: "Hill && Dale", rightFooter: "&P / &N",
+    });
+  });
+
+  it("is a mark that the user does not see among the names", async () => {
+    const { host, workbook } = openExcel(farm);
+    await host.write([report("Stand")]);
+    await host.write([report("Stand")]);
+    expect(workbook.sheet("Stand")?.names).toEqual([{ name: "Pennyacre_result_sheet", formula: "=TRUE", visible: false }]);
+  });
+
+  it("is a long list of choices in cells, because Excel takes only 255 characters as text", async () => {
+    const { host, workbook } = openExcel(farm);
+    await host.makeTables([otherCosts]);
+    const sheet = workbook.sheet("Other costs");
+    expect(sheet?.validations.get("A2")).toMatchObject({
+      rule: { list: { source: "=$D$2:$D$31" } }, errorAlert: { style: "Warning" }, prompt: { title: "Kind" },
+    });
+    expect([sheet?.cell(0, 3)?.value, sheet?.cell(1, 3)?.value, sheet?.cell(30, 3)?.value])
+      .toEqual(["Choices for Kind", "kind of cost 1", "kind of cost 30"]);
+  });
+
+  it("is asked for the names of columns where a table shows no headings", async () => {
+    const { host, workbook } = openExcel(farm);
+    workbook.tables[0]!.showHeaders = false;
+    expect((await host.read()).tables[0]).toMatchObject({ headers: ["Field", "Crop", "Acres"], body: { row: 1 } });
+  });
+});

@@ -1,5 +1,5 @@
 import type { ResultSheet } from "../../workbook/resultSheet";
-import { asFooter } from "../sheetLook";
+import { asFooter, pageNumber } from "../sheetLook";
 import { cellAddress } from "./address";
 import type { Supports } from "./supports";
 
@@ -15,5 +15,5 @@ export function putPage(sheet: Excel.Worksheet, { rows, headingRows, page }: Res
   if (width > 0) layout.setPrintArea(`A1:${cellAddress(rows.length - 1, width - 1)}`);
   if (headingRows > 0) layout.setPrintTitleRows(`$1:$${headingRows}`);
   layout.headersFooters.defaultForAllPages.leftFooter = asFooter(page.footer);
-  layout.headersFooters.defaultForAllPages.rightFooter = "&P / &N";
+  layout.headersFooters.defaultForAllPages.rightFooter = pageNumber;
 }

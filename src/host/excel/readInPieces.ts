@@ -4,49 +4,48 @@ import { isTooBig } from "./refusal";
 /** Cells asked for in one round trip at first: 5 MB allow some 125 bytes for each. */
 const cellsAtFirst = 40_000;
 
-type Piece = { readonly of: number; readonly range: Excel.Range };
+/** A range of known size; `range` asks Excel for it anew, since a range of a batch that failed cannot be used again. */
+export type Sized = { readonly rows: number; readonly columns: number; readonly range: () => Excel.Range };
+
+/** Some rows of the range `of`. */
+type Piece = { readonly of: number; readonly row: number; readonly rows: number };
 
 /**
  * Reads ranges in as many round trips as it takes, each of some rows, and in smaller ones where Excel still refuses.
- * For workbooks that are too big for one answer; everything else is read at once. The place and the size of each range are
- * loaded with it.
+ * For workbooks that are too big for one answer; everything else is read at once.
  */
-export async function readInPieces(context: Excel.RequestContext, ranges: readonly Excel.Range[]): Promise<Cell[][][]> {
-  for (const range of ranges) range.load("rowIndex,columnIndex,rowCount,columnCount");
-  await context.sync();
+export async function readInPieces(context: Excel.RequestContext, ranges: readonly Sized[]): Promise<Cell[][][]> {
   const cells = ranges.map((): Cell[][] => []);
   let limit = cellsAtFirst;
-  let [of, row] = [0, 0];
-  while (of < ranges.length) {
-    const { pieces, next } = nextPieces(ranges, of, row, limit);
+  let pieces = nextPieces(ranges, cells, limit);
+  while (pieces.length > 0) {
+    const asked = pieces.map((piece) => ({ of: piece.of, range: askPiece(ranges[piece.of] as Sized, piece) }));
     try {
       await context.sync();
+      for (const { of, range } of asked) for (const row of range.values as Cell[][]) cells[of]?.push(row);
     } catch (error) {
-      if (!isTooBig(error) || limit <= 1) throw error;
+      const smallest = pieces.length === 1 && pieces[0]?.rows === 1;
+      if (!isTooBig(error) || smallest) throw error;
       limit = Math.ceil(limit / 4);
-      continue;
     }
-    for (const piece of pieces) cells[piece.of]?.push(...(piece.range.values as Cell[][]));
-    [of, row] = next;
+    pieces = nextPieces(ranges, cells, limit);
   }
   return cells;
 }
 
-/** Asks for the rows from `row` of range `of` on, through the ranges after it, until `limit` cells are reached. */
-function nextPieces(ranges: readonly Excel.Range[], of: number, row: number, limit: number) {
+/** The rows that come next, of as many ranges as have room within `limit` cells; at least one row while any is left. */
+function nextPieces(ranges: readonly Sized[], read: readonly Cell[][][], limit: number): Piece[] {
   const pieces: Piece[] = [];
   let room = limit;
-  while (of < ranges.length && (room > 0 || pieces.length === 0)) {
-    const range = ranges[of] as Excel.Range;
-    const rowsLeft = range.isNullObject ? 0 : range.rowCount - row;
-    if (rowsLeft > 0) {
-      const count = Math.min(rowsLeft, Math.max(1, Math.floor(room / range.columnCount)));
-      const first = range.getCell(row, 0).untrack();
-      pieces.push({ of, range: first.getResizedRange(count - 1, range.columnCount - 1).untrack().load("values") });
-      room -= count * range.columnCount;
-      row += count;
-    }
-    if (rowsLeft <= 0 || row >= range.rowCount) [of, row] = [of + 1, 0];
-  }
-  return { pieces, next: [of, row] as [number, number] };
+  ranges.forEach(({ rows, columns }, of) => {
+    const row = read[of]?.length ?? 0;
+    if (row >= rows || (room < columns && pieces.length > 0)) return;
+    const count = Math.min(rows - row, Math.max(1, Math.floor(room / columns)));
+    pieces.push({ of, row, rows: count });
+    room -= count * columns;
+  });
+  return pieces;
 }
+
+const askPiece = ({ range, columns }: Sized, { row, rows }: Piece): Excel.Range =>
+  range().getCell(row, 0).untrack().getResizedRange(rows - 1, columns - 1).untrack().load("values");

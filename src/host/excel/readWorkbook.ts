@@ -1,6 +1,6 @@
 import type { Cell, DateSystem, RawTable, WorkbookContent } from "../../workbook/cell";
 import { splitAddress } from "./address";
-import { readInPieces } from "./readInPieces";
+import { readInPieces, type Sized } from "./readInPieces";
 import { isTooBig } from "./refusal";
 
 /**
@@ -32,34 +32,37 @@ async function readAll(context: Excel.RequestContext): Promise<Omit<WorkbookCont
   addresses.untrack().load("values");
   await context.sync();
 
-  const wantedRanges = addresses.isNullObject ? [] : [...new Set(addresses.values.map((row) => String(row[0] ?? "")))];
-  const asked = [
-    ...listed.items.map(askTable),
-    ...wantedRanges.flatMap((address) => askRange(context, address) ?? []),
-  ];
-  const cells = await readCells(context, asked.map(({ body }) => body));
-  const read = asked.map((each, index) => ({ each, raw: rawTable(each, cells[index] ?? []) }));
-
+  const wanted = addresses.isNullObject ? [] : [...new Set(addresses.values.map((row) => String(row[0] ?? "")))];
+  const read = await readSources(context, [
+    ...listed.items.map(tableSource),
+    ...wanted.flatMap((address) => rangeSource(context, address) ?? []),
+  ]);
   return {
-    tables: read.flatMap(({ each, raw }) => (each.address === undefined && raw ? [raw] : [])),
-    ranges: new Map(read.flatMap(({ each, raw }) => (each.address !== undefined && raw ? [[each.address, raw]] : []))),
+    tables: read.flatMap(({ source, raw }) => (source.isMatch ? [] : [raw])),
+    ranges: new Map(read.flatMap(({ source, raw }) => (source.isMatch ? [[source.name, raw]] : []))),
   };
 }
 
-/** What was asked of Excel for one table or one matched range (which has an `address`). */
-type Asked = {
+/** Something to read. Each function asks Excel anew, for what was asked in a batch that failed cannot be used again. */
+type Source = {
   readonly name: string;
-  readonly address?: string;
-  /** The headings of a table; null where they are the first row of the body. */
-  readonly headers: (() => string[]) | null;
-  readonly body: Excel.Range;
-  readonly sheet: Excel.Worksheet;
+  readonly isMatch: boolean;
+  /** The cells, of which nothing is loaded yet. */
+  readonly body: () => Excel.Range;
+  /** Loads the sheet's name and, unless they are the first row of the cells, the headings. */
+  readonly around: () => { readonly sheet: Excel.Worksheet; readonly headers: (() => string[]) | null };
 };
 
-function askTable(table: Excel.Table): Asked {
-  const body = table.getDataBodyRange();
-  return { name: table.name, headers: askHeadings(table), body, sheet: table.worksheet.load("name") };
-}
+type Asked = { readonly body: Excel.Range } & ReturnType<Source["around"]>;
+
+const ask = ({ body, around }: Source): Asked => ({ body: body(), ...around() });
+
+const tableSource = (table: Excel.Table): Source => ({
+  name: table.name,
+  isMatch: false,
+  body: () => table.getDataBodyRange().untrack(),
+  around: () => ({ sheet: table.worksheet.load("name"), headers: askHeadings(table) }),
+});
 
 /** Headings from their row in one piece; a table whose heading row is switched off still has names for its columns. */
 function askHeadings(table: Excel.Table): () => string[] {
@@ -72,29 +75,55 @@ function askHeadings(table: Excel.Table): () => string[] {
 }
 
 /** A range by its address, as far as it is used, so that whole columns can be matched; null for what is no address. */
-function askRange(context: Excel.RequestContext, address: string): Asked | null {
+function rangeSource(context: Excel.RequestContext, address: string): Source | null {
   const found = splitAddress(address);
   if (found === null) return null;
-  const sheet = context.workbook.worksheets.getItemOrNullObject(found.sheet).load("name");
-  const body = sheet.getRange(found.range).untrack().getUsedRangeOrNullObject(true);
-  return { name: address, address, headers: null, body, sheet };
+  const sheet = () => context.workbook.worksheets.getItemOrNullObject(found.sheet);
+  return {
+    name: address,
+    isMatch: true,
+    body: () => sheet().getRange(found.range).untrack().getUsedRangeOrNullObject(true).untrack(),
+    around: () => ({ sheet: sheet().load("name"), headers: null }),
+  };
 }
 
-/** The cells of each range, in the order asked; an empty list where there is no such range. */
-async function readCells(context: Excel.RequestContext, ranges: readonly Excel.Range[]): Promise<Cell[][][]> {
-  for (const range of ranges) range.untrack().load("values,rowIndex,columnIndex");
+/** Reads what is there of the sources; one that has gone is left out. */
+async function readSources(context: Excel.RequestContext, sources: readonly Source[]) {
+  const { asked, cells } = (await readAtOnce(context, sources)) ?? (await readInParts(context, sources));
+  return sources.flatMap((source, index) => {
+    const raw = rawTable(source.name, asked[index] as Asked, cells[index] as Cell[][]);
+    return raw === null ? [] : [{ source, raw }];
+  });
+}
+
+/** Everything in one round trip; null where Excel finds that too much. */
+async function readAtOnce(context: Excel.RequestContext, sources: readonly Source[]) {
+  const asked = sources.map(ask);
+  for (const { body } of asked) body.load("values,rowIndex,columnIndex");
   try {
     await context.sync();
   } catch (error) {
-    if (isTooBig(error)) return readInPieces(context, ranges);
+    if (isTooBig(error)) return null;
     throw error;
   }
+  const cells = asked.map(({ body }) => (body.isNullObject ? [] : (body.values as Cell[][] | null)));
   // Beyond 5 million cells Excel may give null for the values instead of an error.
-  const missing = ranges.some((range) => !range.isNullObject && (range.values as Cell[][] | null) === null);
-  return missing ? readInPieces(context, ranges) : ranges.map((range) => (range.isNullObject ? [] : range.values));
+  return cells.includes(null) ? null : { asked, cells: cells as Cell[][][] };
 }
 
-function rawTable({ name, headers, body, sheet }: Asked, cells: readonly Cell[][]): RawTable | null {
+/** Everything but the cells first, then the cells in pieces. */
+async function readInParts(context: Excel.RequestContext, sources: readonly Source[]) {
+  const asked = sources.map(ask);
+  for (const { body } of asked) body.load("rowIndex,columnIndex,rowCount,columnCount");
+  await context.sync();
+  const sized = sources.map(({ body: range }, index): Sized => {
+    const { body } = asked[index] as Asked;
+    return body.isNullObject ? { rows: 0, columns: 0, range } : { rows: body.rowCount, columns: body.columnCount, range };
+  });
+  return { asked, cells: await readInPieces(context, sized) };
+}
+
+function rawTable(name: string, { headers, body, sheet }: Asked, cells: readonly Cell[][]): RawTable | null {
   if (body.isNullObject) return null;
   const place = { sheet: sheet.name, row: body.rowIndex, column: body.columnIndex };
   if (headers !== null) return { name, headers: headers(), rows: cells, body: place };

@@ -13,7 +13,9 @@ type Message = { readonly id: number; readonly flags: number; readonly message: 
 export type Trip = { readonly members: readonly string[]; readonly flags: number; readonly requestBytes: number; readonly answerBytes: number; readonly milliseconds: number };
 
 /** Set in the flags of a batch that may wait until the user has left the cell being edited. */
-const waitsForCell = 64;
+export const waitsForCell = 64;
+/** Set in the flags of a batch that may change the workbook. */
+export const writes = 1;
 
 export class Bridge {
   /** The library puts its receiver here. */
@@ -26,8 +28,11 @@ export class Bridge {
   answerLimit = Infinity;
   /** Whether a cell is being edited: batches that can wait do, others fail. */
   editing = false;
-  /** Answers nothing at all any more. */
+  /** Answers nothing at all any more, or nothing to a batch that writes. */
   silent = false;
+  silentWhenWriting = false;
+  /** Refuses the next batch with this. */
+  refusesNext: HostRefusal | null = null;
 
   private workbook: WorkbookModel | null = null;
   private object: WorkbookObject | null = null;
@@ -42,13 +47,14 @@ export class Bridge {
     workbook.changes.length = 0;
     this.trips.length = 0;
     this.waiting = [];
-    Object.assign(this, { excelApi: "1.17", answerLimit: Infinity, editing: false, silent: false });
+    Object.assign(this, { excelApi: "1.17", answerLimit: Infinity, editing: false, silent: false, silentWhenWriting: false, refusesNext: null });
   }
 
   sendMessageToHost = (text: string): void => {
-    if (this.silent) return;
-    if (this.editing && (JSON.parse(text) as Message).flags & waitsForCell) this.waiting.push(text);
-    else setTimeout(() => this.answer(JSON.parse(text) as Message), 0);
+    const message = JSON.parse(text) as Message;
+    if (this.silent || (this.silentWhenWriting && message.flags & writes)) return;
+    if (this.editing && message.flags & waitsForCell) this.waiting.push(text);
+    else setTimeout(() => this.answer(message), 0);
   };
 
   /** The user leaves the cell: what waited goes on. */
@@ -67,7 +73,9 @@ export class Bridge {
 
   private carried(body: Batch): { members: readonly string[]; text: string } {
     if (this.object === null) throw new Error("No workbook is open");
-    if (this.editing) return { members: [], text: refusal(new HostRefusal("InvalidOperationInCellEditMode", "Excel is in cell-editing mode.")) };
+    const refused = this.editing ? new HostRefusal("InvalidOperationInCellEditMode", "Excel is in cell-editing mode.") : this.refusesNext;
+    this.refusesNext = null;
+    if (refused) return { members: [], text: refusal(refused) };
     const { answer, members } = carryOut(body, this.object);
     const text = JSON.stringify(answer);
     if (text.length <= this.answerLimit) return { members, text };

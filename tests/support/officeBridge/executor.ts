@@ -8,7 +8,7 @@ type Action = { Id: number; ActionType: number; Name: string; ObjectPathId: numb
 export type Batch = { Actions: Action[]; ObjectPaths: Record<string, Path> };
 export type Answer = { Results: { ActionId: number; Value: unknown }[]; Error?: Record<string, unknown> };
 
-/** What the batch did: writing is anything that may have changed the workbook. */
+/** The answer, and the members that were used, as `Table.Name` or, where they were set, `Table.Name=`. */
 export type Carried = { readonly answer: Answer; readonly members: readonly string[] };
 
 /** Carries out a batch as far as it goes; the first refusal ends it, and what came before stays done, as in Excel. */
@@ -83,14 +83,14 @@ class Objects {
     return getter.call(object) as unknown;
   }
   private set(object: object, name: string, value: unknown): void {
-    const setter = this.member(object, name).set;
+    const setter = this.member(object, name, "=").set;
     if (!setter) throw unknownMember(object, name);
     setter.call(object, value);
   }
 
   /** A member of the object's class, by the name in the request. */
-  private member(object: object, name: string): PropertyDescriptor {
-    this.members.push(`${object.constructor.name}.${name}`);
+  private member(object: object, name: string, use = ""): PropertyDescriptor {
+    this.members.push(`${object.constructor.name}.${name}${use}`);
     for (let at: unknown = Object.getPrototypeOf(object); at !== Object.prototype && at !== null; at = Object.getPrototypeOf(at)) {
       const found = Object.getOwnPropertyDescriptor(at, name);
       if (found) return found;

@@ -10,6 +10,7 @@ export type ValidationModel = { rule?: unknown; prompt?: unknown; errorAlert?: u
 
 /** A block of a sheet; `rows` and `columns` are counts, everything counts from 0. */
 export type Block = { sheet: SheetModel; row: number; column: number; rows: number; columns: number };
+/** `row` is that of the headings, also where they are switched off. */
 export type TableModel = { id: string; name: string; sheet: SheetModel; row: number; column: number; bodyRows: number; columns: number; totals: boolean; showHeaders: boolean };
 export type Change = { readonly sheet: SheetModel; readonly table?: TableModel };
 
