@@ -3,6 +3,7 @@ import { sum } from "./decimal";
 import { weightedMean } from "./cost";
 import type { Stage } from "./figures";
 import type { Crop, Field, HarvestLoad, Season } from "./season";
+import { fieldStands, type FieldStand } from "./stand/fieldStand";
 import { points, yieldPerArea, type Points, type Yield } from "./units";
 
 export type FieldFacts = {
@@ -10,27 +11,30 @@ export type FieldFacts = {
   readonly crop: Crop;
   /** `null` until a load of it is weighed. The moisture is weighted by quantity, `null` where no load tells it. */
   readonly harvested: { readonly yield: Yield; readonly moisture: Points | null } | null;
-  /** The harvested yield; before harvest the goal. */
+  /** The harvested yield; before harvest what the stand lets expect; the goal where neither is known. */
   readonly outlookYield: Yield;
 };
 
 /**
- * Every field with its crop and harvest, in the order of the table.
+ * Every field with its crop, stand and harvest, in the order of the table.
  *
  * @throws RangeError on a field whose crop is not in the season, or without area: the reader turns both away
  */
-export function fieldFacts(season: Pick<Season, "crops" | "fields" | "harvest">): readonly FieldFacts[] {
+export function fieldFacts(season: Pick<Season, "settings" | "crops" | "fields" | "harvest" | "standCounts" | "standTables">): readonly FieldFacts[] {
   const crops = new Map(season.crops.map((crop) => [crop.name, crop]));
   const loads = new Map<string, HarvestLoad[]>();
   for (const load of season.harvest) loads.set(load.field, [...(loads.get(load.field) ?? []), load]);
+  const stands = fieldStands(season);
   return season.fields.map((field) => {
     const crop = crops.get(field.crop);
     if (crop === undefined) throw new RangeError(`field ${field.name} is of a crop that the season does not have: ${field.crop}`);
     if (field.area.lte("0")) throw new RangeError(`field ${field.name} has no area: ${field.area}`);
     const harvested = harvest(field, loads.get(field.name) ?? []);
-    return { field, crop, harvested, outlookYield: harvested?.yield ?? field.yieldGoal };
+    return { field, crop, harvested, outlookYield: harvested?.yield ?? byStand(stands.get(field.name)) ?? field.yieldGoal };
   });
 }
+
+const byStand = (stand: FieldStand | undefined): Yield | null => (stand?.outlook?.ok === true ? stand.outlook.value.outlook : null);
 
 function harvest(field: Field, loads: readonly HarvestLoad[]): FieldFacts["harvested"] {
   if (loads.length === 0) return null;

@@ -9,7 +9,10 @@
 import type { Decimal } from "./decimal";
 import type { Kind, OperatingKind } from "./kinds";
 import type { Policy } from "./lender/guarantee";
+import type { Machine } from "./machines/machine";
 import type { Measure } from "./measure";
+import type { StandCount } from "./stand/standCount";
+import type { StandTable } from "./stand/standTable";
 import type { Area, CropQuantity, ItemQuantity, ItemRate, Money, MoneyPerArea, MoneyPerUnit, Points, Share, Yield } from "./units";
 
 /** The row that a figure came from, so that every figure can be opened down to its entries. `row` counts body rows from 1. */
@@ -35,7 +38,7 @@ export type Settings = {
   readonly fuelPerGallon: Money | null;
   /** Money per unit of yield and point of moisture above the crop's standard. */
   readonly dryingChargePerPoint: MoneyPerUnit | null;
-  /** Name of the date × stand table in use; `null`: the default of the stand pages. */
+  /** Names of the date × stand tables in use, separated by semicolons; `null`: the usual one of each crop. */
   readonly standResponse: string | null;
 };
 
@@ -77,6 +80,8 @@ export type Field = {
   readonly landChargePerArea: MoneyPerArea | null;
   /** The operator's share of the crop; 1 unless the field is crop-shared. */
   readonly operatorShare: Share;
+  /** Percent of the yield lost to gaps and late plants, beyond what the number of plants says; left out or `null`: none. */
+  readonly uniformityLoss?: Decimal | null;
   readonly source: EntryRef;
 };
 
@@ -214,4 +219,8 @@ export type Season = {
   /** What is owed; left out where no loan is entered. */
   readonly loans?: readonly Loan[];
   readonly insurance?: readonly InsurancePolicy[];
+  readonly machines?: readonly Machine[];
+  readonly standCounts?: readonly StandCount[];
+  /** Tables of yield by date and stand of the grower's own, beside the published ones. */
+  readonly standTables?: readonly StandTable[];
 };

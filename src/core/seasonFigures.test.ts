@@ -4,8 +4,11 @@ import { application, corn, field, item, load, operation, otherCost, purchase, s
 import { Decimal } from "./decimal";
 import type { Charge, SeasonFigures } from "./figures";
 import { seasonFigures } from "./seasonFigures";
+import type { Kind } from "./kinds";
+import type { Machine } from "./machines/machine";
 import type { Season } from "./season";
-import { area, itemQuantity, money, moneyPerArea, moneyPerUnit, points, share, yieldPerArea } from "./units";
+import type { StandCount } from "./stand/standCount";
+import { area, itemQuantity, money, moneyPerArea, moneyPerHour, moneyPerUnit, points, share, yearlyRate, years, yieldPerArea } from "./units";
 
 const figures = (parts: Partial<Season>) => seasonFigures(seasonOf(parts));
 const home = field("Home", "100", "200");
@@ -126,6 +129,55 @@ describe("an operation", () => {
       operations: [operation("Planting", "Home", "20", "plan"), operation("planting", "Home", "22", "done", { area: area("60"), date: "2031-05-01" })],
     });
     expect(amounts(of(season, "Home").outlook.charges)).toEqual(["planting 2120"]);
+  });
+});
+
+describe("work by machine", () => {
+  const owned = { listPrice: money("100000"), purchasePrice: money("100000"), age: years("0"), yearsKept: years("10"), hoursAYear: null, repairClass: null, salvage: { stated: money("20000") } };
+  const planter: Machine = {
+    name: "Planter", main: { name: "Planter", ...owned }, tractor: null, power: null, width: new Decimal("30"), speed: new Decimal("5.5"),
+    fieldEfficiency: share("0.65"), realRate: yearlyRate("0"), taxesInsuranceHousing: yearlyRate("0"), wage: moneyPerHour("26"),
+    labour: "hired labour", fuelPrice: money("4"), fuelPerArea: new Decimal("0.5"), source: { table: "Machines", row: 1 },
+  };
+  const planting = operation("Planting", "Home", "0", "plan", { cost: { basis: "machine", machine: "Planter" } });
+
+  it("runs in the operating layer and is owned in the full layer, its hours those of the season's own passes", () => {
+    const { costPerArea } = of(figures({ fields: [home], machines: [planter], operations: [planting] }), "Home").plan.budget;
+    // 13 acres an hour; fuel 0.5 gal × 4 and 15 % lube; labour 26 × 1.1 ÷ 13; ownership 8,000 a year on 100 acres.
+    expect(["fuel", "hired labour", "machine ownership"].map((kind) => costPerArea.byKind.get(kind as Kind)!.toFixed(10))).toEqual(["2.3000000000", "2.2000000000", "80.0000000000"]);
+    expect([costPerArea.layers.operating, costPerArea.layers.full].map((cost) => cost.toFixed(10))).toEqual(["4.5000000000", "84.5000000000"]);
+  });
+
+  it("spreads ownership over all passes of a stage, planned and done", () => {
+    const season = figures({ fields: [home, hill], machines: [planter], operations: [planting, { ...planting, target: { field: "Hill" }, status: "done" }] });
+    expect(of(season, "Home").plan.budget.costPerArea.byKind.get("machine ownership")!.toFixed(10)).toBe("80.0000000000");
+    expect(of(season, "Home").outlook.budget.costPerArea.byKind.get("machine ownership")!.times("150").toFixed(10)).toBe("8000.0000000000");
+  });
+});
+
+describe("stand counts", () => {
+  const sown = { ...home, plannedPlanting: "2031-04-25", planted: "2031-05-15", targetStand: new Decimal("32000"), rowWidth: new Decimal("30") };
+  const counted = (plants: string): StandCount => ({
+    field: "Home", date: "2031-06-01", place: { rowWidth: new Decimal("30"), length: new Decimal("17.424") }, plants: new Decimal(plants), doubtful: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 },
+  });
+
+  it("turn the goal into an outlook that every figure follows, and leave the goal alone", () => {
+    const season = figures({ fields: [sown], standCounts: [counted("20"), counted("28")], operations: [operation("All work", "Home", "400", "plan")] });
+    const { plan, outlook } = season.crops[0]!;
+    // 24,000 plants on 15 May: 92 % of the best against 100 % for 32,000 on 25 April (Purdue's central Corn Belt table).
+    expect(outlook.yields.outlook.toFixed(10)).toBe("184.0000000000");
+    expect(outlook.netPerArea.operating.toFixed(10)).toBe("336.0000000000");
+    expect([plan.yields.used, plan.netPerArea.operating, outlook.yields.goal].map(String)).toEqual(["200", "400", "200"]);
+  });
+
+  it("give way to the harvest", () => {
+    const season = figures({ fields: [sown], standCounts: [counted("20")], harvest: [load("Home", "19000")] });
+    expect(season.crops[0]!.outlook.yields.used.toFixed()).toBe("190");
+  });
+
+  it("change nothing outside the table", () => {
+    const season = figures({ fields: [{ ...sown, planted: "2031-07-04" }], standCounts: [counted("20")] });
+    expect(season.crops[0]!.outlook.yields.used.toFixed()).toBe("200");
   });
 });
 

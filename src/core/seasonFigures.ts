@@ -11,6 +11,7 @@ import { landCosts, movingCosts, otherCosts } from "./otherCosts";
 import { boughtByItem } from "./purchases";
 import { salesFigures } from "./sales";
 import type { Season } from "./season";
+import { seasonMachineCosts } from "./seasonMachineCosts";
 import { fieldsByCrop, workByField } from "./work";
 
 const stages = ["plan", "outlook", "final"] as const;
@@ -38,10 +39,11 @@ function fixedCosts(season: Season, facts: readonly FieldFacts[], ofItems: reado
   const days = daysOut(season.settings.operatingInterest);
   // Operations are one where their names are, however they are typed.
   const operations = workByField(season.operations, season.fields, (row) => row.operation.toLowerCase(), (row) => row.passes);
+  const machines = seasonMachineCosts(season, operations);
   const others = { plan: otherCosts(season.otherCosts, facts, "plan", days), outlook: otherCosts(season.otherCosts, facts, "outlook", days), final: otherCosts(season.otherCosts, facts, "final", days) };
   return new Map(facts.map((each) => {
     const name = each.field.name;
-    const worked = [...operations.get(name)!.values()].map((work) => operationCosts(work, days));
+    const worked = [...operations.get(name)!.values()].map((work) => operationCosts(work, days, machines));
     const used = ofItems.flatMap((byField) => byField.get(name) ?? []);
     const at = (stage: Stage): readonly Cost[] => [
       ...[...used, ...worked].flatMap((of) => of[stage]), ...others[stage].get(name)!, ...landCosts(each),

@@ -2,13 +2,14 @@
 import { Decimal, one, sum, zero } from "../decimal";
 import { fieldFacts, type FieldFacts } from "../fieldFacts";
 import type { SeasonFigures } from "../figures";
-import { countsIn } from "../kinds";
+import { countsIn, type Kind } from "../kinds";
 import { itemBooks, type ItemBook } from "../itemCosts";
-import { amountOf } from "../operationCosts";
+import { partsOf, workAt } from "../operationCosts";
 import { boughtByItem } from "../purchases";
 import type { IsoDate, Loan, OtherCost, Season } from "../season";
 import { money } from "../units";
-import { workByField, workLeft } from "../work";
+import { seasonMachineCosts } from "../seasonMachineCosts";
+import { workByField } from "../work";
 import { schedule } from "./amortisation";
 import type { Flow } from "./cashFlow";
 import { monthOf, monthsLater, type Month } from "./month";
@@ -86,11 +87,19 @@ function stillToBuy({ item, bought, average, planPrice, uses }: ItemBook): reado
   }));
 }
 
+/**
+ * Work at a rate, and what machines cost in money: fuel and repairs of a kind that is bought this season are paid with
+ * the purchases and not once more.
+ */
 function operationFlows(season: Season): readonly Flow[] {
   const byField = workByField(season.operations, season.fields, (row) => row.operation.toLowerCase(), (row) => row.passes);
-  return [...byField.values()].flatMap((works) => [...works.values()]).flatMap((work) => [...work.done, ...workLeft(work)])
-    .filter(({ row }) => row.cost.basis !== "machine")
-    .map((work) => ({ month: monthOrNone(work.row.date), group: work.row.kind, amount: out(amountOf(work)), entries: [work.row.source] }));
+  const machines = seasonMachineCosts(season, byField).outlook;
+  const kindOf = new Map(season.items.map((item) => [item.name, item.kind]));
+  const bought = new Set<Kind | undefined>(season.purchases.map((purchase) => kindOf.get(purchase.item)));
+  return [...byField.values()].flatMap((works) => [...works.values()]).flatMap((work) => workAt(work, "outlook")).flatMap((work) => {
+    return partsOf(work, machines).filter(({ cash, kind }) => cash && !(work.row.cost.basis === "machine" && bought.has(kind)))
+      .map(({ kind, amount }) => ({ month: monthOrNone(work.row.date), group: kind, amount: out(amount), entries: [work.row.source] }));
+  });
 }
 
 function rentFlows(season: Season, grainSold: Month): readonly Flow[] {
