@@ -28,7 +28,7 @@ export function* sheetNameChoices(wanted: string): Generator<string, never> {
   }
 }
 
-const trimmed = (name: string) => name.replace(/^'+|'+$/g, "").trim();
+const trimmed = (name: string) => name.replace(/^['\s]+|['\s]+$/g, "");
 
 /** Whether two names are the same table or column to the reader: case, spaces and underscores do not count. */
 export const sameName = (one: string, other: string): boolean => loosely(one) === loosely(other);
