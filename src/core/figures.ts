@@ -1,7 +1,9 @@
 /** What the core says of a season. Money is in the workbook's currency, unrounded; `null` is "there is no answer". */
 import type { Decimal } from "./decimal";
 import type { Kind, Layer } from "./kinds";
+import type { MachineCost } from "./machines/machineCost";
 import type { EntryRef, YieldUnit } from "./season";
+import type { FieldStand } from "./stand/fieldStand";
 import type { Area, CropQuantity, Money, MoneyPerArea, MoneyPerUnit, Share, Yield } from "./units";
 
 export type Stage = "plan" | "outlook" | "final";
@@ -126,4 +128,8 @@ export type ItemFigures = {
 export type SeasonFigures = {
   readonly crops: readonly CropFigures[];
   readonly items: readonly ItemFigures[];
+  /** What each machine costs in the outlook, in the order of its table. */
+  readonly machines: readonly MachineCost[];
+  /** The fields whose stand was counted. */
+  readonly stands: readonly FieldStand[];
 };

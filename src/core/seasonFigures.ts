@@ -12,6 +12,7 @@ import { boughtByItem } from "./purchases";
 import { salesFigures } from "./sales";
 import type { Season } from "./season";
 import { seasonMachineCosts } from "./seasonMachineCosts";
+import { fieldStands } from "./stand/fieldStand";
 import { fieldsByCrop, workByField } from "./work";
 
 const stages = ["plan", "outlook", "final"] as const;
@@ -29,25 +30,31 @@ export function seasonFigures(season: Season): SeasonFigures {
     season.items, facts, boughtByItem(season.purchases, days),
     workByField(season.applications, season.fields, (row) => row.item, () => one),
   );
-  const costs = fixedCosts(season, facts, books.map((book) => itemCosts(book, facts, days)));
-  const fields = facts.map((each) => fieldFigures(season, each, costs.get(each.field.name)!));
-  return { crops: cropFigures(season, fields), items: books.map(itemFigures) };
-}
-
-/** The costs of every field that do not move with yield, operating interest not yet among them. */
-function fixedCosts(season: Season, facts: readonly FieldFacts[], ofItems: readonly ReadonlyMap<string, StageCosts>[]) {
-  const days = daysOut(season.settings.operatingInterest);
   // Operations are one where their names are, however they are typed.
   const operations = workByField(season.operations, season.fields, (row) => row.operation.toLowerCase(), (row) => row.passes);
   const machines = seasonMachineCosts(season, operations);
-  const others = { plan: otherCosts(season.otherCosts, facts, "plan", days), outlook: otherCosts(season.otherCosts, facts, "outlook", days), final: otherCosts(season.otherCosts, facts, "final", days) };
+  const costs = fixedCosts(season, facts, {
+    ofItems: books.map((book) => itemCosts(book, facts, days)),
+    ofWork: (field) => [...operations.get(field)!.values()].map((work) => operationCosts(work, days, machines)),
+  });
+  const fields = facts.map((each) => fieldFigures(season, each, costs.get(each.field.name)!));
+  return {
+    crops: cropFigures(season, fields), items: books.map(itemFigures),
+    machines: [...machines.outlook.values()], stands: [...fieldStands(season).values()],
+  };
+}
+
+type CostsByField = { readonly ofItems: readonly ReadonlyMap<string, StageCosts>[]; readonly ofWork: (field: string) => readonly StageCosts[] };
+
+/** The costs of every field that do not move with yield, operating interest not yet among them. */
+function fixedCosts(season: Season, facts: readonly FieldFacts[], { ofItems, ofWork }: CostsByField): ReadonlyMap<string, StageCosts> {
+  const days = daysOut(season.settings.operatingInterest);
+  const others = (stage: Stage) => otherCosts(season.otherCosts, facts, stage, days);
+  const shared = { plan: others("plan"), outlook: others("outlook"), final: others("final") };
   return new Map(facts.map((each) => {
     const name = each.field.name;
-    const worked = [...operations.get(name)!.values()].map((work) => operationCosts(work, days, machines));
-    const used = ofItems.flatMap((byField) => byField.get(name) ?? []);
-    const at = (stage: Stage): readonly Cost[] => [
-      ...[...used, ...worked].flatMap((of) => of[stage]), ...others[stage].get(name)!, ...landCosts(each),
-    ];
+    const worked = [...ofItems.flatMap((byField) => byField.get(name) ?? []), ...ofWork(name)];
+    const at = (stage: Stage): readonly Cost[] => [...worked.flatMap((of) => of[stage]), ...shared[stage].get(name)!, ...landCosts(each)];
     return [name, { plan: at("plan"), outlook: at("outlook"), final: at("final") }] as const;
   }));
 }

@@ -2,6 +2,8 @@
 import type { Decimal } from "../core/decimal";
 import type { Budget, CropFigures, FieldFigures, ItemFigures, PerLayer } from "../core/figures";
 import { kinds, layers } from "../core/kinds";
+import type { MachineCost, MachineCostName } from "../core/machines/machineCost";
+import type { FieldStand } from "../core/stand/fieldStand";
 import { describe } from "./problem";
 import type { SeasonReport } from "./seasonReport";
 
@@ -42,6 +44,23 @@ const itemJson = ({ item, unit, averagePrice, bought, used, needed, short, left 
   item, unit, averagePrice: digits(averagePrice), bought: digits(bought), used: digits(used), needed: digits(needed), short: digits(short), left: digits(left),
 });
 
+const standJson = ({ field, summary, emergence, table, outlook }: FieldStand) => ({
+  field: field.name, date: summary.to, places: digits(summary.places),
+  plantsPerAcre: digits(summary.mean), low: digits(summary.interval?.low ?? null), high: digits(summary.interval?.high ?? null),
+  cv: digits(summary.coefficientOfVariation), emergence: digits(emergence),
+  relativeYield: digits(outlook?.ok === true ? outlook.value.real.relativeYield : null),
+  table: table?.name ?? null,
+  yieldOutlook: digits(outlook?.ok === true ? outlook.value.outlook : null),
+});
+
+function machineJson({ machine, capacity, lines, ownership, perArea }: MachineCost) {
+  const of = (name: MachineCostName) => digits(lines.find((line) => line.name === name)?.perArea ?? null);
+  return {
+    machine: machine.name, acresPerHour: digits(capacity),
+    perAcre: { fuel: of("Fuel"), lube: of("Lube"), labour: of("Labour"), repairs: of("Repairs"), ownership: digits(ownership), total: digits(perArea) },
+  };
+}
+
 /** The report as plain data: every quantity a decimal string, "acres" meaning the workbook's own area unit. */
 export const reportJson = ({ figures, problems }: SeasonReport) => ({
   complete: problems.length === 0,
@@ -49,4 +68,6 @@ export const reportJson = ({ figures, problems }: SeasonReport) => ({
   crops: figures.crops.map(cropJson),
   fields: figures.crops.flatMap((crop) => crop.fields).map(fieldJson),
   items: figures.items.map(itemJson),
+  stands: figures.stands.map(standJson),
+  machines: figures.machines.map(machineJson),
 });
