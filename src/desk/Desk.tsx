@@ -1,12 +1,12 @@
-import { FluentProvider, webDarkTheme, webLightTheme } from "@fluentui/react-components";
+import { FluentProvider } from "@fluentui/react-components";
 import { useCallback, useEffect, useRef, useState } from "react";
+import { paneThemes, useTheme } from "../pane/theme";
 import { DropTarget } from "./DropTarget";
 import { newBook, openBook } from "./embeddedBook";
 import { download, fetchWorkbook, readFile, type WorkbookFile } from "./files";
 import type { GridBook } from "./gridBook";
 import { Notice, type NoticeText } from "./Notice";
 import { UnsavedDialog } from "./UnsavedDialog";
-import { useColourScheme } from "./useColourScheme";
 import { WorkbookView } from "./WorkbookView";
 
 /** A workbook that is open: `saved` is the version of it that was opened or last saved. */
@@ -27,7 +27,7 @@ export type FileCommands = {
 
 /** The whole page: one workbook at a time, replaced only by one that could be opened. */
 export function Desk() {
-  const scheme = useColourScheme();
+  const theme = useTheme(undefined);
   const [open, setOpen] = useState<OpenBook | null>(null);
   const [notice, setNotice] = useState<NoticeText | null>(null);
   const [asking, setAsking] = useState<{ readonly then: () => void } | null>(null);
@@ -104,13 +104,13 @@ export function Desk() {
   };
 
   return (
-    <FluentProvider theme={scheme === "dark" ? webDarkTheme : webLightTheme}>
+    <FluentProvider theme={paneThemes[theme]}>
       <div className="notice-region" aria-live="polite">
         {notice !== null && <Notice {...notice} dismiss={() => setNotice(null)} />}
       </div>
       {open === null
         ? <main className="starting"><h1>Pennyacre</h1><p>Opening the demo season …</p></main>
-        : <WorkbookView key={open.book.id} open={open} files={files} scheme={scheme} />}
+        : <WorkbookView key={open.book.id} open={open} files={files} theme={theme} />}
       <DropTarget drop={files.openFile} />
       {asking !== null && (
         <UnsavedDialog

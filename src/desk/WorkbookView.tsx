@@ -1,5 +1,6 @@
 import { memo, useCallback, useEffect, useState, type KeyboardEvent } from "react";
 import { Pane } from "../pane/Pane";
+import type { PaneTheme } from "../pane/theme";
 import { blockName } from "./address";
 import type { FileCommands, OpenBook } from "./Desk";
 import { EntryLine } from "./EntryLine";
@@ -10,13 +11,13 @@ import { SheetTabs, tabId } from "./SheetTabs";
 import { TopBar } from "./TopBar";
 import { useWorkspace } from "./useWorkspace";
 
-export type WorkbookViewProps = { readonly open: OpenBook; readonly files: FileCommands; readonly scheme: "light" | "dark" };
+export type WorkbookViewProps = { readonly open: OpenBook; readonly files: FileCommands; readonly theme: PaneTheme };
 
 /** The pane is drawn by its own readings of the workbook, not at every key pressed in the grid. */
 const PaneBeside = memo(Pane);
 
 /** An open workbook: its sheets, the line above them, and the pane beside. */
-export function WorkbookView({ open: { book, name, saved }, files, scheme }: WorkbookViewProps) {
+export function WorkbookView({ open: { book, name, saved }, files, theme }: WorkbookViewProps) {
   const [status, setStatus] = useState("");
   // The same words twice would not be announced again; an invisible mark tells them apart.
   const say = useCallback((words: string) => setStatus((before) => (before === words && words !== "" ? `${words}\u200b` : words)), []);
@@ -43,7 +44,7 @@ export function WorkbookView({ open: { book, name, saved }, files, scheme }: Wor
   };
 
   return (
-    <div className="desk" data-scheme={scheme} data-view={view} onKeyDown={onKeyDown}>
+    <div className="desk" data-theme={theme} data-view={view} onKeyDown={onKeyDown}>
       <nav className="skips" aria-label="Skip">
         <a href="#sheet-panel" onClick={(event) => { event.preventDefault(); setView("sheet"); commands.select(selection); }}>Skip to the sheet</a>
         <a href="#pane" onClick={(event) => { event.preventDefault(); setView("pane"); focusLater("pane"); }}>Skip to the pane</a>
