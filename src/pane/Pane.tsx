@@ -1,0 +1,170 @@
+import { Button, FluentProvider, Tab, TabList } from "@fluentui/react-components";
+import { useCallback, useEffect, useId, useMemo, useRef, useState, useSyncExternalStore } from "react";
+import type { EntryRef } from "../core/season";
+import type { WorkbookHost } from "../host/workbookHost";
+import type { Place, Subject } from "../workbook/problem";
+import { seasonReport } from "../workbook/report";
+import type { SeasonReport } from "../workbook/seasonReport";
+import { outcome } from "./failure";
+import { FaultBoundary } from "./FaultBoundary";
+import { formatOf } from "./format";
+import { NoticeBar } from "./NoticeBar";
+import { failureNotice, PaneContext, type Notice, type PaneTools } from "./paneContext";
+import { pages, type PageId } from "./pages";
+import "./pane.css";
+import { watchSeason, type WatchState } from "./seasonWatch";
+import { EmptyPage } from "./setup/EmptyPage";
+import { paneThemes, useTheme, type PaneTheme } from "./theme";
+import { version } from "./version";
+import { Waiting } from "./Waiting";
+
+export type PaneProps = {
+  /** The open workbook. A pane stays with one host: give another one a `key` of its own. */
+  readonly host: WorkbookHost;
+  /** Opens the demo workbook; left out where the host has none to open. */
+  readonly openDemo?: () => void;
+  /** Left out: light or dark as the system prefers. */
+  readonly theme?: PaneTheme;
+  /** Language and region whose way of writing numbers is used; left out: the browser's. */
+  readonly language?: string;
+};
+
+/** The task pane: the same in Excel and beside the embedded workbook. */
+export function Pane(props: PaneProps) {
+  const theme = useTheme(props.theme);
+  return (
+    <FluentProvider theme={paneThemes[theme]} className="pn-pane" data-theme={theme}>
+      <FaultBoundary><LivePane {...props} /></FaultBoundary>
+    </FluentProvider>
+  );
+}
+
+/** Follows the workbook, and hands what was read to the pages. */
+function LivePane({ host, openDemo, language }: PaneProps) {
+  const watch = useMemo(() => watchSeason(host, seasonReport), [host]);
+  const state = useSyncExternalStore(watch.subscribe, watch.state);
+  useEffect(() => watch.start(), [watch]);
+  useEffect(() => {
+    // A change may have been missed while the pane was out of sight.
+    const onReturn = () => { if (document.visibilityState === "visible") watch.hint(); };
+    window.addEventListener("focus", onReturn);
+    document.addEventListener("visibilitychange", onReturn);
+    return () => {
+      window.removeEventListener("focus", onReturn);
+      document.removeEventListener("visibilitychange", onReturn);
+    };
+  }, [watch]);
+
+  const [fault, setFault] = useState<{ readonly error: unknown } | null>(null);
+  if (fault !== null) throw fault.error;
+  if (state.fault !== undefined) throw state.fault;
+
+  const [notice, setNotice] = useState<Notice | null>(null);
+  const [page, setPage] = useState<PageId>("season");
+  const [problemsOf, setProblemsOf] = useState<Subject | null>(null);
+  const focusPage = useRef(false);
+  const settings = state.reading?.report.season.settings;
+  const format = useMemo(() => formatOf(settings ?? { currency: "USD", areaUnit: "ac" }, language), [settings, language]);
+
+  const jump = useCallback((place: Place | EntryRef) => {
+    const cell = watch.state().reading?.report.placeOf(place) ?? null;
+    if (cell === null) {
+      setNotice({ tone: "failed", text: `The workbook has no cell to show for ${place.table}. Make the table first, under Tables.` });
+      return;
+    }
+    outcome(() => host.select(cell)).then((done) => setNotice(done.ok ? null : failureNotice(done.failure, () => jump(place))), (error: unknown) => setFault({ error }));
+  }, [host, watch]);
+
+  const tools = useMemo((): PaneTools => ({
+    host, watch, format, jump, tell: setNotice, fault: (error) => setFault({ error }),
+    showProblems: (of) => {
+      setProblemsOf(of);
+      focusPage.current = true;
+      setPage("problems");
+    },
+    ...(openDemo && { openDemo }),
+  }), [host, watch, format, jump, openDemo]);
+
+  return (
+    <PaneContext value={tools}>
+      <NoticeBar notice={notice} dismiss={() => setNotice(null)} />
+      <ReadingFailed state={state} again={() => void watch.refresh()} />
+      {state.reading === null
+        ? state.failure === null && <Waiting />
+        : (
+          <Pages
+            report={state.reading.report} page={page} problemsOf={problemsOf} focusPage={focusPage}
+            open={(next) => {
+              setPage(next);
+              setProblemsOf(null);
+            }}
+          />
+        )}
+      <footer className="pn-foot">
+        <p>For planning only; not financial, tax or legal advice.</p>
+        <p className="pn-buttons">
+          <Button size="small" disabledFocusable={state.isReading} onClick={() => void watch.refresh()}>Read the workbook again</Button>
+          <span className="pn-note">Pennyacre {version}</span>
+        </p>
+        {state.deaf !== null && <p>Changes are not noticed by themselves here. {state.deaf.what}</p>}
+      </footer>
+    </PaneContext>
+  );
+}
+
+function ReadingFailed({ state: { failure, reading }, again }: { readonly state: WatchState; readonly again: () => void }) {
+  if (failure === null) return null;
+  return (
+    <div className="pn-notice pn-notice-failed" role="alert">
+      <p><strong>The workbook could not be read.</strong> {failure.what} {failure.remedy}{reading !== null && " The figures below are from the reading before."}</p>
+      <Button appearance="primary" onClick={again}>Try again</Button>
+    </div>
+  );
+}
+
+type PagesProps = {
+  readonly report: SeasonReport;
+  readonly page: PageId;
+  readonly problemsOf: Subject | null;
+  readonly focusPage: { current: boolean };
+  readonly open: (page: PageId) => void;
+};
+
+/** The tabs and the page that is open. A page once opened stays, unseen, so that nothing typed in it is lost. */
+function Pages({ report, page, problemsOf, focusPage, open }: PagesProps) {
+  const id = useId();
+  const [opened, setOpened] = useState<ReadonlySet<PageId>>(new Set([page]));
+  if (!opened.has(page)) setOpened(new Set([...opened, page]));
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (!focusPage.current) return;
+    focusPage.current = false;
+    heading.current?.focus();
+  });
+  const { seasonYear, currency } = report.season.settings;
+  if (report.tablesFound.size === 0) return <EmptyPage />;
+  return (
+    <>
+      <header className="pn-head">
+        <h1>{seasonYear === null ? "Season" : `Season ${seasonYear}`}</h1>
+        <span className="pn-note">{currency}, {report.season.settings.areaUnit === "ac" ? "acres" : "hectares"}</span>
+      </header>
+      <TabList className="pn-tabs" size="small" selectedValue={page} onTabSelect={(_, { value }) => open(value as PageId)} aria-label="Pages">
+        {pages.map(({ id: each, title, count }) => {
+          const number = count(report);
+          return (
+            <Tab key={each} value={each} id={`${id}-tab-${each}`} {...(opened.has(each) && { "aria-controls": `${id}-${each}` })}>
+              {title}{number !== null && number > 0 && <> <span className="pn-count">{number}</span></>}
+            </Tab>
+          );
+        })}
+      </TabList>
+      {pages.filter((each) => opened.has(each.id)).map(({ id: each, title, Content }) => (
+        <div key={each} id={`${id}-${each}`} className="pn-body" role="tabpanel" aria-labelledby={`${id}-tab-${each}`} hidden={each !== page}>
+          <h2 tabIndex={-1} {...(each === page && { ref: heading })} className="pn-page-title">{title}</h2>
+          <Content report={report} problemsOf={problemsOf} />
+        </div>
+      ))}
+    </>
+  );
+}

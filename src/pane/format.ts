@@ -1,0 +1,65 @@
+/** How figures read in the pane: rounded as everywhere else, grouped as the reader's language groups them. */
+import type { Decimal } from "../core/decimal";
+import type { Settings } from "../core/season";
+import { shownMoney, shownPriceNeeded, shownQuantity, shownYield, shownYieldNeeded } from "../workbook/shown";
+
+/** Stands where a figure has no answer. */
+export const noFigure = "–";
+
+type Shown = (value: Decimal | null) => string;
+
+/** Every way in which the pane writes a figure. A figure without its unit belongs in a table that names the unit. */
+export type Format = {
+  /** Money to the cent, without its currency. */
+  readonly money: Shown;
+  /** The difference of two amounts as they are shown, signed: "+3.22"; "no change". */
+  readonly change: (from: Decimal, to: Decimal) => string;
+  /** Money with its currency: "1,234.50 USD", or "$1,234.50" where the currency is a sign. */
+  readonly amount: Shown;
+  /** A price that is needed, rounded up to the cent. */
+  readonly priceNeeded: Shown;
+  readonly yield: Shown;
+  /** A yield that is needed, rounded up to the tenth. */
+  readonly yieldNeeded: Shown;
+  /** Up to two decimals, none where there are none. */
+  readonly quantity: Shown;
+  readonly currency: string;
+  /** "acre" or "hectare". */
+  readonly areaName: "acre" | "hectare";
+  /** "ac" or "ha". */
+  readonly areaUnit: Settings["areaUnit"];
+  /** "USD per acre". */
+  readonly perArea: string;
+};
+
+/** @param language of the reader, such as `en-US`; left out: the browser's */
+export function formatOf({ currency, areaUnit }: Pick<Settings, "currency" | "areaUnit">, language?: string): Format {
+  const fixed = (places: 0 | 1 | 2, most = places) => {
+    const intl = new Intl.NumberFormat(language, { minimumFractionDigits: places, maximumFractionDigits: most });
+    // Given as text, the digits are written as they are and never become a binary number.
+    return (value: Decimal) => intl.format(value.toFixed() as `${number}`).replace("-", "−");
+  };
+  const [two, oneDecimal, upToTwo] = [fixed(2), fixed(1), fixed(0, 2)];
+  const shown = (round: (value: Decimal) => Decimal, write: (value: Decimal) => string): Shown =>
+    (value) => (value === null ? noFigure : write(round(value)));
+  const areaName = areaUnit === "ac" ? "acre" : "hectare";
+  const money = shown(shownMoney, two);
+  const isCode = /^\p{L}+$/u.test(currency);
+  return {
+    money, currency, areaName, areaUnit,
+    change: (from, to) => {
+      const difference = shownMoney(to).minus(shownMoney(from));
+      return difference.isZero() ? "no change" : `${difference.isNegative() ? "" : "+"}${two(difference)}`;
+    },
+    amount: (value) => {
+      if (value === null) return noFigure;
+      if (isCode) return `${money(value)} ${currency}`;
+      return shownMoney(value).isNegative() ? `−${currency}${money(value.neg())}` : `${currency}${money(value)}`;
+    },
+    priceNeeded: shown(shownPriceNeeded, two),
+    yield: shown(shownYield, oneDecimal),
+    yieldNeeded: shown(shownYieldNeeded, oneDecimal),
+    quantity: shown(shownQuantity, upToTwo),
+    perArea: `${currency} per ${areaName}`,
+  };
+}

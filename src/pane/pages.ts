@@ -1,0 +1,29 @@
+import type { ComponentType } from "react";
+import type { Subject } from "../workbook/problem";
+import type { SeasonReport } from "../workbook/seasonReport";
+import { ProblemsPage } from "./problems/ProblemsPage";
+import { SeasonPage } from "./season/SeasonPage";
+
+export type PageProps = {
+  readonly report: SeasonReport;
+  /** Whose problems to show; `null`: all. Only the page of problems asks. */
+  readonly problemsOf: Subject | null;
+};
+
+export type PageId = "season" | "problems";
+
+export type Page = {
+  readonly id: PageId;
+  readonly title: string;
+  /** A number beside the title, with the words that a screen reader says for it; `null` where there is nothing to count. */
+  readonly count: (report: SeasonReport) => number | null;
+  readonly Content: ComponentType<PageProps>;
+};
+
+const uncounted = () => null;
+
+/** The pages of the pane, in the order of their tabs. */
+export const pages: readonly Page[] = [
+  { id: "season", title: "Season", count: uncounted, Content: SeasonPage },
+  { id: "problems", title: "Problems", count: (report) => report.problems.length, Content: ProblemsPage },
+];

@@ -1,0 +1,39 @@
+import { createContext, useContext } from "react";
+import type { EntryRef } from "../core/season";
+import type { WorkbookHost } from "../host/workbookHost";
+import type { Place, Subject } from "../workbook/problem";
+import type { Failure } from "./failure";
+import type { Format } from "./format";
+import type { SeasonWatch } from "./seasonWatch";
+
+/** What the pane tells its user now; `failed` stays until it is dismissed or something else is told. */
+export type Notice = { readonly tone: "done" | "failed"; readonly text: string; readonly again?: () => void };
+
+/** What every part of the pane may need and do. */
+export type PaneTools = {
+  readonly host: WorkbookHost;
+  readonly watch: SeasonWatch;
+  readonly format: Format;
+  /** Opens the demo workbook; left out where the host has none. */
+  readonly openDemo?: () => void;
+  /** Shows an entry, or the place of a problem, in the workbook. */
+  readonly jump: (place: Place | EntryRef) => void;
+  readonly tell: (notice: Notice | null) => void;
+  /** Opens the page of problems, of one subject or of all. */
+  readonly showProblems: (of: Subject | null) => void;
+  /** Hands a fault of ours to the error boundary. */
+  readonly fault: (error: unknown) => void;
+};
+
+export const PaneContext = createContext<PaneTools | null>(null);
+
+/** The tools of the pane that the component stands in. */
+export function usePane(): PaneTools {
+  const tools = useContext(PaneContext);
+  if (tools === null) throw new Error("usePane is called outside a pane");
+  return tools;
+}
+
+/** A failure as a notice that offers to try again where that may help. */
+export const failureNotice = ({ what, remedy, again }: Failure, retry: () => void): Notice =>
+  ({ tone: "failed", text: `${what} ${remedy}`, ...(again && { again: retry }) });

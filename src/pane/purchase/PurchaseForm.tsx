@@ -1,0 +1,113 @@
+import { Button, Field, Input, Select } from "@fluentui/react-components";
+import { useRef, useState, type FormEvent } from "react";
+import { addPurchase } from "../commands/addPurchase";
+import { usePane } from "../paneContext";
+import { Disclosure } from "../parts/Disclosure";
+import { ItemBox } from "./ItemBox";
+import { emptyDraft, itemNamed, purchaseView, type PurchaseDraft, type PurchaseField } from "./purchaseDraft";
+import type { PurchasePartProps } from "./PurchasePart";
+import { whatChanged } from "./whatChanged";
+
+/** One invoice line: typed, checked, added as a row; what is typed stays until the row is in the workbook. */
+export function PurchaseForm({ report, layer }: PurchasePartProps) {
+  const { host, watch, format, jump, fault } = usePane();
+  const { items } = report.season;
+  const [draft, setDraft] = useState<PurchaseDraft>(() => emptyDraft(today()));
+  const [wasTried, setTried] = useState(false);
+  const [isAdding, setAdding] = useState(false);
+  const [result, setResult] = useState<{ readonly tone: "done" | "failed"; readonly text: string } | null>(null);
+  const form = useRef<HTMLFormElement>(null);
+  const { faults, units, says, row } = purchaseView(draft, items, format);
+
+  const change = (field: PurchaseField) => (value: string) => {
+    setResult(null);
+    setDraft((before) => withUnit({ ...before, [field]: value }, before));
+  };
+  /** A newly chosen item is bought by the pack unless something else is said. */
+  const withUnit = (next: PurchaseDraft, before: PurchaseDraft): PurchaseDraft => {
+    const item = itemNamed(items, next.item);
+    return item === null || item === itemNamed(items, before.item) ? next : { ...next, unit: item.packName };
+  };
+  /** What is wrong is said of a field that has something in it, and of every field once the row was tried. */
+  const shownFault = (field: PurchaseField) => (wasTried || (draft[field] !== "" && field !== "item") ? faults[field] : undefined);
+
+  const add = async () => {
+    const before = watch.state().reading;
+    if (row === null || before === null) return;
+    setAdding(true);
+    setResult(null);
+    const added = await addPurchase(host, before.content, row);
+    if (!added.ok) {
+      setAdding(false);
+      setResult({ tone: "failed", text: `The purchase was not added. ${added.failure.what} ${added.failure.remedy}` });
+      return;
+    }
+    setDraft(emptyDraft(draft.date));
+    setTried(false);
+    const after = await watch.refresh();
+    setAdding(false);
+    const lost = added.value.length === 0 ? "" : ` The table has no column for ${added.value.join(", ")}, which was not written.`;
+    setResult(after.ok
+      ? { tone: "done", text: `The purchase was added.${lost} ${whatChanged(before.report, after.value.report, layer, format)}` }
+      : { tone: "failed", text: `The purchase was added,${lost} but the workbook could not be read again. ${after.failure.what}` });
+    form.current?.querySelector<HTMLInputElement>("[role=combobox]")?.focus();
+  };
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (isAdding) return;
+    setTried(true);
+    if (row === null) {
+      // After the faults are shown, so that the first of them is read with its field.
+      requestAnimationFrame(() => form.current?.querySelector<HTMLElement>("[aria-invalid=true]")?.focus());
+      return;
+    }
+    add().catch(fault);
+  };
+  const text = (field: PurchaseField, label: string, more: { required?: boolean; type?: "date"; numeric?: boolean } = {}) => {
+    const message = shownFault(field);
+    return (
+      <Field label={label} required={more.required ?? false} {...(message !== undefined && { validationMessage: message })}>
+        <Input type={more.type ?? "text"} inputMode={more.numeric ? "decimal" : undefined} value={draft[field]} onChange={(_, { value }) => change(field)(value)} />
+      </Field>
+    );
+  };
+
+  return (
+    <form ref={form} className="pn-form" onSubmit={submit} noValidate aria-label="Add a purchase">
+      {text("date", "Date", { required: true, type: "date" })}
+      <ItemBox label="Item" value={draft.item} choices={items.map(({ name }) => name)} fault={shownFault("item")} change={change("item")} />
+      {faults.item !== undefined && draft.item.trim() !== "" && wasTried && (
+        <button type="button" className="pn-link" onClick={() => jump({ table: "Items" })}>Go to Items</button>
+      )}
+      <div className="pn-pair">
+        {text("quantity", "Quantity", { required: true, numeric: true })}
+        <Field label="Unit" required {...(shownFault("unit") !== undefined && { validationMessage: shownFault("unit")! })}>
+          <Select value={draft.unit} disabled={units.length === 0} onChange={(_, { value }) => change("unit")(value)}>
+            {units.length === 0 && <option value="">choose the item first</option>}
+            {units.map((unit) => <option key={unit} value={unit}>{unit}</option>)}
+          </Select>
+        </Field>
+      </div>
+      <div className="pn-pair">
+        {text("price", draft.unit === "" ? "Price per unit" : `Price per ${draft.unit}`, { numeric: true })}
+        {text("amount", "or amount in all", { numeric: true })}
+      </div>
+      <Disclosure look="line" label="Freight, rebate, supplier, payment" keeps>
+        <div className="pn-pair">{text("freight", "Freight", { numeric: true })}{text("rebate", "Rebate", { numeric: true })}</div>
+        {text("supplier", "Supplier")}
+        {text("paidOn", "Paid on", { type: "date" })}
+        {text("note", "Note")}
+      </Disclosure>
+      <output className="pn-says">{says}</output>
+      {wasTried && row === null && <p className="pn-fault">Not added yet. {Object.values(faults).join(" ")}</p>}
+      <Button type="submit" appearance="primary" disabledFocusable={isAdding}>{isAdding ? "Adding …" : "Add the purchase"}</Button>
+      <div aria-live="polite">{result !== null && <p className={`pn-result pn-result-${result.tone}`}>{result.text}</p>}</div>
+    </form>
+  );
+}
+
+/** Today where the reader is, as `YYYY-MM-DD`. */
+function today(): string {
+  const now = new Date();
+  return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
+}

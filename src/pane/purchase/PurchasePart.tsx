@@ -1,0 +1,16 @@
+import type { Layer } from "../../core/kinds";
+import type { SeasonReport } from "../../workbook/seasonReport";
+import { Disclosure } from "../parts/Disclosure";
+import { PurchaseForm } from "./PurchaseForm";
+
+export type PurchasePartProps = { readonly report: SeasonReport; readonly layer: Layer };
+
+/** The place of the form on the page of the season; nothing where no item can be bought yet. */
+export function PurchasePart({ report, layer }: PurchasePartProps) {
+  if (report.season.items.length === 0) return null;
+  return (
+    <section className="pn-card pn-purchase" aria-label="Add a purchase">
+      <Disclosure look="section" label="Add a purchase" keeps><PurchaseForm report={report} layer={layer} /></Disclosure>
+    </section>
+  );
+}

@@ -1,0 +1,114 @@
+/** A purchase as it is being typed: what is wrong with it, what its row will say, and what it costs per pack. */
+import { zero, type Decimal } from "../../core/decimal";
+import { conversion, measureNamed, measureNames } from "../../core/measure";
+import type { Item } from "../../core/season";
+import type { Format } from "../format";
+import { typedNumber } from "./typedNumber";
+
+/** Every field as typed. */
+export type PurchaseDraft = {
+  readonly date: string;
+  readonly item: string;
+  readonly quantity: string;
+  readonly unit: string;
+  readonly price: string;
+  readonly amount: string;
+  readonly freight: string;
+  readonly rebate: string;
+  readonly supplier: string;
+  readonly paidOn: string;
+  readonly note: string;
+};
+
+export type PurchaseField = keyof PurchaseDraft;
+
+/** An empty form for purchases of `date`. */
+export const emptyDraft = (date: string): PurchaseDraft =>
+  ({ date, item: "", quantity: "", unit: "", price: "", amount: "", freight: "", rebate: "", supplier: "", paidOn: "", note: "" });
+
+/** A purchase that may be written: text, days and decimals by the heading of their column. */
+export type PurchaseRow = ReadonlyMap<string, string | Decimal | { readonly day: string }>;
+
+export type PurchaseView = {
+  readonly faults: { readonly [F in PurchaseField]?: string };
+  /** The units that the item can be bought in, the pack first. */
+  readonly units: readonly string[];
+  /** What the row will cost, in words; empty until it can be said. */
+  readonly says: string;
+  /** `null` while there are faults. */
+  readonly row: PurchaseRow | null;
+};
+
+/** The item of that name, capitals and outer spaces aside. */
+export const itemNamed = (items: readonly Item[], name: string): Item | null =>
+  items.find((item) => item.name.toLowerCase() === name.trim().toLowerCase()) ?? null;
+
+/** Units in which an item can be bought: its pack, its base unit, and all others of the same dimension. */
+export function unitsOf(item: Item): readonly string[] {
+  const same = measureNames.filter((name) => measureNamed(name)?.dimension === item.unit.dimension);
+  return [...new Set([item.packName, item.unit.name, ...same])];
+}
+
+/** Base units of the item in one `unit`; `null` where the item is not counted in it. */
+function baseUnitsIn(item: Item, unit: string): Decimal | null {
+  if (unit.toLowerCase() === item.packName.toLowerCase()) return item.packSize;
+  const measure = measureNamed(unit);
+  return measure === null ? null : conversion(measure, item.unit, null);
+}
+
+export function purchaseView(draft: PurchaseDraft, items: readonly Item[], format: Format): PurchaseView {
+  const faults: { [F in PurchaseField]?: string } = {};
+  const item = itemNamed(items, draft.item);
+  if (draft.item.trim() === "") faults.item = "Choose what was bought.";
+  else if (item === null) faults.item = `The table Items has no “${draft.item.trim()}”. Add it there first, with its kind and pack; what is typed here stays.`;
+  if (!isDay(draft.date)) faults.date = "Enter the date of the invoice.";
+  if (draft.paidOn !== "" && !isDay(draft.paidOn)) faults.paidOn = "Enter a date, or leave it blank.";
+  const number = (of: "quantity" | "price" | "amount" | "freight" | "rebate"): Decimal | null => {
+    if (draft[of].trim() === "") return null;
+    const value = typedNumber(draft[of]);
+    if (value === null) faults[of] = "Enter a number.";
+    return value;
+  };
+  const [quantity, price, amount, freight, rebate] = [number("quantity"), number("price"), number("amount"), number("freight"), number("rebate")];
+  if (draft.quantity.trim() === "") faults.quantity = "Enter how much was bought; a return is negative.";
+  else if (quantity?.isZero()) faults.quantity = "Enter a quantity other than zero.";
+  const perUnit = item === null ? null : baseUnitsIn(item, draft.unit);
+  if (item !== null && perUnit === null) faults.unit = "Choose the unit of the quantity.";
+  if (price?.isNegative()) faults.price = "Enter zero or more; for a return make the quantity negative.";
+  if (draft.price.trim() === "" && draft.amount.trim() === "") faults.price = "Enter a price per unit, or the amount.";
+  const computed = quantity !== null && price !== null ? quantity.times(price).toDecimalPlaces(2) : null;
+  if (computed !== null && amount !== null && !amount.toDecimalPlaces(2).eq(computed)) {
+    faults.amount = `${format.quantity(quantity)} × ${format.amount(price)} is ${format.amount(computed)}. Mend one of them, or leave one blank.`;
+  }
+  if (quantity !== null && amount !== null && computed === null && amount.times(quantity).isNegative()) {
+    faults.amount = "The amount of a return is negative, like its quantity.";
+  }
+
+  const isSound = Object.keys(faults).length === 0;
+  const value = amount ?? (quantity !== null && price !== null ? quantity.times(price) : null);
+  return {
+    faults, units: item === null ? [] : unitsOf(item),
+    says: isSound && item !== null && quantity !== null && value !== null && perUnit !== null
+      ? says({ item, draft, quantity, value, freight: freight ?? zero, rebate: rebate ?? zero, packs: quantity.times(perUnit).div(item.packSize) }, format) : "",
+    row: isSound && item !== null ? row(draft, item, { quantity, price, amount, freight, rebate }) : null,
+  };
+}
+
+const isDay = (text: string): boolean => /^\d{4}-\d\d-\d\d$/.test(text);
+
+type Sound = { readonly item: Item; readonly draft: PurchaseDraft; readonly quantity: Decimal; readonly value: Decimal; readonly freight: Decimal; readonly rebate: Decimal; readonly packs: Decimal };
+
+function says({ item, draft, quantity, value, freight, rebate, packs }: Sound, { amount, quantity: shown }: Format): string {
+  const all = value.plus(freight).minus(rebate);
+  const extras = freight.isZero() && rebate.isZero() ? "" : `, ${amount(all)} with freight and rebate`;
+  return `${shown(quantity)} ${draft.unit} of ${item.name} for ${amount(value)}${extras}: ${amount(all.div(packs))} per ${item.packName}.`;
+}
+
+function row(draft: PurchaseDraft, item: Item, numbers: Record<"quantity" | "price" | "amount" | "freight" | "rebate", Decimal | null>): PurchaseRow {
+  const cells: [string, string | Decimal | { day: string } | null][] = [
+    ["Date", { day: draft.date }], ["Item", item.name], ["Quantity", numbers.quantity], ["Unit", draft.unit], ["Unit price", numbers.price],
+    ["Amount", numbers.amount], ["Freight", numbers.freight], ["Rebate", numbers.rebate], ["Supplier", draft.supplier.trim()],
+    ["Paid on", draft.paidOn === "" ? null : { day: draft.paidOn }], ["Note", draft.note.trim()],
+  ];
+  return new Map(cells.filter((cell): cell is [string, string | Decimal | { day: string }] => cell[1] !== null && cell[1] !== ""));
+}

@@ -1,0 +1,19 @@
+/** What an entry changed, in words for the line that is read out. */
+import { layerNames, type Layer } from "../../core/kinds";
+import type { SeasonReport } from "../../workbook/seasonReport";
+import type { Format } from "../format";
+
+/** The cost per area of every crop that changed, before and after, at the outlook. */
+export function whatChanged(before: SeasonReport, after: SeasonReport, layer: Layer, format: Format): string {
+  const old = new Map(before.figures.crops.map((crop) => [crop.crop, crop.outlook.costPerArea.layers[layer]]));
+  const changes = after.figures.crops.flatMap(({ crop, outlook }) => {
+    const [from, to] = [old.get(crop), outlook.costPerArea.layers[layer]];
+    if (from === undefined || format.money(from) === format.money(to)) return [];
+    return [`${crop}: ${format.money(from)} → ${format.money(to)}`];
+  });
+  const found = after.problems.length - before.problems.length;
+  const problems = found > 0 ? ` ${found} new ${found === 1 ? "problem" : "problems"}: see Problems.` : "";
+  return changes.length === 0
+    ? `No cost per ${format.areaName} changed by a cent.${problems}`
+    : `Cost per ${format.areaName} of ${changes.join("; ")} (${format.currency}, ${layerNames[layer]} cost, outlook).${problems}`;
+}

@@ -1,0 +1,60 @@
+import { useState } from "react";
+import type { CropFigures, Stage } from "../../core/figures";
+import { layerNames, type Layer } from "../../core/kinds";
+import type { SeasonReport } from "../../workbook/seasonReport";
+import { Disclosure } from "../parts/Disclosure";
+import { EntryLinks } from "../parts/EntryLinks";
+import { Incomplete } from "../parts/Incomplete";
+import { Segments } from "../parts/Segments";
+import { usePane } from "../paneContext";
+import { costTree, type FieldLine } from "./costTree";
+import { stagesOf } from "./cropView";
+import type { EntryTeller } from "./entryView";
+
+export type CostTreePartProps = { readonly crop: CropFigures; readonly layer: Layer; readonly report: SeasonReport; readonly teller: EntryTeller };
+
+/** Kind, field, cost, entry: each line opens the next. */
+export function CostTreePart({ crop, layer, report, teller }: CostTreePartProps) {
+  const { format } = usePane();
+  const stages = stagesOf(crop);
+  const [chosen, setChosen] = useState<Stage | null>(null);
+  const stage = chosen ?? stages[stages.length - 1]!;
+  const { kinds, total } = costTree(crop, stage, layer, format);
+  return (
+    <>
+      <Segments legend="Costs of the" choices={stages.map((value) => ({ value, name: value }))} chosen={stage} choose={setChosen} />
+      <p className="pn-note pn-number">{format.perArea}</p>
+      <ul className="pn-tree">
+        {kinds.map(({ kind, perArea, fields }) => (
+          <li key={kind}>
+            <Disclosure look="line" label={kind} aside={perArea}>
+              <ul className="pn-tree">{fields.map((field) => <FieldOfKind key={field.field} field={field} report={report} teller={teller} />)}</ul>
+            </Disclosure>
+          </li>
+        ))}
+      </ul>
+      <p className="pn-total"><span>{layerNames[layer]} cost, {stage}</span><span className="pn-number">{total}</span></p>
+    </>
+  );
+}
+
+type FieldOfKindProps = { readonly field: FieldLine; readonly report: SeasonReport; readonly teller: EntryTeller };
+
+function FieldOfKind({ field, report, teller }: FieldOfKindProps) {
+  const subject = { of: "field", name: field.field } as const;
+  return (
+    <li>
+      <Disclosure look="line" label={<>{field.field}, {field.area}</>} aside={field.perArea}>
+        <Incomplete of={subject} problems={report.problemsOf(subject).length} />
+        <ul className="pn-costs">
+          {field.costs.map((cost) => (
+            <li key={cost.name}>
+              <p className="pn-cost"><span>{cost.name}, {cost.amount} in all</span><span className="pn-number">{cost.perArea}</span></p>
+              <EntryLinks entries={cost.entries} teller={teller} />
+            </li>
+          ))}
+        </ul>
+      </Disclosure>
+    </li>
+  );
+}

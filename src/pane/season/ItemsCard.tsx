@@ -1,0 +1,45 @@
+import { useId } from "react";
+import type { SeasonReport } from "../../workbook/seasonReport";
+import { Disclosure } from "../parts/Disclosure";
+import { EntryLinks } from "../parts/EntryLinks";
+import { Incomplete } from "../parts/Incomplete";
+import { usePane } from "../paneContext";
+import type { EntryTeller } from "./entryView";
+import { itemsView, type ItemView } from "./itemsView";
+
+export type ItemsCardProps = { readonly report: SeasonReport; readonly teller: EntryTeller };
+
+/** Every item: bought, used, still needed, short and left over. */
+export function ItemsCard({ report, teller }: ItemsCardProps) {
+  const { format } = usePane();
+  const heading = useId();
+  const { summary, items } = itemsView(report.figures.items, format);
+  if (items.length === 0) return null;
+  return (
+    <section className="pn-card" aria-labelledby={heading}>
+      <header><h3 id={heading}>Items</h3></header>
+      <p>{summary}</p>
+      <ul className="pn-items">
+        {items.map((item) => <Item key={item.item} item={item} report={report} teller={teller} />)}
+      </ul>
+    </section>
+  );
+}
+
+const columns = [["bought", "bought"], ["used", "used"], ["needed", "still needed"], ["short", "short"], ["left", "left over"]] as const;
+
+function Item({ item, report, teller }: { readonly item: ItemView } & ItemsCardProps) {
+  const subject = { of: "item", name: item.item } as const;
+  return (
+    <li className={item.isShort ? "pn-item pn-short" : "pn-item"}>
+      <Disclosure look="line" label={<><strong>{item.item}</strong> <span className="pn-note">{item.price}</span></>}>
+        <EntryLinks entries={item.entries} teller={teller} />
+      </Disclosure>
+      <dl className="pn-five">
+        {columns.map(([of, name]) => <div key={of}><dt>{name}</dt><dd className="pn-number">{item[of]}</dd></div>)}
+      </dl>
+      {item.shortCost !== "" && <p className="pn-short-cost">{item.short} {item.shortCost}</p>}
+      <Incomplete of={subject} problems={report.problemsOf(subject).length} />
+    </li>
+  );
+}

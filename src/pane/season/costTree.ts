@@ -1,0 +1,53 @@
+/** The way down from a crop's cost per area to the entries that made it: kind, field, cost, entry. */
+import { costPerArea } from "../../core/breakEven";
+import type { Budget, Charge, CropFigures, FieldFigures, Stage, StageFigures } from "../../core/figures";
+import { kindsIn, type Kind, type Layer } from "../../core/kinds";
+import type { EntryRef } from "../../core/season";
+import { moneyPerArea } from "../../core/units";
+import type { Format } from "../format";
+
+/** What one cost comes to in one field. `entries` are told without repeats. */
+export type CostLine = { readonly name: string; readonly perArea: string; readonly amount: string; readonly entries: readonly EntryRef[] };
+export type FieldLine = { readonly field: string; readonly area: string; readonly perArea: string; readonly costs: readonly CostLine[] };
+export type KindLine = { readonly kind: Kind; readonly perArea: string; readonly fields: readonly FieldLine[] };
+
+export type CostTree = {
+  readonly kinds: readonly KindLine[];
+  /** The layer's cost per area, which the kinds add up to. */
+  readonly total: string;
+};
+
+/** The figures of a field or crop at a stage; those of the outlook where nothing is final yet. */
+export const atStage = <Figures>(of: { plan: Figures; outlook: Figures; final: Figures | null }, stage: Stage): Figures =>
+  (stage === "final" ? of.final : of[stage]) ?? of.outlook;
+
+export function costTree(crop: CropFigures, stage: Stage, layer: Layer, format: Format): CostTree {
+  const { costPerArea: costs } = atStage<Budget>(crop, stage);
+  return {
+    total: format.money(costs.layers[layer]),
+    kinds: kindsIn(layer).filter((kind) => costs.byKind.has(kind)).map((kind) => ({
+      kind,
+      perArea: format.money(costs.byKind.get(kind)!),
+      fields: crop.fields.flatMap((field) => fieldLine(field, atStage<StageFigures>(field, stage), kind, format)),
+    })),
+  };
+}
+
+function fieldLine(field: FieldFigures, { budget, charges }: StageFigures, kind: Kind, format: Format): readonly FieldLine[] {
+  const cost = budget.costPerArea.byKind.get(kind);
+  if (cost === undefined) return [];
+  return [{
+    field: field.field,
+    area: `${format.quantity(field.area)} ${format.areaUnit}`,
+    perArea: format.money(cost),
+    costs: charges.filter((charge) => charge.kind === kind).map((charge) => costLine(charge, budget, format)),
+  }];
+}
+
+function costLine({ name, amount, perUnit, entries }: Charge, budget: Budget, format: Format): CostLine {
+  const perArea = costPerArea({
+    fixed: moneyPerArea(amount.div(budget.area)), moving: perUnit, operatorShare: budget.operatorShare, otherIncome: budget.otherIncomePerArea,
+  }, budget.yields.used);
+  const places = new Map(entries.map((entry) => [`${entry.table}\n${entry.row}`, entry]));
+  return { name, perArea: format.money(perArea), amount: format.amount(perArea.times(budget.area)), entries: [...places.values()] };
+}

@@ -1,0 +1,98 @@
+/** What the card of a crop says, as plain text. */
+import type { Budget, CropFigures, PerLayer, Stage } from "../../core/figures";
+import type { Decimal } from "../../core/decimal";
+import { layerNames, layers, type Layer } from "../../core/kinds";
+import { shownPriceNeeded, shownMoney } from "../../workbook/shown";
+import type { Format } from "../format";
+
+/** A row of figures under stage headings. */
+export type FigureRow = { readonly name: string; readonly cells: readonly string[] };
+
+export type CropView = {
+  readonly crop: string;
+  readonly area: string;
+  /** The figure of the card, its unit, and which cost it is. */
+  readonly figure: string;
+  readonly unit: string;
+  readonly layer: string;
+  /** How far it is from the plan: "plan 812.10, +3.22". */
+  readonly againstPlan: string;
+  /** The yield and the price that the figures rest on. */
+  readonly restsOn: string;
+  /** Whether the expected price pays. */
+  readonly verdict: string;
+  readonly stages: readonly Stage[];
+  readonly rows: readonly FigureRow[];
+  readonly byLayer: readonly FigureRow[];
+};
+
+/** The stages that a crop has figures for, the newest last. */
+export const stagesOf = (crop: Pick<CropFigures, "final">): readonly Stage[] =>
+  crop.final === null ? ["plan", "outlook"] : ["plan", "outlook", "final"];
+
+const yieldNames: Record<Stage, string> = { plan: "yield goal", outlook: "yield outlook", final: "harvested yield" };
+
+export function cropView(crop: CropFigures, layer: Layer, format: Format): CropView {
+  const stages = stagesOf(crop);
+  const newest: Stage = crop.final === null ? "outlook" : "final";
+  const now = crop.final ?? crop.outlook;
+  const { money, priceNeeded, yieldNeeded, areaName, areaUnit, amount } = format;
+  const budgets = [crop.plan, crop.outlook, ...(crop.final === null ? [] : [crop.final])];
+  const row = (name: string, cell: (budget: Budget) => string): FigureRow => ({ name, cells: budgets.map(cell) });
+  const unit = crop.yieldUnit;
+  const cost = now.costPerArea.layers[layer];
+  return {
+    crop: crop.crop,
+    area: `${format.quantity(crop.area)} ${areaUnit}`,
+    figure: money(cost),
+    unit: format.perArea,
+    layer: `${layerNames[layer]} cost, ${newest}`,
+    againstPlan: `plan ${money(crop.plan.costPerArea.layers[layer])}, ${format.change(crop.plan.costPerArea.layers[layer], cost)}`,
+    restsOn: `at ${yieldNames[harvestedOr(newest, crop)]} ${format.yield(now.yields.used)} ${unit} per ${areaName} and expected price ${amount(now.price)} per ${unit}`,
+    verdict: verdict(now, layer, unit, format),
+    stages,
+    rows: [
+      row(`Yield, ${unit} per ${areaName}`, (budget) => format.yield(budget.yields.used)),
+      row(`Cost per ${areaName}`, (budget) => money(budget.costPerArea.layers[layer])),
+      row(`Cost per ${unit}`, (budget) => money(budget.costPerUnit[layer])),
+      row("Break-even price", (budget) => priceNeeded(budget.breakEvenPrice[layer])),
+      row("Expected price", (budget) => money(budget.price)),
+      row(`Break-even yield, ${unit}`, (budget) => yieldNeeded(budget.breakEvenYield[layer])),
+      row(`Net return per ${areaName}`, (budget) => money(budget.netPerArea[layer])),
+    ],
+    byLayer: layers.map((each) => row(layerNames[each], (budget) => money(budget.costPerArea.layers[each]))),
+  };
+}
+
+/** The outlook rests on the harvested yield where every field is harvested. */
+const harvestedOr = (stage: Stage, crop: CropFigures): Stage => (crop.final === null ? stage : "final");
+
+function verdict(budget: Budget, layer: Layer, unit: string, format: Format): string {
+  const needed = budget.breakEvenPrice[layer];
+  const cost = `${layerNames[layer]} cost`;
+  if (needed === null) return `No price pays the ${cost}: there is no crop of your own to sell.`;
+  const gap = shownMoney(budget.price).minus(shownPriceNeeded(needed));
+  if (gap.isNegative()) return `The expected price is ${format.amount(gap.neg())} per ${unit} too low to pay the ${cost}.`;
+  if (gap.isZero()) return `The expected price just pays the ${cost}.`;
+  return `The expected price pays the ${cost}, with ${format.amount(gap)} per ${unit} to spare.`;
+}
+
+/** The break-evens at every yield and price that is known: prices needed, then yields needed. */
+export type BreakEvenView = { readonly prices: readonly FigureRow[]; readonly yields: readonly FigureRow[]; readonly columns: readonly string[] };
+
+const yieldOfNames = { goal: "goal", outlook: "outlook", proven: "proven", harvested: "harvested" } as const;
+
+export function breakEvenView({ outlook, yieldUnit }: CropFigures, format: Format): BreakEvenView {
+  const cells = (values: PerLayer<Decimal | null>, write: (value: Decimal | null) => string) => layers.map((layer) => write(values[layer]));
+  const all = outlook.breakEvens;
+  const firstOf = (of: "yieldOf" | "priceOf") => all.filter((each, index) => all.findIndex((other) => other[of] === each[of]) === index);
+  return {
+    columns: layers.map((layer) => layerNames[layer]),
+    prices: firstOf("yieldOf").map((each) => ({
+      name: `at ${yieldOfNames[each.yieldOf]} yield, ${format.yield(each.yield)} ${yieldUnit}`, cells: cells(each.breakEvenPrice, format.priceNeeded),
+    })),
+    yields: firstOf("priceOf").map((each) => ({
+      name: `at ${each.priceOf} price, ${format.money(each.price)}`, cells: cells(each.breakEvenYield, format.yieldNeeded),
+    })),
+  };
+}

@@ -1,0 +1,88 @@
+import { Button, Field, Select } from "@fluentui/react-components";
+import { useState } from "react";
+import type { InputTable } from "../../workbook/inputTable";
+import { inputTables } from "../../workbook/templates";
+import { keepMatch } from "../commands/keepMatch";
+import { sameName } from "../commands/tableNamed";
+import { outcome } from "../failure";
+import { failureNotice, usePane } from "../paneContext";
+import { firstMatching, matchView, type Matching } from "./matchView";
+
+const matchable = inputTables.filter(({ name }) => !sameName(name, "Matches"));
+
+type Selected = { readonly address: string; readonly headings: readonly string[] };
+
+/** Points a table of ours at a range of the grower's own: choose the table, select the range, match the headings. */
+export function MatchPart() {
+  const { host, watch, tell, fault } = usePane();
+  const [table, setTable] = useState<InputTable>(matchable[0]!);
+  const [selected, setSelected] = useState<Selected | null>(null);
+  const [matching, setMatching] = useState<Matching>(new Map());
+
+  const take = async () => {
+    const found = await outcome(() => host.selection());
+    if (!found.ok) return tell(failureNotice(found.failure, () => void take().catch(fault)));
+    const headings = [...new Set(found.value.headings.map((heading) => heading.trim()))].filter((heading) => heading !== "");
+    setSelected({ address: found.value.address, headings });
+    setMatching(firstMatching(table, headings));
+    tell(null);
+  };
+  const keep = async (rows: readonly ReadonlyMap<string, string>[]) => {
+    const content = watch.state().reading?.content;
+    if (content === undefined) return;
+    const kept = await keepMatch(host, content, rows);
+    if (!kept.ok) return tell(failureNotice(kept.failure, () => void keep(rows).catch(fault)));
+    tell({ tone: "done", text: `${table.sheet} is now read from ${selected?.address ?? "your range"}. The match is kept in the table Matches.` });
+    setSelected(null);
+    await watch.refresh();
+  };
+
+  return (
+    <div className="pn-form">
+      <Field label="Read this table">
+        <Select
+          value={table.name}
+          onChange={(_, { value }) => {
+            setTable(matchable.find(({ name }) => name === value) ?? table);
+            setSelected(null);
+          }}
+        >
+          {matchable.map(({ name, sheet }) => <option key={name} value={name}>{sheet}</option>)}
+        </Select>
+      </Field>
+      <p>Select your range in the workbook, its headings in the first row, and press the button.</p>
+      <Button onClick={() => void take().catch(fault)}>Use the selected range</Button>
+      {selected !== null && (
+        <Headings table={table} selected={selected} matching={matching} match={(column, own) => setMatching(new Map([...matching, [column, own]]))} keep={(rows) => void keep(rows).catch(fault)} />
+      )}
+    </div>
+  );
+}
+
+type HeadingsProps = {
+  readonly table: InputTable;
+  readonly selected: Selected;
+  readonly matching: Matching;
+  readonly match: (column: string, own: string) => void;
+  readonly keep: (rows: readonly ReadonlyMap<string, string>[]) => void;
+};
+
+function Headings({ table, selected: { address, headings }, matching, match, keep }: HeadingsProps) {
+  const { missing, rows } = matchView(table, address, matching);
+  if (headings.length === 0) return <p className="pn-fault">The first row of {address} has no headings. Select the range with its headings.</p>;
+  return (
+    <>
+      <p><strong>{address}</strong>: which of your headings stands for which column?</p>
+      {table.columns.map(({ heading, required, hint }) => (
+        <Field key={heading} label={heading} required={required} hint={hint}>
+          <Select value={matching.get(heading) ?? ""} onChange={(_, { value }) => match(heading, value)}>
+            <option value="">none</option>
+            {headings.map((own) => <option key={own} value={own}>{own}</option>)}
+          </Select>
+        </Field>
+      ))}
+      {missing !== "" && <p className="pn-fault">{missing}</p>}
+      <Button appearance="primary" disabledFocusable={missing !== ""} onClick={() => { if (missing === "") keep(rows); }}>Keep this match</Button>
+    </>
+  );
+}

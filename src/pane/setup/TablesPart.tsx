@@ -1,0 +1,27 @@
+import type { SeasonReport } from "../../workbook/seasonReport";
+import { inputTables } from "../../workbook/templates";
+import { sameName } from "../commands/tableNamed";
+import { Disclosure } from "../parts/Disclosure";
+import { MakeTables } from "./MakeTables";
+import { MatchPart } from "./MatchPart";
+
+export type TablesPartProps = { readonly report: SeasonReport };
+
+/** The tables that the workbook lacks, and matching a range of one's own. */
+export function TablesPart({ report }: TablesPartProps) {
+  const found = [...report.tablesFound];
+  const missing = inputTables.filter(({ name }) => !sameName(name, "Matches") && !found.some((each) => sameName(each, name)));
+  return (
+    <section className="pn-card" aria-label="Tables">
+      <Disclosure look="section" label="Tables" keeps>
+        {missing.length === 0 ? <p>The workbook has every table that Pennyacre reads.</p> : (
+          <>
+            <p>Not in this workbook: {missing.map(({ sheet }) => sheet).join(", ")}. None is needed before you have something to enter in it.</p>
+            <MakeTables tables={missing} label={missing.length === 1 ? `Make ${missing[0]!.sheet}` : `Make these ${missing.length} tables`} />
+          </>
+        )}
+        <Disclosure look="line" label="Match a range of your own" keeps><MatchPart /></Disclosure>
+      </Disclosure>
+    </section>
+  );
+}

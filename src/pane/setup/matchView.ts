@@ -1,0 +1,32 @@
+/** Matching a range of the grower's own to one of our tables: which heading stands for which column. */
+import type { InputTable } from "../../workbook/inputTable";
+import { sameName } from "../commands/tableNamed";
+
+/** The heading of the own range for each column of ours; `""` where the range has none for it. */
+export type Matching = ReadonlyMap<string, string>;
+
+/** The headings that are alike, matched at once. */
+export const firstMatching = (table: InputTable, headings: readonly string[]): Matching =>
+  new Map(table.columns.map(({ heading }) => [heading, headings.find((own) => sameName(own, heading)) ?? ""]));
+
+export type MatchView = {
+  /** Why the match cannot be kept yet; empty where it can. */
+  readonly missing: string;
+  /** One row of the table Matches for each matched column. */
+  readonly rows: readonly ReadonlyMap<string, string>[];
+};
+
+export function matchView(table: InputTable, address: string, matching: Matching): MatchView {
+  const without = table.columns.filter(({ heading, required }) => required && (matching.get(heading) ?? "") === "").map(({ heading }) => heading);
+  const matched = table.columns.flatMap(({ heading }) => {
+    const own = matching.get(heading) ?? "";
+    return own === "" ? [] : [{ heading, own }];
+  });
+  const twice = matched.find(({ own }, index) => matched.findIndex((other) => other.own === own) !== index);
+  return {
+    missing: without.length > 0
+      ? `Match ${without.join(", ")} as well: a row of ${table.sheet} needs ${without.length === 1 ? "it" : "them"}.`
+      : twice === undefined ? "" : `“${twice.own}” is matched twice.`,
+    rows: matched.map(({ heading, own }) => new Map([["Table", table.sheet], ["Range", address], ["Column", heading], ["Heading", own]])),
+  };
+}
