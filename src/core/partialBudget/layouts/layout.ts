@@ -1,0 +1,54 @@
+/** What the ready layouts have in common. A layout only proposes lines; every one of them can be changed or struck out. */
+import type { Decimal } from "../../decimal";
+import type { AreaUnit, YieldUnit } from "../../season";
+import type { TrialFinding } from "../../tables/trialFindings";
+import type { Area, Yield, YearlyRate } from "../../units";
+import { perAcre, type Change, type ChangeLine, type Grain } from "../change";
+import type { Entry } from "../entry";
+
+/** Where the change happens and what its grain is worth. */
+export type Circumstances = {
+  readonly area: Area;
+  readonly areaUnit: AreaUnit;
+  readonly yieldUnit: YieldUnit;
+  readonly grain: Grain;
+  /** Interest on capital a year. */
+  readonly rate: YearlyRate;
+};
+
+export const layoutNames = [
+  "Other closing wheels", "Reseed", "Rebuild worn row units", "Another hybrid", "Another seeding rate",
+  "A second site of action in the tank", "An extra pass", "Own or hire", "A higher rent",
+] as const;
+export type LayoutName = (typeof layoutNames)[number];
+
+export type Layout = {
+  readonly name: LayoutName;
+  readonly change: Change;
+  /** The entry whose break-even the answer leads with. */
+  readonly lead: Entry;
+  readonly findings: readonly TrialFinding[];
+  readonly cautions: readonly string[];
+};
+
+export const labelCaution = "The label is the law: follow its rates, intervals and what it lets follow. No product or rate is suggested here.";
+export const manualCaution = "The operator's manual gives the maker's limits; where it differs, it rules.";
+export const raisedPlanterCaution = "Lower or block the planter before you work under it: engine off, key out.";
+export const blankGainCaution = "The yield gain starts blank: replicated trials often find no difference. Enter one that you can stand behind.";
+
+/** The yield that a change adds; blank until the grower enters one. */
+export const yieldGain = ({ yieldUnit, areaUnit, grain }: Circumstances, gain: Yield | null, item = "Yield gain"): ChangeLine =>
+  perAcre("added returns", { item, unit: `${yieldUnit}/${areaUnit}`, quantity: gain, price: grain });
+
+/** The lines that are there, in order. */
+export const lines = (...all: readonly (ChangeLine | null | readonly ChangeLine[])[]): readonly ChangeLine[] =>
+  all.flatMap((each) => (each === null ? [] : "quadrant" in each ? [each] : each));
+
+/** A layout with its change made up of the lines. */
+export function layout(name: LayoutName, { area, rate }: Circumstances, all: readonly ChangeLine[], about: Omit<Layout, "name" | "change">): Layout {
+  return { name, change: { name, area, rate, lines: all }, ...about };
+}
+
+/** A line only where its value is given and is not zero. */
+export const given = (value: Decimal | null, line: (value: Decimal) => ChangeLine): ChangeLine | null =>
+  value === null || value.isZero() ? null : line(value);
