@@ -1,0 +1,105 @@
+import { describe, expect, it } from "vitest";
+import { reportOf } from "../../../../tests/support/reportOf";
+import { application, corn, field, item, operation, otherCost, purchase, sale, seasonOf, settings } from "../../../../tests/support/season";
+import { Decimal, sum } from "../../../core/decimal";
+import { money, moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../../../core/units";
+import type { SheetCell } from "../../resultSheet";
+import { cashFlowSheet, farmCashFlow } from "./cashFlowSheet";
+import { lenderPages } from "./lenderPages";
+import { lenderNotices } from "./notes";
+import { reasonLines } from "./reasonsBand";
+
+const soybeans = { ...corn, name: "Soybeans", price: moneyPerUnit("10.40") };
+const season = seasonOf({
+  settings: { ...settings, operatingInterest: { method: "by date", rate: new Decimal("0.08"), repaymentDate: "2031-12-01" } },
+  crops: [{ ...corn, lowPrice: moneyPerUnit("3.6"), highPrice: moneyPerUnit("4.4"), sellingCostPerUnit: moneyPerUnit("0.13") }, soybeans],
+  fields: [
+    field("Home", "120.5", "205", { provenYield: yieldPerArea("192"), tenure: "cash rent", rentPerArea: moneyPerArea("240") }),
+    field("Hill", "61.2", "180", { tenure: "crop share", operatorShare: share("0.6") }),
+    field("Flat", "80", "58", { crop: "Soybeans" }),
+  ],
+  items: [item("Urea", "0.30"), item("Seed", "3", { kind: "seed" })],
+  purchases: [purchase("Urea", "20000", "7100"), purchase("Seed", "9000", "27999.99", { paidOn: "2031-01-15" })],
+  applications: [
+    application("Urea", "Home", "140", "plan", { date: "2031-05-20" }), application("Seed", "Home", "30", "done", { date: "2031-05-01" }),
+    application("Seed", "Home", "32", "plan", { date: "2031-05-02" }), application("Seed", "Flat", "20", "plan"),
+  ],
+  operations: [operation("Planting", "Home", "21.50", "plan", { date: "2031-05-02" }), operation("Planting", "Home", "24", "done", { date: "2031-05-03" })],
+  otherCosts: [otherCost("Office", "6000"), otherCost("Living", "40000", { kind: "family living", paidOn: "2031-06-01" })],
+  sales: [sale("6000", "4.25")],
+});
+const report = reportOf(season);
+const sheet = lenderPages(report, { date: "2031-06-15" });
+const cells = sheet.rows.flat();
+const find = (words: string): number => sheet.rows.findIndex((row) => row.some((cell) => cell.value === words));
+
+describe("the lender pages", () => {
+  it("make the break-evens live: every figure of the assumptions' lines is a formula with its value", () => {
+    const price = sheet.rows[find("Break-even price")]!;
+    expect(price.slice(1, 9).every((cell) => cell.formula !== undefined)).toBe(true);
+    const outlook = report.figures.crops[0]!.outlook;
+    expect(price[1]!.value).toBe(Number(outlook.breakEvenPrice.operating!.toDecimalPlaces(2, Decimal.ROUND_CEIL)));
+    expect(price[4]!.value).toBe(Number(outlook.breakEvenPrice.cashNeed!.toDecimalPlaces(2, Decimal.ROUND_CEIL)));
+  });
+
+  it("let a reader change price, yield, share, other income and costs, and nothing else", () => {
+    const inputs = cells.filter((cell) => cell.style?.fill === "input");
+    expect(inputs).toHaveLength(2 * (4 + 8));
+    expect(inputs.every((cell) => cell.formula === undefined && typeof cell.value === "number")).toBe(true);
+  });
+
+  it("point every formula at a cell of the sheet that holds a number", () => {
+    const at = (reference: string): SheetCell | undefined => {
+      const [, letters, row] = /^\$([A-Z]+)\$(\d+)$/.exec(reference)!;
+      return sheet.rows[Number(row) - 1]?.[letters!.charCodeAt(0) - 65];
+    };
+    const formulas = cells.flatMap((cell) => (cell.formula === undefined ? [] : [cell.formula]));
+    expect(formulas.length).toBeGreaterThan(100);
+    for (const formula of formulas) for (const [reference] of formula.matchAll(/\$[A-Z]+\$\d+/g)) expect(typeof at(reference)?.value).toBe("number");
+  });
+
+  it("give the reasons of each crop so that the cents add up from plan to outlook", () => {
+    for (const crop of report.figures.crops) {
+      const lines = reasonLines(crop, "cashNeed");
+      expect(lines.at(-1)!.amount.toFixed(2)).toBe(sum(lines.slice(0, -1).map(({ amount }) => amount)).toFixed(2));
+    }
+  });
+
+  it("fit one crop or three abreast into thirteen columns", () => {
+    expect(Math.max(...sheet.rows.map((row) => row.length))).toBeLessThanOrEqual(sheet.columns.length);
+  });
+
+  it("leave out crops that were not asked for", () => {
+    const only = lenderPages(report, { date: "2031-06-15", crops: ["Soybeans"] });
+    expect(only.rows.flat().some((cell) => cell.value === "Corn")).toBe(false);
+  });
+});
+
+describe("the cash flow sheet", () => {
+  it("has a column for each month and one for all, and names the month of the peak on the pages", () => {
+    const flow = farmCashFlow(report);
+    expect(flow.months[0]!.month).toBe("2031-01");
+    const rows = cashFlowSheet(report).rows;
+    expect(rows.find((row) => row.at(-1)?.value === "All")).toHaveLength(flow.months.length + 2);
+    expect(flow.peak).not.toBeNull();
+    expect(find(`Peak: ${flow.peak!.balance.toFixed(2)} at the end of ${flow.peak!.month}.`)).toBeGreaterThan(0);
+  });
+});
+
+describe("what a lender would ask about first", () => {
+  const codes = (parts: Partial<typeof season>) => lenderNotices(reportOf({ ...season, ...parts })).map(({ code }) => code);
+  it("is missing debt, a yield above the proven one, insurance, months", () => {
+    expect(codes({})).toEqual(expect.arrayContaining(["no-debt", "no-month", "no-insurance", "no-proven"]));
+    expect(codes({ fields: season.fields.slice(0, 1) })).toContain("yield-above-proven");
+    expect(codes({})).not.toContain("no-overhead");
+    expect(codes({ otherCosts: [] })).toEqual(expect.arrayContaining(["no-overhead", "no-living"]));
+  });
+  it("is a price above the high price, or above what grain was sold for", () => {
+    expect(codes({ crops: [{ ...corn, price: moneyPerUnit("5"), highPrice: moneyPerUnit("4.5") }, soybeans] })).toEqual(expect.arrayContaining(["price-high", "price-above-sales"]));
+    expect(codes({})).not.toContain("price-high");
+  });
+  it("is debt entered twice", () => {
+    const loan = { name: "Planter", kind: "term", balance: money("1000"), rate: new Decimal("0.05"), payment: money("100"), paymentsAYear: new Decimal("1"), nextDue: "2031-12-01", source: { table: "Loans", row: 1 } } as const;
+    expect(codes({ loans: [loan], otherCosts: [otherCost("Interest", "10", { kind: "term interest" })] })).toContain("debt-twice");
+  });
+});
