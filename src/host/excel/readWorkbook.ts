@@ -1,7 +1,7 @@
 import type { Cell, DateSystem, RawTable, WorkbookContent } from "../../workbook/cell";
-import { splitAddress } from "./address";
 import { readInPieces, type Sized } from "./readInPieces";
 import { isTooBig } from "./refusal";
+import { ask, rangeSource, tableSource, type Asked, type Source } from "./sources";
 
 /**
  * A reader of one workbook, which reads all tables and matched ranges in two round trips: one to learn what there is, one
@@ -40,50 +40,6 @@ async function readAll(context: Excel.RequestContext): Promise<Omit<WorkbookCont
   return {
     tables: read.flatMap(({ source, raw }) => (source.isMatch ? [] : [raw])),
     ranges: new Map(read.flatMap(({ source, raw }) => (source.isMatch ? [[source.name, raw]] : []))),
-  };
-}
-
-/** Something to read. Each function asks Excel anew, for what was asked in a batch that failed cannot be used again. */
-type Source = {
-  readonly name: string;
-  readonly isMatch: boolean;
-  /** The cells, of which nothing is loaded yet. */
-  readonly body: () => Excel.Range;
-  /** Loads the sheet's name and, unless they are the first row of the cells, the headings. */
-  readonly around: () => { readonly sheet: Excel.Worksheet; readonly headers: (() => string[]) | null };
-};
-
-type Asked = { readonly body: Excel.Range } & ReturnType<Source["around"]>;
-
-const ask = ({ body, around }: Source): Asked => ({ body: body(), ...around() });
-
-const tableSource = (table: Excel.Table): Source => ({
-  name: table.name,
-  isMatch: false,
-  body: () => table.getDataBodyRange().untrack(),
-  around: () => ({ sheet: table.worksheet.load("name"), headers: askHeadings(table) }),
-});
-
-/** Headings from their row in one piece; a table whose heading row is switched off still has names for its columns. */
-function askHeadings(table: Excel.Table): () => string[] {
-  if (table.showHeaders) {
-    const row = table.getHeaderRowRange().untrack().load("values");
-    return () => (row.values[0] ?? []).map(String);
-  }
-  const columns = table.columns.load("items/name");
-  return () => columns.items.map(({ name }) => name);
-}
-
-/** A range by its address, as far as it is used, so that whole columns can be matched; null for what is no address. */
-function rangeSource(context: Excel.RequestContext, address: string): Source | null {
-  const found = splitAddress(address);
-  if (found === null) return null;
-  const sheet = () => context.workbook.worksheets.getItemOrNullObject(found.sheet);
-  return {
-    name: address,
-    isMatch: true,
-    body: () => sheet().getRange(found.range).untrack().getUsedRangeOrNullObject(true).untrack(),
-    around: () => ({ sheet: sheet().load("name"), headers: null }),
   };
 }
 

@@ -4,8 +4,9 @@
  */
 import { carryOut, type Batch } from "./executor";
 import { HostRefusal } from "./hostRefusal";
+import { sheetChanged, tableChanged, type Watched } from "./shared";
 import type { WorkbookModel } from "./workbookModel";
-import { sheetChanged, tableChanged, WorkbookObject, type Watched } from "./workbookObjects";
+import { WorkbookObject } from "./workbookObjects";
 
 type Message = { readonly id: number; readonly flags: number; readonly message: { readonly body: Batch } };
 

@@ -1,6 +1,7 @@
 /** Carries out one batch of the library over a workbook: the paths to objects, then the actions on them, in order. */
 import { HostRefusal } from "./hostRefusal";
-import { Collection, type WorkbookObject } from "./workbookObjects";
+import { Collection } from "./shared";
+import type { WorkbookObject } from "./workbookObjects";
 
 type Path = { Id: number; ObjectPathType: number; Name: string; ParentObjectPathId?: number; ArgumentInfo?: Arguments };
 type Arguments = { Arguments?: unknown[]; ReferencedObjectPathIds?: unknown[] };

@@ -1,0 +1,48 @@
+import { splitAddress } from "./address";
+
+/** Something to read. Each function asks Excel anew, for what was asked in a batch that failed cannot be used again. */
+export type Source = {
+  readonly name: string;
+  readonly isMatch: boolean;
+  /** The cells, of which nothing is loaded yet. */
+  readonly body: () => Excel.Range;
+  /** Loads the sheet's name and, unless they are the first row of the cells, the headings. */
+  readonly around: () => { readonly sheet: Excel.Worksheet; readonly headers: (() => string[]) | null };
+};
+
+/** A source as it has been asked of Excel. */
+export type Asked = { readonly body: Excel.Range } & ReturnType<Source["around"]>;
+
+/** Asks Excel for a source; nothing of it is known before the next round trip. */
+export const ask = ({ body, around }: Source): Asked => ({ body: body(), ...around() });
+
+/** A table of the workbook. */
+export const tableSource = (table: Excel.Table): Source => ({
+  name: table.name,
+  isMatch: false,
+  body: () => table.getDataBodyRange().untrack(),
+  around: () => ({ sheet: table.worksheet.load("name"), headers: askHeadings(table) }),
+});
+
+/** Headings from their row in one piece; a table whose heading row is switched off still has names for its columns. */
+function askHeadings(table: Excel.Table): () => string[] {
+  if (table.showHeaders) {
+    const row = table.getHeaderRowRange().untrack().load("values");
+    return () => (row.values[0] ?? []).map(String);
+  }
+  const columns = table.columns.load("items/name");
+  return () => columns.items.map(({ name }) => name);
+}
+
+/** A range by its address, as far as it is used, so that whole columns can be matched; null for what is no address. */
+export function rangeSource(context: Excel.RequestContext, address: string): Source | null {
+  const found = splitAddress(address);
+  if (found === null) return null;
+  const sheet = () => context.workbook.worksheets.getItemOrNullObject(found.sheet);
+  return {
+    name: address,
+    isMatch: true,
+    body: () => sheet().getRange(found.range).untrack().getUsedRangeOrNullObject(true).untrack(),
+    around: () => ({ sheet: sheet().load("name"), headers: null }),
+  };
+}
