@@ -10,10 +10,10 @@
  * Both yields are goal × R(date, stand) ÷ R(planned date, target stand), so the late date counts against reseeding.
  */
 import { failed, ok, type Result } from "../result";
+import { adjusterCaution, estimateCaution, labelCaution } from "./cautions";
 import { hundred, one, sum, zero, type Decimal } from "./decimal";
-import { labelCaution } from "./partialBudget/layouts/layout";
 import { relativeYieldAt, type DateAndStand, type RelativeYieldAt, type StandRefusal, type StandTable } from "./stand/standTable";
-import { money, moneyPerArea, yieldPerArea, type Area, type Money, type MoneyPerArea, type MoneyPerUnit, type Points, type Share, type Yield } from "./units";
+import { money, moneyPerArea, moneyPerUnit, yieldPerArea, type Area, type Money, type MoneyPerArea, type MoneyPerUnit, type Points, type Share, type Yield } from "./units";
 
 /** The costs of reseeding, per area; `null`: none. Seed is before the seller's credit. */
 export type ReseedCosts = {
@@ -74,9 +74,9 @@ export type ReseedAnswer = {
 
 /** What must be said before anyone acts on the answer, always all of it. */
 export const reseedNotices: readonly { readonly about: "insurer" | "label" | "estimate"; readonly text: string }[] = [
-  { about: "insurer", text: "Ask your insurer's adjuster before you destroy a stand." },
+  { about: "insurer", text: adjusterCaution },
   { about: "label", text: `${labelCaution} Ask what may follow the herbicides already sprayed.` },
-  { about: "estimate", text: "Yields by date and stand are averages of trials, not a promise for this field." },
+  { about: "estimate", text: estimateCaution },
 ];
 
 /** The cost of reseeding per area: everything entered, less the seller's credit. */
@@ -137,8 +137,8 @@ function gapNeeded(question: ReseedQuestion, keptYield: Yield): Yield | null {
 function breakEvenPrice(question: ReseedQuestion, keptYield: Yield, reseededYield: Yield): MoneyPerUnit | null {
   const slope = reseededYield.minus(keptYield).times(question.share);
   if (slope.isZero()) return null;
-  const atNoPrice = netOfReseeding({ ...question, price: question.price.minus(question.price) as MoneyPerUnit }, keptYield, reseededYield);
-  return atNoPrice.neg().div(slope) as MoneyPerUnit;
+  const atNoPrice = netOfReseeding({ ...question, price: moneyPerUnit(zero) }, keptYield, reseededYield);
+  return moneyPerUnit(atNoPrice.neg().div(slope));
 }
 
 /** The yield of a field of which parts were kept, reseeded or never thin: the mean by area; `null` of no area. */

@@ -52,7 +52,7 @@ export type RelativeYieldAt = { readonly table: StandTable; readonly relativeYie
 
 /** A planting date and a stand. `rowWidth` (inches, or centimetres with hectares) matters only to tables per length of row. */
 export type DateAndStand = {
-  readonly date: IsoDate | null;
+  readonly date: IsoDate | MonthDay | null;
   readonly stand: PlantsPerArea | null;
   readonly rowWidth: Decimal | null;
   readonly areaUnit: AreaUnit;

@@ -1,8 +1,9 @@
+import { blankGainCaution, manualCaution, raisedPlanterCaution } from "../../cautions";
 import type { Decimal } from "../../decimal";
 import { findingsOn } from "../../tables/trialFindings";
 import { money, type Hours, type Money, type MoneyPerArea, type MoneyPerHour, type Years, type Yield } from "../../units";
 import { amountPerAcre, outlay } from "../change";
-import { blankGainCaution, layout, lines, manualCaution, raisedPlanterCaution, given, yieldGain, type Layout, type Circumstances } from "./layout";
+import { layout, lines, given, yieldGain, type Layout, type Circumstances } from "./layout";
 
 export type ClosingWheels = Circumstances & {
   readonly rows: Decimal;

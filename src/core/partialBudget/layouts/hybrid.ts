@@ -1,8 +1,9 @@
+import { blankGainCaution } from "../../cautions";
 import type { Decimal } from "../../decimal";
 import { findingsOn } from "../../tables/trialFindings";
 import { moneyPerUnit, type Money, type MoneyPerArea, type MoneyPerUnit, type Points, type SeedsPerArea, type Yield } from "../../units";
 import { amountPerAcre, perAcre, type ChangeLine, type Grain, type Quadrant } from "../change";
-import { blankGainCaution, layout, lines, given, yieldGain, type Layout, type Circumstances } from "./layout";
+import { layout, lines, given, yieldGain, type Layout, type Circumstances } from "./layout";
 
 /** A hybrid or variety as it is sold and as it comes in. */
 export type HybridFacts = {

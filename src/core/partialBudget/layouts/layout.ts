@@ -31,10 +31,6 @@ export type Layout = {
   readonly cautions: readonly string[];
 };
 
-export const labelCaution = "The label is the law: follow its rates, intervals and what it lets follow. No product or rate is suggested here.";
-export const manualCaution = "The operator's manual gives the maker's limits; where it differs, it rules.";
-export const raisedPlanterCaution = "Lower or block the planter before you work under it: engine off, key out.";
-export const blankGainCaution = "The yield gain starts blank: replicated trials often find no difference. Enter one that you can stand behind.";
 
 /** The yield that a change adds; blank until the grower enters one. */
 export const yieldGain = ({ yieldUnit, areaUnit, grain }: Circumstances, gain: Yield | null, item = "Yield gain"): ChangeLine =>

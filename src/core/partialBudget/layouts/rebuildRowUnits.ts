@@ -1,8 +1,9 @@
+import { blankGainCaution, manualCaution, raisedPlanterCaution } from "../../cautions";
 import { Decimal } from "../../decimal";
 import { findingsOn } from "../../tables/trialFindings";
 import { money, yieldPerArea, type Hours, type Money, type MoneyPerHour, type MoneyPerYear, type Share, type Years, type Yield } from "../../units";
 import { outlay, perYear } from "../change";
-import { blankGainCaution, layout, lines, manualCaution, raisedPlanterCaution, given, yieldGain, type Layout, type Circumstances } from "./layout";
+import { layout, lines, given, yieldGain, type Layout, type Circumstances } from "./layout";
 
 /** Diameters of a disk opener, all in one unit of length. */
 export type OpenerWear = { readonly whenNew: Decimal; readonly measured: Decimal; readonly replaceAt: Decimal };

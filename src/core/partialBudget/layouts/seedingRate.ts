@@ -1,8 +1,9 @@
+import { blankGainCaution } from "../../cautions";
 import type { Decimal } from "../../decimal";
 import { findingsOn } from "../../tables/trialFindings";
 import type { Money, SeedsPerArea, Yield } from "../../units";
 import { perAcre } from "../change";
-import { blankGainCaution, layout, lines, type Layout, type Circumstances } from "./layout";
+import { layout, lines, type Layout, type Circumstances } from "./layout";
 
 export type AnotherSeedingRate = Circumstances & {
   readonly from: SeedsPerArea;

@@ -1,8 +1,9 @@
+import { blankGainCaution, labelCaution } from "../../cautions";
 import type { Decimal } from "../../decimal";
 import { findingsOn } from "../../tables/trialFindings";
 import type { Money, MoneyPerArea, Share, Yield } from "../../units";
 import { amountPerAcre, perAcre, type ChangeLine } from "../change";
-import { blankGainCaution, labelCaution, layout, lines, given, yieldGain, type Layout, type Circumstances } from "./layout";
+import { layout, lines, given, yieldGain, type Layout, type Circumstances } from "./layout";
 
 /** What goes into the tank, as the grower names it and as the grower's label allows it. */
 export type TankItem = { readonly item: string; readonly perArea: Decimal; readonly unit: string; readonly price: Money };
