@@ -1,0 +1,67 @@
+import { describe, expect, it } from "vitest";
+import { reseed, reseedCost, type ReseedCosts, type ReseedQuestion } from "../../src/core/reseed";
+import { replantPayment } from "../../src/core/reseedInsurance";
+import { centralCornBelt } from "../../src/core/tables/cornStandTables";
+import { area, moneyPerArea, moneyPerUnit, plantsPerArea, points, share, yieldPerArea } from "../../src/core/units";
+import { expectPrinted } from "../support/expectPrinted";
+import * as printed from "./changes";
+
+const noCosts: ReseedCosts = { endOldStand: null, seed: null, seedCredit: null, pass: null, treatment: null, herbicide: null, other: null };
+const at = ([date, stand]: readonly [string, string]) => ({ date, stand: plantsPerArea(stand), rowWidth: null, areaUnit: "ac" as const });
+const question = (of: { goal: string; planned: readonly [string, string]; kept: readonly [string, string]; reseeded: readonly [string, string]; price: string; cost: string }, more: Partial<ReseedQuestion> = {}): ReseedQuestion => ({
+  table: centralCornBelt, area: area("40"), goal: yieldPerArea(of.goal), planned: at(of.planned), kept: at(of.kept), reseeded: at(of.reseeded),
+  keptUniformityLoss: null, reseedAllowance: null, price: moneyPerUnit(of.price), moving: moneyPerUnit("0"), share: share("1"), dryingPerPoint: moneyPerUnit("0"),
+  keptPoints: points("0"), reseededPoints: points("0"), costs: { ...noCosts, other: moneyPerArea(of.cost) }, insurance: null, ...more,
+});
+const answerOf = (asked: ReseedQuestion) => {
+  const result = reseed(asked);
+  if (!result.ok) throw new Error(JSON.stringify(result.problems));
+  return result.value;
+};
+
+describe("keep or reseed", () => {
+  it("keeps 18,000 plants of 25 April against 32,000 of 15 May", () => {
+    const { marginal } = printed;
+    const answer = answerOf(question(marginal, { dryingPerPoint: moneyPerUnit(marginal.dryingPerPoint), reseededPoints: points(marginal.points) }));
+    expectPrinted(answer.keptYield, marginal.keptYield);
+    expectPrinted(answer.reseededYield, marginal.reseededYield);
+    expectPrinted(answer.net, marginal.net);
+    expect(answer.decision).toBe("keep");
+  });
+
+  it("reseeds 10,000 plants of 20 April by 10 May", () => {
+    const { clear } = printed;
+    const answer = answerOf(question(clear, { insurance: moneyPerArea(clear.insurance) }));
+    expectPrinted(answer.keptYield, clear.keptYield);
+    expectPrinted(answer.reseededYield, clear.reseededYield);
+    expectPrinted(answer.net, clear.net);
+    expectPrinted(answer.breakEvenPrice, clear.breakEvenPrice);
+    expect(answer.decision).toBe("reseed");
+  });
+
+  it("needs a gap of cost ÷ price, as Arkansas has it", () => {
+    const { arkansas } = printed;
+    const answer = answerOf(question({ goal: arkansas.fullYield, planned: ["04-30", "30000"], kept: ["04-30", "24000"], reseeded: ["04-30", "30000"], price: arkansas.price, cost: arkansas.cost }));
+    expectPrinted(answer.reseededYield.minus(answer.gapNeeded!), arkansas.reducedYield);
+  });
+
+  it("costs in Iowa the sum of its parts", () => {
+    const { iowaCost } = printed;
+    expectPrinted(reseedCost({ ...noCosts, endOldStand: moneyPerArea(iowaCost.endOldStand), pass: moneyPerArea(iowaCost.pass), seed: moneyPerArea(iowaCost.seed) }), iowaCost.total);
+  });
+});
+
+describe("the insurance payment", () => {
+  it.each(printed.replantPayments)("on $crop of $approved at $coverage, appraised at $appraisal, is $payment an acre", (row) => {
+    const result = replantPayment({ crop: row.crop, approvedYield: yieldPerArea(row.approved), coverage: share(row.coverage), appraisal: yieldPerArea(row.appraisal), price: moneyPerUnit(row.price) });
+    expectPrinted(result.guaranteedYield, row.guarantee);
+    expectPrinted(result.appraisalMustBeBelow, row.trigger);
+    expectPrinted(result.payment, row.payment);
+    expect(result.due).toBe(true);
+  });
+
+  it("is not due at 90 % of the guarantee", () => {
+    const result = replantPayment({ crop: "corn", approvedYield: yieldPerArea("160"), coverage: share("0.75"), appraisal: yieldPerArea("108"), price: moneyPerUnit("4") });
+    expect([result.due, result.payment.toString()]).toEqual([false, "0"]);
+  });
+});
