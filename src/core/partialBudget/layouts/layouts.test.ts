@@ -1,0 +1,160 @@
+import { describe, expect, it } from "vitest";
+import { Decimal } from "../../decimal";
+import { area, hours, money, moneyPerArea, moneyPerHour, moneyPerUnit, moneyPerYear, plantsPerArea, points, seedsPerArea, share, yearlyRate, yieldPerArea, years } from "../../units";
+import { trialFindings } from "../../tables/trialFindings";
+import { centralCornBelt } from "../../tables/cornStandTables";
+import { reseed, type ReseedQuestion } from "../../reseed";
+import { breakEven } from "../breakEven";
+import { netChange } from "../netChange";
+import { closingWheels } from "./closingWheels";
+import { anotherHybrid, type AnotherHybrid } from "./hybrid";
+import type { Circumstances, Layout } from "./layout";
+import { ownOrHireChange } from "./ownOrHire";
+import { rebuildRowUnits, wearUsed, commonOpener } from "./rebuildRowUnits";
+import { higherRent } from "./rent";
+import { reseedChange } from "./reseedChange";
+import { anotherSeedingRate } from "./seedingRate";
+import { extraPass, secondSite } from "./spraying";
+
+const here: Circumstances = {
+  area: area("500"), areaUnit: "ac", yieldUnit: "bu", rate: yearlyRate("0.06"),
+  grain: { price: moneyPerUnit("4.20"), moving: moneyPerUnit("0.20"), share: share("1") },
+};
+const needed = ({ change, lead }: Layout) => {
+  const result = breakEven(change, lead);
+  return result.found ? result.value.toFixed(4) : result.why;
+};
+const wheels = { ...here, rows: new Decimal("12"), pricePerRow: money("300"), yearsKept: years("5"), salvage: null, fittingHours: hours("6"), wage: moneyPerHour("25"), upkeep: moneyPerArea("0.10"), yieldGain: null };
+const rebuild = { ...here, rows: new Decimal("12"), rowsRebuilt: new Decimal("12"), partsPerRow: money("250"), shopHoursPerRow: hours("1.5"), wage: moneyPerHour("25"), yearsKept: years("4"), repairsSpared: null, badRows: null };
+const hybrid: AnotherHybrid = {
+  ...here, yieldNow: yieldPerArea("190"), yieldGain: null, dryingPerPoint: moneyPerUnit("0.05"),
+  now: { seedsPerArea: seedsPerArea("34000"), pricePerUnit: money("250"), seedsPerUnit: new Decimal("80000"), traitFee: null, wetPoints: points("4"), discount: null },
+  other: { seedsPerArea: seedsPerArea("34000"), pricePerUnit: money("290"), seedsPerUnit: new Decimal("80000"), traitFee: moneyPerArea("3"), wetPoints: points("5"), discount: moneyPerUnit("0.02") },
+};
+const seeding = { ...here, from: seedsPerArea("32000"), to: seedsPerArea("34000"), pricePerUnit: money("275"), seedsPerUnit: new Decimal("80000"), yieldDifference: null };
+const product = { item: "Second partner", perArea: new Decimal("3"), unit: "fl oz", price: money("2.50") };
+const rent = { ...here, from: moneyPerArea("240"), to: moneyPerArea("260"), marginKept: null, yieldGain: null };
+
+describe("every layout that claims a yield", () => {
+  const blank = [
+    closingWheels(wheels), rebuildRowUnits(rebuild), anotherHybrid(hybrid), anotherSeedingRate(seeding),
+    secondSite({ ...here, items: [product], extraPass: null, passSpared: null, laterCostSpared: null, yieldKept: null }),
+    extraPass({ ...here, items: [product], pass: moneyPerArea("9"), trampled: share("0.01"), yieldNow: yieldPerArea("190"), yieldGain: null }),
+    higherRent(rent),
+  ];
+  it.each(blank.map((each) => [each.name, each] as const))("starts blank and knows the gain needed: %s", (_, { change, lead }) => {
+    expect(netChange(change).net.perYear).toBeNull();
+    expect(netChange(change).blank).toHaveLength(1);
+    const result = breakEven(change, lead);
+    expect(result.found && result.value.gt("0")).toBe(true);
+  });
+});
+
+describe("closing wheels", () => {
+  it("count the fitting with the set", () => {
+    // (3,600 + 150) × 0.2373964004 ÷ 500 + 0.10, over 4.00 a bushel
+    expect(needed(closingWheels(wheels))).toBe("0.4701");
+  });
+});
+
+describe("worn row units", () => {
+  it("are due when the allowed wear is used up, by common practice 15 to 14.5 inches", () => {
+    expect(wearUsed({ ...commonOpener, measured: new Decimal("14.75") })).toEqual({ used: new Decimal("0.5"), due: false });
+    expect(wearUsed({ ...commonOpener, measured: new Decimal("14.5") }).due).toBe(true);
+    expect(() => wearUsed({ whenNew: new Decimal("14"), measured: new Decimal("14"), replaceAt: new Decimal("14") })).toThrow(RangeError);
+  });
+  it("bring what bad rows lose once those are told of", () => {
+    const told = rebuildRowUnits({ ...rebuild, badRows: { rows: new Decimal("2"), yield: yieldPerArea("200"), loss: share("0.06") }, repairsSpared: moneyPerYear("200") });
+    const result = netChange(told.change);
+    expect(result.quadrants["added returns"].perArea!.toString()).toBe("8");
+    expect(result.quadrants["reduced costs"].perYear!.toString()).toBe("200");
+    // 3,000 + 450 over four years at 6 %: × 0.2885914924
+    expect(result.quadrants["added costs"].perYear!.toFixed(2)).toBe("995.64");
+  });
+  it("say that the manual rules", () => expect(rebuildRowUnits(rebuild).cautions.some((each) => each.includes("manual"))).toBe(true));
+});
+
+describe("another hybrid", () => {
+  it("charges the present yield for the difference and the gain for all of it", () => {
+    const mine = anotherHybrid({ ...hybrid, yieldGain: yieldPerArea("10") });
+    const result = netChange(mine.change);
+    // Gain 10 × (4.20 − 0.20 − 0.25 − 0.02); seed 17.00 and fee 3 dearer; drying 0.05 × 190; discount 0.02 × 190.
+    expect(result.quadrants["added returns"].perArea!.toString()).toBe("37.3");
+    expect(result.quadrants["added costs"].perArea!.minus(result.quadrants["reduced costs"].perArea!).toString()).toBe("29.5");
+    expect(result.quadrants["reduced returns"].perArea!.toString()).toBe("3.8");
+    expect(result.net.perArea!.toFixed(10)).toBe("4.0000000000");
+  });
+  it("turns a drier and heavier one to its credit", () => {
+    const other = { ...hybrid.other, wetPoints: points("2"), discount: null, traitFee: null };
+    const result = netChange(anotherHybrid({ ...hybrid, now: { ...hybrid.now, discount: moneyPerUnit("0.01") }, other, yieldGain: yieldPerArea("0") }).change);
+    expect(result.quadrants["reduced costs"].lines.map(({ line }) => line.item)).toContain("Drying of the present yield");
+    expect(result.quadrants["added returns"].perArea!.toString()).toBe("1.9");
+  });
+});
+
+describe("another seeding rate", () => {
+  it("needs the bushels that the seed costs", () => {
+    // 2,000 × 275 ÷ 80,000 = 6.875, over 4.00
+    expect(needed(anotherSeedingRate(seeding))).toBe("1.7188");
+  });
+  it("asks for a lower one how much yield may be given up", () => {
+    const lower = anotherSeedingRate({ ...seeding, from: seedsPerArea("34000"), to: seedsPerArea("32000") });
+    expect(breakEven(lower.change, lower.lead)).toMatchObject({ found: true, pays: "below" });
+    expect(needed(lower)).toBe("1.7188");
+  });
+});
+
+describe("spraying", () => {
+  it("counts the second partner, its pass and what it spares", () => {
+    const second = secondSite({ ...here, items: [product], extraPass: moneyPerArea("8"), passSpared: moneyPerArea("4"), laterCostSpared: moneyPerArea("2"), yieldKept: yieldPerArea("0") });
+    // 7.50 + 8 − 4 − 2
+    expect(netChange(second.change).net.perArea!.toString()).toBe("-9.5");
+    expect(second.cautions.some((each) => each.includes("label"))).toBe(true);
+  });
+  it("counts the yield under the wheels", () => {
+    const pass = extraPass({ ...here, items: [product], pass: moneyPerArea("9"), trampled: share("0.01"), yieldNow: yieldPerArea("190"), yieldGain: yieldPerArea("0") });
+    // 7.50 + 9 + 1.9 × 4.00
+    expect(netChange(pass.change).net.perArea!.toString()).toBe("-24.1");
+  });
+});
+
+describe("own or hire", () => {
+  it("leads with the area above which owning is cheaper", () => {
+    const layout = ownOrHireChange({ ...here, customRate: moneyPerArea("25"), purchasePrice: money("9000"), salvage: money("0"), yearsKept: years("10"), taxesInsuranceHousing: moneyPerYear("100"), running: moneyPerArea("8"), timeliness: null, rate: yearlyRate("0") });
+    expect(layout.change.lines.filter(({ quadrant }) => quadrant === "added returns")).toEqual([]);
+    expect(needed(layout)).toBe("58.8235");
+  });
+});
+
+describe("a higher rent", () => {
+  it("is carried by the rise over what a bushel brings home", () => {
+    expect(needed(higherRent(rent))).toBe("5.0000");
+    expect(needed(higherRent({ ...rent, marginKept: moneyPerArea("12") }))).toBe("2.0000");
+  });
+});
+
+describe("reseeding as a change", () => {
+  const at = (date: string, stand: string) => ({ date, stand: plantsPerArea(stand), rowWidth: null, areaUnit: "ac" as const });
+  const question: ReseedQuestion = {
+    table: centralCornBelt, area: area("60"), goal: yieldPerArea("190"), planned: at("04-30", "32000"), kept: at("05-02", "17000"), reseeded: at("05-22", "31000"),
+    keptUniformityLoss: new Decimal("3"), reseedAllowance: new Decimal("5"), price: moneyPerUnit("4.10"), moving: moneyPerUnit("0.25"), share: share("0.6"), dryingPerPoint: moneyPerUnit("0.05"),
+    keptPoints: points("4"), reseededPoints: points("7"), insurance: moneyPerArea("20"),
+    costs: { endOldStand: moneyPerArea("12"), seed: moneyPerArea("100"), seedCredit: moneyPerArea("40"), pass: moneyPerArea("18"), treatment: moneyPerArea("5"), herbicide: moneyPerArea("9"), other: null },
+  };
+  it("comes to the same net change, quadrant by quadrant", () => {
+    const answer = reseed(question);
+    if (!answer.ok) throw new Error("inside the table");
+    const result = netChange(reseedChange(question, answer.value, { areaUnit: "ac", yieldUnit: "bu", rate: yearlyRate("0.06") }).change);
+    expect(result.net.perArea!.toFixed(20)).toBe(answer.value.net.toFixed(20));
+    expect(result.quadrants["added costs"].perArea!.toString()).toBe("144");
+  });
+});
+
+describe("trial findings", () => {
+  it("name their source, and those of makers are marked", () => {
+    for (const { source, kind, difference } of trialFindings) {
+      expect(source.title).not.toBe("");
+      if (difference !== null && difference.low.gte("10")) expect(kind).toBe("maker");
+    }
+  });
+});
