@@ -1,8 +1,9 @@
 import { FluentProvider } from "@fluentui/react-components";
-import { useCallback, useEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useState } from "react";
 import { paneThemes, useTheme } from "../pane/theme";
 import { DropTarget } from "./DropTarget";
 import { newBook, openBook } from "./embeddedBook";
+import { detailsOf } from "./faultPage";
 import { download, fetchWorkbook, readFile, type WorkbookFile } from "./files";
 import type { GridBook } from "./gridBook";
 import { Notice, type NoticeText } from "./Notice";
@@ -11,6 +12,9 @@ import { WorkbookView } from "./WorkbookView";
 
 /** A workbook that is open: `saved` is the version of it that was opened or last saved. */
 export type OpenBook = { readonly name: string; readonly book: GridBook; readonly saved: number };
+
+/** The open workbook, for whoever must save it when the desk itself cannot go on. */
+export type AtHand = { current: OpenBook | null };
 
 /** Where the demonstration workbooks lie, from the page's own address. */
 const demo = "demo-season.xlsx";
@@ -26,7 +30,7 @@ export type FileCommands = {
 };
 
 /** The whole page: one workbook at a time, replaced only by one that could be opened. */
-export function Desk() {
+export function Desk({ atHand }: { readonly atHand: AtHand }) {
   const theme = useTheme(undefined);
   const [open, setOpen] = useState<OpenBook | null>(null);
   const [notice, setNotice] = useState<NoticeText | null>(null);
@@ -35,9 +39,8 @@ export function Desk() {
   // A fault of ours in a promise is thrown where the page's fault boundary sees it.
   if (fault !== null) throw fault;
 
-  const now = useRef(open);
-  now.current = open;
-  const hasChanges = () => now.current !== null && now.current.book.version() !== now.current.saved;
+  atHand.current = open;
+  const hasChanges = () => atHand.current !== null && atHand.current.book.version() !== atHand.current.saved;
 
   const show = useCallback(async (file: Promise<WorkbookFile>) => {
     try {
@@ -45,7 +48,7 @@ export function Desk() {
       setNotice({ intent: "info", text: `Opening ${name} …` });
       const opened = await openBook(bytes);
       if (!opened.ok) {
-        const kept = now.current === null ? "" : ` ${now.current.name} is still open.`;
+        const kept = atHand.current === null ? "" : ` ${atHand.current.name} is still open.`;
         setNotice({ intent: "error", text: `${name} could not be opened. ${opened.problems.join(" ")}${kept}` });
         return false;
       }
@@ -76,6 +79,21 @@ export function Desk() {
     return () => window.removeEventListener("beforeunload", guard);
   }, []);
 
+  useEffect(() => {
+    const tell = (event: ErrorEvent | PromiseRejectionEvent) => {
+      // Browsers report delayed resize notices this way, without an exception: nothing is wrong then.
+      if (event instanceof ErrorEvent && !(event.error instanceof Error)) return;
+      const { message } = event instanceof ErrorEvent ? event : { message: detailsOf(event.reason).split("\n")[0] ?? "" };
+      setNotice({ intent: "error", text: `Something went wrong in the page itself: ${message} The workbook is still here: save it, then load the page again.` });
+    };
+    window.addEventListener("error", tell);
+    window.addEventListener("unhandledrejection", tell);
+    return () => {
+      window.removeEventListener("error", tell);
+      window.removeEventListener("unhandledrejection", tell);
+    };
+  }, []);
+
   /** Goes on at once where nothing would be lost, else asks first. */
   const replace = useCallback((next: () => Promise<unknown>) => {
     const then = () => void next().catch(setFault);
@@ -84,7 +102,7 @@ export function Desk() {
   }, []);
 
   const save = useCallback(() => {
-    const saving = now.current;
+    const saving = atHand.current;
     if (saving === null) return;
     try {
       download({ name: saving.name, bytes: saving.book.save() });

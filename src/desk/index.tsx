@@ -1,14 +1,10 @@
-import { createRoot } from "react-dom/client";
-import { Desk } from "./Desk";
-import "./desk.css";
-import { FaultBoundary } from "./FaultBoundary";
-import { showStartupFault } from "./startupFault";
+/** Starts the desk. The program proper is loaded by this small one, so that a fault in loading it can be shown too. */
+import { showFault } from "./faultPage";
 
-const root = document.getElementById("desk");
-if (root === null) throw new Error("The page has no element to start in.");
-try {
-  createRoot(root).render(<FaultBoundary><Desk /></FaultBoundary>);
-} catch (fault) {
-  showStartupFault(root, fault);
+const place = document.getElementById("desk");
+if (place === null) throw new Error("The page has no element to start in.");
+
+import("./startDesk").then(({ startDesk }) => startDesk(place)).catch((fault: unknown) => {
+  showFault(place, fault, null);
   throw fault;
-}
+});

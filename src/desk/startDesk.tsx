@@ -1,0 +1,20 @@
+import { createRoot } from "react-dom/client";
+import { Desk, type AtHand } from "./Desk";
+import "./desk.css";
+import { showFault } from "./faultPage";
+import { download } from "./files";
+
+/** Puts the desk into the page. A fault while it draws itself is shown in its place, and the workbook at hand can be saved. */
+export function startDesk(place: HTMLElement): void {
+  const atHand: AtHand = { current: null };
+  const inside = document.createElement("div");
+  inside.className = "desk-root";
+  place.replaceChildren(inside);
+  createRoot(inside, {
+    onUncaughtError: (fault) => {
+      console.error(fault);
+      const open = atHand.current;
+      showFault(place, fault, open && { name: open.name, save: () => download({ name: open.name, bytes: open.book.save() }) });
+    },
+  }).render(<Desk atHand={atHand} />);
+}

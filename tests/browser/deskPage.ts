@@ -1,0 +1,46 @@
+/** The desk as a person at the keyboard meets it, for tests. */
+import type { Locator, Page } from "playwright-core";
+
+/** A cell by its address, e.g. `B7`, as far as it is in sight. */
+export function cell(page: Page, address: string): Locator {
+  const { row, column } = placeOf(address);
+  return page.locator(`.sheet .row[data-row="${row}"] > [data-column="${column}"]`);
+}
+
+/** Row and column, from 0, of an address. */
+export function placeOf(address: string): { readonly row: number; readonly column: number } {
+  const [, letters = "", digits = ""] = /^([A-Z]+)(\d+)$/.exec(address) ?? [];
+  const column = [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+  return { row: Number(digits) - 1, column };
+}
+
+/** The address of the active cell, as the entry line shows it. */
+export const activeAddress = (page: Page): Promise<string> => page.locator(".entry-line .address").innerText();
+
+/** Shows a sheet. The grid then has the focus. */
+export async function showSheet(page: Page, name: string): Promise<void> {
+  await page.getByRole("tab", { name, exact: true }).click();
+  await page.waitForFunction((sheet) => document.querySelector(".sheet")?.getAttribute("aria-label") === `Sheet ${sheet}`, name);
+  await page.waitForFunction(() => document.activeElement?.matches(".sheet [data-active]"));
+}
+
+/** Goes to a cell by keys alone, however far it is out of sight. */
+export async function goTo(page: Page, address: string): Promise<void> {
+  const { row, column } = placeOf(address);
+  await page.keyboard.press("Control+Home");
+  for (let step = 0; step < row; step += 1) await page.keyboard.press("ArrowDown");
+  for (let step = 0; step < column; step += 1) await page.keyboard.press("ArrowRight");
+}
+
+/** The headings of the table that begins in column A, with the address of the first cell under its last row. */
+export async function tableOnSheet(page: Page): Promise<{ readonly headings: readonly string[]; readonly below: string }> {
+  const headings = page.locator('.sheet [data-part="heading"]');
+  await headings.first().waitFor();
+  await page.keyboard.press("Control+Home");
+  const headingRow = Number(await headings.first().evaluate((element) => element.parentElement?.dataset["row"]));
+  for (let step = 0; step <= headingRow; step += 1) await page.keyboard.press("ArrowDown");
+  await page.keyboard.press("Control+ArrowDown");
+  const last = Number((await activeAddress(page)).replace(/\D/g, ""));
+  await page.keyboard.press("ArrowDown");
+  return { headings: await page.locator('.sheet [data-part="heading"]').allInnerTexts(), below: `A${last + 1}` };
+}
