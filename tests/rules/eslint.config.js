@@ -1,0 +1,52 @@
+/** Lint rules: the compiler's neighbours that catch real faults, and the few rules of this project that lint can hold. */
+import { fileURLToPath } from "node:url";
+import reactHooks from "eslint-plugin-react-hooks";
+import tseslint from "typescript-eslint";
+
+const officeGlobals = ["Excel", "Office", "OfficeExtension", "CustomFunctions"].map((name) => ({
+  name, message: "Only src/host/excel and src/functions know Office; go through WorkbookHost.",
+}));
+
+/** Binary floating point, which has no place in the calculation core. */
+const decimalsOnly = [
+  { selector: "CallExpression[callee.name=/^(parseFloat|parseInt|Number)$/]", message: "The core counts in decimals only." },
+  { selector: "MemberExpression[object.name='Number']", message: "The core counts in decimals only." },
+  { selector: "MemberExpression[property.name='toNumber']", message: "The core counts in decimals only." },
+  { selector: "MemberExpression[object.name='Math']", message: "The core counts in decimals only." },
+  { selector: "UnaryExpression[operator='+']", message: "The core counts in decimals only." },
+  { selector: "Literal[raw=/^[0-9.]*\\.[0-9]|^[0-9.]+e/i]", message: "Write a decimal constant as text: new Decimal(\"0.1\")." },
+  { selector: ":not(TSIndexedAccessType) > TSNumberKeyword", message: "A quantity in the core is a Decimal with its unit." },
+];
+
+export default tseslint.config(
+  { ignores: ["dist/", "node_modules/", "coverage/", ".tmp/", ".dependency-cruiser-cache/"] },
+  {
+    files: ["**/*.{ts,tsx}"],
+    extends: [tseslint.configs.strict],
+    languageOptions: { parserOptions: { project: "./tsconfig.json", tsconfigRootDir: fileURLToPath(new URL("../..", import.meta.url)) } },
+    linterOptions: { reportUnusedDisableDirectives: "error" },
+    plugins: { "react-hooks": reactHooks },
+    rules: {
+      "@typescript-eslint/no-floating-promises": "error",
+      "@typescript-eslint/no-misused-promises": ["error", { checksVoidReturn: { attributes: false } }],
+      "@typescript-eslint/await-thenable": "error",
+      "@typescript-eslint/switch-exhaustiveness-check": "error",
+      "@typescript-eslint/only-throw-error": ["error", { allowThrowingUnknown: true }],
+      "@typescript-eslint/consistent-type-imports": "error",
+      // A name that the reader has matched is in the map; `!` says so, and noUncheckedIndexedAccess makes us say it.
+      "@typescript-eslint/no-non-null-assertion": "off",
+      "@typescript-eslint/no-unused-vars": ["error", { argsIgnorePattern: "^_", varsIgnorePattern: "^_" }],
+      "@typescript-eslint/no-invalid-void-type": ["error", { allowAsThisParameter: true }],
+      "react-hooks/rules-of-hooks": "error",
+      "react-hooks/exhaustive-deps": "error",
+      "no-restricted-globals": ["error", ...officeGlobals],
+      "no-console": ["error", { allow: ["error"] }],
+      "no-eval": "error",
+      eqeqeq: "error",
+    },
+  },
+  { files: ["src/host/excel/**", "src/functions/**"], rules: { "no-restricted-globals": "off" } },
+  { files: ["src/core/**/*.ts"], ignores: ["**/*.test.ts"], rules: { "no-restricted-syntax": ["error", ...decimalsOnly] } },
+  // Scripts and tests may print.
+  { files: ["tests/**", "shared/**"], rules: { "no-console": "off", "no-restricted-globals": "off" } },
+);

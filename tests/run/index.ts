@@ -1,0 +1,53 @@
+/**
+ * `npm test`: everything, in order of speed. Goes on after a failure, so that one run shows all of them, and ends with
+ * one line of counts. `npm test -- fast` leaves out what needs a browser or LibreOffice.
+ */
+import { spawnSync } from "node:child_process";
+import { mkdirSync, readFileSync, rmSync } from "node:fs";
+import { missingPrograms } from "./programs";
+
+type Counts = { readonly passed: number; readonly failed: number; readonly skipped: number };
+
+const fast = process.argv.includes("fast");
+
+/** Runs an npm script's command line and says whether it ended well. */
+function run(title: string, command: string, ...words: readonly string[]): boolean {
+  console.log(`\n── ${title}`);
+  const { status, error } = spawnSync("npx", ["--no-install", command, ...words], { stdio: "inherit" });
+  if (error !== undefined) throw error;
+  return status === 0;
+}
+
+/** One check counts as one. */
+const check = (title: string, command: string, ...words: readonly string[]): Counts =>
+  run(title, command, ...words) ? { passed: 1, failed: 0, skipped: 0 } : { passed: 0, failed: 1, skipped: 0 };
+
+/** The tests of one vitest project, counted one by one. A run that failed without a failed test counts as one failure. */
+function tests(project: string): Counts {
+  mkdirSync(".tmp", { recursive: true });
+  const file = `.tmp/${project}-results.json`;
+  rmSync(file, { force: true });
+  const well = run(`tests: ${project}`, "vitest", "run", "--project", project, "--reporter=default", "--reporter=json", `--outputFile.json=${file}`);
+  const { numPassedTests, numFailedTests, numPendingTests, numTodoTests } = JSON.parse(readFileSync(file, "utf8")) as Record<string, number>;
+  const failed = numFailedTests ?? 0;
+  return { passed: numPassedTests ?? 0, failed: well || failed > 0 ? failed : 1, skipped: (numPendingTests ?? 0) + (numTodoTests ?? 0) };
+}
+
+const missing = fast ? [] : missingPrograms();
+if (missing.length > 0) {
+  for (const sentence of missing) console.error(sentence);
+  console.error("\n0 passed, nothing was run.");
+  process.exit(1);
+}
+
+const all: readonly Counts[] = [
+  check("types", "tsc", "--noEmit", "-p", "."),
+  check("lint", "eslint", "--config", "tests/rules/eslint.config.js", "src", "tests", "shared"),
+  check("imports", "depcruise", "--config", "tests/rules/imports.js", "src", "tests", "shared"),
+  tests("unit"),
+  ...(fast ? [] : [check("build", "webpack", "--env", "production"), tests("outside")]),
+];
+const total = (of: keyof Counts) => all.reduce((sum, counts) => sum + counts[of], 0);
+const skipped = total("skipped");
+console.log(`\n${total("passed")} passed, ${total("failed")} failed${skipped > 0 ? `, ${skipped} skipped` : ""}`);
+process.exitCode = total("failed") > 0 ? 1 : 0;

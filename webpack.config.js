@@ -1,0 +1,79 @@
+/**
+ * Builds and serves the two pages: the desk (`index.html`), which opens workbooks in a plain browser, and the pane
+ * (`pane.html`), which Excel shows beside a workbook.
+ *
+ *   webpack serve                                  the desk at http://localhost:3000/, or the next free port
+ *   webpack serve --env excel                      both pages at https://localhost:3000/, where manifest.xml points
+ *   webpack --env production                       both pages into dist/
+ *   webpack --env production origin=https://…      the same, with a manifest.xml that points there
+ */
+import CopyPlugin from "copy-webpack-plugin";
+import HtmlPlugin from "html-webpack-plugin";
+import { fileURLToPath } from "node:url";
+
+/** Where the manifest says that the pages are, unless a build is told otherwise. */
+const manifestOrigin = "https://localhost:3000";
+const here = (path) => fileURLToPath(new URL(path, import.meta.url));
+
+/** @param {{ production?: boolean, excel?: boolean, origin?: string }} env */
+export default (env) => {
+  // `port: "auto"` looks for a free port from here on.
+  process.env.WEBPACK_DEV_SERVER_BASE_PORT ??= "3000";
+  const origin = (env.origin ?? manifestOrigin).replace(/\/$/, "");
+  if (!origin.startsWith("https://")) throw new Error(`Office loads add-ins over https only, so origin cannot be ${origin}`);
+  return {
+    // Also when serving: people work with what `npm start` shows, and React is quicker without its checks.
+    mode: "production",
+    target: "web",
+    entry: { desk: here("src/desk/index.tsx"), pane: here("src/pane/index.tsx") },
+    output: {
+      path: here("dist"),
+      // Names change with their content, so that nobody keeps an old version.
+      filename: env.production ? "[name].[contenthash:12].js" : "[name].js",
+      chunkFilename: env.production ? "part.[contenthash:12].js" : "[id].js",
+      cssFilename: env.production ? "[name].[contenthash:12].css" : "[name].css",
+      assetModuleFilename: env.production ? "[name].[contenthash:12][ext]" : "[name][ext]",
+      publicPath: "auto",
+      clean: true,
+    },
+    resolve: { extensions: [".tsx", ".ts", ".js"] },
+    module: { rules: [{ test: /\.tsx?$/, loader: "esbuild-loader", options: { target: "es2022" } }] },
+    experiments: { css: true },
+    devtool: "source-map",
+    optimization: { minimize: Boolean(env.production) },
+    performance: { hints: false },
+    plugins: [
+      new HtmlPlugin({ filename: "index.html", template: here("src/desk/index.html"), chunks: ["desk"], minify: false }),
+      // At the end of the body, after Office.js, so that the page shows something before either arrives.
+      new HtmlPlugin({
+        filename: "pane.html", template: here("src/pane/index.html"), chunks: ["pane"], minify: false,
+        inject: "body", scriptLoading: "blocking",
+      }),
+      new CopyPlugin({
+        patterns: [
+          { from: here("shared/*.xlsx"), to: "[name][ext]" },
+          { from: here("shared/icons/*.png"), to: "icons/[name][ext]" },
+          { from: here("manifest.xml"), transform: (bytes) => bytes.toString("utf8").replaceAll(manifestOrigin, origin) },
+        ],
+      }),
+    ],
+    stats: env.production ? "errors-warnings" : "none",
+    infrastructureLogging: { level: "warn" },
+    devServer: {
+      host: "localhost",
+      port: env.excel ? 3000 : "auto",
+      server: env.excel ? "https" : "http",
+      // A page with somebody's unsaved work in it is not reloaded under their hands.
+      hot: false,
+      liveReload: false,
+      client: false,
+      static: false,
+      devMiddleware: { stats: "errors-warnings" },
+      onListening: ({ server, options }) => {
+        const { port } = server.address();
+        const address = `${env.excel ? "https" : "http"}://${options.host}:${port}/`;
+        console.log(`\nPennyacre is at ${address}${env.excel ? "  (the pane for Excel: pane.html)" : ""}\nStop it with Ctrl+C.\n`);
+      },
+    },
+  };
+};
