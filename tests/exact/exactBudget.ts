@@ -1,0 +1,88 @@
+/** The figures of a budget, worked out again from the definition of the product, as a flat list of names and fractions. */
+import type { BreakEvens } from "../../src/core/figures";
+import { compare, divided, isZero, minus, plus, times, total, zero, type Fraction } from "./fraction";
+
+/** A figure by its place, such as `plan/netPerArea/cash`; `null` where there is no answer. */
+export type Exact = Map<string, Fraction | null>;
+
+const operating = [
+  "seed", "fertilizer", "crop protection", "fuel", "repairs", "custom work", "hired labour", "drying", "haul",
+  "crop insurance", "supplies", "irrigation", "other operating", "operating interest",
+];
+const rentAndTax = ["cash rent", "land tax", "overhead"];
+
+/** What each layer adds up: the operating costs, what else is paid, every cost once with all capital at a charge, what the household needs. */
+const layerKinds: Readonly<Record<string, readonly string[]>> = {
+  operating,
+  cash: [...operating, ...rentAndTax, "term interest"],
+  full: [...operating, ...rentAndTax, "machine ownership", "land charge", "unpaid labour", "management"],
+  cashNeed: [...operating, ...rentAndTax, "term interest", "term principal", "family living", "income tax"],
+};
+
+/** What a budget rests on. `fixed` is money per area (F) and `moving` money per unit of the operator's crop (v), by kind. */
+export type Basis = {
+  readonly area: Fraction;
+  readonly goal: Fraction;
+  readonly outlook: Fraction;
+  readonly proven: Fraction | null;
+  readonly used: Fraction;
+  readonly harvested: boolean;
+  readonly price: Fraction;
+  readonly lowPrice: Fraction | null;
+  readonly share: Fraction;
+  readonly otherIncome: Fraction;
+  readonly fixed: ReadonlyMap<string, Fraction>;
+  readonly moving: ReadonlyMap<string, Fraction>;
+};
+
+const sumOf = (kinds: readonly string[], byKind: ReadonlyMap<string, Fraction>): Fraction =>
+  total(kinds.flatMap((kind) => byKind.get(kind) ?? []));
+
+/** Cost per area of a layer at the yield that the budget rests on. */
+export const costOf = (basis: Basis, layer: string): Fraction =>
+  plus(sumOf(layerKinds[layer]!, basis.fixed), times(sumOf(layerKinds[layer]!, basis.moving), basis.share, basis.used));
+
+export const layerNames: readonly string[] = Object.keys(layerKinds);
+
+/** Adds the figures of a budget under `at`. */
+export function addBudget(exact: Exact, at: string, basis: Basis): void {
+  const { share, otherIncome, used, price } = basis;
+  for (const name of ["area", "price", "goal", "outlook", "proven", "used", "share", "otherIncome"] as const) exact.set(`${at}/${name}`, basis[name]);
+  for (const kind of new Set([...basis.fixed.keys(), ...basis.moving.keys()])) {
+    const [fixed, moving] = [basis.fixed.get(kind) ?? zero, basis.moving.get(kind) ?? zero];
+    exact.set(`${at}/fixed/${kind}`, fixed);
+    exact.set(`${at}/moving/${kind}`, moving);
+    exact.set(`${at}/costPerArea/${kind}`, plus(fixed, times(moving, share, used)));
+  }
+  exact.set(`${at}/income`, plus(times(price, share, used), otherIncome));
+  for (const layer of layerNames) {
+    const [fixed, moving] = [sumOf(layerKinds[layer]!, basis.fixed), sumOf(layerKinds[layer]!, basis.moving)];
+    exact.set(`${at}/fixed/${layer}`, fixed);
+    exact.set(`${at}/moving/${layer}`, moving);
+    const units = times(share, used);
+    const cost = plus(fixed, times(moving, units));
+    exact.set(`${at}/costPerArea/${layer}`, cost);
+    exact.set(`${at}/costPerUnit/${layer}`, isZero(units) ? null : divided(cost, units));
+    addBreakEvens(exact, at, layer, used, price, { fixed, moving, share, otherIncome });
+    for (const [yieldOf, here] of yieldsOf(basis)) {
+      if (here === null) continue;
+      for (const [priceOf, there] of [["expected", price], ["low", basis.lowPrice]] as const) {
+        if (there !== null) addBreakEvens(exact, `${at}/${yieldOf}/${priceOf}`, layer, here, there, { fixed, moving, share, otherIncome });
+      }
+    }
+  }
+}
+
+const yieldsOf = (basis: Basis): readonly (readonly [BreakEvens["yieldOf"], Fraction | null])[] =>
+  [["goal", basis.goal], [basis.harvested ? "harvested" : "outlook", basis.outlook], ["proven", basis.proven]];
+
+type Line = { readonly fixed: Fraction; readonly moving: Fraction; readonly share: Fraction; readonly otherIncome: Fraction };
+
+function addBreakEvens(exact: Exact, at: string, layer: string, yieldHere: Fraction, price: Fraction, { fixed, moving, share, otherIncome }: Line): void {
+  const units = times(share, yieldHere);
+  const toPay = minus(fixed, otherIncome);
+  const perUnit = times(minus(price, moving), share);
+  exact.set(`${at}/breakEvenPrice/${layer}`, isZero(units) ? null : plus(moving, divided(toPay, units)));
+  exact.set(`${at}/breakEvenYield/${layer}`, compare(perUnit, zero) > 0n ? divided(toPay, perUnit) : null);
+  exact.set(`${at}/netPerArea/${layer}`, minus(times(minus(price, moving), units), toPay));
+}

@@ -1,0 +1,97 @@
+/** Prices of items and what the fields are charged for them, worked out again from the definition of the product. */
+import type { Stage } from "../../src/core/figures";
+import type { Application, Field, Item, Season } from "../../src/core/season";
+import { daysOut, type Cost } from "./exactCost";
+import { weightsOver } from "./exactFields";
+import { shareOut } from "./exactSplit";
+import { leftOf, worksOf, type Work } from "./exactWork";
+import { compare, divided, isZero, larger, minus, one, plus, read, times, total, zero, type Fraction } from "./fraction";
+
+type Use = Work<Application>;
+
+/** An item with what was bought of it and where it is used, in base units. */
+export type ItemAccount = {
+  readonly item: Item;
+  readonly bought: { readonly quantity: Fraction; readonly value: Fraction; readonly days: Fraction };
+  /** Per base unit; `null` where nothing is bought or all of it went back, and where no plan price is entered. */
+  readonly paid: Fraction | null;
+  readonly planned: Fraction | null;
+  readonly uses: ReadonlyMap<Field, Record<"planned" | "done" | "left", readonly Use[]>>;
+};
+
+export function itemAccount(season: Season, item: Item): ItemAccount {
+  const lots = season.purchases.filter((purchase) => purchase.item === item.name)
+    .map((lot) => ({ quantity: read(lot.quantity), value: minus(plus(read(lot.amount), read(lot.freight)), read(lot.rebate)), days: daysOut(season, lot.paidOn) }));
+  const quantity = total(lots.map((lot) => lot.quantity));
+  const value = total(lots.map((lot) => lot.value));
+  const works = worksOf(season.applications.filter((row) => row.item === item.name), season);
+  return {
+    item,
+    bought: { quantity, value, days: isZero(value) ? zero : divided(total(lots.map((lot) => times(lot.value, lot.days))), value) },
+    paid: compare(quantity, zero) > 0n ? divided(value, quantity) : null,
+    planned: item.planPricePerPack === null ? null : divided(read(item.planPricePerPack), read(item.packSize)),
+    uses: new Map(season.fields.map((field) => {
+      const here = works.filter((work) => work.field === field.name);
+      const planned = here.filter(({ row }) => row.status === "plan");
+      const done = here.filter(({ row }) => row.status === "done");
+      return [field, { planned, done, left: leftOf(planned, done) }];
+    })),
+  };
+}
+
+const quantityOf = (uses: readonly Use[]): Fraction => total(uses.map(({ row, extent }) => times(read(row.rate), extent)));
+const allOf = ({ uses }: ItemAccount, of: "planned" | "done" | "left"): readonly Use[] => [...uses.values()].flatMap((each) => each[of]);
+const stillToBuy = (account: ItemAccount): Fraction => larger(minus(quantityOf(allOf(account, "planned")), account.bought.quantity), zero);
+/** A landlord bears the rest, on crop-shared land. */
+const operatorPart = (item: Item, field: Field): Fraction => (field.tenure === "crop share" ? read(item.operatorCostShare) : one);
+
+/** What the fields are charged for an item at a stage. */
+export function itemCosts(season: Season, account: ItemAccount, stage: Stage): readonly Cost[] {
+  const { item, bought, paid, planned } = account;
+  const planPrice = planned ?? paid ?? zero;
+  const bestPrice = paid ?? planned ?? zero;
+  const cost = (field: Field, amount: Fraction, days: Fraction): Cost => {
+    const borne = times(amount, operatorPart(item, field));
+    return { field: field.name, kind: item.kind, amount: borne, perUnit: zero, loan: { amount: borne, amountDays: times(borne, days) } };
+  };
+  if (item.charged === "as used") {
+    return [...account.uses].flatMap(([field, { planned: inPlan, done, left }]) => {
+      const uses = { plan: inPlan, outlook: [...done, ...left], final: done }[stage];
+      const price = stage === "plan" ? planPrice : bestPrice;
+      return uses.map((use) => cost(field, times(read(use.row.rate), use.extent, price),
+        stage !== "plan" && paid !== null ? bought.days : daysOut(season, use.row.date)));
+    });
+  }
+  const inPlan = allOf(account, "planned");
+  const plannedQuantity = quantityOf(inPlan);
+  const plannedDays = isZero(plannedQuantity) ? zero
+    : divided(total(inPlan.map((use) => times(read(use.row.rate), use.extent, daysOut(season, use.row.date)))), plannedQuantity);
+  const invoices = { amount: bought.value, days: bought.days };
+  const parts = {
+    plan: [{ amount: times(plannedQuantity, planPrice), days: plannedDays }],
+    outlook: [invoices, { amount: times(stillToBuy(account), bestPrice), days: plannedDays }],
+    final: [invoices],
+  }[stage];
+  const whole = total(parts.map(({ amount }) => amount));
+  if (isZero(whole)) return [];
+  const days = divided(total(parts.map((part) => times(part.amount, part.days))), whole);
+  const weights = weightsOver(season, season.fields, item.charged === "by revenue" ? "revenue" : "acres", stage);
+  return shareOut(whole, weights).map((amount, index) => cost(season.fields[index]!, amount, days));
+}
+
+/** Bought, used, needed, short and left of an item, in packs, with its price. */
+export function itemFigures(account: ItemAccount): Record<"averagePrice" | "bought" | "used" | "needed" | "short" | "shortCost" | "left", Fraction | null> {
+  const { item, bought, paid, planned } = account;
+  const asUsed = item.charged === "as used";
+  const used = asUsed ? quantityOf(allOf(account, "done")) : bought.quantity;
+  const needed = asUsed ? quantityOf(allOf(account, "left")) : stillToBuy(account);
+  const short = larger(minus(plus(used, needed), bought.quantity), zero);
+  const left = larger(minus(bought.quantity, plus(used, needed)), zero);
+  const price = paid ?? planned;
+  const packs = (quantity: Fraction): Fraction => divided(quantity, read(item.packSize));
+  return {
+    averagePrice: price === null ? null : times(price, read(item.packSize)),
+    bought: packs(bought.quantity), used: packs(used), needed: packs(needed), short: packs(short),
+    shortCost: price === null ? null : times(price, short), left: packs(left),
+  };
+}

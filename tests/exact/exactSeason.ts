@@ -1,0 +1,92 @@
+/**
+ * All figures of a season in exact fractions, worked out again from the definition of the product and not from its code,
+ * for seasons without machines and stand counts, whose formulas have no exact fractions.
+ */
+import type { Stage } from "../../src/core/figures";
+import type { Crop, Season } from "../../src/core/season";
+import { addBudget, costOf, layerNames, type Basis, type Exact } from "./exactBudget";
+import { costsAt } from "./exactCosts";
+import { areaOf, harvestOf, outlookYield, shareOf, yieldAt } from "./exactFields";
+import { itemAccount, itemFigures, type ItemAccount } from "./exactItems";
+import { compare, divided, isZero, minus, plus, read, times, total, zero, type Fraction } from "./fraction";
+
+const stages = ["plan", "outlook", "final"] as const;
+
+export function exactSeason(season: Season): Exact {
+  const exact: Exact = new Map();
+  const accounts = season.items.map((item) => itemAccount(season, item));
+  for (const stage of stages) {
+    const bases = fieldBases(season, accounts, stage);
+    for (const [name, basis] of bases) {
+      if (stage !== "final" || basis.harvested) addBudget(exact, `field ${name}/${stage}`, basis);
+    }
+    for (const crop of season.crops) {
+      const fields = season.fields.filter((field) => field.crop === crop.name).map((field) => bases.get(field.name)!);
+      if (fields.length === 0) continue;
+      const basis = cropBasis(fields, crop);
+      if (stage !== "final" || basis.harvested) addBudget(exact, `crop ${crop.name}/${stage}`, basis);
+      if (stage === "outlook") addSales(exact, season, crop, basis);
+    }
+  }
+  for (const account of accounts) {
+    for (const [name, figure] of Object.entries(itemFigures(account))) exact.set(`item ${account.item.name}/${name}`, figure);
+  }
+  return exact;
+}
+
+function fieldBases(season: Season, accounts: readonly ItemAccount[], stage: Stage): ReadonlyMap<string, Basis> {
+  const costs = costsAt(season, accounts, stage);
+  return new Map(season.fields.map((field) => {
+    const crop = season.crops.find(({ name }) => name === field.crop)!;
+    const fixed = new Map<string, Fraction>();
+    const moving = new Map<string, Fraction>();
+    for (const { kind, amount, perUnit } of costs.filter((cost) => cost.field === field.name)) {
+      fixed.set(kind, plus(fixed.get(kind) ?? zero, divided(amount, areaOf(field))));
+      moving.set(kind, plus(moving.get(kind) ?? zero, perUnit));
+    }
+    return [field.name, {
+      area: areaOf(field), goal: read(field.yieldGoal), outlook: outlookYield(season, field), used: yieldAt(season, field, stage),
+      proven: field.provenYield === null ? null : read(field.provenYield), harvested: harvestOf(season, field) !== null,
+      ...pricesOf(crop), share: shareOf(field), otherIncome: read(crop.otherIncomePerArea), fixed, moving,
+    }];
+  }));
+}
+
+const pricesOf = (crop: Crop) => ({ price: read(crop.price), lowPrice: crop.lowPrice === null ? null : read(crop.lowPrice) });
+
+/** Per-area figures weighted by area, the share by each field's crop, costs per unit by the operator's units. */
+function cropBasis(fields: readonly Basis[], crop: Crop): Basis {
+  const areas = fields.map(({ area }) => area);
+  const mean = (values: readonly Fraction[], weights: readonly Fraction[]): Fraction => {
+    const whole = total(weights);
+    return isZero(whole) ? mean(values, areas) : divided(total(values.map((value, index) => times(value, weights[index]!))), whole);
+  };
+  const overAreas = (value: (field: Basis) => Fraction): Fraction => mean(fields.map(value), areas);
+  const crops = fields.map(({ used, area }) => times(used, area));
+  const units = fields.map(({ used, area, share }) => times(share, used, area));
+  const kinds = new Set(fields.flatMap(({ fixed, moving }) => [...fixed.keys(), ...moving.keys()]));
+  return {
+    area: total(areas), goal: overAreas(({ goal }) => goal), outlook: overAreas(({ outlook }) => outlook), used: overAreas(({ used }) => used),
+    proven: fields.every(({ proven }) => proven !== null) ? overAreas(({ proven }) => proven!) : null,
+    harvested: fields.every(({ harvested }) => harvested), ...pricesOf(crop),
+    share: mean(fields.map(({ share }) => share), crops), otherIncome: overAreas(({ otherIncome }) => otherIncome),
+    fixed: new Map([...kinds].map((kind) => [kind, overAreas(({ fixed }) => fixed.get(kind) ?? zero)])),
+    moving: new Map([...kinds].map((kind) => [kind, mean(fields.map(({ moving }) => moving.get(kind) ?? zero), units)])),
+  };
+}
+
+/** What is sold of a crop and the price that the rest must bring. */
+function addSales(exact: Exact, season: Season, crop: Crop, outlook: Basis): void {
+  const sales = season.sales.filter((sale) => sale.crop === crop.name);
+  const sold = total(sales.map(({ quantity }) => read(quantity)));
+  const received = total(sales.map(({ quantity, price }) => times(read(quantity), read(price))));
+  const rest = minus(times(outlook.share, outlook.used, outlook.area), sold);
+  const at = `crop ${crop.name}/sales`;
+  exact.set(`${at}/sold`, sold);
+  exact.set(`${at}/averagePrice`, isZero(sold) ? null : divided(received, sold));
+  exact.set(`${at}/unsold`, rest);
+  for (const layer of layerNames) {
+    const toPay = minus(times(minus(costOf(outlook, layer), outlook.otherIncome), outlook.area), received);
+    exact.set(`${at}/priceNeeded/${layer}`, compare(rest, zero) > 0n ? divided(toPay, rest) : null);
+  }
+}

@@ -1,0 +1,128 @@
+/** Small seasons of every sort that the reader lets through, without machines and stand counts. Names are invented. */
+import fc, { type Arbitrary } from "fast-check";
+import { Decimal } from "../../src/core/decimal";
+import { kinds, operatingKinds } from "../../src/core/kinds";
+import { measureNamed } from "../../src/core/measure";
+import type { Application, Crop, EntryRef, Field, HarvestLoad, Item, Operation, OtherCost, Purchase, Sale, Season, Settings, Target } from "../../src/core/season";
+import {
+  area, cropQuantity, itemQuantity, itemRate, money, moneyPerArea, moneyPerUnit, points, share, yieldPerArea,
+} from "../../src/core/units";
+
+/** A decimal between two whole numbers with a few places. */
+const decimal = (least: number, most: number, places: number): Arbitrary<Decimal> =>
+  fc.integer({ min: least * 10 ** places, max: most * 10 ** places }).map((whole) => new Decimal(`${whole}e-${places}`));
+const perhaps = <Value>(value: Arbitrary<Value>): Arbitrary<Value | null> => fc.option(value, { freq: 2 });
+const cents = (most: number) => decimal(0, most, 2);
+const date = fc.integer({ min: 0, max: 400 }).map((days) => new Date(Date.UTC(2031, 0, 1) + days * 86_400_000).toISOString().slice(0, 10));
+
+const cropNames = ["Corn", "Soybeans"] as const;
+const fieldNames = ["Creek", "Hill", "Home"] as const;
+const source = (table: string) => (row: number): EntryRef => ({ table, row });
+/** Up to so many rows of a table, each knowing its row. */
+const rows = <Row>(table: string, most: number, row: Arbitrary<Omit<Row, "source">>): Arbitrary<readonly Row[]> =>
+  fc.array(row, { maxLength: most }).map((all) => all.map((each, index) => ({ ...each, source: source(table)(index + 1) }) as Row));
+
+const settings: Arbitrary<Settings> = fc.record({
+  seasonYear: fc.constant("2031"), currency: fc.constant("USD"), areaUnit: fc.constantFrom("ac", "ha"),
+  operatingInterest: fc.oneof(
+    fc.constant(null),
+    fc.record({ method: fc.constant("by date" as const), rate: decimal(0, 1, 4), repaymentDate: date }),
+    fc.record({ method: fc.constant("months" as const), rate: decimal(0, 1, 4), months: decimal(0, 12, 1) }),
+  ),
+  labourPerHour: fc.constant(null), fuelPerGallon: fc.constant(null), standResponse: fc.constant(null),
+  dryingChargePerPoint: perhaps(decimal(0, 1, 3).map(moneyPerUnit)),
+});
+
+const crop = (name: string): Arbitrary<Omit<Crop, "source">> => fc.record({
+  name: fc.constant(name), yieldUnit: fc.constant("bu"), weightPerBushel: fc.constant(new Decimal("56")),
+  standardMoisture: perhaps(fc.constantFrom("13", "15.5").map(points)), expectedHarvestMoisture: perhaps(decimal(10, 30, 1).map(points)),
+  price: cents(15).map(moneyPerUnit), lowPrice: perhaps(cents(10).map(moneyPerUnit)), highPrice: fc.constant(null),
+  sellingCostPerUnit: decimal(0, 1, 3).map(moneyPerUnit), otherIncomePerArea: cents(120).map(moneyPerArea),
+});
+
+/** Rent, land charge and shares go with the tenure, as the reader leaves them. */
+const field = (name: string): Arbitrary<Omit<Field, "source">> => fc.record({
+  name: fc.constant(name), crop: fc.constantFrom(...cropNames), area: decimal(0, 300, 2).map((acres) => area(acres.plus("0.25"))),
+  variety: fc.constant(null), yieldGoal: fc.oneof({ weight: 9, arbitrary: decimal(0, 300, 1) }, { weight: 1, arbitrary: fc.constant(new Decimal("0")) }).map(yieldPerArea),
+  provenYield: perhaps(decimal(0, 250, 1).map(yieldPerArea)),
+  plannedPlanting: fc.constant(null), planted: fc.constant(null), seedsDropped: fc.constant(null), targetStand: fc.constant(null), rowWidth: fc.constant(null),
+  tenure: fc.constantFrom("owned", "cash rent", "crop share"),
+  rentPerArea: cents(300).map(moneyPerArea), landChargePerArea: perhaps(cents(200).map(moneyPerArea)), operatorShare: decimal(0, 1, 3).map(share),
+}).map((each) => ({
+  ...each,
+  rentPerArea: each.tenure === "cash rent" ? each.rentPerArea : null,
+  landChargePerArea: each.tenure === "owned" ? each.landChargePerArea : null,
+  operatorShare: each.tenure === "crop share" ? each.operatorShare : share("1"),
+}));
+
+const item = (name: string): Arbitrary<Omit<Item, "source">> => fc.record({
+  name: fc.constant(name), kind: fc.constantFrom(...operatingKinds.filter((kind) => kind !== "operating interest")),
+  packName: fc.constant("pack"), packSize: fc.constantFrom("1", "2.5", "7", "80000").map(itemQuantity), unit: fc.constant(measureNamed("lb")!),
+  planPricePerPack: perhaps(cents(400).map(money)), charged: fc.constantFrom("as used", "as used", "by acres", "by revenue"),
+  operatorCostShare: fc.oneof(fc.constant(share("1")), decimal(0, 1, 2).map(share)), sitesOfAction: fc.constant(null),
+});
+
+/** One purchase in four is a return. */
+const purchase = (items: readonly string[]): Arbitrary<Omit<Purchase, "source">> => fc.record({
+  item: fc.constantFrom(...items), date, paidOn: date, quantity: decimal(0, 2000, 2).map(itemQuantity), amount: cents(9000).map(money),
+  freight: fc.oneof(fc.constant(money("0")), cents(200).map(money)), rebate: fc.oneof(fc.constant(money("0")), cents(200).map(money)),
+  back: fc.constantFrom(false, false, false, true),
+}).map(({ back, quantity, amount, ...rest }) =>
+  ({ ...rest, quantity: itemQuantity(back ? quantity.neg() : quantity), amount: money(back ? amount.neg() : amount) }));
+
+const target = (fields: readonly string[]): Arbitrary<Target> => fc.oneof(
+  fc.constantFrom(...fields).map((name) => ({ field: name })), fc.constantFrom(...cropNames).map((name) => ({ crop: name })),
+);
+const work = (fields: readonly string[]) => ({
+  target: target(fields), area: perhaps(decimal(1, 200, 1).map(area)), date: perhaps(date), status: fc.constantFrom("plan" as const, "done" as const),
+});
+const application = (fields: readonly string[], items: readonly string[]): Arbitrary<Omit<Application, "source">> =>
+  fc.record({ ...work(fields), item: fc.constantFrom(...items), rate: decimal(0, 30, 3).map(itemRate) });
+/** Few names, typed with and without capitals, so that plans and what is done meet. */
+const operation = (fields: readonly string[]): Arbitrary<Omit<Operation, "source">> => fc.record({
+  ...work(fields), operation: fc.constantFrom("Planting", "planting", "Spraying"), passes: fc.constantFrom("1", "1", "2", "0.5").map((text) => new Decimal(text)),
+  kind: fc.constantFrom(...operatingKinds.filter((kind) => kind !== "operating interest")),
+  cost: fc.oneof(
+    fc.record({ basis: fc.constant("per acre" as const), rate: cents(60).map(moneyPerArea) }),
+    fc.record({ basis: fc.constant("per hour" as const), rate: cents(90).map(money), hours: decimal(0, 40, 1) }),
+    fc.record({ basis: fc.constant("lump sum" as const), rate: cents(5000).map(money) }),
+  ),
+});
+const otherCost = (fields: readonly string[]): Arbitrary<Omit<OtherCost, "source" | "item">> => fc.record({
+  kind: fc.constantFrom(...kinds), cash: fc.boolean(), paidOn: perhaps(date), by: fc.constantFrom("acres", "revenue"),
+  over: fc.oneof(fc.constant({ all: true as const }), fc.constantFrom(...cropNames).map((name) => ({ crop: name })), fc.constantFrom(...fields).map((name) => ({ field: name }))),
+  worth: fc.oneof(
+    fc.record({ basis: fc.constant("per acre" as const), amount: cents(150) }),
+    fc.record({ basis: fc.constant("per unit of yield" as const), amount: decimal(0, 1, 3) }),
+    fc.record({ basis: fc.constant("whole farm" as const), amount: fc.oneof(cents(20_000), decimal(0, 1, 2), decimal(-50, 50, 3)) }),
+  ),
+}).map(({ worth, ...rest }) => ({ ...rest, ...worth }));
+const sale: Arbitrary<Omit<Sale, "source">> = fc.record({
+  crop: fc.constantFrom(...cropNames), date, quantity: decimal(0, 20_000, 1).map(cropQuantity), price: cents(12).map(moneyPerUnit), kind: fc.constant(null),
+});
+const load = (fields: readonly string[]): Arbitrary<Omit<HarvestLoad, "source">> => fc.record({
+  field: fc.constantFrom(...fields), date, quantity: decimal(0, 9000, 1).map(cropQuantity), moisture: perhaps(decimal(9, 30, 1).map(points)),
+});
+
+/** Costs that are called after their row, so that each can be told from the others. */
+const otherCosts = (fields: readonly string[]): Arbitrary<readonly OtherCost[]> =>
+  fc.array(otherCost(fields), { maxLength: 4 }).map((all) => all.map((each, index) => ({ ...each, item: `Cost ${index + 1}`, source: source("Other costs")(index + 1) })));
+
+/** A season before or in its harvest, or one whose fields are all harvested. */
+const seasons = (harvest: (fields: readonly string[]) => Arbitrary<readonly HarvestLoad[]>): Arbitrary<Season> =>
+  fc.record({ fields: fc.integer({ min: 1, max: fieldNames.length }), items: fc.integer({ min: 1, max: 3 }) }).chain((count) => {
+    const fields = fieldNames.slice(0, count.fields);
+    const items = ["Item A", "Item B", "Item C"].slice(0, count.items);
+    const each = <Row>(table: string, names: readonly string[], row: (name: string) => Arbitrary<Omit<Row, "source">>): Arbitrary<readonly Row[]> =>
+      fc.tuple(...names.map(row)).map((all) => all.map((one, index) => ({ ...one, source: source(table)(index + 1) }) as Row));
+    return fc.record({
+      settings, crops: each<Crop>("Crops", cropNames, crop), fields: each<Field>("Fields", fields, field), items: each<Item>("Items", items, item),
+      purchases: rows<Purchase>("Purchases", 4, purchase(items)), applications: rows<Application>("Applications", 6, application(fields, items)),
+      operations: rows<Operation>("Operations", 5, operation(fields)), otherCosts: otherCosts(fields), sales: rows<Sale>("Sales", 3, sale), harvest: harvest(fields),
+    });
+  });
+
+export const growingSeason = seasons((fields) => rows<HarvestLoad>("Harvest", 2, load(fields)));
+export const harvestedSeason = seasons((fields) =>
+  fc.tuple(fc.tuple(...fields.map((name) => load([name]))), fc.array(load(fields), { maxLength: 2 }))
+    .map(([first, more]) => [...first, ...more].map((one, index) => ({ ...one, source: source("Harvest")(index + 1) }))));
