@@ -1,4 +1,4 @@
-import { Button, FluentProvider, Tab, TabList } from "@fluentui/react-components";
+import { Button, FluentProvider } from "@fluentui/react-components";
 import { useCallback, useEffect, useId, useMemo, useRef, useState, useSyncExternalStore } from "react";
 import type { EntryRef } from "../core/season";
 import type { WorkbookHost } from "../host/workbookHost";
@@ -14,6 +14,7 @@ import { pages, type PageId } from "./pages";
 import "./pane.css";
 import { watchSeason, type WatchState } from "./seasonWatch";
 import { EmptyPage } from "./setup/EmptyPage";
+import { Tabs } from "./Tabs";
 import { paneThemes, useTheme, type PaneTheme } from "./theme";
 import { version } from "./version";
 import { Waiting } from "./Waiting";
@@ -90,7 +91,7 @@ function LivePane({ host, openDemo, language }: PaneProps) {
       <NoticeBar notice={notice} dismiss={() => setNotice(null)} />
       <ReadingFailed state={state} again={() => void watch.refresh()} />
       {state.reading === null
-        ? state.failure === null && <Waiting />
+        ? <Waiting isOver={state.failure !== null} />
         : (
           <Pages
             report={state.reading.report} page={page} problemsOf={problemsOf} focusPage={focusPage}
@@ -149,16 +150,10 @@ function Pages({ report, page, problemsOf, focusPage, open }: PagesProps) {
         <h1>{seasonYear === null ? "Season" : `Season ${seasonYear}`}</h1>
         <span className="pn-note">{currency}, {report.season.settings.areaUnit === "ac" ? "acres" : "hectares"}</span>
       </header>
-      <TabList className="pn-tabs" size="small" selectedValue={page} onTabSelect={(_, { value }) => open(value as PageId)} aria-label="Pages">
-        {pages.map(({ id: each, title, count }) => {
-          const number = count(report);
-          return (
-            <Tab key={each} value={each} id={`${id}-tab-${each}`} {...(opened.has(each) && { "aria-controls": `${id}-${each}` })}>
-              {title}{number !== null && number > 0 && <> <span className="pn-count">{number}</span></>}
-            </Tab>
-          );
-        })}
-      </TabList>
+      <Tabs
+        label="Pages" chosen={page} choose={open} elementId={(each) => `${id}-tab-${each}`}
+        tabs={pages.map((each) => ({ id: each.id, title: each.title, count: each.count(report), controls: opened.has(each.id) ? `${id}-${each.id}` : null }))}
+      />
       {pages.filter((each) => opened.has(each.id)).map(({ id: each, title, Content }) => (
         <div key={each} id={`${id}-${each}`} className="pn-body" role="tabpanel" aria-labelledby={`${id}-tab-${each}`} hidden={each !== page}>
           <h2 tabIndex={-1} {...(each === page && { ref: heading })} className="pn-page-title">{title}</h2>

@@ -14,7 +14,7 @@ export type Failure = {
 export type Outcome<Value> = { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly failure: Failure };
 
 const remedies: Record<HostError["reason"], string> = {
-  busy: "Finish the cell you are typing in, then try again.",
+  busy: "Try again in a moment.",
   protected: "Take the protection off the sheet (Review, Unprotect sheet), then try again.",
   missing: "Bring it back, or read the workbook again.",
   unsupported: "This works in a newer Excel, or beside the embedded workbook.",

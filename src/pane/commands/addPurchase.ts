@@ -2,7 +2,8 @@ import type { Cell, DateSystem, WorkbookContent } from "../../workbook/cell";
 import type { WorkbookHost } from "../../host/workbookHost";
 import { outcome, type Outcome } from "../failure";
 import type { PurchaseRow } from "../purchase/purchaseDraft";
-import { tableNamed, sameName } from "./tableNamed";
+import { plainHeading } from "../../workbook/words";
+import { tableNamed } from "./tableNamed";
 
 /**
  * Adds a purchase as a row of the table Purchases, under the workbook's own spelling of the headings.
@@ -17,7 +18,7 @@ export function addPurchase(host: WorkbookHost, content: WorkbookContent, row: P
   const cells = new Map<string, Cell>();
   const lost: string[] = [];
   for (const [heading, value] of row) {
-    const own = table.headers.find((header) => sameName(header, heading));
+    const own = table.headers.find((header) => plainHeading(header) === plainHeading(heading));
     if (own === undefined) lost.push(heading);
     else cells.set(own, typeof value === "string" ? value : "day" in value ? serialOf(value.day, content.dateSystem) : Number(value.toFixed()));
   }

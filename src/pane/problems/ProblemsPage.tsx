@@ -25,8 +25,7 @@ function ProblemLine({ table, problem: { where, what, found, remedy, at } }: { r
   const { jump } = usePane();
   return (
     <li>
-      <button type="button" className="pn-link" onClick={() => jump(at)}><span className="pn-unseen">{table}, </span>{where}</button>
-      <p>{what}</p>
+      <p><button type="button" className="pn-link" onClick={() => jump(at)}><span className="pn-unseen">{table}, </span>{where}</button>{what}</p>
       {found !== "" && <p>Found: “{found}”</p>}
       <p className="pn-remedy">{remedy}</p>
     </li>

@@ -1,4 +1,5 @@
 /** What the page of problems says: every problem, grouped by its table, in the order of the workbook. */
+import { placeWords } from "../../workbook/explain";
 import { explain, type Place, type Problem, type Subject } from "../../workbook/problem";
 import type { SeasonReport } from "../../workbook/seasonReport";
 
@@ -6,8 +7,9 @@ export type ProblemView = {
   readonly key: string;
   /** "row 3, Unit"; "heading Unit"; "the table". */
   readonly where: string;
+  /** Goes on after `where`: ": "two loads" is not a number.", " is blank." */
   readonly what: string;
-  /** What the cell holds; empty where nothing was found. */
+  /** What the cell holds; empty where nothing was found, or `what` says it. */
   readonly found: string;
   readonly remedy: string;
   readonly at: Place;
@@ -45,7 +47,9 @@ function groupsByTable(problems: readonly Problem[]): ReadonlyMap<string, readon
 function problemView(problem: Problem, index: number): ProblemView {
   const { at, found } = problem;
   const { what, remedy } = explain(problem);
-  return { key: `${index} ${problem.code}`, where: where(at), what, found: what.includes(found) ? "" : found, remedy, at };
+  const place = placeWords(at);
+  const after = at.row !== undefined && what.startsWith(place) ? what.slice(place.length) : `: ${what}`;
+  return { key: `${index} ${problem.code}`, where: where(at), what: after, found: what.includes(found) ? "" : found, remedy, at };
 }
 
 function where({ row, column }: Place): string {
@@ -56,6 +60,6 @@ function where({ row, column }: Place): string {
 function summary(shown: number, all: number, of: Subject | null): string {
   if (all === 0) return "No problems: every entry was understood.";
   const count = `${all} ${all === 1 ? "problem" : "problems"}`;
-  if (of === null || of.of === "farm") return `${count}. Nothing of them is counted until it is put right.`;
+  if (of === null || of.of === "farm") return `${count}. Figures that they touch are incomplete until they are put right.`;
   return shown === 0 ? `No problem touches ${of.name} any more.` : `${shown} of ${count} ${shown === 1 ? "touches" : "touch"} ${of.name}.`;
 }

@@ -1,6 +1,8 @@
 import { Button, Field, Input, Select } from "@fluentui/react-components";
 import { useRef, useState, type FormEvent } from "react";
 import { addPurchase } from "../commands/addPurchase";
+import { decimalCommaSet } from "../../workbook/tables/settings";
+import { tableNamed } from "../commands/tableNamed";
 import { usePane } from "../paneContext";
 import { Disclosure } from "../parts/Disclosure";
 import { ItemBox } from "./ItemBox";
@@ -17,7 +19,9 @@ export function PurchaseForm({ report, layer }: PurchasePartProps) {
   const [isAdding, setAdding] = useState(false);
   const [result, setResult] = useState<{ readonly tone: "done" | "failed"; readonly text: string } | null>(null);
   const form = useRef<HTMLFormElement>(null);
-  const { faults, units, says, row } = purchaseView(draft, items, format);
+  const content = watch.state().reading?.content;
+  const decimalComma = content !== undefined && decimalCommaSet(tableNamed(content, "Season"));
+  const { faults, units, says, row } = purchaseView(draft, { items, decimalComma }, format);
 
   const change = (field: PurchaseField) => (value: string) => {
     setResult(null);
@@ -83,7 +87,7 @@ export function PurchaseForm({ report, layer }: PurchasePartProps) {
         {text("quantity", "Quantity", { required: true, numeric: true })}
         <Field label="Unit" required {...(shownFault("unit") !== undefined && { validationMessage: shownFault("unit")! })}>
           <Select value={draft.unit} disabled={units.length === 0} onChange={(_, { value }) => change("unit")(value)}>
-            {units.length === 0 && <option value="">choose the item first</option>}
+            {units.length === 0 && <option value="">item first</option>}
             {units.map((unit) => <option key={unit} value={unit}>{unit}</option>)}
           </Select>
         </Field>

@@ -2,8 +2,9 @@
 import { zero, type Decimal } from "../../core/decimal";
 import { conversion, measureNamed, measureNames } from "../../core/measure";
 import type { Item } from "../../core/season";
+import { readNumber } from "../../workbook/numbers";
+import { plain } from "../../workbook/words";
 import type { Format } from "../format";
-import { typedNumber } from "./typedNumber";
 
 /** Every field as typed. */
 export type PurchaseDraft = {
@@ -39,9 +40,18 @@ export type PurchaseView = {
   readonly row: PurchaseRow | null;
 };
 
-/** The item of that name, capitals and outer spaces aside. */
-export const itemNamed = (items: readonly Item[], name: string): Item | null =>
-  items.find((item) => item.name.toLowerCase() === name.trim().toLowerCase()) ?? null;
+/** The item of that name, capitals and spaces aside. */
+export const itemNamed = (items: readonly Item[], name: string): Item | null => items.find((item) => plain(item.name) === plain(name)) ?? null;
+
+/**
+ * The number that a person means by what they typed; `null` where it is none. It is read as a cell of the workbook is, and where
+ * only a decimal comma makes a number of it, as one with a decimal comma: here the row that will be written is shown at once.
+ */
+export function typedNumber(text: string, decimalComma: boolean): Decimal | null {
+  const reading = readNumber(text, { decimalComma });
+  if (reading === "decimal-comma") return typedNumber(text, true);
+  return typeof reading === "string" || reading.percent ? null : reading.value;
+}
 
 /** Units in which an item can be bought: its pack, its base unit, and all others of the same dimension. */
 export function unitsOf(item: Item): readonly string[] {
@@ -56,7 +66,10 @@ function baseUnitsIn(item: Item, unit: string): Decimal | null {
   return measure === null ? null : conversion(measure, item.unit, null);
 }
 
-export function purchaseView(draft: PurchaseDraft, items: readonly Item[], format: Format): PurchaseView {
+/** What the workbook says that a purchase must agree with. */
+export type PurchaseBasis = { readonly items: readonly Item[]; readonly decimalComma: boolean };
+
+export function purchaseView(draft: PurchaseDraft, { items, decimalComma }: PurchaseBasis, format: Format): PurchaseView {
   const faults: { [F in PurchaseField]?: string } = {};
   const item = itemNamed(items, draft.item);
   if (draft.item.trim() === "") faults.item = "Choose what was bought.";
@@ -65,7 +78,7 @@ export function purchaseView(draft: PurchaseDraft, items: readonly Item[], forma
   if (draft.paidOn !== "" && !isDay(draft.paidOn)) faults.paidOn = "Enter a date, or leave it blank.";
   const number = (of: "quantity" | "price" | "amount" | "freight" | "rebate"): Decimal | null => {
     if (draft[of].trim() === "") return null;
-    const value = typedNumber(draft[of]);
+    const value = typedNumber(draft[of], decimalComma);
     if (value === null) faults[of] = "Enter a number.";
     return value;
   };

@@ -53,8 +53,8 @@ function AllLayers({ crop, stages, byLayer }: { readonly crop: CropFigures } & P
   return (
     <>
       <FigureTable caption={`Cost, ${format.perArea}`} corner="layer" columns={stages} rows={byLayer} />
-      <FigureTable caption={`Break-even price, ${format.currency} per ${crop.yieldUnit}, outlook`} columns={columns} rows={prices} />
-      <FigureTable caption={`Break-even yield, ${crop.yieldUnit} per ${format.areaName}, outlook`} columns={columns} rows={yields} />
+      <FigureTable caption={`Break-even price, ${format.currency} per ${crop.yieldUnit}, outlook`} corner="at yield" columns={columns} rows={prices} />
+      <FigureTable caption={`Break-even yield, ${crop.yieldUnit} per ${format.areaName}, outlook`} corner="at price" columns={columns} rows={yields} />
     </>
   );
 }

@@ -26,7 +26,7 @@ export function ItemsCard({ report, teller }: ItemsCardProps) {
   );
 }
 
-const columns = [["bought", "bought"], ["used", "used"], ["needed", "still needed"], ["short", "short"], ["left", "left over"]] as const;
+const columns = [["bought", "bought"], ["used", "used"], ["needed", "needed"], ["short", "short"], ["left", "left"]] as const;
 
 function Item({ item, report, teller }: { readonly item: ItemView } & ItemsCardProps) {
   const subject = { of: "item", name: item.item } as const;

@@ -80,19 +80,17 @@ function verdict(budget: Budget, layer: Layer, unit: string, format: Format): st
 /** The break-evens at every yield and price that is known: prices needed, then yields needed. */
 export type BreakEvenView = { readonly prices: readonly FigureRow[]; readonly yields: readonly FigureRow[]; readonly columns: readonly string[] };
 
-const yieldOfNames = { goal: "goal", outlook: "outlook", proven: "proven", harvested: "harvested" } as const;
-
-export function breakEvenView({ outlook, yieldUnit }: CropFigures, format: Format): BreakEvenView {
+export function breakEvenView({ outlook }: CropFigures, format: Format): BreakEvenView {
   const cells = (values: PerLayer<Decimal | null>, write: (value: Decimal | null) => string) => layers.map((layer) => write(values[layer]));
   const all = outlook.breakEvens;
   const firstOf = (of: "yieldOf" | "priceOf") => all.filter((each, index) => all.findIndex((other) => other[of] === each[of]) === index);
   return {
     columns: layers.map((layer) => layerNames[layer]),
     prices: firstOf("yieldOf").map((each) => ({
-      name: `at ${yieldOfNames[each.yieldOf]} yield, ${format.yield(each.yield)} ${yieldUnit}`, cells: cells(each.breakEvenPrice, format.priceNeeded),
+      name: `${each.yieldOf} ${format.yield(each.yield)}`, cells: cells(each.breakEvenPrice, format.priceNeeded),
     })),
     yields: firstOf("priceOf").map((each) => ({
-      name: `at ${each.priceOf} price, ${format.money(each.price)}`, cells: cells(each.breakEvenYield, format.yieldNeeded),
+      name: `${each.priceOf} ${format.money(each.price)}`, cells: cells(each.breakEvenYield, format.yieldNeeded),
     })),
   };
 }

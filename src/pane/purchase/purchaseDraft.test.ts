@@ -1,0 +1,88 @@
+import { describe, expect, it } from "vitest";
+import { paneSeason, reportOf } from "../../../tests/support/paneSeason";
+import { purchase } from "../../../tests/support/season";
+import { formatOf } from "../format";
+import { emptyDraft, purchaseView, typedNumber, type PurchaseDraft } from "./purchaseDraft";
+import { whatChanged } from "./whatChanged";
+
+const format = formatOf(paneSeason.settings, "en-US");
+const draft = (parts: Partial<PurchaseDraft>): PurchaseDraft => ({ ...emptyDraft("2031-04-20"), item: "Corn seed A", quantity: "10", unit: "bag", price: "270", ...parts });
+const view = (parts: Partial<PurchaseDraft> = {}) => purchaseView(draft(parts), { items: paneSeason.items, decimalComma: false }, format);
+
+describe("a purchase that is being typed", () => {
+  it("says what it costs, per pack too, freight and rebate included", () => {
+    expect(view().says).toBe("10 bag of Corn seed A for 2,700.00 USD: 270.00 USD per bag.");
+    expect(view({ freight: "60", rebate: "10" }).says).toBe("10 bag of Corn seed A for 2,700.00 USD, 2,750.00 USD with freight and rebate: 275.00 USD per bag.");
+  });
+
+  it("turns another unit into packs", () => {
+    // 800,000 seeds are 10 bags of 80,000.
+    expect(view({ quantity: "800 000", unit: "seeds", price: "", amount: "2,700" }).says).toContain("270.00 USD per bag");
+  });
+
+  it("writes a row by heading, what was left blank left out, under the item's own spelling", () => {
+    const { row, faults } = view({ item: " corn SEED a ", supplier: " A supplier " });
+    expect(faults).toEqual({});
+    expect([...row!].map(([heading, value]) => [heading, typeof value === "object" && "toFixed" in value ? value.toFixed() : value])).toEqual([
+      ["Date", { day: "2031-04-20" }], ["Item", "Corn seed A"], ["Quantity", "10"], ["Unit", "bag"], ["Unit price", "270"], ["Supplier", "A supplier"],
+    ]);
+  });
+
+  it.each<[string, Partial<PurchaseDraft>, keyof PurchaseDraft, RegExp]>([
+    ["no item", { item: "" }, "item", /Choose what was bought/],
+    ["an item that Items does not have", { item: "Ureah" }, "item", /no “Ureah”/],
+    ["no quantity", { quantity: "" }, "quantity", /how much/],
+    ["a quantity of nothing", { quantity: "0" }, "quantity", /other than zero/],
+    ["words for a quantity", { quantity: "two loads" }, "quantity", /a number/],
+    ["a unit that the item is not counted in", { unit: "gal" }, "unit", /unit/],
+    ["neither price nor amount", { price: "" }, "price", /price per unit, or the amount/],
+    ["a negative price", { price: "-270" }, "price", /zero or more/],
+    ["a price and an amount that disagree by a cent", { amount: "2700.01" }, "amount", /10 × 270.00 USD is 2,700.00 USD/],
+    ["a return whose amount is not negative", { quantity: "-2", price: "", amount: "540" }, "amount", /negative/],
+    ["no date", { date: "" }, "date", /date/],
+    ["a freight in words", { freight: "free" }, "freight", /a number/],
+  ])("finds fault with %s", (_, parts, field, words) => {
+    const { faults, row, says } = view(parts);
+    expect(Object.keys(faults)).toEqual([field]);
+    expect(faults[field]).toMatch(words);
+    expect([row, says]).toEqual([null, ""]);
+  });
+
+  it("accepts a price and an amount that agree to the cent, and a return", () => {
+    expect(view({ quantity: "3", price: "33.333", amount: "100.00" }).faults).toEqual({});
+    expect(view({ quantity: "-2" }).says).toBe("−2 bag of Corn seed A for −540.00 USD: 270.00 USD per bag.");
+  });
+
+  it("offers the pack first, then the units that convert to it", () => {
+    expect(view().units).toEqual(["bag", "seeds", "thousand seeds", "each"]);
+    expect(view({ item: "Urea" }).units).toEqual(["lb", "oz", "cwt", "ton", "t", "kg", "g"]);
+  });
+});
+
+describe("a number in the form", () => {
+  it.each([
+    ["1,234.50", "1234.5"], ["1.234,50", "1234.5"], ["1 234,5", "1234.5"], ["$1,250", "1250"], ["12,5", "12.5"], ["1.5", "1.5"], ["−3", "-3"],
+  ])("reads %s as %s", (text, value) => {
+    expect(typedNumber(text, false)?.toFixed()).toBe(value);
+  });
+  it("reads a lone comma or point as the workbook does", () => {
+    expect([typedNumber("1,250", false)?.toFixed(), typedNumber("1,250", true)?.toFixed(), typedNumber("1.250", true)?.toFixed()]).toEqual(["1250", "1.25", "1250"]);
+  });
+  it.each(["", "abc", "1,2,3", "1.2.3", "12%"])("does not read “%s”", (text) => {
+    expect(typedNumber(text, false)).toBeNull();
+  });
+});
+
+describe("what an entry changed", () => {
+  const before = reportOf();
+  it("is the cost per area of each crop that moved, before and after", () => {
+    const after = reportOf({ ...paneSeason, purchases: [...paneSeason.purchases, purchase("Urea", "1000", "900")] });
+    // 0.285 a lb becomes 9,450 ÷ 31,000; 30,975 lb on 198.5 ac: 44.4729 → 47.5687.
+    expect(whatChanged(before, after, "cash", format)).toBe("Cost per acre of Corn: 425.69 → 428.79 (USD, cash cost, outlook).");
+  });
+  it("is told also when no cost moved, and when a problem came with it", () => {
+    expect(whatChanged(before, before, "cash", format)).toBe("No cost per acre changed by a cent.");
+    const after = reportOf(paneSeason, [{ code: "not-a-number", at: { table: "Purchases", row: 5 }, found: "x", touches: [] }]);
+    expect(whatChanged(before, after, "cash", format)).toBe("No cost per acre changed by a cent. 1 new problem: see Problems.");
+  });
+});

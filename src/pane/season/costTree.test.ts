@@ -1,0 +1,57 @@
+import { describe, expect, it } from "vitest";
+import { paneSeason, reportOf } from "../../../tests/support/paneSeason";
+import { formatOf } from "../format";
+import { costTree } from "./costTree";
+import { entryTeller } from "./entryView";
+
+const format = formatOf(paneSeason.settings, "en-US");
+const corn = reportOf().figures.crops[0]!;
+
+describe("the way down from a cost", () => {
+  it("goes from kind to field to cost to the entries that made it", () => {
+    const seed = costTree(corn, "outlook", "cash", format).kinds.find(({ kind }) => kind === "seed")!;
+    expect(seed.fields.map(({ field, area, perArea }) => [field, area, perArea])).toEqual([
+      // 34,000 ÷ 80,000 bags at 268; 33,000 ÷ 80,000 bags at 268.
+      ["Mill Road", "120 ac", "113.90"], ["Long Eighty", "78.5 ac", "110.55"],
+    ]);
+    expect(seed.fields[0]!.costs).toEqual([{
+      name: "Corn seed A", perArea: "113.90", amount: "13,668.00 USD", entries: [{ table: "Applications", row: 1 }, { table: "Purchases", row: 1 }],
+    }]);
+  });
+
+  it("shows the plan from the plan's entries alone", () => {
+    const seed = costTree(corn, "plan", "cash", format).kinds.find(({ kind }) => kind === "seed")!;
+    expect(seed.fields[0]!.costs[0]!.entries).toEqual([{ table: "Applications", row: 6 }]);
+  });
+
+  it("charges a cost that moves with yield on the operator's crop", () => {
+    const haul = costTree(corn, "outlook", "cash", format).kinds.find(({ kind }) => kind === "haul")!;
+    // 0.22 a bushel on 195 bu and on 185 bu.
+    expect(haul.fields.map(({ perArea }) => perArea)).toEqual(["42.90", "40.70"]);
+    expect(haul.fields[0]!.costs[0]!.entries).toContainEqual({ table: "Crops", row: 1 });
+  });
+
+  it("has only the kinds of the layer, which add up to its total", () => {
+    const kindsOf = (layer: "cash" | "full") => costTree(corn, "outlook", layer, format).kinds.map(({ kind }) => kind);
+    expect(kindsOf("cash")).toEqual(["seed", "fertilizer", "fuel", "custom work", "haul", "cash rent", "overhead"]);
+    expect(kindsOf("full")).toEqual([...kindsOf("cash"), "land charge", "unpaid labour"]);
+    expect(costTree(corn, "outlook", "cash", format).total).toBe("425.69");
+  });
+});
+
+describe("an entry at the end of the way", () => {
+  const teller = entryTeller(paneSeason, format);
+  it.each([
+    [{ table: "Purchases", row: 1 }, "2031-02-11, Corn seed A, 5,600,000 seeds, 18,620.00 USD"],
+    [{ table: "Applications", row: 2 }, "Long Eighty, Corn seed A, 33,000 seeds per acre, plan"],
+    [{ table: "Operations", row: 2 }, "2031-05-01, Mill Road, Planting, 26.00 USD per acre, done"],
+    [{ table: "Other costs", row: 1 }, "Farm insurance, 4,200.00 USD whole farm"],
+    [{ table: "Sales", row: 1 }, "2031-06-01, forward, 12,000 at 4.62 USD"],
+  ])("of %j reads as its row", (ref, says) => {
+    expect(teller(ref)).toEqual({ ref, place: `${ref.table}, row ${ref.row}`, says });
+  });
+
+  it("has its place also where the row says nothing that we know", () => {
+    expect(teller({ table: "Season", row: 4 })).toEqual({ ref: { table: "Season", row: 4 }, place: "Season, row 4", says: "" });
+  });
+});
