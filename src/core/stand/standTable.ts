@@ -2,7 +2,7 @@
  * Relative yield by planting date and stand, as published. Inside a table it is read by straight lines between its
  * entries, in date and in stand; outside, nothing is said, and the reason comes back as a value.
  */
-import { Decimal, hundred, one, sum } from "../decimal";
+import { hundred, one, sum, type Decimal } from "../decimal";
 import { failed, ok, type Result } from "../../result";
 import type { AreaUnit, IsoDate } from "../season";
 import type { Source } from "../tables/source";

@@ -1,0 +1,20 @@
+import { describe, expect, it } from "vitest";
+import { budget } from "../budget";
+import { area, moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../units";
+import { netOfGrain } from "./change";
+import { grainBeforeDrying, grainOf } from "./grain";
+
+const figures = budget({
+  area: area("80"), yields: { goal: yieldPerArea("200"), outlook: yieldPerArea("190"), proven: null, used: yieldPerArea("190") }, harvested: false,
+  crop: { price: moneyPerUnit("4.20"), lowPrice: null }, operatorShare: share("0.5"), fixed: new Map(), otherIncome: moneyPerArea("0"),
+  moving: new Map([["drying", moneyPerUnit("0.20")], ["haul", moneyPerUnit("0.15")]]),
+});
+
+describe("grainOf", () => {
+  it("is what a bushel brings the operator home in the season's own figures", () => {
+    expect(netOfGrain(grainOf(figures)).toString()).toBe("1.925");
+  });
+  it("leaves drying to a change of moisture", () => {
+    expect(grainBeforeDrying(figures).moving.toString()).toBe("0.15");
+  });
+});
