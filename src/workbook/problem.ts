@@ -1,3 +1,5 @@
+/** What can be wrong in a workbook, where it is, and which figures it makes uncertain. The words for people are in `explain.ts`. */
+
 /** Where in the workbook. `row` counts the body rows of the table from 1, as the grower counts them. */
 export type Place = { readonly table: string; readonly row?: number; readonly column?: string };
 
@@ -8,10 +10,31 @@ export type Subject =
   | { readonly of: "field"; readonly name: string }
   | { readonly of: "item"; readonly name: string };
 
-/** A fault in the workbook. The code is for programs and tests; the words for people live in `explain`. */
+export const problemCodes = [
+  // A table as a whole.
+  "table-missing", "column-missing", "table-twice", "range-missing",
+  // One cell.
+  "blank", "formula-error", "not-a-number", "decimal-comma", "negative", "not-above-zero", "not-a-date", "not-in-list",
+  "percent-range", "unknown-name", "duplicate-name", "stale-value", "unknown-unit", "unit-not-convertible", "analysis-missing",
+  // One row.
+  "target-missing", "amount-missing", "amount-disagrees", "pack-incomplete", "cost-missing", "hours-missing", "area-too-large",
+  "tenure-conflict", "share-missing", "weight-missing", "place-missing", "payment-missing",
+  // Entries that do not go together.
+  "setting-unknown", "interest-incomplete", "no-price", "no-plan-price", "date-missing", "fuel-twice", "stand-outside-table",
+] as const;
+export type ProblemCode = (typeof problemCodes)[number];
+
+/** A fault in the workbook. */
 export type Problem = {
-  readonly code: string;
+  readonly code: ProblemCode;
   readonly at: Place;
+  /** What stands there, as text; empty where nothing does. */
   readonly found: string;
   readonly touches: readonly Subject[];
+  /** What may stand there, where that is a list. */
+  readonly choices?: readonly string[];
+  /** The known name that is most like what was found; or the other thing that the problem is about. */
+  readonly like?: string;
 };
+
+export { describe, explain } from "./explain";

@@ -1,0 +1,85 @@
+/** What is wrong between entries that are each right in themselves. */
+import type { Application, EntryRef, Item, Operation, Season } from "../core/season";
+import { fieldStands } from "../core/stand/fieldStand";
+import type { OutlookRefusal } from "../core/stand/yieldOutlook";
+import type { Problem, Subject } from "./problem";
+
+/** All of them, in the order of the tables that they point at. */
+export const crossChecks = (season: Season): readonly Problem[] => [
+  ...priceProblems(season), ...fuelProblems(season), ...dateProblems(season), ...standProblems(season),
+];
+
+const placeOf = ({ table, row }: EntryRef, column?: string) => ({ table, row, ...(column === undefined ? {} : { column }) });
+
+/** Items that are used without any price, or planned without a price of the plan. */
+function priceProblems({ items, purchases, applications }: Season): readonly Problem[] {
+  const bought = new Set(purchases.map((purchase) => purchase.item));
+  const byItem = new Map<string, { planned: boolean; touches: Map<string, Subject> }>();
+  for (const application of applications) {
+    const use = byItem.get(application.item) ?? { planned: false, touches: new Map<string, Subject>() };
+    const subject = subjectOf(application);
+    use.planned ||= application.status === "plan";
+    use.touches.set(`${subject.of} ${"name" in subject ? subject.name : ""}`, subject);
+    byItem.set(application.item, use);
+  }
+  return items.filter((item) => item.planPricePerPack === null).flatMap((item): readonly Problem[] => {
+    const use = byItem.get(item.name);
+    if (use === undefined || (bought.has(item.name) && !use.planned)) return [];
+    const touches: readonly Subject[] = [{ of: "item", name: item.name }, ...use.touches.values()];
+    return [{ code: bought.has(item.name) ? "no-plan-price" : "no-price", at: placeOf(item.source, "Plan price per pack"), found: item.name, touches }];
+  });
+}
+
+const subjectOf = ({ target }: Pick<Application | Operation, "target">): Subject =>
+  "field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop };
+
+/** Fuel or repairs charged by the hour of a machine, and once more as they are bought. */
+function fuelProblems({ items, operations, purchases }: Season): readonly Problem[] {
+  if (!operations.some((operation) => operation.cost.basis === "machine")) return [];
+  const bought = new Set(purchases.map((purchase) => purchase.item));
+  const twice = (item: Item) => (item.kind === "fuel" || item.kind === "repairs") && item.charged !== "as used" && bought.has(item.name);
+  return items.filter(twice).map((item) => ({
+    code: "fuel-twice", at: placeOf(item.source, "Charged"), found: item.name, like: item.charged.replace("by ", ""), touches: [{ of: "farm" }],
+  }));
+}
+
+/** Entries on which interest by date cannot be charged, because nothing says when they are paid. */
+function dateProblems({ settings, operations, otherCosts, applications, purchases }: Season): readonly Problem[] {
+  if (settings.operatingInterest?.method !== "by date") return [];
+  const bought = new Set(purchases.map((purchase) => purchase.item));
+  const missing = (entry: { readonly source: EntryRef }, column: string, touches: readonly Subject[]): Problem =>
+    ({ code: "date-missing", at: placeOf(entry.source, column), found: "", touches });
+  return [
+    ...applications.filter(({ date, item }) => date === null && !bought.has(item)).map((row) => missing(row, "Date", [subjectOf(row)])),
+    ...operations.filter(({ date }) => date === null).map((row) => missing(row, "Date", [subjectOf(row)])),
+    ...otherCosts.filter(({ paidOn, cash, kind, basis }) => paidOn === null && cash && basis !== "per unit of yield" && operatingAndCash.has(kind))
+      .map((row) => missing(row, "Month", ["all" in row.over ? { of: "farm" } : subjectOf({ target: row.over })])),
+  ];
+}
+
+/** Kinds of other costs that an operating loan carries. */
+const operatingAndCash = new Set<string>([
+  "seed", "fertilizer", "crop protection", "fuel", "repairs", "custom work", "hired labour", "drying", "haul", "crop insurance", "supplies", "irrigation", "other operating",
+]);
+
+/** Stands that the table of yields does not answer for. */
+function standProblems(season: Season): readonly Problem[] {
+  return [...fieldStands(season).values()].flatMap(({ field, summary, outlook }): readonly Problem[] => {
+    if (outlook === null || outlook.ok) return [];
+    const count = summary.counts[0]!;
+    return [{ code: "stand-outside-table", at: placeOf(count.source), found: field.name, like: refusalWords(outlook.problems[0]!), touches: [{ of: "field", name: field.name }] }];
+  });
+}
+
+/** Why a table of yields gives no answer, without a full stop. */
+export function refusalWords({ of, reason, table, asked, from, to }: OutlookRefusal): string {
+  const which = of === "planned" ? "planned" : "real";
+  switch (reason) {
+    case "date outside": return `the ${which} planting date ${asked} is outside the table "${table}" (${from} to ${to})`;
+    case "stand outside": return `the ${which} stand ${asked} is outside the table "${table}" (${from} to ${to})`;
+    case "date missing": return `the ${which} planting date is not entered`;
+    case "stand missing": return of === "planned" ? "the target stand is not entered" : "no stand is counted";
+    case "row width missing": return `the row width is not entered, and the table "${table}" goes by it`;
+    case "not printed": return `the table "${table}" prints nothing for ${asked}`;
+  }
+}

@@ -1,0 +1,76 @@
+/** From a cell to a calendar day: serial numbers of both date systems, and dates typed as text. */
+import type { IsoDate } from "../core/season";
+import type { Cell, DateSystem } from "./cell";
+
+const millisecondsInDay = 86_400_000;
+/** Days that a season can be of; other numbers are not meant as dates. */
+const firstYear = 1950;
+const lastYear = 2199;
+const remembered = new Map<string, IsoDate | null>();
+
+/** How dates are written in this workbook. `dayFirst`: 5/6/2031 is the 5th of June. */
+export type DateStyle = { readonly dateSystem: DateSystem; readonly dayFirst: boolean };
+
+/** The day that a cell names; `null` where it names none. */
+export function readDate(cell: Cell, style: DateStyle): IsoDate | null {
+  if (typeof cell === "boolean") return null;
+  const key = `${typeof cell} ${cell} ${style.dateSystem} ${style.dayFirst}`;
+  let date = remembered.get(key);
+  if (date === undefined) {
+    date = typeof cell === "number" ? ofSerial(cell, style.dateSystem) : ofText(cell.trim(), style.dayFirst);
+    if (remembered.size > 20_000) remembered.clear();
+    remembered.set(key, date);
+  }
+  return date;
+}
+
+/**
+ * Excel counts days from 1900-01-01 as 1 and believes in a 29 February 1900, so that from 1 March 1900 on serials are
+ * one high; in the 1904 system it counts from 1904-01-01 as 0. A time of day is cut off.
+ */
+function ofSerial(serial: number, system: DateSystem): IsoDate | null {
+  if (!Number.isFinite(serial)) return null;
+  const start = system === "1904" ? Date.UTC(1904, 0, 1) : Date.UTC(1899, 11, serial < 60 ? 31 : 30);
+  return within(new Date(start + Math.floor(serial) * millisecondsInDay));
+}
+
+const months = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+
+/** The month of the year, 1 to 12, that a word or a number names. */
+export function monthNamed(text: string): number | null {
+  const word = text.trim().toLowerCase();
+  const named = months.indexOf(word.slice(0, 3));
+  if (named >= 0 && /^[a-z]+\.?$/.test(word)) return named + 1;
+  return /^(0?[1-9]|1[0-2])$/.test(word) ? Number(word) : null;
+}
+
+function ofText(text: string, dayFirst: boolean): IsoDate | null {
+  const iso = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ].*)?$/.exec(text);
+  if (iso) return day(iso[1]!, iso[2]!, iso[3]!);
+  const numbers = /^(\d{1,2})([-/.])(\d{1,2})\2(\d{4}|\d{2})$/.exec(text);
+  if (numbers) {
+    const [, first, sign, second, year] = numbers as unknown as [string, string, string, string, string];
+    // A point between the numbers, or a number above twelve, tells the day; otherwise the workbook's custom does.
+    const firstIsDay = sign === "." || Number(first) > 12 || (dayFirst && Number(second) <= 12);
+    return firstIsDay ? day(year, second, first) : day(year, first, second);
+  }
+  const dayMonth = /^(\d{1,2})[ -]([a-z]{3,9})\.?,?[ -](\d{4}|\d{2})$/i.exec(text);
+  if (dayMonth) return ofNamedMonth(dayMonth[3]!, dayMonth[2]!, dayMonth[1]!);
+  const monthDay = /^([a-z]{3,9})\.? (\d{1,2}),? (\d{4}|\d{2})$/i.exec(text);
+  return monthDay ? ofNamedMonth(monthDay[3]!, monthDay[1]!, monthDay[2]!) : null;
+}
+
+function ofNamedMonth(year: string, month: string, inMonth: string): IsoDate | null {
+  const named = monthNamed(month);
+  return named === null ? null : day(year, String(named), inMonth);
+}
+
+function day(year: string, month: string, inMonth: string): IsoDate | null {
+  const whole = year.length === 2 ? 2000 + Number(year) : Number(year);
+  const date = new Date(Date.UTC(whole, Number(month) - 1, Number(inMonth)));
+  // The 31st of June is not the 1st of July.
+  return date.getUTCMonth() === Number(month) - 1 && date.getUTCDate() === Number(inMonth) ? within(date) : null;
+}
+
+const within = (date: Date): IsoDate | null =>
+  date.getUTCFullYear() >= firstYear && date.getUTCFullYear() <= lastYear ? date.toISOString().slice(0, 10) : null;

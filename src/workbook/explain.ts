@@ -1,0 +1,63 @@
+/** The words for each problem: one sentence on what is wrong, one on what to do. */
+import type { Place, Problem, ProblemCode } from "./problem";
+
+export type Explanation = { readonly what: string; readonly remedy: string };
+
+/** One sentence on what is wrong and one on what to do. */
+export const explain = (problem: Problem): Explanation => explanations[problem.code](problem);
+
+/** A problem as plain data for other programs. */
+export function describe(problem: Problem) {
+  const { table, row, column } = problem.at;
+  return { code: problem.code, table, row: row ?? null, column: column ?? null, found: problem.found, ...explain(problem) };
+}
+
+/** "Purchases, row 3, Unit". */
+export const placeWords = ({ table, row, column }: Place): string =>
+  [table, row === undefined ? null : `row ${row}`, column ?? null].filter((part) => part !== null).join(", ");
+
+const cell = (problem: Problem): string => placeWords(problem.at);
+const quoted = (text: string): string => `"${text.length > 40 ? `${text.slice(0, 39)}…` : text}"`;
+const choose = ({ choices = [] }: Problem): string => (choices.length === 0 ? "Enter another value." : `Use one of: ${choices.join(", ")}.`);
+const meant = ({ like }: Problem): string => (like === undefined ? "" : ` Did you mean ${quoted(like)}?`);
+
+const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
+  "table-missing": ({ at }) => ({ what: `There is no table named ${at.table}.`, remedy: "Make it from the pane, name your own table so, or match a range of yours to it." }),
+  "column-missing": ({ at }) => ({ what: `The table ${at.table} has no column ${at.column}.`, remedy: "Add a column with this heading; the order of columns is free." }),
+  "table-twice": ({ at }) => ({ what: `More than one table is named like ${at.table}; only the first is read.`, remedy: "Rename or join the others." }),
+  "range-missing": (problem) => ({ what: `${cell(problem)}: the workbook has no range ${quoted(problem.found)}.`, remedy: "Match the range again, or correct its address." }),
+  "blank": (problem) => ({ what: `${cell(problem)} is blank.`, remedy: "Enter a value, or delete the row." }),
+  "formula-error": (problem) => ({ what: `${cell(problem)} shows the error ${problem.found}.`, remedy: "Repair the formula of this cell." }),
+  "not-a-number": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not a number.`, remedy: "Enter a number alone, without words." }),
+  "decimal-comma": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} has a decimal comma.`, remedy: "Enter it with a point, or set Decimal comma to yes in the table Season." }),
+  "negative": (problem) => ({ what: `${cell(problem)}: ${problem.found} is below zero.`, remedy: "Enter zero or more." }),
+  "not-above-zero": (problem) => ({ what: `${cell(problem)}: ${problem.found} is not above zero.`, remedy: "Enter a number above zero." }),
+  "not-a-date": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not a date that we can read.`, remedy: "Enter a date, for instance 2031-05-14." }),
+  "not-in-list": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not a word that we know here.${meant(problem)}`, remedy: choose(problem) }),
+  "percent-range": (problem) => ({ what: `${cell(problem)}: ${problem.found} is not a share between 0 and 100 %.`, remedy: "Enter 60, 60% or 0.6 for sixty percent." }),
+  "unknown-name": (problem) => ({ what: `${cell(problem)}: no table of yours has the name ${quoted(problem.found)}.${meant(problem)}`, remedy: "Correct the name, or add a row for it." }),
+  "duplicate-name": (problem) => ({ what: `${cell(problem)}: the name ${quoted(problem.found)} is there already; only its first row is read.`, remedy: "Give each row a name of its own, or delete one." }),
+  "stale-value": (problem) => ({ what: `${cell(problem)}: the formula could not be worked out again, so ${quoted(problem.found)} may be old.`, remedy: "Open and save the workbook in Excel, or enter the value itself." }),
+  "unknown-unit": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not a unit that we know.${meant(problem)}`, remedy: "Use the item's pack name, or a unit such as lb, ton, gal, fl oz, seeds, kg or L." }),
+  "unit-not-convertible": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} cannot be turned into ${problem.like ?? "the item's unit"}.`, remedy: "Use a unit of the same kind, or enter the item's Density to go between weight and volume." }),
+  "analysis-missing": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is a rate of a nutrient, and the item has none of it in its analysis.`, remedy: "Enter the item's Analysis N-P-K, such as 46-0-0, or give the rate of the product." }),
+  "target-missing": (problem) => ({ what: `${cell(problem)} names neither a field nor a crop.`, remedy: "Enter a name from the table Fields or Crops." }),
+  "amount-missing": (problem) => ({ what: `${cell(problem)} has neither a unit price nor an amount.`, remedy: "Enter one of the two." }),
+  "amount-disagrees": (problem) => ({ what: `${cell(problem)}: the amount ${problem.found} is not quantity × unit price, which is ${problem.like}. The amount is used.`, remedy: "Correct one of the three, or leave the unit price or the amount blank." }),
+  "pack-incomplete": (problem) => ({ what: `${cell(problem)}: the pack needs a size and a unit.`, remedy: "Enter both Pack size and Pack unit, or neither." }),
+  "cost-missing": (problem) => ({ what: `${cell(problem)} has neither a rate nor a machine.`, remedy: "Enter a rate and its basis, or name a machine." }),
+  "hours-missing": (problem) => ({ what: `${cell(problem)} is paid by the hour and tells no hours.`, remedy: "Enter the hours in a column Hours, or another basis." }),
+  "area-too-large": (problem) => ({ what: `${cell(problem)}: ${problem.found} is more than there is, ${problem.like}. It is counted as entered.`, remedy: "Correct the area, or enter several passes as passes." }),
+  "tenure-conflict": (problem) => ({ what: `${cell(problem)}: ${problem.like}.`, remedy: "Correct the tenure, or clear the cell that does not belong to it." }),
+  "share-missing": (problem) => ({ what: `${cell(problem)}: the field is crop-shared and tells no share. All of the crop is counted as the operator's.`, remedy: "Enter the operator's share of the crop." }),
+  "weight-missing": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} cannot be turned into the crop's yield unit.`, remedy: "Enter Weight per bu in the table Crops, or the quantity in the yield unit." }),
+  "place-missing": (problem) => ({ what: `${cell(problem)} tells neither a length of row with its row width nor a hoop.`, remedy: "Enter Length and Row width, or Hoop diameter." }),
+  "payment-missing": (problem) => ({ what: `${cell(problem)}: a term loan needs its payment and the next due date.`, remedy: "Enter Payment and Next due; until then the loan's payments are left out." }),
+  "setting-unknown": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not a setting that we know.${meant(problem)}`, remedy: choose(problem) }),
+  "interest-incomplete": (problem) => ({ what: `An operating interest rate is entered, and ${problem.like} is not. No operating interest is charged.`, remedy: "Enter it in the table Season, or clear the rate." }),
+  "no-price": (problem) => ({ what: `${quoted(problem.found)} is used, has no plan price and was never bought, so it costs nothing yet.`, remedy: "Enter Plan price per pack in the table Items, or its purchases." }),
+  "no-plan-price": (problem) => ({ what: `${quoted(problem.found)} is planned without a plan price; the plan takes the price that was paid.`, remedy: "Enter Plan price per pack in the table Items." }),
+  "date-missing": (problem) => ({ what: `${cell(problem)} has no date, so no operating interest is charged on it.`, remedy: "Enter the date, or charge interest by months." }),
+  "fuel-twice": (problem) => ({ what: `${quoted(problem.found)} is charged by ${problem.like}, and machines charge the same kind by the hour as well.`, remedy: "Set Charged to \"as used\" for this item, or enter the operations at a rate instead of a machine." }),
+  "stand-outside-table": (problem) => ({ what: `${cell(problem)}: ${problem.like}. The yield outlook stays as it was.`, remedy: "Name another table under Stand response in the table Season, or enter your own." }),
+};

@@ -1,0 +1,135 @@
+/** From the units that people write on invoices and in rates to the base unit of an item. */
+import { Decimal, hundred, one } from "../core/decimal";
+import { conversion, measureNamed, measureNames, namedMeasure, type Density, type Measure } from "../core/measure";
+import type { AreaUnit, Item } from "../core/season";
+import { readNumber, type NumberStyle } from "./numbers";
+import type { Row } from "./tableReader";
+import { nearest, plain } from "./words";
+
+/** Hectares in an acre, by the international foot. */
+export const hectaresPerAcre = new Decimal("0.40468564224");
+
+/** Percent by weight of nitrogen, phosphate and potash. */
+export type Analysis = { readonly n: Decimal; readonly p2o5: Decimal; readonly k2o: Decimal };
+
+/** What is needed of an item to read its quantities. */
+export type ItemUnits = { readonly item: Item; readonly density: Density | null; readonly analysis: Analysis | null };
+
+type Factor = Decimal | "unknown-unit" | "unit-not-convertible" | "analysis-missing";
+
+/**
+ * Turns a quantity in some unit into the item's base unit, and remembers each unit of each item: a season has few units
+ * and many rows.
+ */
+export class ItemConverter {
+  private readonly known = new Map<string, Factor>();
+
+  constructor(private readonly areaUnit: AreaUnit) {}
+
+  /** Base units in one of the unit as bought; notes a fault in `column` and answers `null` where there is no way. */
+  perUnit(row: Row, column: string, units: ItemUnits, typed: string): Decimal | null {
+    return this.orFault(row, column, units, typed, this.remembered(`${units.item.name}\n${typed}`, () => quantityFactor(units, typed)));
+  }
+
+  /** Base units per area of the workbook in one of the rate unit, such as "lb/ac", "lb N/ac" or "L/ha". */
+  perRateUnit(row: Row, column: string, units: ItemUnits, typed: string): Decimal | null {
+    return this.orFault(row, column, units, typed, this.remembered(`${units.item.name}\n/${typed}`, () => rateFactor(units, typed, this.areaUnit)));
+  }
+
+  private remembered(key: string, factor: () => Factor): Factor {
+    let value = this.known.get(key);
+    if (value === undefined) this.known.set(key, (value = factor()));
+    return value;
+  }
+
+  private orFault(row: Row, column: string, { item }: ItemUnits, typed: string, factor: Factor): Decimal | null {
+    if (typeof factor !== "string") return factor;
+    if (factor === "unit-not-convertible") return row.lose(factor, column, { like: item.unit.name });
+    const like = factor === "unknown-unit" ? nearest(typed.split(/\/| per /)[0]!, [item.packName, ...measureNames]) : null;
+    return row.lose(factor, column, like === null ? {} : { like });
+  }
+}
+
+function quantityFactor({ item, density }: ItemUnits, typed: string): Factor {
+  const unit = plain(typed);
+  const singular = (name: string) => plain(name).replace(/s$/, "");
+  const packed = !item.packSize.eq(one) || item.packName !== item.unit.name;
+  if (packed && [singular(item.packName), "pack", "package", "pkg"].includes(unit.replace(/s$/, ""))) return item.packSize;
+  if (unit === plain(item.unit.name) || singular(item.unit.name) === unit.replace(/s$/, "")) return one;
+  const measure = measureOf(typed, item.unit);
+  if (measure === null) return "unknown-unit";
+  return conversion(measure, item.unit, density) ?? "unit-not-convertible";
+}
+
+/** The unit that is meant; an ounce of something that is measured by volume is a fluid ounce, as is common practice. */
+function measureOf(typed: string, base: Measure): Measure | null {
+  const measure = measureNamed(typed);
+  return measure?.name === "oz" && base.dimension === "volume" ? measureNamed("fl oz") : measure;
+}
+
+const nutrients: Readonly<Record<string, keyof Analysis>> = { n: "n", nitrogen: "n", p2o5: "p2o5", p: "p2o5", phosphate: "p2o5", k2o: "k2o", k: "k2o", potash: "k2o" };
+
+function rateFactor(units: ItemUnits, typed: string, areaUnit: AreaUnit): Factor {
+  const [what = "", per] = typed.split(/\s*(?:\/|\bper\b)\s*/i);
+  const area = areaFactor(per, areaUnit);
+  if (area === null) return "unknown-unit";
+  const [, amount, nutrient] = /^(.*\S)\s+([a-z0-9]+)$/i.exec(what.trim()) ?? [];
+  const element = nutrient === undefined ? undefined : nutrients[nutrient.toLowerCase()];
+  if (amount !== undefined && element !== undefined) {
+    const percent = units.analysis?.[element];
+    if (percent === undefined || percent.isZero()) return "analysis-missing";
+    const factor = quantityFactor(units, amount);
+    return typeof factor === "string" ? factor : factor.times(hundred).div(percent).times(area);
+  }
+  const factor = quantityFactor(units, what);
+  return typeof factor === "string" ? factor : factor.times(area);
+}
+
+/** What a rate per the area that is written becomes per area of the workbook; `null` for no area that we know. */
+function areaFactor(per: string | undefined, areaUnit: AreaUnit): Decimal | null {
+  const word = per === undefined ? "" : plain(per);
+  const written: AreaUnit | null = word === "" ? areaUnit : /^(ac|acre|acres|a)$/.test(word) ? "ac" : /^(ha|hectare|hectares)$/.test(word) ? "ha" : null;
+  if (written === null) return null;
+  return written === areaUnit ? one : written === "ac" ? one.div(hectaresPerAcre) : hectaresPerAcre;
+}
+
+/** The unit that an item is counted in, from what its row says of the pack; `null` with a fault where that is half a pack. */
+export function packOf(row: Row, firstUnit: string | null): { packName: string; packSize: Decimal; unit: Measure } | null {
+  const name = row.text("Pack name");
+  const size = row.number("Pack size", "above zero");
+  const typed = row.text("Pack unit");
+  const unitNamed = (text: string): Measure => measureNamed(text) ?? namedMeasure(text);
+  if (size !== null && typed !== null) {
+    const unit = unitNamed(typed);
+    return { packName: name ?? (size.eq(one) ? unit.name : `${size.toString()} ${unit.name}`), packSize: size, unit };
+  }
+  if (size !== null) return row.fault("pack-incomplete");
+  const alone = typed ?? name ?? firstUnit?.split(/\s*(?:\/|\bper\b)\s*/i)[0] ?? "unit";
+  const unit = unitNamed(alone.replace(/\s+(N|P2O5|K2O)$/i, ""));
+  return { packName: name ?? unit.name, packSize: one, unit };
+}
+
+const analysisPattern = /^(\d+(?:[.,]\d+)?)\s*[-–/]\s*(\d+(?:[.,]\d+)?)\s*[-–/]\s*(\d+(?:[.,]\d+)?)/;
+
+export function analysisOf(row: Row): Analysis | null {
+  const typed = row.text("Analysis N-P-K");
+  if (typed === null) return null;
+  const found = analysisPattern.exec(typed);
+  if (found === null) return row.fault("not-a-number", "Analysis N-P-K");
+  const [n, p2o5, k2o] = found.slice(1).map((part) => new Decimal(part.replace(",", "."))) as [Decimal, Decimal, Decimal];
+  return { n, p2o5, k2o };
+}
+
+/** Density in kg/L: "10.7 lb/gal", "1.28 kg/L", or a bare number in lb/gal (kg/L where areas are hectares). */
+export function densityOf(row: Row, areaUnit: AreaUnit, style: NumberStyle): Density | null {
+  const typed = row.text("Density");
+  if (typed === null) return null;
+  const [, number = "", units = ""] = /^([-\d.,' ]+)(.*)$/.exec(typed) ?? [];
+  const reading = readNumber(number, style);
+  if (typeof reading === "string") return row.fault("not-a-number", "Density");
+  if (reading.value.lte("0")) return row.fault("not-above-zero", "Density");
+  const [weight, volume] = units.trim() === "" ? (areaUnit === "ac" ? ["lb", "gal"] : ["kg", "L"]) : units.split(/\s*(?:\/|\bper\b)\s*/i);
+  const [over, under] = [measureNamed(weight ?? ""), measureNamed(volume ?? "")];
+  if (over?.dimension !== "weight" || under?.dimension !== "volume") return row.fault("unknown-unit", "Density");
+  return reading.value.times(over.factor).div(under.factor);
+}

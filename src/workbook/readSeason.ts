@@ -1,0 +1,104 @@
+/** From the cells of a workbook to a season, with every problem that stands in the way. */
+import type { EntryRef, Season } from "../core/season";
+import type { RawTable, SheetPlace, WorkbookContent } from "./cell";
+import { crossChecks } from "./checks";
+import { findTables, type TableName } from "./findTables";
+import { ItemConverter } from "./itemUnits";
+import type { Place, Problem } from "./problem";
+import type { SeasonReading } from "./seasonReport";
+import { Names, TableReader, type Style } from "./tableReader";
+import { readCrops } from "./tables/crops";
+import { readFields } from "./tables/fields";
+import { readHarvest, readSales } from "./tables/grain";
+import { readApplications, readItems, readPurchases } from "./tables/items";
+import { readInsurance, readLoans } from "./tables/lender";
+import { readMachines } from "./tables/machines";
+import { readOperations, readOtherCosts } from "./tables/operations";
+import { decimalCommaSet, readSettings } from "./tables/settings";
+import { readStandCounts } from "./tables/standCounts";
+import { Places } from "./tables/targets";
+import { problemsBySubject } from "./touched";
+import { plain, plainHeading } from "./words";
+
+/** The tables without which there is nothing to compute. */
+const needed = ["Crops", "Fields"] as const;
+
+/**
+ * Reads everything that can be read. A row with a fault in a cell that it cannot do without is left out; a fault in
+ * another cell leaves that cell blank. Either way the fault is among the problems.
+ */
+export function readSeason(content: WorkbookContent): SeasonReading {
+  const { tables, problems: tableProblems } = findTables(content);
+  const decimalComma = decimalCommaSet(tables.get("Season") ?? null);
+  const style: Style = { decimalComma, dayFirst: decimalComma, dateSystem: content.dateSystem };
+  const readers = new Map([...tables].map(([name, raw]) => [name, new TableReader(name, raw, style)]));
+  const { settings, problems: settingProblems } = readSettings(tables.get("Season") ?? null, style);
+  const from = <Entries>(name: TableName, read: (table: TableReader) => readonly Entries[]): readonly Entries[] => {
+    const table = readers.get(name);
+    return table === undefined ? [] : read(table);
+  };
+
+  const [cropNames, fieldNames, itemNames, machineNames] = [new Names(), new Names(), new Names(), new Names()];
+  const crops = from("Crops", (table) => readCrops(table, cropNames, settings));
+  cropNames.keep(crops.map((crop) => crop.name));
+  const fields = from("Fields", (table) => readFields(table, fieldNames, cropNames));
+  fieldNames.keep(fields.map((field) => field.name));
+  const units = from("Items", (table) => readItems(table, itemNames, settings.areaUnit, style, firstUnits(tables)));
+  const machines = from("Machines", (table) => readMachines(table, machineNames, settings));
+  itemNames.keep(units.map(({ item }) => item.name));
+  machineNames.keep(machines.map((machine) => machine.name));
+  const byItem = new Map(units.map((each) => [each.item.name, each]));
+  const byField = new Map(fields.map((field) => [field.name, field]));
+  const byCrop = new Map(crops.map((crop) => [crop.name, crop]));
+  const places = new Places(fieldNames, cropNames, fields);
+  const converter = new ItemConverter(settings.areaUnit);
+  const season: Season = {
+    settings, crops, fields, machines, items: units.map(({ item }) => item),
+    purchases: from("Purchases", (table) => readPurchases(table, itemNames, byItem, converter)),
+    applications: from("Applications", (table) => readApplications(table, places, itemNames, byItem, converter)),
+    operations: from("Operations", (table) => readOperations(table, places, machineNames)),
+    otherCosts: from("Other costs", (table) => readOtherCosts(table, places, settings.seasonYear)),
+    loans: from("Loans", readLoans),
+    insurance: from("Insurance", (table) => readInsurance(table, cropNames)),
+    standCounts: from("Stand counts", (table) => readStandCounts(table, fieldNames, byField)),
+    sales: from("Sales", (table) => readSales(table, cropNames, byCrop, settings.seasonYear)),
+    harvest: from("Harvest", (table) => readHarvest(table, fieldNames, byField, byCrop)),
+  };
+  const missing = needed.filter((name) => !tables.has(name)).map((name): Problem => ({ code: "table-missing", at: { table: name }, found: "", touches: [{ of: "farm" }] }));
+  const problems = [...missing, ...tableProblems, ...settingProblems, ...[...readers.values()].flatMap((reader) => reader.problems), ...crossChecks(season)];
+  return {
+    season, problems: problems.filter((problem) => !namesWhatWasLost(problem, problems)), problemsOf: problemsBySubject(season, problems),
+    placeOf: (place) => placeOf(tables, place), tablesFound: new Set(tables.keys()),
+  };
+}
+
+/** A missing table explains every name that is looked for in it: those are not problems of their own. */
+function namesWhatWasLost(problem: Problem, all: readonly Problem[]): boolean {
+  if (problem.code !== "unknown-name" && problem.code !== "target-missing") return false;
+  return all.some(({ code, at }) => code === "table-missing" && (at.table === "Crops" || at.table === "Fields"));
+}
+
+/** The unit in which each item is first bought, or else first used: what counts for one without a pack. */
+function firstUnits(tables: ReadonlyMap<TableName, RawTable>): ReadonlyMap<string, string> {
+  const units = new Map<string, string>();
+  for (const [name, heading] of [["Purchases", "Unit"], ["Applications", "Rate unit"]] as const) {
+    const raw = tables.get(name);
+    if (raw === undefined) continue;
+    const column = (wanted: string) => raw.headers.findIndex((each) => plainHeading(each) === plainHeading(wanted));
+    const [item, unit] = [column("Item"), column(heading)];
+    for (const row of raw.rows) {
+      const key = plain(String(row[item] ?? ""));
+      const typed = String(row[unit] ?? "").trim();
+      if (key !== "" && typed !== "" && !units.has(key)) units.set(key, typed);
+    }
+  }
+  return units;
+}
+
+function placeOf(tables: ReadonlyMap<TableName, RawTable>, place: Place | EntryRef): SheetPlace | null {
+  const raw = [...tables].find(([name]) => plain(name) === plain(place.table))?.[1];
+  if (raw === undefined) return null;
+  const wanted = "column" in place && place.column !== undefined ? plainHeading(place.column) : null;
+  const column = wanted === null ? 0 : Math.max(0, raw.headers.findIndex((heading) => plainHeading(heading) === wanted));
+  return { sheet: raw.body.sheet, row: raw.body.row + (place.row ?? 1) - 1, column: raw.body.column + column };
+}

@@ -1,0 +1,255 @@
+/**
+ * Reads the rows of one table, cell by cell, into typed values, and notes every fault on the way.
+ *
+ * Our own reader rather than a schema library: a season has a hundred thousand cells, each fault must know its row,
+ * its column and what stood there, and half of the columns are units of something in another table.
+ */
+import type { Decimal } from "../core/decimal";
+import type { EntryRef, IsoDate } from "../core/season";
+import type { Cell, RawTable } from "./cell";
+import { readDate, type DateStyle } from "./dates";
+import { isBlank, isErrorValue, readNumber, type NumberStyle } from "./numbers";
+import type { Problem, ProblemCode, Subject } from "./problem";
+import { nearest, plain, plainHeading } from "./words";
+
+export type Style = NumberStyle & DateStyle;
+type Fault = Omit<Problem, "at" | "touches"> & { readonly column: string | undefined };
+type More = Pick<Problem, "choices" | "like">;
+
+export type Range = "any" | "zero or more" | "above zero";
+
+/** The place of each of our columns in a table as it is; columns that are not there are absent. */
+export class TableReader {
+  readonly problems: Problem[] = [];
+  private readonly columns = new Map<string, number>();
+  private readonly stale: ReadonlySet<string>;
+
+  constructor(readonly name: string, readonly raw: RawTable, readonly style: Style) {
+    raw.headers.forEach((heading, index) => {
+      const key = plainHeading(heading);
+      if (key !== "" && !this.columns.has(key)) this.columns.set(key, index);
+    });
+    this.stale = new Set((raw.stale ?? []).map(({ row, column }) => `${row},${column}`));
+  }
+
+  has(column: string): boolean {
+    return this.columns.has(plainHeading(column));
+  }
+
+  /** Notes each of `columns` that the table lacks; answers whether all are there. */
+  needs(...columns: readonly string[]): boolean {
+    const missing = columns.filter((column) => !this.has(column));
+    for (const column of missing) this.problems.push({ code: "column-missing", at: { table: this.name, column }, found: "", touches: [{ of: "farm" }] });
+    return missing.length === 0;
+  }
+
+  indexOf(column: string): number {
+    return this.columns.get(plainHeading(column)) ?? -1;
+  }
+
+  isStale(row: number, column: number): boolean {
+    return this.stale.size > 0 && this.stale.has(`${row},${column}`);
+  }
+
+  /**
+   * Reads every row that is not blank all through. What `read` answers is kept where the row has no fault in a cell that
+   * it cannot do without; `touches` says whose figures its faults make uncertain.
+   */
+  rows<Entry>(read: (row: Row) => Entry | null, touches: (row: Row) => readonly Subject[]): Entry[] {
+    const entries: Entry[] = [];
+    this.raw.rows.forEach((cells, index) => {
+      if (cells.every(isBlank)) return;
+      const row = new Row(this, cells, index);
+      const entry = read(row);
+      if (row.faults.length > 0) {
+        const subjects = touches(row);
+        for (const { column, ...fault } of row.faults) {
+          this.problems.push({ ...fault, at: { table: this.name, row: index + 1, ...(column === undefined ? {} : { column }) }, touches: subjects });
+        }
+      }
+      if (entry !== null && !row.lost) entries.push(entry);
+    });
+    return entries;
+  }
+}
+
+export class Row {
+  readonly faults: Fault[] = [];
+  /** Whether a cell that the row cannot do without is at fault. */
+  lost = false;
+
+  constructor(private readonly table: TableReader, private readonly cells: readonly Cell[], private readonly index: number) {}
+
+  get source(): EntryRef {
+    return { table: this.table.name, row: this.index + 1 };
+  }
+
+  /** Notes a fault of a cell, or of the row where no column is named. */
+  fault(code: ProblemCode, column?: string, more: More & { found?: string } = {}): null {
+    const { found, ...rest } = more;
+    this.faults.push({ code, column, found: found ?? (column === undefined ? "" : String(this.cell(column)).trim()), ...rest });
+    return null;
+  }
+
+  /** A fault that the row cannot be read with. */
+  lose(code: ProblemCode, column?: string, more: More & { found?: string } = {}): null {
+    this.lost = true;
+    return this.fault(code, column, more);
+  }
+
+  cell(column: string): Cell {
+    return this.cells[this.table.indexOf(column)] ?? "";
+  }
+
+  /** Text as typed, outer spaces aside; `null` for a blank cell. */
+  text(column: string): string | null {
+    const cell = this.filled(column);
+    return cell === null ? null : String(cell).trim();
+  }
+
+  needText(column: string): string | null {
+    return this.text(column) ?? this.lostBlank(column);
+  }
+
+  number(column: string, range: Range = "zero or more"): Decimal | null {
+    const cell = this.filled(column);
+    return cell === null ? null : this.inRange(column, this.readNumber(column, cell)?.value ?? null, range);
+  }
+
+  needNumber(column: string, range: Range = "zero or more"): Decimal | null {
+    const before = this.faults.length;
+    const value = this.number(column, range);
+    if (value === null) {
+      if (this.faults.length === before) return this.lostBlank(column);
+      this.lost = true;
+    }
+    return value;
+  }
+
+  /** A fraction: 60, 60% and 0.6 are all sixty percent. */
+  share(column: string): Decimal | null {
+    const share = this.rate(column);
+    return share !== null && share.gt("1") ? this.fault("percent-range", column) : share;
+  }
+
+  /** A fraction that may exceed one, such as a rate of interest: 8.5, 8.5% and 0.085 are the same. */
+  rate(column: string): Decimal | null {
+    const cell = this.filled(column);
+    const reading = cell === null ? null : this.readNumber(column, cell);
+    if (reading === null) return null;
+    if (reading.value.isNegative() && !reading.value.isZero()) return this.fault("percent-range", column);
+    return reading.percent || reading.value.lte("1") ? reading.value : reading.value.div("100");
+  }
+
+  date(column: string): IsoDate | null {
+    const cell = this.filled(column);
+    if (cell === null) return null;
+    return readDate(cell, this.table.style) ?? this.fault("not-a-date", column);
+  }
+
+  needDate(column: string): IsoDate | null {
+    const before = this.faults.length;
+    const date = this.date(column);
+    if (date === null) {
+      if (this.faults.length === before) return this.lostBlank(column);
+      this.lost = true;
+    }
+    return date;
+  }
+
+  /** One of the words, in any case; `null` where the cell is blank or holds another word, which is noted. */
+  choice<Word extends string>(column: string, words: readonly Word[]): Word | null {
+    const typed = this.text(column);
+    if (typed === null) return null;
+    const key = plain(typed);
+    return words.find((word) => plain(word) === key) ?? this.fault("not-in-list", column, { choices: words, ...likeOf(nearest(typed, words)) });
+  }
+
+  needChoice<Word extends string>(column: string, words: readonly Word[]): Word | null {
+    const before = this.faults.length;
+    const word = this.choice(column, words);
+    if (word === null) {
+      if (this.faults.length === before) return this.lostBlank(column);
+      this.lost = true;
+    }
+    return word;
+  }
+
+  /** A name of another table, as that table spells it. */
+  needName(column: string, names: Names): string | null {
+    const typed = this.needText(column);
+    if (typed === null) return null;
+    const name = names.spelled(typed);
+    if (name !== null) return name;
+    if (!names.isLost(typed)) return this.lose("unknown-name", column, likeOf(nearest(typed, names.all)));
+    // The row that defines it is at fault; that is told there.
+    this.lost = true;
+    return null;
+  }
+
+  private lostBlank(column: string): null {
+    return this.lose("blank", column);
+  }
+
+  /** The cell where something stands in it that is no error; notes errors, and formulas that could not be worked out. */
+  private filled(column: string): Cell | null {
+    const at = this.table.indexOf(column);
+    if (at < 0) return null;
+    const cell = this.cells[at] ?? "";
+    if (isBlank(cell)) return null;
+    if (isErrorValue(cell)) {
+      return this.fault("formula-error", column);
+    }
+    if (this.table.isStale(this.index, at) && !this.faults.some((fault) => fault.code === "stale-value" && fault.column === column)) this.fault("stale-value", column);
+    return cell;
+  }
+
+  private readNumber(column: string, cell: Cell) {
+    const reading = readNumber(cell, this.table.style);
+    return typeof reading === "string" ? this.fault(reading, column) : reading;
+  }
+
+  private inRange(column: string, value: Decimal | null, range: Range): Decimal | null {
+    if (value === null || range === "any") return value;
+    if (range === "above zero") return value.gt("0") ? value : this.fault("not-above-zero", column);
+    return value.gte("0") ? value : this.fault("negative", column);
+  }
+}
+
+const likeOf = (like: string | null): More => (like === null ? {} : { like });
+
+/** The names that a table defines, found in any case and spacing. */
+export class Names {
+  private readonly byKey = new Map<string, string>();
+  private readonly lost = new Set<string>();
+
+  /** Leaves only the names whose rows could be read; the others are known to be lost. */
+  keep(names: Iterable<string>): void {
+    const kept = new Set([...names].map(plain));
+    for (const key of [...this.byKey.keys()].filter((each) => !kept.has(each))) {
+      this.lost.add(key);
+      this.byKey.delete(key);
+    }
+  }
+
+  isLost(typed: string): boolean {
+    return this.lost.has(plain(typed));
+  }
+
+  get all(): readonly string[] {
+    return [...this.byKey.values()];
+  }
+
+  spelled(typed: string): string | null {
+    return this.byKey.get(plain(typed)) ?? null;
+  }
+
+  /** Reads the column that names a row; a name that is there already loses the row. */
+  define(row: Row, column: string): string | null {
+    const name = row.needText(column);
+    if (name === null) return null;
+    if (this.spelled(name) !== null) return row.lose("duplicate-name", column);
+    this.byKey.set(plain(name), name);
+    return name;
+  }
+}

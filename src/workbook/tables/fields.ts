@@ -1,0 +1,50 @@
+/** The table Fields. */
+import { one } from "../../core/decimal";
+import type { Field, Tenure } from "../../core/season";
+import { area, moneyPerArea, share, yieldPerArea } from "../../core/units";
+import type { Names, Row, TableReader } from "../tableReader";
+
+export const tenures = ["owned", "cash rent", "crop share"] as const satisfies readonly Tenure[];
+
+export function readFields(table: TableReader, names: Names, crops: Names): readonly Field[] {
+  if (!table.needs("Field", "Crop", "Acres", "Yield goal")) return [];
+  return table.rows((row): Field | null => {
+    const name = names.define(row, "Field");
+    const crop = row.needName("Crop", crops);
+    const acres = row.needNumber("Acres", "above zero");
+    const goal = row.needNumber("Yield goal");
+    const proven = row.number("Proven yield");
+    const land = landOf(row);
+    if (name === null || crop === null || acres === null || goal === null) return null;
+    return {
+      name, crop, area: area(acres), yieldGoal: yieldPerArea(goal), provenYield: proven === null ? null : yieldPerArea(proven),
+      variety: row.text("Hybrid or variety"), plannedPlanting: row.date("Planned planting date"), planted: row.date("Planted date"),
+      seedsDropped: row.number("Seeds dropped"), targetStand: row.number("Target stand"), rowWidth: row.number("Row width", "above zero"),
+      uniformityLoss: percentOf(row, "Uniformity loss"), ...land, source: row.source,
+    };
+  }, (row) => {
+    const crop = crops.spelled(String(row.cell("Crop")));
+    // A field that is left out changes what every other field bears of shared costs.
+    return crop === null || row.lost ? [{ of: "farm" }] : [{ of: "crop", name: crop }];
+  });
+}
+
+const percentOf = (row: Row, column: string) => row.share(column)?.times("100") ?? null;
+
+/** How the land is held. A blank tenure follows from what is entered: a share, a rent, or neither. */
+function landOf(row: Row): Pick<Field, "tenure" | "rentPerArea" | "landChargePerArea" | "operatorShare"> {
+  const rent = row.number("Rent per acre");
+  const charge = row.number("Land charge per acre");
+  const part = row.share("Operator share of crop");
+  const shared = part !== null && part.lt("1");
+  const tenure = row.choice("Tenure", tenures) ?? (shared ? "crop share" : rent !== null && !rent.isZero() ? "cash rent" : "owned");
+  const conflict = (column: string, like: string) => row.fault("tenure-conflict", column, { like });
+  if (tenure === "owned" && rent !== null && !rent.isZero()) conflict("Rent per acre", "the field is owned, and a rent is entered");
+  if (tenure !== "owned" && charge !== null && !charge.isZero()) conflict("Land charge per acre", "the field is rented, and a charge for owned land is entered");
+  if (tenure !== "crop share" && shared) conflict("Operator share of crop", `the field is ${tenure === "owned" ? "owned" : "rented for cash"}, and the operator has only a share of the crop`);
+  if (tenure === "crop share" && part === null) row.fault("share-missing", "Operator share of crop");
+  return {
+    tenure, operatorShare: share(part ?? one),
+    rentPerArea: rent === null ? null : moneyPerArea(rent), landChargePerArea: charge === null ? null : moneyPerArea(charge),
+  };
+}

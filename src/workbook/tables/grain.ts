@@ -1,0 +1,70 @@
+/** The tables Sales and Harvest. */
+import { hundred, one, type Decimal } from "../../core/decimal";
+import type { Crop, Field, HarvestLoad, IsoDate, Sale } from "../../core/season";
+import { cropQuantity, moneyPerUnit, type Points } from "../../core/units";
+import { monthNamed } from "../dates";
+import type { Subject } from "../problem";
+import type { Names, Row, TableReader } from "../tableReader";
+import { cropFactor, cropUnitNamed, pointsOf, yieldUnits } from "./crops";
+
+export function readSales(table: TableReader, names: Names, crops: ReadonlyMap<string, Crop>, seasonYear: string | null): readonly Sale[] {
+  if (!table.needs("Crop", "Date", "Quantity", "Price")) return [];
+  return table.rows((row): Sale | null => {
+    const name = row.needName("Crop", names);
+    const date = row.needDate("Date");
+    const quantity = row.needNumber("Quantity");
+    const price = row.needNumber("Price");
+    const crop = name === null ? undefined : crops.get(name);
+    const factor = crop === undefined ? null : unitFactor(row, crop);
+    const delivered = deliveryOf(row, date, seasonYear);
+    if (name === null || date === null || quantity === null || price === null || factor === null) return null;
+    return {
+      crop: name, date, quantity: cropQuantity(quantity.times(factor)), price: moneyPerUnit(price.div(factor)),
+      delivered, kind: row.text("Kind"), source: row.source,
+    };
+  }, (row) => named("crop", names.spelled(String(row.cell("Crop")))));
+}
+
+const named = (of: "crop" | "field", name: string | null): readonly Subject[] => (name === null ? [{ of: "farm" }] : [{ of, name }]);
+
+/** Yield units in one of the unit that the row names; 1 where it names none. */
+function unitFactor(row: Row, crop: Crop): Decimal | null {
+  const typed = row.text("Unit");
+  if (typed === null) return one;
+  const unit = cropUnitNamed(typed);
+  if (unit === null) return row.lose("not-in-list", "Unit", { choices: yieldUnits });
+  return cropFactor(unit, crop) ?? row.lose("weight-missing", "Unit");
+}
+
+/** The first day of the month of delivery: the next such month from the sale on, where only a month is named. */
+function deliveryOf(row: Row, sold: IsoDate | null, seasonYear: string | null): IsoDate | null {
+  const typed = row.text("Delivery month");
+  if (typed === null) return null;
+  const month = monthNamed(typed);
+  if (month === null) return row.date("Delivery month");
+  const year = sold?.slice(0, 4) ?? seasonYear;
+  if (year === null) return null;
+  const inYear = (of: string) => `${of}-${String(month).padStart(2, "0")}-01`;
+  return sold !== null && inYear(year).slice(0, 7) < sold.slice(0, 7) ? inYear(String(Number(year) + 1)) : inYear(year);
+}
+
+export function readHarvest(table: TableReader, names: Names, fields: ReadonlyMap<string, Field>, crops: ReadonlyMap<string, Crop>): readonly HarvestLoad[] {
+  if (!table.needs("Field", "Date", "Weight or bushels", "Moisture")) return [];
+  return table.rows((row): HarvestLoad | null => {
+    const name = row.needName("Field", names);
+    const date = row.needDate("Date");
+    const weighed = row.needNumber("Weight or bushels");
+    const moisture = pointsOf(row, "Moisture");
+    if (moisture === null && !row.faults.some((fault) => fault.column === "Moisture")) row.fault("blank", "Moisture");
+    const crop = name === null ? undefined : crops.get(fields.get(name)?.crop ?? "");
+    const factor = crop === undefined ? null : unitFactor(row, crop);
+    if (name === null || date === null || weighed === null || crop === undefined || factor === null) return null;
+    return { field: name, date, quantity: cropQuantity(atStandard(weighed.times(factor), moisture, crop.standardMoisture)), moisture, source: row.source };
+  }, (row) => named("field", names.spelled(String(row.cell("Field")))));
+}
+
+/** What wet grain comes to at standard moisture; drier grain is not stretched. */
+function atStandard(quantity: Decimal, moisture: Points | null, standard: Points | null): Decimal {
+  if (moisture === null || standard === null || moisture.lte(standard)) return quantity;
+  return quantity.times(hundred.minus(moisture)).div(hundred.minus(standard));
+}

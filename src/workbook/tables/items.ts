@@ -1,0 +1,97 @@
+/** The tables Items, Purchases and Applications. */
+import { one, zero, type Decimal } from "../../core/decimal";
+import { chargedAsUsed, operatingKinds } from "../../core/kinds";
+import type { Application, AreaUnit, Charging, Item, Purchase, Status } from "../../core/season";
+import { area, itemQuantity, itemRate, money, share, type Money } from "../../core/units";
+import { analysisOf, densityOf, packOf, type ItemConverter, type ItemUnits } from "../itemUnits";
+import type { NumberStyle } from "../numbers";
+import type { Subject } from "../problem";
+import { shownMoney } from "../shown";
+import type { Names, Row, TableReader } from "../tableReader";
+import { plain } from "../words";
+import { targetOf, targetSubjects, type Places } from "./targets";
+
+export const chargings = ["as used", "by acres", "by revenue"] as const satisfies readonly Charging[];
+export const statuses = ["plan", "done"] as const satisfies readonly Status[];
+
+/** @param firstUnit the unit in which each item, by its plain name, is first bought or used */
+export function readItems(table: TableReader, names: Names, areaUnit: AreaUnit, style: NumberStyle, firstUnit: ReadonlyMap<string, string>): readonly ItemUnits[] {
+  if (!table.needs("Item", "Kind")) return [];
+  return table.rows((row): ItemUnits | null => {
+    const name = names.define(row, "Item");
+    const kind = row.needChoice("Kind", operatingKinds);
+    const pack = name === null ? null : packOf(row, firstUnit.get(plain(name)) ?? null);
+    const price = row.number("Plan price per pack");
+    const [density, analysis] = [densityOf(row, areaUnit, style), analysisOf(row)];
+    if (name === null || kind === null || pack === null) return null;
+    const charged = row.choice("Charged", chargings) ?? (chargedAsUsed.has(kind) ? "as used" : "by acres");
+    const item: Item = {
+      name, kind, packName: pack.packName, packSize: itemQuantity(pack.packSize), unit: pack.unit, charged,
+      planPricePerPack: price === null ? null : money(price), operatorCostShare: share(row.share("Operator share of cost") ?? one),
+      sitesOfAction: row.text("Sites of action"), source: row.source,
+    };
+    return { item, density, analysis };
+  }, (row) => itemSubjects(row, names));
+}
+
+const itemSubjects = (row: Row, items: Names): readonly Subject[] => {
+  const name = items.spelled(String(row.cell("Item")));
+  return name === null ? [{ of: "farm" }] : [{ of: "item", name }];
+};
+
+type Units = ReadonlyMap<string, ItemUnits>;
+
+export function readPurchases(table: TableReader, items: Names, units: Units, converter: ItemConverter): readonly Purchase[] {
+  if (!table.needs("Date", "Item", "Quantity", "Unit")) return [];
+  return table.rows((row): Purchase | null => {
+    const date = row.needDate("Date");
+    const item = row.needName("Item", items);
+    const quantity = row.needNumber("Quantity", "any");
+    const typed = row.needText("Unit");
+    if (item === null || quantity === null || typed === null) return null;
+    const of = units.get(item);
+    const perUnit = of === undefined ? null : converter.perUnit(row, "Unit", of, typed);
+    const amount = amountOf(row, quantity);
+    if (date === null || perUnit === null || amount === null) return null;
+    return {
+      item, date, quantity: itemQuantity(perUnit.eq(one) ? quantity : quantity.times(perUnit)), amount,
+      freight: money(row.number("Freight", "any") ?? zero), rebate: money(row.number("Rebate", "any") ?? zero),
+      paidOn: row.date("Paid on") ?? date, source: row.source,
+    };
+  }, (row) => itemSubjects(row, items));
+}
+
+/** What the line comes to: the amount, or quantity × unit price; a return takes it off whatever sign is typed. */
+function amountOf(row: Row, quantity: Decimal): Money | null {
+  const price = row.number("Unit price");
+  const typed = row.number("Amount", "any");
+  const signed = typed !== null && quantity.isNegative() && typed.gt("0") ? typed.neg() : typed;
+  const worked = price === null ? null : quantity.times(price);
+  if (signed === null) return worked === null ? row.lose("amount-missing") : money(worked);
+  if (worked !== null && !shownMoney(worked).eq(shownMoney(signed))) row.fault("amount-disagrees", "Amount", { like: shownMoney(worked).toFixed(2) });
+  return money(signed);
+}
+
+export function readApplications(table: TableReader, places: Places, items: Names, units: Units, converter: ItemConverter): readonly Application[] {
+  if (!table.needs("Item", "Rate", "Rate unit", "Status")) return [];
+  return table.rows((row): Application | null => {
+    const target = targetOf(row, table, places);
+    const item = row.needName("Item", items);
+    const rate = row.needNumber("Rate");
+    const typed = row.needText("Rate unit");
+    const status = row.needChoice("Status", statuses);
+    const acres = row.number("Acres", "above zero");
+    if (target !== null && acres !== null) warnOfArea(row, acres, target, places);
+    const of = item === null ? undefined : units.get(item);
+    const perUnit = of === undefined || typed === null ? null : converter.perRateUnit(row, "Rate unit", of, typed);
+    const date = row.date("Date");
+    if (target === null || item === null || rate === null || status === null || perUnit === null) return null;
+    return { target, item, rate: itemRate(perUnit.eq(one) ? rate : rate.times(perUnit)), area: acres === null ? null : area(acres), date, status, source: row.source };
+  }, (row) => [...targetSubjects(row, table, places), ...itemSubjects(row, items).filter(({ of }) => of === "item")]);
+}
+
+/** More acres than there are may be a slip, or one pass too many in a row. */
+export function warnOfArea(row: Row, acres: Decimal, target: Application["target"], places: Places): void {
+  const whole = places.areaOf(target);
+  if (whole !== null && acres.gt(whole)) row.fault("area-too-large", "Acres", { like: whole.toFixed() });
+}

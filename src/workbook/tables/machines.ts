@@ -1,0 +1,55 @@
+/** The table Machines: one implement with its tractor, or one self-propelled machine, a row. */
+import { Decimal, zero } from "../../core/decimal";
+import type { Machine, MachinePart } from "../../core/machines/machine";
+import type { Settings } from "../../core/season";
+import { remainingValueClasses } from "../../core/tables/remainingValue";
+import { repairClasses } from "../../core/tables/repairFactors";
+import { hours, money, moneyPerHour, share, yearlyRate, years } from "../../core/units";
+import type { Names, Row, TableReader } from "../tableReader";
+
+export const machineLabour = ["hired labour", "unpaid labour"] as const;
+/** Where nothing is entered: common practice, and shown with every machine. */
+const usualFieldEfficiency = new Decimal("0.7");
+const usualTaxesInsuranceHousing = new Decimal("0.01");
+
+export function readMachines(table: TableReader, names: Names, settings: Settings): readonly Machine[] {
+  if (!table.needs("Machine", "List price", "Years kept", "Width", "Speed")) return [];
+  return table.rows((row): Machine | null => {
+    const name = names.define(row, "Machine");
+    const main = partOf(row, "", name);
+    const tractor = row.text("Tractor") === null ? null : partOf(row, "Tractor ", row.text("Tractor"));
+    const width = row.needNumber("Width", "above zero");
+    const speed = row.needNumber("Speed", "above zero");
+    const wage = row.number("Labour per hour") ?? settings.labourPerHour ?? zero;
+    const fuelPrice = row.number("Fuel price") ?? settings.fuelPerGallon ?? zero;
+    if (name === null || main === null || width === null || speed === null) return null;
+    if (row.text("Tractor") !== null && tractor === null) return null;
+    return {
+      name, main, tractor, width, speed, power: row.number("Power", "above zero"),
+      fieldEfficiency: share(row.share("Field efficiency") ?? usualFieldEfficiency),
+      realRate: yearlyRate(row.rate("Real interest rate") ?? zero),
+      taxesInsuranceHousing: yearlyRate(row.rate("Taxes, insurance, housing") ?? usualTaxesInsuranceHousing),
+      wage: moneyPerHour(wage), labour: row.choice("Labour", machineLabour) ?? "unpaid labour",
+      fuelPrice: money(fuelPrice), fuelPerArea: row.number("Fuel per acre"), source: row.source,
+    };
+  }, () => [{ of: "farm" }]);
+}
+
+/** The columns of the implement, or with "Tractor " before them those of its tractor. */
+function partOf(row: Row, before: "" | "Tractor ", name: string | null): MachinePart | null {
+  const column = (words: string) => (before === "" ? words : `${before}${words.charAt(0).toLowerCase()}${words.slice(1)}`);
+  const list = row.needNumber(column("List price"));
+  const kept = row.needNumber(column("Years kept"), "above zero");
+  const paid = row.number(column("Purchase price"));
+  const age = row.number(column("Age"));
+  const perYear = row.number(column("Hours a year"), "above zero");
+  const salvage = row.number(column("Salvage value"));
+  const valueClass = row.choice(column("Remaining value class"), remainingValueClasses);
+  const repairClass = row.choice(column("Repair class"), repairClasses);
+  if (name === null || list === null || kept === null) return null;
+  return {
+    name, listPrice: money(list), purchasePrice: money(paid ?? list), age: years(age ?? zero), yearsKept: years(kept),
+    hoursAYear: perYear === null ? null : hours(perYear), repairClass,
+    salvage: salvage !== null ? { stated: money(salvage) } : valueClass === null ? null : { by: valueClass },
+  };
+}

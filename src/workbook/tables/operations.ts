@@ -1,0 +1,102 @@
+/** The tables Operations and Other costs. */
+import { one } from "../../core/decimal";
+import { kinds, operatingKinds } from "../../core/kinds";
+import type { IsoDate, Operation, OtherCost } from "../../core/season";
+import { area, money, moneyPerArea } from "../../core/units";
+import { monthNamed } from "../dates";
+import { isBlank } from "../numbers";
+import type { Names, Row, TableReader } from "../tableReader";
+import { nearest, plain } from "../words";
+import { statuses, warnOfArea } from "./items";
+import { targetOf, targetSubjects, type Places } from "./targets";
+
+export const operationBases = ["per acre", "per hour", "lump sum"] as const;
+export const otherBases = ["per acre", "per unit of yield", "whole farm"] as const;
+
+export function readOperations(table: TableReader, places: Places, machines: Names): readonly Operation[] {
+  if (!table.needs("Operation", "Status")) return [];
+  return table.rows((row): Operation | null => {
+    const target = targetOf(row, table, places);
+    const operation = row.needText("Operation");
+    const status = row.needChoice("Status", statuses);
+    const acres = row.number("Acres", "above zero");
+    if (target !== null && acres !== null) warnOfArea(row, acres, target, places);
+    const passes = row.number("Passes", "above zero") ?? one;
+    const cost = costOf(row, machines);
+    const kind = row.choice("Kind", operatingKinds) ?? "custom work";
+    const date = row.date("Date");
+    if (target === null || operation === null || status === null || cost === null) return null;
+    return { target, operation, area: acres === null ? null : area(acres), passes, cost, date, status, kind, source: row.source };
+  }, (row) => targetSubjects(row, table, places));
+}
+
+function costOf(row: Row, machines: Names): Operation["cost"] | null {
+  const machine = row.text("Machine");
+  if (machine !== null) {
+    const named = row.needName("Machine", machines);
+    return named === null ? null : { basis: "machine", machine: named };
+  }
+  const rate = row.number("Rate");
+  if (rate === null) return row.lose("cost-missing");
+  const basis = basisOf(row, operationBases) ?? "per acre";
+  if (basis === "per acre") return { basis, rate: moneyPerArea(rate) };
+  if (basis === "lump sum") return { basis, rate: money(rate) };
+  const hours = row.number("Hours");
+  return hours === null ? row.lose("hours-missing") : { basis, rate: money(rate), hours };
+}
+
+/** The basis as typed; "per hectare" and "per bu" are what a metric or a bushel workbook calls it. */
+function basisOf<Basis extends string>(row: Row, bases: readonly Basis[]): Basis | null {
+  const typed = plain(row.text("Basis") ?? "");
+  const meant = /^per(hectare|ha|ac)$/.test(typed) ? "per acre" : /^per(bu|bushel|t|tonne|ton|cwt|lb|kg)$/.test(typed) ? "per unit of yield" : null;
+  const known = meant === null ? undefined : bases.find((basis) => basis === meant);
+  return known ?? row.choice("Basis", bases);
+}
+
+export function readOtherCosts(table: TableReader, places: Places, seasonYear: string | null): readonly OtherCost[] {
+  if (!table.needs("Item", "Kind", "Amount", "Basis")) return [];
+  return table.rows((row): OtherCost | null => {
+    const item = row.needText("Item");
+    const kind = row.needChoice("Kind", kinds);
+    const amount = row.needNumber("Amount", "any");
+    const blank = isBlank(row.cell("Basis"));
+    const basis = blank ? row.needText("Basis") as null : basisOf(row, otherBases);
+    if (basis === null) row.lost = true;
+    const shared = sharedOver(row, places);
+    const cash = row.choice("Cash", ["yes", "no"]) !== "no";
+    const paidOn = monthOf(row, seasonYear);
+    if (item === null || kind === null || amount === null || basis === null || shared === null) return null;
+    return { item, kind, amount, basis, ...shared, cash, paidOn, source: row.source };
+  }, (row) => sharedSubjects(row, places));
+}
+
+const byWords = /[\s,;]*\bby\s+(acres?|hectares?|revenue)\s*$/i;
+const allWords = /^(all|farm|whole farm|all fields)?$/i;
+
+/** "all", a crop or a field, perhaps followed by "by acres" or "by revenue". */
+function sharedOver(row: Row, places: Places): Pick<OtherCost, "over" | "by"> | null {
+  const typed = row.text("Shared over") ?? "";
+  const by = /revenue/i.test(byWords.exec(typed)?.[1] ?? "") ? "revenue" : "acres";
+  const over = typed.replace(byWords, "").trim();
+  if (allWords.test(over)) return { over: { all: true }, by };
+  const target = places.named(over);
+  if (target !== null) return { over: target, by };
+  const like = nearest(over, [...places.fieldNames.all, ...places.cropNames.all]);
+  return row.lose("unknown-name", "Shared over", like === null ? {} : { like });
+}
+
+function sharedSubjects(row: Row, places: Places): ReturnType<typeof targetSubjects> {
+  const over = String(row.cell("Shared over")).replace(byWords, "").trim();
+  const target = allWords.test(over) ? null : places.named(over);
+  return target === null ? [{ of: "farm" }] : ["field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop }];
+}
+
+/** The first day of the month named, in the season's year; or the date itself. */
+function monthOf(row: Row, seasonYear: string | null): IsoDate | null {
+  const typed = row.text("Month");
+  if (typed === null) return null;
+  const month = monthNamed(typed);
+  if (month === null) return row.date("Month");
+  return seasonYear === null ? null : `${seasonYear}-${String(month).padStart(2, "0")}-01`;
+}
+

@@ -1,0 +1,101 @@
+/** The table Season: one setting a row. */
+import { Decimal } from "../../core/decimal";
+import type { AreaUnit, Settings } from "../../core/season";
+import { money, moneyPerUnit } from "../../core/units";
+import type { RawTable } from "../cell";
+import type { Problem } from "../problem";
+import { TableReader, type Row, type Style } from "../tableReader";
+import { nearest, plain } from "../words";
+
+/** The settings that we know, as they are spelled. */
+export const settingNames = [
+  "Season year", "Currency", "Area unit", "Decimal comma", "Operating interest rate", "Interest method", "Interest months", "Repayment date",
+  "Labour per hour", "Fuel per gallon", "Drying charge per point", "Stand response",
+] as const;
+type SettingName = (typeof settingNames)[number];
+type Entered = ReadonlyMap<SettingName, Row>;
+
+export const defaultSettings: Settings = {
+  seasonYear: null, currency: "USD", areaUnit: "ac", operatingInterest: null, labourPerHour: null, fuelPerGallon: null, dryingChargePerPoint: null, standResponse: null,
+};
+
+/** Whether the workbook writes a decimal comma: read before anything else, because it decides how numbers are read. */
+export function decimalCommaSet(raw: RawTable | null): boolean {
+  if (raw === null) return false;
+  const table = new TableReader("Season", raw, { decimalComma: false, dateSystem: "1900", dayFirst: false });
+  const [name, value] = [table.indexOf("Setting"), table.indexOf("Value")];
+  return raw.rows.some((row) => plain(String(row[name] ?? "")) === "decimalcomma" && /^(yes|y|true|1|comma|,)$/i.test(String(row[value] ?? "").trim()));
+}
+
+export function readSettings(raw: RawTable | null, style: Style): { readonly settings: Settings; readonly problems: readonly Problem[] } {
+  if (raw === null) return { settings: defaultSettings, problems: [] };
+  const table = new TableReader("Season", raw, style);
+  if (!table.needs("Setting", "Value")) return { settings: defaultSettings, problems: table.problems };
+  const entered = new Map<SettingName, Row>();
+  let settings = defaultSettings;
+  const rows = table.rows((row) => {
+    const typed = row.needText("Setting");
+    if (typed === null) return null;
+    const name = settingNames.find((each) => plain(each) === plain(typed));
+    if (name === undefined) {
+      const like = nearest(typed, settingNames);
+      return row.lose("setting-unknown", "Setting", { choices: settingNames, ...(like === null ? {} : { like }) });
+    }
+    if (entered.has(name)) return row.lose("duplicate-name", "Setting");
+    entered.set(name, row);
+    return read(name, row);
+  }, () => [{ of: "farm" }]);
+  for (const part of rows) settings = { ...settings, ...part };
+  const interest = interestOf(rows, entered);
+  return { settings: { ...settings, operatingInterest: interest.value }, problems: [...table.problems, ...interest.problems] };
+}
+
+type Part = Partial<Settings> & { readonly interest?: { rate?: Decimal | null; method?: "by date" | "months" | null; months?: Decimal | null; repaymentDate?: string | null } };
+
+function read(name: SettingName, row: Row): Part {
+  const amount = () => row.number("Value");
+  switch (name) {
+    case "Season year": return { seasonYear: yearOf(row) };
+    case "Currency": return { currency: row.text("Value") ?? defaultSettings.currency };
+    case "Area unit": return { areaUnit: areaUnitOf(row) };
+    case "Decimal comma": row.choice("Value", ["yes", "no"]); return {};
+    case "Operating interest rate": return { interest: { rate: row.rate("Value") } };
+    case "Interest method": return { interest: { method: row.choice("Value", ["by date", "months"]) } };
+    case "Interest months": return { interest: { months: row.number("Value") } };
+    case "Repayment date": return { interest: { repaymentDate: row.date("Value") } };
+    case "Labour per hour": return withMoney("labourPerHour", amount());
+    case "Fuel per gallon": return withMoney("fuelPerGallon", amount());
+    case "Drying charge per point": { const value = amount(); return { dryingChargePerPoint: value === null ? null : moneyPerUnit(value) }; }
+    case "Stand response": return { standResponse: row.text("Value") };
+  }
+}
+
+const withMoney = (name: "labourPerHour" | "fuelPerGallon", value: Decimal | null): Part => ({ [name]: value === null ? null : money(value) });
+
+/** The year as typed, or of a date that Excel made of it. */
+function yearOf(row: Row): string | null {
+  const typed = row.text("Value");
+  if (typed === null) return null;
+  return /\d{4}/.exec(typed)?.[0] ?? row.fault("not-a-date", "Value");
+}
+
+function areaUnitOf(row: Row): AreaUnit {
+  const typed = plain(row.text("Value") ?? "ac");
+  if (/^(ac|acre|acres)$/.test(typed)) return "ac";
+  if (/^(ha|hectare|hectares)$/.test(typed)) return "ha";
+  row.fault("not-in-list", "Value", { choices: ["ac", "ha"] });
+  return "ac";
+}
+
+/** Interest is charged once a rate is entered, and then it needs to know for how long. */
+function interestOf(rows: readonly Part[], entered: Entered): { value: Settings["operatingInterest"]; problems: readonly Problem[] } {
+  const all = Object.assign({}, ...rows.map((part) => part.interest ?? {})) as NonNullable<Part["interest"]>;
+  const { rate = null, months = null, repaymentDate = null } = all;
+  if (rate === null || rate.isZero()) return { value: null, problems: [] };
+  const method = all.method ?? (repaymentDate === null && months !== null ? "months" : "by date");
+  if (method === "months" && months !== null) return { value: { method, rate, months }, problems: [] };
+  if (method === "by date" && repaymentDate !== null) return { value: { method, rate, repaymentDate }, problems: [] };
+  const missing: SettingName = method === "months" ? "Interest months" : "Repayment date";
+  const row = (entered.get(missing) ?? entered.get("Operating interest rate"))!.source.row;
+  return { value: null, problems: [{ code: "interest-incomplete", at: { table: "Season", row, column: "Value" }, found: "", like: missing, touches: [{ of: "farm" }] }] };
+}

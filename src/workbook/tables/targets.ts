@@ -1,0 +1,61 @@
+/** Which field or crop a row of work belongs to. */
+import { sum, type Decimal } from "../../core/decimal";
+import type { Field, Target } from "../../core/season";
+import type { Subject } from "../problem";
+import type { Names, Row, TableReader } from "../tableReader";
+import { nearest, plain } from "../words";
+
+/** The fields and crops by name, and their areas. */
+export class Places {
+  private readonly areas = new Map<string, Decimal>();
+
+  constructor(readonly fieldNames: Names, readonly cropNames: Names, fields: readonly Field[]) {
+    for (const field of fields) this.areas.set(`field ${field.name}`, field.area);
+    for (const crop of cropNames.all) this.areas.set(`crop ${crop}`, sum(fields.filter((field) => field.crop === crop).map((field) => field.area)));
+  }
+
+  areaOf(target: Target): Decimal | null {
+    return this.areas.get("field" in target ? `field ${target.field}` : `crop ${target.crop}`) ?? null;
+  }
+
+  /** Whether the row that defines the name is at fault itself. */
+  isLost(typed: string): boolean {
+    return this.fieldNames.isLost(typed) || this.cropNames.isLost(typed);
+  }
+
+  /** What a name stands for: a field before a crop of the same name; `null` where it is neither. */
+  named(typed: string): Target | null {
+    const field = this.fieldNames.spelled(typed);
+    if (field !== null) return { field };
+    const crop = this.cropNames.spelled(typed);
+    return crop === null ? null : { crop };
+  }
+}
+
+/** The headings under which people name the target, the most usual first. */
+const headings = ["Field or Crop", "Field", "Crop"] as const;
+
+/** The target of a row, from one column "Field or Crop" or from two, Field before Crop. */
+export function targetOf(row: Row, table: TableReader, places: Places): Target | null {
+  for (const column of headings.filter((heading) => table.has(heading))) {
+    const typed = row.text(column);
+    if (typed === null) continue;
+    const target = places.named(typed);
+    if (target !== null) return target;
+    if (places.isLost(typed)) {
+      row.lost = true;
+      return null;
+    }
+    const like = nearest(typed, [...places.fieldNames.all, ...places.cropNames.all]);
+    return row.lose("unknown-name", column, like === null ? {} : { like });
+  }
+  return row.lose("target-missing");
+}
+
+/** What a fault in the row touches; all, where its field and crop cannot be made out. */
+export function targetSubjects(row: Row, table: TableReader, places: Places): readonly Subject[] {
+  const typed = headings.filter((heading) => table.has(heading)).map((heading) => String(row.cell(heading))).find((text) => plain(text) !== "");
+  const target = typed === undefined ? null : places.named(typed);
+  if (target === null) return [{ of: "farm" }];
+  return ["field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop }];
+}

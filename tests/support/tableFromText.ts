@@ -1,0 +1,40 @@
+/** Workbooks for tests, written as text: a line with the table's name, then its rows between bars, the first one the headings. */
+import type { Cell, DateSystem, RawTable, WorkbookContent } from "../../src/workbook/cell";
+
+/**
+ * ```
+ * Crops
+ * | Crop | Expected price |
+ * | Corn | 4.20           |
+ * ```
+ * Cells that look like plain numbers are numbers, as in Excel; everything else is text, `'4.20` and `"4.20"` too. Each
+ * table is taken to stand on a sheet of its name, its headings in the first row.
+ */
+export function contentFromText(text: string, dateSystem: DateSystem = "1900"): WorkbookContent {
+  const tables: RawTable[] = [];
+  let name: string | null = null;
+  let rows: Cell[][] = [];
+  const finish = () => {
+    if (name !== null) tables.push(tableOf(name, rows));
+    rows = [];
+  };
+  for (const line of text.split("\n").map((each) => each.trim()).filter((each) => each !== "" && !/^\|[-|\s]+\|$/.test(each))) {
+    if (line.startsWith("|")) rows.push(line.split("|").slice(1, -1).map((cell) => cellOf(cell.trim())));
+    else {
+      finish();
+      name = line;
+    }
+  }
+  finish();
+  return { dateSystem, tables, ranges: new Map() };
+}
+
+function tableOf(name: string, [headings = [], ...rows]: readonly Cell[][]): RawTable {
+  return { name, headers: headings.map(String), rows: rows.map((row) => headings.map((_, index) => row[index] ?? "")), body: { sheet: name, row: 1, column: 0 } };
+}
+
+function cellOf(text: string): Cell {
+  if (/^-?\d+(\.\d+)?$/.test(text)) return Number(text);
+  if (text === "TRUE" || text === "FALSE") return text === "TRUE";
+  return /^'|^".*"$/.test(text) ? text.replace(/^'/, "").replace(/^"(.*)"$/, "$1") : text;
+}
