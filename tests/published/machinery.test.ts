@@ -103,6 +103,11 @@ describe("capital recovery", () => {
     expectPrinted(capitalRecoveryFactor(yearlyRate(rate), years(n)), factor.padEnd(7, "0"));
   });
 
+  it.each(printed.loanPayments)("is the level payment of $payment on $loan", (row) => {
+    const rate = new Decimal(row.rate).div("perYear" in row ? row.perYear : "1");
+    expectPrinted(new Decimal(row.loan).times(capitalRecoveryFactor(yearlyRate(rate), years(row.periods))), row.payment);
+  });
+
   it("splits into the price's and the salvage value's part (University of Maryland)", () => {
     const { price, salvage, pricePart, salvagePart, perHour } = printed.constructionMachine;
     const rate = yearlyRate(printed.constructionMachine.rate);

@@ -64,6 +64,16 @@ export const capitalRecoveryFactors = {
   ],
 } as const;
 
+/**
+ * Level loan payments, which are capital recovery by another name. The first: Colorado Water Conservation Board, Decker
+ * Lateral loan amortisation schedule, dnrweblink.state.co.us/CWCB/0/doc/69405/Page16.aspx. The second: 50,000 over 60
+ * months at 5 % a year, printed 943.56 in a farm-finance text of which we kept no address.
+ */
+export const loanPayments = [
+  { loan: "75000", rate: "0.0425", periods: "30", payment: "4469.87" },
+  { loan: "50000", rate: "0.05", perYear: "12", periods: "60", payment: "943.56" },
+] as const;
+
 /** University of Maryland, ENCE420 course notes, equipment ownership example, https://studylib.net/doc/8433104/ */
 export const constructionMachine = { price: "255000", salvage: "50000", years: "4", rate: "0.08", hours: "2500", pricePart: "76990", salvagePart: "11096", perHour: "26.36" } as const;
 
