@@ -1,8 +1,8 @@
 import { Button, Field, Input, Select } from "@fluentui/react-components";
 import { useRef, useState, type FormEvent } from "react";
 import { addPurchase } from "../commands/addPurchase";
+import { findTables } from "../../workbook/findTables";
 import { decimalCommaSet } from "../../workbook/tables/settings";
-import { tableNamed } from "../commands/tableNamed";
 import { usePane } from "../paneContext";
 import { Disclosure } from "../parts/Disclosure";
 import { ItemBox } from "./ItemBox";
@@ -20,7 +20,7 @@ export function PurchaseForm({ report, layer }: PurchasePartProps) {
   const [result, setResult] = useState<{ readonly tone: "done" | "failed"; readonly text: string } | null>(null);
   const form = useRef<HTMLFormElement>(null);
   const content = watch.state().reading?.content;
-  const decimalComma = content !== undefined && decimalCommaSet(tableNamed(content, "Season"));
+  const decimalComma = content !== undefined && decimalCommaSet(findTables(content).tables.get("Season") ?? null);
   const { faults, units, says, row } = purchaseView(draft, { items, decimalComma }, format);
 
   const change = (field: PurchaseField) => (value: string) => {

@@ -39,6 +39,9 @@ describe("the card of a crop", () => {
     expect(cropView(corn, "cash", format).verdict).toBe("The expected price pays the cash cost, with 2.12 USD per bu to spare.");
     const cheap = { ...corn, outlook: { ...corn.outlook, price: moneyPerUnit("2.22") } };
     expect(cropView(cheap, "cash", format).verdict).toBe("The expected price is 0.01 USD per bu too low to pay the cash cost.");
+    // The price needed is shown rounded up, 2.2282 as 2.23, so 2.23 is said to pay without anything to spare.
+    const exact = { ...corn, outlook: { ...corn.outlook, price: moneyPerUnit("2.23") } };
+    expect(cropView(exact, "cash", format).verdict).toBe("The expected price just pays the cash cost.");
     const noCrop = { ...corn, outlook: { ...corn.outlook, breakEvenPrice: { ...corn.outlook.breakEvenPrice, cash: null } } };
     expect(cropView(noCrop, "cash", format).verdict).toContain("No price pays");
   });

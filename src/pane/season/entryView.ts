@@ -4,7 +4,7 @@ import type { Format } from "../format";
 
 export type EntryLine = { readonly ref: EntryRef; readonly place: string; readonly says: string };
 
-/** Looks entries up by their place, so that many can be told from one season. */
+/** Looks entries up by their place. A season can have many thousands of them, so that nothing is put into words before it is asked for. */
 export type EntryTeller = (ref: EntryRef) => EntryLine;
 
 const key = ({ table, row }: EntryRef) => `${table}\n${row}`;
@@ -12,14 +12,21 @@ const targetName = (target: Target): string => ("field" in target ? target.field
 const words = (...parts: readonly (string | null)[]): string => parts.filter((part) => part !== null && part !== "").join(", ");
 
 export function entryTeller(season: Season, format: Format): EntryTeller {
-  const says = new Map<string, string>();
+  let index: ReadonlyMap<string, () => string> | null = null;
+  return (ref) => {
+    index ??= tellers(season, format);
+    return { ref, place: `${ref.table}, row ${ref.row}`, says: index.get(key(ref))?.() ?? "" };
+  };
+}
+
+function tellers(season: Season, format: Format): ReadonlyMap<string, () => string> {
+  const says = new Map<string, () => string>();
   const tell = <Entry extends { readonly source: EntryRef }>(entries: readonly Entry[], line: (entry: Entry) => string) => {
-    for (const entry of entries) says.set(key(entry.source), line(entry));
+    for (const entry of entries) says.set(key(entry.source), () => line(entry));
   };
   const items = new Map(season.items.map((item) => [item.name, item]));
   const unitOf = (item: string) => items.get(item)?.unit.name ?? "";
   const { quantity, amount, areaUnit, areaName } = format;
-
   tell(season.crops, (crop) => words(crop.name, `expected price ${amount(crop.price)} per ${crop.yieldUnit}`));
   tell(season.fields, (field) => words(field.name, `${quantity(field.area)} ${areaUnit}`, field.tenure));
   tell(season.items, (item) => words(item.name, item.planPricePerPack === null ? null : `plan price ${amount(item.planPricePerPack)} per ${item.packName}`));
@@ -29,7 +36,7 @@ export function entryTeller(season: Season, format: Format): EntryTeller {
   tell(season.otherCosts, (row) => words(row.item, `${amount(row.amount)} ${row.basis}`));
   tell(season.sales, (row) => words(row.date, row.kind, `${quantity(row.quantity)} at ${amount(row.price)}`));
   tell(season.harvest, (row) => words(row.date, row.field, quantity(row.quantity)));
-  return (ref) => ({ ref, place: `${ref.table}, row ${ref.row}`, says: says.get(key(ref)) ?? "" });
+  return says;
 }
 
 function operationCost(cost: Season["operations"][number]["cost"], { amount, areaName, quantity }: Format): string {

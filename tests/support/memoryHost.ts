@@ -1,0 +1,54 @@
+/** A workbook host over plain tables in memory, for tests of the pane. What was asked of it can be looked at. */
+import type { WorkbookHost } from "../../src/host/workbookHost";
+import type { Cell, RawTable, SheetPlace, WorkbookContent } from "../../src/workbook/cell";
+
+export type MemoryHost = WorkbookHost & {
+  readonly selected: SheetPlace[];
+  readonly added: { readonly table: string; readonly rows: readonly ReadonlyMap<string, Cell>[] }[];
+  /** Errors that the next calls reject with, by method; used up one by one. */
+  readonly refusals: { read: Error[]; addRows: Error[]; select: Error[]; makeTables: Error[] };
+  readonly reads: () => number;
+  read: WorkbookHost["read"];
+};
+
+export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType<WorkbookHost["selection"]>> = { address: "Sheet1!A1", headings: [] }): MemoryHost {
+  let tables: readonly RawTable[] = start.tables;
+  let reads = 0;
+  const listeners = new Set<() => void>();
+  const host: MemoryHost = {
+    selected: [], added: [], refusals: { read: [], addRows: [], select: [], makeTables: [] }, reads: () => reads,
+    read: async () => {
+      reads += 1;
+      refuse("read");
+      return { ...start, tables };
+    },
+    write: () => Promise.resolve(),
+    makeTables: async (wanted) => {
+      refuse("makeTables");
+      const made = wanted.filter(({ name }) => !tables.some((table) => table.name === name));
+      tables = [...tables, ...made.map(({ name, sheet, columns }) => ({ name, headers: columns.map(({ heading }) => heading), rows: [], body: { sheet, row: 1, column: 0 } }))];
+      changed();
+    },
+    addRows: async (name, rows) => {
+      refuse("addRows");
+      host.added.push({ table: name, rows });
+      tables = tables.map((table) => table.name !== name ? table : { ...table, rows: [...table.rows, ...rows.map((row) => table.headers.map((heading) => row.get(heading) ?? ""))] });
+      changed();
+    },
+    select: async (place) => {
+      refuse("select");
+      host.selected.push(place);
+    },
+    selection: () => Promise.resolve(selection),
+    onChanged: (listener) => {
+      listeners.add(listener);
+      return Promise.resolve(async () => void listeners.delete(listener));
+    },
+  };
+  const changed = () => listeners.forEach((listener) => listener());
+  const refuse = (method: keyof MemoryHost["refusals"]) => {
+    const error = host.refusals[method].shift();
+    if (error !== undefined) throw error;
+  };
+  return host;
+}
