@@ -50,12 +50,14 @@ export class ItemConverter {
   }
 }
 
+/** One of what is named: bags and bag, boxes and box are the same pack. */
+const singular = (name: string): string => plain(name).replace(/(?<=x|ch|sh|ss)es$|s$/, "");
+
 function quantityFactor({ item, density }: ItemUnits, typed: string): Factor {
   const unit = plain(typed);
-  const singular = (name: string) => plain(name).replace(/s$/, "");
   const packed = !item.packSize.eq(one) || item.packName !== item.unit.name;
-  if (packed && [singular(item.packName), "pack", "package", "pkg"].includes(unit.replace(/s$/, ""))) return item.packSize;
-  if (unit === plain(item.unit.name) || singular(item.unit.name) === unit.replace(/s$/, "")) return one;
+  if (packed && [singular(item.packName), "pack", "package", "pkg"].includes(singular(typed))) return item.packSize;
+  if (unit === plain(item.unit.name) || singular(item.unit.name) === singular(typed)) return one;
   const measure = measureOf(typed, item.unit);
   if (measure === null) return "unknown-unit";
   return conversion(measure, item.unit, density) ?? "unit-not-convertible";
