@@ -9,7 +9,7 @@ import type { Subject } from "../problem";
 import { shownMoney } from "../shown";
 import type { Names, Row, TableReader } from "../tableReader";
 import { plain } from "../words";
-import { targetOf, targetSubjects, type Places } from "./targets";
+import { needsTarget, targetOf, targetSubjects, type Places } from "./targets";
 
 export const chargings = ["as used", "by acres", "by revenue"] as const satisfies readonly Charging[];
 export const statuses = ["plan", "done"] as const satisfies readonly Status[];
@@ -73,7 +73,7 @@ function amountOf(row: Row, quantity: Decimal): Money | null {
 }
 
 export function readApplications(table: TableReader, places: Places, items: Names, units: Units, converter: ItemConverter): readonly Application[] {
-  if (!table.needs("Item", "Rate", "Rate unit", "Status")) return [];
+  if (!needsTarget(table) || !table.needs("Item", "Rate", "Rate unit", "Status")) return [];
   return table.rows((row): Application | null => {
     const target = targetOf(row, table, places);
     const item = row.needName("Item", items);

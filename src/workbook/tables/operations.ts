@@ -8,13 +8,13 @@ import { isBlank } from "../numbers";
 import type { Names, Row, TableReader } from "../tableReader";
 import { nearest, plain } from "../words";
 import { statuses, warnOfArea } from "./items";
-import { targetOf, targetSubjects, type Places } from "./targets";
+import { needsTarget, targetOf, targetSubjects, type Places } from "./targets";
 
 export const operationBases = ["per acre", "per hour", "lump sum"] as const;
 export const otherBases = ["per acre", "per unit of yield", "whole farm"] as const;
 
 export function readOperations(table: TableReader, places: Places, machines: Names): readonly Operation[] {
-  if (!table.needs("Operation", "Status")) return [];
+  if (!needsTarget(table) || !table.needs("Operation", "Status")) return [];
   return table.rows((row): Operation | null => {
     const target = targetOf(row, table, places);
     const operation = row.needText("Operation");

@@ -35,6 +35,9 @@ export class Places {
 /** The headings under which people name the target, the most usual first. */
 const headings = ["Field or Crop", "Field", "Crop"] as const;
 
+/** Notes it where a table has no column for the target; answers whether it has one. */
+export const needsTarget = (table: TableReader): boolean => headings.some((heading) => table.has(heading)) || table.needs(headings[0]);
+
 /** The target of a row, from one column "Field or Crop" or from two, Field before Crop. */
 export function targetOf(row: Row, table: TableReader, places: Places): Target | null {
   for (const column of headings.filter((heading) => table.has(heading))) {
