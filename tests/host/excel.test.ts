@@ -120,7 +120,7 @@ describe("an Excel with ExcelApi 1.7 only", () => {
     const { bridge } = openExcel(farm);
     bridge.excelApi = "1.7";
     await expect(Excel.run(async (context) => context.workbook.worksheets.getItem("Fields").pageLayout.load("zoom")))
-      .rejects.toMatchObject({ code: "ApiNotFound" });
+      .rejects.toMatchObject({ code: "ApiNotFound", message: expect.stringContaining("ExcelApi 1.9") as string });
   });
 
   it("reads, writes, makes tables, adds rows and tells changes, only without page setup and lists", async () => {
@@ -142,7 +142,9 @@ describe("an Excel with ExcelApi 1.7 only", () => {
     const before = calls;
     await type("Fields", "C2", 9);
     await expect.poll(() => calls).toBe(before + 1);
+    expect(bridge.watched.size).toBe(2);
     await stop();
+    expect(bridge.watched.size).toBe(0);
   });
 });
 
@@ -195,8 +197,9 @@ describe("a workbook that is too big for one answer", () => {
   });
 
   it("is given up in words when not even a single row gets through", async () => {
-    const { host, bridge } = openExcel(manyTables(1, 3));
-    bridge.answerLimit = 450; // room for the list of tables, not for the cells
+    const cells = [["Item", "Note"], ["Seed", "x".repeat(5000)]];
+    const { host, bridge } = openExcel({ sheets: [{ name: "Notes", cells, tables: [{ name: "Notes", range: "A1:B2" }] }] });
+    bridge.answerLimit = 4000;
     expect((await refusalFrom(host.read())).message).toMatch(/5 MB/);
   });
 });
@@ -224,7 +227,7 @@ describe("what Excel refuses", () => {
     const { host, workbook } = openExcel(farm);
     workbook.structureLocked = true;
     expect((await refusalFrom(host.write([report("Stand")]))).reason).toBe("protected");
-    expect((await refusalFrom(host.makeTables([otherCosts]))).reason).toBe("protected");
+    expect(await refusalFrom(host.makeTables([otherCosts]))).toMatchObject({ reason: "protected", message: expect.stringMatching(/structure/) as string });
   });
 
   it("is writing on a sheet of ours that the user has protected; nothing of it is done then", async () => {
@@ -238,7 +241,9 @@ describe("what Excel refuses", () => {
   it("is selecting on a hidden sheet", async () => {
     const { host, workbook } = openExcel(farm);
     workbook.sheets[0]!.visibility = "Hidden";
-    expect(await refusalFrom(host.select({ sheet: "Fields", row: 0, column: 0 }))).toMatchObject({ reason: "missing" });
+    const reason = async (sheet: string) => (await refusalFrom(host.select({ sheet, row: 0, column: 0 }))).message;
+    expect(await reason("Fields")).toMatch(/Fields is hidden/);
+    expect(await reason("Gone")).not.toMatch(/hidden/);
   });
 });
 
@@ -268,6 +273,14 @@ describe("what Excel is handed", () => {
     });
     expect([sheet?.cell(0, 3)?.value, sheet?.cell(1, 3)?.value, sheet?.cell(30, 3)?.value])
       .toEqual(["Choices for Kind", "kind of cost 1", "kind of cost 30"]);
+  });
+
+  it("is nothing for a column that Excel calculates itself", async () => {
+    const cells = [["Acres", "Seed", "Total"], [10, 90, 900]];
+    const sheet = { name: "Seed", cells, formulas: { C2: "=[@Acres]*[@Seed]" }, tables: [{ name: "Seed", range: "A1:C2" }] };
+    const { host, snapshot } = openExcel({ sheets: [sheet] });
+    await host.addRows("Seed", [new Map([["Acres", 20], ["Seed", 95]])]);
+    expect((await snapshot()).sheets[0]?.cells["C3"]?.formula).toBe("=[@Acres]*[@Seed]");
   });
 
   it("is asked for the names of columns where a table shows no headings", async () => {

@@ -37,7 +37,8 @@ export class Bridge {
 
   private workbook: WorkbookModel | null = null;
   private object: WorkbookObject | null = null;
-  private readonly watched: Watched = new Set();
+  /** Kinds of events that the library asked for and has not given back. */
+  readonly watched: Watched = new Set();
   private waiting: string[] = [];
 
   /** Puts another workbook behind the library, in an Excel that is up to date and idle. */

@@ -75,7 +75,7 @@ export class WorkbookModel {
     if (this.changes.at(-1)?.sheet !== sheet) this.changes.push(table ? { sheet, table } : { sheet });
   }
 
-  /** Makes room for body rows under a table, moving what is below in its columns down. */
+  /** Makes room for body rows under a table, moving what is below in its columns down, and goes on with calculated columns. */
   growTable(table: TableModel, count: number): void {
     const { sheet, column, columns } = table;
     this.touch(sheet, table);
@@ -89,5 +89,10 @@ export class WorkbookModel {
       }
     }
     table.bodyRows += count;
+    for (let each = column; each < column + columns; each += 1) {
+      const above = sheet.cell(below - 1, each);
+      if (above?.formula === undefined) continue;
+      for (let row = below; row < below + count; row += 1) this.put(table, row, each, above.value, above.formula);
+    }
   }
 }
