@@ -6,6 +6,7 @@
  * A host's implementation is brought in only by the page or program that starts it.
  */
 const tests = "\\.(test|typetest)\\.tsx?$";
+/** @type {(name: string, comment: string, from: object, to: object) => { name: string, comment: string, severity: string, from: object, to: object }} */
 const rule = (name, comment, from, to) => ({ name, comment, severity: "error", from, to });
 
 export default {
@@ -39,7 +40,7 @@ export default {
     rule("no-tests-in-product", "The product does not need its tests, nor the demo's sources.",
       { path: "^src/", pathNot: tests }, { path: ["^tests/", "^shared/"] }),
     rule("no-office-library", "Office.js comes from Microsoft at run time; its library is here for tests alone.",
-      { path: "^(src|shared)/", pathNot: tests }, { path: "^node_modules/@microsoft/office-js/" }),
+      { path: "^(src|shared)/", pathNot: tests }, { path: "^(node_modules/)?@microsoft/office-js" }),
     rule("inside-the-project", "Nothing reads files beside the project.", {}, { path: "^\\.\\./", couldNotResolve: false }),
     rule("found", "Every import leads somewhere.", {}, { couldNotResolve: true }),
     rule("product-dependencies", "What the product needs is listed under dependencies.",

@@ -3,7 +3,7 @@
  * one line of counts. `npm test -- fast` leaves out what needs a browser or LibreOffice.
  */
 import { spawnSync } from "node:child_process";
-import { mkdirSync, readFileSync, rmSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, rmSync } from "node:fs";
 import { missingPrograms } from "./programs";
 
 type Counts = { readonly passed: number; readonly failed: number; readonly skipped: number };
@@ -28,6 +28,7 @@ function tests(project: string): Counts {
   const file = `.tmp/${project}-results.json`;
   rmSync(file, { force: true });
   const well = run(`tests: ${project}`, "vitest", "run", "--project", project, "--reporter=default", "--reporter=json", `--outputFile.json=${file}`);
+  if (!existsSync(file)) return { passed: 0, failed: 1, skipped: 0 };
   const { numPassedTests, numFailedTests, numPendingTests, numTodoTests } = JSON.parse(readFileSync(file, "utf8")) as Record<string, number>;
   const failed = numFailedTests ?? 0;
   return { passed: numPassedTests ?? 0, failed: well || failed > 0 ? failed : 1, skipped: (numPendingTests ?? 0) + (numTodoTests ?? 0) };

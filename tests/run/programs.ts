@@ -58,7 +58,8 @@ export function missingPrograms(): readonly string[] {
   if (wanted.length > 0 && process.getuid?.() === 0 && existsSync("/usr/bin/apt-get")) {
     console.log(`Missing: ${wanted.join(", ")}. Installing.`);
     const install = ["install", "-y", "--no-install-recommends", ...wanted, "fonts-dejavu-core", "fonts-liberation"];
-    if (!aptGet(...install)) aptGet("update") && aptGet(...install);
+    // A fresh machine has no list of packages yet.
+    if (!aptGet(...install) && aptGet("update")) aptGet(...install);
   }
   return missing().map(({ name, debian, use }) =>
     `${name} is missing; ${use}. Install it (Debian and Ubuntu: apt-get install ${debian})${name === "Chromium" ? ", or set CHROMIUM_PATH to its program file" : ""}.`);

@@ -1,0 +1,53 @@
+/** What `npm run build` made: `npm test` builds before it runs this. */
+import { readdirSync, readFileSync, statSync } from "node:fs";
+import { gzipSync } from "node:zlib";
+import { describe, expect, it } from "vitest";
+
+const page = (name: string) => readFileSync(`dist/${name}`, "utf8");
+const scripts = (html: string) => [...html.matchAll(/<script[^>]* src="([^"]+)"/g)].map(([, source = ""]) => source);
+const officeLibrary = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
+
+describe("the build", () => {
+  it("loads Office.js in the pane, from Microsoft and before our own program", () => {
+    const [first, ...others] = scripts(page("pane.html"));
+    expect(first).toBe(officeLibrary);
+    expect(others.length).toBeGreaterThan(0);
+    for (const source of others) expect(source).not.toMatch(/^https?:/);
+  });
+
+  it("never loads Office.js in the desk, nor anything else from elsewhere", () => {
+    const sources = scripts(page("index.html"));
+    expect(sources.length).toBeGreaterThan(0);
+    for (const source of sources) expect(source).not.toMatch(/^(https?:)?\/\//);
+    for (const source of sources) expect(page(source)).not.toContain("appsforoffice");
+  });
+
+  it("keeps scripts of elsewhere, eval and plugins out of both pages by policy", () => {
+    for (const name of ["index.html", "pane.html"]) {
+      const policy = /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(page(name))?.[1] ?? "";
+      expect(policy, name).toContain("default-src 'self'");
+      expect(policy, name).toContain("object-src 'none'");
+      expect(policy, name).not.toContain("'unsafe-eval'");
+      expect(/script-src ([^;]*)/.exec(policy)?.[1], name).not.toMatch(/'unsafe-inline'|\*(?!\.)/);
+    }
+  });
+
+  it("names its programs after their content, so that nobody keeps an old version", () => {
+    for (const name of ["index.html", "pane.html"]) {
+      for (const source of scripts(page(name)).filter((each) => each !== officeLibrary)) expect(source).toMatch(/\.[0-9a-f]{12}\.js$/);
+    }
+  });
+
+  it("holds the demo workbooks and the engine that recalculates them", () => {
+    const files = readdirSync("dist");
+    expect(files).toEqual(expect.arrayContaining(["demo-season.xlsx", "demo-season-with-problems.xlsx", "manifest.xml"]));
+    expect(files.filter((name) => name.endsWith(".wasm"))).toHaveLength(1);
+  });
+
+  it("keeps the pane light enough to open over a farm's line: under 400 KB compressed, without the source map", () => {
+    const size = scripts(page("pane.html")).filter((each) => each !== officeLibrary)
+      .reduce((sum, source) => sum + gzipSync(readFileSync(`dist/${source}`)).length, 0);
+    expect(size).toBeLessThan(400 * 1024);
+    expect(statSync("dist/pane.html").size).toBeLessThan(8 * 1024);
+  });
+});

@@ -1,0 +1,56 @@
+/**
+ * The manifest as Excel will read it. The parser is Microsoft's (office-addin-manifest); its online validation is left
+ * out because a test may not depend on somebody else's service.
+ */
+import { execFileSync } from "node:child_process";
+import { existsSync, readFileSync } from "node:fs";
+import { OfficeAddinManifest } from "office-addin-manifest";
+import { describe, expect, it } from "vitest";
+import project from "../../package.json";
+
+const manifest = readFileSync("manifest.xml", "utf8");
+const origin = "https://localhost:3000";
+/** All addresses of ours, as paths in the build. The schemas' names are addresses of nobody's. */
+const files = [...manifest.matchAll(/DefaultValue="(https:\/\/[^"]*)"/g)].map(([, address = ""]) => address);
+
+describe("manifest.xml", () => {
+  it("is well formed, says xmllint", () => {
+    execFileSync("xmllint", ["--noout", "manifest.xml"]);
+  });
+
+  it("is read by Microsoft's parser as a task pane for workbooks that asks to read and write, and no more", async () => {
+    const info = await OfficeAddinManifest.readManifestFile("manifest.xml");
+    expect(info).toMatchObject({
+      displayName: "Pennyacre", officeAppType: "TaskPaneApp", permissions: "ReadWriteDocument", hosts: ["Workbook"],
+      defaultSettings: { sourceLocation: `${origin}/pane.html` }, version: `${project.version}.0`,
+    });
+    expect(info.id).toMatch(/^[0-9a-f]{8}-[0-9a-f]{4}-4[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/);
+  });
+
+  it("asks for ExcelApi 1.7, the least that the product needs", () => {
+    expect(manifest).toContain('<Set Name="ExcelApi" MinVersion="1.7"/>');
+    expect(manifest.match(/<Set /g)).toHaveLength(1);
+  });
+
+  it("points only at files of the build, on one origin", () => {
+    expect(files.length).toBeGreaterThan(5);
+    for (const address of files) {
+      expect(address.startsWith(`${origin}/`), address).toBe(true);
+      expect(existsSync(`dist/${address.slice(origin.length + 1)}`), address).toBe(true);
+    }
+  });
+
+  it("names a resource for every resid, and uses every resource", () => {
+    const used = [...manifest.matchAll(/resid="([^"]+)"/g)].map(([, id]) => id);
+    const defined = [...manifest.matchAll(/<bt:(?:Image|Url|String) id="([^"]+)"/g)].map(([, id]) => id);
+    expect([...new Set(used)].sort()).toEqual([...defined].sort());
+    // Excel takes no longer ones (Office add-in manifest reference, "resid").
+    for (const id of defined) expect(id!.length).toBeLessThanOrEqual(32);
+  });
+
+  it.each([16, 32, 64, 80, 128])("has an icon of %i pixels that is as large as it says", (size) => {
+    const icon = readFileSync(`dist/icons/icon-${size}.png`);
+    expect(icon.subarray(1, 4).toString("latin1")).toBe("PNG");
+    expect([icon.readUInt32BE(16), icon.readUInt32BE(20)]).toEqual([size, size]);
+  });
+});
