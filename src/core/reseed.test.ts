@@ -48,6 +48,14 @@ describe("reseed", () => {
     }));
   });
 
+  it("breaks even, on a share of the crop, at the price that brings the net to nothing", () => {
+    const of = { ...question, share: share("0.5"), moving: moneyPerUnit("0.3") };
+    const answer = reseed(of);
+    // 22 bu × 0.5 × (p − 0.30) = 64
+    expect(answer.ok && answer.value.breakEvenPrice!.toFixed(4)).toBe("6.1182");
+    expect(answer.ok && net({ ...of, price: answer.value.breakEvenPrice! }).abs().lt("1e-20")).toBe(true);
+  });
+
   it("says of which date and stand the table says nothing", () => {
     expect(reseed({ ...question, kept: at("04-30", "9000"), reseeded: at("06-15", "32000") })).toMatchObject({
       ok: false, problems: [{ of: "kept", reason: "stand outside" }, { of: "reseeded", reason: "date outside" }],

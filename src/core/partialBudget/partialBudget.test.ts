@@ -149,6 +149,11 @@ describe("payback", () => {
     expect(result.simple.toFixed(4)).toBe("2.7586");
     expect(result.withInterest!.gt(result.simple)).toBe(true);
   });
+  it("takes off an outlay that the change spares", () => {
+    const spared = outlay("reduced costs", { item: "Old set", unit: "piece", quantity: one, price: money("1000") }, years("6"));
+    const result = payback({ ...known, lines: [...known.lines, spared] })!;
+    expect([result.outlay.toString(), result.yearly.toString()]).toEqual(["2600", "1305"]);
+  });
   it("is none where nothing is laid out, a gain is blank or nothing comes back", () => {
     expect(payback({ ...known, lines: [{ ...gain, quantity: one }, upkeep] })).toBeNull();
     expect(payback(change)).toBeNull();
