@@ -60,6 +60,9 @@ function quantityFactor({ item, density }: ItemUnits, typed: string): Factor {
   if (unit === plain(item.unit.name) || singular(item.unit.name) === singular(typed)) return one;
   const measure = measureOf(typed, item.unit);
   if (measure === null) return "unknown-unit";
+  // Whoever sells seed calls a bag a unit: a piece is one seed only where the item is counted in pieces by the pack.
+  if (measure.name === "each" && item.unit.name !== "each") return packed ? item.packSize : "unit-not-convertible";
+  if (item.unit.name === "each" && measure.name !== "each" && !packed) return "unit-not-convertible";
   return conversion(measure, item.unit, density) ?? "unit-not-convertible";
 }
 
@@ -75,7 +78,7 @@ function rateFactor(units: ItemUnits, typed: string, areaUnit: AreaUnit): Factor
   const [what = "", per] = typed.split(/\s*(?:\/|\bper\b)\s*/i);
   const area = areaFactor(per, areaUnit);
   if (area === null) return "unknown-unit";
-  const [, amount, nutrient] = /^(.*\S)\s+([a-z0-9]+)$/i.exec(what.trim()) ?? [];
+  const [, amount, nutrient] = /^(.*?\S)\s+(?:(?:of|actual)\s+)*([a-z0-9]+)$/i.exec(what.trim()) ?? [];
   const element = nutrient === undefined ? undefined : nutrients[nutrient.toLowerCase()];
   if (amount !== undefined && element !== undefined) {
     const percent = units.analysis?.[element];
@@ -106,6 +109,12 @@ export function packOf(row: Row, firstUnit: string | null): { packName: string; 
     return { packName: name ?? (size.eq(one) ? unit.name : `${size.toString()} ${unit.name}`), packSize: size, unit };
   }
   if (size !== null) return row.fault("pack-incomplete");
+  if (typed !== null && name !== null) {
+    // A ton priced by the pack and used by the pound needs no size; a jug does.
+    const [pack, unit] = [unitNamed(name), unitNamed(typed)];
+    const within = pack.name === unit.name ? one : pack.name === "each" ? null : conversion(pack, unit, null);
+    return within === null ? row.fault("pack-incomplete") : { packName: name, packSize: within, unit };
+  }
   const alone = typed ?? name ?? firstUnit?.split(/\s*(?:\/|\bper\b)\s*/i)[0] ?? "unit";
   const unit = unitNamed(alone.replace(/\s+(N|P2O5|K2O)$/i, ""));
   return { packName: name ?? unit.name, packSize: one, unit };
