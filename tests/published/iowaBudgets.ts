@@ -34,13 +34,13 @@ type Prints = readonly [prints: string, ours?: string];
 type Year = { readonly crop: "Soybeans" | "Corn"; readonly year: string; readonly yield: string; readonly price: string; readonly prints: readonly [before: Prints, harvest: Prints, total: Prints, revenue: Prints, net: Prints] };
 
 const years: readonly Year[] = [
-  { crop: "Soybeans", year: "2007", yield: "4.17", price: "285.82", prints: [["417.45"], ["73.27"], ["597.78"], ["1190.66"], ["592.88"]] },
-  { crop: "Corn", year: "2008", yield: "10.97", price: "188.19", prints: [["711.20"], ["227.01"], ["1062.60"], ["2065.23"], ["1002.63"]] },
-  { crop: "Soybeans", year: "2009", yield: "4.23", price: "369.58", prints: [["666.21"], ["81.64"], ["855.48"], ["1564.43"], ["708.94"]] },
-  { crop: "Soybeans", year: "2011", yield: "3.90", price: "458.85", prints: [["505.94"], ["95.97"], ["713.03"], ["1788.16"], ["1075.13"]] },
-  { crop: "Corn", year: "2012", yield: "8.97", price: "262.60", prints: [["974.51"], ["276.38"], ["1379.41"], ["2354.86"], ["975.45"]] },
-  { crop: "Soybeans", year: "2013", yield: "2.08", price: "519.10", prints: [["546.31"], ["102.82"], ["763.61"], ["1081.24"], ["317.62"]] },
-  { crop: "Soybeans", year: "2015", yield: "3.36", price: "344.23", prints: [["534.35"], ["99.73"], ["751.97"], ["1156.45"], ["404.47"]] },
+  { crop: "Soybeans", year: "2007", yield: "4.17", price: "285.82", prints: [["417.45", "417.44"], ["73.27", "73.26"], ["597.78", "597.77"], ["1190.66", "1191.87"], ["592.88", "594.10"]] },
+  { crop: "Corn", year: "2008", yield: "10.97", price: "188.19", prints: [["711.20"], ["227.01"], ["1062.60"], ["2065.23", "2064.44"], ["1002.63", "1001.84"]] },
+  { crop: "Soybeans", year: "2009", yield: "4.23", price: "369.58", prints: [["666.21", "666.20"], ["81.64"], ["855.48", "855.47"], ["1564.43", "1563.32"], ["708.94", "707.85"]] },
+  { crop: "Soybeans", year: "2011", yield: "3.90", price: "458.85", prints: [["505.94"], ["95.97", "95.98"], ["713.03", "713.04"], ["1788.16", "1789.52"], ["1075.13", "1076.48"]] },
+  { crop: "Corn", year: "2012", yield: "8.97", price: "262.60", prints: [["974.51", "974.50"], ["276.38"], ["1379.41", "1379.40"], ["2354.86", "2355.52"], ["975.45", "976.12"]] },
+  { crop: "Soybeans", year: "2013", yield: "2.08", price: "519.10", prints: [["546.31", "546.32"], ["102.82"], ["763.61", "763.62"], ["1081.24", "1079.73"], ["317.62", "316.11"]] },
+  { crop: "Soybeans", year: "2015", yield: "3.36", price: "344.23", prints: [["534.35"], ["99.73"], ["751.97"], ["1156.45", "1156.61"], ["404.47", "404.64"]] },
 ];
 
 const figures: readonly Omit<Printed, "prints">[] = [

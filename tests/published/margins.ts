@@ -1,16 +1,16 @@
 /** Output, cost and margin of many crops at once, from two countries. Figures only, in whole money as printed; read in 2026. */
 import type { Budget, Printed } from "./budget";
 
-/** Crop, pounds a tonne, tonnes a hectare, variable cost a hectare; then output and gross margin as printed, and ours where they differ. */
+/** Crop, price a tonne, tonnes a hectare, variable cost a hectare; then output and gross margin as printed, and ours where they differ. */
 const ukCrops = [
-  ["Feed wheat, first", "135", "9.0", "462", ["1215"], ["757"]],
-  ["Feed wheat, second", "135", "8.1", "506", ["1094"], ["590"]],
-  ["Bread wheat", "145", "8.6", "493", ["1247"], ["757"]],
-  ["Soft wheat", "142", "8.6", "462", ["1221"], ["819"]],
-  ["Feed barley", "115", "7.3", "371", ["834"], ["523"]],
-  ["Malting barley", "135", "6.6", "349", ["891"], ["555"]],
-  ["Milling oats", "135", "6.4", "291", ["864"], ["575"]],
-  ["Oilseed rape", "320", "3.6", "484", ["1152"], ["667"]],
+  ["Feed wheat, first", "135", "9.0", "462", ["1215"], ["757", "753"]],
+  ["Feed wheat, second", "135", "8.1", "506", ["1094"], ["590", "588"]],
+  ["Bread wheat", "145", "8.6", "493", ["1247"], ["757", "754"]],
+  ["Soft wheat", "142", "8.6", "462", ["1221"], ["819", "759"]],
+  ["Feed barley", "115", "7.3", "371", ["834", "840"], ["523", "469"]],
+  ["Malting barley", "135", "6.6", "349", ["891"], ["555", "542"]],
+  ["Milling oats", "135", "6.4", "291", ["864"], ["575", "573"]],
+  ["Oilseed rape", "320", "3.6", "484", ["1152"], ["667", "668"]],
   ["Winter beans", "160", "4.0", "273", ["640"], ["367"]],
 ] as const satisfies readonly (readonly [string, string, string, string, readonly [string, string?], readonly [string, string?]])[];
 

@@ -63,7 +63,7 @@ export const rutgersBudget: Budget = {
     { figure: "outlook/costPerAcre/operating", parts: ["variable"], prints: "511.19" },
     { figure: "outlook/costPerAcre/operating", prints: "526.01" },
     { figure: "outlook/costPerAcre/full", parts: ["variable", "interest", "fixed"], prints: "616.79" },
-    // The source's own grand total is a misprint: its parts, 616.79 and 43.18, add up to ours.
+    // The parts that are printed, 616.79 and 43.18, add up to ours. The printed total lacks the 40.78 of fixed machinery.
     { figure: "outlook/costPerAcre/full", prints: "619.19", ours: "659.97" },
   ],
 };
