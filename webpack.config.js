@@ -69,10 +69,11 @@ export default (env) => {
       client: false,
       static: false,
       devMiddleware: { stats: "errors-warnings" },
-      onListening: ({ server, options }) => {
-        const { port } = server.address();
-        const address = `${env.excel ? "https" : "http"}://${options.host}:${port}/`;
-        console.log(`\nPennyacre is at ${address}${env.excel ? "  (the pane for Excel: pane.html)" : ""}\nStop it with Ctrl+C.\n`);
+      onListening: ({ server, options, middleware }) => {
+        const address = `${env.excel ? "https" : "http"}://${options.host}:${server.address().port}/`;
+        console.log("Building the pages …");
+        middleware.waitUntilValid(() =>
+          console.log(`\nPennyacre is at ${address}${env.excel ? "  (the pane for Excel: pane.html)" : ""}\nStop it with Ctrl+C.\n`));
       },
     },
   };
