@@ -44,3 +44,22 @@ export async function tableOnSheet(page: Page): Promise<{ readonly headings: rea
   await page.keyboard.press("ArrowDown");
   return { headings: await page.locator('.sheet [data-part="heading"]').allInnerTexts(), below: `A${last + 1}` };
 }
+
+/** The figures at the head of the pane's cards, one a crop. */
+export const outlooks = (page: Page): Promise<string[]> => page.locator("#pane .pn-figure").allInnerTexts();
+
+/** Types a row from its first cell on, Tab from one column to the next; the last entry ends with Enter. */
+export async function typeRow(page: Page, headings: readonly string[], entries: Readonly<Record<string, string>>): Promise<void> {
+  const last = headings.findLastIndex((heading) => entries[heading] !== undefined);
+  for (const heading of headings.slice(0, last + 1)) {
+    const text = entries[heading];
+    if (text !== undefined) await page.keyboard.type(text);
+    await page.keyboard.press(heading === headings[last] ? "Enter" : "Tab");
+  }
+}
+
+/** Presses Save and keeps the file that the browser is handed. */
+export async function saveWorkbook(page: Page, file: string): Promise<void> {
+  const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save", exact: true }).click()]);
+  await download.saveAs(file);
+}

@@ -1,0 +1,223 @@
+/** The desk as `npm run build` makes it, served from a path below an origin, in Chromium. */
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { serveFiles, startBrowser, watch, type Misdeeds, type StaticServer } from "../support/browser";
+import { activeAddress, cell, goTo, outlooks, placeOf, saveWorkbook, showSheet, tableOnSheet, typeRow } from "./deskPage";
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+/** A page below the origin, as a farm's or an extension office's own site might serve it. */
+const path = "/some/where/";
+
+let folder: string;
+let server: StaticServer;
+let browser: Browser;
+let context: BrowserContext;
+let page: Page;
+let misdeeds: Misdeeds;
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), "pennyacre-desk-"));
+  execFileSync("npx", ["webpack", "--env", "production", "--output-path", folder], { stdio: "pipe" });
+  server = await serveFiles({ [path]: folder });
+  browser = await startBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+beforeEach(async () => {
+  context = await browser.newContext({ viewport: { width: 1280, height: 800 }, permissions: ["clipboard-read", "clipboard-write"], acceptDownloads: true });
+  page = await context.newPage();
+  misdeeds = watch(page, server.origin);
+  await page.goto(server.origin + path);
+  await page.locator(".sheet [data-active]").waitFor();
+  await page.locator("#pane .pn-figure").first().waitFor();
+});
+afterEach(async () => {
+  expect(misdeeds).toEqual({ elsewhere: [], errors: [] });
+  await context.close();
+});
+
+describe("entries", () => {
+  it("moves the outlook when a purchase is typed under the last row, and back when that is undone", async () => {
+    const before = await outlooks(page);
+    await showSheet(page, "Purchases");
+    const { headings, below } = await tableOnSheet(page);
+    await typeRow(page, headings, { Date: "7/20/2026", Item: "Diesel", Quantity: "1000", Unit: "gal", Amount: "$9,000" });
+    await expect.poll(() => outlooks(page)).not.toEqual(before);
+    expect(await cell(page, below).getAttribute("data-part")).toBe("body");
+
+    for (let step = 0; step < 5; step += 1) await page.keyboard.press("Control+z");
+    await expect.poll(() => outlooks(page)).toEqual(before);
+    expect(await cell(page, below).getAttribute("data-part")).toBeNull();
+    await page.keyboard.press("Control+y");
+    await expect.poll(() => cell(page, below).innerText()).toContain("2026");
+  });
+
+  it("pastes a block of lines as one step", async () => {
+    const before = await outlooks(page);
+    await showSheet(page, "Purchases");
+    const { headings, below } = await tableOnSheet(page);
+    const line = (entries: Readonly<Record<string, string>>) => headings.map((heading) => entries[heading] ?? "").join("\t");
+    const lines = [
+      line({ Date: "2026-07-21", Item: "Diesel", Quantity: "500", Unit: "gal", Amount: "2,100.50", Note: '"two\nlines"' }),
+      line({ Date: "2026-07-22", Item: "Diesel", Quantity: "400", Unit: "gal", Amount: "1,700" }),
+    ];
+    await page.evaluate((text) => navigator.clipboard.writeText(text), `${lines.join("\r\n")}\r\n`);
+    await page.keyboard.press("Control+v");
+    await expect.poll(() => outlooks(page)).not.toEqual(before);
+    const { row } = placeOf(below);
+    const amount = headings.indexOf("Amount");
+    await goTo(page, `A${row + 2}`);
+    expect(await page.locator(`.sheet .row[data-row="${row}"] > [data-column="${amount}"]`).innerText()).toMatch(/2,?100\.50/);
+    expect(await cell(page, `A${row + 2}`).getAttribute("data-part")).toBe("body");
+
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => outlooks(page)).toEqual(before);
+    expect(await cell(page, `A${row + 2}`).innerText()).toBe("");
+  });
+
+  it("offers a cell's list while something is typed, and takes a word that is not in it with a remark", async () => {
+    await showSheet(page, "Applications");
+    const { headings } = await tableOnSheet(page);
+    for (let step = 0; step < headings.indexOf("Status"); step += 1) await page.keyboard.press("ArrowRight");
+    await page.keyboard.type("d");
+    await expect.poll(() => page.getByRole("option").allInnerTexts()).toEqual(["done"]);
+    await page.keyboard.press("Enter");
+    await page.keyboard.press("ArrowUp");
+    expect(await page.locator(".sheet [data-active]").innerText()).toBe("done");
+    await page.keyboard.type("maybe");
+    await page.keyboard.press("Enter");
+    expect(await page.locator(".status").innerText()).toContain("“maybe” is not in this cell's list");
+  });
+
+  it("adds a row to the table by the button", async () => {
+    await showSheet(page, "Purchases");
+    const { below } = await tableOnSheet(page);
+    await page.getByRole("button", { name: "Add a row to Purchases" }).click();
+    await expect.poll(() => activeAddress(page)).toBe(below);
+    expect(await cell(page, below).getAttribute("data-part")).toBe("body");
+  });
+});
+
+describe("files", () => {
+  it("saves what was typed, and opens it again when it is dragged in", async () => {
+    await showSheet(page, "Purchases");
+    const { headings } = await tableOnSheet(page);
+    await typeRow(page, headings, { Date: "7/20/2026", Item: "Diesel", Quantity: "1000", Unit: "gal", Amount: "9000", Note: "Kept in the file" });
+    await expect.poll(() => page.locator(".file").innerText()).toContain("changes not saved");
+    const changed = await outlooks(page);
+    const file = join(folder, "saved.xlsx");
+    await saveWorkbook(page, file);
+    expect(await page.locator(".file").innerText()).not.toContain("changes not saved");
+
+    await page.getByRole("button", { name: "New", exact: true }).click();
+    await expect.poll(() => page.locator(".file").innerText()).toContain("New season.xlsx");
+    await drag(file);
+    await expect.poll(() => page.locator(".file").innerText()).toContain("saved.xlsx");
+    await expect.poll(() => outlooks(page)).toEqual(changed);
+    await showSheet(page, "Purchases");
+    await tableOnSheet(page);
+    await page.keyboard.press("ArrowUp");
+    await page.keyboard.press("End");
+    expect(await page.locator(".entry-line input").inputValue()).toBe("Kept in the file");
+  });
+
+  it("keeps the workbook at hand when a file is none, and says so", async () => {
+    const file = join(folder, "letter.xlsx");
+    writeFileSync(file, "Dear Sirs");
+    await drag(file);
+    await expect.poll(() => page.locator(".notice-region").innerText()).toContain("letter.xlsx could not be opened");
+    expect(await page.locator(".notice-region").innerText()).toContain("demo-season.xlsx is still open");
+    expect(await page.locator(".file").innerText()).toContain("demo-season.xlsx");
+  });
+
+  it("asks before changes are lost", async () => {
+    await page.keyboard.press("F6");
+    await showSheet(page, "Season");
+    await page.keyboard.press("Control+End");
+    await page.keyboard.type("a remark");
+    await page.keyboard.press("Enter");
+    await page.getByRole("button", { name: "Demo with problems" }).click();
+    const question = page.getByRole("alertdialog");
+    await question.waitFor();
+    await question.getByRole("button", { name: "Stay here" }).click();
+    expect(await page.locator(".file").innerText()).toContain("changes not saved");
+
+    const left = new Promise<string>((asked) => page.once("dialog", (dialog) => {
+      asked(dialog.type());
+      void dialog.accept();
+    }));
+    await page.close({ runBeforeUnload: true });
+    expect(await left).toBe("beforeunload");
+  });
+
+  it("shows the way to begin in a new workbook, and the problems of the copy that has some", async () => {
+    await page.getByRole("button", { name: "New", exact: true }).click();
+    await expect.poll(() => page.locator("#pane .pn-figure").count()).toBe(0);
+    await page.getByRole("button", { name: "Demo with problems" }).click();
+    await expect.poll(() => page.locator("#pane .pn-count").first().innerText().then(Number)).toBeGreaterThan(0);
+  });
+});
+
+describe("without a mouse", () => {
+  it("reaches grid, sheets and pane by keys, and leaves the grid by Escape and Tab", async () => {
+    await page.keyboard.press("Tab");
+    expect(await focused()).toContain("Skip to the sheet");
+    await page.keyboard.press("Enter");
+    await expect.poll(focused).toContain('data-active');
+    await page.keyboard.press("ArrowDown");
+    expect(await activeAddress(page)).toBe("A2");
+    await page.keyboard.press("Tab");
+    expect(await activeAddress(page)).toBe("B2");
+    await page.keyboard.press("Escape");
+    await page.keyboard.press("Tab");
+    expect(await focused()).toContain('role="tab"');
+    await page.keyboard.press("ArrowRight");
+    expect(await focused()).toContain('aria-selected="true"');
+    await page.keyboard.press("F6");
+    expect(await focused()).toContain('id="pane"');
+    await page.keyboard.press("Shift+F6");
+    await page.keyboard.press("Shift+F6");
+    expect(await focused()).toContain("data-active");
+  });
+
+  it.each([
+    ["light", 1280], ["light", 450], ["dark", 1280], ["dark", 450],
+  ] as const)("has nothing for axe to find in %s colours at a width of %d", async (colorScheme, width) => {
+    await page.emulateMedia({ colorScheme });
+    await page.setViewportSize({ width, height: 800 });
+    const views = width < 900 ? ["Sheets", "Figures"] : [null];
+    for (const view of views) {
+      if (view !== null) await page.getByRole("button", { name: view }).click();
+      // Colours change gradually; axe would see them half way.
+      await page.waitForTimeout(500);
+      await page.evaluate(axe);
+      const violations = await page.evaluate(async () => {
+        const found = await (window as unknown as { axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } }).axe.run();
+        return found.violations.map(({ id, nodes }) => ({ id, html: nodes.map(({ html }) => html) }));
+      });
+      expect(violations).toEqual([]);
+    }
+  });
+});
+
+const focused = (): Promise<string> => page.evaluate(() => document.activeElement?.outerHTML.slice(0, 600) ?? "");
+
+async function drag(file: string): Promise<void> {
+  const bytes = [...readFileSync(file)];
+  const data = await page.evaluateHandle(({ content, name }) => {
+    const transfer = new DataTransfer();
+    transfer.items.add(new File([new Uint8Array(content)], name));
+    return transfer;
+  }, { content: bytes, name: file.split("/").at(-1) ?? "" });
+  await page.dispatchEvent("body", "dragover", { dataTransfer: data });
+  await page.dispatchEvent("body", "drop", { dataTransfer: data });
+}
