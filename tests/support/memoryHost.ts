@@ -8,6 +8,8 @@ export type MemoryHost = WorkbookHost & {
   /** Errors that the next calls reject with, by method; used up one by one. */
   readonly refusals: { read: Error[]; addRows: Error[]; select: Error[]; makeTables: Error[] };
   readonly reads: () => number;
+  /** The rows of a table as they are now. */
+  readonly table: (name: string) => RawTable["rows"];
   read: WorkbookHost["read"];
 };
 
@@ -17,6 +19,7 @@ export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType
   const listeners = new Set<() => void>();
   const host: MemoryHost = {
     selected: [], added: [], refusals: { read: [], addRows: [], select: [], makeTables: [] }, reads: () => reads,
+    table: (name) => tables.find((table) => table.name === name)?.rows ?? [],
     read: async () => {
       reads += 1;
       refuse("read");
@@ -26,7 +29,7 @@ export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType
     makeTables: async (wanted) => {
       refuse("makeTables");
       const made = wanted.filter(({ name }) => !tables.some((table) => table.name === name));
-      tables = [...tables, ...made.map(({ name, sheet, columns }) => ({ name, headers: columns.map(({ heading }) => heading), rows: [], body: { sheet, row: 1, column: 0 } }))];
+      tables = [...tables, ...made.map(({ name, sheet, columns, example }) => ({ name, headers: columns.map(({ heading }) => heading), rows: [example], body: { sheet, row: 1, column: 0 } }))];
       changed();
     },
     addRows: async (name, rows) => {

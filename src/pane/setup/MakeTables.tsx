@@ -14,7 +14,7 @@ export function MakeTables({ tables, label, isMain = false }: MakeTablesProps) {
     setMaking(true);
     const made = await outcome(() => host.makeTables(tables));
     if (made.ok) {
-      tell({ tone: "done", text: `${tables.length === 1 ? "The table was made" : `${tables.length} tables were made`}, each on a sheet of its own. Begin with Crops and Fields.` });
+      tell({ tone: "done", text: `${tables.length === 1 ? "The table was made" : `${tables.length} tables were made`}, each on a sheet of its own. Replace the example rows by your own, Crops and Fields first.` });
       await watch.refresh();
     } else tell(failureNotice(made.failure, () => void make().catch(fault)));
     setMaking(false);

@@ -1,0 +1,228 @@
+/** The pane in Chromium over a workbook in memory: what it shows, by keyboard alone, in every look, checked by axe. */
+import type { Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { accessibilityFaults, panePages, type PaneLook, type PanePages } from "../support/panePages";
+import type { PanePage } from "./panePage";
+
+let pages: PanePages;
+beforeAll(async () => { pages = await panePages(); });
+afterEach(() => pages.closeAll());
+afterAll(() => pages?.close());
+
+async function opened(look: PaneLook = {}): Promise<Page> {
+  const { page, complaints } = await pages.open(look);
+  await page.getByRole("heading", { level: 1 }).waitFor();
+  expect(complaints).toEqual([]);
+  return page;
+}
+const button = (page: Page, name: string | RegExp) => page.getByRole("button", { name }).first();
+const inPage = <Value>(page: Page, look: (pane: PanePage) => Value) =>
+  page.evaluate(`(${look.toString()})(window.panePage)`) as Promise<Value>;
+/** Where the focus is, by the words of the element. */
+const focused = (page: Page) => page.evaluate(() => (document.activeElement as HTMLElement | null)?.innerText ?? "");
+
+describe("the page Season", () => {
+  it("says of each crop what an acre costs, naming unit, layer, stage, yield and price", async () => {
+    const page = await opened();
+    const corn = page.getByRole("region", { name: "Corn" });
+    await corn.waitFor();
+    // Worked by hand in the unit test of the card, here through the tables of a workbook.
+    expect(await corn.locator(".pn-main").innerText()).toBe("425.69 USD per acre");
+    expect(await corn.innerText()).toContain("cash cost, outlook (plan 408.75, +16.94)");
+    await page.getByRole("radio", { name: "full" }).check();
+    expect(await corn.locator(".pn-main").innerText()).toBe("538.74 USD per acre");
+    expect(await corn.innerText()).toContain("full cost, outlook");
+  });
+
+  it("leads from a figure down to an entry, whose cell it selects, by keyboard alone", async () => {
+    const page = await opened();
+    await page.getByRole("tab", { name: "Season" }).focus();
+    const down = async (name: RegExp) => {
+      for (let step = 0; step < 30; step += 1) {
+        await page.keyboard.press("Tab");
+        if (name.test(await focused(page))) return page.keyboard.press("Enter");
+      }
+      throw new Error(`the Tab key does not reach ${name}`);
+    };
+    await down(/^Where the cost comes from/);
+    await down(/^seed/);
+    await down(/^Mill Road/);
+    await down(/^Purchases, row 1/);
+    await expect.poll(() => inPage(page, (pane) => pane.host.selected)).toEqual([{ sheet: "Purchases", row: 1, column: 0 }]);
+  });
+
+  it("marks a figure that problems touch with a word and a sign, and leads to them", async () => {
+    const page = await opened({ ask: "workbook=problems" });
+    const mark = page.getByRole("region", { name: "Corn" }).getByRole("button", { name: /^Incomplete: \d problems? that touch Corn/ });
+    expect(await mark.locator("svg").count()).toBe(1);
+    await mark.click();
+    expect(await page.getByRole("tab", { name: /Problems/ }).getAttribute("aria-selected")).toBe("true");
+    expect(await focused(page)).toBe("Problems");
+    await page.getByRole("button", { name: "Purchases, row 5, Quantity" }).click();
+    await expect.poll(() => inPage(page, (pane) => pane.host.selected)).toEqual([{ sheet: "Purchases", row: 5, column: 2 }]);
+  });
+
+  it("does not show tabs of pages that are not there, and goes between tabs by the arrow keys", async () => {
+    const page = await opened({ ask: "workbook=problems" });
+    expect(await page.getByRole("tab").allInnerTexts()).toEqual(["Season", "Problems 2"]);
+    await page.getByRole("tab", { name: "Season" }).press("ArrowRight");
+    expect(await focused(page)).toBe("Problems 2");
+    expect(await page.getByRole("tabpanel").innerText()).toContain("two loads");
+  });
+});
+
+describe("adding a purchase", () => {
+  const fill = async (page: Page) => {
+    await button(page, "Add a purchase").click();
+    await page.getByRole("combobox", { name: "Item" }).pressSequentially("ur");
+    await page.keyboard.press("ArrowDown");
+    await page.keyboard.press("Enter");
+    await page.getByLabel("Date").fill("2031-05-20");
+    await page.getByLabel("Quantity").fill("1,000");
+    await page.getByLabel("Price per lb").fill("0.9");
+  };
+
+  it("shows what the row will say, adds it at Enter, and reads out what changed", async () => {
+    const page = await opened();
+    await fill(page);
+    expect(await page.locator(".pn-says").innerText()).toBe("1,000 lb of Urea for 900.00 USD: 0.90 USD per lb.");
+    await page.keyboard.press("Enter");
+    const told = page.locator("form [aria-live]");
+    await expect.poll(() => told.innerText()).toBe("The purchase was added. Cost per acre of Corn: 425.69 → 428.79 (USD, cash cost, outlook).");
+    expect(await inPage(page, (pane) => pane.host.added.map(({ table, rows }) => [table, ...rows.map((row) => Object.fromEntries(row))]))).toEqual([
+      ["Purchases", { Date: 47988, Item: "Urea", Quantity: 1000, Unit: "lb", "Unit price": 0.9 }],
+    ]);
+    expect(await page.getByLabel("Quantity").inputValue()).toBe("");
+  });
+
+  it("keeps what was typed where the host cannot write it, and says what to do", async () => {
+    const page = await opened();
+    await fill(page);
+    await inPage(page, (pane) => pane.refuse("addRows", "protected", "The sheet Purchases is protected."));
+    await page.keyboard.press("Enter");
+    await expect.poll(() => page.locator("form [aria-live]").innerText()).toMatch(/^The purchase was not added\. The sheet Purchases is protected\. Take the protection off/);
+    expect(await page.getByLabel("Quantity").inputValue()).toBe("1,000");
+    await button(page, "Add the purchase").click();
+    await expect.poll(() => page.locator("form [aria-live]").innerText()).toMatch(/^The purchase was added/);
+  });
+
+  it("says what is missing at the field itself and goes there", async () => {
+    const page = await opened();
+    await button(page, "Add a purchase").click();
+    await button(page, "Add the purchase").click();
+    await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute("role"))).toBe("combobox");
+    const item = page.getByRole("combobox", { name: "Item" });
+    expect(await item.getAttribute("aria-invalid")).toBe("true");
+    const says = await page.evaluate(() => document.activeElement?.getAttribute("aria-describedby")?.split(" ").map((id) => document.getElementById(id)?.innerText).join(" "));
+    expect(says).toContain("Choose what was bought.");
+  });
+});
+
+describe("a workbook without our tables", () => {
+  it("offers to make them, and shows the season of their example rows then", async () => {
+    const page = await opened({ ask: "workbook=empty" });
+    expect(await page.getByRole("button", { name: "Open the demo season" }).count()).toBe(0);
+    await button(page, "Make the input tables").click();
+    await page.getByText("Replace the example rows by your own").waitFor();
+    await page.getByRole("tab", { name: "Season" }).waitFor();
+    expect(await page.getByRole("button", { name: "Make the input tables" }).count()).toBe(0);
+  });
+
+  it("opens the demo where the host has one", async () => {
+    const page = await opened({ ask: "workbook=empty&demo" });
+    await button(page, "Open the demo season").click();
+    expect(await inPage(page, (pane) => pane.demoOpened)).toBe(1);
+  });
+
+  it("matches a range of the grower's own and writes the match as rows", async () => {
+    const page = await opened({ ask: "workbook=empty" });
+    await button(page, "Match a range of your own").click();
+    await page.getByLabel("Read this table").selectOption({ label: "Fields" });
+    await button(page, "Use the selected range").click();
+    await page.getByText("My fields!A2:D30").first().waitFor();
+    expect(await page.getByRole("combobox", { name: "Crop", exact: true }).inputValue()).toBe("Crop");
+    for (const [column, own] of [["Field", "Name"], ["Acres", "Size"], ["Yield goal", "Goal"]] as const) {
+      await page.getByRole("combobox", { name: column, exact: true }).selectOption(own);
+    }
+    await button(page, "Keep this match").click();
+    await expect.poll(() => inPage(page, (pane) => pane.host.table("Matches").map((row) => row.join("|")))).toEqual([
+      "Fields|My fields!A2:D30|Field|Name", "Fields|My fields!A2:D30|Crop|Crop", "Fields|My fields!A2:D30|Acres|Size", "Fields|My fields!A2:D30|Yield goal|Goal",
+    ]);
+  });
+});
+
+describe("a host that does not answer", () => {
+  it("offers to try again, and goes on when it answers", async () => {
+    const page = await opened({ ask: "busy" });
+    const alert = page.getByRole("alert");
+    expect(await alert.innerText()).toContain("The workbook has not answered for 20 seconds.");
+    await button(page, "Try again").click();
+    await page.getByRole("region", { name: "Corn" }).waitFor();
+    expect(await alert.count()).toBe(0);
+  });
+
+  it("shows an outline of the page while the first reading takes long", async () => {
+    const page = await opened({ ask: "slow" });
+    const outline = page.locator(".pn-skeleton");
+    await expect.poll(() => outline.evaluate((element) => getComputedStyle(element).visibility)).toBe("visible");
+    expect(await page.getByRole("status").first().innerText()).toContain("Reading the workbook");
+  });
+
+  it("keeps a fault of ours apart from faults of the entries, with the details to copy", async () => {
+    const { page } = await pages.open({ ask: "fault" });
+    await page.getByRole("heading", { name: "Something went wrong in Pennyacre itself" }).waitFor();
+    expect(await page.getByLabel("Details").innerText()).toMatch(/^Pennyacre \d+\.\d+\.\d+\nTypeError/);
+    expect(await accessibilityFaults(page)).toEqual([]);
+  });
+
+  it("says what could not be shown when a cell cannot be selected", async () => {
+    const page = await opened({ ask: "workbook=problems" });
+    await page.getByRole("tab", { name: /Problems/ }).click();
+    await inPage(page, (pane) => pane.refuse("select", "busy", "The workbook is being edited."));
+    await page.getByRole("button", { name: "Purchases, row 5, Quantity" }).click();
+    await page.locator(".pn-notices").getByText("The workbook is being edited.").waitFor();
+    await page.locator(".pn-notices").getByRole("button", { name: "Try again" }).click();
+    await expect.poll(() => inPage(page, (pane) => pane.host.selected.length)).toBe(1);
+  });
+});
+
+const looks: readonly (readonly [string, PaneLook])[] = [
+  ["light", { ask: "theme=light" }], ["light at 450 pixels", { width: 450, ask: "theme=light" }], ["dark", { ask: "theme=dark" }],
+  ["high contrast", { ask: "theme=highContrast" }], ["the system's forced colours", { forcedColors: true }],
+  ["the system's dark with reduced motion", { width: 450, colorScheme: "dark", reducedMotion: true }],
+];
+
+describe.each(looks)("in %s", (_, look) => {
+  const ask = (more: string) => ({ ...look, ask: `${look.ask ?? ""}&${more}` });
+  const isSound = async (page: Page) => {
+    expect(await accessibilityFaults(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0);
+  };
+
+  it("is accessible and no wider than the pane with everything opened", async () => {
+    const page = await opened(ask("workbook=problems"));
+    await isSound(page);
+    for (const name of ["Where the cost comes from", "All layers, other yields and prices", "Grain sold and to sell"]) await button(page, name).click();
+    await button(page, /^seed/).click();
+    await button(page, /^Mill Road/).click();
+    await button(page, /^Urea/).click();
+    await button(page, "Tables").click();
+    await isSound(page);
+    await page.getByRole("tab", { name: /Problems/ }).click();
+    await isSound(page);
+  });
+
+  it("is accessible while a purchase is typed wrongly, and where there are no tables yet", async () => {
+    const page = await opened(ask("workbook=season"));
+    await button(page, "Add a purchase").click();
+    await button(page, "Add the purchase").click();
+    await page.getByText("Choose what was bought.").first().waitFor();
+    await page.getByRole("combobox", { name: "Item" }).press("ArrowDown");
+    await isSound(page);
+    const empty = await opened(ask("workbook=empty&demo"));
+    await button(empty, "Match a range of your own").click();
+    await button(empty, "Use the selected range").click();
+    await empty.getByText("My fields!A2:D30").first().waitFor();
+    await isSound(empty);
+  });
+});

@@ -1,0 +1,32 @@
+/** The pane over a workbook in memory, as a page for the browser to test. What it shows is chosen by the address. */
+import { createRoot } from "react-dom/client";
+import { HostError } from "../../src/host/workbookHost";
+import { Pane } from "../../src/pane/Pane";
+import type { PaneTheme } from "../../src/pane/theme";
+import { memoryHost, type MemoryHost } from "../support/memoryHost";
+import { faultyContent, paneContent } from "../support/paneWorkbook";
+
+export type PanePage = {
+  readonly host: MemoryHost;
+  /** Makes the next call of a method fail. */
+  readonly refuse: (method: keyof MemoryHost["refusals"], reason: HostError["reason"], message: string) => void;
+  demoOpened: number;
+};
+
+const asked = new URLSearchParams(location.search);
+const contents = { season: paneContent, problems: faultyContent, empty: { ...paneContent, tables: [] } };
+const content = contents[(asked.get("workbook") ?? "season") as keyof typeof contents];
+const host = memoryHost(content, { address: "My fields!A2:D30", headings: ["Name", "Crop", "Size", "Goal"] });
+const page: PanePage = {
+  host, demoOpened: 0,
+  refuse: (method, reason, message) => void host.refusals[method].push(new HostError(reason, message)),
+};
+Object.assign(window, { panePage: page });
+if (asked.has("busy")) page.refuse("read", "busy", "The workbook has not answered for 20 seconds.");
+if (asked.has("slow")) host.read = () => new Promise(() => undefined);
+if (asked.has("fault")) host.read = () => Promise.resolve(undefined as never);
+const theme = asked.get("theme") as PaneTheme | null;
+
+createRoot(document.getElementById("pane")!).render(
+  <Pane host={host} language="en-US" {...(theme !== null && { theme })} {...(asked.has("demo") && { openDemo: () => { page.demoOpened += 1; } })} />,
+);
