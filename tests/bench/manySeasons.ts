@@ -1,0 +1,34 @@
+/** Seasons of any size as cells: the demo farm with more fields and ever more purchases, applications and operations. */
+import { demoTables } from "../../shared/demo/tables";
+import type { Cell, WorkbookContent } from "../../src/workbook/cell";
+
+type Rows = readonly (readonly Cell[])[];
+
+/**
+ * A season with so many rows of purchases, applications and operations together. Fields grow with it, to 500. The rows
+ * are those of the demo, over and over, with quantities, rates and fields that differ.
+ */
+export function seasonOf(entries: number): WorkbookContent {
+  const demo = new Map(demoTables().map(({ template, rows }) => [template.name, { headings: template.columns.map(({ heading }) => heading), rows }]));
+  const rowsOf = (name: string): Rows => demo.get(name)!.rows;
+  const at = (name: string, heading: string) => demo.get(name)!.headings.indexOf(heading);
+  const demoFields = rowsOf("Fields");
+  const fieldCount = Math.min(500, Math.max(demoFields.length, Math.round(entries / 100)));
+  const fields = repeat(demoFields, fieldCount, (row, index) => {
+    const round = Math.floor(index / demoFields.length);
+    return round === 0 ? row : row.with(0, `${row[0]} ${round + 1}`);
+  });
+  const fieldNames = fields.map((row) => String(row[0]));
+  const purchases = repeat(rowsOf("Purchases"), Math.round(entries * 0.4), (row, index) => row.with(at("Purchases", "Quantity"), 1 + (index % 97) / 4));
+  const inFields = (name: string, count: number) => repeat(rowsOf(name), count, (row, index) => row.with(0, fieldNames[index % fieldCount]!));
+  const grown = new Map<string, Rows>([
+    ["Fields", fields], ["Purchases", purchases],
+    ["Applications", inFields("Applications", Math.round(entries * 0.45))], ["Operations", inFields("Operations", Math.round(entries * 0.15))],
+  ]);
+  const tables = [...demo].map(([name, { headings, rows }]) =>
+    ({ name, headers: headings, rows: grown.get(name) ?? rows, body: { sheet: name, row: 1, column: 0 } }));
+  return { dateSystem: "1900", tables, ranges: new Map() };
+}
+
+const repeat = (rows: Rows, count: number, vary: (row: readonly Cell[], index: number) => readonly Cell[]): Rows =>
+  Array.from({ length: count }, (_, index) => vary(rows[index % rows.length]!, index));
