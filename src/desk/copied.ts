@@ -1,7 +1,7 @@
 /** What was copied in this page, so that pasting it here keeps formulas and every digit, which a text of what is shown does not. */
 import type { Block, CellAt } from "./address";
 import type { GridBook } from "./gridBook";
-import { moveFormula } from "./moveFormula";
+import { moveFormula } from "../host/embedded/moveFormula";
 import { writeTsv } from "./tsv";
 
 /** `text` is what other programs get: the cells as shown. `entriesAt` is what goes into cells from a place of this workbook on. */

@@ -1,0 +1,87 @@
+/** What is read of a workbook in one go. */
+import type { Cell, RawTable, WorkbookContent } from "../../workbook/cell";
+import { sameName } from "../sheetNames";
+import { cellName, lastColumn, lastRow, parseArea, splitSheet, type Area } from "./address";
+import { bodyOf, bookOf, tablesOf, type TableEntry } from "./book";
+import { usedArea, type SheetData } from "./sheetXml";
+import { dataOf, sheetNamed, valueIn, type State } from "./state";
+
+export function contentOf(state: State): WorkbookContent {
+  const tables = tablesOf(state.parts).map((table) => rawTable(state, table));
+  const matches = tables.find(({ name }) => sameName(name, "Matches"));
+  const column = matches?.headers.findIndex((heading) => sameName(heading, "Range")) ?? -1;
+  const wanted = new Set((matches?.rows ?? []).map((row) => String(row[column] ?? "").trim()).filter((text) => text !== ""));
+  const ranges = new Map([...wanted].flatMap((text) => {
+    const range = rangeNamed(state, text);
+    return range === null ? [] : [[text, range] as const];
+  }));
+  return { dateSystem: bookOf(state.parts).date1904 ? "1904" : "1900", tables, ranges };
+}
+
+function rawTable(state: State, table: TableEntry): RawTable {
+  const { part } = sheetNamed(state, table.sheet);
+  const data = dataOf(state, part);
+  const body = bodyOf(table);
+  const headers = table.columns.map(({ name }, index) => {
+    const cell = table.headerRows === 0 ? "" : valueIn(data, { row: table.area.top, column: table.area.left + index });
+    return cell === "" ? name : String(cell);
+  });
+  return { name: table.name, headers, rows: rowsOf(data, body), body: { sheet: table.sheet, row: body.top, column: body.left }, ...staleIn(state, part, body) };
+}
+
+/** The values of a block, row by row; a row of the sheet is gone through once. */
+function rowsOf(data: SheetData, { top, left, bottom, right }: Area): readonly (readonly Cell[])[] {
+  const width = right - left + 1;
+  return Array.from({ length: Math.max(0, bottom - top + 1) }, (_, index) => {
+    const row: Cell[] = new Array<Cell>(width).fill("");
+    for (const { column, value } of data.rows.get(top + index)?.cells ?? []) if (column >= left && column <= right) row[column - left] = value;
+    return row;
+  });
+}
+
+function staleIn(state: State, part: string, body: Area): Pick<RawTable, "stale"> {
+  if (state.stale.size === 0) return {};
+  const stale: { row: number; column: number }[] = [];
+  for (const key of state.stale) {
+    if (!key.startsWith(`${part}!`)) continue;
+    const at = parseArea(key.slice(part.length + 1))!;
+    if (at.top >= body.top && at.top <= body.bottom && at.left >= body.left && at.left <= body.right) stale.push({ row: at.top - body.top, column: at.left - body.left });
+  }
+  return stale.length === 0 ? {} : { stale };
+}
+
+/** The range that a text names, by its address or by a name of the workbook; `null` where there is none. */
+export function rangeNamed(state: State, text: string): RawTable | null {
+  const { sheet, area } = splitSheet(text);
+  const found = parseArea(area);
+  if (sheet !== null && found !== null) return rangeAt(state, text, sheet, found);
+  const name = bookOf(state.parts).names.find((each) => each.name.toLowerCase() === text.toLowerCase());
+  if (name === undefined) return null;
+  const target = splitSheet(name.refersTo);
+  const named = parseArea(target.area);
+  return target.sheet === null || named === null ? null : rangeAt(state, text, target.sheet, named);
+}
+
+function rangeAt(state: State, text: string, sheet: string, area: Area): RawTable | null {
+  const entry = bookOf(state.parts).sheets.find((each) => each.name.toLowerCase() === sheet.toLowerCase());
+  if (entry === undefined) return null;
+  const data = dataOf(state, entry.part);
+  const within = usedPart(data, area);
+  const [headers = [], ...rows] = within === null ? [] : rowsOf(data, within);
+  const top = within?.top ?? area.top;
+  const left = within?.left ?? area.left;
+  return { name: text, headers: headers.map(String), rows, body: { sheet: entry.name, row: top + 1, column: left } };
+}
+
+/** Whole columns and rows as far as they are used; a block of cells as it is. */
+export function usedPart(data: SheetData, area: Area): Area | null {
+  const wholeColumns = area.top === 0 && area.bottom === lastRow;
+  const wholeRows = area.left === 0 && area.right === lastColumn;
+  if (!wholeColumns && !wholeRows) return area;
+  const used = usedArea(data);
+  if (used === null) return null;
+  const part = { top: Math.max(area.top, used.top), bottom: Math.min(area.bottom, used.bottom), left: Math.max(area.left, used.left), right: Math.min(area.right, used.right) };
+  return part.top > part.bottom || part.left > part.right ? null : part;
+}
+
+export const staleKey = (part: string, row: number, column: number): string => `${part}!${cellName({ row, column })}`;

@@ -1,0 +1,69 @@
+/** XML of a package: small parts as documents, and the few marks that we write ourselves. */
+import { DOMParser, XMLSerializer, type Document, type Element } from "@xmldom/xmldom";
+import { strFromU8, strToU8 } from "fflate";
+import { Damaged } from "./fault";
+
+export type { Document, Element };
+
+/** The text of a part. A byte-order mark is dropped; a document type, which no workbook has, is refused. */
+export function textOf(bytes: Uint8Array): string {
+  const utf16 = bytes[0] === 0xff && bytes[1] === 0xfe;
+  const text = utf16 ? new TextDecoder("utf-16le").decode(bytes) : bytes.length < 4096 ? strFromU8(bytes) : new TextDecoder("utf-8").decode(bytes);
+  const start = text.charCodeAt(0) === 0xfeff ? 1 : 0;
+  if (text.slice(0, 2048).includes("<!DOCTYPE")) throw new Damaged("a part has a document type");
+  return start === 0 ? text : text.slice(1);
+}
+
+export const bytesOf = (text: string): Uint8Array => (text.length < 4096 ? strToU8(text) : new TextEncoder().encode(text));
+
+const parsed = new WeakMap<Uint8Array, Document>();
+
+/** A part as a document. It is kept for the same bytes: do not change it, clone it. */
+export function documentOf(bytes: Uint8Array): Document {
+  let document = parsed.get(bytes);
+  if (document === undefined) {
+    document = freshDocument(bytes);
+    parsed.set(bytes, document);
+  }
+  return document;
+}
+
+/** A part as a document of one's own, to be changed and written again. */
+export function freshDocument(bytes: Uint8Array): Document {
+  const complain = (level: string, message: string) => { if (level !== "warning") throw new Damaged(message); };
+  return new DOMParser({ onError: complain }).parseFromString(textOf(bytes), "text/xml");
+}
+
+export function serialized(document: Document): Uint8Array {
+  const text = new XMLSerializer().serializeToString(document);
+  return bytesOf(text.startsWith("<?xml") ? text : `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n${text}`);
+}
+
+/** All elements of a local name, whatever prefix their namespace has. */
+export const elements = (within: Document | Element, name: string): readonly Element[] => [...within.getElementsByTagNameNS("*", name)];
+export const first = (within: Document | Element, name: string): Element | null => elements(within, name)[0] ?? null;
+
+/** The child elements of a local name. */
+export const children = (within: Element, name: string): readonly Element[] =>
+  [...within.childNodes].filter((node): node is Element => node.nodeType === 1 && node.localName === name);
+
+/** A new element in the namespace and with the prefix of another. */
+export function sibling(like: Element, name: string, attributes: Readonly<Record<string, string>> = {}): Element {
+  const element = like.ownerDocument!.createElementNS(like.namespaceURI, like.prefix ? `${like.prefix}:${name}` : name);
+  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value);
+  return element;
+}
+
+export const escapeText = (text: string): string =>
+  text.replace(/[&<>]/g, (mark) => (mark === "&" ? "&amp;" : mark === "<" ? "&lt;" : "&gt;")).replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g, (control) => `_x${control.charCodeAt(0).toString(16).padStart(4, "0").toUpperCase()}_`);
+
+export const escapeAttribute = (text: string): string => escapeText(text).replaceAll("\"", "&quot;").replaceAll("\n", "&#10;");
+
+/** Text content back to what it says: entities, and Excel's own `_x000D_`. */
+export function unescapeText(xml: string): string {
+  const plain = xml.includes("&") ? xml.replace(/&(?:#x([0-9a-f]+)|#(\d+)|(\w+));/gi, (whole, hex?: string, decimal?: string, name?: string) =>
+    hex !== undefined ? String.fromCodePoint(parseInt(hex, 16)) : decimal !== undefined ? String.fromCodePoint(Number(decimal)) : entities[name!] ?? whole) : xml;
+  return plain.includes("_x") ? plain.replace(/_x([0-9a-f]{4})_/gi, (_, code: string) => String.fromCharCode(parseInt(code, 16))) : plain;
+}
+
+const entities: Readonly<Record<string, string>> = { lt: "<", gt: ">", amp: "&", quot: "\"", apos: "'" };
