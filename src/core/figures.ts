@@ -2,6 +2,8 @@
 import type { Decimal } from "./decimal";
 import type { Kind, Layer } from "./kinds";
 import type { MachineCost } from "./machines/machineCost";
+import type { ChangeFigures } from "./partialBudget/changeFigures";
+import type { CropOverlay } from "./partialBudget/overlay";
 import type { EntryRef, YieldUnit } from "./season";
 import type { FieldStand } from "./stand/fieldStand";
 import type { Area, CropQuantity, Money, MoneyPerArea, MoneyPerUnit, Share, Yield } from "./units";
@@ -132,4 +134,8 @@ export type SeasonFigures = {
   readonly machines: readonly MachineCost[];
   /** The fields whose stand was counted. */
   readonly stands: readonly FieldStand[];
+  /** The changes that are weighed, in the order of their table. */
+  readonly changes: readonly ChangeFigures[];
+  /** The outlook of every crop beside the same with the active changes; none where no change is active. */
+  readonly overlays: readonly CropOverlay[];
 };

@@ -11,6 +11,7 @@ import type { Kind, OperatingKind } from "./kinds";
 import type { Policy } from "./lender/guarantee";
 import type { Machine } from "./machines/machine";
 import type { Measure } from "./measure";
+import type { SeasonChange } from "./partialBudget/seasonChange";
 import type { StandCount } from "./stand/standCount";
 import type { StandTable } from "./stand/standTable";
 import type { Area, CropQuantity, ItemQuantity, ItemRate, Money, MoneyPerArea, MoneyPerUnit, Points, Share, Yield } from "./units";
@@ -26,6 +27,8 @@ export type AreaUnit = "ac" | "ha";
 export type YieldUnit = "bu" | "t" | "lb" | "cwt" | "ton" | "kg";
 
 export type Settings = {
+  /** The farm's name, for the pages that go to a lender; left out or `null`: none is printed. */
+  readonly farm?: string | null;
   readonly seasonYear: string | null;
   readonly currency: string;
   readonly areaUnit: AreaUnit;
@@ -223,4 +226,6 @@ export type Season = {
   readonly standCounts?: readonly StandCount[];
   /** Tables of yield by date and stand of the grower's own, beside the published ones. */
   readonly standTables?: readonly StandTable[];
+  /** The changes that are weighed. */
+  readonly changes?: readonly SeasonChange[];
 };

@@ -8,6 +8,8 @@ import { itemBooks, itemCosts, itemFigures } from "./itemCosts";
 import { daysOut, operatingInterest } from "./operatingInterest";
 import { operationCosts } from "./operationCosts";
 import { landCosts, movingCosts, otherCosts } from "./otherCosts";
+import { changeFigures } from "./partialBudget/changeFigures";
+import { overlays } from "./partialBudget/overlay";
 import { boughtByItem } from "./purchases";
 import { salesFigures } from "./sales";
 import type { Season } from "./season";
@@ -38,8 +40,10 @@ export function seasonFigures(season: Season): SeasonFigures {
     ofWork: (field) => [...operations.get(field)!.values()].map((work) => operationCosts(work, days, machines)),
   });
   const fields = facts.map((each) => fieldFigures(season, each, costs.get(each.field.name)!));
+  const crops = cropFigures(season, fields);
+  const changes = changeFigures(season, crops);
   return {
-    crops: cropFigures(season, fields), items: books.map(itemFigures),
+    crops, items: books.map(itemFigures), changes, overlays: overlays(crops, changes),
     machines: [...machines.outlook.values()], stands: [...fieldStands(season).values()],
   };
 }

@@ -1,0 +1,60 @@
+/** What is said of a change: what it comes to, what it must bring to pay, when its outlay is back, and how price moves it. */
+import type { MoneyPerUnit } from "../units";
+import { breakEven, type BreakEven } from "./breakEven";
+import { isGrain, type Change, type ChangeLine } from "./change";
+import type { Entry, Setting } from "./entry";
+import { netChange, type NetChange } from "./netChange";
+import { payback, type Payback } from "./payback";
+import { strip, type Strip } from "./strip";
+
+/** The crop's prices; where no low or high one is entered the strip has the expected one in its place. */
+export type PriceRange = { readonly low: MoneyPerUnit | null; readonly expected: MoneyPerUnit; readonly high: MoneyPerUnit | null };
+
+export type ChangeAnswer = {
+  readonly net: NetChange;
+  /** The line whose quantity is the yield gain: the first added return that is blank, else that sells grain, else the first; `null` where none is added. */
+  readonly gain: ChangeLine | null;
+  readonly breakEven: {
+    /** Quantity of `gain` at which the change pays; `null` without such a line. */
+    readonly yieldGain: BreakEven | null;
+    /** Price of grain where a line sells it, else the price of `gain`; `null` where there is neither. */
+    readonly price: BreakEven | null;
+    readonly area: BreakEven;
+  };
+  /** `null` where nothing is laid out, a line is blank, or nothing comes back. */
+  readonly payback: Payback | null;
+  /** At the low, expected and high price of the crop; `null` where no line sells grain or neither a low nor a high price is known. */
+  readonly strip: Strip<NetChange> | null;
+};
+
+/**
+ * Everything that is said of a change, one of the workbook or one that is only tried.
+ *
+ * @param prices of the crop that its grain is of; `null`: no strip
+ * @throws RangeError on an area of zero or less
+ */
+export function changeAnswer(change: Change, prices: PriceRange | null): ChangeAnswer {
+  const gain = gainLine(change);
+  const sellsGrain = change.lines.some((line) => isGrain(line.price));
+  const priceEntry: Entry | null = sellsGrain ? { of: "grain price" } : gain === null ? null : { of: "price", line: gain };
+  return {
+    net: netChange(change), gain,
+    breakEven: {
+      yieldGain: gain === null ? null : breakEven(change, { of: "quantity", line: gain }),
+      price: priceEntry === null ? null : breakEven(change, priceEntry),
+      area: breakEven(change, { of: "area" }),
+    },
+    payback: payback(change),
+    strip: sellsGrain && prices !== null && (prices.low !== null || prices.high !== null) ? priceStrip(change, prices) : null,
+  };
+}
+
+function gainLine({ lines }: Change): ChangeLine | null {
+  const added = lines.filter(({ quadrant }) => quadrant === "added returns");
+  return added.find(({ quantity }) => quantity === null) ?? added.find(({ price }) => isGrain(price)) ?? added[0] ?? null;
+}
+
+function priceStrip(change: Change, { low, expected, high }: PriceRange): Strip<NetChange> {
+  const at = (price: MoneyPerUnit | null): readonly Setting[] => [{ entry: { of: "grain price" }, value: price ?? expected }];
+  return strip(change, { low: at(low), expected: at(expected), high: at(high) });
+}
