@@ -10,8 +10,8 @@ import { Notice, type NoticeText } from "./Notice";
 import { UnsavedDialog } from "./UnsavedDialog";
 import { WorkbookView } from "./WorkbookView";
 
-/** A workbook that is open: `saved` is the version of it that was opened or last saved. */
-export type OpenBook = { readonly name: string; readonly book: GridBook; readonly saved: number };
+/** A workbook that is open, under the name of its file. */
+export type OpenBook = { readonly name: string; readonly book: GridBook };
 
 /** The open workbook, for whoever must save it when the desk itself cannot go on. */
 export type AtHand = { current: OpenBook | null };
@@ -40,19 +40,19 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
   if (fault !== null) throw fault;
 
   atHand.current = open;
-  const hasChanges = () => atHand.current !== null && atHand.current.book.version() !== atHand.current.saved;
+  const hasChanges = () => atHand.current?.book.hasChanges() ?? false;
 
   const show = useCallback(async (file: Promise<WorkbookFile>) => {
     try {
       const { name, bytes } = await file;
       setNotice({ intent: "info", text: `Opening ${name} …` });
-      const opened = await openBook(bytes);
+      const opened = openBook(bytes);
       if (!opened.ok) {
         const kept = atHand.current === null ? "" : ` ${atHand.current.name} is still open.`;
         setNotice({ intent: "error", text: `${name} could not be opened. ${opened.problems.join(" ")}${kept}` });
         return false;
       }
-      setOpen({ name, book: opened.value, saved: opened.value.version() });
+      setOpen({ name, book: opened.value });
       setNotice(null);
       return true;
     } catch (reason) {
@@ -62,10 +62,7 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
     }
   }, []);
 
-  const openNew = useCallback(async () => {
-    const book = await newBook();
-    setOpen({ name: "New season.xlsx", book, saved: book.version() });
-  }, []);
+  const openNew = useCallback(() => setOpen({ name: "New season.xlsx", book: newBook() }), []);
 
   useEffect(() => {
     show(fetchWorkbook(demo)).then((shown) => (shown ? undefined : openNew())).catch(setFault);
@@ -106,7 +103,8 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
     if (saving === null) return;
     try {
       download({ name: saving.name, bytes: saving.book.save() });
-      setOpen({ ...saving, saved: saving.book.version() });
+      // Drawn again, because the file is saved now.
+      setOpen({ ...saving });
       setNotice({ intent: "success", text: `${saving.name} was handed to the browser's downloads.` });
     } catch (reason) {
       setFault(reason);
@@ -117,7 +115,7 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
     openFile: (file) => replace(() => show(readFile(file))),
     openDemo: () => replace(() => show(fetchWorkbook(demo))),
     openProblems: () => replace(() => show(fetchWorkbook(demoWithProblems))),
-    openNew: () => replace(openNew),
+    openNew: () => replace(() => Promise.resolve(openNew())),
     save,
   };
 

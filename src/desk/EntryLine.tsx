@@ -15,8 +15,10 @@ export type EntryLineProps = {
 export function placeInTable(book: GridBook, sheet: GridSheet, { row, column }: CellAt): string {
   const table = sheet.tables.find(({ block }) => row >= block.top && row <= block.bottom && column >= block.left && column <= block.right);
   if (table === undefined) return "";
-  const heading = book.cell(sheet.name, { row: table.block.top, column }).text;
-  return row === table.block.top ? `${table.name}, heading` : `${table.name}, row ${row - table.block.top}, ${heading}`;
+  const { headingRow, block } = table;
+  if (row === headingRow) return `${table.name}, heading`;
+  const heading = headingRow === null ? "" : `, ${book.cell(sheet.name, { row: headingRow, column }).text}`;
+  return `${table.name}, row ${row - (headingRow ?? block.top - 1)}${heading}`;
 }
 
 /** The line above the grid: the active cell's address and what it holds, a formula as a formula. */

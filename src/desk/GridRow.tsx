@@ -58,9 +58,9 @@ export const GridRow = memo(function GridRow(props: GridRowProps) {
 type TablePart = "heading" | "body" | undefined;
 
 function partOfTable({ tables }: GridSheet, row: number, column: number): TablePart {
-  for (const { block } of tables) {
+  for (const { block, headingRow } of tables) {
     if (column < block.left || column > block.right || row < block.top || row > block.bottom) continue;
-    return row === block.top ? "heading" : "body";
+    return row === headingRow ? "heading" : "body";
   }
   return undefined;
 }

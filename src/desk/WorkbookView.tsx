@@ -17,7 +17,7 @@ export type WorkbookViewProps = { readonly open: OpenBook; readonly files: FileC
 const PaneBeside = memo(Pane);
 
 /** An open workbook: its sheets, the line above them, and the pane beside. */
-export function WorkbookView({ open: { book, name, saved }, files, theme }: WorkbookViewProps) {
+export function WorkbookView({ open: { book, name }, files, theme }: WorkbookViewProps) {
   const [status, setStatus] = useState("");
   // The same words twice would not be announced again; an invisible mark tells them apart.
   const say = useCallback((words: string) => setStatus((before) => (before === words && words !== "" ? `${words}\u200b` : words)), []);
@@ -50,7 +50,7 @@ export function WorkbookView({ open: { book, name, saved }, files, theme }: Work
         <a href="#pane" onClick={(event) => { event.preventDefault(); setView("pane"); focusLater("pane"); }}>Skip to the pane</a>
       </nav>
       <TopBar
-        name={name} hasChanges={version !== saved} book={book} files={files} commands={commands}
+        name={name} hasChanges={book.hasChanges()} book={book} files={files} commands={commands}
         table={tableAt(sheet, selection)} view={view} setView={setView}
       />
       <main className="work">

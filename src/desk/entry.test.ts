@@ -1,5 +1,6 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { entered, type EntrySettings } from "./entry";
+import { entered, entryText, type EntrySettings } from "./entry";
 
 const general: EntrySettings = { numberFormat: "General", dateSystem: "1900", decimalComma: false };
 
@@ -48,5 +49,29 @@ describe("entered", () => {
     ["1,234.5", { value: "1,234.5" }],
   ])("takes %j with a decimal comma where the season says so", (typed, expected) => {
     expect(entered(typed, { ...general, decimalComma: true })).toEqual(expected);
+  });
+});
+
+describe("entryText", () => {
+  it.each([
+    [0.1 + 0.2, "General", "0.3"], [1234.5, "$#,##0.00", "1234.5"], [0.0725, "0.00%", "7.25%"], [46127, "m/d/yyyy", "2026-04-15"],
+    [46127.5, "m/d/yyyy h:mm", "46127.5"], [true, "General", "TRUE"], ["007", "General", "'007"], ["007", "@", "007"], ["=1+1", "General", "'=1+1"],
+    ["'quoted", "General", "''quoted"], ["28-0-0", "General", "28-0-0"], ["", "General", ""],
+  ])("is what gives %j in format %s", (value, numberFormat, text) => {
+    expect(entryText(value, null, { ...general, numberFormat })).toBe(text);
+  });
+
+  it("is a formula with its sign of equality", () => expect(entryText(4, "2*2", general)).toBe("=2*2"));
+
+  it("gives the same value when it is entered again", () => {
+    const texts = fc.string({ unit: fc.constantFrom("1", "2", "-", "/", ".", ",", "%", "$", "'", "=", "e", "T", "a", "p", "r") }).map((text) => text.trim());
+    const decimals = fc.tuple(fc.integer({ min: -9_999_999, max: 9_999_999 }), fc.integer({ min: 0, max: 4 })).map(([whole, places]) => Number(`${whole}e-${places}`));
+    const formats = fc.constantFrom("General", "@", "0.00", "#,##0", "0.0%", "m/d/yyyy");
+    fc.assert(fc.property(fc.oneof(texts, decimals, fc.boolean()), formats, fc.boolean(), fc.constantFrom("1900" as const, "1904" as const), (value, numberFormat, decimalComma, dateSystem) => {
+      fc.pre(numberFormat !== "@" || typeof value === "string");
+      const settings = { numberFormat, decimalComma, dateSystem };
+      const again = entered(entryText(value, null, settings), settings);
+      expect("value" in again && again.value).toEqual(value);
+    }), { numRuns: 3000 });
   });
 });

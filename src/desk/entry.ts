@@ -1,5 +1,5 @@
 /** What a text that somebody types or pastes into a cell means, as a spreadsheet would take it. */
-import { getFormatFromId, isDateFormat, isTextFormat, parseValue } from "numfmt";
+import { format, getFormatFromId, isDateFormat, isPercentFormat, isTextFormat, parseValue } from "numfmt";
 import type { Cell } from "../workbook/cell";
 
 /** What goes into the cell: a value, with the number format that the way of typing asks for, or a formula without its `=`. */
@@ -33,14 +33,16 @@ export function entered(typed: string, { numberFormat, dateSystem, decimalComma 
   if (parsed === null || parsed === undefined) return { value: typed };
   const { value, formatId } = parsed;
   if (typeof value !== "number" && typeof value !== "boolean") return { value: typed };
-  const format = typeof formatId === "number" ? getFormatFromId(formatId) : undefined;
-  const isDate = typeof format === "string" && isDateFormat(format);
-  const days1904 = 1462;
+  const typedFormat = typeof formatId === "number" ? getFormatFromId(formatId) : undefined;
+  const isDate = typeof typedFormat === "string" && isDateFormat(typedFormat);
   const stored = isDate && typeof value === "number" && dateSystem === "1904" ? value - days1904 : value;
   const keepsFormat = numberFormat !== "General" && isDateFormat(numberFormat) === isDate;
-  if (typeof format !== "string" || keepsFormat || plainNumber.test(text)) return { value: stored };
-  return { value: stored, numberFormat: isDate ? "m/d/yyyy" : format };
+  if (typeof typedFormat !== "string" || keepsFormat || plainNumber.test(text)) return { value: stored };
+  return { value: stored, numberFormat: isDate ? "m/d/yyyy" : typedFormat };
 }
+
+/** Days from the first day of the 1900 system to that of the 1904 system. */
+const days1904 = 1462;
 
 /** Two numbers, or three of which the last is no full year and no slash parts them. */
 const looksLikePartOfADate = (text: string): boolean =>
@@ -53,4 +55,27 @@ const plainNumber = /^-?[\d,.\s]+(e[+-]?\d+)?$/i;
 function withDecimalPoint(text: string): string {
   const isNumber = /^[^\d,.]*(\d{1,3}([.\s\u00a0\u202f]\d{3})+|\d+)(,\d+)?[^\d,.]*$/.test(text);
   return isNumber ? text.replaceAll(/[.\s\u00a0\u202f](?=\d{3})/g, "").replace(",", ".") : text.replaceAll(",", "\u0000");
+}
+
+/**
+ * What a cell holds as it would be typed, so that editing it, or pasting it elsewhere, gives the same value again: all
+ * digits of a number, a date with its year, a percentage as one, an apostrophe before a text that would be taken for more.
+ */
+export function entryText(value: Cell, formula: string | null, settings: EntrySettings): string {
+  if (formula !== null) return `=${formula}`;
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  if (typeof value === "number") return numberText(value, settings);
+  const taken = entered(value, settings);
+  return value === "" || ("value" in taken && taken.value === value) ? value : `'${value}`;
+}
+
+function numberText(value: number, { numberFormat, dateSystem, decimalComma }: EntrySettings): string {
+  const serial = dateSystem === "1904" ? value + days1904 : value;
+  if (isDateFormat(numberFormat) && Number.isInteger(value) && serial >= 61 && serial < 2_958_466) {
+    return format("yyyy-mm-dd", serial);
+  }
+  // Excel keeps 15 digits; more would show the binary remainder of a decimal.
+  const digits = (number: number) => String(Number(number.toPrecision(15)));
+  const text = isPercentFormat(numberFormat) ? `${digits(value * 100)}%` : digits(value);
+  return decimalComma ? text.replace(".", ",") : text;
 }

@@ -3,14 +3,15 @@ import type { WorkbookHost } from "../host/workbookHost";
 import type { SheetPlace } from "../workbook/cell";
 import type { Block, CellAt } from "./address";
 
-/** A table on a sheet. `block` holds its heading row and body, without a totals row. */
-export type GridTable = { readonly name: string; readonly block: Block };
+/** A table on a sheet. `block` holds its heading row, where it has one, and its body, without a totals row. */
+export type GridTable = { readonly name: string; readonly headingRow: number | null; readonly block: Block };
 
-/** A sheet: how much of it is used, its tables and column widths in pixels. */
+/** A sheet: how much of it is used, its tables, joined cells and column widths in pixels. */
 export type GridSheet = {
   readonly name: string;
   readonly used: { readonly rows: number; readonly columns: number };
   readonly tables: readonly GridTable[];
+  readonly merges: readonly Block[];
   readonly widthOf: (column: number) => number;
 };
 
@@ -19,6 +20,7 @@ export type GridCell = {
   readonly text: string;
   readonly entry: string;
   readonly kind: "blank" | "text" | "number" | "error" | "yes-no";
+  readonly isBold: boolean;
   readonly isFormula: boolean;
   /** The formula could not be recalculated here, so that the value may be old. */
   readonly isStale: boolean;
@@ -45,6 +47,8 @@ export interface GridBook {
   redo(): boolean;
   canUndo(): boolean;
   canRedo(): boolean;
+  /** Whether there is something that no saved file has. */
+  hasChanges(): boolean;
   /** A number that grows with every change, for the page to know that it must draw again. */
   version(): number;
   /** Calls back after each change; returns what stops the calls. */

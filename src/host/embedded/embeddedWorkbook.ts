@@ -1,6 +1,6 @@
 /** A workbook over the parts of an `.xlsx` file: the port of the rest of the program, and the cells for a grid. */
 import { format } from "numfmt";
-import type { Cell, SheetPlace, WorkbookContent } from "../../workbook/cell";
+import type { Cell, DateSystem, SheetPlace, WorkbookContent } from "../../workbook/cell";
 import type { InputTable } from "../../workbook/inputTable";
 import type { ResultSheet } from "../../workbook/resultSheet";
 import { sameName } from "../sheetNames";
@@ -140,6 +140,11 @@ export class EmbeddedWorkbook implements WorkbookHost {
       const ofSheet = tables.filter((table) => table.sheet === name);
       return { name, hidden, used: usedArea(data), ...lookOf(data), tables: ofSheet.map((table) => ({ name: table.name, area: table.area, body: bodyOf(table), totalsRows: table.totalsRows })) };
     });
+  }
+
+  /** How the workbook counts days. */
+  get dateSystem(): DateSystem {
+    return bookOf(this.state.parts).date1904 ? "1904" : "1900";
   }
 
   cellAt(sheet: string, at: At): GridCell {

@@ -1,0 +1,84 @@
+import { describe, expect, it } from "vitest";
+import type { InputTable } from "../workbook/inputTable";
+import { newBook, openBook } from "./embeddedBook";
+import type { GridBook } from "./gridBook";
+
+const bills: InputTable = {
+  name: "Purchases", sheet: "Purchases", example: [46127, "seed", 12.5],
+  columns: [
+    { heading: "Date", width: 12, numberFormat: "m/d/yyyy", hint: "The day.", required: true },
+    { heading: "Kind", width: 20, choices: ["seed", "fuel"], hint: "What it is.", required: true },
+    { heading: "Amount", width: 10, numberFormat: "#,##0.00", hint: "Money.", required: true },
+  ],
+};
+
+async function bookWithBills(): Promise<GridBook> {
+  const book = newBook();
+  await book.host.makeTables([bills]);
+  return book;
+}
+const at = (row: number, column: number) => ({ row, column });
+const sheetOf = (book: GridBook) => book.sheets().find(({ name }) => name === "Purchases")!;
+/** Heading row and body of the table, found where the workbook has put it. */
+const blockOf = (book: GridBook) => sheetOf(book).tables[0]!.block;
+
+describe("gridBook", () => {
+  it("shows a table's cells as they look and gives them as they are typed", async () => {
+    const book = await bookWithBills();
+    const { top, left } = blockOf(book);
+    expect(sheetOf(book).tables[0]).toMatchObject({ name: "Purchases", headingRow: top });
+    expect(book.cell("Purchases", at(top, left))).toMatchObject({ text: "Date", kind: "text" });
+    expect(book.cell("Purchases", at(top + 1, left))).toMatchObject({ text: "4/15/2026", entry: "2026-04-15", kind: "number" });
+    expect(book.cell("Purchases", at(top + 1, left + 2))).toMatchObject({ text: "12.50", entry: "12.5", kind: "number", isFormula: false });
+    expect(book.choices("Purchases", at(top + 1, left + 1))).toEqual(["seed", "fuel"]);
+  });
+
+  it("takes entries as one step, makes the table longer, and undoes both", async () => {
+    const book = await bookWithBills();
+    const before = blockOf(book);
+    const row = before.bottom + 1;
+    book.enter("Purchases", [{ at: at(row, before.left), text: "5/1/2026" }, { at: at(row, before.left + 2), text: "$1,200" }]);
+    expect(blockOf(book).bottom).toBe(row);
+    const { tables } = await book.host.read();
+    expect(tables.find(({ name }) => name === "Purchases")?.rows.at(-1)).toEqual([46143, "", 1200]);
+    expect(book.undo()).toBe(true);
+    expect(blockOf(book)).toEqual(before);
+    expect(book.cell("Purchases", at(row, before.left)).kind).toBe("blank");
+    expect(book.redo()).toBe(true);
+    expect(blockOf(book).bottom).toBe(row);
+  });
+
+  it("shows a formula's value and gives the formula to edit", async () => {
+    const book = await bookWithBills();
+    const { bottom, left } = blockOf(book);
+    book.enter("Purchases", [{ at: at(bottom, left + 2), text: "=2*6" }]);
+    expect(book.cell("Purchases", at(bottom, left + 2))).toMatchObject({ entry: "=2*6", isFormula: true });
+  });
+
+  it("reads a decimal comma where the season says so", async () => {
+    const book = newBook();
+    await book.host.makeTables([{
+      name: "Season", sheet: "Season", example: ["Decimal comma", "yes"],
+      columns: [{ heading: "Setting", width: 20, hint: "Its name.", required: true }, { heading: "Value", width: 12, hint: "What it is.", required: true }],
+    }]);
+    const { used } = book.sheets().find(({ name }) => name === "Season")!;
+    const below = at(used.rows + 3, 0);
+    book.enter("Season", [{ at: below, text: "1.234,5" }]);
+    expect(book.cell("Season", below)).toMatchObject({ kind: "number", entry: "1234,5" });
+  });
+
+  it("knows whether anything is unsaved, and opens what it saved", async () => {
+    const book = await bookWithBills();
+    expect(book.hasChanges()).toBe(true);
+    const bytes = book.save();
+    expect(book.hasChanges()).toBe(false);
+    const again = openBook(bytes);
+    expect(again.ok && again.value.sheets().map(({ name }) => name)).toEqual(book.sheets().map(({ name }) => name));
+  });
+
+  it("says in words why a file is none", () => {
+    const opened = openBook(new TextEncoder().encode("Dear Sirs"));
+    expect(opened.ok).toBe(false);
+    expect(!opened.ok && opened.problems.join()).toMatch(/\w+ .*\./);
+  });
+});

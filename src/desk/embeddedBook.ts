@@ -1,0 +1,97 @@
+/** The embedded workbook as the grid wants it. */
+import { newWorkbook, openWorkbook, type EmbeddedWorkbook, type Entry } from "../host/embedded";
+import { failed, ok, type Result } from "../result";
+import type { Cell } from "../workbook/cell";
+import type { CellAt } from "./address";
+import { entered, entryText, type EntrySettings } from "./entry";
+import type { GridBook, GridCell, GridSheet } from "./gridBook";
+
+/** A workbook over the bytes of a file, or in words why it cannot be opened. */
+export function openBook(bytes: Uint8Array): Result<GridBook, string> {
+  const opened = openWorkbook(bytes);
+  return opened.ok ? ok(gridBook(opened.value)) : failed(...opened.problems.map(({ message }) => message));
+}
+
+/** An empty workbook with one sheet. */
+export const newBook = (): GridBook => gridBook(newWorkbook());
+
+let count = 0;
+
+function gridBook(workbook: EmbeddedWorkbook): GridBook {
+  count += 1;
+  const settingsAt = (sheet: string, at: CellAt): EntrySettings => ({
+    numberFormat: workbook.cellAt(sheet, at).numberFormat,
+    dateSystem: workbook.dateSystem,
+    decimalComma: saysDecimalComma(workbook),
+  });
+  return {
+    id: `workbook-${count}`,
+    host: workbook,
+    sheets: () => workbook.sheets().filter(({ hidden }) => !hidden).map(gridSheet),
+    cell: (sheet, at) => gridCell(workbook, sheet, at, settingsAt),
+    choices: (sheet, at) => workbook.choices(sheet, at),
+    enter: (sheet, entries) => {
+      workbook.setCells(sheet, entries.map(({ at, text }): Entry => ({ ...at, ...entered(text, settingsAt(sheet, at)) })));
+    },
+    addRow: (table) => workbook.addTableRow(table),
+    undo: () => workbook.undo(),
+    redo: () => workbook.redo(),
+    canUndo: () => workbook.canUndo,
+    canRedo: () => workbook.canRedo,
+    hasChanges: () => workbook.unsaved,
+    version: () => workbook.version,
+    subscribe: (changed) => workbook.subscribe(changed),
+    onShow: (show) => workbook.onShow(show),
+    selected: (sheet, block) => workbook.pick(sheet, block),
+    save: () => workbook.save(),
+  };
+}
+
+/** A character of the usual font is about seven pixels wide, and a cell has five of margin (ECMA-376 part 1, 18.3.1.13). */
+const pixels = (characters: number): number => Math.round(Math.min(Math.max(characters, 2), 80) * 7 + 5);
+const usualWidth = pixels(10.7);
+
+function gridSheet({ name, used, tables, widths, merges }: ReturnType<EmbeddedWorkbook["sheets"]>[number]): GridSheet {
+  return {
+    name, merges,
+    used: { rows: used === null ? 0 : used.bottom + 1, columns: used === null ? 0 : used.right + 1 },
+    tables: tables.map(({ name: table, area, body }) => ({ name: table, headingRow: body.top > area.top ? area.top : null, block: { ...area, bottom: body.bottom } })),
+    widthOf: (column) => {
+      const width = widths.get(column);
+      return width === undefined ? usualWidth : pixels(width);
+    },
+  };
+}
+
+function gridCell(workbook: EmbeddedWorkbook, sheet: string, at: CellAt, settingsAt: (sheet: string, at: CellAt) => EntrySettings): GridCell {
+  const { value, formula, text, bold, stale } = workbook.cellAt(sheet, at);
+  return {
+    text, isBold: bold, isFormula: formula !== null, isStale: stale, kind: kindOf(value),
+    // Worked out only for the few cells that are edited or copied.
+    get entry() {
+      return entryText(value, formula, settingsAt(sheet, at));
+    },
+  };
+}
+
+function kindOf(value: Cell): GridCell["kind"] {
+  if (typeof value === "number") return "number";
+  if (typeof value === "boolean") return "yes-no";
+  if (value === "") return "blank";
+  return /^#(N\/A|[A-Z0-9/]+[!?])$/.test(value) ? "error" : "text";
+}
+
+/** Whether the table Season has the setting *Decimal comma* at yes. */
+function saysDecimalComma(workbook: EmbeddedWorkbook): boolean {
+  for (const { name, tables } of workbook.sheets()) {
+    const season = tables.find((table) => table.name.toLowerCase() === "season");
+    if (season === undefined) continue;
+    const { top, bottom, left, right } = season.body;
+    for (let row = top; row <= bottom; row += 1) {
+      const words = Array.from({ length: right - left + 1 }, (_, index) => String(workbook.cellAt(name, { row, column: left + index }).value).trim().toLowerCase());
+      if (words.includes("decimal comma")) return words.includes("yes") || words.includes("true");
+    }
+  }
+  return false;
+}
+
