@@ -1,20 +1,18 @@
 import { Button, FluentProvider } from "@fluentui/react-components";
-import { useCallback, useEffect, useId, useMemo, useRef, useState, useSyncExternalStore } from "react";
+import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from "react";
 import type { EntryRef } from "../core/season";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { Place, Subject } from "../workbook/problem";
 import { seasonReport } from "../workbook/report";
-import type { SeasonReport } from "../workbook/seasonReport";
 import { outcome } from "./failure";
 import { FaultBoundary } from "./FaultBoundary";
 import { formatOf } from "./format";
 import { NoticeBar } from "./NoticeBar";
 import { failureNotice, PaneContext, type Notice, type PaneTools } from "./paneContext";
-import { pages, type PageId } from "./pages";
+import type { PageId } from "./pages";
+import { Pages } from "./PagesFrame";
 import "./pane.css";
 import { watchSeason, type WatchState } from "./seasonWatch";
-import { EmptyPage } from "./setup/EmptyPage";
-import { Tabs } from "./Tabs";
 import { paneThemes, useTheme, type PaneTheme } from "./theme";
 import { version } from "./version";
 import { Waiting } from "./Waiting";
@@ -120,46 +118,5 @@ function ReadingFailed({ state: { failure, reading }, again }: { readonly state:
       <p><strong>The workbook could not be read.</strong> {failure.what} {failure.remedy}{reading !== null && " The figures below are from the reading before."}</p>
       <Button appearance="primary" onClick={again}>Try again</Button>
     </div>
-  );
-}
-
-type PagesProps = {
-  readonly report: SeasonReport;
-  readonly page: PageId;
-  readonly problemsOf: Subject | null;
-  readonly focusPage: { current: boolean };
-  readonly open: (page: PageId) => void;
-};
-
-/** The tabs and the page that is open. A page once opened stays, unseen, so that nothing typed in it is lost. */
-function Pages({ report, page, problemsOf, focusPage, open }: PagesProps) {
-  const id = useId();
-  const [opened, setOpened] = useState<ReadonlySet<PageId>>(new Set([page]));
-  if (!opened.has(page)) setOpened(new Set([...opened, page]));
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => {
-    if (!focusPage.current) return;
-    focusPage.current = false;
-    heading.current?.focus();
-  });
-  const { seasonYear, currency } = report.season.settings;
-  if (report.tablesFound.size === 0) return <EmptyPage />;
-  return (
-    <>
-      <header className="pn-head">
-        <h1>{seasonYear === null ? "Season" : `Season ${seasonYear}`}</h1>
-        <span className="pn-note">{currency}, {report.season.settings.areaUnit === "ac" ? "acres" : "hectares"}</span>
-      </header>
-      <Tabs
-        label="Pages" chosen={page} choose={open} elementId={(each) => `${id}-tab-${each}`}
-        tabs={pages.map((each) => ({ id: each.id, title: each.title, count: each.count(report), controls: opened.has(each.id) ? `${id}-${each.id}` : null }))}
-      />
-      {pages.filter((each) => opened.has(each.id)).map(({ id: each, title, Content }) => (
-        <div key={each} id={`${id}-${each}`} className="pn-body" role="tabpanel" aria-labelledby={`${id}-tab-${each}`} hidden={each !== page}>
-          <h2 tabIndex={-1} {...(each === page && { ref: heading })} className="pn-page-title">{title}</h2>
-          <Content report={report} problemsOf={problemsOf} />
-        </div>
-      ))}
-    </>
   );
 }

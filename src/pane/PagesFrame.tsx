@@ -1,0 +1,48 @@
+import { useEffect, useId, useRef, useState } from "react";
+import type { Subject } from "../workbook/problem";
+import type { SeasonReport } from "../workbook/seasonReport";
+import { pages, type PageId } from "./pages";
+import { EmptyPage } from "./setup/EmptyPage";
+import { Tabs } from "./Tabs";
+
+export type PagesProps = {
+  readonly report: SeasonReport;
+  readonly page: PageId;
+  readonly problemsOf: Subject | null;
+  /** Whether the page that is opened next takes the focus; put back to false when it has. */
+  readonly focusPage: { current: boolean };
+  readonly open: (page: PageId) => void;
+};
+
+/** The tabs and the page that is open. A page once opened stays, unseen, so that nothing typed in it is lost. */
+export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps) {
+  const id = useId();
+  const [opened, setOpened] = useState<ReadonlySet<PageId>>(new Set([page]));
+  if (!opened.has(page)) setOpened(new Set([...opened, page]));
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (!focusPage.current) return;
+    focusPage.current = false;
+    heading.current?.focus();
+  });
+  const { seasonYear, currency } = report.season.settings;
+  if (report.tablesFound.size === 0) return <EmptyPage />;
+  return (
+    <>
+      <header className="pn-head">
+        <h1>{seasonYear === null ? "Season" : `Season ${seasonYear}`}</h1>
+        <span className="pn-note">{currency}, {report.season.settings.areaUnit === "ac" ? "acres" : "hectares"}</span>
+      </header>
+      <Tabs
+        label="Pages" chosen={page} choose={open} elementId={(each) => `${id}-tab-${each}`}
+        tabs={pages.map((each) => ({ id: each.id, title: each.title, count: each.count(report), controls: opened.has(each.id) ? `${id}-${each.id}` : null }))}
+      />
+      {pages.filter((each) => opened.has(each.id)).map(({ id: each, title, Content }) => (
+        <div key={each} id={`${id}-${each}`} className="pn-body" role="tabpanel" aria-labelledby={`${id}-tab-${each}`} hidden={each !== page}>
+          <h2 tabIndex={-1} {...(each === page && { ref: heading })} className="pn-page-title">{title}</h2>
+          <Content report={report} problemsOf={problemsOf} />
+        </div>
+      ))}
+    </>
+  );
+}
