@@ -38,7 +38,7 @@ const byStand = (stand: FieldStand | undefined): Yield | null => (stand?.outlook
 
 function harvest(field: Field, loads: readonly HarvestLoad[]): FieldFacts["harvested"] {
   if (loads.length === 0) return null;
-  const told = loads.flatMap((load) => (load.moisture === null ? [] : [{ value: load.moisture, weight: load.quantity }]));
+  const told = loads.flatMap((load) => (load.moisture === null || load.quantity.isZero() ? [] : [{ value: load.moisture, weight: load.quantity }]));
   return {
     yield: yieldPerArea(sum(loads.map((load) => load.quantity)).div(field.area)),
     moisture: told.length === 0 ? null : points(weightedMean(told)),

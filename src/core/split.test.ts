@@ -14,6 +14,11 @@ describe("splitToTheCent", () => {
     expect(splitToTheCent(money("1"), ["335", "334", "331"].map((weight) => new Decimal(weight))).map(String)).toEqual(["0.34", "0.33", "0.33"]);
   });
 
+  it("gives the cent to the earlier of two equal parts, however many digits their shares have", () => {
+    // 83.333…, 8.333… and 8.333… dollars: each is cut by a third of a cent.
+    expect(splitToTheCent(money("100"), ["100", "10", "10"].map((weight) => new Decimal(weight))).map(String)).toEqual(["83.34", "8.33", "8.33"]);
+  });
+
   it("adds up to the amount, each share within a cent of its proportion, in whole cents", () => {
     fc.assert(fc.property(cents, weights, (amount, parts) => {
       const shares = splitToTheCent(amount, parts);

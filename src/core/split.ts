@@ -15,11 +15,13 @@ const cent = new Decimal("0.01");
 export function splitToTheCent(amount: Money, weights: readonly Decimal[]): readonly Money[] {
   const whole = sum(weights);
   if (whole.lte("0")) throw new RangeError("an amount cannot be shared over weights that add up to nothing");
-  const exact = weights.map((weight) => amount.times(weight).div(whole));
-  const shares = exact.map((share) => share.toDecimalPlaces(2, Decimal.ROUND_DOWN));
+  // Each part is kept undivided, as so many times the whole weight, so that equal parts cut off are equal to the last digit.
+  const parts = weights.map((weight) => amount.times(weight));
+  const shares = parts.map((part) => part.divToInt(whole.times(cent)).times(cent));
+  const cutOff = parts.map((part, index) => part.minus(shares[index]!.times(whole)).abs());
   const step = amount.isNegative() ? cent.neg() : cent;
   let left = amount.minus(sum(shares));
-  for (const index of byCutOff(exact, shares)) {
+  for (const index of largestFirst(cutOff)) {
     const given = left.abs().gte(cent) ? step : left;
     shares[index] = shares[index]!.plus(given);
     left = left.minus(given);
@@ -27,9 +29,7 @@ export function splitToTheCent(amount: Money, weights: readonly Decimal[]): read
   return shares.map(money);
 }
 
-/** Positions from the largest cut-off part to the smallest; equal ones in their own order. */
+/** Positions from the largest value to the smallest; equal ones in their own order. */
 // eslint-disable-next-line no-restricted-syntax -- positions in an array are not quantities
-function byCutOff(exact: readonly Decimal[], cut: readonly Decimal[]): readonly number[] {
-  const parts = exact.map((share, index) => share.minus(cut[index]!).abs());
-  return parts.map((_, index) => index).sort((a, b) => parts[b]!.comparedTo(parts[a]!));
-}
+const largestFirst = (values: readonly Decimal[]): readonly number[] =>
+  values.map((_, index) => index).sort((a, b) => values[b]!.comparedTo(values[a]!));

@@ -40,9 +40,12 @@ const crop = (name: string): Arbitrary<Omit<Crop, "source">> => fc.record({
   sellingCostPerUnit: decimal(0, 1, 3).map(moneyPerUnit), otherIncomePerArea: cents(120).map(moneyPerArea),
 });
 
+/** Any area, and round ones, between which a cent may be equally due to two fields. */
+const areas = fc.oneof(decimal(0, 300, 2).map((acres) => acres.plus("0.25")), fc.constantFrom("10", "20", "80", "100", "160").map((acres) => new Decimal(acres))).map(area);
+
 /** Rent, land charge and shares go with the tenure, as the reader leaves them. */
 const field = (name: string): Arbitrary<Omit<Field, "source">> => fc.record({
-  name: fc.constant(name), crop: fc.constantFrom(...cropNames), area: decimal(0, 300, 2).map((acres) => area(acres.plus("0.25"))),
+  name: fc.constant(name), crop: fc.constantFrom(...cropNames), area: areas,
   variety: fc.constant(null), yieldGoal: fc.oneof({ weight: 9, arbitrary: decimal(0, 300, 1) }, { weight: 1, arbitrary: fc.constant(new Decimal("0")) }).map(yieldPerArea),
   provenYield: perhaps(decimal(0, 250, 1).map(yieldPerArea)),
   plannedPlanting: fc.constant(null), planted: fc.constant(null), seedsDropped: fc.constant(null), targetStand: fc.constant(null), rowWidth: fc.constant(null),
@@ -94,7 +97,7 @@ const otherCost = (fields: readonly string[]): Arbitrary<Omit<OtherCost, "source
   worth: fc.oneof(
     fc.record({ basis: fc.constant("per acre" as const), amount: cents(150) }),
     fc.record({ basis: fc.constant("per unit of yield" as const), amount: decimal(0, 1, 3) }),
-    fc.record({ basis: fc.constant("whole farm" as const), amount: fc.oneof(cents(20_000), decimal(0, 1, 2), decimal(-50, 50, 3)) }),
+    fc.record({ basis: fc.constant("whole farm" as const), amount: fc.oneof(cents(20_000), fc.constantFrom("100", "1000").map((text) => new Decimal(text)), decimal(0, 1, 2), decimal(-50, 50, 3)) }),
   ),
 }).map(({ worth, ...rest }) => ({ ...rest, ...worth }));
 const sale: Arbitrary<Omit<Sale, "source">> = fc.record({
@@ -110,7 +113,7 @@ const otherCosts = (fields: readonly string[]): Arbitrary<readonly OtherCost[]> 
 
 /** A season before or in its harvest, or one whose fields are all harvested. */
 const seasons = (harvest: (fields: readonly string[]) => Arbitrary<readonly HarvestLoad[]>): Arbitrary<Season> =>
-  fc.record({ fields: fc.integer({ min: 1, max: fieldNames.length }), items: fc.integer({ min: 1, max: 3 }) }).chain((count) => {
+  fc.record({ fields: fc.constantFrom(1, 2, 2, 3), items: fc.integer({ min: 1, max: 3 }) }).chain((count) => {
     const fields = fieldNames.slice(0, count.fields);
     const items = ["Item A", "Item B", "Item C"].slice(0, count.items);
     const each = <Row>(table: string, names: readonly string[], row: (name: string) => Arbitrary<Omit<Row, "source">>): Arbitrary<readonly Row[]> =>
