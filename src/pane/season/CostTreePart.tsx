@@ -4,7 +4,7 @@ import { layerNames, type Layer } from "../../core/kinds";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { Disclosure } from "../parts/Disclosure";
 import { EntryLinks } from "../parts/EntryLinks";
-import { Incomplete } from "../parts/Incomplete";
+import { Incomplete, WarningMark } from "../parts/Incomplete";
 import { Segments } from "../parts/Segments";
 import { usePane } from "../paneContext";
 import { costTree, type FieldLine } from "./costTree";
@@ -42,10 +42,12 @@ type FieldOfKindProps = { readonly field: FieldLine; readonly report: SeasonRepo
 
 function FieldOfKind({ field, report, teller }: FieldOfKindProps) {
   const subject = { of: "field", name: field.field } as const;
+  const problems = report.problemsOf(subject).length;
+  const label = <>{field.field}, {field.area}{problems > 0 && <span className="pn-is-incomplete"> <WarningMark /> incomplete</span>}</>;
   return (
     <li>
-      <Disclosure look="line" label={<>{field.field}, {field.area}</>} aside={field.perArea}>
-        <Incomplete of={subject} problems={report.problemsOf(subject).length} />
+      <Disclosure look="line" label={label} aside={field.perArea}>
+        <Incomplete of={subject} problems={problems} />
         <ul className="pn-costs">
           {field.costs.map((cost) => (
             <li key={cost.name}>

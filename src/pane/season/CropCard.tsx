@@ -49,12 +49,13 @@ export function CropCard({ crop, layer, report, teller }: CropCardProps) {
 
 function AllLayers({ crop, stages, byLayer }: { readonly crop: CropFigures } & Pick<ReturnType<typeof cropView>, "stages" | "byLayer">) {
   const { format } = usePane();
-  const { columns, prices, yields } = breakEvenView(crop, format);
+  const { columns, prices, yields, net } = breakEvenView(crop, format);
   return (
     <>
       <FigureTable caption={`Cost, ${format.perArea}`} corner="layer" columns={stages} rows={byLayer} />
       <FigureTable caption={`Break-even price, ${format.currency} per ${crop.yieldUnit}, outlook`} corner="at yield" columns={columns} rows={prices} />
       <FigureTable caption={`Break-even yield, ${crop.yieldUnit} per ${format.areaName}, outlook`} corner="at price" columns={columns} rows={yields} />
+      <FigureTable caption={`Net return, ${format.perArea}, outlook`} corner="yield, price" columns={columns} rows={net} />
     </>
   );
 }

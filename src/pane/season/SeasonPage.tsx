@@ -2,6 +2,7 @@ import { useMemo, useState } from "react";
 import { layerNames, layers, type Layer } from "../../core/kinds";
 import type { PageProps } from "../pages";
 import { PurchasePart } from "../purchase/PurchasePart";
+import { Incomplete } from "../parts/Incomplete";
 import { Segments } from "../parts/Segments";
 import { usePane } from "../paneContext";
 import { TablesPart } from "../setup/TablesPart";
@@ -25,7 +26,7 @@ export function SeasonPage({ report }: PageProps) {
   return (
     <>
       <PurchasePart report={report} layer={layer} />
-      {crops.length === 0 ? <NoCrops /> : (
+      {crops.length === 0 ? <NoCrops problems={report.problemsOf({ of: "farm" }).length} /> : (
         <>
           <Segments legend="Cost layer" choices={layers.map((value) => ({ value, name: layerNames[value] }))} chosen={layer} choose={setLayer} />
           <p className="pn-note">{layerWords[layer]}</p>
@@ -39,12 +40,13 @@ export function SeasonPage({ report }: PageProps) {
 }
 
 /** What to do when there is nothing to show a cost of. */
-function NoCrops() {
+function NoCrops({ problems }: { readonly problems: number }) {
   const { jump } = usePane();
   return (
     <section className="pn-card">
       <h3>No crop has a field yet</h3>
       <p>Enter a crop in the table Crops and a field of it in the table Fields; its cost per area appears here at once.</p>
+      <Incomplete of={{ of: "farm" }} problems={problems} />
       <p className="pn-buttons">
         <button type="button" className="pn-link" onClick={() => jump({ table: "Crops" })}>Go to Crops</button>
         <button type="button" className="pn-link" onClick={() => jump({ table: "Fields" })}>Go to Fields</button>

@@ -47,7 +47,7 @@ describe("the card of a crop", () => {
   });
 
   it("shows the break-evens at each yield and price once, per layer", () => {
-    const { prices, yields, columns } = breakEvenView(corn, format);
+    const { prices, yields, net, columns } = breakEvenView(corn, format);
     expect(columns).toEqual(["operating", "cash", "full", "cash need"]);
     expect(prices.map(({ name }) => name)).toEqual(["goal 191.0", "outlook 191.0", "proven 180.4"]);
     expect(yields.map(({ name }) => name)).toEqual(["expected 4.35", "low 3.90"]);
@@ -55,5 +55,8 @@ describe("the card of a crop", () => {
     expect(prices[1]!.cells[1]).toBe("2.23");
     // (425.6901 − 42.0300) ÷ (4.35 − 0.22) = 92.8959, rounded up.
     expect(yields[0]!.cells[1]).toBe("92.9");
+    expect(net.map(({ name }) => name)).toEqual(["goal, expected", "goal, low", "outlook, expected", "outlook, low", "proven, expected", "proven, low"]);
+    // Proven yield (182 × 120 + 178 × 78.5) ÷ 198.5 = 180.4181; (3.90 − 0.22) × 180.4181 − (425.6901 − 42.0300) = 280.2787.
+    expect(net[5]!.cells[1]).toBe("280.28");
   });
 });

@@ -77,8 +77,13 @@ function verdict(budget: Budget, layer: Layer, unit: string, format: Format): st
   return `The expected price pays the ${cost}, with ${format.amount(gap)} per ${unit} to spare.`;
 }
 
-/** The break-evens at every yield and price that is known: prices needed, then yields needed. */
-export type BreakEvenView = { readonly prices: readonly FigureRow[]; readonly yields: readonly FigureRow[]; readonly columns: readonly string[] };
+/** The break-evens at every yield and price that is known: prices needed, yields needed, and what an area brings. */
+export type BreakEvenView = {
+  readonly columns: readonly string[];
+  readonly prices: readonly FigureRow[];
+  readonly yields: readonly FigureRow[];
+  readonly net: readonly FigureRow[];
+};
 
 export function breakEvenView({ outlook }: CropFigures, format: Format): BreakEvenView {
   const cells = (values: PerLayer<Decimal | null>, write: (value: Decimal | null) => string) => layers.map((layer) => write(values[layer]));
@@ -92,5 +97,6 @@ export function breakEvenView({ outlook }: CropFigures, format: Format): BreakEv
     yields: firstOf("priceOf").map((each) => ({
       name: `${each.priceOf} ${format.money(each.price)}`, cells: cells(each.breakEvenYield, format.yieldNeeded),
     })),
+    net: all.map((each) => ({ name: `${each.yieldOf}, ${each.priceOf}`, cells: cells(each.netPerArea, format.money) })),
   };
 }
