@@ -1,7 +1,8 @@
 /** How figures read in the pane: rounded as everywhere else, grouped as the reader's language groups them. */
-import type { Decimal } from "../core/decimal";
-import type { Settings } from "../core/season";
-import { shownMoney, shownPriceNeeded, shownQuantity, shownYield, shownYieldNeeded } from "../workbook/shown";
+import { hundred, type Decimal } from "../core/decimal";
+import type { IsoDate, Settings } from "../core/season";
+import type { MonthDay } from "../core/stand/monthDay";
+import { shownMoney, shownPriceNeeded, shownQuantity, shownStand, shownYield, shownYieldNeeded } from "../workbook/shown";
 
 /** Stands where a figure has no answer. */
 export const noFigure = "–";
@@ -23,6 +24,14 @@ export type Format = {
   readonly yieldNeeded: Shown;
   /** Up to two decimals, none where there are none. */
   readonly quantity: Shown;
+  /** Plants per area, to the hundred. */
+  readonly plants: Shown;
+  /** A fraction as a percentage of one decimal at most: "81.5%". */
+  readonly percent: Shown;
+  /** The difference of two yields as they are shown, signed; "no change". */
+  readonly yieldChange: (from: Decimal, to: Decimal) => string;
+  /** "Jun 5, 2031"; a day of any year as "Jun 5". */
+  readonly day: (day: IsoDate | MonthDay) => string;
   readonly currency: string;
   /** "acre" or "hectare". */
   readonly areaName: "acre" | "hectare";
@@ -34,23 +43,30 @@ export type Format = {
 
 /** @param language of the reader, such as `en-US`; left out: the browser's */
 export function formatOf({ currency, areaUnit }: Pick<Settings, "currency" | "areaUnit">, language?: string): Format {
-  const fixed = (places: 0 | 1 | 2, most = places) => {
+  const fixed = (places: 0 | 1 | 2, most: 0 | 1 | 2 = places) => {
     const intl = new Intl.NumberFormat(language, { minimumFractionDigits: places, maximumFractionDigits: most });
     // Given as text, the digits are written as they are and never become a binary number.
     return (value: Decimal) => intl.format(value.toFixed() as `${number}`).replace("-", "−");
   };
-  const [two, oneDecimal, upToTwo] = [fixed(2), fixed(1), fixed(0, 2)];
+  const [two, oneDecimal, upToTwo, upToOne, whole] = [fixed(2), fixed(1), fixed(0, 2), fixed(0, 1), fixed(0)];
+  const dated = (year: boolean) => new Intl.DateTimeFormat(language, { timeZone: "UTC", day: "numeric", month: "short", ...(year && { year: "numeric" }) });
+  const [withYear, withoutYear] = [dated(true), dated(false)];
   const shown = (round: (value: Decimal) => Decimal, write: (value: Decimal) => string): Shown =>
     (value) => (value === null ? noFigure : write(round(value)));
   const areaName = areaUnit === "ac" ? "acre" : "hectare";
   const money = shown(shownMoney, two);
   const isCode = /^\p{L}+$/u.test(currency);
+  const signed = (round: (value: Decimal) => Decimal, write: (value: Decimal) => string) => (from: Decimal, to: Decimal) => {
+    const difference = round(to).minus(round(from));
+    return difference.isZero() ? "no change" : `${difference.isNegative() ? "" : "+"}${write(difference)}`;
+  };
   return {
     money, currency, areaName, areaUnit,
-    change: (from, to) => {
-      const difference = shownMoney(to).minus(shownMoney(from));
-      return difference.isZero() ? "no change" : `${difference.isNegative() ? "" : "+"}${two(difference)}`;
-    },
+    change: signed(shownMoney, two),
+    yieldChange: signed(shownYield, oneDecimal),
+    plants: shown(shownStand, whole),
+    percent: shown((value) => shownYield(value.times(hundred)), (value) => `${upToOne(value)}%`),
+    day: (day) => (day.length > 5 ? withYear.format(new Date(`${day}T00:00:00Z`)) : withoutYear.format(new Date(`2001-${day}T00:00:00Z`))),
     amount: (value) => {
       if (value === null) return noFigure;
       if (isCode) return `${money(value)} ${currency}`;

@@ -3,6 +3,7 @@ import type { Subject } from "../workbook/problem";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { ProblemsPage } from "./problems/ProblemsPage";
 import { SeasonPage } from "./season/SeasonPage";
+import { StandPage } from "./stand/StandPage";
 
 export type PageProps = {
   readonly report: SeasonReport;
@@ -10,7 +11,7 @@ export type PageProps = {
   readonly problemsOf: Subject | null;
 };
 
-export type PageId = "season" | "problems";
+export type PageId = "season" | "stand" | "problems";
 
 export type Page = {
   readonly id: PageId;
@@ -25,5 +26,6 @@ const uncounted = () => null;
 /** The pages of the pane, in the order of their tabs. */
 export const pages: readonly Page[] = [
   { id: "season", title: "Season", count: uncounted, Content: SeasonPage },
+  { id: "stand", title: "Stand", count: uncounted, Content: StandPage },
   { id: "problems", title: "Problems", count: (report) => report.problems.length, Content: ProblemsPage },
 ];

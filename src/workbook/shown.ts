@@ -22,3 +22,5 @@ export const shownYield = (value: Decimal): Decimal => rounded(value, 1, halfUp)
 /** A yield needed of less than nothing is no yield at all. */
 export const shownYieldNeeded = (value: Decimal): Decimal => (value.isNegative() ? value.minus(value) : roundedUp(value, 1));
 export const shownQuantity = (value: Decimal): Decimal => rounded(value, 2, halfUp);
+/** A stand to the nearest hundred plants: a count knows no more. */
+export const shownStand = (value: Decimal): Decimal => value.toNearest("100", halfUp);

@@ -4,7 +4,7 @@ import { HostError } from "../../src/host/workbookHost";
 import { Pane } from "../../src/pane/Pane";
 import type { PaneTheme } from "../../src/pane/theme";
 import { memoryHost, type MemoryHost } from "../support/memoryHost";
-import { faultyContent, paneContent } from "../support/paneWorkbook";
+import { countedContent, faultyContent, paneContent } from "../support/paneWorkbook";
 
 export type PanePage = {
   readonly host: MemoryHost;
@@ -14,7 +14,7 @@ export type PanePage = {
 };
 
 const asked = new URLSearchParams(location.search);
-const contents = { season: paneContent, problems: faultyContent, empty: { ...paneContent, tables: [] } };
+const contents = { season: paneContent, problems: faultyContent, counted: countedContent, empty: { ...paneContent, tables: [] } };
 const content = contents[(asked.get("workbook") ?? "season") as keyof typeof contents];
 const host = memoryHost(content, { address: "My fields!A2:D30", headings: ["Name", "Crop", "Size", "Goal"] });
 const page: PanePage = {

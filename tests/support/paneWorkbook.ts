@@ -51,3 +51,24 @@ export const faultyContent: WorkbookContent = {
     return each;
   }),
 };
+
+/** The same season with the fields' planting, a round of counts in two fields, and a count outside the table of yields. */
+export const countedContent: WorkbookContent = {
+  ...paneContent,
+  tables: [
+    ...paneTables.map((each) => (each.name !== "Fields" ? each : table("Fields", [
+      ...each.headers, "Planned planting date", "Planted date", "Seeds dropped", "Target stand", "Row width",
+    ], [
+      [...each.rows[0]!, "2031-04-28", "2031-05-12", 34000, 32000, 30], [...each.rows[1]!, "2031-04-30", "2031-05-02", 34000, 32000, 30],
+      [...each.rows[2]!, "2031-05-08", "2031-05-15", 140000, 115000, 15],
+    ]))),
+    table("Stand_counts", ["Field", "Date", "Row width", "Length", "Hoop diameter", "Plants", "Doubtful plants", "Remark"], [
+      ["Mill Road", "2031-06-02", 30, 17.424, "", 19, 2, "Crusted"], ["Mill Road", "2031-06-02", 30, 17.424, "", 22, 0],
+      ["Mill Road", "2031-06-02", 30, 17.424, "", 24, 1], ["Mill Road", "2031-06-02", 30, 17.424, "", 20, 0],
+      ["Long Eighty", "2031-05-30", 30, 17.424, "", 7, 0],
+    ]),
+    table("Loans", ["Name", "Kind", "Balance", "Rate", "Payment", "Payments a year", "Next due"], [
+      ["Season line", "operating", 40000, "8%", "", "", ""], ["Land note", "term", 180000, "6%", 17000, 1, "2031-12-10"],
+    ]),
+  ],
+};

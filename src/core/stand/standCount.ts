@@ -43,7 +43,7 @@ export function landCounted(place: CountedPlace, unit: AreaUnit): Area {
 }
 
 /** Plants per area at one place: (plants + doubtful ÷ 2) ÷ the land counted. */
-export const standAt = ({ place, plants, doubtful }: StandCount, unit: AreaUnit): PlantsPerArea =>
+export const standAt = ({ place, plants, doubtful }: Pick<StandCount, "place" | "plants" | "doubtful">, unit: AreaUnit): PlantsPerArea =>
   plantsPerArea(plants.plus(doubtful.div("2")).div(landCounted(place, unit)));
 
 /** Length of row that is one thousandth of the area unit: 522.72 ÷ width in inches, in feet; 1,000 ÷ width in cm, in metres. */

@@ -49,10 +49,12 @@ export function yieldOutlook({ table, goal, planned, real, uniformityLoss }: Out
 }
 
 /** One step in the life of a yield outlook, so that a lender can see what moved it and when. */
-export type OutlookChange = { readonly date: IsoDate; readonly reason: string; readonly from: Yield; readonly to: Yield };
+export type OutlookChange<Reason = string> = { readonly date: IsoDate; readonly reason: Reason; readonly from: Yield; readonly to: Yield };
 
 /** The history of an outlook from the goal on, oldest first; steps that change nothing are kept, since they too were looked at. */
-export function outlookHistory(goal: Yield, steps: readonly { readonly date: IsoDate; readonly reason: string; readonly outlook: Yield }[]): readonly OutlookChange[] {
+export function outlookHistory<Reason = string>(
+  goal: Yield, steps: readonly { readonly date: IsoDate; readonly reason: Reason; readonly outlook: Yield }[],
+): readonly OutlookChange<Reason>[] {
   const inOrder = [...steps].sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
   return inOrder.map(({ date, reason, outlook }, index) => ({ date, reason, from: inOrder[index - 1]?.outlook ?? goal, to: outlook }));
 }

@@ -2,7 +2,8 @@ import { describe, expect, it, vi } from "vitest";
 import { decimal } from "../../../tests/support/paneSeason";
 import { HostError, type WorkbookHost } from "../../host/workbookHost";
 import type { WorkbookContent } from "../../workbook/cell";
-import { addPurchase, serialOf } from "./addPurchase";
+import { serialOf } from "./addEntries";
+import { addPurchase } from "./addPurchase";
 
 const headed = (name: string, headers: readonly string[]): WorkbookContent =>
   ({ dateSystem: "1900", ranges: new Map(), tables: [{ name, headers, rows: [], body: { sheet: name, row: 1, column: 0 } }] });

@@ -4,6 +4,7 @@ import { addPurchase } from "../commands/addPurchase";
 import { findTables } from "../../workbook/findTables";
 import { decimalCommaSet } from "../../workbook/tables/settings";
 import { usePane } from "../paneContext";
+import { today } from "../today";
 import { Disclosure } from "../parts/Disclosure";
 import { ItemBox } from "./ItemBox";
 import { emptyDraft, itemNamed, purchaseView, type PurchaseDraft, type PurchaseField } from "./purchaseDraft";
@@ -108,10 +109,4 @@ export function PurchaseForm({ report, layer }: PurchasePartProps) {
       <div aria-live="polite">{result !== null && <p className={`pn-result pn-result-${result.tone}`}>{result.text}</p>}</div>
     </form>
   );
-}
-
-/** Today where the reader is, as `YYYY-MM-DD`. */
-function today(): string {
-  const now = new Date();
-  return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
 }

@@ -1,0 +1,82 @@
+import { Button } from "@fluentui/react-components";
+import { useRef, useState, type FormEvent } from "react";
+import type { Field } from "../../core/season";
+import { addEntries } from "../commands/addEntries";
+import { Entry } from "../parts/Entry";
+import { Segments } from "../parts/Segments";
+import { ToldLine, type Told } from "../parts/Told";
+import { usePane } from "../paneContext";
+import { today } from "../today";
+import { useDecimalComma } from "../useDecimalComma";
+import { countView, emptyCount, lengthUnits, nextCount, type CountDraft, type CountField } from "./countDraft";
+import { standChanged } from "./standChanged";
+
+export type CountFormProps = { readonly field: Field };
+
+/** One place counted: typed, checked, added as a row of Stand counts; the next place is measured out the same way. */
+export function CountForm({ field }: CountFormProps) {
+  const { host, watch, format, fault } = usePane();
+  const [draft, setDraft] = useState<CountDraft>(() => emptyCount(today(), field, format.areaUnit));
+  const [wasTried, setTried] = useState(false);
+  const [isAdding, setAdding] = useState(false);
+  const [told, setTold] = useState<Told>(null);
+  const form = useRef<HTMLFormElement>(null);
+  const { faults, says, row } = countView(draft, field, useDecimalComma(), format);
+  const { across, along } = lengthUnits[format.areaUnit];
+
+  const add = async () => {
+    const before = watch.state().reading;
+    if (row === null || before === null) return;
+    setAdding(true);
+    const added = await addEntries(host, before.content, "Stand counts", [row]);
+    if (!added.ok) {
+      setAdding(false);
+      setTold({ tone: "failed", text: `The count was not added. ${added.failure.what} ${added.failure.remedy}` });
+      return;
+    }
+    setDraft(nextCount);
+    setTried(false);
+    const after = await watch.refresh();
+    setAdding(false);
+    const lost = added.value.length === 0 ? "" : ` The table has no column for ${added.value.join(", ")}, which was not written.`;
+    setTold(after.ok
+      ? { tone: "done", text: `The count was added.${lost} ${standChanged(before.report, after.value.report, field.name, format)}` }
+      : { tone: "failed", text: `The count was added,${lost} but the workbook could not be read again. ${after.failure.what}` });
+    form.current?.querySelector<HTMLInputElement>("[data-plants] input")?.focus();
+  };
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (isAdding) return;
+    setTried(true);
+    setTold(null);
+    if (row === null) requestAnimationFrame(() => form.current?.querySelector<HTMLElement>("[aria-invalid=true]")?.focus());
+    else add().catch(fault);
+  };
+  const box = (of: CountField, label: string, more: { required?: boolean; numeric?: boolean; type?: "date" } = {}) => (
+    <Entry
+      label={label} value={draft[of]} fault={wasTried || draft[of] !== "" ? faults[of] : undefined} {...more}
+      change={(value) => {
+        setTold(null);
+        setDraft((before) => ({ ...before, [of]: value }));
+      }}
+    />
+  );
+  return (
+    <form ref={form} className="pn-form" onSubmit={submit} noValidate aria-label="Add a count">
+      {box("date", "Date", { required: true, type: "date" })}
+      <Segments
+        legend="Counted along" chosen={draft.how} choose={(how) => setDraft((before) => ({ ...before, how }))}
+        choices={[{ value: "length", name: "a length of row" }, { value: "hoop", name: "inside a hoop" }]}
+      />
+      {draft.how === "length"
+        ? <div className="pn-pair">{box("rowWidth", `Row width, ${across}`, { required: true, numeric: true })}{box("length", `Length of row, ${along}`, { required: true, numeric: true })}</div>
+        : box("hoop", `Diameter of the hoop, ${across}`, { required: true, numeric: true })}
+      <div className="pn-pair" data-plants="">{box("plants", "Plants", { required: true, numeric: true })}{box("doubtful", "Doubtful plants", { numeric: true })}</div>
+      {box("remark", "Remark")}
+      <output className="pn-says">{says}</output>
+      {wasTried && row === null && <p className="pn-fault">Not added yet. Mend what is marked above.</p>}
+      <Button type="submit" appearance="primary" disabledFocusable={isAdding}>{isAdding ? "Adding …" : "Add the count"}</Button>
+      <ToldLine told={told} />
+    </form>
+  );
+}

@@ -1,0 +1,80 @@
+import { useId, useMemo, useState } from "react";
+import type { FieldStand } from "../../core/stand/fieldStand";
+import { uniformityFindings } from "../../core/tables/uniformity";
+import { estimateCaution } from "../../core/cautions";
+import type { SeasonReport } from "../../workbook/seasonReport";
+import { Disclosure } from "../parts/Disclosure";
+import { Entry } from "../parts/Entry";
+import { FigureTable } from "../season/FigureTable";
+import { usePane } from "../paneContext";
+import { useDecimalComma } from "../useDecimalComma";
+import { historyView, netEffect, outlookView, tableView } from "./standView";
+import { findingWords, tryLoss } from "./uniformity";
+
+export type OutlookCardProps = { readonly stand: FieldStand; readonly report: SeasonReport };
+
+/** The yield that date and stand let expect, what it rests on, and what it does to the crop's net return. */
+export function OutlookCard({ stand, report }: OutlookCardProps) {
+  const { format } = usePane();
+  const heading = useId();
+  const { field, table, outlook } = stand;
+  const crop = report.figures.crops.find((each) => each.crop === field.crop)!;
+  const view = outlookView(stand, crop, format);
+  const net = useMemo(() => netEffect(report, field, "cash", format), [report, field, format]);
+  const history = historyView(report.season, field, format);
+  return (
+    <section className="pn-card" aria-labelledby={heading}>
+      <header><h3 id={heading}>Yield outlook</h3></header>
+      {view.known ? (
+        <>
+          <p className="pn-main"><span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.unit}</span></p>
+          <p>{view.againstGoal}</p>
+          {view.how.map((line) => <p key={line} className="pn-note">{line}</p>)}
+        </>
+      ) : <p className="pn-fault">{view.why}</p>}
+      {net !== "" && <p>{net}</p>}
+      <p className="pn-note">{estimateCaution}</p>
+      {table !== null && <Disclosure look="section" label={`Table: ${table.name}`}><TableInUse {...tableView(table, outlook, format)} /></Disclosure>}
+      {history.length > 0 && (
+        <Disclosure look="section" label="What moved the outlook">
+          <table className="pn-table">
+            <caption>{crop.yieldUnit} per {format.areaName}, from the goal on</caption>
+            <thead><tr><th scope="col">Date</th><th scope="col">Reason</th><th scope="col" className="pn-number">From</th><th scope="col" className="pn-number">To</th></tr></thead>
+            <tbody>{history.map((line) => <tr key={line.date + line.reason}><td>{line.date}</td><td>{line.reason}</td><td className="pn-number">{line.from}</td><td className="pn-number">{line.to}</td></tr>)}</tbody>
+          </table>
+        </Disclosure>
+      )}
+      <Disclosure look="section" label="Uneven stand" keeps><Uneven stand={stand} yieldUnit={crop.yieldUnit} /></Disclosure>
+    </section>
+  );
+}
+
+function TableInUse({ region, source, address, limits, cells }: ReturnType<typeof tableView>) {
+  return (
+    <>
+      <p>For {region}.</p>
+      <p>{source}{address !== "" && <> <span className="pn-note">{address}</span></>}</p>
+      <ul className="pn-bullets">{limits.map((limit) => <li key={limit}>{limit}</li>)}</ul>
+      {cells.length > 0 && <FigureTable caption="Cells that the answer was read from" columns={["at", "of the best", "part"]} rows={cells} />}
+    </>
+  );
+}
+
+/** A loss to gaps and late plants: tried here, kept in the table Fields. */
+function Uneven({ stand, yieldUnit }: { readonly stand: FieldStand; readonly yieldUnit: string }) {
+  const { format, jump } = usePane();
+  const [typed, setTyped] = useState("");
+  const tried = tryLoss(typed, stand, yieldUnit, useDecimalComma(), format);
+  return (
+    <>
+      <p>The number of plants says nothing of gaps and late plants. If they cost yield, say how much; nothing is taken off otherwise.</p>
+      <div className="pn-form">
+        <Entry label="Try a loss, % of yield" value={typed} change={setTyped} fault={tried.fault} numeric />
+        <output className="pn-says">{tried.says}</output>
+      </div>
+      <button type="button" className="pn-link" onClick={() => jump({ table: "Fields", row: stand.field.source.row, column: "Uniformity loss %" })}>Keep it: enter it in Fields, Uniformity loss %</button>
+      <p>What publications found:</p>
+      <ul className="pn-bullets">{uniformityFindings.map((finding) => <li key={finding.finding}>{findingWords(finding)}</li>)}</ul>
+    </>
+  );
+}

@@ -1,0 +1,58 @@
+import { Field as LabelledField, Select } from "@fluentui/react-components";
+import { useId, useState } from "react";
+import type { PageProps } from "../pages";
+import { Disclosure } from "../parts/Disclosure";
+import { Incomplete } from "../parts/Incomplete";
+import { Lines } from "../parts/Lines";
+import { usePane } from "../paneContext";
+import { CountForm } from "./CountForm";
+import { OutlookCard } from "./OutlookCard";
+import { StandDrawing } from "./StandDrawing";
+import { fieldChoices, standView } from "./standView";
+
+/** Counts of a field, what they say of its yield, and whether to reseed. */
+export function StandPage({ report }: PageProps) {
+  const choices = fieldChoices(report);
+  const [wanted, want] = useState<string | null>(null);
+  const chosen = choices.some(({ field }) => field === wanted) ? wanted : choices[0]?.field ?? null;
+  const field = report.season.fields.find(({ name }) => name === chosen);
+  const stand = report.figures.stands.find((each) => each.field.name === chosen);
+  if (field === undefined) return <p>Stands are counted in fields, and the table Fields has none yet.</p>;
+  return (
+    <>
+      <LabelledField label="Field">
+        <Select value={field.name} onChange={(_, { value }) => want(value)}>
+          {choices.map(({ field: name, words }) => <option key={name} value={name}>{words}</option>)}
+        </Select>
+      </LabelledField>
+      <section className="pn-card pn-purchase" aria-label="Add a count">
+        <Disclosure look="section" label="Add a count" keeps><CountForm key={field.name} field={field} /></Disclosure>
+      </section>
+      {stand === undefined
+        ? <p>Nothing is counted in {field.name} yet. Count several places spread over the field and add each as a row: the form above does it.</p>
+        : <><CountedCard stand={stand} report={report} /><OutlookCard key={field.name} stand={stand} report={report} /></>}
+    </>
+  );
+}
+
+type CountedProps = { readonly stand: PageProps["report"]["figures"]["stands"][number]; readonly report: PageProps["report"] };
+
+function CountedCard({ stand, report }: CountedProps) {
+  const { format, jump } = usePane();
+  const heading = useId();
+  const view = standView(stand, format);
+  const subject = { of: "field", name: stand.field.name } as const;
+  const first = stand.summary.counts[0]!.source;
+  return (
+    <section className="pn-card" aria-labelledby={heading}>
+      <header><h3 id={heading}>Stand</h3><span className="pn-note">{stand.field.name}</span></header>
+      <Incomplete of={subject} problems={report.problemsOf(subject).length} />
+      <p className="pn-main"><span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.unit}</span></p>
+      <p><strong>{view.likely}</strong></p>
+      <StandDrawing summary={stand.summary} target={stand.field.targetStand} />
+      {view.advice !== "" && <p className="pn-fault">{view.advice}</p>}
+      <Lines lines={view.lines} />
+      <button type="button" className="pn-link" onClick={() => jump(first)}>Show the counts in the workbook</button>
+    </section>
+  );
+}

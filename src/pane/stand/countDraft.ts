@@ -1,0 +1,76 @@
+/** A place counted as it is being typed: what is wrong with it, what its row will say, and the stand it tells. */
+import type { Decimal } from "../../core/decimal";
+import type { AreaUnit, Field } from "../../core/season";
+import { rowLengthOfThousandth, standAt, type CountedPlace } from "../../core/stand/standCount";
+import { typedNumber } from "../purchase/purchaseDraft";
+import type { EntryRow } from "../commands/addEntries";
+import type { Format } from "../format";
+
+export type CountDraft = {
+  readonly date: string;
+  readonly how: "length" | "hoop";
+  readonly rowWidth: string;
+  readonly length: string;
+  readonly hoop: string;
+  readonly plants: string;
+  readonly doubtful: string;
+  readonly remark: string;
+};
+export type CountField = Exclude<keyof CountDraft, "how">;
+
+/** The names of lengths: short ones across, long ones along the row. */
+export const lengthUnits: Readonly<Record<AreaUnit, { readonly across: string; readonly along: string }>> = { ac: { across: "in", along: "ft" }, ha: { across: "cm", along: "m" } };
+
+/** An empty form; row width and length as in the field, a length of row of one thousandth of the area unit. */
+export function emptyCount(date: string, field: Field | undefined, unit: AreaUnit): CountDraft {
+  const width = field?.rowWidth ?? null;
+  return {
+    date, how: "length", rowWidth: width?.toString() ?? "", length: width === null ? "" : rowLengthOfThousandth(width, unit).toDecimalPlaces(2).toString(),
+    hoop: "", plants: "", doubtful: "", remark: "",
+  };
+}
+
+/** The same after one place is added: the next is measured out as this one was. */
+export const nextCount = (draft: CountDraft): CountDraft => ({ ...draft, plants: "", doubtful: "", remark: "" });
+
+export type CountView = {
+  readonly faults: { readonly [F in CountField]?: string };
+  /** The stand at this place, in words; empty until it can be said. */
+  readonly says: string;
+  /** `null` while there are faults. */
+  readonly row: EntryRow | null;
+};
+
+export function countView(draft: CountDraft, field: Field, decimalComma: boolean, format: Format): CountView {
+  const faults: { [F in CountField]?: string } = {};
+  const number = (of: Exclude<CountField, "date" | "remark">, needed: boolean, aboveZero: boolean): Decimal | null => {
+    const typed = draft[of].trim();
+    const value = typed === "" ? null : typedNumber(typed, decimalComma);
+    if (typed === "" ? needed : value === null) faults[of] = aboveZero ? "Enter a number above zero." : "Enter a number, zero if there is none.";
+    else if (value !== null && (value.isNegative() || (aboveZero && value.isZero()))) faults[of] = aboveZero ? "Enter a number above zero." : "Enter zero or more.";
+    return value;
+  };
+  if (!/^\d{4}-\d\d-\d\d$/.test(draft.date)) faults.date = "Enter the day of the count.";
+  const byLength = draft.how === "length";
+  const rowWidth = byLength ? number("rowWidth", true, true) : null;
+  const length = byLength ? number("length", true, true) : null;
+  const hoop = byLength ? null : number("hoop", true, true);
+  const plants = number("plants", true, false);
+  const doubtful = number("doubtful", false, false);
+  const place: CountedPlace | null = rowWidth !== null && length !== null ? { rowWidth, length } : hoop !== null ? { hoopDiameter: hoop } : null;
+  if (Object.keys(faults).length > 0 || place === null || plants === null) return { faults, says: "", row: null };
+
+  const { across, along } = lengthUnits[format.areaUnit];
+  const stand = standAt({ place, plants, doubtful: doubtful ?? plants.minus(plants) }, format.areaUnit);
+  const { quantity } = format;
+  const measured = "hoopDiameter" in place ? `a hoop of ${quantity(place.hoopDiameter)} ${across}` : `${quantity(place.length)} ${along} of row, ${quantity(place.rowWidth)} ${across} wide`;
+  const cells: readonly (readonly [string, string | Decimal | { readonly day: string } | null])[] = [
+    ["Field", field.name], ["Date", { day: draft.date }], ["Row width", rowWidth], ["Length", length], ["Hoop diameter", hoop],
+    ["Plants", plants], ["Doubtful plants", doubtful], ["Remark", draft.remark.trim()],
+  ];
+  return {
+    faults,
+    says: `${quantity(plants)}${doubtful === null || doubtful.isZero() ? "" : ` and ${quantity(doubtful)} doubtful`} on ${measured}: ${format.plants(stand)} plants per ${format.areaName}.`,
+    row: new Map(cells.filter((cell): cell is [string, string | Decimal | { day: string }] => cell[1] !== null && cell[1] !== "")),
+  };
+}

@@ -1,0 +1,107 @@
+import { describe, expect, it } from "vitest";
+import { countedContent } from "../../../tests/support/paneWorkbook";
+import { seasonReport } from "../../workbook/report";
+import { formatOf } from "../format";
+import { standChanged } from "./standChanged";
+import { standPlot } from "./standPlot";
+import { fieldChoices, historyView, isThin, netEffect, outlookView, plotWords, standView, tableView } from "./standView";
+import { findingWords, tryLoss } from "./uniformity";
+import { uniformityFindings } from "../../core/tables/uniformity";
+
+const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
+const report = seasonReport(countedContent);
+const standOf = (name: string) => report.figures.stands.find(({ field }) => field.name === name)!;
+const cropOf = (name: string) => report.figures.crops.find(({ crop }) => crop === name)!;
+const mill = standOf("Mill Road");
+const long = standOf("Long Eighty");
+
+describe("the page Stand", () => {
+  it("offers the fields with counts first", () => {
+    expect(fieldChoices(report).map(({ words }) => words)).toEqual(["Mill Road, Corn: 4 places counted", "Long Eighty, Corn: 1 place counted", "Creek Bottom, Soybeans"]);
+  });
+
+  it("says the stand with its interval in plain words, and how many places are missing", () => {
+    // 20, 22, 24.5 and 20 thousand: mean 21,625, s = 2,136.00, t(3) = 3.18245, half-width 3,398.8.
+    const view = standView(mill, format);
+    expect([view.figure, view.unit, view.likely]).toEqual(["21,600", "plants per acre", "likely between 18,200 and 25,000 (19 times in 20)"]);
+    expect(view.advice).toBe("24 places are advised for 120 ac: count 20 more.");
+    expect(Object.fromEntries(view.lines.map(({ name, says }) => [name, says]))).toEqual({
+      Counted: "4 places, Jun 2, 2031", "Places from": "20,000 to 24,500", "Coefficient of variation": "9.9%", "Target stand": "32,000",
+      Emergence: "63.6% of 34,000 seeds dropped",
+    });
+  });
+
+  it("makes no interval of one place", () => {
+    expect(standView(long, format).likely).toBe("One place says nothing of the spread. Count more.");
+  });
+
+  it("shows the road from the goal to the outlook, with the cells of the table that were used", () => {
+    // Between the printed 92 and 94 % of 10 May and 89 and 92 % of 15 May: 0.6 and 0.4 in date, 0.1875 and 0.8125 in stand.
+    const view = outlookView(mill, cropOf("Corn"), format);
+    expect(view).toMatchObject({ known: true, figure: "176.1", unit: "bu per acre", againstGoal: "goal 195.0, −18.9" });
+    expect(view.known && view.how).toEqual(["As it is: 90.3% of the best date and stand. As planned: 100% of the best date and stand.", "195.0 × 90.3% ÷ 100% = 176.1."]);
+    const table = tableView(mill.table!, mill.outlook, format);
+    expect(table.name).toBe("Corn, central Corn Belt (Purdue 2012)");
+    expect(table.cells.slice(0, 2)).toEqual([
+      { name: "as it is", cells: ["May 10, 20,000", "89%", "11.3%"] }, { name: "as it is", cells: ["May 10, 22,000", "92%", "48.8%"] },
+    ]);
+    expect(table.limits).toContain("It rests on one study of 1994.");
+  });
+
+  it("refuses in words outside the table, and where there is none", () => {
+    expect(outlookView(long, cropOf("Corn"), format)).toEqual({
+      known: false,
+      why: "The real stand 7000 is outside the table \"Corn, central Corn Belt (Purdue 2012)\" (10000 to 36000). Nothing is said beyond the table. The goal of 185.0 stays as the outlook.",
+    });
+    const noTable = outlookView({ ...mill, table: null, outlook: null }, cropOf("Corn"), format);
+    expect(noTable.known || noTable.why).toContain("No table of yield by date and stand is chosen for Corn.");
+  });
+
+  it("tells what moved the outlook and when", () => {
+    expect(historyView(report.season, mill.field, format)).toEqual([
+      { date: "May 12, 2031", reason: "planted, planned for Apr 28, 2031", from: "195.0", to: "187.6" },
+      { date: "Jun 2, 2031", reason: "counted 21,600 at 4 places", from: "187.6", to: "176.1" },
+    ]);
+  });
+
+  it("says what the counts do to the crop's net return, naming the layer", () => {
+    // 18.886 bu less on 120 of 198.5 acres at 4.35 − 0.22: 47.15 less; shown figures differ by 47.15.
+    expect(netEffect(report, mill.field, "cash", format)).toMatch(/^Net return of Corn, cash cost: [\d.]+ USD per acre with this stand, [\d.]+ without its counts \(−47\.1\d\)\.$/);
+  });
+
+  it("thinks of reseeding where the stand is under its target and costs yield", () => {
+    expect([isThin(mill), isThin(long), isThin({ ...mill, summary: { ...mill.summary, mean: mill.field.targetStand as typeof mill.summary.mean } })]).toEqual([true, true, false]);
+  });
+
+  it("reads out what a count changed", () => {
+    const before = seasonReport({ ...countedContent, tables: countedContent.tables.map((each) => (each.name === "Stand_counts" ? { ...each, rows: each.rows.slice(0, 3) } : each)) });
+    expect(standChanged(before, report, "Mill Road", format)).toMatch(/^Stand: 22,200 → 21,600 plants per acre\. Yield outlook: 177\.\d → 176\.1\. Net return of Corn: [\d.]+ → [\d.]+ \(USD per acre, cash cost\)\. 1 new problem: see Problems\.$/);
+  });
+});
+
+describe("the drawing of the places", () => {
+  it("has each place, the likely range and the target on one line from tick to tick", () => {
+    const plot = standPlot(mill.summary, mill.field.targetStand, "ac");
+    expect(plot.ticks.map(({ stand }) => stand.toString())).toEqual(["15000", "20000", "25000", "30000", "35000"]);
+    expect([plot.mean, plot.target]).toEqual(["33.13", "85.00"]);
+    expect(plot.dots).toEqual([{ x: "25.00", level: 0 }, { x: "25.00", level: 1 }, { x: "35.00", level: 0 }, { x: "47.50", level: 0 }]);
+    expect(plot.levels).toBe(2);
+  });
+  it("has a line also where one place stands alone", () => {
+    expect(standPlot(long.summary, null, "ac").ticks).toHaveLength(2);
+  });
+  it("says the same in words", () => {
+    expect(plotWords(mill.summary, mill.field.targetStand, format)).toBe("4 places from 20,000 to 24,500 plants per acre, mean 21,600, likely between 18,200 and 25,000, target 32,000.");
+  });
+});
+
+describe("an uneven stand", () => {
+  it("tries a loss on the yield by date and stand", () => {
+    expect(tryLoss("5 %", mill, "bu", false, format)).toEqual({ says: "176.1 less 5% is 167.3 bu per acre." });
+    expect(tryLoss("much", mill, "bu", false, format).fault).toBe("Enter a percentage from 0 to 100.");
+    expect(tryLoss("5", long, "bu", false, format).says).toBe("There is no yield by date and stand to take it from.");
+  });
+  it("names figure and source of each finding", () => {
+    expect(findingWords(uniformityFindings[1]!)).toBe("many gaps of 4 to 6 ft: 4 to 6% of yield (Iowa State University Extension, 2004).");
+  });
+});

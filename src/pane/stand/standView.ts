@@ -1,0 +1,162 @@
+/** What the page Stand says of one field, as plain text. */
+import type { Decimal } from "../../core/decimal";
+import type { CropFigures } from "../../core/figures";
+import { layerNames, type Layer } from "../../core/kinds";
+import type { Field, Season } from "../../core/season";
+import { seasonFigures } from "../../core/seasonFigures";
+import { tableFor, type FieldStand } from "../../core/stand/fieldStand";
+import { outlookSteps, type OutlookStep } from "../../core/stand/outlookSteps";
+import type { StandSummary } from "../../core/stand/standSummary";
+import type { CellUsed, RelativeYieldAt, StandTable } from "../../core/stand/standTable";
+import { refusalWords } from "../../workbook/checks";
+import type { SeasonReport } from "../../workbook/seasonReport";
+import type { Format } from "../format";
+
+/** The fields as a list to choose from, those with counts first, each with the number of places of its last round. */
+export function fieldChoices({ season, figures }: SeasonReport): readonly { readonly field: string; readonly words: string }[] {
+  const counted = new Map(figures.stands.map(({ field, summary }) => [field.name, summary]));
+  const words = ({ name, crop }: Field) => {
+    const summary = counted.get(name);
+    return summary === undefined ? `${name}, ${crop}` : `${name}, ${crop}: ${placesWords(summary.places)} counted`;
+  };
+  return [...season.fields.filter(({ name }) => counted.has(name)), ...season.fields.filter(({ name }) => !counted.has(name))]
+    .map((field) => ({ field: field.name, words: words(field) }));
+}
+
+const placesWords = (places: Decimal): string => `${places.toFixed()} ${places.eq("1") ? "place" : "places"}`;
+
+export type StandView = {
+  /** "20,900" and "plants per acre". */
+  readonly figure: string;
+  readonly unit: string;
+  /** "likely between 19,200 and 22,700 (19 times in 20)". */
+  readonly likely: string;
+  readonly lines: readonly { readonly name: string; readonly says: string }[];
+  /** What the places counted lack; empty where they are enough. */
+  readonly advice: string;
+};
+
+/** What the counts say of the stand itself. */
+export function standView({ field, summary, emergence }: FieldStand, format: Format): StandView {
+  const { plants, percent, areaName, day, quantity, areaUnit } = format;
+  const { places, placesAdvised, enough, interval, coefficientOfVariation: spread, from, to } = summary;
+  return {
+    figure: plants(summary.mean),
+    unit: `plants per ${areaName}`,
+    likely: interval === null ? "One place says nothing of the spread. Count more." : `likely between ${plants(interval.low)} and ${plants(interval.high)} (19 times in 20)`,
+    lines: [
+      { name: "Counted", says: `${placesWords(places)}, ${from === to ? day(to) : `${day(from)} to ${day(to)}`}` },
+      { name: "Places from", says: `${plants(summary.lowest)} to ${plants(summary.highest)}` },
+      { name: "Coefficient of variation", says: percent(spread) },
+      { name: "Target stand", says: plants(field.targetStand) },
+      { name: "Emergence", says: emergence === null ? "seeds dropped are not entered" : `${percent(emergence)} of ${plants(field.seedsDropped)} seeds dropped${emergence.gt("1") ? ": more than were dropped; look at the counts and the rate" : ""}` },
+    ],
+    advice: enough ? "" : `${placesWords(placesAdvised)} are advised for ${quantity(field.area)} ${areaUnit}: count ${placesAdvised.minus(places).toFixed()} more.`,
+  };
+}
+
+export type OutlookView =
+  | { readonly known: false; readonly why: string }
+  | {
+    readonly known: true;
+    readonly figure: string;
+    readonly unit: string;
+    /** "goal 210.0, −38.6". */
+    readonly againstGoal: string;
+    readonly how: readonly string[];
+  };
+
+/** The yield that date and stand let expect, with the road from the goal; or why there is none, in words. */
+export function outlookView({ field, table, outlook }: FieldStand, crop: Pick<CropFigures, "yieldUnit">, format: Format): OutlookView {
+  const goal = `The goal of ${format.yield(field.yieldGoal)} stays as the outlook.`;
+  if (table === null || outlook === null) {
+    return { known: false, why: `No table of yield by date and stand is chosen for ${field.crop}. ${goal} Name one in the table Season, setting Stand response.` };
+  }
+  if (!outlook.ok) return { known: false, why: `${outlook.problems.map((each) => sentence(refusalWords(each))).join(" ")} Nothing is said beyond the table. ${goal}` };
+  const { planned, real, byDateAndStand, outlook: yieldOutlook } = outlook.value;
+  const loss = field.uniformityLoss ?? null;
+  return {
+    known: true,
+    figure: format.yield(yieldOutlook),
+    unit: `${crop.yieldUnit} per ${format.areaName}`,
+    againstGoal: `goal ${format.yield(field.yieldGoal)}, ${format.yieldChange(field.yieldGoal, yieldOutlook)}`,
+    how: [
+      `As it is: ${relative(real, format)}. As planned: ${relative(planned, format)}.`,
+      `${format.yield(field.yieldGoal)} × ${format.percent(real.relativeYield)} ÷ ${format.percent(planned.relativeYield)} = ${format.yield(byDateAndStand)}.`,
+      ...(loss === null || loss.isZero() ? [] : [`Less ${format.quantity(loss)}% for unevenness, as entered in Fields: ${format.yield(yieldOutlook)}.`]),
+    ],
+  };
+}
+
+const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+const relative = ({ relativeYield, table }: RelativeYieldAt, { percent }: Format): string => `${percent(relativeYield)} of the best${table.dates === null ? " stand" : table.stands === null ? " date" : " date and stand"}`;
+
+export type TableView = {
+  readonly name: string;
+  readonly region: string;
+  readonly source: string;
+  readonly address: string;
+  readonly limits: readonly string[];
+  readonly cells: readonly { readonly name: string; readonly cells: readonly string[] }[];
+};
+
+/** The table in use: where it is from, what limits it, and the cells that the answer was read from. */
+export function tableView(table: StandTable, outlook: FieldStand["outlook"], format: Format): TableView {
+  const { name, region, source, limits } = table;
+  const rows = (of: string, { cells }: RelativeYieldAt) => cells.filter(({ part }) => !part.isZero())
+    .map((cell) => ({ name: of, cells: [cellWords(cell, table, format), `${format.quantity(cell.percent)}%`, format.percent(cell.part)] }));
+  return {
+    name, region, limits,
+    source: `${source.title}. ${source.publisher}, ${source.year}; ${source.where}.`,
+    address: source.address,
+    cells: outlook?.ok === true ? [...rows("as it is", outlook.value.real), ...rows("as planned", outlook.value.planned)] : [],
+  };
+}
+
+function cellWords({ date, stand }: CellUsed, table: StandTable, { day, quantity }: Format): string {
+  const days = date === null ? [] : [date.from === date.to ? day(date.from) : `${day(date.from)} to ${day(date.to)}`];
+  const stands = stand === null ? [] : [`${stand.from.eq(stand.to) ? quantity(stand.from) : `${quantity(stand.from)} to ${quantity(stand.to)}`}${table.standUnit === "plants per acre" ? "" : ` ${table.standUnit}`}`];
+  return [...days, ...stands].join(", ");
+}
+
+/** A step of the outlook as a line: what it looked at, and the yield before and after. */
+export type HistoryLine = { readonly date: string; readonly reason: string; readonly from: string; readonly to: string };
+
+/** What moved the yield outlook of a field and when, from the goal on. */
+export const historyView = (season: Season, field: Field, format: Format): readonly HistoryLine[] =>
+  outlookSteps(season, field).map(({ date, reason, from, to }) => ({ date: format.day(date), reason: reasonWords(reason, format), from: format.yield(from), to: format.yield(to) }));
+
+function reasonWords(reason: OutlookStep["reason"], { day, plants, quantity }: Format): string {
+  switch (reason.of) {
+    case "planted": return reason.planned === null ? "planted" : `planted, planned for ${day(reason.planned)}`;
+    case "counted": return `counted ${plants(reason.summary.mean)} at ${placesWords(reason.summary.places)}`;
+    case "uneven": return `${quantity(reason.loss)}% lost to unevenness, as entered`;
+    case "harvested": return "harvested";
+  }
+}
+
+/** What the counts of one field do to the net return of its crop; empty where nothing can be said. */
+export function netEffect(report: SeasonReport, field: Field, layer: Layer, format: Format): string {
+  const { season, figures } = report;
+  const without = seasonFigures({ ...season, standCounts: (season.standCounts ?? []).filter((count) => count.field !== field.name) });
+  const netOf = (from: SeasonReport["figures"]) => from.crops.find(({ crop }) => crop === field.crop)?.outlook.netPerArea[layer] ?? null;
+  const [now, before] = [netOf(figures), netOf(without)];
+  if (now === null || before === null) return "";
+  if (season.harvest.some((load) => load.field === field.name)) return `${field.name} is harvested: its counts no longer move the outlook.`;
+  return `Net return of ${field.crop}, ${layerNames[layer]} cost: ${format.money(now)} ${format.perArea} with this stand, ${format.money(before)} without its counts (${format.change(before, now)}).`;
+}
+
+/** Whether reseeding is worth a thought: the stand is under its target, or costs yield. */
+export function isThin({ field, summary, outlook }: FieldStand): boolean {
+  const underTarget = field.targetStand !== null && summary.mean.lt(field.targetStand);
+  return outlook?.ok === true ? outlook.value.ratio.lt("1") && underTarget : underTarget;
+}
+
+/** The table in use for a field, counted or not. */
+export const tableInUse = (season: Season, field: Field): StandTable | null => tableFor(season, { name: field.crop });
+
+/** What a screen reader and the drawing both say of the places of a round. */
+export const plotWords = (summary: StandSummary, target: Decimal | null, { plants, areaName }: Format): string =>
+  `${placesWords(summary.places)} from ${plants(summary.lowest)} to ${plants(summary.highest)} plants per ${areaName}, mean ${plants(summary.mean)}`
+  + `${summary.interval === null ? "" : `, likely between ${plants(summary.interval.low)} and ${plants(summary.interval.high)}`}`
+  + `${target === null ? ", no target entered" : `, target ${plants(target)}`}.`;
