@@ -1,6 +1,7 @@
 /** The input tables that we offer to make: headings, hints with their units, words to choose from, one example row. */
 import { kinds, operatingKinds } from "../core/kinds";
 import { measureNames } from "../core/measure";
+import { lineBases, quadrants } from "../core/partialBudget/change";
 import { remainingValueClasses } from "../core/tables/remainingValue";
 import { repairClasses } from "../core/tables/repairFactors";
 import type { Cell } from "./cell";
@@ -15,7 +16,8 @@ import { operationBases, otherBases } from "./tables/operations";
 import { settingNames } from "./tables/settings";
 
 const money = "#,##0.00";
-const quantity = "#,##0.##";
+// `#,##0.##` would show a whole number with a point and nothing behind it.
+const quantity = "General";
 const percent = "0.0#%";
 const date = "yyyy-mm-dd";
 
@@ -145,10 +147,10 @@ const machinesTable = table("Machines",
   must("Speed", 5, "Miles (kilometres) an hour.", { numberFormat: quantity }),
   may("Field efficiency", 0.65, "Part of the time that it works. Blank: 70 %.", { numberFormat: percent }),
   may("Fuel per acre", "", "As measured. Blank: computed from the power.", { numberFormat: quantity }),
-  may("Fuel price", "", "Money per gallon (litre). Blank: the setting Fuel per gallon.", { numberFormat: money }),
-  may("Real interest rate", 0.045, "Interest less inflation on what it is worth.", { numberFormat: percent }),
+  may("Fuel price", 3.6, "Money per gallon (litre). Blank: the setting Fuel per gallon.", { numberFormat: money }),
+  may("Real interest rate", 0.045, "Interest less inflation on what it is worth; 0 for none.", { numberFormat: percent }),
   may("Taxes, insurance, housing", 0.01, "A year, as a part of its mean value. Blank: 1 %.", { numberFormat: percent }),
-  may("Labour per hour", "", "Blank: the setting Labour per hour.", { numberFormat: money }),
+  may("Labour per hour", 24, "Blank: the setting Labour per hour.", { numberFormat: money }),
   may("Labour", "unpaid labour", "Whether the hours are paid.", { choices: machineLabour }),
   may("Tractor", "", "The tractor's name; the same name on every row that it pulls. Blank: self-propelled."),
   ...part("Tractor "));
@@ -165,7 +167,7 @@ const otherCostsTable = table("Other costs",
 const loansTable = table("Loans",
   must("Name", replace, "What the loan is called.", { width: 24 }),
   may("Kind", "term", "Operating for the season's line, term for one that is paid off.", { choices: loanKinds }),
-  must("Balance", 150000, "What is owed now.", { numberFormat: money }),
+  must("Balance", 150000, "What is owed now; of an operating loan, before the first month of the season.", { numberFormat: money }),
   must("Rate", 0.065, "Interest a year.", { numberFormat: percent }),
   may("Payment", 21000, "Each payment, interest and principal together.", { numberFormat: money }),
   may("Payments a year", 1, "1, 2, 4 or 12.", { numberFormat: "0" }),
@@ -207,20 +209,20 @@ const harvestTable = table("Harvest",
   must("Moisture", 0.172, "As weighed, percent.", { numberFormat: percent }),
   may("Test weight", "", "Pounds in a bushel.", { numberFormat: quantity }));
 
-/** The boxes of a partial budget, as the table Changes names them. */
-export const quadrants = ["added returns", "reduced costs", "added costs", "reduced returns"] as const;
-export const changeBases = ["per acre", "per year", "lump sum"] as const;
-
 const changesTable = table("Changes",
   must("Change", replace, "What is weighed; all lines of one change have the same name.", { width: 24 }),
   must("Quadrant", "added costs", "Which of the four boxes the line belongs to.", { choices: quadrants, width: 18 }),
   must("Item", "Attachment", "What the line is.", { width: 24 }),
   may("Quantity", 16, "How many. A yield gain may stay blank: then the answer is the gain that pays.", { numberFormat: quantity }),
-  may("Unit", "row", "Of what."),
-  may("Price", 300, "Money per unit.", { numberFormat: money }),
-  may("Basis", "lump sum", "Per acre, per year in all, or once.", { choices: changeBases }),
+  may("Unit", "row", "Of what. For a yield, the yield unit of the crop."),
+  may("Price", 300, "Money per unit. Blank on a yield of the crop: its expected price less what moves with yield, times the operator's share.", { numberFormat: money }),
+  may("Basis", "lump sum", "Per acre, per year in all, or once. Blank: per acre, or once where Years kept is filled.", { choices: lineBases }),
   may("Years kept", 5, "Of a lump sum: the years that it serves.", { numberFormat: quantity }),
-  may("Salvage", 0, "What is left of it then, money.", { numberFormat: money }));
+  may("Salvage", 0, "What is left of it then, money.", { numberFormat: money }),
+  may("Field or Crop", "Corn", "What the change is about, on one of its lines. Blank: the whole farm.", { width: 20 }),
+  may("Acres", "", "The area that it is about, on one of its lines. Blank: all of the field, crop or farm.", { numberFormat: quantity }),
+  may("Interest rate", 0.065, "A year, on what serves for years. Blank: the operating interest rate.", { numberFormat: percent }),
+  may("Active", "", "yes: the change is laid over the outlook of its crop.", { choices: ["yes", "no"] }));
 
 const matchesTable = table("Matches",
   must("Table", "Purchases", "The table of ours that the range stands for.", { choices: tableNames, width: 18 }),
