@@ -44,6 +44,10 @@ export type ResultSheet = {
     readonly paper: "letter" | "a4";
     /** 0: as many as it takes. */
     readonly pagesTall: number;
+    /** Percent, instead of fitting to the page, where pages are to end after certain rows: Excel minds those only so. */
+    readonly scale?: number;
+    /** Rows, counted from 1, after which a page ends; used with `scale`. */
+    readonly breakAfter?: readonly number[];
     readonly footer: string;
   };
   readonly charts: readonly ChartModel[];

@@ -83,12 +83,15 @@ function resultSheetXml(styles: StyleMaker, sheet: ResultSheet, drawing: string)
   const { headingRows: rows, page } = sheet;
   const pane = rows === 0 ? "" : `<pane ySplit="${rows}" topLeftCell="A${rows + 1}" activePane="bottomLeft" state="frozen"/><selection pane="bottomLeft"/>`;
   const widths = sheet.columns.map((width, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"/>`).join("");
-  const before = `<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetViews><sheetView showGridLines="0" workbookViewId="0">${pane}</sheetView></sheetViews><sheetFormatPr defaultRowHeight="15"/>${widths === "" ? "" : `<cols>${widths}</cols>`}`;
+  const before = `${page.scale === undefined ? "<sheetPr><pageSetUpPr fitToPage=\"1\"/></sheetPr>" : ""}<sheetViews><sheetView showGridLines="0" workbookViewId="0">${pane}</sheetView></sheetViews><sheetFormatPr defaultRowHeight="15"/>${widths === "" ? "" : `<cols>${widths}</cols>`}`;
   const merges = sheet.merges === undefined || sheet.merges.length === 0 ? "" : `<mergeCells count="${sheet.merges.length}">${sheet.merges.map((area) => `<mergeCell ref="${area}"/>`).join("")}</mergeCells>`;
-  const setup = `<pageMargins left="0.4" right="0.4" top="0.5" bottom="0.6" header="0.3" footer="0.3"/><pageSetup paperSize="${page.paper === "a4" ? 9 : 1}" orientation="${page.orientation}" fitToWidth="1" fitToHeight="${page.pagesTall}"/>`
-    + `<headerFooter><oddFooter>${escapeText(`&L&8${asFooter(page.footer)}&R&8${pageNumber}`)}</oddFooter></headerFooter>`;
+  const setup = `<pageMargins left="0.4" right="0.4" top="0.5" bottom="0.6" header="0.3" footer="0.3"/><pageSetup paperSize="${page.paper === "a4" ? 9 : 1}"${page.scale === undefined ? "" : ` scale="${page.scale}"`} orientation="${page.orientation}"${page.scale === undefined ? ` fitToWidth="1" fitToHeight="${page.pagesTall}"` : ""}/>`
+    + `<headerFooter><oddFooter>${escapeText(`&L&8${asFooter(page.footer)}&R&8${pageNumber}`)}</oddFooter></headerFooter>${breaksXml(page.breakAfter ?? [])}`;
   return worksheet(before, dataXml(styles, sheet), merges + setup + drawing);
 }
+
+const breaksXml = (rows: readonly number[]): string => rows.length === 0 ? ""
+  : `<rowBreaks count="${rows.length}" manualBreakCount="${rows.length}">${rows.map((row) => `<brk id="${row}" max="16383" man="1"/>`).join("")}</rowBreaks>`;
 
 function dataXml(styles: StyleMaker, { rows }: ResultSheet): string {
   return rows.map((row, number) => {

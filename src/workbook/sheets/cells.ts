@@ -1,5 +1,5 @@
 /** Cells of our result sheets: values already rounded as they are shown, so that a cell and the pane never differ. */
-import type { Decimal } from "../../core/decimal";
+import { Decimal } from "../../core/decimal";
 import type { CellStyle, SheetCell } from "../resultSheet";
 import { shownMoney, shownPriceNeeded, shownQuantity, shownYield, shownYieldNeeded } from "../shown";
 
@@ -17,6 +17,11 @@ const number = (format: string, shown: (value: Decimal) => Decimal) =>
     value === null ? none(style) : { value: Number(shown(value).toFixed()), style: { numberFormat: format, align: "right", ...style } };
 
 export const moneyCell = number(moneyFormat, shownMoney);
+/** Money where nothing is nothing: a dash, so that the eye finds what there is. */
+export const moneyOrDash = (value: Decimal, style: CellStyle = {}): SheetCell => (shownMoney(value).isZero() ? none(style) : moneyCell(value, style));
+/** Money to the nearest whole, for large sums. */
+export const wholeMoneyCell = number("#,##0;-#,##0;–", (value) => value.toDecimalPlaces(0, Decimal.ROUND_HALF_UP));
+export const wholeQuantityCell = number("#,##0", (value) => value.toDecimalPlaces(0, Decimal.ROUND_HALF_UP));
 export const priceNeededCell = number(moneyFormat, shownPriceNeeded);
 export const yieldCell = number(yieldFormat, shownYield);
 export const yieldNeededCell = number(yieldFormat, shownYieldNeeded);

@@ -14,6 +14,17 @@ export const seasonName = ({ season }: SeasonReport): string => (season.settings
 /** "Operating cost", "Cash cost" … */
 export const layerTitle = (layer: Layer): string => `${layerNames[layer].charAt(0).toUpperCase()}${layerNames[layer].slice(1)}${layer === "cashNeed" ? "" : " cost"}`;
 
+/** A sentence cut between words into lines, because a cell does not grow over its neighbours. */
+export function inLines(words: string, length: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of words.split(" ")) {
+    const last = lines.at(-1);
+    if (last === undefined || last.length + word.length + 1 > length) lines.push(word);
+    else lines[lines.length - 1] = `${last} ${word}`;
+  }
+  return lines;
+}
+
 /** What each layer adds, for the foot of a page. */
 export const layerNotes: readonly string[] = [
   "Operating: seed, fertilizer, crop protection, fuel, repairs, custom work, hired labour, drying, haul, crop insurance, supplies, irrigation, other operating and operating interest.",

@@ -9,7 +9,7 @@ import { nearest, plain } from "../words";
 
 /** The settings that we know, as they are spelled. */
 export const settingNames = [
-  "Season year", "Currency", "Area unit", "Decimal comma", "Operating interest rate", "Interest method", "Interest months", "Repayment date",
+  "Farm", "Season year", "Currency", "Area unit", "Decimal comma", "Operating interest rate", "Interest method", "Interest months", "Repayment date",
   "Labour per hour", "Fuel per gallon", "Drying charge per point", "Stand response",
 ] as const;
 type SettingName = (typeof settingNames)[number];
@@ -55,6 +55,7 @@ type Part = Partial<Settings> & { readonly interest?: { rate?: Decimal | null; m
 function read(name: SettingName, row: Row): Part {
   const amount = () => row.number("Value");
   switch (name) {
+    case "Farm": return { farm: row.text("Value") };
     case "Season year": return { seasonYear: yearOf(row) };
     case "Currency": return { currency: row.text("Value") ?? defaultSettings.currency };
     case "Area unit": return { areaUnit: areaUnitOf(row) };

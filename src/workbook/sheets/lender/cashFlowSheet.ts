@@ -6,8 +6,8 @@ import { seasonFlows } from "../../../core/lender/seasonFlows";
 import { money } from "../../../core/units";
 import type { ResultSheet, SheetCell } from "../../resultSheet";
 import type { SeasonReport } from "../../seasonReport";
-import { headings, moneyCell, note, subtotal, text, title } from "../cells";
-import { caution, incompleteRows, seasonName } from "../words";
+import { headings, note, subtotal, text, title, wholeMoneyCell } from "../cells";
+import { caution, incompleteRows, inLines, seasonName } from "../words";
 
 type Row = readonly SheetCell[];
 
@@ -39,12 +39,13 @@ export function cashFlowSheet(report: SeasonReport): ResultSheet {
   const flow = farmCashFlow(report);
   const { currency, areaUnit } = report.season.settings;
   const columns = flow.months.length;
-  const whole = (value: Decimal) => moneyCell(value, { numberFormat: "#,##0" });
+  const whole = (value: Decimal) => wholeMoneyCell(value);
   const line = (name: string, of: (month: CashMonth) => Decimal, total: boolean, style = {}): Row =>
     [text(name, style), ...flow.months.map((month) => ({ ...whole(of(month)), style: { ...whole(of(month)).style, ...style } })), ...(total ? [{ ...whole(sum(flow.months.map(of))), style: { ...whole(zero).style, ...style } }] : [])];
   const rows: Row[] = [
     title("Cash flow"),
-    note(`${seasonName(report)}, whole farm, ${currency} to the nearest whole. ${notes(report, flow)}`),
+    note(`${seasonName(report)}, whole farm, ${currency} to the nearest whole.`),
+    ...inLines(notes(report, flow), 180).map(note),
     ...incompleteRows(report, { of: "farm" }),
     [],
     headings("", ...flow.months.map(({ month }) => month), "All"),
@@ -63,7 +64,7 @@ export function cashFlowSheet(report: SeasonReport): ResultSheet {
   const chartTop = rows.length + 2;
   rows.push([], ...Array.from({ length: 15 }, () => []), note(caution));
   return {
-    name: "Cash flow", columns: [34, ...Array.from({ length: columns + 1 }, () => 10)], headingRows: 2, rows,
+    name: "Cash flow", columns: [40, ...Array.from({ length: columns + 1 }, () => 10)], headingRows: 2, rows,
     page: { orientation: "landscape", paper: areaUnit === "ac" ? "letter" : "a4", pagesTall: 1, footer: `Cash flow, ${seasonName(report)}` },
     charts: [{
       kind: "line", title: "Operating loan and cash at the end of each month", categories: `B${headingRow}:${last}${headingRow}`,
@@ -75,5 +76,5 @@ export function cashFlowSheet(report: SeasonReport): ResultSheet {
 
 function notes(report: SeasonReport, flow: CashFlow): string {
   const spread = flow.spread.isZero() ? "" : ` ${flow.spread.abs().toFixed(0)} without a month is spread evenly.`;
-  return `Invoices as they are paid, the rest of the plan in its planned month, cash rent half in March and half in November, grain not sold yet at the expected price in ${grainMonth(report)}. Opening cash is taken as nothing.${spread}`;
+  return `Invoices as they are paid, the rest of the plan in its planned month, cash rent half in March and half in November, grain not sold yet at the expected price in ${grainMonth(report)}. Opening cash is taken as nothing; the operating loan begins with the balance entered.${spread}`;
 }

@@ -4,7 +4,7 @@ import type { Layer } from "../../../core/kinds";
 import type { ChartModel, ResultSheet } from "../../resultSheet";
 import type { SeasonReport } from "../../seasonReport";
 import { note, text } from "../cells";
-import { areaName, caution, incompleteRows, seasonName } from "../words";
+import { areaName, caution, incompleteRows, inLines, seasonName } from "../words";
 import { breakEvenBand, layerChart } from "./breakEvenBand";
 import { costBand } from "./costBand";
 import { debtBlock } from "./debt";
@@ -18,7 +18,6 @@ import { scenarioBand } from "./scenarioBand";
 export type LenderOptions = {
   /** The day the pages are made, `YYYY-MM-DD`. */
   readonly date: string;
-  readonly farm?: string;
   /** Names of the crops to show; left out: all. */
   readonly crops?: readonly string[];
   /** The layer of the yield and price tables and of the reasons; cash need where nothing else is said. */
@@ -31,6 +30,7 @@ export function lenderPages(report: SeasonReport, options: LenderOptions): Resul
   const crops = report.figures.crops.filter(({ crop }) => options.crops === undefined || options.crops.includes(crop));
   const page = new Page();
   const charts: ChartModel[] = [];
+  let firstPage: number | null = null;
   heading(page, report, options);
   for (const band of bands(crops)) {
     const balances = breakEvenBand(page, report, band);
@@ -41,6 +41,7 @@ export function lenderPages(report: SeasonReport, options: LenderOptions): Resul
     page.skip(1);
     charts.push(...layerChart(page, balances));
     page.skip(1);
+    if (crops.length <= abreast) firstPage = page.next;
     gridBands(page, report, balances, layer);
     scenarioBand(page, report, band);
     page.skip(1);
@@ -49,17 +50,24 @@ export function lenderPages(report: SeasonReport, options: LenderOptions): Resul
   }
   debtBlock(page, report);
   page.skip(1);
-  for (const line of lenderNotes(report, layer)) page.put({ row: page.next, column: 0 }, ...note(line));
+  for (const line of lenderNotes(report, layer).flatMap((words) => inLines(words, lineLength))) page.put({ row: page.next, column: 0 }, ...note(line));
   return {
-    name: "Lender pages", columns: [30, ...Array.from({ length: blockWidth * abreast }, () => 10)], headingRows: 2, rows: page.rows(), merges: page.merges, charts,
-    page: { orientation: "portrait", paper: settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 2, footer: `${options.farm ?? "Season figures"}, ${options.date}. ${caution}` },
+    name: "Lender pages", columns: [labelWidth, ...Array.from({ length: blockWidth * abreast }, () => figureWidth)], headingRows: 2, rows: page.rows(), merges: page.merges, charts,
+    page: { orientation: "portrait", paper: settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 2, ...(firstPage === null ? {} : { scale: usualScale, breakAfter: [firstPage] }), footer: `${settings.farm ?? seasonName(report)}, ${options.date}. ${caution}` },
   };
 }
 
-function heading(page: Page, report: SeasonReport, { farm, date }: LenderOptions): void {
-  const { currency, areaUnit } = report.season.settings;
-  page.put({ row: 0, column: 0 }, text(`${farm === undefined ? "" : `${farm}: `}cost of production and break-evens`, { bold: true, size: 14 }));
-  page.put({ row: 1, column: 0 }, ...note(`${seasonName(report)}, as of ${date}. ${currency}, per ${areaName(report)} unless it says otherwise (${areaUnit}). Grey cells with figures in italics may be changed: try another price, yield or cost.`));
+const labelWidth = 42;
+const figureWidth = 9.6;
+/** Percent at which the thirteen columns fill the width of a letter or A4 page, and each half of the rows its height. */
+const usualScale = 60;
+/** Characters of a note that fit across the page. */
+const lineLength = 150;
+
+function heading(page: Page, report: SeasonReport, { date }: LenderOptions): void {
+  const { currency, areaUnit, farm = null } = report.season.settings;
+  page.put({ row: 0, column: 0 }, text(`${farm === null ? "Cost" : `${farm}: cost`} of production and break-evens`, { bold: true, size: 14 }));
+  page.put({ row: 1, column: 0 }, ...note(`${seasonName(report)}, as of ${date}. ${currency}, per ${areaName(report)} unless it says otherwise (${areaUnit}). Shaded figures in italics may be changed: try another price, yield or cost.`));
   for (const row of incompleteRows(report, { of: "farm" })) page.put({ row: page.next, column: 0 }, ...row);
   page.skip(1);
 }

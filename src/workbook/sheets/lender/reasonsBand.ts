@@ -1,11 +1,10 @@
 /** What changed since spring: outlook against plan, the reasons largest first, adding up to the difference. */
-import { sum } from "../../../core/decimal";
+import { Decimal, sum } from "../../../core/decimal";
 import type { CropFigures } from "../../../core/figures";
 import type { Layer } from "../../../core/kinds";
 import { reasons, type Reason } from "../../../core/lender/reasons";
 import type { SeasonReport } from "../../seasonReport";
-import { shownMoney } from "../../shown";
-import { moneyCell, subtotal, text } from "../cells";
+import { subtotal, text, wholeMoneyCell } from "../cells";
 import { layerTitle } from "../words";
 import { blockWidth, type Page } from "./page";
 
@@ -14,7 +13,7 @@ const named = 5;
 
 export function reasonsBand(page: Page, report: SeasonReport, crops: readonly CropFigures[], layer: Layer): void {
   const top = page.next;
-  page.put({ row: top, column: 0 }, text(`What changed since the plan, ${report.season.settings.currency} for the whole crop`, { bold: true, fill: "heading", wrap: true }));
+  page.put({ row: top, column: 0 }, text(`What changed since the plan (${report.season.settings.currency})`, { bold: true, fill: "heading" }));
   page.put({ row: top + 1, column: 0 }, text(`Net return, ${layerTitle(layer).toLowerCase()}: plan to outlook`, { italic: true }));
   crops.forEach((crop, index) => {
     const column = 1 + index * blockWidth;
@@ -22,19 +21,21 @@ export function reasonsBand(page: Page, report: SeasonReport, crops: readonly Cr
     reasonLines(crop, layer).forEach(({ words, amount, bold }, row) => {
       const style = bold ? subtotal : {};
       page.across({ row: top + 1 + row, column }, blockWidth - 1, text(words, style));
-      page.put({ row: top + 1 + row, column: column + blockWidth - 1 }, moneyCell(amount, style));
+      page.put({ row: top + 1 + row, column: column + blockWidth - 1 }, wholeMoneyCell(amount, style));
     });
   });
 }
 
 type Line = { readonly words: string; readonly amount: Reason["effect"] | ReturnType<typeof sum>; readonly bold: boolean };
 
-/** The lines of one crop. Each is shown to the cent; the last reason takes what rounding leaves, so that the print adds up. */
+const whole = (value: Decimal): Decimal => value.toDecimalPlaces(0, Decimal.ROUND_HALF_UP);
+
+/** The lines of one crop. Each is shown to the whole; the last reason takes what rounding leaves, so that the print adds up. */
 export function reasonLines({ plan, outlook, ...crop }: CropFigures, layer: Layer): readonly Line[] {
   const all = reasons({ plan, outlook, ...crop }, layer);
-  const first = all.slice(0, named).map((reason) => ({ words: reasonWords(reason), amount: shownMoney(reason.effect), bold: false }));
-  const from = shownMoney(plan.netPerArea[layer].times(plan.area));
-  const to = shownMoney(outlook.netPerArea[layer].times(outlook.area));
+  const first = all.slice(0, named).map((reason) => ({ words: reasonWords(reason), amount: whole(reason.effect), bold: false }));
+  const from = whole(plan.netPerArea[layer].times(plan.area));
+  const to = whole(outlook.netPerArea[layer].times(outlook.area));
   const rest = to.minus(from).minus(sum(first.map(({ amount }) => amount)));
   const others = all.length - first.length;
   const last = others > 0 ? [{ words: `${others} other ${others === 1 ? "reason" : "reasons"}`, amount: rest, bold: false }] : rest.isZero() ? [] : [{ words: "rounding", amount: rest, bold: false }];

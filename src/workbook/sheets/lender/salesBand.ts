@@ -5,7 +5,7 @@ import { layers } from "../../../core/kinds";
 import { guarantee } from "../../../core/lender/guarantee";
 import { moneyPerArea } from "../../../core/units";
 import type { SeasonReport } from "../../seasonReport";
-import { moneyCell, priceNeededCell, quantityCell, text, yieldCell } from "../cells";
+import { moneyCell, priceNeededCell, text, wholeQuantityCell, yieldCell } from "../cells";
 import { areaName, layerTitle } from "../words";
 import { blockWidth, type Page } from "./page";
 
@@ -13,7 +13,7 @@ export function salesBand(page: Page, report: SeasonReport, crops: readonly Crop
   const top = page.next;
   const area = areaName(report);
   page.put({ row: top, column: 0 }, text("Grain sold and insured", { bold: true, fill: "heading" }));
-  ["Sold and contracted", "   part of the operator's crop, average price", "Unsold at the yield outlook", "Price needed on the rest, by layer", "", `Insurance guarantee per ${area}`].forEach((words, index) => {
+  ["Sold and contracted", "   part of the operator's crop, average price", "Unsold at the yield outlook", "Price needed on the rest, by layer", "", `Insurance guarantee per ${area}: form, yield and price`].forEach((words, index) => {
     page.put({ row: top + 1 + index, column: 0 }, text(words));
   });
   crops.forEach((crop, index) => {
@@ -21,9 +21,9 @@ export function salesBand(page: Page, report: SeasonReport, crops: readonly Crop
     const { sales } = crop;
     const whole = sales.sold.plus(sales.unsold);
     page.across({ row: top, column }, blockWidth, text(crop.crop, { bold: true, fill: "heading", align: "center" }));
-    page.put({ row: top + 1, column }, quantityCell(sales.sold), text(crop.yieldUnit));
+    page.put({ row: top + 1, column }, wholeQuantityCell(sales.sold), text(crop.yieldUnit));
     page.put({ row: top + 2, column }, text(whole.lte("0") ? "–" : `${sales.sold.div(whole).times(hundred).toFixed(0)} %`, { align: "right" }), moneyCell(sales.averagePrice), text(`per ${crop.yieldUnit}`));
-    page.put({ row: top + 3, column }, quantityCell(sales.unsold), text(crop.yieldUnit));
+    page.put({ row: top + 3, column }, wholeQuantityCell(sales.unsold), text(crop.yieldUnit));
     page.put({ row: top + 4, column }, ...layers.map((layer) => text(layerTitle(layer).replace(" cost", ""), { align: "right", italic: true })));
     page.put({ row: top + 5, column }, ...layers.map((layer) => priceNeededCell(sales.priceNeeded[layer], { bold: true })));
     const policy = report.season.insurance?.find((each) => each.crop === crop.crop);

@@ -7,7 +7,7 @@ import { areaName } from "../words";
 import { blockWidth, type Page } from "./page";
 
 export function scenarioBand(page: Page, report: SeasonReport, crops: readonly CropFigures[]): void {
-  const top = page.next;
+  const top = page.next + 1;
   const area = areaName(report);
   const labels = ["Worst, average and best year", `Yield per ${area}`, "Price", `Income per ${area}`, `Net return per ${area}, operating`, `Net return per ${area}, full`, `Net return per ${area}, cash need`, `Insurance payment per ${area}, not in the net`];
   labels.forEach((words, index) => { page.put({ row: top + index, column: 0 }, text(words, index === 0 ? { bold: true, fill: "heading" } : {})); });
@@ -15,7 +15,8 @@ export function scenarioBand(page: Page, report: SeasonReport, crops: readonly C
     const crop = report.season.crops.find((each) => each.name === figures.crop)!;
     const policy = report.season.insurance?.find((each) => each.crop === figures.crop) ?? null;
     const column = 1 + index * blockWidth;
-    page.put({ row: top, column }, text(figures.crop, { bold: true, fill: "heading" }));
+    page.across({ row: top - 1, column }, blockWidth, text(figures.crop, { bold: true, align: "center" }));
+    page.put({ row: top, column }, text("", { fill: "heading" }));
     scenarios(figures, crop, policy).forEach((year, offset) => {
       const spot = (row: number) => ({ row: top + row, column: column + 1 + offset });
       page.put(spot(0), text(year.name, { bold: true, fill: "heading", align: "right" }));

@@ -1,0 +1,38 @@
+/** A workbook file read, reported on, and written to another file. */
+import { readFile, writeFile } from "node:fs/promises";
+import { openWorkbook } from "../host/embedded";
+import type { ResultSheet } from "../workbook/resultSheet";
+import { seasonReport } from "../workbook/report";
+import type { SeasonReport } from "../workbook/seasonReport";
+import { Refusal } from "./arguments";
+
+export type WorkbookFile = {
+  readonly report: SeasonReport;
+  /** Writes a copy of the workbook with our sheets in it; the file itself is never changed. */
+  readonly writeCopy: (path: string, sheets: readonly ResultSheet[]) => Promise<void>;
+};
+
+/** Opens a workbook and computes its season. */
+export async function workbookFile(path: string): Promise<WorkbookFile> {
+  const bytes = await orRefuse(`${path} cannot be read`, readFile(path));
+  const opened = openWorkbook(bytes);
+  if (!opened.ok) throw new Refusal(opened.problems.map((fault) => `${path}: ${fault.message}`).join("\n"));
+  const workbook = opened.value;
+  return {
+    report: seasonReport(await workbook.read()),
+    writeCopy: async (copy, sheets) => {
+      if (copy === path) throw new Refusal(`${copy} is the workbook itself: name another file to write to.`);
+      await workbook.write(sheets);
+      await orRefuse(`${copy} cannot be written`, writeFile(copy, workbook.save()));
+      workbook.undo();
+    },
+  };
+}
+
+async function orRefuse<Value>(what: string, doing: Promise<Value>): Promise<Value> {
+  try {
+    return await doing;
+  } catch (cause) {
+    throw new Refusal(`${what}: ${cause instanceof Error ? cause.message : String(cause)}`, { cause });
+  }
+}
