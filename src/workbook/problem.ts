@@ -8,7 +8,9 @@ export type Subject =
   | { readonly of: "farm" }
   | { readonly of: "crop"; readonly name: string }
   | { readonly of: "field"; readonly name: string }
-  | { readonly of: "item"; readonly name: string };
+  | { readonly of: "item"; readonly name: string }
+  | { readonly of: "machine"; readonly name: string }
+  | { readonly of: "change"; readonly name: string };
 
 export const problemCodes = [
   // A table as a whole.
@@ -19,8 +21,11 @@ export const problemCodes = [
   // One row.
   "target-missing", "amount-missing", "amount-disagrees", "pack-incomplete", "cost-missing", "hours-missing", "area-too-large",
   "tenure-conflict", "share-missing", "weight-missing", "place-missing", "payment-missing",
+  // Changes.
+  "quantity-missing", "price-missing", "years-on-yearly", "salvage-unused", "change-disagrees", "rate-missing", "area-missing", "no-fields",
   // Entries that do not go together.
   "setting-unknown", "interest-incomplete", "no-price", "no-plan-price", "date-missing", "fuel-twice", "stand-outside-table",
+  "machine-zero", "stand-table-unknown", "stand-table-crop", "stand-table-fault",
 ] as const;
 export type ProblemCode = (typeof problemCodes)[number];
 

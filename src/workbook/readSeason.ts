@@ -7,6 +7,7 @@ import { ItemConverter } from "./itemUnits";
 import type { Place, Problem } from "./problem";
 import type { SeasonReading } from "./seasonReport";
 import { Names, TableReader, type Style } from "./tableReader";
+import { readChanges } from "./tables/changes";
 import { readCrops } from "./tables/crops";
 import { readFields } from "./tables/fields";
 import { readHarvest, readSales } from "./tables/grain";
@@ -63,6 +64,7 @@ export function readSeason(content: WorkbookContent): SeasonReading {
     standCounts: from("Stand counts", (table) => readStandCounts(table, fieldNames, byField)),
     sales: from("Sales", (table) => readSales(table, cropNames, byCrop, settings.seasonYear)),
     harvest: from("Harvest", (table) => readHarvest(table, fieldNames, byField, byCrop)),
+    changes: from("Changes", (table) => readChanges(table, places, { crops, fields, settings })),
   };
   const missing = needed.filter((name) => !tables.has(name)).map((name): Problem => ({ code: "table-missing", at: { table: name }, found: "", touches: [{ of: "farm" }] }));
   const problems = [...missing, ...tableProblems, ...settingProblems, ...[...readers.values()].flatMap((reader) => reader.problems), ...crossChecks(season)];

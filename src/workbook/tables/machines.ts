@@ -20,19 +20,33 @@ export function readMachines(table: TableReader, names: Names, settings: Setting
     const tractor = row.text("Tractor") === null ? null : partOf(row, "Tractor ", row.text("Tractor"));
     const width = row.needNumber("Width", "above zero");
     const speed = row.needNumber("Speed", "above zero");
-    const wage = row.number("Labour per hour") ?? settings.labourPerHour ?? zero;
-    const fuelPrice = row.number("Fuel price") ?? settings.fuelPerGallon ?? zero;
+    const power = row.number("Power", "above zero");
+    const fuelPerArea = row.number("Fuel per acre");
+    const wage = orZero(row, "Labour per hour", row.number("Labour per hour") ?? settings.labourPerHour, "labour");
+    const burns = power !== null || (fuelPerArea !== null && !fuelPerArea.isZero());
+    const typedPrice = row.number("Fuel price") ?? settings.fuelPerGallon;
+    const fuelPrice = burns ? orZero(row, "Fuel price", typedPrice, "fuel") : typedPrice ?? zero;
+    const realRate = orZero(row, "Real interest rate", row.rate("Real interest rate"), "interest on what it is worth");
     if (name === null || main === null || width === null || speed === null) return null;
     if (row.text("Tractor") !== null && tractor === null) return null;
     return {
-      name, main, tractor, width, speed, power: row.number("Power", "above zero"),
+      name, main, tractor, width, speed, power,
       fieldEfficiency: share(row.share("Field efficiency") ?? usualFieldEfficiency),
-      realRate: yearlyRate(row.rate("Real interest rate") ?? zero),
+      realRate: yearlyRate(realRate),
       taxesInsuranceHousing: yearlyRate(row.rate("Taxes, insurance, housing") ?? usualTaxesInsuranceHousing),
       wage: moneyPerHour(wage), labour: row.choice("Labour", machineLabour) ?? "unpaid labour",
-      fuelPrice: money(fuelPrice), fuelPerArea: row.number("Fuel per acre"), source: row.source,
+      fuelPrice: money(fuelPrice), fuelPerArea, source: row.source,
     };
-  }, () => [{ of: "farm" }]);
+  }, (row) => {
+    const name = names.spelled(String(row.cell("Machine")));
+    return name === null ? [{ of: "farm" }] : [{ of: "machine", name }];
+  });
+}
+
+/** A price or rate that a machine costs more by; one that nobody entered counts as zero, and not in silence. */
+function orZero(row: Row, column: string, value: Decimal | null, without: string): Decimal {
+  if (value === null && !row.faults.some((fault) => fault.column === column)) row.fault("machine-zero", column, { like: without });
+  return value ?? zero;
 }
 
 /** The columns of the implement, or with "Tractor " before them those of its tractor. */

@@ -46,7 +46,7 @@ function costOf(row: Row, machines: Names): Operation["cost"] | null {
 }
 
 /** The basis as typed; "per hectare" and "per bu" are what a metric or a bushel workbook calls it. */
-function basisOf<Basis extends string>(row: Row, bases: readonly Basis[]): Basis | null {
+export function basisOf<Basis extends string>(row: Row, bases: readonly Basis[]): Basis | null {
   const typed = plain(row.text("Basis") ?? "");
   const meant = /^per(hectare|ha|ac)$/.test(typed) ? "per acre" : /^per(bu|bushel|t|tonne|ton|cwt|lb|kg)$/.test(typed) ? "per unit of yield" : null;
   const known = meant === null ? undefined : bases.find((basis) => basis === meant);

@@ -40,19 +40,35 @@ export const needsTarget = (table: TableReader): boolean => headings.some((headi
 
 /** The target of a row, from one column "Field or Crop" or from two, Field before Crop. */
 export function targetOf(row: Row, table: TableReader, places: Places): Target | null {
+  const typed = typedTarget(row, table);
+  return typed === null ? row.lose("target-missing") : matched(row, places, typed);
+}
+
+/** The same where a row may name none. */
+export function optionalTarget(row: Row, table: TableReader, places: Places): Target | null {
+  const typed = typedTarget(row, table);
+  return typed === null ? null : matched(row, places, typed);
+}
+
+type Typed = { readonly column: string; readonly text: string };
+
+function typedTarget(row: Row, table: TableReader): Typed | null {
   for (const column of headings.filter((heading) => table.has(heading))) {
-    const typed = row.text(column);
-    if (typed === null) continue;
-    const target = places.named(typed);
-    if (target !== null) return target;
-    if (places.isLost(typed)) {
-      row.lost = true;
-      return null;
-    }
-    const like = nearest(typed, [...places.fieldNames.all, ...places.cropNames.all]);
-    return row.lose("unknown-name", column, like === null ? {} : { like });
+    const text = row.text(column);
+    if (text !== null) return { column, text };
   }
-  return row.lose("target-missing");
+  return null;
+}
+
+function matched(row: Row, places: Places, { column, text }: Typed): Target | null {
+  const target = places.named(text);
+  if (target !== null) return target;
+  if (places.isLost(text)) {
+    row.lost = true;
+    return null;
+  }
+  const like = nearest(text, [...places.fieldNames.all, ...places.cropNames.all]);
+  return row.lose("unknown-name", column, like === null ? {} : { like });
 }
 
 /** What a fault in the row touches; all, where its field and crop cannot be made out. */

@@ -1,0 +1,147 @@
+/** The table Changes: one line of a partial budget a row; the lines of one name are one change. */
+import { sum, zero, type Decimal } from "../../core/decimal";
+import { isCapital, lineBases, quadrants, type Quadrant } from "../../core/partialBudget/change";
+import type { SeasonChange, SeasonChangeLine } from "../../core/partialBudget/seasonChange";
+import type { Crop, Field, Season, Settings, Target } from "../../core/season";
+import { area, money, yearlyRate, years, type YearlyRate } from "../../core/units";
+import type { Problem, ProblemCode } from "../problem";
+import type { Row, TableReader } from "../tableReader";
+import { plain } from "../words";
+import { cropFactor, cropUnitNamed } from "./crops";
+import { warnOfArea } from "./items";
+import { basisOf } from "./operations";
+import { optionalTarget, type Places } from "./targets";
+
+/** What a row says of the change as a whole; one row that says it is enough. */
+type About = {
+  readonly target: Target | null;
+  readonly acres: Decimal | null;
+  readonly rate: Decimal | null;
+  readonly active: "yes" | "no" | null;
+};
+type Entered = About & { readonly change: string; readonly line: SeasonChangeLine; readonly priceFaulty: boolean };
+type Around = Pick<Season, "crops" | "fields"> & { readonly settings: Settings };
+
+const grainQuadrants: ReadonlySet<Quadrant> = new Set<Quadrant>(["added returns", "reduced returns"]);
+
+export function readChanges(table: TableReader, places: Places, around: Around): readonly SeasonChange[] {
+  if (!table.needs("Change", "Quadrant", "Item")) return [];
+  const names = changeNames(table);
+  const entered = table.rows((row) => lineOf(row, table, places), (row) => {
+    const name = names.get(plain(String(row.cell("Change"))));
+    return (name === undefined ? [...names.values()] : [name]).map((each) => ({ of: "change", name: each }));
+  });
+  const byChange = new Map<string, Entered[]>();
+  for (const each of entered) byChange.set(plain(each.change), [...(byChange.get(plain(each.change)) ?? []), each]);
+  const changes = [...byChange].flatMap(([key, lines]): readonly SeasonChange[] => {
+    const change = changeOf(names.get(key)!, lines, table, around);
+    return change === null ? [] : [change];
+  });
+  table.problems.sort((a, b) => (a.at.row ?? 0) - (b.at.row ?? 0));
+  return changes;
+}
+
+/** The names of the changes as they are first spelled. */
+function changeNames(table: TableReader): ReadonlyMap<string, string> {
+  const names = new Map<string, string>();
+  for (const cells of table.raw.rows) {
+    const typed = String(cells[table.indexOf("Change")] ?? "").trim();
+    if (typed !== "" && !names.has(plain(typed))) names.set(plain(typed), typed);
+  }
+  return names;
+}
+
+function lineOf(row: Row, table: TableReader, places: Places): Entered | null {
+  const change = row.needText("Change");
+  const quadrant = row.needChoice("Quadrant", quadrants);
+  const item = row.needText("Item");
+  const quantity = row.number("Quantity", "any");
+  const price = row.number("Price");
+  const kept = row.number("Years kept", "above zero");
+  const salvage = row.number("Salvage");
+  const basis = basisOf(row, lineBases) ?? (kept === null ? "per acre" : "lump sum");
+  if (kept !== null && basis === "per year") row.fault("years-on-yearly", "Years kept");
+  else if (kept === null && salvage !== null && !salvage.isZero() && !hasFault(row, "Years kept")) row.fault("salvage-unused", "Salvage");
+  if (quadrant !== null && quantity === null && !grainQuadrants.has(quadrant) && !hasFault(row, "Quantity")) row.fault("quantity-missing", "Quantity");
+  const target = optionalTarget(row, table, places);
+  const acres = row.number("Acres", "above zero");
+  if (target !== null && acres !== null) warnOfArea(row, acres, target, places);
+  const about: About = { acres, target: grown(row, target, places), rate: row.rate("Interest rate"), active: row.choice("Active", ["yes", "no"]) };
+  if (change === null || quadrant === null || item === null) return null;
+  return {
+    ...about, change, priceFaulty: hasFault(row, "Price"),
+    line: {
+      quadrant, item, quantity, unit: row.text("Unit") ?? "", price: price === null ? null : money(price), basis,
+      yearsKept: kept === null || basis === "per year" ? null : years(kept), salvage: salvage === null ? null : money(salvage),
+      sellsCrop: false, source: row.source,
+    },
+  };
+}
+
+const hasFault = (row: Row, column: string): boolean => row.faults.some((fault) => fault.column === column);
+
+/** The target, where any field grows it. */
+function grown(row: Row, target: Target | null, places: Places): Target | null {
+  if (target === null || places.areaOf(target)?.gt(zero) === true) return target;
+  row.fault("no-fields", undefined, { found: "field" in target ? target.field : target.crop });
+  return null;
+}
+
+function changeOf(name: string, entered: readonly Entered[], table: TableReader, { crops, fields, settings }: Around): SeasonChange | null {
+  const problem = (code: ProblemCode, { source }: SeasonChangeLine, column: string, more: Partial<Problem> = {}) =>
+    table.problems.push({ code, at: { table: table.name, row: source!.row, column }, found: "", touches: [{ of: "change", name }], ...more });
+  const agreed = <Value>(of: (line: Entered) => Value | null, column: string, words: (value: Value) => string): Value | null => {
+    const told = entered.flatMap((each) => { const value = of(each); return value === null ? [] : [{ value, line: each.line }]; });
+    const [first, ...others] = told;
+    if (first === undefined) return null;
+    for (const { value, line } of others) {
+      if (words(value) !== words(first.value)) problem("change-disagrees", line, column, { found: words(value), like: words(first.value) });
+    }
+    return first.value;
+  };
+  const target = agreed((each) => each.target, targetColumn(table), (value) => ("field" in value ? value.field : value.crop));
+  const acres = agreed((each) => each.acres, "Acres", (value) => value.toFixed());
+  const rate = agreed((each) => each.rate, "Interest rate", (value) => `${value.times("100").toFixed()} %`);
+  const active = agreed((each) => each.active, "Active", (value) => value) === "yes";
+  const crop = target === null ? null : cropOf(target, crops, fields);
+  const land = acres ?? areaOf(target, fields);
+  const [first] = entered;
+  if (land.isZero()) {
+    problem("area-missing", first!.line, "Acres");
+    return null;
+  }
+  const lines = entered.map(({ line, priceFaulty }) => {
+    const priced = line.price === null && crop !== null && grainQuadrants.has(line.quadrant) ? soldLine(line, crop, settings) : line;
+    if (priced.price === null && !priced.sellsCrop && !priceFaulty) problem("price-missing", line, "Price");
+    return priced;
+  });
+  return { name, target, active, area: area(land), rate: rateOf(lines, rate, settings, (line) => problem("rate-missing", line, "Interest rate")), lines };
+}
+
+const targetColumn = (table: TableReader): string => ["Field or Crop", "Field", "Crop"].find((heading) => table.has(heading)) ?? "Field or Crop";
+
+const cropOf = (target: Target, crops: readonly Crop[], fields: readonly Field[]): Crop | null => {
+  const name = "crop" in target ? target.crop : fields.find((field) => field.name === target.field)?.crop;
+  return crops.find((crop) => crop.name === name) ?? null;
+};
+
+/** The area of the field or of the crop's fields; of all fields where a change is about none in particular. */
+const areaOf = (target: Target | null, fields: readonly Field[]): Decimal =>
+  sum(fields.filter(({ name, crop }) => target === null || ("field" in target ? name === target.field : crop === target.crop)).map((field) => field.area));
+
+/** A line without a price that counts the crop: it sells it at what a unit brings home. The line as it is where it counts something else. */
+function soldLine(line: SeasonChangeLine, crop: Crop, { areaUnit }: Settings): SeasonChangeLine {
+  const unit = line.unit === "" ? crop.yieldUnit : cropUnitNamed(line.unit);
+  const factor = unit === null ? null : cropFactor(unit, crop);
+  if (factor === null) return line;
+  const words = line.basis === "per acre" ? `${crop.yieldUnit}/${areaUnit}` : crop.yieldUnit;
+  return { ...line, unit: words, quantity: line.quantity?.times(factor) ?? null, sellsCrop: true };
+}
+
+/** Interest on capital: as the change says, else the operating interest rate of the season, else none, which is a problem where it matters. */
+function rateOf(lines: readonly SeasonChangeLine[], typed: Decimal | null, { operatingInterest }: Settings, missing: (line: SeasonChangeLine) => void): YearlyRate {
+  const rate = typed ?? operatingInterest?.rate ?? null;
+  const capital = lines.find(isCapital);
+  if (rate === null && capital !== undefined) missing(capital);
+  return yearlyRate(rate ?? zero);
+}
