@@ -33,15 +33,16 @@ export const GridRow = memo(function GridRow(props: GridRowProps) {
       {parts.map(({ item: { index, start, size }, part }) => {
         const cell = book.cell(sheet.name, { row, column: index });
         const isActive = index === activeColumn;
+        const joined = joinedWidth(sheet, row, index);
         const isSpilling = part === undefined && spills(cell, book, sheet.name, row, index);
         const isEdited = isActive && editing !== null;
         const isSelected = index >= from && index <= to;
         return (
           <div
             key={index} className="cell" role={part === "heading" ? "columnheader" : "gridcell"} aria-colindex={index + 2}
-            aria-selected={isSelected} tabIndex={isActive ? 0 : -1} style={{ left: start, width: size }}
+            aria-selected={isSelected} tabIndex={isActive ? 0 : -1} style={{ left: start, width: joined === null ? size : joined }} data-joined={joined === null ? undefined : ""}
             data-column={index} data-kind={cell.kind} data-part={part} data-active={isActive ? "" : undefined}
-            data-overflows={isSpilling || isEdited ? "" : undefined} data-stale={cell.isStale ? "" : undefined}
+            data-overflows={isSpilling || isEdited ? "" : undefined} data-stale={cell.isStale ? "" : undefined} data-bold={cell.isBold ? "" : undefined}
             title={cell.text.length * 7 > size ? cell.text : undefined}
           >
             {isEdited
@@ -63,6 +64,15 @@ function partOfTable({ tables }: GridSheet, row: number, column: number): TableP
     return row === headingRow ? "heading" : "body";
   }
   return undefined;
+}
+
+/** The width of cells joined across from this one; `null` where none are. */
+function joinedWidth({ merges, widthOf }: GridSheet, row: number, column: number): number | null {
+  const join = merges.find(({ top, left }) => top === row && left === column);
+  if (join === undefined || join.left === join.right) return null;
+  let width = 0;
+  for (let each = join.left; each <= join.right; each += 1) width += widthOf(each);
+  return width;
 }
 
 /** A text outside tables runs on over a blank neighbour, as on paper. */

@@ -12,7 +12,7 @@ describe("entered", () => {
     ["$1,234.50", { value: 1234.5, numberFormat: expect.stringContaining("$") }],
     ["12%", { value: 0.12, numberFormat: "0%" }],
     ["4/15/2026", { value: 46127, numberFormat: "m/d/yyyy" }],
-    ["2026-04-15", { value: 46127, numberFormat: "m/d/yyyy" }],
+    ["2026-04-15", { value: 46127, numberFormat: "yyyy-mm-dd" }],
     ["15 Apr 2026", { value: 46127, numberFormat: "m/d/yyyy" }],
     ["=B2*2", { formula: "B2*2" }],
     ["=", { value: "=" }],

@@ -38,7 +38,7 @@ export function entered(typed: string, { numberFormat, dateSystem, decimalComma 
   const stored = isDate && typeof value === "number" && dateSystem === "1904" ? value - days1904 : value;
   const keepsFormat = numberFormat !== "General" && isDateFormat(numberFormat) === isDate;
   if (typeof typedFormat !== "string" || keepsFormat || plainNumber.test(text)) return { value: stored };
-  return { value: stored, numberFormat: isDate ? "m/d/yyyy" : typedFormat };
+  return { value: stored, numberFormat: !isDate ? typedFormat : /^\d{4}-/.test(text) ? "yyyy-mm-dd" : "m/d/yyyy" };
 }
 
 /** Days from the first day of the 1900 system to that of the 1904 system. */

@@ -8,7 +8,7 @@ import { keyMeaning } from "./keys";
 import { blockOfEntries, pasted } from "./paste";
 import { isBlock, moved, selectBlock, selectCell, selectedBlock, type KeyStroke, type Selection } from "./selection";
 import { parseTsv } from "./tsv";
-import { afterAction, newWorkspace, selectionOf, shownSize, type Editing } from "./workspace";
+import { afterAction, firstSheet, newWorkspace, selectionOf, shownSize, type Editing } from "./workspace";
 
 export type WorkspaceCommands = {
   readonly select: (selection: Selection) => void;
@@ -35,7 +35,7 @@ export type WorkspaceCommands = {
  */
 export function useWorkspace(book: GridBook, say: (words: string) => void) {
   const version = useSyncExternalStore(useCallback((changed) => book.subscribe(changed), [book]), () => book.version());
-  const [workspace, dispatch] = useReducer(afterAction, book.sheets()[0]?.name ?? "", newWorkspace);
+  const [workspace, dispatch] = useReducer(afterAction, book, (opened) => newWorkspace(firstSheet(opened.sheets())));
   const sheets = useMemo(() => book.sheets(), [book, version]);
   const sheet = sheets.find(({ name }) => name === workspace.sheet) ?? sheets[0];
   if (sheet === undefined) throw new Error("A workbook has at least one sheet that is not hidden.");

@@ -34,6 +34,9 @@ export const shownSize = (sheet: GridSheet, { active, corner }: Selection) => ({
   columns: Math.min(lastColumnOfExcel, Math.max(sheet.used.columns, active.column, corner.column, 10) + 4),
 });
 
+/** The sheet to begin with: the first that holds something. */
+export const firstSheet = (sheets: readonly GridSheet[]): string => (sheets.find(({ used }) => used.rows > 0) ?? sheets[0])?.name ?? "";
+
 /** A workspace that shows a sheet with its first cell selected. */
 export const newWorkspace = (sheet: string): Workspace =>
   ({ sheet, selections: new Map(), editing: null, focusRequest: 0, tabLeaves: false });
