@@ -3,6 +3,9 @@ import type { Decimal } from "../core/decimal";
 import type { Budget, CropFigures, FieldFigures, ItemFigures, PerLayer } from "../core/figures";
 import { kinds, layers } from "../core/kinds";
 import type { MachineCost, MachineCostName } from "../core/machines/machineCost";
+import type { BreakEven } from "../core/partialBudget/breakEven";
+import type { Quadrant } from "../core/partialBudget/change";
+import type { ChangeFigures } from "../core/partialBudget/changeFigures";
 import type { FieldStand } from "../core/stand/fieldStand";
 import { describe } from "./problem";
 import type { SeasonReport } from "./seasonReport";
@@ -61,6 +64,19 @@ function machineJson({ machine, capacity, lines, ownership, perArea }: MachineCo
   };
 }
 
+const valueOf = (answer: BreakEven | null) => digits(answer?.found === true ? answer.value : null);
+
+function changeJson({ change, net, breakEven, payback }: ChangeFigures) {
+  const inAll = (quadrant: Quadrant) => digits(net.quadrants[quadrant].perYear);
+  return {
+    change: change.name, acres: digits(change.area),
+    addedReturns: inAll("added returns"), reducedCosts: inAll("reduced costs"), addedCosts: inAll("added costs"), reducedReturns: inAll("reduced returns"),
+    netPerAcre: digits(net.net.perArea), net: digits(net.net.perYear),
+    breakEven: { yieldGain: valueOf(breakEven.yieldGain), price: valueOf(breakEven.price), acres: valueOf(breakEven.area) },
+    paybackYears: digits(payback?.simple ?? null),
+  };
+}
+
 /** The report as plain data: every quantity a decimal string, "acres" meaning the workbook's own area unit. */
 export const reportJson = ({ figures, problems }: SeasonReport) => ({
   complete: problems.length === 0,
@@ -70,4 +86,5 @@ export const reportJson = ({ figures, problems }: SeasonReport) => ({
   items: figures.items.map(itemJson),
   stands: figures.stands.map(standJson),
   machines: figures.machines.map(machineJson),
+  changes: figures.changes.map(changeJson),
 });
