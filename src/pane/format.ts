@@ -24,6 +24,8 @@ export type Format = {
   readonly yieldNeeded: Shown;
   /** Up to two decimals, none where there are none. */
   readonly quantity: Shown;
+  /** Money to the whole unit, for tables of many figures. */
+  readonly whole: Shown;
   /** Plants per area, to the hundred. */
   readonly plants: Shown;
   /** A fraction as a percentage of one decimal at most: "81.5%". */
@@ -64,6 +66,7 @@ export function formatOf({ currency, areaUnit }: Pick<Settings, "currency" | "ar
     money, currency, areaName, areaUnit,
     change: signed(shownMoney, two),
     yieldChange: signed(shownYield, oneDecimal),
+    whole: shown((value) => shownMoney(value).toDecimalPlaces(0), (value) => whole(value.isZero() ? value.abs() : value)),
     plants: shown(shownStand, whole),
     percent: shown((value) => shownYield(value.times(hundred)), (value) => `${upToOne(value)}%`),
     day: (day) => (day.length > 5 ? withYear.format(new Date(`${day}T00:00:00Z`)) : withoutYear.format(new Date(`2001-${day}T00:00:00Z`))),

@@ -7,6 +7,7 @@ import { Lines } from "../parts/Lines";
 import { usePane } from "../paneContext";
 import { CountForm } from "./CountForm";
 import { OutlookCard } from "./OutlookCard";
+import { ReseedCard } from "./ReseedCard";
 import { StandDrawing } from "./StandDrawing";
 import { fieldChoices, standView } from "./standView";
 
@@ -30,7 +31,7 @@ export function StandPage({ report }: PageProps) {
       </section>
       {stand === undefined
         ? <p>Nothing is counted in {field.name} yet. Count several places spread over the field and add each as a row: the form above does it.</p>
-        : <><CountedCard stand={stand} report={report} /><OutlookCard key={field.name} stand={stand} report={report} /></>}
+        : <><CountedCard stand={stand} report={report} /><OutlookCard key={field.name} stand={stand} report={report} /><ReseedCard key={`reseed ${field.name}`} stand={stand} report={report} /></>}
     </>
   );
 }

@@ -1,0 +1,41 @@
+/** Numbers typed in a form, with what is wrong said of each. */
+import type { Decimal } from "../../core/decimal";
+import { typedNumber } from "../purchase/purchaseDraft";
+
+export type Faults<Name extends string> = { readonly [N in Name]?: string };
+
+export type Wanted = { readonly needed?: boolean; readonly aboveZero?: boolean; readonly mayBeNegative?: boolean };
+
+/** Reads the boxes of a form one by one and gathers their faults. */
+export class Typed<Name extends string> {
+  readonly faults: { [N in Name]?: string } = {};
+
+  constructor(private readonly draft: { readonly [N in Name]?: string }, private readonly decimalComma: boolean) {}
+
+  /** The number in a box, zero or more unless it may be negative; `null` where it is blank or no such number. */
+  number(name: Name, { needed = false, aboveZero = false, mayBeNegative = false }: Wanted = {}): Decimal | null {
+    const typed = (this.draft[name] ?? "").trim().replace(/\s*%$/, "");
+    if (typed === "") {
+      if (needed) this.faults[name] = aboveZero ? "Enter a number above zero." : "Enter a number.";
+      return null;
+    }
+    const value = typedNumber(typed, this.decimalComma);
+    if (value === null) this.faults[name] = "Enter a number.";
+    else if (aboveZero && value.lte("0")) this.faults[name] = "Enter a number above zero.";
+    else if (!mayBeNegative && value.isNegative()) this.faults[name] = "Enter zero or more.";
+    else return value;
+    return null;
+  }
+
+  /** The day in a box, as `YYYY-MM-DD`; `null` where there is none. */
+  day(name: Name): string | null {
+    const typed = this.draft[name] ?? "";
+    if (/^\d{4}-\d\d-\d\d$/.test(typed)) return typed;
+    this.faults[name] = "Enter a date.";
+    return null;
+  }
+
+  get isSound(): boolean {
+    return Object.keys(this.faults).length === 0;
+  }
+}

@@ -1,0 +1,83 @@
+import { useId, useState } from "react";
+import type { FieldStand } from "../../core/stand/fieldStand";
+import { reseedNotices } from "../../core/reseed";
+import type { SeasonReport } from "../../workbook/seasonReport";
+import { Disclosure } from "../parts/Disclosure";
+import { Entry } from "../parts/Entry";
+import { Lines } from "../parts/Lines";
+import { FigureTable } from "../season/FigureTable";
+import { usePane } from "../paneContext";
+import { useDecimalComma } from "../useDecimalComma";
+import { emptyReseed, reseedQuestion, type ReseedDraft, type ReseedField } from "./reseedDraft";
+import { reseedView } from "./reseedView";
+import { isThin } from "./standView";
+
+export type ReseedCardProps = { readonly stand: FieldStand; readonly report: SeasonReport };
+
+/** Keep the stand or seed again: what must be said first, then the question and its answer. */
+export function ReseedCard({ stand, report }: ReseedCardProps) {
+  const heading = useId();
+  return (
+    <section className="pn-card" aria-labelledby={heading}>
+      <header><h3 id={heading}>Keep or reseed</h3><span className="pn-note">{stand.field.name}</span></header>
+      <ul className="pn-notice-list">{reseedNotices.map(({ about, text }) => <li key={about}>{about === "insurer" ? <strong>{text}</strong> : text}</li>)}</ul>
+      {stand.table === null
+        ? <p>No table of yield by date and stand is chosen for {stand.field.crop}, so keeping and reseeding cannot be set against each other.</p>
+        : (
+          <Disclosure look="section" label={isThin(stand) ? "Set keeping against reseeding" : "The stand is not thin; set them against each other all the same"} keeps>
+            <Reseed stand={stand} report={report} />
+          </Disclosure>
+        )}
+    </section>
+  );
+}
+
+function Reseed({ stand, report }: ReseedCardProps) {
+  const { format } = usePane();
+  const [changed, setChanged] = useState<Partial<ReseedDraft>>({});
+  // What is not typed over follows the counts and the season.
+  const draft: ReseedDraft = { ...emptyReseed(report, stand), ...changed };
+  const { faults, question } = reseedQuestion(draft, report, stand, useDecimalComma());
+  const mine = report.figures.crops.find(({ crop }) => crop === stand.field.crop)!;
+  const outlook = mine.fields.find(({ field }) => field === stand.field.name)!.outlook.budget.yields.outlook;
+  const ground = { summary: stand.summary, fieldArea: stand.field.area, outlook, yieldUnit: mine.yieldUnit };
+  const view = question === null ? null : reseedView(question, ground, format);
+  const box = (of: ReseedField, label: string, hint?: string) => (
+    <Entry label={label} value={draft[of]} fault={faults[of]} hint={hint} {...(of === "date" ? { type: "date" as const } : { numeric: true })} change={(value) => setChanged((before) => ({ ...before, [of]: value }))} />
+  );
+  const per = format.perArea;
+  return (
+    <>
+      <div className="pn-form" role="group" aria-label="The question">
+        <div className="pn-pair">{box("area", format.areaUnit === "ac" ? "Acres concerned" : "Hectares concerned", "less than the field for a part")}{box("stand", "Stand there", "as counted")}</div>
+        <div className="pn-pair">{box("date", "Reseeding date")}{box("newStand", "Stand after reseeding", "the target again")}</div>
+        <p className="pn-note">Costs of reseeding, {per}:</p>
+        <div className="pn-pair">{box("seed", "Seed", "as the first seeding cost")}{box("seedCredit", "Seller's credit on it")}</div>
+        <div className="pn-pair">{box("endOldStand", "Ending the old stand")}{box("pass", "Planting pass")}</div>
+        <div className="pn-pair">{box("herbicide", "Herbicide")}{box("insurance", "Insurance payment", "as your insurer said")}</div>
+        <Disclosure look="line" label="Treatment, other costs, price, moisture, allowance" keeps>
+          <div className="pn-pair">{box("treatment", `Treatment, ${per}`)}{box("other", `Other, ${per}`)}</div>
+          <div className="pn-pair">{box("price", `Price per ${mine.yieldUnit}`)}{box("drying", `Drying per ${mine.yieldUnit} and point`)}</div>
+          <div className="pn-pair">{box("keptPoints", "Points above standard, kept")}{box("newPoints", "Points above standard, reseeded", "late seed comes in wetter")}</div>
+          {box("allowance", "Off the reseeded yield, %", "for the troubles of reseeding; blank: nothing")}
+        </Disclosure>
+      </div>
+      <div aria-live="polite">
+        {view === null && <p className="pn-fault">Mend what is marked above, and the answer follows.</p>}
+        {view?.known === false && <p className="pn-fault">{view.why}</p>}
+        {view?.known === true && (
+          <>
+            <p><strong>{view.decision}</strong></p>
+            <p className="pn-main"><span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.inAll}</span></p>
+          </>
+        )}
+      </div>
+      {view?.known === true && (
+        <>
+          <Lines lines={view.lines} />
+          <FigureTable caption={`Gain of reseeding by stand kept and reseeding date, ${per}`} corner="stand" columns={view.grid.columns} rows={view.grid.rows} />
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,73 @@
+/** The question whether to reseed, as it is being typed: prefilled from the counts and the season, every entry open to change. */
+import { sum, zero, type Decimal } from "../../core/decimal";
+import { grainBeforeDrying } from "../../core/partialBudget/grain";
+import type { ReseedQuestion } from "../../core/reseed";
+import type { FieldStand } from "../../core/stand/fieldStand";
+import { area, moneyPerArea, moneyPerUnit, plantsPerArea, points, type PlantsPerArea } from "../../core/units";
+import type { SeasonReport } from "../../workbook/seasonReport";
+import { Typed, type Faults } from "../parts/typed";
+
+export const reseedCostFields = ["endOldStand", "seed", "seedCredit", "pass", "treatment", "herbicide", "other", "insurance"] as const;
+const reseedFields = ["area", "stand", "date", "newStand", "price", "drying", "keptPoints", "newPoints", "allowance", ...reseedCostFields] as const;
+export type ReseedField = (typeof reseedFields)[number];
+export type ReseedDraft = { readonly [F in ReseedField]: string };
+
+/** Days from the last count until a field can be seeded again, as the form begins; the date is there to be changed. */
+const daysToReseed = 7;
+
+/**
+ * From the field's counts: the whole field, its mean stand, the target stand again a week after the counts; the season's
+ * price and moisture; seed as it cost the first time. All other costs, the insurance and the allowance are blank.
+ */
+export function emptyReseed({ season, figures }: SeasonReport, { field, summary }: FieldStand): ReseedDraft {
+  const crop = season.crops.find(({ name }) => name === field.crop)!;
+  const mine = figures.crops.flatMap(({ fields }) => fields).find((each) => each.field === field.name)!;
+  const seed = sum(mine.outlook.charges.filter(({ kind }) => kind === "seed").map(({ amount }) => amount)).div(field.area);
+  const { expectedHarvestMoisture: harvested, standardMoisture: standard } = crop;
+  const wet = harvested === null || standard === null || harvested.lte(standard) ? zero : harvested.minus(standard);
+  const text = (value: Decimal | null, places: 0 | 2 = 2) => (value === null ? "" : value.toDecimalPlaces(places).toString());
+  return {
+    area: text(field.area), stand: text(summary.mean, 0), date: later(summary.to, daysToReseed), newStand: text(field.targetStand, 0),
+    price: text(crop.price), drying: (season.settings.dryingChargePerPoint ?? zero).toString(), keptPoints: text(wet), newPoints: text(wet),
+    allowance: "", endOldStand: "", seed: seed.isZero() ? "" : text(seed), seedCredit: "", pass: "", treatment: "", herbicide: "", other: "", insurance: "",
+  };
+}
+
+const later = (day: string, days: number): string => new Date(Date.parse(`${day}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
+
+/** The question that the boxes ask, or what is wrong with them. */
+export function reseedQuestion(draft: ReseedDraft, report: SeasonReport, stand: FieldStand, decimalComma: boolean): { readonly faults: Faults<ReseedField>; readonly question: ReseedQuestion | null } {
+  const { season, figures } = report;
+  const { field, table } = stand;
+  const typed = new Typed<ReseedField>(draft, decimalComma);
+  const land = typed.number("area", { needed: true, aboveZero: true });
+  if (land?.gt(field.area)) typed.faults.area = `The field has ${field.area.toString()}.`;
+  const kept = typed.number("stand", { needed: true });
+  const date = typed.day("date");
+  const newStand = typed.number("newStand", { needed: true, aboveZero: true });
+  const [price, drying, keptPoints, newPoints] = [typed.number("price", { needed: true }), typed.number("drying"), typed.number("keptPoints"), typed.number("newPoints")];
+  const allowance = typed.number("allowance");
+  if (allowance?.gt("100")) typed.faults.allowance = "Enter a percentage from 0 to 100.";
+  const cost = (of: (typeof reseedCostFields)[number]) => {
+    const amount = typed.number(of);
+    return amount === null ? null : moneyPerArea(amount);
+  };
+  const costs = { endOldStand: cost("endOldStand"), seed: cost("seed"), seedCredit: cost("seedCredit"), pass: cost("pass"), treatment: cost("treatment"), herbicide: cost("herbicide"), other: cost("other") };
+  const insurance = cost("insurance");
+  if (!typed.isSound || table === null || land === null || kept === null || date === null || newStand === null || price === null) return { faults: typed.faults, question: null };
+  const budget = figures.crops.flatMap(({ fields }) => fields).find((each) => each.field === field.name)!.outlook.budget;
+  const { moving, share } = grainBeforeDrying(budget);
+  const { areaUnit } = season.settings;
+  const { rowWidth } = field;
+  return {
+    faults: {},
+    question: {
+      table, area: area(land), goal: field.yieldGoal, costs, insurance, moving, share,
+      planned: { date: field.plannedPlanting ?? field.planted, stand: field.targetStand as PlantsPerArea | null, rowWidth, areaUnit },
+      kept: { date: field.planted ?? field.plannedPlanting, stand: plantsPerArea(kept), rowWidth, areaUnit },
+      reseeded: { date, stand: plantsPerArea(newStand), rowWidth, areaUnit },
+      keptUniformityLoss: field.uniformityLoss ?? null, reseedAllowance: allowance, price: moneyPerUnit(price),
+      dryingPerPoint: moneyPerUnit(drying ?? zero), keptPoints: points(keptPoints ?? zero), reseededPoints: points(newPoints ?? zero),
+    },
+  };
+}

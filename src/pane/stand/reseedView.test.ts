@@ -1,0 +1,72 @@
+import { describe, expect, it } from "vitest";
+import { countedContent } from "../../../tests/support/paneWorkbook";
+import { seasonReport } from "../../workbook/report";
+import { formatOf } from "../format";
+import { emptyReseed, reseedQuestion, type ReseedDraft } from "./reseedDraft";
+import { reseedView } from "./reseedView";
+
+const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
+const report = seasonReport(countedContent);
+const stand = report.figures.stands.find(({ field }) => field.name === "Mill Road")!;
+const begun = emptyReseed(report, stand);
+const ask = (changes: Partial<ReseedDraft> = {}) => reseedQuestion({ ...begun, ...changes }, report, stand, false);
+const ground = { summary: stand.summary, fieldArea: stand.field.area, outlook: stand.outlook!.ok ? stand.outlook!.value.outlook : stand.field.yieldGoal, yieldUnit: "bu" };
+function answered(changes: Partial<ReseedDraft>) {
+  const view = reseedView(ask(changes).question!, ground, format);
+  if (!view.known) throw new Error(view.why);
+  return { ...view, says: Object.fromEntries(view.lines.map(({ name, says }) => [name, says])) };
+}
+
+describe("the question whether to reseed", () => {
+  it("begins with the field, its counts and its seed, and with nothing that nobody entered", () => {
+    // Seed: 18,760 ÷ 70 bags a bag × 34,000 ÷ 80,000.
+    expect(begun).toMatchObject({ area: "120", stand: "21625", date: "2031-06-09", newStand: "32000", price: "4.35", seed: "113.9", drying: "0", keptPoints: "0" });
+    expect([begun.endOldStand, begun.seedCredit, begun.pass, begun.treatment, begun.herbicide, begun.other, begun.insurance, begun.allowance].join("")).toBe("");
+  });
+
+  it("names what is wrong at the box", () => {
+    expect(ask({ area: "130", date: "", pass: "dear", allowance: "120" })).toEqual({
+      question: null, faults: { area: "The field has 120.", date: "Enter a date.", pass: "Enter a number.", allowance: "Enter a percentage from 0 to 100." },
+    });
+  });
+});
+
+describe("the answer", () => {
+  it("sets yields, cost and the gap needed side by side", () => {
+    // Purdue 2012: 25 May, 30,000 plants 87 %; planned 100 %; kept 12 May as in the outlook. 195 × 0.87 = 169.65.
+    const view = answered({ date: "2031-05-25", newStand: "30000", seed: "50" });
+    expect(view.says["Yield kept"]).toBe("176.1 bu per acre");
+    expect(view.says["Yield after reseeding"]).toBe("169.7 bu per acre");
+    // 50 ÷ (4.35 − 0.22) = 12.107 bu.
+    expect(view.says["Reseeding must add, to pay"]).toBe("12.2 bu per acre");
+    expect(view.says["It adds"]).toBe("−6.5 bu per acre");
+    // (169.65 − 176.109375) × 4.13 − 50
+    expect([view.decision, view.figure]).toEqual(["Keeping the stand is better by these figures.", "−76.68"]);
+    expect(view.says["Break-even price"]).toBe("reseeding pays at no price");
+  });
+
+  it("finds the thinnest stand worth keeping and the last date for a stand that is very thin", () => {
+    const view = answered({ stand: "12000", date: "2031-05-20", seed: "60", area: "40" });
+    expect(view.decision).toBe("Reseeding pays by these figures.");
+    expect(view.figure).toMatch(/^\+/);
+    // 91 % of 195 less 60 ÷ 4.13 is 83.55 %: between 80.8 % at 16,000 and 84.8 % at 18,000 plants of 12 May.
+    expect(view.says["Thinnest stand worth keeping"]).toBe("17,400 plants per acre");
+    // 70.2 % kept and 60 ÷ 4.13 come to 77.65 %: between 81 % of 30 May and 75 % of 4 June.
+    expect(view.says["Last date on which reseeding pays"]).toBe("Jun 1");
+    // 40 of 120 acres at the reseeded yield, the rest at the outlook.
+    expect(view.says["Whole field with the part reseeded"]).toBe("176.8 bu per acre");
+  });
+
+  it("draws the grid a week before to two weeks after, and leaves blank what the table does not say", () => {
+    const { grid } = answered({ date: "2031-06-04" });
+    expect(grid.columns).toEqual(["May 28", "Jun 4", "Jun 11", "Jun 18"]);
+    expect(grid.rows.at(-1)!.name).toBe("32,000");
+    expect(grid.rows.every(({ cells }) => cells[2] === "–" && /^−?\d+$/.test(cells[0]!))).toBe(true);
+  });
+
+  it("refuses in words outside the table, and says which stand or date it means", () => {
+    const view = reseedView(ask({ stand: "4000", date: "2031-07-01" }).question!, ground, format);
+    expect(view.known || view.why).toBe("The kept stand 4000 is outside the table \"Corn, central Corn Belt (Purdue 2012)\" (10000 to 36000). "
+      + "The new planting date 2031-07-01 is outside the table \"Corn, central Corn Belt (Purdue 2012)\" (04-10 to 06-09). Nothing is said beyond the table.");
+  });
+});

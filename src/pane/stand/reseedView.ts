@@ -1,0 +1,103 @@
+/** What the pane answers on keeping or reseeding, as plain text. */
+import { zero, type Decimal } from "../../core/decimal";
+import { fieldOutlook, reseed, type ReseedAnswer, type ReseedQuestion } from "../../core/reseed";
+import { lastDatePaying, netOverInterval, reseedGrid, thinnestWorthKeeping } from "../../core/reseedLimits";
+import { dayOfYear, monthDayOf } from "../../core/stand/monthDay";
+import { standFrom } from "../../core/stand/standUnit";
+import type { StandSummary } from "../../core/stand/standSummary";
+import { area, yieldPerArea, type Area, type PlantsPerArea, type Yield } from "../../core/units";
+import { refusalWords } from "../../workbook/checks";
+import type { Format } from "../format";
+
+/** What the answer is shown against: the counts, the field and its outlook, the crop's unit. */
+export type ReseedGround = { readonly summary: StandSummary; readonly fieldArea: Area; readonly outlook: Yield; readonly yieldUnit: string };
+
+export type ReseedView =
+  | { readonly known: false; readonly why: string }
+  | {
+    readonly known: true;
+    readonly answer: ReseedAnswer;
+    readonly decision: string;
+    readonly figure: string;
+    readonly inAll: string;
+    readonly lines: readonly { readonly name: string; readonly says: string }[];
+    readonly grid: { readonly columns: readonly string[]; readonly rows: readonly { readonly name: string; readonly cells: readonly string[] }[] };
+  };
+
+export function reseedView(question: ReseedQuestion, ground: ReseedGround, format: Format): ReseedView {
+  const result = reseed(question);
+  if (!result.ok) {
+    const words = result.problems.map((refusal) => refusalWords({ ...refusal, of: refusal.of === "planned" ? "planned" : "real" }).replace("the real", refusal.of === "kept" ? "the kept" : "the new"));
+    return { known: false, why: `${[...new Set(words)].map((each) => `${each.charAt(0).toUpperCase()}${each.slice(1)}.`).join(" ")} Nothing is said beyond the table.` };
+  }
+  const answer = result.value;
+  const reseeds = answer.decision === "reseed";
+  return {
+    known: true, answer,
+    decision: reseeds ? "Reseeding pays by these figures." : "Keeping the stand is better by these figures.",
+    figure: `${reseeds ? "+" : ""}${format.money(answer.net)}`,
+    inAll: `${format.perArea} from reseeding, ${format.amount(answer.netInAll)} on ${format.quantity(question.area)} ${format.areaUnit}`,
+    lines: lines(question, answer, ground, format),
+    grid: grid(question, format),
+  };
+}
+
+function lines(question: ReseedQuestion, answer: ReseedAnswer, ground: ReseedGround, format: Format) {
+  const { yieldUnit, summary, fieldArea, outlook } = ground;
+  const unit = `${yieldUnit} per ${format.areaName}`;
+  const part = question.area.lt(fieldArea);
+  const whole = fieldOutlook([{ area: question.area, yield: answer.reseededYield }, { area: area(fieldArea.minus(question.area)), yield: outlook }]);
+  const ends = summary.interval === null ? null : netOverInterval(question, summary.interval.low, summary.interval.high);
+  return [
+    { name: "Yield kept", says: `${format.yield(answer.keptYield)} ${unit}` },
+    { name: "Yield after reseeding", says: `${format.yield(answer.reseededYield)} ${unit}` },
+    ...(part && whole !== null ? [{ name: "Whole field with the part reseeded", says: `${format.yield(whole)} ${unit}` }] : []),
+    { name: "Reseeding must add, to pay", says: answer.gapNeeded === null ? "no yield pays it" : `${format.yieldNeeded(answer.gapNeeded)} ${unit}` },
+    { name: "It adds", says: `${format.yieldChange(yieldPerArea(zero), answer.gap)} ${unit}` },
+    { name: "Cost of reseeding", says: `${format.money(answer.cost)} ${format.perArea}` },
+    { name: "Break-even price", says: breakEvenWords(answer, format) },
+    { name: "Thinnest stand worth keeping", says: thinnestWords(question, format) },
+    { name: "Last date on which reseeding pays", says: lastDateWords(question, format) },
+    ...(ends === null ? [] : [{ name: "At the ends of the likely stand", says: endsWords(ends, summary, format) }]),
+  ];
+}
+
+function breakEvenWords({ breakEvenPrice, gap }: ReseedAnswer, { priceNeeded, currency }: Format): string {
+  if (breakEvenPrice === null) return "the price makes no difference";
+  if (breakEvenPrice.isNegative()) return gap.gt("0") ? "reseeding pays at any price" : "reseeding pays at no price";
+  return `reseeding pays ${gap.gt("0") ? "above" : "below"} ${priceNeeded(breakEvenPrice)} ${currency}`;
+}
+
+function thinnestWords(question: ReseedQuestion, format: Format): string {
+  const thinnest = thinnestWorthKeeping(question);
+  return thinnest.found ? `${format.plants(thinnest.stand)} plants per ${format.areaName}` : thinnest.why;
+}
+
+function lastDateWords(question: ReseedQuestion, { day }: Format): string {
+  const last = lastDatePaying(question);
+  if (last !== null) return day(last);
+  return question.table.dates === null ? "the table has no dates" : "no date of the table";
+}
+
+function endsWords({ atLow, atHigh }: ReturnType<typeof netOverInterval>, { interval }: StandSummary, { plants, money, currency }: Format): string {
+  const end = (stand: PlantsPerArea, net: Decimal | null) => `${net === null ? "outside the table" : `${money(net)} ${currency}`} at ${plants(stand)}`;
+  return `${end(interval!.low, atLow)}, ${end(interval!.high, atHigh)}`;
+}
+
+const weeks = ["-7", "0", "7", "14"];
+const mostStands = 6;
+
+/** Gain of reseeding around the question: stands of the table up to the new stand, a week before to two weeks after. */
+function grid(question: ReseedQuestion, format: Format) {
+  const { table, kept, reseeded } = question;
+  const knots = (table.stands ?? []).map(({ from }) => standFrom(table.standUnit, from, kept.areaUnit, kept.rowWidth)).filter((stand) => stand !== null);
+  const upTo = knots.filter((stand) => reseeded.stand === null || stand.lte(reseeded.stand));
+  const step = Math.max(1, Math.ceil(upTo.length / mostStands));
+  const stands = upTo.filter((_, index) => (upTo.length - 1 - index) % step === 0);
+  const dates = reseeded.date === null ? [] : table.dates === null ? [reseeded.date] : weeks.map((days) => monthDayOf(dayOfYear(reseeded.date!).plus(days)));
+  const { net } = reseedGrid(question, stands, dates);
+  return {
+    columns: dates.map((date) => format.day(date.slice(-5))),
+    rows: stands.map((stand, row) => ({ name: format.plants(stand), cells: net[row]!.map((each) => format.whole(each)) })),
+  };
+}
