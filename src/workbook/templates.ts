@@ -44,7 +44,7 @@ const seasonTable = table("Season",
   may("Note", replace, "Anything to remember about it.", { width: 40 }));
 
 const cropsTable = table("Crops",
-  must("Crop", "Corn", "The crop's name, as fields and entries use it."),
+  must("Crop", "Corn", "The crop's name, as fields and entries use it.", { width: 16 }),
   may("Yield unit", "bu", "What yields and prices are counted in.", { choices: yieldUnits }),
   may("Weight per bu", 56, "Pounds in a bushel.", { numberFormat: quantity }),
   may("Standard moisture", 0.155, "Moisture at which the crop is paid, percent.", { numberFormat: percent }),
@@ -56,10 +56,10 @@ const cropsTable = table("Crops",
   may("Other income per acre", 0, "Program payments, straw, grazing: money per area.", { numberFormat: money }));
 
 const fieldsTable = table("Fields",
-  must("Field", replace, "The field's name."),
-  must("Crop", "Corn", "A name from the table Crops."),
+  must("Field", replace, "The field's name.", { width: 22 }),
+  must("Crop", "Corn", "A name from the table Crops.", { width: 16 }),
   must("Acres", 100, "Planted area, in the area unit of the season.", { numberFormat: quantity }),
-  may("Hybrid or variety", "", "What is grown."),
+  may("Hybrid or variety", "", "What is grown.", { width: 24 }),
   must("Yield goal", 190, "Yield per area that the plan rests on. It is never overwritten.", { numberFormat: quantity }),
   may("Planned planting date", firstOfMay, "The date that the goal assumes.", { numberFormat: date }),
   may("Planted date", "", "The day it was planted.", { numberFormat: date }),
@@ -95,7 +95,7 @@ const purchasesTable = table("Purchases",
   may("Amount", "", "Money for the line before freight and rebate.", { numberFormat: money }),
   may("Freight", "", "Money paid to bring it.", { numberFormat: money }),
   may("Rebate", "", "Money given back.", { numberFormat: money }),
-  may("Supplier", "", "Who sold it."),
+  may("Supplier", "", "Who sold it.", { width: 24 }),
   may("Paid on", "", "When it is paid. Blank: the date of the invoice.", { numberFormat: date }),
   may("Note", "", "Anything to remember.", { width: 24 }));
 
@@ -174,7 +174,7 @@ const loansTable = table("Loans",
   may("Next due", firstOfMay + 240, "The date of the next payment.", { numberFormat: date }));
 
 const insuranceTable = table("Insurance",
-  must("Crop", "Corn", "A name from the table Crops."),
+  must("Crop", "Corn", "A name from the table Crops.", { width: 16 }),
   may("Form", "revenue", "What is guaranteed.", { choices: policyForms }),
   must("Approved yield", 182, "Per area, as the insurer has approved it.", { numberFormat: quantity }),
   must("Coverage", 0.8, "Level of coverage.", { numberFormat: percent }),
@@ -184,7 +184,7 @@ const insuranceTable = table("Insurance",
   may("Price cap", "", "The harvest price counts up to so many times the projected one. Blank: 2.", { numberFormat: quantity }));
 
 const standCountsTable = table("Stand counts",
-  must("Field", replace, "A name from the table Fields."),
+  must("Field", replace, "A name from the table Fields.", { width: 22 }),
   must("Date", firstOfMay + 30, "The day of the count.", { numberFormat: date }),
   may("Row width", "", "Inches (centimetres). Blank: the field's.", { numberFormat: quantity }),
   may("Length", 17.42, "Length of row counted, feet (metres): 17 ft 5 in at 30 in rows is a thousandth of an acre.", { numberFormat: quantity }),
@@ -194,7 +194,7 @@ const standCountsTable = table("Stand counts",
   may("Remark", "", "What was seen.", { width: 30 }));
 
 const salesTable = table("Sales",
-  must("Crop", "Corn", "A name from the table Crops."),
+  must("Crop", "Corn", "A name from the table Crops.", { width: 16 }),
   must("Date", firstOfMay - 60, "The day it was sold or contracted.", { numberFormat: date }),
   must("Quantity", 5000, "In the crop's yield unit.", { numberFormat: quantity }),
   must("Price", 4.45, "Money per unit.", { numberFormat: money }),
@@ -202,7 +202,7 @@ const salesTable = table("Sales",
   may("Kind", "forward", "Cash, forward and so on."));
 
 const harvestTable = table("Harvest",
-  must("Field", replace, "A name from the table Fields."),
+  must("Field", replace, "A name from the table Fields.", { width: 22 }),
   must("Date", firstOfMay + 165, "The day it was weighed.", { numberFormat: date }),
   must("Weight or bushels", 940, "One load, or the whole field.", { numberFormat: quantity }),
   may("Unit", "bu", "Blank: the crop's yield unit.", { choices: yieldUnits }),
