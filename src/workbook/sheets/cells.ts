@@ -1,7 +1,7 @@
 /** Cells of our result sheets: values already rounded as they are shown, so that a cell and the pane never differ. */
 import { Decimal } from "../../core/decimal";
 import type { CellStyle, SheetCell } from "../resultSheet";
-import { shownMoney, shownPriceNeeded, shownQuantity, shownYield, shownYieldNeeded } from "../shown";
+import { shownMoney, shownPriceNeeded, shownQuantity, shownStand, shownYield, shownYieldNeeded } from "../shown";
 
 const moneyFormat = "#,##0.00;-#,##0.00;0.00";
 const yieldFormat = "#,##0.0";
@@ -27,6 +27,9 @@ export const yieldCell = number(yieldFormat, shownYield);
 export const yieldNeededCell = number(yieldFormat, shownYieldNeeded);
 export const quantityCell = number("#,##0.##", shownQuantity);
 export const areaCell = number("#,##0.0", shownYield);
+/** A fraction as a percentage of one decimal. */
+export const percentCell = number("0.0%", (value) => value.toDecimalPlaces(3, Decimal.ROUND_HALF_UP));
+export const standCell = number("#,##0", shownStand);
 
 export const title = (value: string): readonly SheetCell[] => [text(value, { bold: true, size: 14 })];
 export const note = (value: string): readonly SheetCell[] => [text(value, { italic: true })];

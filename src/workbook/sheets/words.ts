@@ -1,4 +1,5 @@
 /** What every result sheet says about itself: of which farm year, in which units, how complete. */
+import { Decimal } from "../../core/decimal";
 import type { Layer } from "../../core/kinds";
 import { layerNames } from "../../core/kinds";
 import type { Problem, Subject } from "../problem";
@@ -13,6 +14,9 @@ export const seasonName = ({ season }: SeasonReport): string => (season.settings
 
 /** "Operating cost", "Cash cost" … */
 export const layerTitle = (layer: Layer): string => `${layerNames[layer].charAt(0).toUpperCase()}${layerNames[layer].slice(1)}${layer === "cashNeed" ? "" : " cost"}`;
+
+/** Money in a sentence: to the nearest whole, with thousands apart. */
+export const amountWords = (value: Decimal): string => value.toFixed(0, Decimal.ROUND_HALF_UP).replace(/\B(?=(\d{3})+$)/g, ",");
 
 /** A sentence cut between words into lines, because a cell does not grow over its neighbours. */
 export function inLines(words: string, length: number): readonly string[] {

@@ -91,7 +91,7 @@ const linesOf = (area: string): readonly Line[] => [
   },
 ];
 
-const chartHeight = 12;
+const chartHeight = 11;
 
 /** Break-even price by layer against the price, one chart for each crop, live as the cells are. */
 export function layerChart(page: Page, balances: readonly CropBalance[]): readonly ChartModel[] {

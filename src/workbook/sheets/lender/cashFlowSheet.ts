@@ -7,7 +7,7 @@ import { money } from "../../../core/units";
 import type { ResultSheet, SheetCell } from "../../resultSheet";
 import type { SeasonReport } from "../../seasonReport";
 import { headings, note, subtotal, text, title, wholeMoneyCell } from "../cells";
-import { caution, incompleteRows, inLines, seasonName } from "../words";
+import { amountWords, caution, incompleteRows, inLines, seasonName } from "../words";
 
 type Row = readonly SheetCell[];
 
@@ -75,6 +75,6 @@ export function cashFlowSheet(report: SeasonReport): ResultSheet {
 }
 
 function notes(report: SeasonReport, flow: CashFlow): string {
-  const spread = flow.spread.isZero() ? "" : ` ${flow.spread.abs().toFixed(0)} without a month is spread evenly.`;
+  const spread = flow.spread.isZero() ? "" : ` ${amountWords(flow.spread.abs())} without a month is spread evenly.`;
   return `Invoices as they are paid, the rest of the plan in its planned month, cash rent half in March and half in November, grain not sold yet at the expected price in ${grainMonth(report)}. Opening cash is taken as nothing; the operating loan begins with the balance entered.${spread}`;
 }

@@ -4,6 +4,7 @@ import { farmYear } from "../../../core/lender/farmYear";
 import { repayment } from "../../../core/lender/repayment";
 import type { SeasonReport } from "../../seasonReport";
 import { moneyCell, subtotal, text } from "../cells";
+import { amountWords } from "../words";
 import { farmCashFlow } from "./cashFlowSheet";
 import type { Page } from "./page";
 
@@ -16,7 +17,7 @@ export function debtBlock(page: Page, report: SeasonReport): void {
   const top = page.next;
   page.across({ row: top, column: 0 }, 3, text("Paying the term debt, whole farm, one year", { bold: true, fill: "heading" }));
   const lines: readonly (readonly [string, typeof capacity | null, boolean])[] = [
-    ["Income less operating and cash costs, term interest too", year.netIncome, false],
+    ["Income less all cash costs", year.netIncome, false],
     ["plus term interest", year.termInterest, false],
     ["less income tax and family living", shown(year.incomeTax, year.familyLiving), false],
     ["Repayment capacity", capacity, true],
@@ -28,21 +29,21 @@ export function debtBlock(page: Page, report: SeasonReport): void {
     page.put({ row: top + 1 + index, column: 0 }, text(words, bold ? subtotal : {}));
     page.across({ row: top + 1 + index, column: 1 }, 2, moneyCell(amount, bold ? subtotal : {}));
   });
-  page.put({ row: top + 1 + lines.length, column: 0 }, text("Term-debt coverage (capacity ÷ interest and principal)"));
+  page.put({ row: top + 1 + lines.length, column: 0 }, text("Term-debt coverage: capacity ÷ due"));
   page.across({ row: top + 1 + lines.length, column: 1 }, 2, moneyCell(termDebtCoverage));
 
   const flow = farmCashFlow(report);
   const right = (row: number, words: string, bold = false) => page.put({ row: top + row, column: rightHalf }, text(words, bold ? { bold: true } : {}));
   page.across({ row: top, column: rightHalf }, 6, text("Operating loan", { bold: true, fill: "heading" }));
-  right(1, flow.peak === null ? "No operating loan is needed in any month." : `Peak: ${flow.peak.balance.toFixed(2)} at the end of ${flow.peak.month}.`, true);
-  right(2, `At the end of ${flow.months.at(-1)!.month}: ${flow.months.at(-1)!.loan.toFixed(2)} owed, ${flow.months.at(-1)!.cash.toFixed(2)} in cash.`);
+  right(1, flow.peak === null ? "No operating loan is needed in any month." : `Peak: ${amountWords(flow.peak.balance)} at the end of ${flow.peak.month}.`, true);
+  right(2, `At the end of ${flow.months.at(-1)!.month}: ${amountWords(flow.months.at(-1)!.loan)} owed, ${amountWords(flow.months.at(-1)!.cash)} in cash.`);
   right(3, "Month by month on the sheet Cash flow.");
-  if (!flow.spread.eq(zero)) right(4, `${flow.spread.abs().toFixed(2)} without a month is spread evenly.`);
+  if (!flow.spread.eq(zero)) right(4, `${amountWords(flow.spread.abs())} without a month is spread evenly.`);
   right(5, "Term loans:", true);
   const term = loans.filter((loan) => loan.kind === "term");
   if (term.length === 0) right(6, "none entered");
   term.slice(0, 3).forEach((loan, index) => {
-    right(6 + index, `${loan.name}: ${loan.balance.toFixed(2)} at ${loan.rate.times("100").toFixed(2)} %, ${loan.payment?.toFixed(2) ?? "no payment entered"}${loan.payment === null ? "" : `, ${loan.paymentsAYear.toFixed()} a year`}`);
+    right(6 + index, `${loan.name}: ${amountWords(loan.balance)} at ${loan.rate.times("100").toFixed(2)} %, ${loan.payment === null ? "no payment entered" : amountWords(loan.payment)}${loan.payment === null ? "" : `, ${loan.paymentsAYear.toFixed()} a year`}`);
   });
   if (term.length > 3) right(9, `and ${term.length - 3} more`);
 }

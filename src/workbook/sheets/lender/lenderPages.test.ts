@@ -7,6 +7,7 @@ import type { SheetCell } from "../../resultSheet";
 import { cashFlowSheet, farmCashFlow } from "./cashFlowSheet";
 import { lenderPages } from "./lenderPages";
 import { lenderNotices } from "./notes";
+import { amountWords } from "../words";
 import { reasonLines } from "./reasonsBand";
 
 const soybeans = { ...corn, name: "Soybeans", price: moneyPerUnit("10.40") };
@@ -82,7 +83,7 @@ describe("the cash flow sheet", () => {
     const rows = cashFlowSheet(report).rows;
     expect(rows.find((row) => row.at(-1)?.value === "All")).toHaveLength(flow.months.length + 2);
     expect(flow.peak).not.toBeNull();
-    expect(find(`Peak: ${flow.peak!.balance.toFixed(2)} at the end of ${flow.peak!.month}.`)).toBeGreaterThan(0);
+    expect(find(`Peak: ${amountWords(flow.peak!.balance)} at the end of ${flow.peak!.month}.`)).toBeGreaterThan(0);
   });
 });
 

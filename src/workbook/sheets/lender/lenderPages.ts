@@ -57,10 +57,10 @@ export function lenderPages(report: SeasonReport, options: LenderOptions): Resul
   };
 }
 
-const labelWidth = 42;
-const figureWidth = 9.6;
+const labelWidth = 38;
+const figureWidth = 9;
 /** Percent at which the thirteen columns fill the width of a letter or A4 page, and each half of the rows its height. */
-const usualScale = 60;
+const usualScale = 65;
 /** Characters of a note that fit across the page. */
 const lineLength = 150;
 

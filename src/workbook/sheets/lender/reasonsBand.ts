@@ -20,7 +20,7 @@ export function reasonsBand(page: Page, report: SeasonReport, crops: readonly Cr
     page.across({ row: top, column }, blockWidth, text(crop.crop, { bold: true, fill: "heading", align: "center" }));
     reasonLines(crop, layer).forEach(({ words, amount, bold }, row) => {
       const style = bold ? subtotal : {};
-      page.across({ row: top + 1 + row, column }, blockWidth - 1, text(words, style));
+      page.across({ row: top + 1 + row, column }, blockWidth - 1, text(`  ${words}`, style));
       page.put({ row: top + 1 + row, column: column + blockWidth - 1 }, wholeMoneyCell(amount, style));
     });
   });
@@ -45,4 +45,4 @@ export function reasonLines({ plan, outlook, ...crop }: CropFigures, layer: Laye
 const reasonWords = ({ of, effect }: Reason): string =>
   of === "yield" ? `yield ${effect.isNegative() ? "below" : "above"} the goal`
   : typeof of === "string" ? "cost per unit of yield"
-  : `${of.name} (${of.kind})`;
+  : of.name.toLowerCase() === of.kind ? of.name : `${of.name} (${of.kind})`;

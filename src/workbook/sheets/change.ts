@@ -1,0 +1,137 @@
+/** The result sheet *Change – name*: what a change must bring to pay, what it comes to, and what that rests on. */
+import { breakEven, type BreakEven } from "../../core/partialBudget/breakEven";
+import { isCapital, isGrain, priceOf, quadrants, type ChangeLine, type Quadrant } from "../../core/partialBudget/change";
+import type { ChangeFigures } from "../../core/partialBudget/changeFigures";
+import type { LineAmount, NetChange } from "../../core/partialBudget/netChange";
+import type { Strip } from "../../core/partialBudget/strip";
+import type { Decimal } from "../../core/decimal";
+import { changeCautions, changeFindings, whyNone } from "../changeWords";
+import type { ResultSheet, SheetCell } from "../resultSheet";
+import type { SeasonReport } from "../seasonReport";
+import { shownMoney, shownYield } from "../shown";
+import { blank, headings, moneyCell, note, quantityCell, section, subtotal, text, title, yieldNeededCell } from "./cells";
+import { neededCell } from "./needed";
+import { areaName, incompleteRows, inLines, seasonName } from "./words";
+
+type Row = readonly SheetCell[];
+const lineLength = 108;
+
+export function changeSheet(report: SeasonReport, figures: ChangeFigures): ResultSheet {
+  const { change } = figures;
+  const { currency, areaUnit } = report.season.settings;
+  const about = change.target === null ? "the whole farm" : "field" in change.target ? change.target.field : change.target.crop;
+  const heading = `Change – ${change.name}`;
+  return {
+    name: heading, columns: [34, 12, 12, 12, 22, 14, 14], headingRows: 2, charts: [],
+    rows: [
+      title(heading),
+      note(`${seasonName(report)}. ${currency} a year, on ${change.area.toFixed()} ${areaUnit} (${about}); interest on what serves for years ${change.rate.times("100").toFixed()} %.`),
+      ...incompleteRows(report, { of: "change", name: change.name }),
+      ...payRows(figures, report),
+      ...netRows(figures, report),
+      ...stripRows(figures, report),
+      ...overlayRows(figures, report),
+      ...restRows(figures, report),
+    ],
+    page: { orientation: "landscape", paper: areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `${heading}, ${seasonName(report)}` },
+  };
+}
+
+/** What a single entry must be, all others as they are. */
+function payRows({ change, gain, breakEven: solved, payback }: ChangeFigures, report: SeasonReport): readonly Row[] {
+  const { areaUnit } = report.season.settings;
+  const row = (name: string, answer: BreakEven | null, unit: string, places: 1 | 2): readonly Row[] => {
+    if (answer === null) return [];
+    return [answer.found ? [text(name), neededCell(answer, places), text(`${unit}, or ${answer.pays === "above" ? "more" : "less"}`)] : [text(name), blank, text(whyNone(answer))]];
+  };
+  const priceName = change.lines.some(({ price }) => isGrain(price)) ? "Price of the crop" : `Price of: ${gain?.item ?? ""}`;
+  const others = change.lines.filter((line) => line !== gain && isGrain(line.price));
+  return [
+    [],
+    section("Pays from"),
+    ...row(gain?.item ?? "", solved.yieldGain, gain?.unit ?? "", 1),
+    ...others.flatMap((line) => row(line.item, breakEven(change, { of: "quantity", line }), line.unit, 1)),
+    ...row(priceName, solved.price, "money per unit", 2),
+    ...row("Area of the change", solved.area, areaUnit, 1),
+    ...change.lines.filter(isCapital).flatMap((line) => row(`Years kept: ${line.item}`, breakEven(change, { of: "years kept", line }), "years", 1)),
+    payback === null ? [text("Payback"), blank, text("Nothing is laid out, an entry is blank, or nothing comes back.")]
+      : [text("Payback"), neededCell({ value: payback.simple, pays: "above" }, 1), text(`years without interest, ${payback.withInterest === null ? "never" : shownYield(payback.withInterest).toFixed(1)} with it`)],
+  ];
+}
+
+function netRows({ net }: ChangeFigures, report: SeasonReport): readonly Row[] {
+  const area = areaName(report);
+  return [
+    [],
+    headings("Net change", "Quantity", "Unit", "Price", "Basis", "In all, a year", `Per ${area}`),
+    ...quadrants.flatMap((quadrant) => quadrantRows(quadrant, net)),
+    [text("Net change", subtotal), ...[1, 2, 3, 4].map(() => text("", subtotal)), moneyCell(net.net.perYear, subtotal), moneyCell(net.net.perArea, subtotal)],
+    ...(net.blank.length === 0 ? [] : [
+      [text("Net change of what is entered"), blank, blank, blank, blank, moneyCell(net.netOfKnown.perYear), moneyCell(net.netOfKnown.perArea)],
+      note(`Not known yet: ${net.blank.map(({ item }) => item).join(", ")}.`),
+    ]),
+    ...grainNotes(net).map(note),
+  ];
+}
+
+function quadrantRows(quadrant: Quadrant, net: NetChange): readonly Row[] {
+  const { lines, perYear, perArea } = net.quadrants[quadrant];
+  const name = `${quadrant.charAt(0).toUpperCase()}${quadrant.slice(1)}`;
+  return [
+    [text(name, { bold: true }), blank, blank, blank, blank, moneyCell(perYear, { bold: true }), moneyCell(perArea, { bold: true })],
+    ...lines.map(({ line, perYear: inAll, perArea: perOne }: LineAmount): Row =>
+      [text(`   ${line.item}`), quantityCell(line.quantity), text(line.unit), moneyCell(priceOf(line)), text(basisWords(line)), moneyCell(inAll), moneyCell(perOne)]),
+  ];
+}
+
+const basisWords = ({ basis, yearsKept, salvage }: ChangeLine): string =>
+  `${basis}${yearsKept === null ? "" : `, ${yearsKept.toFixed()} years`}${salvage === null || salvage.isZero() ? "" : `, ${salvage.toFixed()} left`}`;
+
+/** How the price of grain came to be. */
+function grainNotes({ change }: NetChange): readonly string[] {
+  const grain = change.lines.map(({ price }) => price).find(isGrain);
+  if (grain === undefined) return [];
+  return [`A unit of the crop brings home its price of ${shownMoney(grain.price).toFixed(2)}, less ${shownMoney(grain.moving).toFixed(2)} that moves with yield, times the operator's share of ${shownYield(grain.share.times("100")).toFixed(1)} %.`];
+}
+
+function stripRows({ strip, gainNeeded, gain }: ChangeFigures, report: SeasonReport): readonly Row[] {
+  if (strip === null) return [];
+  const across = <Of>(of: Strip<Of>, cell: (value: Of) => SheetCell): Row => [cell(of.low), cell(of.expected), cell(of.high)];
+  const needed = (answer: BreakEven) => (answer.found ? yieldNeededCell(answer.value) : text("–", { align: "right" }));
+  const price = ({ change }: NetChange): Decimal | null => { const grain = change.lines.map((line) => line.price).find(isGrain); return grain?.price ?? null; };
+  return [
+    [],
+    headings("By the price of the crop", "Low", "Expected", "High"),
+    [text("Price"), ...across(strip, (net) => moneyCell(price(net)))],
+    ...(gainNeeded === null ? [] : [[text(`${gain!.item} needed (${gain!.unit})`), ...across(gainNeeded, needed)]]),
+    [text(`Net change per ${areaName(report)}`), ...across(strip, ({ net }) => moneyCell(net.perArea))],
+    [text("Net change in all"), ...across(strip, ({ net }) => moneyCell(net.perYear))],
+  ];
+}
+
+/** The outlook of the crops that an active change is about, as it is and with all active changes. */
+function overlayRows({ change }: ChangeFigures, { figures, season }: SeasonReport): readonly Row[] {
+  if (!change.active) return [];
+  const overlays = figures.overlays.filter(({ added }) => added.some((each) => each.change === change.name));
+  return overlays.flatMap(({ crop, area, outlook, added, withChanges }): readonly Row[] => [
+    [],
+    headings(`${crop}, ${area.toFixed(1)} ${season.settings.areaUnit}: net return, full cost`, "Per area", "In all"),
+    [text("Outlook"), moneyCell(outlook.perArea), moneyCell(outlook.inAll)],
+    ...added.map((each): Row => [text(`   ${each.change}`), moneyCell(each.perArea), moneyCell(each.inAll)]),
+    [text("Outlook with the active changes", subtotal), moneyCell(withChanges?.perArea ?? null, subtotal), moneyCell(withChanges?.inAll ?? null, subtotal)],
+  ]);
+}
+
+function restRows(figures: ChangeFigures, { season }: SeasonReport): readonly Row[] {
+  const findings = changeFindings(figures.change);
+  const lines = (words: readonly string[]) => words.flatMap((each) => inLines(each, lineLength)).map(note);
+  const rests = [
+    "Only what the change adds or takes away is counted. What serves for years costs its capital recovery: the outlay less what is left, spread with interest.",
+    "All entries are in the table Changes. Nothing is assumed of a product or a part.",
+  ];
+  return [
+    [], section("What it rests on"), ...lines(rests),
+    ...(findings.length === 0 ? [] : [[], section("What trials found"), ...lines(findings.map(({ finding, source, kind }) => `${finding} (${kind === "maker" ? "from those who sell it; " : ""}${source.publisher}, ${source.year})`))]),
+    [], ...lines(changeCautions(figures, season)),
+  ];
+}
