@@ -53,8 +53,8 @@ describe("the answer", () => {
     expect(view.says["Thinnest stand worth keeping"]).toBe("17,400 plants per acre");
     // 70.2 % kept and 60 ÷ 4.13 come to 77.65 %: between 81 % of 30 May and 75 % of 4 June.
     expect(view.says["Last date on which reseeding pays"]).toBe("Jun 1");
-    // 40 of 120 acres at the reseeded yield, the rest at the outlook.
-    expect(view.says["Whole field with the part reseeded"]).toBe("176.8 bu per acre");
+    // (40 × 177.45 + 80 × 176.109375) ÷ 120
+    expect(view.says["Whole field with the part reseeded"]).toBe("176.6 bu per acre");
   });
 
   it("draws the grid a week before to two weeks after, and leaves blank what the table does not say", () => {
