@@ -25,6 +25,8 @@ export type ChangeAnswer = {
   readonly payback: Payback | null;
   /** At the low, expected and high price of the crop; `null` where no line sells grain or neither a low nor a high price is known. */
   readonly strip: Strip<NetChange> | null;
+  /** The yield gain at which the change pays at each of these prices; `null` without a strip or a gain. */
+  readonly gainNeeded: Strip<BreakEven> | null;
 };
 
 /**
@@ -37,15 +39,16 @@ export function changeAnswer(change: Change, prices: PriceRange | null): ChangeA
   const gain = gainLine(change);
   const sellsGrain = change.lines.some((line) => isGrain(line.price));
   const priceEntry: Entry | null = sellsGrain ? { of: "grain price" } : gain === null ? null : { of: "price", line: gain };
+  const atPrices = sellsGrain && prices !== null && (prices.low !== null || prices.high !== null) ? priceStrip(change, prices) : null;
   return {
-    net: netChange(change), gain,
+    net: netChange(change), gain, strip: atPrices,
+    gainNeeded: gain === null || atPrices === null ? null : gainStrip(change.lines.indexOf(gain), atPrices),
     breakEven: {
       yieldGain: gain === null ? null : breakEven(change, { of: "quantity", line: gain }),
       price: priceEntry === null ? null : breakEven(change, priceEntry),
       area: breakEven(change, { of: "area" }),
     },
     payback: payback(change),
-    strip: sellsGrain && prices !== null && (prices.low !== null || prices.high !== null) ? priceStrip(change, prices) : null,
   };
 }
 
@@ -57,4 +60,10 @@ function gainLine({ lines }: Change): ChangeLine | null {
 function priceStrip(change: Change, { low, expected, high }: PriceRange): Strip<NetChange> {
   const at = (price: MoneyPerUnit | null): readonly Setting[] => [{ entry: { of: "grain price" }, value: price ?? expected }];
   return strip(change, { low: at(low), expected: at(expected), high: at(high) });
+}
+
+// eslint-disable-next-line no-restricted-syntax -- a place in a list is not a quantity
+function gainStrip(at: number, { low, expected, high }: Strip<NetChange>): Strip<BreakEven> {
+  const needed = ({ change }: NetChange) => breakEven(change, { of: "quantity", line: change.lines[at]! });
+  return { low: needed(low), expected: needed(expected), high: needed(high) };
 }

@@ -54,9 +54,14 @@ function payRows({ change, gain, breakEven: solved, payback }: ChangeFigures, re
     ...row(priceName, solved.price, "money per unit", 2),
     ...row("Area of the change", solved.area, areaUnit, 1),
     ...change.lines.filter(isCapital).flatMap((line) => row(`Years kept: ${line.item}`, breakEven(change, { of: "years kept", line }), "years", 1)),
-    payback === null ? [text("Payback"), blank, text("Nothing is laid out, an entry is blank, or nothing comes back.")]
-      : [text("Payback"), neededCell({ value: payback.simple, pays: "above" }, 1), text(`years without interest, ${payback.withInterest === null ? "never" : shownYield(payback.withInterest).toFixed(1)} with it`)],
+    ...(change.lines.some(isCapital) ? [paybackRow(payback, change.lines.some(({ quantity }) => quantity === null))] : []),
   ];
+}
+
+function paybackRow(payback: ChangeFigures["payback"], open: boolean): Row {
+  if (payback === null) return [text("Payback"), blank, text(open ? "Another entry is blank." : "Nothing is laid out on balance, or nothing comes back.")];
+  const { simple, withInterest } = payback;
+  return [text("Payback"), neededCell({ value: simple, pays: "above" }, 1), text(`years without interest, ${withInterest === null ? "never" : shownYield(withInterest).toFixed(1)} with it`)];
 }
 
 function netRows({ net }: ChangeFigures, report: SeasonReport): readonly Row[] {

@@ -1,7 +1,13 @@
 import type { ResultSheet } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { breakEvenSheet } from "./breakEven";
+import { changeSheet } from "./change";
 import { costPerAcreSheet } from "./costPerAcre";
+import { standSheet } from "./stand";
 
-/** Every result sheet of a season but the lender pages, which are made for a day and a reader. */
-export const resultSheets = (report: SeasonReport): readonly ResultSheet[] => [costPerAcreSheet(report), breakEvenSheet(report)];
+/** Every result sheet that a season has something for, but the lender pages, which are made for a day and a reader. */
+export const resultSheets = (report: SeasonReport): readonly ResultSheet[] => [
+  costPerAcreSheet(report), breakEvenSheet(report),
+  ...(report.figures.stands.length === 0 ? [] : [standSheet(report)]),
+  ...report.figures.changes.map((figures) => changeSheet(report, figures)),
+];

@@ -1,0 +1,45 @@
+/** What must be said beside a change, found by the words of its name and lines: cautions where the work can hurt, and what trials found. */
+import { adjusterCaution, blankGainCaution, labelCaution, manualCaution, planningCaution, raisedPlanterCaution } from "../core/cautions";
+import type { BreakEven } from "../core/partialBudget/breakEven";
+import type { ChangeFigures } from "../core/partialBudget/changeFigures";
+import type { SeasonChange } from "../core/partialBudget/seasonChange";
+import type { Season } from "../core/season";
+import { findingsOn, type TrialFinding, type TrialSubject } from "../core/tables/trialFindings";
+import { plain } from "./words";
+
+const planterWork = /planter|row units?\b|closing wheel|opener|seed (tube|meter|firmer)|gauge wheel|down ?force|coulter|row cleaner/i;
+const spraying = /herbicide|fungicide|insecticide|pesticide|crop protection|site of action|spray|seed treatment/i;
+const reseeding = /re-?seed|re-?plant/i;
+const onSubject: readonly (readonly [TrialSubject, RegExp])[] = [
+  ["closing wheels", /closing wheel/i], ["down force", /down ?force/i], ["row unit wear", /row unit|opener/i], ["seeding rate", /seeding rate/i],
+  ["hybrid", /hybrid/i], ["planting speed", /planting speed/i], ["planting depth", /planting depth/i], ["fungicide", /fungicide/i], ["wheel traffic", /wheel traffic|pinch row|compaction/i],
+];
+
+const wordsOf = ({ name, lines }: SeasonChange): string => [name, ...lines.map(({ item }) => item)].join("\n");
+
+/** The cautions of a change, the one about a blank gain first. */
+export function changeCautions({ change, gain }: Pick<ChangeFigures, "change" | "gain">, { items }: Pick<Season, "items">): readonly string[] {
+  const words = wordsOf(change);
+  const protection = new Set(items.filter(({ kind }) => kind === "crop protection").map(({ name }) => plain(name)));
+  return [
+    ...(gain !== null && gain.quantity === null ? [blankGainCaution] : []),
+    ...(planterWork.test(words) ? [manualCaution, raisedPlanterCaution] : []),
+    ...(spraying.test(words) || change.lines.some(({ item }) => protection.has(plain(item))) ? [labelCaution] : []),
+    ...(reseeding.test(words) ? [adjusterCaution] : []),
+    planningCaution,
+  ];
+}
+
+/** What trials found on what the change is about, those that found no difference first. */
+export const changeFindings = (change: SeasonChange): readonly TrialFinding[] =>
+  onSubject.filter(([, pattern]) => pattern.test(wordsOf(change))).flatMap(([subject]) => findingsOn(subject));
+
+/** Why a break-even has no value, as a sentence. */
+export function whyNone(answer: Extract<BreakEven, { found: false }>): string {
+  switch (answer.why) {
+    case "another entry is blank": return "Another entry is blank.";
+    case "makes no difference": return "It makes no difference.";
+    case "pays at any value": return "The change pays at any value.";
+    case "pays at no value": return "The change pays at no value.";
+  }
+}

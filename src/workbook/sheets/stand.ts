@@ -1,0 +1,113 @@
+/** The result sheet *Stand*: what was counted in each field, what it lets expect, which table says so, and how the outlook came there. */
+import { adjusterCaution, estimateCaution, planningCaution } from "../../core/cautions";
+import type { FieldStand } from "../../core/stand/fieldStand";
+import { outlookSteps, type StepReason } from "../../core/stand/outlookSteps";
+import type { CellUsed, RelativeYieldAt, StandTable } from "../../core/stand/standTable";
+import { refusalWords } from "../checks";
+import type { ResultSheet, SheetCell } from "../resultSheet";
+import type { SeasonReport } from "../seasonReport";
+import { shownQuantity, shownStand } from "../shown";
+import { areaCell, headings, note, percentCell, quantityCell, section, standCell, text, title, yieldCell } from "./cells";
+import { areaName, incompleteRows, inLines, seasonName } from "./words";
+
+type Row = readonly SheetCell[];
+const lineLength = 108;
+
+export function standSheet(report: SeasonReport): ResultSheet {
+  const { stands } = report.figures;
+  const { areaUnit } = report.season.settings;
+  const tables = [...new Map(stands.flatMap(({ table }) => (table === null ? [] : [[table.name, table] as const]))).values()];
+  return {
+    name: "Stand", columns: [26, 12, 12, 12, 12, 12, 12, 12, 12], headingRows: 2, charts: [],
+    rows: [
+      title("Stand"),
+      note(`${seasonName(report)}. Plants per ${areaName(report)} from the last round of counts of each field; the interval holds the mean 19 times in 20.`),
+      [],
+      headings("Field", "Counted", "Places", "Advised", "Plants", "From", "To", "Spread (CV)", "Emergence"),
+      ...stands.map(countRow),
+      ...(stands.length === 0 ? [note("No stand is counted: the table Stand counts has no rows.")] : []),
+      ...stands.flatMap((stand) => fieldRows(report, stand)),
+      ...tables.flatMap(tableRows),
+      [],
+      ...[estimateCaution, adjusterCaution, planningCaution].map(note),
+    ],
+    page: { orientation: "landscape", paper: areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `Stand, ${seasonName(report)}` },
+  };
+}
+
+const countRow = ({ field, summary, emergence }: FieldStand): Row => [
+  text(field.name), text(summary.to, { align: "right" }), quantityCell(summary.places), quantityCell(summary.placesAdvised), standCell(summary.mean),
+  standCell(summary.interval?.low ?? null), standCell(summary.interval?.high ?? null), percentCell(summary.coefficientOfVariation), percentCell(emergence),
+];
+
+function fieldRows(report: SeasonReport, stand: FieldStand): readonly Row[] {
+  const { field } = stand;
+  return [
+    [],
+    section(`${field.name}, ${field.crop}`),
+    ...incompleteRows(report, { of: "field", name: field.name }),
+    ...outlookRows(report, stand),
+    ...historyRows(report, stand),
+  ];
+}
+
+function outlookRows(report: SeasonReport, { field, table, outlook }: FieldStand): readonly Row[] {
+  const unit = report.season.crops.find(({ name }) => name === field.crop)!.yieldUnit;
+  const goal = [text(`Yield goal (${unit})`), yieldCell(field.yieldGoal)];
+  if (table === null || outlook === null) return [goal, note(`No table of yield by date and stand is chosen for ${field.crop}, so the goal stays as the outlook.`)];
+  if (!outlook.ok) return [goal, ...outlook.problems.flatMap((each) => inLines(`The goal stays as the outlook: ${refusalWords(each)}.`, lineLength)).map(note)];
+  const { planned, real, byDateAndStand, outlook: expected } = outlook.value;
+  const loss = field.uniformityLoss ?? null;
+  return [
+    note(`By the table "${table.name}".`),
+    headings("Read from the table", "Date", "Stand", "Percent", "Part", "Relative yield"),
+    ...readRows("as planned", planned), ...readRows("as it is", real),
+    goal,
+    [text(`Goal × as it is ÷ as planned (${unit})`), yieldCell(byDateAndStand)],
+    ...(loss === null || loss.isZero() ? [] : [[text("Lost to unevenness, as entered"), percentCell(loss.div("100"))]]),
+    [text(`Yield outlook (${unit})`, { bold: true }), yieldCell(expected, { bold: true })],
+  ];
+}
+
+/** The cells that an answer was read from, with what comes of them beside the first. */
+const readRows = (name: string, { cells, relativeYield }: RelativeYieldAt): readonly Row[] =>
+  cells.filter(({ part }) => !part.isZero()).map((cell, index): Row => [
+    text(index === 0 ? name : ""), ...axes(cell), areaCell(cell.percent), percentCell(cell.part), index === 0 ? percentCell(relativeYield) : text(""),
+  ]);
+
+const axes = ({ date, stand }: CellUsed): readonly SheetCell[] => {
+  const right = (words: string) => text(words, { align: "right" });
+  const span = (from: string, to: string) => (from === to ? from : `${from} to ${to}`);
+  return [
+    right(date === null ? "any" : span(date.from, date.to)),
+    right(stand === null ? "any" : span(shownQuantity(stand.from).toFixed(), shownQuantity(stand.to).toFixed())),
+  ];
+};
+
+/** What moved the yield outlook, and when. */
+function historyRows({ season }: SeasonReport, { field }: FieldStand): readonly Row[] {
+  const steps = outlookSteps(season, field);
+  if (steps.length === 0) return [];
+  return [
+    headings("Yield outlook over the season", "Date", "From", "To"),
+    ...steps.map(({ date, reason, from, to }): Row => [text(reasonWords(reason)), text(date, { align: "right" }), yieldCell(from), yieldCell(to)]),
+  ];
+}
+
+function reasonWords(reason: StepReason): string {
+  switch (reason.of) {
+    case "planted": return reason.planned === null ? "planted" : `planted (plan ${reason.planned})`;
+    case "counted": return `counted ${shownStand(reason.summary.mean).toFixed()} plants`;
+    case "uneven": return `${shownQuantity(reason.loss).toFixed()} % lost to unevenness`;
+    case "harvested": return "harvested";
+  }
+}
+
+const tableRows = ({ name, region, source, limits, standUnit }: StandTable): readonly Row[] => [
+  [],
+  section(name),
+  ...[
+    `Region: ${region}. Stands in ${standUnit}. ${source.title}, ${source.publisher}, ${source.year}; ${source.where}.`, source.address, ...limits,
+    "Between its cells it is read by straight lines; beyond them it says nothing.",
+  ].flatMap((words) => inLines(words, lineLength)).map(note),
+];
