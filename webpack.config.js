@@ -8,6 +8,7 @@
  *   webpack --env production origin=https://…      the same, with a manifest.xml that points there
  */
 import CopyPlugin from "copy-webpack-plugin";
+import { EsbuildPlugin } from "esbuild-loader";
 import HtmlPlugin from "html-webpack-plugin";
 import { fileURLToPath } from "node:url";
 
@@ -40,7 +41,8 @@ export default (env) => {
     module: { rules: [{ test: /\.tsx?$/, loader: "esbuild-loader", options: { target: "es2022" } }] },
     experiments: { css: true },
     devtool: "source-map",
-    optimization: { minimize: Boolean(env.production) },
+    // Programs and styles only: the pages stay as they were written, to be read by whoever wonders what they load.
+    optimization: { minimize: Boolean(env.production), minimizer: [new EsbuildPlugin({ target: "es2022", css: true, legalComments: "inline" })] },
     performance: { hints: false },
     plugins: [
       new HtmlPlugin({ filename: "index.html", template: here("src/desk/index.html"), chunks: ["desk"], minify: false }),
