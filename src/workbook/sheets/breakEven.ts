@@ -5,7 +5,10 @@ import { layers } from "../../core/kinds";
 import type { ChartModel, ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { headings, moneyCell, note, priceNeededCell, quantityCell, section, text, title, yieldCell, yieldNeededCell } from "./cells";
-import { areaName, caution, incompleteRows, layerNotes, layerTitle, seasonName } from "./words";
+import { areaName, caution, incompleteRows, inLines, layerNotes, layerTitle, seasonName } from "./words";
+
+/** Characters of a note that fit across the page. */
+const lineLength = 92;
 
 type Row = readonly SheetCell[];
 const yieldNames = { goal: "yield goal", outlook: "yield outlook", proven: "proven yield", harvested: "harvested yield" } as const;
@@ -14,7 +17,7 @@ export function breakEvenSheet(report: SeasonReport): ResultSheet {
   const area = areaName(report);
   const rows: Row[] = [
     title("Break-even"),
-    note(`${seasonName(report)}, outlook. A price needed is rounded up to the cent, a yield needed to the tenth. Costs that move with yield (drying, haul, selling) move here too.`),
+    ...inLines(`${seasonName(report)}, outlook. A price needed is rounded up to the cent, a yield needed to the tenth. Costs that move with yield (drying, haul, selling) move here too.`, lineLength).map(note),
     ...incompleteRows(report, { of: "farm" }),
   ];
   const charts: ChartModel[] = [];
@@ -23,7 +26,7 @@ export function breakEvenSheet(report: SeasonReport): ResultSheet {
     rows.push(...breakEvenRows(crop, area), [], ...salesRows(crop));
     charts.push(layerChart(crop, rows));
   }
-  rows.push([], ...layerNotes.map(note), note(caution));
+  rows.push([], ...[...layerNotes, caution].flatMap((words) => inLines(words, lineLength)).map(note));
   return {
     name: "Break-even", columns: [34, 13, 13, 13, 13], headingRows: 2, rows, charts,
     page: { orientation: "portrait", paper: report.season.settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `Break-even, ${seasonName(report)}` },

@@ -4,7 +4,10 @@ import { cashKinds, cashNeedKinds, fullKinds, operatingKinds, type Kind, type La
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { areaCell, headings, moneyCell, note, section, subtotal, text, title, yieldCell } from "./cells";
-import { areaName, caution, incompleteRows, layerNotes, layerTitle, seasonName } from "./words";
+import { areaName, caution, incompleteRows, inLines, layerNotes, layerTitle, seasonName } from "./words";
+
+/** Characters of a note that fit across the page. */
+const lineLength = 120;
 
 type Row = readonly SheetCell[];
 
@@ -17,12 +20,11 @@ export function costPerAcreSheet(report: SeasonReport): ResultSheet {
     headingRows: 2,
     rows: [
       title(`Cost per ${area}`),
-      note(`${seasonName(report)}. ${currency} per ${area}, at the yield stated. Plan: set before spring. Outlook: done and bought so far at real cost, and the rest of the plan.`),
+      ...inLines(`${seasonName(report)}. ${currency} per ${area}, at the yield stated. Plan: set before spring. Outlook: done and bought so far at real cost, and the rest of the plan. Change: outlook less plan.`, lineLength).map(note),
       ...incompleteRows(report, { of: "farm" }),
       ...report.figures.crops.flatMap((crop) => cropRows(report, crop)),
       [],
-      ...layerNotes.map(note),
-      note(caution),
+      ...[...layerNotes, caution].flatMap((words) => inLines(words, lineLength)).map(note),
     ],
     page: { orientation: "portrait", paper: report.season.settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `Cost per ${area}, ${seasonName(report)}` },
     charts: [],
@@ -36,7 +38,7 @@ function cropRows(report: SeasonReport, crop: CropFigures): readonly Row[] {
     [],
     section(`${crop.crop}, ${crop.area.toFixed(1)} ${report.season.settings.areaUnit}`),
     ...incompleteRows(report, { of: "crop", name: crop.crop }),
-    headings("", ...columns.map(({ name }) => name), "Outlook less plan"),
+    headings("", ...columns.map(({ name }) => name), "Change"),
     line(`Yield that this rests on (${crop.yieldUnit})`, (budget) => yieldCell(budget.yields.used)),
     ...kindRows(crop, operatingKinds),
     layerRow(crop, "operating"),
