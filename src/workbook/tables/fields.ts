@@ -42,7 +42,7 @@ function landOf(row: Row): Pick<Field, "tenure" | "rentPerArea" | "landChargePer
   if (tenure === "owned" && rent !== null && !rent.isZero()) conflict("Rent per acre", "the field is owned, and a rent is entered");
   if (tenure !== "owned" && charge !== null && !charge.isZero()) conflict("Land charge per acre", "the field is rented, and a charge for owned land is entered");
   if (tenure !== "crop share" && shared) conflict("Operator share of crop", `the field is ${tenure === "owned" ? "owned" : "rented for cash"}, and the operator has only a share of the crop`);
-  if (tenure === "crop share" && part === null) row.fault("share-missing", "Operator share of crop");
+  if (tenure === "crop share" && row.text("Operator share of crop") === null) row.fault("share-missing", "Operator share of crop");
   return {
     tenure, operatorShare: share(part ?? one),
     rentPerArea: rent === null ? null : moneyPerArea(rent), landChargePerArea: charge === null ? null : moneyPerArea(charge),

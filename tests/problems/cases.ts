@@ -1,0 +1,137 @@
+/** One small workbook for each problem: what is wrong in it, where, and what stands there. */
+import type { ProblemCode } from "../../src/workbook/problem";
+
+export type ProblemCase = {
+  readonly code: ProblemCode;
+  /** What somebody did. */
+  readonly slip: string;
+  /** The workbook, as tests/support/tableFromText.ts reads it. */
+  readonly workbook: string;
+  /** Table, row and column, as the problem names them. */
+  readonly at: readonly [table: string, row?: number, column?: string];
+  readonly found?: string;
+  /** The slip cannot be made without others: a crop without fields has no acres either. */
+  readonly brings?: true;
+};
+
+const crops = `
+Crops
+| Crop | Yield unit | Expected price |
+| Corn | bu | 4 |
+`;
+const fields = `
+Fields
+| Field | Crop | Acres | Yield goal |
+| Alder | Corn | 100 | 200 |
+`;
+const farm = crops + fields;
+const items = `
+Items
+| Item | Kind | Pack name | Pack size | Pack unit | Plan price per pack |
+| Urea | fertilizer | | | lb | 0.3 |
+| Seed | seed | bag | 80000 | seeds | 280 |
+`;
+const purchase = (cells: string) => `${farm}${items}
+Purchases
+| Date | Item | Quantity | Unit | Unit price | Amount |
+${cells}
+`;
+const application = (cells: string, table = items) => `${farm}${table}
+Applications
+| Field or Crop | Item | Rate | Rate unit | Acres | Date | Status |
+${cells}
+`;
+const operation = (cells: string, before = farm) => `${before}
+Operations
+| Field or Crop | Operation | Acres | Rate | Basis | Machine | Date | Status |
+${cells}
+`;
+const otherCost = (cells: string) => `${farm}
+Other costs
+| Item | Kind | Amount | Basis | Shared over | Cash | Month |
+${cells}
+`;
+const season = (rows: string) => `
+Season
+| Setting | Value |
+${rows}
+${farm}`;
+const land = (row: string) => `${crops}
+Fields
+| Field | Crop | Acres | Yield goal | Tenure | Rent per acre | Land charge per acre | Operator share of crop % |
+${row}
+`;
+const change = (row: string) => `${farm}
+Changes
+| Change | Quadrant | Item | Quantity | Unit | Price | Basis | Years kept | Salvage | Acres | Interest rate |
+${row}
+`;
+const planter = `
+Machines
+| Machine | List price | Years kept | Width | Speed | Fuel per acre | Fuel price | Labour per hour | Real interest rate |
+| Planter | 100000 | 10 | 30 | 5 | 0.5 | 4 | 20 | 4% |
+`;
+
+export const cases: readonly ProblemCase[] = [
+  { code: "table-missing", slip: "has no fields at all", workbook: crops, at: ["Fields"] },
+  { code: "column-missing", slip: "renamed a heading", workbook: farm.replace("Yield goal", "Target"), at: ["Fields", undefined, "Yield goal"] },
+  { code: "table-twice", slip: "copied a table", workbook: `${farm}\nFIELDS\n| Field | Crop | Acres | Yield goal |\n| Birch | Corn | 5 | 5 |`, at: ["Fields"], found: "FIELDS" },
+  { code: "range-missing", slip: "deleted a matched sheet", workbook: `${farm}\nMatches\n| Table | Range | Column | Heading |\n| Sales | Gone!A1:B2 | Crop | What |`, at: ["Matches", 1, "Range"], found: "Gone!A1:B2" },
+
+  { code: "blank", slip: "left the acres out", workbook: farm.replace("| 100 |", "| |"), at: ["Fields", 1, "Acres"] },
+  { code: "formula-error", slip: "has a broken formula", workbook: farm.replace("| 4 |", "| #DIV/0! |"), at: ["Crops", 1, "Expected price"], found: "#DIV/0!" },
+  { code: "not-a-number", slip: "wrote words with a number", workbook: farm.replace("| 100 |", "| about 100 |"), at: ["Fields", 1, "Acres"], found: "about 100" },
+  { code: "decimal-comma", slip: "typed a decimal comma", workbook: farm.replace("| 100 |", "| 100,5 |"), at: ["Fields", 1, "Acres"], found: "100,5" },
+  { code: "negative", slip: "typed a minus too many", workbook: farm.replace("| 200 |", "| -200 |"), at: ["Fields", 1, "Yield goal"], found: "-200" },
+  { code: "not-above-zero", slip: "entered a field of no acres", workbook: farm.replace("| 100 |", "| 0 |"), at: ["Fields", 1, "Acres"], found: "0" },
+  { code: "not-a-date", slip: "wrote a season for a date", workbook: purchase("| early spring | Urea | 100 | lb | 0.3 | |"), at: ["Purchases", 1, "Date"], found: "early spring" },
+  { code: "not-in-list", slip: "misspelled a kind", workbook: otherCost("| Office | overheads | 900 | whole farm | all | yes | 3 |"), at: ["Other costs", 1, "Kind"], found: "overheads" },
+  { code: "percent-range", slip: "entered a share above all", workbook: land("| Alder | Corn | 100 | 200 | crop share | | | 150 |"), at: ["Fields", 1, "Operator share of crop"], found: "150" },
+  { code: "unknown-name", slip: "misspelled an item", workbook: purchase("| 2031-04-01 | Uera | 100 | lb | 0.3 | |"), at: ["Purchases", 1, "Item"], found: "Uera" },
+  { code: "duplicate-name", slip: "entered a field twice", workbook: `${farm}| ALDER | Corn | 10 | 200 |`, at: ["Fields", 2, "Field"], found: "ALDER" },
+  { code: "unknown-unit", slip: "bought by a unit of their own", workbook: purchase("| 2031-04-01 | Urea | 100 | scoops | 0.3 | |"), at: ["Purchases", 1, "Unit"], found: "scoops" },
+  { code: "unit-not-convertible", slip: "bought a weight by the gallon", workbook: purchase("| 2031-04-01 | Urea | 100 | gal | 0.3 | |"), at: ["Purchases", 1, "Unit"], found: "gal" },
+  { code: "analysis-missing", slip: "planned nitrogen of a product without an analysis", workbook: application("| Corn | Urea | 120 | lb N/ac | | 2031-05-01 | plan |"), at: ["Applications", 1, "Rate unit"], found: "lb N/ac" },
+
+  { code: "target-missing", slip: "named no field", workbook: operation("| | Planting | | 20 | per acre | | 2031-05-01 | plan |"), at: ["Operations", 1] },
+  { code: "amount-missing", slip: "entered no price", workbook: purchase("| 2031-04-01 | Urea | 100 | lb | | |"), at: ["Purchases", 1] },
+  { code: "amount-disagrees", slip: "turned two figures round", workbook: purchase("| 2031-04-01 | Urea | 100 | lb | 0.3 | 300 |"), at: ["Purchases", 1, "Amount"], found: "300" },
+  { code: "pack-incomplete", slip: "gave a pack no unit", workbook: `${farm}${items.replace("| 80000 | seeds |", "| 80000 | |")}`, at: ["Items", 2] },
+  { code: "cost-missing", slip: "entered no rate", workbook: operation("| Alder | Planting | | | | | 2031-05-01 | plan |"), at: ["Operations", 1] },
+  { code: "hours-missing", slip: "paid by the hour without hours", workbook: operation("| Alder | Scouting | | 40 | per hour | | 2031-05-01 | plan |"), at: ["Operations", 1] },
+  { code: "area-too-large", slip: "worked more acres than there are", workbook: operation("| Alder | Planting | 1000 | 20 | per acre | | 2031-05-01 | plan |"), at: ["Operations", 1, "Acres"], found: "1000" },
+  { code: "tenure-conflict", slip: "pays rent on their own land", workbook: land("| Alder | Corn | 100 | 200 | owned | 250 | | |"), at: ["Fields", 1, "Rent per acre"], found: "250" },
+  { code: "share-missing", slip: "shares the crop without a share", workbook: land("| Alder | Corn | 100 | 200 | crop share | | | |"), at: ["Fields", 1, "Operator share of crop"] },
+  { code: "weight-missing", slip: "sold tonnes of a crop in bushels without a weight", workbook: `${farm}\nSales\n| Crop | Date | Quantity | Unit | Price |\n| Corn | 2031-03-01 | 100 | t | 160 |`, at: ["Sales", 1, "Unit"], found: "t" },
+  { code: "place-missing", slip: "counted no length", workbook: `${farm}\nStand counts\n| Field | Date | Row width | Length | Plants |\n| Alder | 2031-06-01 | 30 | | 28 |`, at: ["Stand counts", 1] },
+  { code: "payment-missing", slip: "entered a term loan without its payment", workbook: `${farm}\nLoans\n| Name | Kind | Balance | Rate | Payment | Next due |\n| Land note | term | 90000 | 6% | | |`, at: ["Loans", 1] },
+
+  { code: "quantity-missing", slip: "left a cost's quantity blank", workbook: change("| Wheels | added costs | Wheel pairs | | pair | 300 | lump sum | 5 | | 100 | 5% |"), at: ["Changes", 1, "Quantity"] },
+  { code: "price-missing", slip: "priced nothing", workbook: change("| Wheels | added costs | Wheel pairs | 16 | pair | | lump sum | 5 | | 100 | 5% |"), at: ["Changes", 1, "Price"] },
+  { code: "years-on-yearly", slip: "kept a yearly cost for years", workbook: change("| Wheels | added costs | Licence | 1 | year | 300 | per year | 5 | | 100 | 5% |"), at: ["Changes", 1, "Years kept"], found: "5" },
+  { code: "salvage-unused", slip: "entered a salvage value without years", workbook: change("| Wheels | added costs | Wheel pairs | 16 | pair | 300 | lump sum | | 400 | 100 | 5% |"), at: ["Changes", 1, "Salvage"], found: "400" },
+  { code: "change-disagrees", slip: "gave one change two areas", workbook: change("| Wheels | added costs | Wheel pairs | 16 | pair | 300 | lump sum | 5 | | 100 | 5% |\n| Wheels | reduced costs | Labour | 1 | h | 30 | per acre | | | 90 | |"), at: ["Changes", 2, "Acres"], found: "90" },
+  { code: "rate-missing", slip: "spread a price over years without a rate", workbook: change("| Wheels | added costs | Wheel pairs | 16 | pair | 300 | lump sum | 5 | | 100 | |"), at: ["Changes", 1, "Interest rate"] },
+  { code: "area-missing", slip: "weighs a change on no land at all", workbook: change("| Wheels | added costs | Wheel pairs | 16 | pair | 300 | lump sum | 5 | | | 5% |").replace("| Alder | Corn | 100 | 200 |", ""), at: ["Changes", 1, "Acres"] },
+  { code: "no-fields", slip: "changed a crop without fields", workbook: `${farm.replace("| Corn | bu | 4 |", "| Corn | bu | 4 |\n| Oats | bu | 3 |")}\nChanges\n| Change | Quadrant | Item | Quantity | Unit | Price | Basis | Acres | Crop |\n| Oat seed | added returns | Yield gain | | bu | | per acre | 50 | Oats |`, at: ["Changes", 1], found: "Oats", brings: true },
+
+  { code: "setting-unknown", slip: "misspelled a setting", workbook: season("| Currrency | USD |"), at: ["Season", 1, "Setting"], found: "Currrency" },
+  { code: "interest-incomplete", slip: "entered a rate without a repayment date", workbook: season("| Operating interest rate | 8% |"), at: ["Season", 1, "Value"] },
+  { code: "no-price", slip: "used something that was never bought and has no price", workbook: application("| Corn | Urea | 100 | lb/ac | | 2031-05-01 | plan |", items.replace("| 0.3 |", "| |")), at: ["Items", 1, "Plan price per pack"], found: "Urea" },
+  { code: "no-plan-price", slip: "planned something with only its paid price", workbook: `${application("| Corn | Urea | 100 | lb/ac | | 2031-05-01 | plan |", items.replace("| 0.3 |", "| |"))}\nPurchases\n| Date | Item | Quantity | Unit | Unit price |\n| 2031-04-01 | Urea | 10 | lb | 1 |`, at: ["Items", 1, "Plan price per pack"], found: "Urea" },
+  { code: "date-missing", slip: "charges interest by date on work without one", workbook: `${season("| Operating interest rate | 8% |\n| Repayment date | 2031-12-01 |")}\nOperations\n| Field or Crop | Operation | Rate | Basis | Date | Status |\n| Alder | Planting | 20 | per acre | | plan |`, at: ["Operations", 1, "Date"] },
+  {
+    code: "fuel-twice", slip: "charges fuel by machine and by acres",
+    workbook: `${operation("| Alder | Planting | | | | Planter | 2031-05-01 | plan |", farm + planter)}\nItems\n| Item | Kind | Pack unit |\n| Diesel | fuel | gal |\nPurchases\n| Date | Item | Quantity | Unit | Unit price |\n| 2031-04-01 | Diesel | 500 | gal | 3 |`,
+    at: ["Items", 1, "Charged"], found: "Diesel",
+  },
+  {
+    code: "stand-outside-table", slip: "counted a stand that no table knows",
+    workbook: `${crops}\nFields\n| Field | Crop | Acres | Yield goal | Planted date | Planned planting date | Target stand | Row width |\n| Alder | Corn | 100 | 200 | 2031-07-20 | 2031-05-01 | 32000 | 30 |\nStand counts\n| Field | Date | Length | Plants |\n| Alder | 2031-08-01 | 17.42 | 28 |`,
+    at: ["Stand counts", 1], found: "Alder",
+  },
+  { code: "machine-zero", slip: "runs a machine whose hours cost nothing", workbook: operation("| Alder | Planting | | | | Planter | 2031-05-01 | plan |", farm + planter.replace("| 20 |", "| |")), at: ["Machines", 1, "Labour per hour"] },
+  { code: "stand-table-unknown", slip: "named a table of yields that is not there", workbook: season("| Stand response | My own counts |"), at: ["Season", 1, "Value"], found: "My own counts" },
+  { code: "stand-table-crop", slip: "has a table of yields that names no crop", workbook: `${season("| Stand response | Own_yields |").replace("| Corn | bu | 4 |", "| Corn | bu | 4 |\n| Oats | bu | 3 |")}\nOwn_yields\n| Planted | 20000 | 30000 |\n| 2031-05-01 | 80 | 100 |`, at: ["Own_yields"], found: "Own_yields" },
+  { code: "stand-table-fault", slip: "has words in a table of yields", workbook: `${season("| Stand response | Own_yields |")}\nOwn_yields\n| Planted | 20000 | 30000 |\n| 2031-05-01 | poor | 100 |`, at: ["Own_yields", 1, "20000"], found: "poor" },
+];

@@ -1,0 +1,47 @@
+import { describe, expect, it } from "vitest";
+import { describe as described, explain, problemCodes } from "../../src/workbook/problem";
+import { readSeason } from "../../src/workbook/readSeason";
+import { seasonReport } from "../../src/workbook/report";
+import { contentFromText } from "../support/tableFromText";
+import { cases } from "./cases";
+
+describe("a workbook whose owner", () => {
+  it.each(cases)("$slip has the problem $code, with its place", ({ code, workbook, at: [table, row, column], found, brings }) => {
+    const { problems } = readSeason(contentFromText(workbook));
+    const problem = problems.find((each) => each.code === code);
+    expect(problem, problems.map((each) => `${each.code} ${JSON.stringify(each.at)}`).join("; ")).toBeDefined();
+    expect(problem!.at).toEqual({ table, ...(row === undefined ? {} : { row }), ...(column === undefined ? {} : { column }) });
+    if (found !== undefined) expect(problem!.found).toBe(found);
+    expect(problem!.touches.length).toBeGreaterThan(0);
+    // And nothing else is said: one slip is one problem.
+    if (brings === undefined) expect(problems.map((each) => each.code)).toEqual([code]);
+  });
+
+  it("has a formula that could not be worked out again has a stale value", () => {
+    const content = contentFromText(cases[4]!.workbook.replace("| Alder | Corn | |", "| Alder | Corn | 100 |"));
+    const stale = { ...content, tables: content.tables.map((table) => (table.name === "Fields" ? { ...table, stale: [{ row: 0, column: 2 }] } : table)) };
+    expect(readSeason(stale).problems.map(({ code, at, found }) => [code, at, found])).toEqual([["stale-value", { table: "Fields", row: 1, column: "Acres" }, "100"]]);
+  });
+
+  it("made any slip at all still gets every figure that does not rest on it", () => {
+    for (const { workbook } of cases) expect(() => seasonReport(contentFromText(workbook))).not.toThrow();
+  });
+});
+
+describe("the problems", () => {
+  it("each have a workbook here", () => {
+    const covered = new Set<string>(cases.map(({ code }) => code));
+    expect(problemCodes.filter((code) => !covered.has(code) && code !== "stale-value")).toEqual([]);
+  });
+
+  it("say in one sentence what is wrong and in one what to do", () => {
+    for (const { workbook, code } of cases) {
+      const problem = readSeason(contentFromText(workbook)).problems.find((each) => each.code === code)!;
+      const { what, remedy } = explain(problem);
+      expect(what, code).toMatch(/^\S.*[.?]$/);
+      expect(remedy, code).toMatch(/^\S.*\.$/);
+      expect(`${what} ${remedy}`).not.toMatch(/undefined|null|NaN/);
+      expect(Object.keys(described(problem))).toEqual(["code", "table", "row", "column", "found", "what", "remedy"]);
+    }
+  });
+});
