@@ -15,6 +15,7 @@ import { readApplications, readItems, readPurchases } from "./tables/items";
 import { readInsurance, readLoans } from "./tables/lender";
 import { readMachines } from "./tables/machines";
 import { readOperations, readOtherCosts } from "./tables/operations";
+import { readOwnStandTables } from "./tables/ownStandTables";
 import { decimalCommaSet, readSettings } from "./tables/settings";
 import { readStandCounts } from "./tables/standCounts";
 import { Places } from "./tables/targets";
@@ -29,7 +30,7 @@ const needed = ["Crops", "Fields"] as const;
  * another cell leaves that cell blank. Either way the fault is among the problems.
  */
 export function readSeason(content: WorkbookContent): SeasonReading {
-  const { tables, problems: tableProblems } = findTables(content);
+  const { tables, own, problems: tableProblems } = findTables(content);
   const decimalComma = decimalCommaSet(tables.get("Season") ?? null);
   const style: Style = { decimalComma, dayFirst: decimalComma, dateSystem: content.dateSystem };
   const readers = new Map([...tables].map(([name, raw]) => [name, new TableReader(name, raw, style)]));
@@ -53,8 +54,9 @@ export function readSeason(content: WorkbookContent): SeasonReading {
   const byCrop = new Map(crops.map((crop) => [crop.name, crop]));
   const places = new Places(fieldNames, cropNames, fields);
   const converter = new ItemConverter(settings.areaUnit);
+  const standTables = readOwnStandTables(own, { settings, crops, style, setting: settingPlace(tables.get("Season"), "Stand response") });
   const season: Season = {
-    settings, crops, fields, machines, items: units.map(({ item }) => item),
+    settings, crops, fields, machines, standTables: standTables.tables, items: units.map(({ item }) => item),
     purchases: from("Purchases", (table) => readPurchases(table, itemNames, byItem, converter)),
     applications: from("Applications", (table) => readApplications(table, places, itemNames, byItem, converter)),
     operations: from("Operations", (table) => readOperations(table, places, machineNames)),
@@ -67,10 +69,10 @@ export function readSeason(content: WorkbookContent): SeasonReading {
     changes: from("Changes", (table) => readChanges(table, places, { crops, fields, settings })),
   };
   const missing = needed.filter((name) => !tables.has(name)).map((name): Problem => ({ code: "table-missing", at: { table: name }, found: "", touches: [{ of: "farm" }] }));
-  const problems = [...missing, ...tableProblems, ...settingProblems, ...[...readers.values()].flatMap((reader) => reader.problems), ...crossChecks(season)];
+  const problems = [...missing, ...tableProblems, ...settingProblems, ...standTables.problems, ...[...readers.values()].flatMap((reader) => reader.problems), ...crossChecks(season)];
   return {
     season, problems: problems.filter((problem) => !namesWhatWasLost(problem, problems)), problemsOf: problemsBySubject(season, problems),
-    placeOf: (place) => placeOf(tables, place), tablesFound: new Set(tables.keys()),
+    placeOf: (place) => placeOf([...[...tables].map(([name, raw]) => ({ ...raw, name })), ...own], place), tablesFound: new Set(tables.keys()),
   };
 }
 
@@ -97,8 +99,15 @@ function firstUnits(tables: ReadonlyMap<TableName, RawTable>): ReadonlyMap<strin
   return units;
 }
 
-function placeOf(tables: ReadonlyMap<TableName, RawTable>, place: Place | EntryRef): SheetPlace | null {
-  const raw = [...tables].find(([name]) => plain(name) === plain(place.table))?.[1];
+/** The cell of a setting; the table Season where it has no row. */
+function settingPlace(raw: RawTable | undefined, setting: string): Place {
+  const column = raw?.headers.findIndex((heading) => plainHeading(heading) === "setting") ?? -1;
+  const row = raw?.rows.findIndex((cells) => plain(String(cells[column] ?? "")) === plain(setting)) ?? -1;
+  return row < 0 ? { table: "Season" } : { table: "Season", row: row + 1, column: "Value" };
+}
+
+function placeOf(tables: readonly RawTable[], place: Place | EntryRef): SheetPlace | null {
+  const raw = tables.find(({ name }) => plain(name) === plain(place.table));
   if (raw === undefined) return null;
   const wanted = "column" in place && place.column !== undefined ? plainHeading(place.column) : null;
   const column = wanted === null ? 0 : Math.max(0, raw.headers.findIndex((heading) => plainHeading(heading) === wanted));

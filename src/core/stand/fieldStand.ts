@@ -49,7 +49,7 @@ export function tableFor({ settings, standTables: own = [] }: Pick<Season, "sett
 }
 
 /** What is grown, from the name of a crop: the word that comes first, so that "Soybeans after corn" are soybeans. */
-function cropWord(name: string): string {
+export function cropWord(name: string): string {
   const found = /corn|maize|soybean|wheat/.exec(name.toLowerCase())?.[0];
   return found === undefined ? name.trim().toLowerCase() : found === "maize" ? "corn" : found;
 }
