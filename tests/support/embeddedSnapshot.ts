@@ -14,7 +14,7 @@ export function embeddedSnapshot(workbook: EmbeddedWorkbook): Snapshot {
   const sheets = book.sheets.map(({ name, part }) => {
     const data = sheetDataOf(parts, part);
     const look = lookOf(data);
-    const cells = [...data.rows].flatMap(([row, { cells: all }]) => all.flatMap(({ column, value, formula }) => {
+    const cells = data.rows.numbers().flatMap((row) => data.rows.get(row)!.cells.flatMap(({ column, value, formula }) => {
       if (value === "" && formula === undefined) return [];
       const cell = workbook.cellAt(name, { row, column });
       return [[cellName({ row, column }), { value: cell.value, numberFormat: cell.numberFormat, bold: cell.bold, ...(cell.formula === null ? {} : { formula: `=${cell.formula}` }) }] as const];

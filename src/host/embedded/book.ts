@@ -2,7 +2,8 @@
 import { parseArea, type Area } from "./address";
 import { Damaged } from "./fault";
 import { isOfType, relationshipsOf, relationshipsPart, workbookPart } from "./packageParts";
-import { scanSharedStrings, scanSheet, type SheetData } from "./sheetXml";
+import { scanSharedStrings } from "./sharedStrings";
+import { scanSheet, type SheetData } from "./sheetXml";
 import type { Parts } from "./zip";
 import { children, documentOf, elements, first, textOf } from "./xml";
 
@@ -77,7 +78,7 @@ const scanned = new WeakMap<Uint8Array, SheetData>();
 export function sheetDataOf(parts: Parts, part: string): SheetData {
   const bytes = parts.get(part)!;
   let data = scanned.get(bytes);
-  if (data === undefined) scanned.set(bytes, (data = scanSheet(textOf(bytes), sharedStringsOf(parts))));
+  if (data === undefined) scanned.set(bytes, (data = scanSheet(textOf(bytes), { sharedStrings: sharedStringsOf(parts), date1904: bookOf(parts).date1904 })));
   return data;
 }
 

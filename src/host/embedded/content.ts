@@ -29,15 +29,9 @@ function rawTable(state: State, table: TableEntry): RawTable {
   return { name: table.name, headers, rows: rowsOf(data, body), body: { sheet: table.sheet, row: body.top, column: body.left }, ...staleIn(state, part, body) };
 }
 
-/** The values of a block, row by row; a row of the sheet is gone through once. */
-function rowsOf(data: SheetData, { top, left, bottom, right }: Area): readonly (readonly Cell[])[] {
-  const width = right - left + 1;
-  return Array.from({ length: Math.max(0, bottom - top + 1) }, (_, index) => {
-    const row: Cell[] = new Array<Cell>(width).fill("");
-    for (const { column, value } of data.rows.get(top + index)?.cells ?? []) if (column >= left && column <= right) row[column - left] = value;
-    return row;
-  });
-}
+/** The values of a block, row by row. */
+const rowsOf = ({ rows }: SheetData, { top, left, bottom, right }: Area): readonly (readonly Cell[])[] =>
+  Array.from({ length: Math.max(0, bottom - top + 1) }, (_, index) => rows.values(top + index, left, right));
 
 function staleIn(state: State, part: string, body: Area): Pick<RawTable, "stale"> {
   if (state.stale.size === 0) return {};

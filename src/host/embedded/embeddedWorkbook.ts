@@ -8,10 +8,12 @@ import { HostError, type WorkbookHost } from "../workbookHost";
 import { areaName, columnName, lastRow, parseArea, quotedSheet, type Area, type At } from "./address";
 import { bodyOf, bookOf, tablesOf } from "./book";
 import { contentOf, staleKey, usedPart } from "./content";
+import { changedCells, formulaBook, needsCalculation, withResults } from "./formulas";
 import { choicesAt, lookOf, type SheetLook } from "./looks";
 import { writeInputTable, writeResultSheet } from "./newSheets";
 import { PackageEdit } from "./packageParts";
-import { afterRecalculation, type Recalculate } from "./recalculation";
+import type { Engine } from "./recalculation/engine";
+import { Recalculation, type Recalculated } from "./recalculation/recalculation";
 import { savedBytes, savedParts } from "./save";
 import { usedArea } from "./sheetXml";
 import { cellIn, dataOf, formulaIn, refuseLocked, sheetNamed, valueIn, withCells, type CellEdit, type State } from "./state";
@@ -21,8 +23,8 @@ import { documentOf, first } from "./xml";
 import type { Parts } from "./zip";
 
 export type Options = {
-  /** Works formulas out again after a change; without it the cells that depend on a change are marked as old. */
-  readonly recalculate?: Recalculate;
+  /** Works formulas out after a change; without it the cells that depend on a change are marked as old. */
+  readonly engine?: Engine;
   /** Milliseconds of quiet after a change before it is told. */
   readonly quiet?: number;
 };
@@ -55,15 +57,24 @@ export class EmbeddedWorkbook implements WorkbookHost {
   private picked: { readonly sheet: string; readonly area: Area } | null = null;
   private saved: State;
   private count = 0;
+  private readonly opened: State;
+  private readonly recalculation: Recalculation;
+  /** States whose formulas are worked out as far as they can be. */
+  private readonly calculated = new WeakSet<State>();
+  private calculating: Promise<void> | null = null;
 
   constructor(parts: Parts, private readonly options: Options = {}) {
-    this.state = this.saved = { parts, edited: new Map(), touched: false, stale: new Set() };
+    this.opened = this.state = this.saved = { parts, edited: new Map(), touched: false, stale: new Set() };
+    this.recalculation = new Recalculation(formulaBook(this.opened), options.engine ?? null);
+    if (needsCalculation(this.opened)) this.calculate();
   }
 
   // The port.
 
-  read(): Promise<WorkbookContent> {
-    return Promise.resolve(contentOf(this.state));
+  /** Waits until formulas are worked out, so that no figure rests on a value that is about to change. */
+  async read(): Promise<WorkbookContent> {
+    await this.settled();
+    return contentOf(this.state);
   }
 
   write(sheets: readonly ResultSheet[]): Promise<void> {
@@ -255,6 +266,16 @@ export class EmbeddedWorkbook implements WorkbookHost {
     return () => this.showers.delete(show);
   }
 
+  /** Resolves when no formula is being worked out any more. */
+  async settled(): Promise<void> {
+    while (this.calculating !== null) await this.calculating;
+  }
+
+  /** What went wrong in the calculation engine itself, after which values are only marked as old; null while nothing has. */
+  get engineFault(): Error | null {
+    return this.recalculation.fault;
+  }
+
   /** The bytes of the file as it is now. */
   save(): Uint8Array {
     const bytes = savedBytes(this.state);
@@ -285,8 +306,34 @@ export class EmbeddedWorkbook implements WorkbookHost {
   private become(next: State): void {
     this.past.push(this.state);
     this.future.length = 0;
-    this.state = afterRecalculation(this.state, next, this.options.recalculate ?? null);
+    this.state = next;
+    this.calculate();
     this.changed();
+  }
+
+  /** Works formulas out, at once where there is no engine and only marks are to be made, else while others go on. */
+  private calculate(): void {
+    if (this.calculated.has(this.state)) return;
+    if (this.recalculation.canWork) this.calculating ??= this.calculateAll().finally(() => { this.calculating = null; });
+    else this.take(this.recalculation.withoutEngine(formulaBook(this.state), changedCells(this.opened, this.state)));
+  }
+
+  /** One calculation after the other, until none of them was overtaken by a change. */
+  private async calculateAll(): Promise<void> {
+    while (!this.calculated.has(this.state)) {
+      const asked = this.state;
+      const found = await this.recalculation.of(formulaBook(asked), changedCells(this.opened, asked));
+      if (this.state === asked && this.take(found)) this.changed();
+    }
+  }
+
+  /** Puts results into the state, which stays the same step for undo; answers whether anything differs. */
+  private take(found: Recalculated): boolean {
+    const before = this.state;
+    this.state = withResults(before, found);
+    this.calculated.add(this.state);
+    if (this.saved === before) this.saved = this.state;
+    return this.state !== before;
   }
 
   private step(from: State[], to: State[]): boolean {
@@ -294,6 +341,7 @@ export class EmbeddedWorkbook implements WorkbookHost {
     if (next === undefined) return false;
     to.push(this.state);
     this.state = next;
+    this.calculate();
     this.changed();
     return true;
   }

@@ -2,4 +2,4 @@
 export { EmbeddedWorkbook, type Entry, type GridCell, type GridSheet, type GridTable, type Options } from "./embeddedWorkbook";
 export type { WorkbookFault } from "./fault";
 export { newWorkbook, openWorkbook } from "./open";
-export type { Recalculate } from "./recalculation";
+export type { Engine, EngineAnswer, EngineRequest } from "./recalculation/engine";

@@ -5,9 +5,9 @@ import { asFooter, pageNumber } from "../sheetLook";
 import { resultSheetMark, sheetNameChoices } from "../sheetNames";
 import { areaName, cellName, columnName, quotedSheet } from "./address";
 import { bookOf, sheetPosition, type SheetEntry } from "./book";
+import { cellXml } from "./cellXml";
 import { chartXml, drawingXml } from "./chartXml";
 import { isOfType, relationshipsOf, type PackageEdit } from "./packageParts";
-import { cellXml } from "./sheetXml";
 import type { StyleMaker } from "./styles";
 import { children, escapeAttribute, escapeText, first, sibling, type Element } from "./xml";
 

@@ -4,7 +4,8 @@ import { HostError } from "../workbookHost";
 import { areaName, contains, type Area, type At } from "./address";
 import { bookOf, sheetDataOf, type SheetEntry } from "./book";
 import { moveFormula } from "./moveFormula";
-import { formulaArea, type SheetCell, type SheetData, type SheetRow } from "./sheetXml";
+import type { SheetCell, SheetRow, SharedMaster } from "./sheetRows";
+import { formulaArea, type SheetData } from "./sheetXml";
 import { styleAt } from "./styles";
 import type { Parts } from "./zip";
 
@@ -47,55 +48,82 @@ export function formulaIn(data: SheetData, at: At, cell: SheetCell | undefined =
   const formula = cell?.formula;
   if (formula === undefined || formula.kind === "table") return null;
   if (formula.text !== "" || formula.kind !== "shared") return formula.text;
-  const master = data.masters.get(formula.group!);
+  const master = data.rows.masters.get(formula.group!);
   return master === undefined ? "" : moveFormula(master.text, { rows: at.row - master.row, columns: at.column - master.column });
 }
 
 /** What is put into a cell. What is left out stays as it is; a value without a formula takes an old formula away. */
-export type CellEdit = At & { readonly value: Cell; readonly formula?: string; readonly style?: number };
+export type CellEdit = At & Pick<SheetCell, "value" | "isError" | "isUnknown"> & { readonly formula?: string; readonly style?: number };
 
-/** The sheet with cells changed. Cells that followed a shared formula whose master is overwritten get their own. */
-export function withCells(data: SheetData, edits: readonly CellEdit[]): SheetData {
-  const rows = new Map(data.rows);
-  const masters = new Map(data.masters);
-  for (const [group, master] of orphaned(data, edits)) {
-    freeFollowers(data, rows, group, master.text, master);
+/**
+ * The sheet with cells changed. Cells that followed a shared formula whose master is overwritten get their own. With
+ * `results` the values are those of the formulas that the cells have, which stay.
+ */
+export function withCells(data: SheetData, edits: readonly CellEdit[], what: "entries" | "results" = "entries"): SheetData {
+  const rows = new Map<number, SheetRow>();
+  const masters = new Map(data.rows.masters);
+  for (const [group, master] of what === "results" ? [] : orphaned(data, edits)) {
+    freeFollowers(data, rows, group, master);
     masters.delete(group);
   }
   const byRow = new Map<number, CellEdit[]>();
-  for (const edit of edits) byRow.set(edit.row, [...(byRow.get(edit.row) ?? []), edit]);
-  for (const [number, ofRow] of byRow) rows.set(number, withRowCells(rows.get(number), number, ofRow));
-  return { ...data, rows, masters };
+  for (const edit of edits) {
+    const ofRow = byRow.get(edit.row);
+    if (ofRow === undefined) byRow.set(edit.row, [edit]);
+    else ofRow.push(edit);
+  }
+  for (const [number, ofRow] of byRow) {
+    const before = rows.get(number) ?? data.rows.get(number);
+    rows.set(number, what === "results" && before !== undefined ? withRowResults(before, ofRow) : withRowCells(before, number, ofRow));
+  }
+  return { ...data, rows: data.rows.with(rows, masters) };
 }
 
 function withRowCells(row: SheetRow | undefined, number: number, edits: readonly CellEdit[]): SheetRow {
   const cells = new Map((row?.cells ?? []).map((cell) => [cell.column, cell]));
-  for (const { column, value, formula, style } of edits) {
-    const before = cells.get(column);
-    const number = style ?? before?.style ?? 0;
-    if (value === "" && formula === undefined && number === 0) cells.delete(column);
-    else cells.set(column, { column, value, style: number, ...(formula === undefined ? {} : { formula: { text: formula, kind: "plain" } }) });
+  for (const { column, value, formula, style, isError, isUnknown } of edits) {
+    const kept = style ?? cells.get(column)?.style ?? 0;
+    if (value === "" && formula === undefined && kept === 0) cells.delete(column);
+    else {
+      cells.set(column, {
+        column, value, style: kept, ...(formula === undefined ? {} : { formula: { text: formula, kind: "plain" } }),
+        ...(isError === true ? { isError } : {}), ...(isUnknown === true ? { isUnknown } : {}),
+      });
+    }
   }
-  return { attributes: row?.attributes ?? ` r="${number + 1}"`, hidden: row?.hidden ?? false, cells: [...cells.values()].sort((a, b) => a.column - b.column) };
+  return { attributes: row?.attributes ?? ` r="${number + 1}"`, cells: [...cells.values()].sort((a, b) => a.column - b.column) };
+}
+
+function withRowResults(row: SheetRow, edits: readonly CellEdit[]): SheetRow {
+  const results = new Map(edits.map((edit) => [edit.column, edit]));
+  return {
+    ...row,
+    cells: row.cells.map((cell): SheetCell => {
+      const result = results.get(cell.column);
+      if (result === undefined) return cell;
+      const { source: _source, isError: _isError, isUnknown: _isUnknown, ...rest } = cell;
+      return { ...rest, value: result.value, ...(result.isError === true ? { isError: true } : {}) };
+    }),
+  };
 }
 
 /** The shared formulas whose master is about to go. */
-function orphaned(data: SheetData, edits: readonly CellEdit[]): readonly (readonly [string, { text: string; row: number; column: number }])[] {
-  if (data.masters.size === 0) return [];
+function orphaned(data: SheetData, edits: readonly CellEdit[]): readonly (readonly [string, SharedMaster])[] {
+  if (data.rows.masters.size === 0) return [];
   const touched = new Set(edits.map(({ row, column }) => `${row},${column}`));
-  return [...data.masters].filter(([, { row, column }]) => touched.has(`${row},${column}`));
+  return [...data.rows.masters].filter(([, { row, column }]) => touched.has(`${row},${column}`));
 }
 
-function freeFollowers(data: SheetData, rows: Map<number, SheetRow>, group: string, text: string, from: At): void {
-  for (const [number, row] of data.rows) {
+function freeFollowers(data: SheetData, rows: Map<number, SheetRow>, group: string, master: SharedMaster): void {
+  for (const number of data.rows.withFormulas()) {
+    const row = rows.get(number) ?? data.rows.get(number)!;
     if (!row.cells.some((cell) => cell.formula?.kind === "shared" && cell.formula.group === group)) continue;
     const cells = row.cells.map((cell): SheetCell => {
       if (cell.formula?.kind !== "shared" || cell.formula.group !== group) return cell;
       const { source: _, ...rest } = cell;
-      return { ...rest, formula: { kind: "plain", text: moveFormula(text, { rows: number - from.row, columns: cell.column - from.column }) } };
+      return { ...rest, formula: { kind: "plain", text: moveFormula(master.text, { rows: number - master.row, columns: cell.column - master.column }) } };
     });
-    const { source: _, ...rest } = row;
-    rows.set(number, { ...rest, cells });
+    rows.set(number, { ...row, cells });
   }
 }
 
@@ -121,12 +149,12 @@ export const isProtected = (data: SheetData): boolean =>
 
 const areas = new WeakMap<SheetData, readonly Area[]>();
 
-/** The blocks of array formulas that fill more than one cell. */
+/** The blocks of array formulas and data tables that fill more than one cell. */
 function arrayAreas(data: SheetData): readonly Area[] {
   let found = areas.get(data);
   if (found === undefined) {
-    found = [...data.rows.values()].flatMap(({ cells }) => cells.flatMap(({ formula }) => {
-      const area = formula?.kind === "array" ? formulaArea(formula) : null;
+    found = data.rows.withFormulas().flatMap((row) => data.rows.get(row)!.cells.flatMap(({ formula }) => {
+      const area = formula?.kind === "array" || formula?.kind === "table" ? formulaArea(formula) : null;
       return area === null || (area.top === area.bottom && area.left === area.right) ? [] : [area];
     }));
     areas.set(data, found);
@@ -135,4 +163,4 @@ function arrayAreas(data: SheetData): readonly Area[] {
 }
 
 /** Whether a cell of the sheet has a formula. */
-export const hasFormulas = (data: SheetData): boolean => [...data.rows.values()].some(({ cells }) => cells.some(({ formula }) => formula !== undefined));
+export const hasFormulas = (data: SheetData): boolean => data.rows.withFormulas().length > 0;

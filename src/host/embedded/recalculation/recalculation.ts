@@ -32,25 +32,33 @@ export class Recalculation {
   /** @param opened the workbook as its file has it */
   constructor(private readonly opened: FormulaBook, private readonly engine: Engine | null) {}
 
+  /** Whether there is an engine to ask. */
+  get canWork(): boolean {
+    return this.engine !== null && this.fault === null;
+  }
+
   /**
    * The workbook's formulas anew.
    * @param changed cells whose value or formula is not what it was in `opened`; results of formulas need not be named
    */
   async of(book: FormulaBook, changed: readonly FormulaPlace[]): Promise<Recalculated> {
-    const known = this.know(book);
-    if (known.length === 0) return { values: [], stale: [] };
-    if (this.engine !== null && this.fault === null) {
-      try {
-        return await this.worked(this.engine, book, known, changed);
-      } catch (fault) {
-        // An engine that broke once cannot be relied on; everything it would have told is called stale instead.
-        this.fault = fault instanceof Error ? fault : new Error(String(fault));
-      }
+    if (this.engine === null || this.fault !== null) return this.withoutEngine(book, changed);
+    try {
+      return await this.worked(this.engine, book, this.know(book), changed);
+    } catch (fault) {
+      // An engine that broke once cannot be relied on; everything it would have told is called stale instead.
+      this.fault = fault instanceof Error ? fault : new Error(String(fault));
+      return this.withoutEngine(book, changed);
     }
-    return { values: [], stale: cellsOf(staleFormulas(known, changed, () => true)) };
+  }
+
+  /** What may be old where nothing can be worked out: all that reads a changed cell. */
+  withoutEngine(book: FormulaBook, changed: readonly FormulaPlace[]): Recalculated {
+    return { values: [], stale: cellsOf(staleFormulas(this.know(book), changed, () => true)) };
   }
 
   private async worked(engine: Engine, book: FormulaBook, known: readonly KnownFormula[], changed: readonly FormulaPlace[]): Promise<Recalculated> {
+    if (known.length === 0) return { values: [], stale: [] };
     this.distrusted ??= this.findDistrusted(engine);
     const distrusted = await this.distrusted;
     const isHeld = ({ cell }: KnownFormula) => distrusted.has(keyOf(cell)) || distrusted.has(cell.formula);
