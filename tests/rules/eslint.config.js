@@ -36,12 +36,13 @@ export default tseslint.config(
       "@typescript-eslint/no-floating-promises": "error",
       "@typescript-eslint/no-misused-promises": ["error", { checksVoidReturn: { attributes: false } }],
       "@typescript-eslint/await-thenable": "error",
-      "@typescript-eslint/switch-exhaustiveness-check": "error",
+      "@typescript-eslint/switch-exhaustiveness-check": ["error", { considerDefaultExhaustiveForUnions: true }],
       "@typescript-eslint/consistent-type-imports": "error",
       // A name that the reader has matched is in the map; `!` says so, and noUncheckedIndexedAccess makes us say it.
       "@typescript-eslint/no-non-null-assertion": "off",
       "@typescript-eslint/no-extraneous-class": "off",
-      "@typescript-eslint/no-unused-vars": ["error", { argsIgnorePattern: "^_", varsIgnorePattern: "^_" }],
+      // The compiler finds what is not used (noUnusedLocals, noUnusedParameters).
+      "@typescript-eslint/no-unused-vars": "off",
       "@typescript-eslint/no-invalid-void-type": ["error", { allowAsThisParameter: true }],
       "react-hooks/rules-of-hooks": "error",
       "react-hooks/exhaustive-deps": "error",

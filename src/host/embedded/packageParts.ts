@@ -1,6 +1,7 @@
 /** The parts of a package and how they point at each other. */
 import type { Parts } from "./zip";
-import { bytesOf, children, documentOf, elements, first, freshDocument, serialized, sibling } from "./xml";
+import type { first} from "./xml";
+import { bytesOf, children, documentOf, elements, freshDocument, serialized, sibling } from "./xml";
 import { Damaged } from "./fault";
 
 export const relationshipType = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";

@@ -3,7 +3,8 @@ import { getFormatFromId } from "numfmt";
 import type { CellStyle } from "../../workbook/resultSheet";
 import { fillColours } from "../sheetLook";
 import { bookOf } from "./book";
-import { isOfType, PackageEdit, relationshipsOf } from "./packageParts";
+import type { PackageEdit} from "./packageParts";
+import { isOfType, relationshipsOf } from "./packageParts";
 import type { Parts } from "./zip";
 import { children, documentOf, first, sibling, type Element } from "./xml";
 

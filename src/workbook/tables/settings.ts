@@ -1,5 +1,5 @@
 /** The table Season: one setting a row. */
-import { Decimal } from "../../core/decimal";
+import type { Decimal } from "../../core/decimal";
 import type { AreaUnit, Settings } from "../../core/season";
 import { money, moneyPerUnit } from "../../core/units";
 import type { RawTable } from "../cell";
