@@ -1,0 +1,70 @@
+import { describe, expect, it } from "vitest";
+import { contentFromText } from "../../../tests/support/tableFromText";
+import { seasonReport } from "../report";
+import { reportJson } from "../reportJson";
+
+const farm = `
+Season
+| Setting | Value |
+| Operating interest rate | 8% |
+| Interest months | 6 |
+Crops
+| Crop | Yield unit | Weight per bu | Expected price | Per-unit selling cost |
+| Corn | bu | 56 | 4.40 | 0.40 |
+Fields
+| Field | Crop | Acres | Yield goal | Tenure | Operator share of crop % |
+| Alder | Corn | 120 | 200 | | |
+| Birch | Corn | 80 | 180 | crop share | 50 |
+Changes`;
+const headings = "| Change | Quadrant | Item | Quantity | Unit | Price | Basis | Years kept | Salvage | Field or Crop | Acres | Interest rate | Active |";
+const report = (...rows: readonly string[]) => seasonReport(contentFromText([farm, headings, ...rows].join("\n")));
+const linesOf = (...rows: readonly string[]) => report(...rows).season.changes![0]!.lines;
+
+describe("readChanges", () => {
+  it("reads a change as it is typed, and nothing is wrong with a gain that is blank", () => {
+    const { season, problems } = report(
+      "| Wheels | Added Returns | Yield gain | | bu | | per acre | | | Alder | | | Yes |",
+      "|  wheels | added costs | Closing wheels | 16 | row | $300 | lump sum | 5 | 400 | | | 6.5% | |");
+    expect(problems).toEqual([]);
+    expect(season.changes).toHaveLength(1);
+    const [change] = season.changes!;
+    expect(change).toMatchObject({ name: "Wheels", target: { field: "Alder" }, active: true });
+    expect([change!.area, change!.rate].map(String)).toEqual(["120", "0.065"]);
+    expect(change!.lines.map(({ sellsCrop, quantity, unit, source }) => [sellsCrop, quantity?.toString() ?? null, unit, source!.row])).toEqual([[true, null, "bu/ac", 1], [false, "16", "row", 2]]);
+  });
+
+  it("takes the whole farm and the operating interest rate where nothing else is said", () => {
+    const [change] = report("| Shed | added costs | Shed | 1 | piece | 50000 | lump sum | 20 | | | | | |").season.changes!;
+    expect([change!.target, change!.area.toString(), change!.rate.toString(), change!.active]).toEqual([null, "200", "0.08", false]);
+  });
+
+  it("takes a line with years for a lump sum, another for per acre, where no basis is typed", () => {
+    expect(linesOf("| A | added costs | One | 1 | piece | 5 | | 3 | | | | | |", "| A | added costs | Two | 1 | ac | 5 | | | | | | | |").map(({ basis }) => basis)).toEqual(["lump sum", "per acre"]);
+  });
+
+  it("keeps a price that is typed, and prices only what counts the crop", () => {
+    const lines = linesOf(
+      "| A | added returns | Gain | 2 | bu | 4.10 | per acre | | | Corn | | | |",
+      "| A | added returns | Gain in weight | 112 | lb/ac | | per acre | | | | | | |",
+      "| A | reduced returns | Loss | 1 | | | per acre | | | | | | |");
+    expect(lines.map(({ price, sellsCrop }) => [price?.toString() ?? null, sellsCrop])).toEqual([["4.1", false], [null, true], [null, true]]);
+    // 112 lb are two bushels of 56 lb.
+    expect(lines.map(({ quantity, unit }) => [quantity!.toFixed(20), unit])).toEqual([["2.00000000000000000000", "bu"], ["2.00000000000000000000", "bu/ac"], ["1.00000000000000000000", "bu/ac"]]);
+  });
+
+  it("leaves years off a yearly line, so that it is not spread as well", () => {
+    expect(linesOf("| A | added costs | Insurance | 1 | year | 90 | per year | 5 | | | | | |")[0]!.yearsKept).toBeNull();
+  });
+
+  it("comes out as JSON: quadrants and net in all, break-evens, payback", () => {
+    const { changes } = reportJson(report(
+      "| Wheels | added returns | Yield gain | 1 | bu | | per acre | | | Birch | | 0 | |",
+      "| Wheels | reduced costs | Spared | 1 | year | 40 | per year | | | | | | |",
+      "| Wheels | added costs | Wheels | 16 | row | 25 | lump sum | 4 | | | | | |"));
+    // 80 ac × 1 bu × 4.00 × half = 160; 400 over 4 years without interest = 100.
+    expect(changes).toEqual([{
+      change: "Wheels", acres: "80", addedReturns: "160", reducedCosts: "40", addedCosts: "100", reducedReturns: "0", netPerAcre: "1.25", net: "100",
+      breakEven: { yieldGain: "0.375", price: "1.9", acres: "30" }, paybackYears: "2",
+    }]);
+  });
+});
