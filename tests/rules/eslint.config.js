@@ -37,7 +37,7 @@ export default tseslint.config(
       "@typescript-eslint/no-misused-promises": ["error", { checksVoidReturn: { attributes: false } }],
       "@typescript-eslint/await-thenable": "error",
       "@typescript-eslint/switch-exhaustiveness-check": ["error", { considerDefaultExhaustiveForUnions: true }],
-      "@typescript-eslint/consistent-type-imports": "error",
+      "@typescript-eslint/consistent-type-imports": ["error", { fixStyle: "inline-type-imports" }],
       // A name that the reader has matched is in the map; `!` says so, and noUncheckedIndexedAccess makes us say it.
       "@typescript-eslint/no-non-null-assertion": "off",
       "@typescript-eslint/no-extraneous-class": "off",

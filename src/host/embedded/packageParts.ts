@@ -1,7 +1,6 @@
 /** The parts of a package and how they point at each other. */
 import type { Parts } from "./zip";
-import type { first} from "./xml";
-import { bytesOf, children, documentOf, elements, freshDocument, serialized, sibling } from "./xml";
+import { bytesOf, children, documentOf, elements, freshDocument, serialized, sibling, type first } from "./xml";
 import { Damaged } from "./fault";
 
 export const relationshipType = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";

@@ -3,8 +3,7 @@ import { getFormatFromId } from "numfmt";
 import type { CellStyle } from "../../workbook/resultSheet";
 import { fillColours } from "../sheetLook";
 import { bookOf } from "./book";
-import type { PackageEdit} from "./packageParts";
-import { isOfType, relationshipsOf } from "./packageParts";
+import { isOfType, relationshipsOf, type PackageEdit } from "./packageParts";
 import type { Parts } from "./zip";
 import { children, documentOf, first, sibling, type Element } from "./xml";
 

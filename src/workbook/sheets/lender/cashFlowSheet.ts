@@ -1,6 +1,5 @@
 /** The sheet *Cash flow*: month by month what comes in and goes out, and the operating loan beneath it. */
-import type { Decimal} from "../../../core/decimal";
-import { sum, zero } from "../../../core/decimal";
+import { sum, zero, type Decimal } from "../../../core/decimal";
 import { cashFlow, type CashFlow, type CashMonth } from "../../../core/lender/cashFlow";
 import { monthOf, monthsBetween, type Month } from "../../../core/lender/month";
 import { seasonFlows } from "../../../core/lender/seasonFlows";

@@ -1,0 +1,33 @@
+/** The README's first command, on a machine where its usual port is taken: the desk and the demo are served all the same. */
+import { spawn } from "node:child_process";
+import { createServer } from "node:http";
+import { expect, it } from "vitest";
+
+it("npm start serves the desk with the demo season on the next free port", async () => {
+  const other = createServer((_, response) => response.end("somebody else"));
+  // Where something else has the port already, that serves as well.
+  await new Promise<void>((done) => other.once("error", () => done()).listen(3000, "localhost", done));
+  const started = spawn("npm", ["start"], { detached: true, stdio: ["ignore", "pipe", "inherit"] });
+  try {
+    const address = await new Promise<string>((found, failed) => {
+      let said = "";
+      started.stdout.on("data", (text: Buffer) => {
+        said += text.toString("utf8");
+        const [, named] = /Pennyacre is at (http:\/\/localhost:\d+\/)/.exec(said) ?? [];
+        if (named !== undefined) found(named);
+      });
+      started.once("exit", (code) => failed(new Error(`npm start ended with ${code}: ${said}`)));
+    });
+    expect(address).not.toBe("http://localhost:3000/");
+    const page = await (await fetch(address)).text();
+    expect(page).toContain("<title>Pennyacre</title>");
+    const [, program = ""] = /<script[^>]* src="([^"]+)"/.exec(page) ?? [];
+    expect((await fetch(new URL(program, address))).status).toBe(200);
+    const demo = new Uint8Array(await (await fetch(new URL("demo-season.xlsx", address))).arrayBuffer());
+    expect([...demo.subarray(0, 2)]).toEqual([0x50, 0x4b]);
+  } finally {
+    // The whole group: npm, its shell and the server.
+    if (started.pid !== undefined && started.exitCode === null) process.kill(-started.pid);
+    other.close();
+  }
+}, 170_000);
