@@ -8,7 +8,7 @@ export type ProblemCase = {
   /** The workbook, as tests/support/tableFromText.ts reads it. */
   readonly workbook: string;
   /** Table, row and column, as the problem names them. */
-  readonly at: readonly [table: string, row?: number, column?: string];
+  readonly at: readonly [table: string, row?: number | undefined, column?: string];
   readonly found?: string;
   /** The slip cannot be made without others: a crop without fields has no acres either. */
   readonly brings?: true;
