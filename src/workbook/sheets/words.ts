@@ -3,7 +3,7 @@ import { Decimal } from "../../core/decimal";
 import type { Layer } from "../../core/kinds";
 import { layerNames } from "../../core/kinds";
 import type { Problem, Subject } from "../problem";
-import { explain } from "../problem";
+import { explain, placeWords } from "../explain";
 import type { SeasonReport } from "../seasonReport";
 import { note, text } from "./cells";
 import type { SheetCell } from "../resultSheet";
@@ -52,9 +52,9 @@ export function incompleteRows(report: SeasonReport, subject: Subject): readonly
   ];
 }
 
+/** Most explanations begin with the place; the others get it in front. */
 const placed = (problem: Problem): string => {
-  const { table, row, column } = problem.at;
-  const place = [table, row === undefined ? null : `row ${row}`, column ?? null].filter((part) => part !== null).join(", ");
-  return `${place}: ${explain(problem).what}`;
+  const { what } = explain(problem);
+  const place = placeWords(problem.at);
+  return what.startsWith(place) ? what : `${place}: ${what}`;
 };
-
