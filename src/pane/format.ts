@@ -2,7 +2,7 @@
 import { hundred, type Decimal } from "../core/decimal";
 import type { IsoDate, Settings } from "../core/season";
 import type { MonthDay } from "../core/stand/monthDay";
-import { shownMoney, shownPriceNeeded, shownQuantity, shownStand, shownYield, shownYieldNeeded } from "../workbook/shown";
+import { shownMoney, shownPriceNeeded, shownQuantity, shownStand, shownYield, shownYieldAtMost, shownYieldNeeded } from "../workbook/shown";
 
 /** Stands where a figure has no answer. */
 export const noFigure = "–";
@@ -22,6 +22,8 @@ export type Format = {
   readonly yield: Shown;
   /** A yield that is needed, rounded up to the tenth. */
   readonly yieldNeeded: Shown;
+  /** A yield that may be lost at most, rounded down to the tenth. */
+  readonly yieldAtMost: Shown;
   /** Up to two decimals, none where there are none. */
   readonly quantity: Shown;
   /** Money to the whole unit, for tables of many figures. */
@@ -78,6 +80,7 @@ export function formatOf({ currency, areaUnit }: Pick<Settings, "currency" | "ar
     priceNeeded: shown(shownPriceNeeded, two),
     yield: shown(shownYield, oneDecimal),
     yieldNeeded: shown(shownYieldNeeded, oneDecimal),
+    yieldAtMost: shown(shownYieldAtMost, oneDecimal),
     quantity: shown(shownQuantity, upToTwo),
     perArea: `${currency} per ${areaName}`,
   };

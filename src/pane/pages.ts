@@ -1,6 +1,8 @@
 import type { ComponentType } from "react";
 import type { Subject } from "../workbook/problem";
 import type { SeasonReport } from "../workbook/seasonReport";
+import { ChangesPage } from "./change/ChangesPage";
+import { LenderPage } from "./lender/LenderPage";
 import { ProblemsPage } from "./problems/ProblemsPage";
 import { SeasonPage } from "./season/SeasonPage";
 import { StandPage } from "./stand/StandPage";
@@ -11,7 +13,7 @@ export type PageProps = {
   readonly problemsOf: Subject | null;
 };
 
-export type PageId = "season" | "stand" | "problems";
+export type PageId = "season" | "stand" | "change" | "lender" | "problems";
 
 export type Page = {
   readonly id: PageId;
@@ -27,5 +29,7 @@ const uncounted = () => null;
 export const pages: readonly Page[] = [
   { id: "season", title: "Season", count: uncounted, Content: SeasonPage },
   { id: "stand", title: "Stand", count: uncounted, Content: StandPage },
+  { id: "change", title: "Weigh a change", count: (report) => report.figures.changes.length, Content: ChangesPage },
+  { id: "lender", title: "Lender pages", count: uncounted, Content: LenderPage },
   { id: "problems", title: "Problems", count: (report) => report.problems.length, Content: ProblemsPage },
 ];

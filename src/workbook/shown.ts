@@ -24,3 +24,5 @@ export const shownYieldNeeded = (value: Decimal): Decimal => (value.isNegative()
 export const shownQuantity = (value: Decimal): Decimal => rounded(value, 2, halfUp);
 /** A stand to the nearest hundred plants: a count knows no more. */
 export const shownStand = (value: Decimal): Decimal => value.toNearest("100", halfUp);
+/** A yield that may be given up at most: rounded down, so that what is shown still pays. */
+export const shownYieldAtMost = (value: Decimal): Decimal => value.toDecimalPlaces(9, halfUp).toDecimalPlaces(1, Decimal.ROUND_FLOOR);

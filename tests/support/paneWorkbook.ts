@@ -52,7 +52,7 @@ export const faultyContent: WorkbookContent = {
   }),
 };
 
-/** The same season with the fields' planting, a round of counts in two fields, and a count outside the table of yields. */
+/** The same season with the fields' planting, a round of counts in two fields, a count outside the table of yields, and two changes. */
 export const countedContent: WorkbookContent = {
   ...paneContent,
   tables: [
@@ -69,6 +69,12 @@ export const countedContent: WorkbookContent = {
     ]),
     table("Loans", ["Name", "Kind", "Balance", "Rate", "Payment", "Payments a year", "Next due"], [
       ["Season line", "operating", 40000, "8%", "", "", ""], ["Land note", "term", 180000, "6%", 17000, 1, "2031-12-10"],
+    ]),
+    table("Changes", ["Change", "Quadrant", "Item", "Quantity", "Unit", "Price", "Basis", "Years kept", "Salvage", "Field or Crop", "Acres", "Interest rate", "Active"], [
+      ["Closing wheels, spiked", "added returns", "Yield gain", "", "bu", "", "per acre", "", "", "Corn", "", "6%", "no"],
+      ["Closing wheels, spiked", "added costs", "Wheels", 8, "row", 320, "lump sum", 5],
+      ["Fewer soybean seeds", "reduced costs", "Seed not dropped", 0.2, "bag", 61, "per acre", "", "", "Soybeans", "", "", "yes"],
+      ["Fewer soybean seeds", "reduced returns", "Yield given up", 0.5, "bu", "", "per acre"],
     ]),
   ],
 };

@@ -4,7 +4,10 @@ import type { PageProps } from "../pages";
 import { PurchasePart } from "../purchase/PurchasePart";
 import { Incomplete } from "../parts/Incomplete";
 import { Segments } from "../parts/Segments";
+import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";
+import { breakEvenSheet } from "../../workbook/sheets/breakEven";
+import { costPerAcreSheet } from "../../workbook/sheets/costPerAcre";
 import { TablesPart } from "../setup/TablesPart";
 import { CropCard } from "./CropCard";
 import { entryTeller } from "./entryView";
@@ -34,6 +37,11 @@ export function SeasonPage({ report }: PageProps) {
         </>
       )}
       <ItemsCard report={report} teller={teller} />
+      {crops.length > 0 && (
+        <section className="pn-card" aria-label="Result sheets">
+          <WriteButton label="Write “Cost per acre” and “Break-even”" sheets={() => [costPerAcreSheet(report), breakEvenSheet(report)]} />
+        </section>
+      )}
       <TablesPart report={report} />
     </>
   );

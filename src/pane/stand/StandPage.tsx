@@ -4,7 +4,9 @@ import type { PageProps } from "../pages";
 import { Disclosure } from "../parts/Disclosure";
 import { Incomplete } from "../parts/Incomplete";
 import { Lines } from "../parts/Lines";
+import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";
+import { standSheet } from "../../workbook/sheets/stand";
 import { CountForm } from "./CountForm";
 import { OutlookCard } from "./OutlookCard";
 import { ReseedCard } from "./ReseedCard";
@@ -32,6 +34,9 @@ export function StandPage({ report }: PageProps) {
       {stand === undefined
         ? <p>Nothing is counted in {field.name} yet. Count several places spread over the field and add each as a row: the form above does it.</p>
         : <><CountedCard stand={stand} report={report} /><OutlookCard key={field.name} stand={stand} report={report} /><ReseedCard key={`reseed ${field.name}`} stand={stand} report={report} /></>}
+      {report.figures.stands.length > 0 && (
+        <section className="pn-card" aria-label="Write the stands"><WriteButton label="Write the sheet “Stand”" sheets={() => [standSheet(report)]} /></section>
+      )}
     </>
   );
 }

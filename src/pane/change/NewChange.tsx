@@ -1,0 +1,99 @@
+import { Button, Field, Select } from "@fluentui/react-components";
+import { useRef, useState, type FormEvent } from "react";
+import type { SeasonReport } from "../../workbook/seasonReport";
+import { addEntries } from "../commands/addEntries";
+import { Entry } from "../parts/Entry";
+import { ToldLine, type Told } from "../parts/Told";
+import { usePane } from "../paneContext";
+import { useDecimalComma } from "../useDecimalComma";
+import { AnswerPart } from "./AnswerPart";
+import { changeDraftView, emptyChange, type ChangeDraft } from "./changeDraft";
+import { groundOf, targetChoices, type Ground } from "./ground";
+import { boxLabel, layoutForms, type LayoutForm } from "./layoutForms";
+
+/** A new change: its layout, where it happens, its boxes, the answer while it is typed, and the rows at the end. */
+export function NewChange({ report }: { readonly report: SeasonReport }) {
+  const [layout, setLayout] = useState(layoutForms[0]!);
+  const targets = targetChoices(report);
+  const [wanted, want] = useState("");
+  const chosen = targets.find(({ value }) => value === wanted)?.value ?? targets[0]?.value;
+  const ground = chosen === undefined ? null : groundOf(report, chosen);
+  return (
+    <div className="pn-form">
+      <Field label="What is weighed">
+        <Select value={layout.name} onChange={(_, { value }) => setLayout(layoutForms.find(({ name }) => name === value)!)}>
+          {layoutForms.map(({ name }) => <option key={name}>{name}</option>)}
+        </Select>
+      </Field>
+      <Field label="Where">
+        <Select value={chosen ?? ""} onChange={(_, { value }) => want(value)}>
+          {targets.map(({ value, words }) => <option key={value} value={value}>{words}</option>)}
+        </Select>
+      </Field>
+      {ground === null ? <p>Enter a crop and a field of it first.</p> : <LayoutBoxes key={`${layout.name} ${chosen}`} form={layout} ground={ground} />}
+    </div>
+  );
+}
+
+type LayoutBoxesProps = { readonly form: LayoutForm; readonly ground: Ground };
+
+function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
+  const { host, watch, format, fault } = usePane();
+  const [typed, setTyped] = useState<ChangeDraft>({});
+  const [active, setActive] = useState(false);
+  const [wasTried, setTried] = useState(false);
+  const [isSaving, setSaving] = useState(false);
+  const [told, setTold] = useState<Told>(null);
+  const element = useRef<HTMLFormElement>(null);
+  // What is not typed over follows the season.
+  const draft = { ...emptyChange(form, ground), ...typed };
+  const view = changeDraftView(draft, form, ground, { decimalComma: useDecimalComma(), active });
+  const box = (name: string, label: string, more: { hint?: string | undefined; required?: boolean; text?: boolean } = {}) => (
+    <Entry
+      key={name} label={label} value={draft[name] ?? ""} hint={more.hint} required={more.required ?? false} numeric={more.text !== true}
+      fault={wasTried || typed[name] ? view.faults[name] : undefined}
+      change={(value) => {
+        setTold(null);
+        setTyped((before) => ({ ...before, [name]: value }));
+      }}
+    />
+  );
+  const save = async () => {
+    const content = watch.state().reading?.content;
+    if (view.rows === null || content === undefined) return;
+    setSaving(true);
+    const saved = await addEntries(host, content, "Changes", view.rows);
+    setSaving(false);
+    if (!saved.ok) return setTold({ tone: "failed", text: `The change was not saved. ${saved.failure.what} ${saved.failure.remedy}` });
+    const lost = saved.value.length === 0 ? "" : ` The table has no column for ${saved.value.join(", ")}, which was not written.`;
+    setTold({ tone: "done", text: `“${draft["name"]}” was saved as ${view.rows.length} rows of the table Changes.${lost}` });
+    setTyped({});
+    setTried(false);
+    await watch.refresh();
+  };
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (isSaving) return;
+    setTried(true);
+    if (view.rows === null) requestAnimationFrame(() => element.current?.querySelector<HTMLElement>("[aria-invalid=true]")?.focus());
+    else save().catch(fault);
+  };
+  return (
+    <form ref={element} className="pn-form" onSubmit={submit} noValidate aria-label="New change">
+      <div className="pn-boxes">
+        {form.boxes.map((each) => box(each.name, boxLabel(each, ground, format), { hint: each.hint, required: each.wanted?.needed ?? false, text: each.text ?? false }))}
+        {box("acres", format.areaUnit === "ac" ? "Acres a year" : "Hectares a year", { required: true })}
+        {box("rate", "Interest a year, %", { hint: "on what serves for years" })}
+      </div>
+      {view.made === null
+        ? <p className="pn-note" aria-live="polite">The answer stands here as soon as the boxes marked * are filled.</p>
+        : <AnswerPart change={view.made.layout.change} answer={view.made.answer} prices={ground.prices} lead={view.made.layout.lead} findings={view.made.layout.findings} cautions={view.made.layout.cautions} />}
+      {box("name", "Name of the change", { required: true, text: true })}
+      <label className="pn-check"><input type="checkbox" checked={active} onChange={() => setActive(!active)} /> Lay it over the outlook</label>
+      {wasTried && view.rows === null && <p className="pn-fault">Not saved yet. {Object.keys(view.faults).length === 0 ? "" : "Mend what is marked above."}</p>}
+      <Button type="submit" appearance="primary" disabledFocusable={isSaving}>{isSaving ? "Saving …" : "Save the change"}</Button>
+      <ToldLine told={told} />
+      <p className="pn-note">Saved as rows of the table Changes, where every line can be changed or struck out.</p>
+    </form>
+  );
+}

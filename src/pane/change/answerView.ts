@@ -1,0 +1,126 @@
+/** What the pane says of a change: first what it must bring to pay, then what it comes to. */
+import { breakEven, type BreakEven } from "../../core/partialBudget/breakEven";
+import { isCapital, isGrain, priceOf, quadrants, type Change, type ChangeLine } from "../../core/partialBudget/change";
+import type { ChangeAnswer, PriceRange } from "../../core/partialBudget/changeAnswer";
+import { withEntries, type Entry } from "../../core/partialBudget/entry";
+import type { TrialFinding } from "../../core/tables/trialFindings";
+import type { Format } from "../format";
+
+export type LineView = { readonly name: string; readonly detail: string; readonly cells: readonly string[] };
+
+export type AnswerView = {
+  /** What it takes to pay. */
+  readonly lead: string;
+  readonly net: string;
+  readonly netUnit: string;
+  /** The same where an entry is blank: what is known, and what is not. */
+  readonly open: string;
+  readonly quadrants: readonly { readonly name: string; readonly lines: readonly LineView[]; readonly cells: readonly string[] }[];
+  readonly facts: readonly { readonly name: string; readonly says: string }[];
+  /** At the low, expected and high price: the net change, or while the gain is blank the gain needed. */
+  readonly strip: readonly { readonly name: string; readonly cells: readonly string[] }[];
+  readonly stripOf: "net change" | "needed";
+};
+
+/** The entry whose break-even comes first: the yield gain, else the grain that is given up, else the area. */
+export function leadOf({ lines }: Change, { gain }: ChangeAnswer): Entry {
+  const line = gain ?? lines.find(({ quadrant, price }) => quadrant === "reduced returns" && isGrain(price));
+  return line === undefined ? { of: "area" } : { of: "quantity", line };
+}
+
+export function answerView(change: Change, answer: ChangeAnswer, prices: PriceRange | null, lead: Entry, format: Format): AnswerView {
+  const { net, netOfKnown, blank } = answer.net;
+  const onArea = `on ${format.quantity(change.area)} ${format.areaUnit}`;
+  return {
+    lead: leadWords(change, lead, format),
+    net: format.money(net.perArea),
+    netUnit: net.perYear === null ? `${format.perArea}: not known yet` : `${format.perArea} a year, ${format.amount(net.perYear)} ${onArea}`,
+    open: blank.length === 0 ? "" : `${namesOf(blank)} ${blank.length === 1 ? "is" : "are"} blank. The rest comes to ${format.amount(netOfKnown.perArea)} per ${format.areaName} a year, ${format.amount(netOfKnown.perYear)} ${onArea}.`,
+    quadrants: quadrants.map((quadrant) => {
+      const { lines, perArea, perYear } = answer.net.quadrants[quadrant];
+      return {
+        name: quadrant, cells: [format.money(perArea), format.money(perYear)],
+        lines: lines.map(({ line, ...amount }) => ({ name: line.item, detail: detail(line, format), cells: [format.money(amount.perArea), format.money(amount.perYear)] })),
+      };
+    }),
+    facts: facts(change, answer, lead, format),
+    ...stripView(change, answer, prices, lead, format),
+  };
+}
+
+const namesOf = (lines: readonly ChangeLine[]): string => lines.map(({ item }) => item).join(", ");
+const priceNames = ["low", "expected", "high"] as const;
+
+function stripView(change: Change, { strip, net }: ChangeAnswer, prices: PriceRange | null, lead: Entry, format: Format): Pick<AnswerView, "strip" | "stripOf"> {
+  if (strip === null || prices === null) return { strip: [], stripOf: "net change" };
+  if (net.net.perArea !== null) {
+    return { stripOf: "net change", strip: priceNames.map((name) => ({ name: `${name} price`, cells: [format.money(strip[name].net.perArea), format.money(strip[name].net.perYear)] })) };
+  }
+  if (lead.of !== "quantity") return { strip: [], stripOf: "needed" };
+  return {
+    stripOf: "needed",
+    strip: priceNames.map((name) => {
+      const price = prices[name] ?? prices.expected;
+      const at = withEntries(change, [{ entry: { of: "grain price" }, value: price }]);
+      const solved = breakEven(at, { of: "quantity", line: at.lines[change.lines.indexOf(lead.line)]! });
+      return { name: `${name} price, ${format.money(price)}`, cells: [solved.found ? (solved.pays === "above" ? format.yieldNeeded(solved.value) : format.yieldAtMost(solved.value)) : "–"] };
+    }),
+  };
+}
+
+function detail(line: ChangeLine, format: Format): string {
+  const price = priceOf(line);
+  const quantity = line.quantity === null ? "not entered" : `${format.quantity(line.quantity)} ${line.unit}`;
+  const kept = isCapital(line) ? `, over ${format.quantity(line.yearsKept)} years${line.salvage?.isZero() === false ? ` to ${format.amount(line.salvage)}` : ""}` : "";
+  return `${quantity} at ${format.amount(price)}${isGrain(line.price) ? " brought home" : ""}, ${line.basis}${kept}`;
+}
+
+/** What an entry must be for the change to pay, in a sentence. */
+export function leadWords(change: Change, entry: Entry, format: Format): string {
+  const answer = breakEven(change, entry);
+  const subject = entry.of === "area" ? "area" : entry.of === "grain price" ? "price" : "line" in entry ? entry.line.item : "";
+  if (!answer.found) {
+    switch (answer.why) {
+      case "another entry is blank": return `What it takes to pay is not known while another entry is blank: ${namesOf(blankBeside(change, entry))}.`;
+      case "makes no difference": return entry.of === "area" ? "More acres make no difference: nothing here is paid once for all of them." : `${subject} makes no difference to the answer.`;
+      case "pays at any value": return `It pays at any ${subject}.`;
+      case "pays at no value": return `It pays at no ${subject}.`;
+    }
+  }
+  return neededWords(entry, answer, subject, format);
+}
+
+const blankBeside = ({ lines }: Change, entry: Entry): readonly ChangeLine[] =>
+  lines.filter((line) => (line.quantity === null || priceOf(line) === null) && !("line" in entry && entry.line === line));
+
+function neededWords(entry: Entry, { value, pays }: Extract<BreakEven, { found: true }>, subject: string, format: Format): string {
+  const above = pays === "above";
+  if (entry.of === "area") return `It pays on ${above ? "more" : "less"} than ${format.quantity(value)} ${format.areaUnit} a year.`;
+  if (entry.of === "grain price") return value.isNegative() ? `It pays at ${above ? "any price" : "no price"} of grain.` : `It pays at a grain price ${above ? "above" : "below"} ${format.priceNeeded(value)} ${format.currency}.`;
+  if (entry.of !== "quantity") return `It pays with ${entry.of} ${above ? "above" : "below"} ${format.quantity(value)}.`;
+  const { unit } = entry.line;
+  if (value.isNegative()) return above ? `It pays even with a ${subject.toLowerCase()} of nothing, and would bear a loss of ${format.yieldAtMost(value.neg())} ${unit}.` : `It does not pay even with ${subject.toLowerCase()} of nothing.`;
+  return above ? `${subject} needed to pay: ${format.yieldNeeded(value)} ${unit}.` : `It pays as long as ${subject.toLowerCase()} is no more than ${format.yieldAtMost(value)} ${unit}.`;
+}
+
+function facts(change: Change, { breakEven: solved, payback }: ChangeAnswer, lead: Entry, format: Format): AnswerView["facts"] {
+  const { price, area } = solved;
+  return [
+    ...(lead.of !== "grain price" && price?.found === true && !price.value.isNegative()
+      ? [{ name: "Pays at a price", says: `${price.pays} ${format.priceNeeded(price.value)} ${format.currency}` }] : []),
+    ...(lead.of !== "area" && area.found ? [{ name: "Pays on an area", says: `${area.pays} ${format.quantity(area.value)} ${format.areaUnit}` }] : []),
+    ...(payback === null ? [] : [{
+      name: "Payback",
+      says: `${format.quantity(payback.simple)} years; ${payback.withInterest === null ? "with interest never" : `${format.quantity(payback.withInterest)} with interest`}`,
+    }]),
+    ...(change.lines.some(isCapital) ? [{ name: "Interest on capital", says: `${format.percent(change.rate)} a year` }] : []),
+  ];
+}
+
+const kindWords: Record<TrialFinding["kind"], string> = { replicated: "replicated trial", maker: "from those who sell or make it", report: "report" };
+
+/** A finding with its figure, what kind of trial it is, and where it was published. */
+export function trialWords({ finding, difference, kind, source }: TrialFinding): string {
+  const figure = difference === null ? "" : ` ${difference.low.eq(difference.high) ? difference.low.toFixed() : `${difference.low.toFixed()} to ${difference.high.toFixed()}`} ${difference.unit}.`;
+  return `${finding}${figure} (${kindWords[kind]}: ${source.publisher}, ${source.year})`;
+}

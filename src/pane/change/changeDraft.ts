@@ -1,0 +1,58 @@
+/** A new change as it is being typed: what is wrong with it, its answer, and the rows that it becomes. */
+import { hundred, zero } from "../../core/decimal";
+import { changeAnswer, type ChangeAnswer } from "../../core/partialBudget/changeAnswer";
+import { isCapital } from "../../core/partialBudget/change";
+import { grainOf } from "../../core/partialBudget/grain";
+import type { Layout } from "../../core/partialBudget/layouts/layout";
+import type { SeasonReport } from "../../workbook/seasonReport";
+import { plain } from "../../workbook/words";
+import type { EntryRow } from "../commands/addEntries";
+import { Typed, type Faults } from "../parts/typed";
+import { changeRows } from "./changeRows";
+import { circumstances, type Ground } from "./ground";
+import type { LayoutForm } from "./layoutForms";
+
+/** Boxes by name; besides the layout's own: `name`, `acres`, `rate` (percent). */
+export type ChangeDraft = { readonly [box: string]: string };
+
+/** The boxes as a form begins: the layout's name, all acres, the operating interest rate, and what the season knows. */
+export function emptyChange(form: LayoutForm, ground: Ground): ChangeDraft {
+  const rate = ground.report.season.settings.operatingInterest?.rate ?? null;
+  return {
+    name: form.name, acres: ground.budget.area.toString(), rate: rate === null ? "" : rate.times(hundred).toString(),
+    ...Object.fromEntries(form.boxes.map(({ name, begin }) => [name, begin?.(ground)?.toDecimalPlaces(4).toString() ?? ""])),
+  };
+}
+
+export type ChangeDraftView = {
+  readonly faults: Faults<string>;
+  /** The layout that the boxes make and its answer; `null` while there are faults in them. */
+  readonly made: { readonly layout: Layout; readonly answer: ChangeAnswer } | null;
+  /** The rows to write; `null` where a name is missing or taken too. */
+  readonly rows: readonly EntryRow[] | null;
+};
+
+export function changeDraftView(draft: ChangeDraft, form: LayoutForm, ground: Ground, { decimalComma, active }: { readonly decimalComma: boolean; readonly active: boolean }): ChangeDraftView {
+  const typed = new Typed<string>(draft, decimalComma);
+  const acres = typed.number("acres", { needed: true, aboveZero: true });
+  const rate = typed.number("rate");
+  const numbers = new Map(form.boxes.filter(({ text }) => text !== true).map(({ name, wanted }) => [name, typed.number(name, wanted)]));
+  if (!typed.isSound || acres === null) return { faults: typed.faults, made: null, rows: null };
+  const layout = form.build(circumstances(ground, acres, (rate ?? zero).div(hundred), form.beforeDrying), { number: (name) => numbers.get(name) ?? null, text: (name) => (draft[name] ?? "").trim() }, ground);
+  if (rate === null && layout.change.lines.some(isCapital)) return { faults: { rate: "Enter the interest rate: something here serves for years." }, made: null, rows: null };
+  const name = (draft["name"] ?? "").trim();
+  const faults = nameFaults(name, ground.report);
+  return {
+    faults, made: { layout, answer: changeAnswer(layout.change, ground.prices) },
+    rows: Object.keys(faults).length > 0 ? null : changeRows({
+      change: layout.change, name, target: ground.name, acres: acres.eq(ground.budget.area) ? null : acres, active, grain: grainOf(ground.budget),
+    }),
+  };
+}
+
+/** Lines of one name are one change, so a new change needs a name of its own. */
+export function nameFaults(name: string, { season }: SeasonReport): { readonly name?: string } {
+  if (name === "") return { name: "Give the change a name." };
+  const taken = (season.changes ?? []).some((change) => plain(change.name) === plain(name));
+  return taken ? { name: `There is a change “${name}” already. Give this one a name of its own.` } : {};
+}

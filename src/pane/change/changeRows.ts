@@ -1,0 +1,34 @@
+/** A change as rows of the table Changes, one a line; what is said of the change as a whole stands on the first. */
+import { isGrain, netOfGrain, type Change, type ChangeLine, type Grain } from "../../core/partialBudget/change";
+import type { Decimal } from "../../core/decimal";
+import type { EntryRow } from "../commands/addEntries";
+
+export type ChangeToWrite = {
+  readonly change: Change;
+  readonly name: string;
+  /** The field or crop that it is about. */
+  readonly target: string;
+  /** `null`: all of the target. */
+  readonly acres: Decimal | null;
+  readonly active: boolean;
+  /** What the table itself prices a unit of the target's crop at; a line at this price leaves the price blank. */
+  readonly grain: Grain;
+};
+
+/** The rows, in the order of the lines. */
+export function changeRows({ change, name, target, acres, active, grain }: ChangeToWrite): readonly EntryRow[] {
+  return change.lines.map((line, index) => rowOf([
+    ["Change", name], ["Quadrant", line.quadrant], ["Item", line.item], ["Quantity", line.quantity], ["Unit", line.unit], ["Price", priceOf(line, grain)],
+    ["Basis", line.basis], ["Years kept", line.yearsKept], ["Salvage", line.salvage?.isZero() === false ? line.salvage : null],
+    ...(index > 0 ? [] : [["Field or Crop", target], ["Acres", acres], ["Interest rate", change.rate.isZero() ? null : change.rate], ["Active", active ? "yes" : "no"]] as const),
+  ]));
+}
+
+/** What a unit of grain brings home elsewhere than in the outlook (at another moisture, say) is written as money. */
+function priceOf({ price }: ChangeLine, grain: Grain): Decimal | null {
+  if (!isGrain(price)) return price;
+  return price.price.eq(grain.price) && price.moving.eq(grain.moving) && price.share.eq(grain.share) ? null : netOfGrain(price);
+}
+
+const rowOf = (cells: readonly (readonly [string, string | Decimal | null])[]): EntryRow =>
+  new Map(cells.filter((cell): cell is [string, string | Decimal] => cell[1] !== null && cell[1] !== ""));

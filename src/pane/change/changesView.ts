@@ -1,0 +1,35 @@
+/** The changes of a season side by side, and the outlook with some of them laid over it. */
+import type { SeasonFigures } from "../../core/figures";
+import type { ChangeFigures } from "../../core/partialBudget/changeFigures";
+import { overlays, type CropOverlay } from "../../core/partialBudget/overlay";
+import { noFigure, type Format } from "../format";
+
+export type SideBySide = readonly { readonly name: string; readonly cells: readonly [string, string, string] }[];
+
+/** Gain needed to pay, net change per area and in all, of each change. */
+export const sideBySide = (changes: readonly ChangeFigures[], format: Format): SideBySide => changes.map(({ change, breakEven, net: { net }, gain }) => ({
+  name: change.name,
+  cells: [
+    breakEven.yieldGain?.found === true && gain !== null ? `${format.yieldNeeded(breakEven.yieldGain.value)} ${gain.unit}` : noFigure,
+    format.money(net.perArea), format.money(net.perYear),
+  ],
+}));
+
+/** The overlays with the changes that are switched on here, whatever the workbook says of them. */
+export const overlaysWith = ({ crops, changes }: SeasonFigures, on: ReadonlySet<string>): readonly CropOverlay[] =>
+  overlays(crops, changes.map((each) => ({ ...each, change: { ...each.change, active: on.has(each.change.name) } })));
+
+export type OverlayView = { readonly crop: string; readonly rows: readonly { readonly name: string; readonly cells: readonly string[] }[]; readonly note: string };
+
+export const overlayView = ({ crop, outlook, added, withChanges }: CropOverlay, format: Format): OverlayView => {
+  const blank = added.filter(({ inAll }) => inAll === null).map(({ change }) => change);
+  return {
+    crop,
+    rows: [
+      { name: "Outlook", cells: [format.money(outlook.perArea), format.money(outlook.inAll)] },
+      ...added.map(({ change, perArea, inAll }) => ({ name: change, cells: [format.money(perArea), format.money(inAll)] })),
+      { name: "With the changes", cells: [format.money(withChanges?.perArea ?? null), format.money(withChanges?.inAll ?? null)] },
+    ],
+    note: blank.length === 0 ? "" : `${blank.join(", ")}: an entry is blank, so what it adds is not known.`,
+  };
+};

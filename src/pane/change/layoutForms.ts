@@ -1,0 +1,173 @@
+/** The forms of the ready layouts: their boxes, what they are prefilled with, and the layout that the boxes make. */
+import { hundred, zero, type Decimal } from "../../core/decimal";
+import { closingWheels } from "../../core/partialBudget/layouts/closingWheels";
+import { anotherHybrid, type HybridFacts } from "../../core/partialBudget/layouts/hybrid";
+import type { Circumstances, Layout, LayoutName } from "../../core/partialBudget/layouts/layout";
+import { ownOrHireChange } from "../../core/partialBudget/layouts/ownOrHire";
+import { rebuildRowUnits } from "../../core/partialBudget/layouts/rebuildRowUnits";
+import { higherRent } from "../../core/partialBudget/layouts/rent";
+import { anotherSeedingRate } from "../../core/partialBudget/layouts/seedingRate";
+import { extraPass, secondSite, type TankItem } from "../../core/partialBudget/layouts/spraying";
+import { hours, money, moneyPerArea, moneyPerHour, moneyPerUnit, moneyPerYear, points, seedsPerArea, share, yieldPerArea, years } from "../../core/units";
+import type { Wanted } from "../parts/typed";
+import type { Format } from "../format";
+import { seedOf, type Ground } from "./ground";
+
+/** One box. `{…}` in a label stands for a unit: {area}, {yield}, {money}. */
+export type Box = {
+  readonly name: string;
+  readonly label: string;
+  readonly text?: boolean;
+  readonly wanted?: Wanted;
+  readonly hint?: string;
+  readonly begin?: (ground: Ground) => Decimal | null;
+};
+
+/** What is typed in the boxes: numbers already read, words trimmed. */
+export type Values = { readonly number: (name: string) => Decimal | null; readonly text: (name: string) => string };
+
+export type LayoutForm = {
+  readonly name: Exclude<LayoutName, "Reseed">;
+  readonly boxes: readonly Box[];
+  /** Whether the grain of the layout is without drying. */
+  readonly beforeDrying?: boolean;
+  /** Called with sound values only. */
+  readonly build: (of: Circumstances, values: Values, ground: Ground) => Layout;
+};
+
+const must = (name: string, label: string, more: Partial<Box> = {}): Box => ({ name, label, wanted: { needed: true }, ...more });
+const may = (name: string, label: string, more: Partial<Box> = {}): Box => ({ name, label, ...more });
+const above = { needed: true, aboveZero: true } as const;
+const gainHint = "blank: the answer is the gain needed";
+const gain = (label = "Yield gain, {yield}"): Box => may("gain", label, { hint: gainHint, wanted: { mayBeNegative: true } });
+
+/** A value where one is typed. */
+const given = <Unit>(value: Decimal | null, unit: (value: Decimal) => Unit): Unit | null => (value === null ? null : unit(value));
+const percent = (value: Decimal) => share(value.div(hundred));
+const wage = must("wage", "Labour per hour", { begin: ({ report }) => report.season.settings.labourPerHour });
+
+const tankBoxes = (number: "1" | "2"): readonly Box[] => [
+  may(`item${number}`, number === "1" ? "What goes in" : "A second one", { text: true }), may(`unit${number}`, "Unit", { text: true, hint: "fl oz, pt, lb …" }),
+  may(`rate${number}`, "Units per {area}", { hint: "as your label allows" }), may(`price${number}`, "Price per unit"),
+];
+const tankOf = ({ number, text }: Values): readonly TankItem[] => (["1", "2"] as const).flatMap((each) => {
+  const [rate, price] = [number(`rate${each}`), number(`price${each}`)];
+  return rate === null || price === null ? [] : [{ item: text(`item${each}`) || `Tank mix ${each}`, perArea: rate, unit: text(`unit${each}`) || "unit", price: money(price) }];
+});
+
+const hybridBoxes = (of: "now" | "other", words: string, begin: (of: "rate" | "price" | "perUnit" | "wet", ground: Ground) => Decimal | null): readonly Box[] => [
+  must(`${of}Seeds`, `Seeds per {area}, ${words}`, { wanted: above, begin: (ground) => begin("rate", ground) }),
+  must(`${of}Price`, `Price per unit of seed, ${words}`, { begin: (ground) => begin("price", ground) }),
+  must(`${of}PerUnit`, `Seeds in a unit, ${words}`, { wanted: above, begin: (ground) => begin("perUnit", ground) }),
+  may(`${of}Trait`, `Trait fee, {money}, ${words}`),
+  may(`${of}Wet`, `Points above standard, ${words}`, { begin: (ground) => begin("wet", ground) }),
+  may(`${of}Discount`, `Test-weight discount per unit of crop, ${words}`),
+];
+const hybridOf = (of: "now" | "other", { number }: Values): HybridFacts => ({
+  seedsPerArea: seedsPerArea(number(`${of}Seeds`)!), pricePerUnit: money(number(`${of}Price`)!), seedsPerUnit: number(`${of}PerUnit`)!,
+  traitFee: given(number(`${of}Trait`), moneyPerArea), wetPoints: points(number(`${of}Wet`) ?? zero), discount: given(number(`${of}Discount`), moneyPerUnit),
+});
+const seedFact = (of: "rate" | "price" | "perUnit" | "wet", ground: Ground): Decimal | null => {
+  const seed = seedOf(ground);
+  if (of === "wet") return ground.wetPoints;
+  if (of === "rate") return ground.field.seedsDropped ?? seed?.rate ?? null;
+  return seed?.[of] ?? null;
+};
+
+export const layoutForms: readonly LayoutForm[] = [
+  {
+    name: "Other closing wheels",
+    boxes: [
+      gain(), must("rows", "Rows", { wanted: above }), must("price", "Price per row"), must("years", "Years kept", { wanted: above }), may("salvage", "Worth in the end, in all"),
+      may("hours", "Hours to fit"), wage, may("upkeep", "More upkeep, {money}"),
+    ],
+    build: (of, { number }) => closingWheels({
+      ...of, rows: number("rows")!, pricePerRow: money(number("price")!), yearsKept: years(number("years")!), salvage: given(number("salvage"), money),
+      fittingHours: given(number("hours"), hours), wage: moneyPerHour(number("wage")!), upkeep: given(number("upkeep"), moneyPerArea), yieldGain: given(number("gain"), yieldPerArea),
+    }),
+  },
+  {
+    name: "Rebuild worn row units",
+    boxes: [
+      must("rows", "Rows", { wanted: above }), must("rebuilt", "Rows rebuilt", { wanted: above }), must("parts", "Parts per row"), may("hours", "Shop hours per row"), wage,
+      must("years", "Years kept", { wanted: above }), may("spared", "Repairs spared a year, in all"),
+      may("badRows", "Rows that plant badly", { hint: "blank: the answer is the yield that must be kept" }), may("loss", "Yield that such a row loses, %", { hint: "of its own yield" }),
+    ],
+    build: (of, { number }, { budget }) => {
+      const [bad, loss] = [number("badRows"), number("loss")];
+      return rebuildRowUnits({
+        ...of, rows: number("rows")!, rowsRebuilt: number("rebuilt")!, partsPerRow: money(number("parts")!), shopHoursPerRow: hours(number("hours") ?? zero), wage: moneyPerHour(number("wage")!),
+        yearsKept: years(number("years")!), repairsSpared: given(number("spared"), moneyPerYear),
+        badRows: bad === null || loss === null ? null : { rows: bad, yield: budget.yields.used, loss: percent(loss) },
+      });
+    },
+  },
+  {
+    name: "Another hybrid", beforeDrying: true,
+    boxes: [
+      gain("Yield gain at standard moisture, {yield}"), must("yieldNow", "Present yield, {yield}", { begin: ({ budget }) => budget.yields.used }),
+      may("drying", "Drying per unit and point", { begin: ({ report }) => report.season.settings.dryingChargePerPoint }),
+      ...hybridBoxes("now", "present", seedFact), ...hybridBoxes("other", "other", (of, ground) => (of === "price" ? null : seedFact(of, ground))),
+    ],
+    build: (of, values) => anotherHybrid({
+      ...of, now: hybridOf("now", values), other: hybridOf("other", values), yieldNow: yieldPerArea(values.number("yieldNow")!),
+      yieldGain: given(values.number("gain"), yieldPerArea), dryingPerPoint: moneyPerUnit(values.number("drying") ?? zero),
+    }),
+  },
+  {
+    name: "Another seeding rate",
+    boxes: [
+      must("from", "Seeds per {area} now", { wanted: above, begin: (ground) => seedFact("rate", ground) }), must("to", "Seeds per {area} then", { wanted: above }),
+      must("price", "Price per unit of seed", { begin: (ground) => seedFact("price", ground) }), must("perUnit", "Seeds in a unit", { wanted: above, begin: (ground) => seedFact("perUnit", ground) }),
+      may("gain", "Yield difference, {yield}", { hint: "gained by more seed, given up with less; blank: the answer is how much" }),
+    ],
+    build: (of, { number }) => anotherSeedingRate({
+      ...of, from: seedsPerArea(number("from")!), to: seedsPerArea(number("to")!), pricePerUnit: money(number("price")!), seedsPerUnit: number("perUnit")!,
+      yieldDifference: given(number("gain"), yieldPerArea),
+    }),
+  },
+  {
+    name: "A second site of action in the tank",
+    boxes: [
+      gain("Yield kept from weeds, {yield}"), ...tankBoxes("1"), ...tankBoxes("2"), may("pass", "A pass of its own, {money}"), may("spared", "A later pass spared, {money}"),
+      may("later", "Cost of escapes spared in later years, {money}", { hint: "your own estimate" }),
+    ],
+    build: (of, values) => secondSite({
+      ...of, items: tankOf(values), extraPass: given(values.number("pass"), moneyPerArea), passSpared: given(values.number("spared"), moneyPerArea),
+      laterCostSpared: given(values.number("later"), moneyPerArea), yieldKept: given(values.number("gain"), yieldPerArea),
+    }),
+  },
+  {
+    name: "An extra pass",
+    boxes: [gain(), ...tankBoxes("1"), must("pass", "The pass, {money}", { hint: "custom rate, or your own machine" }), may("trampled", "Yield under the wheels, %")],
+    build: (of, values, { budget }) => extraPass({
+      ...of, items: tankOf(values), pass: moneyPerArea(values.number("pass")!), trampled: given(values.number("trampled"), percent), yieldNow: budget.yields.used,
+      yieldGain: given(values.number("gain"), yieldPerArea),
+    }),
+  },
+  {
+    name: "Own or hire",
+    boxes: [
+      must("custom", "Custom rate, {money}"), must("price", "Price of the machine"), may("salvage", "Worth in the end"), must("years", "Years kept", { wanted: above }),
+      may("yearly", "Taxes, insurance, housing a year"), must("running", "Fuel, labour, repairs, {money}"), may("gain", "Yield from doing it in time, {yield}", { hint: "blank: none is claimed" }),
+    ],
+    build: (of, { number }) => ownOrHireChange({
+      ...of, customRate: moneyPerArea(number("custom")!), purchasePrice: money(number("price")!), salvage: money(number("salvage") ?? zero), yearsKept: years(number("years")!),
+      taxesInsuranceHousing: moneyPerYear(number("yearly") ?? zero), running: moneyPerArea(number("running")!), timeliness: given(number("gain"), yieldPerArea),
+    }),
+  },
+  {
+    name: "A higher rent",
+    boxes: [
+      must("from", "Rent now, {money}", { begin: ({ field }) => field.rentPerArea }), must("to", "Rent asked, {money}"),
+      may("margin", "What the ground leaves beyond its costs and rent, {money}", { hint: "and would be lost with it" }), gain("Yield that carries the rise, {yield}"),
+    ],
+    build: (of, { number }) => higherRent({
+      ...of, from: moneyPerArea(number("from")!), to: moneyPerArea(number("to")!), marginKept: given(number("margin"), moneyPerArea), yieldGain: given(number("gain"), yieldPerArea),
+    }),
+  },
+];
+
+/** The label of a box with its units. */
+export const boxLabel = ({ label }: Box, { crop }: Ground, format: Format): string =>
+  label.replace("{area}", format.areaName).replace("{yield}", `${crop.yieldUnit} per ${format.areaName}`).replace("{money}", format.perArea);

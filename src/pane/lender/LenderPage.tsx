@@ -1,0 +1,70 @@
+import { useState } from "react";
+import { layerNames, layers } from "../../core/kinds";
+import { lenderNotices } from "../../workbook/sheets/lender/notes";
+import type { PageProps } from "../pages";
+import { Incomplete } from "../parts/Incomplete";
+import { Lines } from "../parts/Lines";
+import { Segments } from "../parts/Segments";
+import { WriteButton } from "../parts/WriteButton";
+import { usePane } from "../paneContext";
+import { FigureTable } from "../season/FigureTable";
+import { today } from "../today";
+import { companions, firstChoice, lenderPreview, sheetsOf, type LenderChoice } from "./lenderView";
+
+/** Chooses what a lender gets to see, shows what would embarrass, and writes the pages. */
+export function LenderPage({ report }: PageProps) {
+  const { format } = usePane();
+  const [left, leave] = useState<ReadonlySet<string>>(new Set());
+  const [choice, setChoice] = useState<Pick<LenderChoice, "layer" | "companions">>(() => firstChoice(report));
+  const all = report.figures.crops.map(({ crop }) => crop);
+  const crops = all.filter((crop) => !left.has(crop));
+  if (all.length === 0) return <p>There is no crop to show a lender yet: enter one in the table Crops, and a field of it in Fields.</p>;
+  const chosen = { ...choice, crops };
+  const preview = lenderPreview(report, chosen, format);
+  const notices = lenderNotices(report);
+  const date = today();
+  return (
+    <>
+      <section className="pn-card" aria-label="What to show">
+        <fieldset className="pn-checks">
+          <legend>Crops</legend>
+          {all.map((crop) => <Check key={crop} label={crop} isOn={!left.has(crop)} turn={() => leave(flipped(left, crop))} />)}
+        </fieldset>
+        <Segments legend="Cost layer of the tables" choices={layers.map((value) => ({ value, name: layerNames[value] }))} chosen={choice.layer} choose={(layer) => setChoice({ ...choice, layer })} />
+        <fieldset className="pn-checks">
+          <legend>Sheets beside the lender pages</legend>
+          {companions.map((name) => <Check key={name} label={name} isOn={choice.companions.has(name)} turn={() => setChoice({ ...choice, companions: flipped(choice.companions, name) })} />)}
+        </fieldset>
+      </section>
+      <section className="pn-card" aria-label="Before you show them">
+        <header><h3>Before you show them</h3></header>
+        <Incomplete of={{ of: "farm" }} problems={report.problems.length} />
+        {notices.length === 0
+          ? <p>Nothing stands out that a lender would ask about first.</p>
+          : <><p>A lender would ask about this first:</p><ul className="pn-notice-list">{notices.map(({ words }) => <li key={words}>{words}</li>)}</ul></>}
+      </section>
+      <section className="pn-card" aria-label="What the pages lead with">
+        <header><h3>What the pages lead with</h3></header>
+        {preview.crops.map(({ crop, caption, rows }) => <FigureTable key={crop} caption={caption} columns={[format.currency]} rows={rows} />)}
+        <Lines lines={preview.farm} />
+      </section>
+      <section className="pn-card" aria-label="Write">
+        <WriteButton
+          isMain label="Write the lender pages" sheets={() => sheetsOf(report, chosen, date)} after={`as of ${format.day(date)}`}
+          {...(crops.length === 0 && { hold: "Nothing was written. Choose a crop first." })}
+        />
+        <p className="pn-note">Two pages to print, as of {format.day(date)}, made again at each writing. One undo takes the writing back where Excel can undo it.</p>
+      </section>
+    </>
+  );
+}
+
+const flipped = <Name extends string>(names: ReadonlySet<Name>, name: Name): ReadonlySet<Name> => {
+  const next = new Set(names);
+  if (!next.delete(name)) next.add(name);
+  return next;
+};
+
+const Check = ({ label, isOn, turn }: { readonly label: string; readonly isOn: boolean; readonly turn: () => void }) => (
+  <label className="pn-check"><input type="checkbox" checked={isOn} onChange={turn} /> {label}</label>
+);

@@ -1,0 +1,50 @@
+import { Button } from "@fluentui/react-components";
+import { useState } from "react";
+import type { ResultSheet } from "../../workbook/resultSheet";
+import { outcome } from "../failure";
+import { usePane } from "../paneContext";
+import { ToldLine, type Told } from "./Told";
+
+export type WriteButtonProps = {
+  readonly label: string;
+  /** Made when the button is pressed; none where `hold` says why not. */
+  readonly sheets: () => readonly ResultSheet[];
+  /** Why nothing can be written yet; left out where it can. */
+  readonly hold?: string | undefined;
+  /** What is said after the names of the sheets. */
+  readonly after?: string;
+  readonly isMain?: boolean;
+};
+
+/** Writes result sheets as one step and says which; a refusal of the workbook is said in words, and the button stays. */
+export function WriteButton({ label, sheets, hold, after = "", isMain = false }: WriteButtonProps) {
+  const { host, fault } = usePane();
+  const [isWriting, setWriting] = useState(false);
+  const [told, setTold] = useState<Told>(null);
+  const write = async () => {
+    if (hold !== undefined) return setTold({ tone: "failed", text: hold });
+    setWriting(true);
+    setTold(null);
+    const made = sheets();
+    const written = await outcome(() => host.write(made));
+    setWriting(false);
+    setTold(written.ok ? { tone: "done", text: writtenWords(made, after) } : { tone: "failed", text: `Nothing was written. ${written.failure.what} ${written.failure.remedy}` });
+  };
+  return (
+    <>
+      <p className="pn-buttons">
+        <Button appearance={isMain ? "primary" : "secondary"} disabledFocusable={isWriting} onClick={() => { if (!isWriting) write().catch(fault); }}>
+          {isWriting ? "Writing …" : label}
+        </Button>
+      </p>
+      <ToldLine told={told} />
+    </>
+  );
+}
+
+/** What was written, and what became of sheets that were there. */
+export function writtenWords(sheets: readonly ResultSheet[], after: string): string {
+  const names = sheets.map(({ name }) => `“${name}”`);
+  const list = names.length === 1 ? names[0]! : `${names.slice(0, -1).join(", ")} and ${names.at(-1)!}`;
+  return `${names.length === 1 ? "The sheet" : "The sheets"} ${list} ${names.length === 1 ? "was" : "were"} written${after === "" ? "" : ` ${after}`}. Our earlier ones of the same name were made again; a sheet of your own is never touched.`;
+}
