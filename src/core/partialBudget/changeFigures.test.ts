@@ -5,7 +5,7 @@ import { Decimal, sum } from "../decimal";
 import type { Season } from "../season";
 import { seasonFigures } from "../seasonFigures";
 import { area, money, moneyPerUnit, points, share, yearlyRate, years } from "../units";
-import type { breakEven } from "./breakEven";
+import { type breakEven } from "./breakEven";
 import { amountPerAcre, outlay, perAcre, type ChangeLine } from "./change";
 import { withEntries } from "./entry";
 import { netChange } from "./netChange";
