@@ -29,6 +29,13 @@ const keeping = (index: number) => (range: Range): number[] => {
   return inSight.includes(index) || index >= range.count ? inSight : [...inSight, index].sort((a, b) => a - b);
 };
 
+/** The heading row of the table that the active cell is in, where it has been scrolled out of sight: the column is named by it then. */
+function headingOutOfSight({ tables }: GridSheet, active: CellAt, column: number, firstInSight: number): number | null {
+  const table = tables.find(({ block }) => isIn(active, { ...block, bottom: block.bottom + 1 }));
+  if (table === undefined || table.headingRow === null || table.headingRow >= firstInSight) return null;
+  return column >= table.block.left && column <= table.block.right ? table.headingRow : null;
+}
+
 /** The least scrolling that brings something in sight, in pixels; its beginning where it is larger than what is in sight. */
 function nearest(scrolled: number, start: number, size: number, inSight: number): number {
   if (start < scrolled || size > inSight) return start;
@@ -92,6 +99,11 @@ export function SheetGrid({ book, sheet, version, selection, editing, focusReque
 
   const onPointer = usePointerSelection(selection, sheet, commands);
   const width = columns.getTotalSize();
+  const firstInSight = Math.floor((rows.scrollOffset ?? 0) / rowHeight);
+  const headingOf = (column: number): string => {
+    const heading = headingOutOfSight(sheet, active, column, firstInSight);
+    return heading === null ? columnName(column) : `${columnName(column)} · ${book.cell(sheet.name, { row: heading, column }).text}`;
+  };
 
   return (
     <div
@@ -107,7 +119,7 @@ export function SheetGrid({ book, sheet, version, selection, editing, focusReque
               key={index} className="column-name" role="columnheader" aria-colindex={index + 2} data-column-name={index}
               data-within={index >= block.left && index <= block.right ? "" : undefined} style={{ left: start, width: size }}
             >
-              {columnName(index)}
+              {headingOf(index)}
             </span>
           ))}
         </div>

@@ -53,25 +53,27 @@ export function WorkbookView({ open: { book, name }, files, theme }: WorkbookVie
         name={name} hasChanges={book.hasChanges()} book={book} files={files} commands={commands}
         table={tableAt(sheet, selection)} view={view} setView={setView}
       />
-      <main className="work">
-        <EntryLine book={book} sheet={sheet} active={selection.active} editing={workspace.editing} commands={commands} />
-        <div id="sheet-panel" className="sheet-panel" role="tabpanel" aria-labelledby={tabId(sheet.name)}>
-          <SheetGrid
-            key={sheet.name} book={book} sheet={sheet} version={version} selection={selection} editing={workspace.editing}
-            focusRequest={workspace.focusRequest} commands={commands}
-          />
-        </div>
-        <SheetTabs sheets={sheets} shown={sheet.name} show={commands.showSheet} />
-        <div className="status" role="status">
-          {status !== "" ? status : isBlockSelected ? `${blockName(selectedBlock(selection))} selected.` : ""}
-        </div>
-        <p id="grid-help" className="unseen">
-          Type to enter, F2 to edit, Escape then Tab to leave the grid, F6 for the next part of the page.
-        </p>
+      <main className="both">
+        <section className="work" aria-label="Workbook">
+          <EntryLine book={book} sheet={sheet} active={selection.active} editing={workspace.editing} commands={commands} />
+          <div id="sheet-panel" className="sheet-panel" role="tabpanel" aria-labelledby={tabId(sheet.name)}>
+            <SheetGrid
+              key={sheet.name} book={book} sheet={sheet} version={version} selection={selection} editing={workspace.editing}
+              focusRequest={workspace.focusRequest} commands={commands}
+            />
+          </div>
+          <SheetTabs sheets={sheets} shown={sheet.name} show={commands.showSheet} />
+          <div className="status" role="status">
+            {status !== "" ? status : isBlockSelected ? `${blockName(selectedBlock(selection))} selected.` : ""}
+          </div>
+          <p id="grid-help" className="unseen">
+            Type to enter, F2 to edit, Escape then Tab to leave the grid, F6 for the next part of the page.
+          </p>
+        </section>
+        <section id="pane" className="pane" aria-label="Figures" tabIndex={-1}>
+          <PaneBeside host={book.host} openDemo={openDemo} />
+        </section>
       </main>
-      <aside id="pane" className="pane" aria-label="Pennyacre" tabIndex={-1}>
-        <PaneBeside host={book.host} openDemo={openDemo} />
-      </aside>
     </div>
   );
 }

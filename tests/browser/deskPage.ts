@@ -19,7 +19,7 @@ export const activeAddress = (page: Page): Promise<string> => page.locator(".ent
 
 /** Shows a sheet. The grid then has the focus. */
 export async function showSheet(page: Page, name: string): Promise<void> {
-  await page.getByRole("tab", { name, exact: true }).click();
+  await page.getByRole("tablist", { name: "Sheets" }).getByRole("tab", { name, exact: true }).click();
   await page.waitForFunction((sheet) => document.querySelector(".sheet")?.getAttribute("aria-label") === `Sheet ${sheet}`, name);
   await page.waitForFunction(() => document.activeElement?.matches(".sheet [data-active]"));
 }
@@ -37,12 +37,13 @@ export async function tableOnSheet(page: Page): Promise<{ readonly headings: rea
   const headings = page.locator('.sheet [data-part="heading"]');
   await headings.first().waitFor();
   await page.keyboard.press("Control+Home");
+  const texts = await headings.allInnerTexts();
   const headingRow = Number(await headings.first().evaluate((element) => element.parentElement?.dataset["row"]));
   for (let step = 0; step <= headingRow; step += 1) await page.keyboard.press("ArrowDown");
   await page.keyboard.press("Control+ArrowDown");
   const last = Number((await activeAddress(page)).replace(/\D/g, ""));
   await page.keyboard.press("ArrowDown");
-  return { headings: await page.locator('.sheet [data-part="heading"]').allInnerTexts(), below: `A${last + 1}` };
+  return { headings: texts, below: `A${last + 1}` };
 }
 
 /** The figures at the head of the pane's cards, one a crop. */
