@@ -1,7 +1,8 @@
 import type { EmbeddedWorkbook } from "../../src/host/embedded";
 import { areaName, cellName } from "../../src/host/embedded/address";
 import { bookOf, sheetDataOf, sheetPosition } from "../../src/host/embedded/book";
-import { choiceLists, lookOf } from "../../src/host/embedded/looks";
+import { choiceLists } from "../../src/host/embedded/choices";
+import { lookOf } from "../../src/host/embedded/looks";
 import { relationshipsOf, isOfType } from "../../src/host/embedded/packageParts";
 import { textOf } from "../../src/host/embedded/xml";
 import type { Snapshot } from "../host/fixture";
@@ -29,7 +30,7 @@ export function embeddedSnapshot(workbook: EmbeddedWorkbook): Snapshot {
       name, cells: Object.fromEntries(cells), tables: shown.get(name)!.tables.map((table) => ({ name: table.name, range: areaName(table.area) })),
       merges: look.merges.map(areaName), columnWidths: [...look.widths.values()], frozenRows: look.frozenRows,
       titleRows: titles === undefined ? null : /\$(\d+:)\$(\d+)$/.exec(titles)!.slice(1).join(""),
-      orientation: /<pageSetup[^>]*orientation="landscape"/.test(data.text) ? "landscape" as const : "portrait" as const, charts,
+      orientation: /<pageSetup[^>]*orientation="landscape"/.test(data.after) ? "landscape" as const : "portrait" as const, charts,
       choices: choiceLists(data).map(({ areas, source }) => ({ cell: cellName({ row: areas[0]!.top, column: areas[0]!.left }), words: source.replaceAll("\"", "").split(",") })),
     };
   });

@@ -9,7 +9,8 @@ import { areaName, columnName, lastRow, parseArea, quotedSheet, type Area, type 
 import { bodyOf, bookOf, tablesOf } from "./book";
 import { contentOf, staleKey, usedPart } from "./content";
 import { changedCells, formulaBook, needsCalculation, withResults } from "./formulas";
-import { choicesAt, lookOf, type SheetLook } from "./looks";
+import { choicesAt } from "./choices";
+import { lookOf, type SheetLook } from "./looks";
 import { writeInputTable, writeResultSheet } from "./newSheets";
 import { PackageEdit } from "./packageParts";
 import type { Engine } from "./recalculation/engine";

@@ -1,71 +1,39 @@
-/** What a sheet shows beside its cells: column widths, drop-down lists, hidden and frozen parts. */
-import { contains, parseArea, splitSheet, type Area, type At } from "./address";
+/** What a sheet shows beside its cells: column widths, joined cells, hidden and frozen parts. */
+import { parseArea, type Area } from "./address";
+import { attribute } from "./attribute";
 import type { SheetData } from "./sheetXml";
-import { dataOf, sheetNamed, valueIn, type State } from "./state";
-import { unescapeText } from "./xml";
 
 export type SheetLook = {
   /** Widths in characters of the columns that have one of their own. */
   readonly widths: ReadonlyMap<number, number>;
+  readonly hiddenColumns: ReadonlySet<number>;
   readonly frozenRows: number;
   readonly merges: readonly Area[];
 };
 
-const looks = new WeakMap<SheetData, { readonly text: string; readonly look: SheetLook }>();
+const looks = new WeakMap<SheetData, SheetLook>();
+/** A width for all 16,384 columns says nothing of those that are used. */
+const widestRun = 1000;
 
 export function lookOf(data: SheetData): SheetLook {
   const found = looks.get(data);
-  if (found !== undefined) return found.look;
-  const p = data.prefix;
-  const before = data.text.slice(0, data.rowsFrom);
+  if (found !== undefined) return found;
+  const { prefix: p, before, after } = data;
   const widths = new Map<number, number>();
+  const hiddenColumns = new Set<number>();
   for (const [tag] of before.matchAll(new RegExp(`<${p}col\\s[^>]*>`, "g"))) {
-    const [min, max, width] = ["min", "max", "width"].map((name) => Number(new RegExp(`\\s${name}="([^"]*)"`).exec(tag)?.[1]));
-    for (let column = min!; column <= Math.min(max!, min! + 500); column += 1) if (Number.isFinite(width)) widths.set(column - 1, width!);
-  }
-  const pane = new RegExp(`<${p}pane\\s[^>]*>`).exec(before)?.[0] ?? "";
-  const merges = [...data.text.slice(data.rowsTo).matchAll(new RegExp(`<${p}mergeCell\\s+ref="([^"]+)"`, "g"))].flatMap(([, ref]) => parseArea(ref!) ?? []);
-  const look = { widths, frozenRows: /state="frozen"/.test(pane) ? Number(/ySplit="(\d+)/.exec(pane)?.[1] ?? "0") : 0, merges };
-  looks.set(data, { text: data.text, look });
-  return look;
-}
-
-export type ChoiceList = { readonly areas: readonly Area[]; readonly source: string };
-const lists = new Map<string, readonly ChoiceList[]>();
-
-/** The drop-down lists of a sheet. */
-export function choiceLists(data: SheetData): readonly ChoiceList[] {
-  const after = data.text.slice(data.rowsTo);
-  let found = lists.get(after);
-  if (found === undefined) {
-    const p = data.prefix;
-    found = [...after.matchAll(new RegExp(`<${p}dataValidation\\s([^>]*type="list"[^>]*)>([\\s\\S]*?)</${p}dataValidation>`, "g"))].map(([, tag, body]) => ({
-      areas: (/sqref="([^"]+)"/.exec(tag!)?.[1] ?? "").split(" ").flatMap((ref) => parseArea(ref) ?? []),
-      source: unescapeText(new RegExp(`<${p}formula1>([\\s\\S]*?)</${p}formula1>`).exec(body!)?.[1] ?? ""),
-    }));
-    if (lists.size > 100) lists.clear();
-    lists.set(after, found);
-  }
-  return found;
-}
-
-/** What the drop-down list of a cell offers; none where it has no list that we can read. */
-export function choicesAt(state: State, sheet: string, at: At): readonly string[] {
-  const entry = sheetNamed(state, sheet);
-  const list = choiceLists(dataOf(state, entry.part)).find(({ areas }) => areas.some((area) => contains(area, at)));
-  if (list === undefined) return [];
-  const quoted = /^"([\s\S]*)"$/.exec(list.source);
-  if (quoted) return quoted[1]!.split(",").map((word) => word.trim());
-  const { sheet: other, area } = splitSheet(list.source);
-  const range = parseArea(area);
-  if (range === null) return [];
-  const data = dataOf(state, sheetNamed(state, other ?? sheet).part);
-  const words: string[] = [];
-  for (let row = range.top; row <= Math.min(range.bottom, range.top + 1000); row += 1) {
-    for (let column = range.left; column <= range.right; column += 1) {
-      const value = valueIn(data, { row, column });
-      if (value !== "") words.push(String(value));
+    const number = (name: string) => Number(attribute(tag, name) ?? "NaN");
+    const isHidden = /^(1|true)$/.test(attribute(tag, "hidden") ?? "");
+    const width = number("width");
+    for (let column = number("min"); column <= Math.min(number("max"), number("min") + widestRun); column += 1) {
+      if (Number.isFinite(width)) widths.set(column - 1, width);
+      if (isHidden) hiddenColumns.add(column - 1);
     }
   }
-  return words;
+  const pane = new RegExp(`<${p}pane\\s[^>]*>`).exec(before)?.[0] ?? "";
+  const isFrozen = /^frozen/.test(attribute(pane, "state") ?? "");
+  const merges = [...after.matchAll(new RegExp(`<${p}mergeCell\\s[^>]*>`, "g"))].flatMap(([tag]) => parseArea(attribute(tag, "ref") ?? "") ?? []);
+  const look = { widths, hiddenColumns, frozenRows: isFrozen ? Number(attribute(pane, "ySplit") ?? "0") : 0, merges };
+  looks.set(data, look);
+  return look;
 }

@@ -172,16 +172,20 @@ export class SheetRows {
     return this.changed;
   }
 
+  /** The part's own words for a cell that has not changed. */
+  textBetween(from: number, to: number): string {
+    return this.text.slice(from, to);
+  }
+
+  /** Whether both have come from one reading of one part. */
+  isOfOnePart(other: SheetRows): boolean {
+    return this.places === other.places;
+  }
+
   /** The row as it stands in the part; null where it has changed or is new. */
   sourceOf(row: number): string | null {
     const place = this.places.get(row);
     return place === undefined || this.changed.has(row) ? null : this.text.slice(place.from, place.to);
-  }
-
-  /** The row as the part has it, whatever has become of it since. */
-  original(row: number): SheetRow | undefined {
-    const place = this.places.get(row);
-    return place === undefined ? undefined : this.readRow(place);
   }
 
   /** The smallest block that holds every cell; null where there is none. */

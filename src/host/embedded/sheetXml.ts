@@ -11,14 +11,11 @@ import { SheetRows, type CellFormula, type SheetRow } from "./sheetRows";
 
 /** A worksheet part: its rows, and the text before and after them. */
 export type SheetData = {
-  readonly text: string;
   /** Prefix of the spreadsheet namespace with its colon, mostly empty. */
   readonly prefix: string;
-  /** Where the rows begin and end in `text`. */
-  readonly rowsFrom: number;
-  readonly rowsTo: number;
-  /** Whether `sheetData` is written as an empty element. */
-  readonly emptyElement: boolean;
+  /** The part up to and with the opening mark of `sheetData`, and from its closing mark on. */
+  readonly before: string;
+  readonly after: string;
   readonly rows: SheetRows;
 };
 
@@ -29,28 +26,30 @@ export function scanSheet(text: string, meaning: CellMeaning): SheetData {
   const open = new RegExp(`<${prefix}sheetData(\\s[^>]*?)?(/?)>`).exec(text);
   if (open === null) throw new Damaged("a sheet has no sheetData element");
   const from = open.index + open[0].length;
-  if (open[2] === "/") return { text, prefix, rowsFrom: open.index, rowsTo: from, emptyElement: true, rows: SheetRows.read(text, prefix, from, from, meaning) };
-  const to = text.indexOf(`</${prefix}sheetData`, from);
+  const isEmpty = open[2] === "/";
+  const to = isEmpty ? from : text.indexOf(`</${prefix}sheetData`, from);
   if (to < 0 || !text.includes(`</${prefix}worksheet>`, to)) throw new Damaged("a sheet's data has no end");
-  return { text, prefix, rowsFrom: from, rowsTo: to, emptyElement: false, rows: SheetRows.read(text, prefix, from, to, meaning) };
+  const [before, after] = [text.slice(0, from), text.slice(to)];
+  return {
+    prefix, rows: SheetRows.read(text, prefix, from, to, meaning),
+    before: isEmpty ? before.replace(/\s*\/>$/, ">") : before, after: isEmpty ? `</${prefix}sheetData>${after}` : after,
+  };
 }
 
 /** The part with its rows as they are now: what has not changed is copied. */
 export function sheetText(data: SheetData): string {
-  const { text, prefix, rows, rowsFrom, rowsTo, emptyElement } = data;
+  const { prefix, before, after, rows } = data;
   const pieces = rows.pieces().map((piece) => (typeof piece === "string" ? piece : rowXml(data, piece)));
-  const before = withDimension(text.slice(0, rowsFrom), prefix, rows.used());
-  const after = text.slice(rowsTo);
-  return emptyElement ? `${before}<${prefix}sheetData>${pieces.join("")}</${prefix}sheetData>${after}` : `${before}${pieces.join("")}${after}`;
+  return `${withDimension(before, prefix, rows.used())}${pieces.join("")}${after}`;
 }
 
-function rowXml({ text, prefix, rows }: SheetData, number: number): string {
+function rowXml({ prefix, rows }: SheetData, number: number): string {
   const source = rows.sourceOf(number);
   if (source !== null) return withPlace(source, `${prefix}row`, String(number + 1));
   const row = rows.get(number)!;
   const cells = row.cells.map((cell) => (cell.source === undefined
     ? cellXml(prefix, number, cell)
-    : withPlace(text.slice(cell.source[0], cell.source[1]), `${prefix}c`, cellName({ row: number, column: cell.column }))));
+    : withPlace(rows.textBetween(...cell.source), `${prefix}c`, cellName({ row: number, column: cell.column }))));
   const attributes = rowAttributes(row, number);
   return cells.length === 0 ? `<${prefix}row${attributes}/>` : `<${prefix}row${attributes}>${cells.join("")}</${prefix}row>`;
 }

@@ -145,7 +145,7 @@ export function refuseLocked(state: State, sheet: SheetEntry, edits: readonly At
 }
 
 export const isProtected = (data: SheetData): boolean =>
-  new RegExp(`<${data.prefix}sheetProtection[^>]*\\ssheet="(1|true)"`).test(data.text.slice(data.rowsTo));
+  new RegExp(`<${data.prefix}sheetProtection[^>]*\\ssheet="(1|true)"`).test(data.after);
 
 const areas = new WeakMap<SheetData, readonly Area[]>();
 
