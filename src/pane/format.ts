@@ -36,6 +36,8 @@ export type Format = {
   readonly yieldChange: (from: Decimal, to: Decimal) => string;
   /** "Jun 5, 2031"; a day of any year as "Jun 5". */
   readonly day: (day: IsoDate | MonthDay) => string;
+  /** "May 2031", of a month as `YYYY-MM`. */
+  readonly month: (month: string) => string;
   readonly currency: string;
   /** "acre" or "hectare". */
   readonly areaName: "acre" | "hectare";
@@ -55,6 +57,7 @@ export function formatOf({ currency, areaUnit }: Pick<Settings, "currency" | "ar
   const [two, oneDecimal, upToTwo, upToOne, whole] = [fixed(2), fixed(1), fixed(0, 2), fixed(0, 1), fixed(0)];
   const dated = (year: boolean) => new Intl.DateTimeFormat(language, { timeZone: "UTC", day: "numeric", month: "short", ...(year && { year: "numeric" }) });
   const [withYear, withoutYear] = [dated(true), dated(false)];
+  const inMonth = new Intl.DateTimeFormat(language, { timeZone: "UTC", month: "short", year: "numeric" });
   const shown = (round: (value: Decimal) => Decimal, write: (value: Decimal) => string): Shown =>
     (value) => (value === null ? noFigure : write(round(value)));
   const areaName = areaUnit === "ac" ? "acre" : "hectare";
@@ -72,6 +75,7 @@ export function formatOf({ currency, areaUnit }: Pick<Settings, "currency" | "ar
     plants: shown(shownStand, whole),
     percent: shown((value) => shownYield(value.times(hundred)), (value) => `${upToOne(value)}%`),
     day: (day) => (day.length > 5 ? withYear.format(new Date(`${day}T00:00:00Z`)) : withoutYear.format(new Date(`2001-${day}T00:00:00Z`))),
+    month: (month) => inMonth.format(new Date(`${month}-01T00:00:00Z`)),
     amount: (value) => {
       if (value === null) return noFigure;
       if (isCode) return `${money(value)} ${currency}`;

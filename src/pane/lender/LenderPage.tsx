@@ -45,7 +45,7 @@ export function LenderPage({ report }: PageProps) {
       </section>
       <section className="pn-card" aria-label="What the pages lead with">
         <header><h3>What the pages lead with</h3></header>
-        {preview.crops.map(({ crop, caption, rows }) => <FigureTable key={crop} caption={caption} columns={[format.currency]} rows={rows} />)}
+        {preview.crops.map(({ crop, caption, rows }) => <FigureTable key={crop} caption={caption} columns={["outlook"]} rows={rows} />)}
         <Lines lines={preview.farm} />
       </section>
       <section className="pn-card" aria-label="Write">

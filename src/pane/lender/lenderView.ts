@@ -39,7 +39,7 @@ export type LenderPreview = {
 export function lenderPreview(report: SeasonReport, { crops, layer }: LenderChoice, format: Format): LenderPreview {
   const shown = report.figures.crops.filter(({ crop }) => crops.includes(crop));
   return {
-    crops: shown.map((crop) => ({ crop: crop.crop, caption: `${crop.crop}: ${layerNames[layer]}${layer === "cashNeed" ? "" : " cost"}, at the outlook`, rows: cropRows(crop, layer, format) })),
+    crops: shown.map((crop) => ({ crop: crop.crop, caption: `${crop.crop}: ${layerNames[layer]}${layer === "cashNeed" ? "" : " cost"}, ${format.currency}`, rows: cropRows(crop, layer, format) })),
     farm: farmLines(report, format),
   };
 }
@@ -62,8 +62,8 @@ function farmLines(report: SeasonReport, format: Format): LenderPreview["farm"] 
   const { capacity, debtService, margin, termDebtCoverage } = repayment(farmYear(report.figures, report.season.loans ?? []));
   const last = months.at(-1)!;
   return [
-    { name: "Operating loan at its peak", says: peak === null ? "none is needed in any month" : `${format.amount(peak.balance)}, end of ${peak.month}` },
-    { name: `End of ${last.month}`, says: `${format.amount(last.loan)} owed, ${format.amount(last.cash)} in cash` },
+    { name: "Operating loan at its peak", says: peak === null ? "none is needed in any month" : `${format.amount(peak.balance)}, end of ${format.month(peak.month)}` },
+    { name: `End of ${format.month(last.month)}`, says: `${format.amount(last.loan)} owed, ${format.amount(last.cash)} in cash` },
     { name: "To pay term debt with", says: `${format.amount(capacity)} a year` },
     { name: "Interest and principal due", says: `${format.amount(debtService)} a year` },
     { name: "Margin", says: format.amount(margin) },

@@ -10,6 +10,7 @@ import { usePane } from "../paneContext";
 import { useDecimalComma } from "../useDecimalComma";
 import { emptyReseed, reseedQuestion, type ReseedDraft, type ReseedField } from "./reseedDraft";
 import { reseedView } from "./reseedView";
+import { SaveReseed } from "./SaveReseed";
 import { isThin } from "./standView";
 
 export type ReseedCardProps = { readonly stand: FieldStand; readonly report: SeasonReport };
@@ -39,8 +40,8 @@ function Reseed({ stand, report }: ReseedCardProps) {
   const draft: ReseedDraft = { ...emptyReseed(report, stand), ...changed };
   const { faults, question } = reseedQuestion(draft, report, stand, useDecimalComma());
   const mine = report.figures.crops.find(({ crop }) => crop === stand.field.crop)!;
-  const outlook = mine.fields.find(({ field }) => field === stand.field.name)!.outlook.budget.yields.outlook;
-  const ground = { summary: stand.summary, fieldArea: stand.field.area, outlook, yieldUnit: mine.yieldUnit };
+  const field = mine.fields.find((each) => each.field === stand.field.name)!;
+  const ground = { summary: stand.summary, fieldArea: stand.field.area, outlook: field.outlook.budget.yields.outlook, yieldUnit: mine.yieldUnit };
   const view = question === null ? null : reseedView(question, ground, format);
   const box = (of: ReseedField, label: string, hint?: string) => (
     <Entry label={label} value={draft[of]} fault={faults[of]} hint={hint} {...(of === "date" ? { type: "date" as const } : { numeric: true })} change={(value) => setChanged((before) => ({ ...before, [of]: value }))} />
@@ -76,6 +77,7 @@ function Reseed({ stand, report }: ReseedCardProps) {
         <>
           <Lines lines={view.lines} />
           <FigureTable caption={`Gain of reseeding by stand kept and reseeding date, ${per}`} corner="stand" columns={view.grid.columns} rows={view.grid.rows} />
+          <SaveReseed question={question!} answer={view.answer} field={field} report={report} />
         </>
       )}
     </>

@@ -1,0 +1,49 @@
+import { describe, expect, it } from "vitest";
+import { countedContent, paneContent } from "../../../tests/support/paneWorkbook";
+import { seasonReport } from "../../workbook/report";
+import { formatOf } from "../format";
+import { writtenWords } from "../parts/WriteButton";
+import { firstChoice, lenderPreview, sheetsOf } from "./lenderView";
+
+const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
+const report = seasonReport(countedContent);
+
+describe("the lender pages before they are written", () => {
+  it("begin with every crop, cash need and the cash flow", () => {
+    const choice = firstChoice(report);
+    expect(choice).toEqual({ crops: ["Corn", "Soybeans"], layer: "cashNeed", companions: new Set(["Cash flow"]) });
+    expect(sheetsOf(report, choice, "2031-06-05").map(({ name }) => name)).toEqual(["Lender pages", "Cash flow"]);
+    expect(sheetsOf(report, { ...choice, companions: new Set(["Break-even", "Cost per acre"]) }, "2031-06-05").map(({ name }) => name)).toEqual(["Lender pages", "Cost per acre", "Break-even"]);
+  });
+
+  it("carry the crops, the layer and the day that were chosen", () => {
+    const [pages] = sheetsOf(report, { crops: ["Soybeans"], layer: "full", companions: new Set() }, "2031-06-05");
+    const words = pages!.rows.flat().map(({ value }) => String(value));
+    expect(words.some((each) => each.includes("as of 2031-06-05"))).toBe(true);
+    expect(words.some((each) => each.startsWith("Corn"))).toBe(false);
+    expect(words.some((each) => each.includes("full cost"))).toBe(true);
+  });
+
+  it("are previewed with what they lead with: break-evens, the loan's peak, the debt test", () => {
+    const { crops, farm } = lenderPreview(report, { crops: ["Corn"], layer: "cash", companions: new Set() }, format);
+    expect(crops.map(({ caption }) => caption)).toEqual(["Corn: cash cost, USD"]);
+    const corn = report.figures.crops[0]!.outlook;
+    expect(crops[0]!.rows.find(({ name }) => name.startsWith("Break-even price"))!.cells).toEqual([format.priceNeeded(corn.breakEvenPrice.cash)]);
+    const says = Object.fromEntries(farm.map(({ name, says: words }) => [name, words]));
+    expect(says["Operating loan at its peak"]).toMatch(/^[\d,.]+ USD, end of \w{3} 2031$/);
+    // One payment of 17,000 a year on the land note.
+    expect(says["Interest and principal due"]).toBe("17,000.00 USD a year");
+  });
+
+  it("say that there is no term debt where none is entered", () => {
+    const without = seasonReport({ ...paneContent, tables: paneContent.tables.filter(({ name }) => name !== "Other_costs") });
+    const { farm } = lenderPreview(without, firstChoice(without), format);
+    expect(farm.at(-1)).toEqual({ name: "Term-debt coverage", says: "no term debt" });
+  });
+
+  it("are named once they are written", () => {
+    const sheets = sheetsOf(report, firstChoice(report), "2031-06-05");
+    expect(writtenWords(sheets, "as of Jun 5, 2031")).toBe("The sheets “Lender pages” and “Cash flow” were written as of Jun 5, 2031. Our earlier ones of the same name were made again; a sheet of your own is never touched.");
+    expect(writtenWords(sheets.slice(0, 1), "")).toMatch(/^The sheet “Lender pages” was written\./);
+  });
+});

@@ -1,0 +1,54 @@
+import { Button } from "@fluentui/react-components";
+import { useState } from "react";
+import { grainOf } from "../../core/partialBudget/grain";
+import { reseedChange } from "../../core/partialBudget/layouts/reseedChange";
+import type { ReseedAnswer, ReseedQuestion } from "../../core/reseed";
+import type { FieldFigures } from "../../core/figures";
+import { yearlyRate } from "../../core/units";
+import type { SeasonReport } from "../../workbook/seasonReport";
+import { addEntries } from "../commands/addEntries";
+import { nameFaults } from "../change/changeDraft";
+import { changeRows } from "../change/changeRows";
+import { Entry } from "../parts/Entry";
+import { ToldLine, type Told } from "../parts/Told";
+import { usePane } from "../paneContext";
+
+export type SaveReseedProps = { readonly question: ReseedQuestion; readonly answer: ReseedAnswer; readonly field: FieldFigures; readonly report: SeasonReport };
+
+/** Saves the answer as a change, so that it stands beside the others on the page Weigh a change. */
+export function SaveReseed({ question, answer, field, report }: SaveReseedProps) {
+  const { host, watch, fault } = usePane();
+  const [name, setName] = useState(`Reseed ${field.field}`);
+  const [isSaving, setSaving] = useState(false);
+  const [told, setTold] = useState<Told>(null);
+  const wrong = nameFaults(name.trim(), report).name;
+  const crop = report.figures.crops.find((each) => each.crop === field.crop)!;
+  const save = async () => {
+    const content = watch.state().reading?.content;
+    if (wrong !== undefined || content === undefined) return;
+    setSaving(true);
+    // Nothing in a reseeding serves for years, so that no interest is charged on it.
+    const { change } = reseedChange(question, answer, { areaUnit: report.season.settings.areaUnit, yieldUnit: crop.yieldUnit, rate: yearlyRate("0") });
+    const rows = changeRows({
+      change, name: name.trim(), target: field.field, acres: question.area.eq(field.area) ? null : question.area, active: false, grain: grainOf(field.outlook.budget),
+    });
+    const saved = await addEntries(host, content, "Changes", rows);
+    setSaving(false);
+    if (!saved.ok) return setTold({ tone: "failed", text: `The change was not saved. ${saved.failure.what} ${saved.failure.remedy}` });
+    setTold({ tone: "done", text: `“${name.trim()}” was saved as ${rows.length} rows of the table Changes: see Weigh a change.` });
+    await watch.refresh();
+  };
+  return (
+    <div className="pn-form">
+      <Entry
+        label="Name of the change" value={name} fault={told === null ? wrong : undefined}
+        change={(value) => {
+          setTold(null);
+          setName(value);
+        }}
+      />
+      <p className="pn-buttons"><Button disabledFocusable={isSaving || wrong !== undefined} onClick={() => { if (!isSaving) save().catch(fault); }}>{isSaving ? "Saving …" : "Save it as a change"}</Button></p>
+      <ToldLine told={told} />
+    </div>
+  );
+}
