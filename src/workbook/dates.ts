@@ -6,7 +6,10 @@ const millisecondsInDay = 86_400_000;
 /** Days that a season can be of; other numbers are not meant as dates. */
 const firstYear = 1950;
 const lastYear = 2199;
-const remembered = new Map<string, IsoDate | null>();
+const mostRemembered = 20_000;
+type Remembered<Key> = Map<Key, IsoDate | null>;
+const serials: Readonly<Record<DateSystem, Remembered<number>>> = { 1900: new Map(), 1904: new Map() };
+const texts: Readonly<Record<"dayFirst" | "monthFirst", Remembered<string>>> = { dayFirst: new Map(), monthFirst: new Map() };
 
 /** How dates are written in this workbook. `dayFirst`: 5/6/2031 is the 5th of June. */
 export type DateStyle = { readonly dateSystem: DateSystem; readonly dayFirst: boolean };
@@ -14,12 +17,16 @@ export type DateStyle = { readonly dateSystem: DateSystem; readonly dayFirst: bo
 /** The day that a cell names; `null` where it names none. */
 export function readDate(cell: Cell, style: DateStyle): IsoDate | null {
   if (typeof cell === "boolean") return null;
-  const key = `${typeof cell} ${cell} ${style.dateSystem} ${style.dayFirst}`;
-  let date = remembered.get(key);
+  if (typeof cell === "number") return remembered(serials[style.dateSystem], cell, () => ofSerial(cell, style.dateSystem));
+  return remembered(texts[style.dayFirst ? "dayFirst" : "monthFirst"], cell, () => ofText(cell.trim(), style.dayFirst));
+}
+
+function remembered<Key>(known: Remembered<Key>, key: Key, read: () => IsoDate | null): IsoDate | null {
+  let date = known.get(key);
   if (date === undefined) {
-    date = typeof cell === "number" ? ofSerial(cell, style.dateSystem) : ofText(cell.trim(), style.dayFirst);
-    if (remembered.size > 20_000) remembered.clear();
-    remembered.set(key, date);
+    date = read();
+    if (known.size >= mostRemembered) known.clear();
+    known.set(key, date);
   }
   return date;
 }
@@ -34,20 +41,31 @@ function ofSerial(serial: number, system: DateSystem): IsoDate | null {
   return within(new Date(start + Math.floor(serial) * millisecondsInDay));
 }
 
-const months = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+const months = ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"];
 
 /** The month of the year, 1 to 12, that a word or a number names. */
 export function monthNamed(text: string): number | null {
   const word = text.trim().toLowerCase();
-  const named = months.indexOf(word.slice(0, 3));
-  if (named >= 0 && /^[a-z]+\.?$/.test(word)) return named + 1;
+  const letters = word.replace(/\.$/, "");
+  const named = letters === "sept" ? 8 : months.findIndex((month) => letters.length >= 3 && month.startsWith(letters));
+  if (named >= 0) return named + 1;
   return /^(0?[1-9]|1[0-2])$/.test(word) ? Number(word) : null;
 }
 
+/** The first day of the month that is written with its year: "Mar 2031", "2031-03", "3/2031"; `null` where none is. */
+export function monthOfYear(text: string): IsoDate | null {
+  const written = text.trim();
+  const [, month = "", year = ""] = /^(\d{1,2}|[a-z]{3,9}\.?)[ /.-](\d{4})$/i.exec(written) ?? [];
+  const [, yearFirst = "", monthLast = ""] = /^(\d{4})[-/.](\d{1,2})$/.exec(written) ?? [];
+  const named = monthNamed(month === "" ? monthLast : month);
+  return named === null ? null : day(year === "" ? yearFirst : year, String(named), "1");
+}
+
 function ofText(text: string, dayFirst: boolean): IsoDate | null {
+  // A time of day is cut off, as it is from a serial number.
   const iso = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ].*)?$/.exec(text);
   if (iso) return day(iso[1]!, iso[2]!, iso[3]!);
-  const numbers = /^(\d{1,2})([-/.])(\d{1,2})\2(\d{4}|\d{2})$/.exec(text);
+  const numbers = /^(\d{1,2})([-/.])(\d{1,2})\2(\d{4}|\d{2})(?: \d{1,2}:.*)?$/.exec(text);
   if (numbers) {
     const [, first, sign, second, year] = numbers as unknown as [string, string, string, string, string];
     // A point between the numbers, or a number above twelve, tells the day; otherwise the workbook's custom does.
