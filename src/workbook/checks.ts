@@ -1,12 +1,15 @@
 /** What is wrong between entries that are each right in themselves. */
+import { zero } from "../core/decimal";
 import type { Application, EntryRef, Item, Operation, Season } from "../core/season";
 import { fieldStands } from "../core/stand/fieldStand";
+import { boughtByItem, nothingBought } from "../core/purchases";
 import type { OutlookRefusal } from "../core/stand/yieldOutlook";
 import type { Problem, Subject } from "./problem";
+import { shownMoney } from "./shown";
 
 /** All of them, in the order of the tables that they point at. */
 export const crossChecks = (season: Season): readonly Problem[] => [
-  ...priceProblems(season), ...fuelProblems(season), ...dateProblems(season), ...standProblems(season),
+  ...priceProblems(season), ...returnProblems(season), ...fuelProblems(season), ...dateProblems(season), ...farDates(season), ...standProblems(season),
 ];
 
 const placeOf = ({ table, row }: EntryRef, column?: string) => ({ table, row, ...(column === undefined ? {} : { column }) });
@@ -27,6 +30,16 @@ function priceProblems({ items, purchases, applications }: Season): readonly Pro
     if (use === undefined || (bought.has(item.name) && !use.planned)) return [];
     const touches: readonly Subject[] = [{ of: "item", name: item.name }, ...use.touches.values()];
     return [{ code: bought.has(item.name) ? "no-plan-price" : "no-price", at: placeOf(item.source, "Plan price per pack"), found: item.name, touches }];
+  });
+}
+
+/** Items of which no quantity is left to carry the money of their purchases: a credit alone, or more sent back than bought. */
+function returnProblems({ items, purchases }: Season): readonly Problem[] {
+  const bought = boughtByItem(purchases, () => zero);
+  return items.flatMap((item): readonly Problem[] => {
+    const { quantity, value, entries } = bought.get(item.name) ?? nothingBought;
+    const isLost = quantity.lt("0") || (quantity.isZero() && !value.isZero() && item.charged === "as used");
+    return isLost ? [{ code: "nothing-bought", at: placeOf(entries.at(-1)!, "Quantity"), found: item.name, like: shownMoney(value).toFixed(2), touches: [{ of: "item", name: item.name }] }] : [];
   });
 }
 
@@ -54,6 +67,27 @@ function dateProblems({ settings, operations, otherCosts, applications, purchase
     ...operations.filter(({ date }) => date === null).map((row) => missing(row, "Date", [subjectOf(row)])),
     ...otherCosts.filter(({ paidOn, cash, kind, basis }) => paidOn === null && cash && basis !== "per unit of yield" && operatingAndCash.has(kind))
       .map((row) => missing(row, "Month", ["all" in row.over ? { of: "farm" } : subjectOf({ target: row.over })])),
+  ];
+}
+
+/** Years that a date of a season may be away from its year: seed paid in the autumn before, grain delivered the year after. */
+const yearsApart = 2;
+
+/** Dates that a slip has put into another decade, where interest by date or a month of the cash flow would go astray. */
+function farDates({ settings: { seasonYear }, purchases, applications, operations, otherCosts, sales, harvest }: Season): readonly Problem[] {
+  if (seasonYear === null) return [];
+  const year = Number(seasonYear);
+  const isFar = (date: string | null) => date !== null && Math.abs(Number(date.slice(0, 4)) - year) > yearsApart;
+  const far = (date: string | null, { table, row }: EntryRef, column: string, subject: Subject): readonly Problem[] =>
+    isFar(date) ? [{ code: "date-far", at: { table, row, column }, found: date!, like: seasonYear, touches: [subject] }] : [];
+  return [
+    ...purchases.flatMap(({ date, paidOn, item, source }) => [
+      ...far(date, source, "Date", { of: "item", name: item }), ...(paidOn === date ? [] : far(paidOn, source, "Paid on", { of: "item", name: item })),
+    ]),
+    ...[...applications, ...operations].flatMap((row) => far(row.date, row.source, "Date", subjectOf(row))),
+    ...otherCosts.flatMap(({ paidOn, over, source }) => far(paidOn, source, "Month", "all" in over ? { of: "farm" } : subjectOf({ target: over }))),
+    ...sales.flatMap(({ date, crop, source }) => far(date, source, "Date", { of: "crop", name: crop })),
+    ...harvest.flatMap(({ date, field, source }) => far(date, source, "Date", { of: "field", name: field })),
   ];
 }
 

@@ -126,7 +126,7 @@ export function analysisOf(row: Row): Analysis | null {
   const typed = row.text("Analysis N-P-K");
   if (typed === null) return null;
   const found = analysisPattern.exec(typed);
-  if (found === null) return row.fault("not-a-number", "Analysis N-P-K");
+  if (found === null) return row.fault("not-an-analysis", "Analysis N-P-K");
   const [n, p2o5, k2o] = found.slice(1).map((part) => new Decimal(part.replace(",", "."))) as [Decimal, Decimal, Decimal];
   return { n, p2o5, k2o };
 }

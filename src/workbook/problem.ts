@@ -14,17 +14,17 @@ export type Subject =
 
 export const problemCodes = [
   // A table as a whole.
-  "table-missing", "column-missing", "table-twice", "range-missing",
+  "table-missing", "column-missing", "column-unread", "column-twice", "table-twice", "range-missing", "match-missing",
   // One cell.
   "blank", "formula-error", "not-a-number", "decimal-comma", "negative", "not-above-zero", "not-a-date", "not-in-list",
-  "percent-range", "unknown-name", "duplicate-name", "stale-value", "unknown-unit", "unit-not-convertible", "analysis-missing",
+  "percent-range", "unknown-name", "duplicate-name", "stale-value", "unknown-unit", "unit-not-convertible", "analysis-missing", "not-an-analysis",
   // One row.
   "target-missing", "amount-missing", "amount-disagrees", "pack-incomplete", "cost-missing", "hours-missing", "area-too-large",
-  "tenure-conflict", "share-missing", "weight-missing", "place-missing", "payment-missing",
+  "tenure-conflict", "rent-missing", "share-missing", "weight-missing", "place-missing", "payment-missing",
   // Changes.
   "quantity-missing", "price-missing", "years-on-yearly", "salvage-unused", "change-disagrees", "rate-missing", "area-missing", "no-fields",
   // Entries that do not go together.
-  "setting-unknown", "interest-incomplete", "no-price", "no-plan-price", "date-missing", "fuel-twice", "stand-outside-table",
+  "setting-unknown", "interest-incomplete", "no-price", "no-plan-price", "nothing-bought", "date-missing", "year-missing", "date-far", "fuel-twice", "stand-outside-table",
   "machine-zero", "stand-table-unknown", "stand-table-crop", "stand-table-fault",
 ] as const;
 export type ProblemCode = (typeof problemCodes)[number];

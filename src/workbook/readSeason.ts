@@ -2,7 +2,9 @@
 import type { EntryRef, Season } from "../core/season";
 import type { RawTable, SheetPlace, WorkbookContent } from "./cell";
 import { crossChecks } from "./checks";
-import { findTables, type TableName } from "./findTables";
+import { findTables } from "./findTables";
+import { headingProblems } from "./headings";
+import { matchesTable, tableNames, type TableName } from "./tableNames";
 import { ItemConverter } from "./itemUnits";
 import type { Place, Problem } from "./problem";
 import type { SeasonReading } from "./seasonReport";
@@ -69,17 +71,27 @@ export function readSeason(content: WorkbookContent): SeasonReading {
     changes: from("Changes", (table) => readChanges(table, places, { crops, fields, settings })),
   };
   const missing = needed.filter((name) => !tables.has(name)).map((name): Problem => ({ code: "table-missing", at: { table: name }, found: "", touches: [{ of: "farm" }] }));
-  const problems = [...missing, ...tableProblems, ...settingProblems, ...standTables.problems, ...[...readers.values()].flatMap((reader) => reader.problems), ...crossChecks(season)];
+  const headings = [...tables].flatMap(([name, raw]) => headingProblems(name, raw));
+  const all = [
+    ...missing, ...tableProblems, ...headings, ...settingProblems, ...standTables.problems, ...[...readers.values()].flatMap((reader) => reader.problems), ...crossChecks(season),
+  ];
+  const problems = inOrder(all.filter((problem) => !namesWhatWasLost(problem, missing)));
+  const withPlaces = [...tables.values(), ...own, ...content.tables.filter(({ name }) => plain(name) === plain(matchesTable))];
   return {
-    season, problems: problems.filter((problem) => !namesWhatWasLost(problem, problems)), problemsOf: problemsBySubject(season, problems),
-    placeOf: (place) => placeOf([...[...tables].map(([name, raw]) => ({ ...raw, name })), ...own], place), tablesFound: new Set(tables.keys()),
+    season, problems, problemsOf: problemsBySubject(season, problems), placeOf: (place) => placeOf(withPlaces, place), tablesFound: new Set(tables.keys()),
   };
 }
 
 /** A missing table explains every name that is looked for in it: those are not problems of their own. */
-function namesWhatWasLost(problem: Problem, all: readonly Problem[]): boolean {
-  if (problem.code !== "unknown-name" && problem.code !== "target-missing") return false;
-  return all.some(({ code, at }) => code === "table-missing" && (at.table === "Crops" || at.table === "Fields"));
+function namesWhatWasLost({ code }: Problem, missing: readonly Problem[]): boolean {
+  return missing.length > 0 && (code === "unknown-name" || code === "target-missing");
+}
+
+/** In the order of our tables and then of their rows; what is wrong with a table as a whole comes first. */
+function inOrder(problems: readonly Problem[]): readonly Problem[] {
+  const tables = new Map<string, number>(tableNames.map((name, index) => [name, index]));
+  const of = ({ at }: Problem) => tables.get(at.table) ?? tables.size;
+  return [...problems].sort((a, b) => of(a) - of(b) || (a.at.row ?? 0) - (b.at.row ?? 0));
 }
 
 /** The unit in which each item is first bought, or else first used: what counts for one without a pack. */

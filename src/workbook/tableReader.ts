@@ -10,7 +10,7 @@ import type { Cell, RawTable } from "./cell";
 import { readDate, type DateStyle } from "./dates";
 import { isBlank, isErrorValue, readNumber, type NumberStyle } from "./numbers";
 import type { Problem, ProblemCode, Subject } from "./problem";
-import { nearest, plain, plainHeading } from "./words";
+import { nearest, plain, plainHeading, plainWord } from "./words";
 
 export type Style = NumberStyle & DateStyle;
 type Fault = Omit<Problem, "at" | "touches"> & { readonly column: string | undefined };
@@ -22,6 +22,8 @@ export type Range = "any" | "zero or more" | "above zero";
 export class TableReader {
   readonly problems: Problem[] = [];
   private readonly columns = new Map<string, number>();
+  /** The same by our own spelling, so that a heading is put into plain words once and not for every cell. */
+  private readonly asked = new Map<string, number>();
   private readonly stale: ReadonlySet<string>;
 
   constructor(readonly name: string, readonly raw: RawTable, readonly style: Style) {
@@ -33,7 +35,7 @@ export class TableReader {
   }
 
   has(column: string): boolean {
-    return this.columns.has(plainHeading(column));
+    return this.indexOf(column) >= 0;
   }
 
   /** Notes each of `columns` that the table lacks; answers whether all are there. */
@@ -44,7 +46,9 @@ export class TableReader {
   }
 
   indexOf(column: string): number {
-    return this.columns.get(plainHeading(column)) ?? -1;
+    let index = this.asked.get(column);
+    if (index === undefined) this.asked.set(column, (index = this.columns.get(plainHeading(column)) ?? -1));
+    return index;
   }
 
   isStale(row: number, column: number): boolean {
@@ -73,8 +77,11 @@ export class TableReader {
   }
 }
 
+const noFaults: readonly Fault[] = [];
+
 export class Row {
-  readonly faults: Fault[] = [];
+  /** In the order in which they were found. */
+  faults: readonly Fault[] = noFaults;
   /** Whether a cell that the row cannot do without is at fault. */
   lost = false;
 
@@ -87,7 +94,7 @@ export class Row {
   /** Notes a fault of a cell, or of the row where no column is named. */
   fault(code: ProblemCode, column?: string, more: More & { found?: string } = {}): null {
     const { found, ...rest } = more;
-    this.faults.push({ code, column, found: found ?? (column === undefined ? "" : String(this.cell(column)).trim()), ...rest });
+    this.faults = [...this.faults, { code, column, found: found ?? (column === undefined ? "" : String(this.cell(column)).trim()), ...rest }];
     return null;
   }
 
@@ -108,7 +115,7 @@ export class Row {
   }
 
   needText(column: string): string | null {
-    return this.text(column) ?? this.lostBlank(column);
+    return this.text(column) ?? this.missing(column);
   }
 
   number(column: string, range: Range = "zero or more"): Decimal | null {
@@ -117,13 +124,7 @@ export class Row {
   }
 
   needNumber(column: string, range: Range = "zero or more"): Decimal | null {
-    const before = this.faults.length;
-    const value = this.number(column, range);
-    if (value === null) {
-      if (this.faults.length === before) return this.lostBlank(column);
-      this.lost = true;
-    }
-    return value;
+    return this.number(column, range) ?? this.missing(column);
   }
 
   /** A fraction: 60, 60% and 0.6 are all sixty percent. */
@@ -148,31 +149,19 @@ export class Row {
   }
 
   needDate(column: string): IsoDate | null {
-    const before = this.faults.length;
-    const date = this.date(column);
-    if (date === null) {
-      if (this.faults.length === before) return this.lostBlank(column);
-      this.lost = true;
-    }
-    return date;
+    return this.date(column) ?? this.missing(column);
   }
 
   /** One of the words, in any case; `null` where the cell is blank or holds another word, which is noted. */
   choice<Word extends string>(column: string, words: readonly Word[]): Word | null {
     const typed = this.text(column);
     if (typed === null) return null;
-    const key = plain(typed);
-    return words.find((word) => plain(word) === key) ?? this.fault("not-in-list", column, { choices: words, ...likeOf(nearest(typed, words)) });
+    const key = plainWord(typed);
+    return words.find((word) => word === typed || plainWord(word) === key) ?? this.fault("not-in-list", column, { choices: words, ...likeOf(nearest(typed, words)) });
   }
 
   needChoice<Word extends string>(column: string, words: readonly Word[]): Word | null {
-    const before = this.faults.length;
-    const word = this.choice(column, words);
-    if (word === null) {
-      if (this.faults.length === before) return this.lostBlank(column);
-      this.lost = true;
-    }
-    return word;
+    return this.choice(column, words) ?? this.missing(column);
   }
 
   /** A name of another table, as that table spells it. */
@@ -187,8 +176,15 @@ export class Row {
     return null;
   }
 
-  private lostBlank(column: string): null {
-    return this.lose("blank", column);
+  /** Whether a fault of this cell is noted that leaves it without a value. */
+  isFaulty(column: string): boolean {
+    return this.faults.some((fault) => fault.column === column && fault.code !== "stale-value");
+  }
+
+  /** Loses the row for a cell without a value: one that is blank, or whose fault is noted already. */
+  missing(column: string): null {
+    this.lost = true;
+    return this.isFaulty(column) ? null : this.fault("blank", column);
   }
 
   /** The cell where something stands in it that is no error; notes errors, and formulas that could not be worked out. */
@@ -221,11 +217,14 @@ const likeOf = (like: string | null): More => (like === null ? {} : { like });
 /** The names that a table defines, found in any case and spacing. */
 export class Names {
   private readonly byKey = new Map<string, string>();
+  /** What each text was found to name, until a name is added or lost: thousands of rows name a few things. */
+  private readonly found = new Map<string, string | null>();
   private readonly lost = new Set<string>();
 
   /** Leaves only the names whose rows could be read; the others are known to be lost. */
   keep(names: Iterable<string>): void {
     const kept = new Set([...names].map(plain));
+    this.found.clear();
     for (const key of [...this.byKey.keys()].filter((each) => !kept.has(each))) {
       this.lost.add(key);
       this.byKey.delete(key);
@@ -241,7 +240,9 @@ export class Names {
   }
 
   spelled(typed: string): string | null {
-    return this.byKey.get(plain(typed)) ?? null;
+    let name = this.found.get(typed);
+    if (name === undefined) this.found.set(typed, (name = this.byKey.get(plain(typed)) ?? null));
+    return name;
   }
 
   /** Reads the column that names a row; a name that is there already loses the row. */
@@ -250,6 +251,7 @@ export class Names {
     if (name === null) return null;
     if (this.spelled(name) !== null) return row.lose("duplicate-name", column);
     this.byKey.set(plain(name), name);
+    this.found.clear();
     return name;
   }
 }

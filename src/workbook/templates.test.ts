@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { RawTable } from "./cell";
-import { tableNames } from "./findTables";
+import { tableNames } from "./tableNames";
 import { readSeason } from "./readSeason";
 import { inputTables } from "./templates";
 import { plain } from "./words";

@@ -5,7 +5,7 @@ import { lineBases, quadrants } from "../core/partialBudget/change";
 import { remainingValueClasses } from "../core/tables/remainingValue";
 import { repairClasses } from "../core/tables/repairFactors";
 import type { Cell } from "./cell";
-import { tableNames } from "./findTables";
+import { tableNames } from "./tableNames";
 import type { InputColumn, InputTable } from "./inputTable";
 import { yieldUnits } from "./tables/crops";
 import { tenures } from "./tables/fields";

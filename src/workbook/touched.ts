@@ -4,21 +4,28 @@ import type { Problem, Subject } from "./problem";
 
 const keyOf = (subject: Subject): string => ("name" in subject ? `${subject.of} ${subject.name}` : subject.of);
 
+/** Tables whose figures decide what a field bears of the costs that are shared by revenue. */
+const revenueTables = new Set(["Crops", "Fields", "Harvest", "Stand counts"]);
+
 /**
  * Follows what each problem touches to everything that rests on it: an item to the fields that use it, or to the farm
  * where it is charged as it is bought; a machine to the fields that it works; a field to its crop; a crop to its fields;
- * all of them to the farm, and the farm to all. A change rests on the field or crop that it sells; what is wrong in the
- * change itself touches nothing else.
+ * all of them to the farm, and the farm to all. Where a cost is shared by revenue, what changes the revenue of one field
+ * changes the cost of all. A change rests on the field or crop that it sells; what is wrong in the change itself touches
+ * nothing else.
  */
 export function problemsBySubject(season: Season, problems: readonly Problem[]): (subject: Subject) => readonly Problem[] {
   const fieldsOfCrop = (crop: string) => season.fields.filter((field) => field.crop === crop);
   const cropOfField = new Map(season.fields.map((field) => [field.name, field.crop]));
+  const chargedAsUsed = new Set(season.items.filter((item) => item.charged === "as used").map((item) => item.name));
+  const byRevenue = season.items.some((item) => item.charged === "by revenue") || season.otherCosts.some((cost) => cost.by === "revenue");
   const usedIn = usersOfItems(season);
-  const bySubject = new Map<string, Set<Problem>>();
+  // In the order of the problems, each but once.
+  const bySubject = new Map<string, Problem[]>();
   const mark = (key: string, problem: Problem) => {
-    const marked = bySubject.get(key) ?? new Set();
-    marked.add(problem);
-    bySubject.set(key, marked);
+    const marked = bySubject.get(key);
+    if (marked === undefined) bySubject.set(key, [problem]);
+    else if (marked.at(-1) !== problem) marked.push(problem);
   };
   const markField = (name: string, problem: Problem) => {
     mark(`field ${name}`, problem);
@@ -26,31 +33,36 @@ export function problemsBySubject(season: Season, problems: readonly Problem[]):
     if (crop !== undefined) mark(`crop ${crop}`, problem);
   };
   const workedBy = fieldsOfMachines(season);
-  const markAll = (problem: Problem) => {
-    for (const change of season.changes ?? []) mark(`change ${change.name}`, problem);
-    for (const field of season.fields) markField(field.name, problem);
-    for (const crop of season.crops) mark(`crop ${crop.name}`, problem);
-    for (const item of season.items) mark(`item ${item.name}`, problem);
-  };
+  const names = (of: Subject["of"], all: readonly { readonly name: string }[]) => all.map(({ name }) => `${of} ${name}`);
+  const known = new Set([...names("field", season.fields), ...names("crop", season.crops), ...names("item", season.items), ...names("machine", season.machines ?? [])]);
   // Of what is not in the season at all nobody can say how far it would reach.
-  const known = new Set([...(season.machines ?? []).map(({ name }) => `machine ${name}`), ...season.crops.map(({ name }) => `crop ${name}`), ...season.fields.map(({ name }) => `field ${name}`), ...season.items.map(({ name }) => `item ${name}`)]);
-  const isLost = (subject: Subject) => subject.of !== "change" && !known.has(keyOf(subject));
+  const isLost = (subject: Subject) => subject.of !== "farm" && subject.of !== "change" && !known.has(keyOf(subject));
+  const movesRevenue = (subject: Subject, { at }: Problem) => byRevenue && (subject.of === "field" || subject.of === "crop") && revenueTables.has(at.table);
+  /** What touches all is kept once, however many subjects there are. */
+  const ofAll: Problem[] = [];
+  const ofFarm: Problem[] = [];
+  const position = new Map(problems.map((problem, index) => [problem, index]));
   for (const problem of problems) {
-    if (problem.touches.length === 0 || problem.touches.some(({ of }) => of !== "change")) mark("farm", problem);
+    if (problem.touches.length === 0 || problem.touches.some(({ of }) => of !== "change")) ofFarm.push(problem);
+    if (problem.touches.some((subject) => subject.of === "farm" || isLost(subject) || movesRevenue(subject, problem))) {
+      ofAll.push(problem);
+      continue;
+    }
     for (const subject of problem.touches) {
       mark(keyOf(subject), problem);
-      if (subject.of === "farm" || isLost(subject)) markAll(problem);
-      else if (subject.of === "field") markField(subject.name, problem);
+      if (subject.of === "field") markField(subject.name, problem);
       else if (subject.of === "crop") for (const field of fieldsOfCrop(subject.name)) mark(`field ${field.name}`, problem);
-      else if (subject.of === "item") for (const field of usedIn.get(subject.name)!) markField(field, problem);
+      // How much of an item is used in one field changes no other field's cost, unless the item is charged as bought.
+      else if (subject.of === "item" && !(problem.at.table === "Applications" && chargedAsUsed.has(subject.name))) for (const field of usedIn.get(subject.name)!) markField(field, problem);
       else if (subject.of === "machine") for (const field of workedBy.get(subject.name) ?? []) markField(field, problem);
     }
   }
-  // In the order of the list, whichever way a problem was reached.
   return (subject) => {
+    if (subject.of === "farm") return ofFarm;
     const sold = subject.of === "change" ? soldBy(season, subject.name) : [];
-    const sets = [keyOf(subject), ...sold].map((key) => bySubject.get(key)).filter((set) => set !== undefined);
-    return problems.filter((problem) => sets.some((set) => set.has(problem)));
+    const own = [keyOf(subject), ...sold].flatMap((key) => bySubject.get(key) ?? []);
+    if (own.length === 0) return ofAll;
+    return [...new Set([...ofAll, ...own])].sort((a, b) => position.get(a)! - position.get(b)!);
   };
 }
 

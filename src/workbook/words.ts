@@ -3,9 +3,12 @@
 /** Case, spaces and underscores aside. */
 export const plain = (text: string): string => text.toLowerCase().replace(/[\s_\u00a0\u2007\u202f]+/g, "");
 
+/** A word of a list or a heading: as spelled on either side of the Atlantic. */
+export const plainWord = (text: string): string => plain(text).replace("labor", "labour").replace("fertiliser", "fertilizer");
+
 /** A heading without its unit in brackets, percent sign or star; words for hectares are taken as those for acres. */
 export const plainHeading = (heading: string): string =>
-  plain(heading.replace(/\([^)]*\)/g, "").replace(/[%*★:]/g, ""))
+  plainWord(heading.replace(/\([^)]*\)/g, "").replace(/[%*★:]/g, ""))
     .replace(/perhectare$|perha$/, "peracre").replace(/^(hectares|area|ha|ac)$/, "acres");
 
 /** The name among `known` that is most like `text`: at most a third of its letters differ. */
@@ -21,7 +24,7 @@ export function nearest(text: string, known: Iterable<string>): string | null {
 }
 
 /** Letters to put in, take out or change (Levenshtein). */
-function editDistance(a: string, b: string): number {
+export function editDistance(a: string, b: string): number {
   let above = Array.from({ length: b.length + 1 }, (_, index) => index);
   for (let row = 1; row <= a.length; row += 1) {
     const line = [row];

@@ -75,6 +75,8 @@ Machines
 export const cases: readonly ProblemCase[] = [
   { code: "table-missing", slip: "has no fields at all", workbook: crops, at: ["Fields"] },
   { code: "column-missing", slip: "renamed a heading", workbook: farm.replace("Yield goal", "Target"), at: ["Fields", undefined, "Yield goal"] },
+  { code: "column-unread", slip: "misspelled an optional heading", workbook: farm.replace("Yield goal |", "Yield goal | Rent per acer |").replace("| 200 |", "| 200 | 250 |"), at: ["Fields", undefined, "Rent per acer"], found: "Rent per acer" },
+  { code: "column-twice", slip: "has two columns of acres", workbook: farm.replace("Acres |", "Acres | Acres (planted) |").replace("| 100 |", "| 100 | 98 |"), at: ["Fields", undefined, "Acres (planted)"], found: "Acres (planted)" },
   { code: "table-twice", slip: "copied a table", workbook: `${farm}\nFIELDS\n| Field | Crop | Acres | Yield goal |\n| Birch | Corn | 5 | 5 |`, at: ["Fields"], found: "FIELDS" },
   { code: "range-missing", slip: "deleted a matched sheet", workbook: `${farm}\nMatches\n| Table | Range | Column | Heading |\n| Sales | Gone!A1:B2 | Crop | What |`, at: ["Matches", 1, "Range"], found: "Gone!A1:B2" },
 
@@ -85,13 +87,15 @@ export const cases: readonly ProblemCase[] = [
   { code: "negative", slip: "typed a minus too many", workbook: farm.replace("| 200 |", "| -200 |"), at: ["Fields", 1, "Yield goal"], found: "-200" },
   { code: "not-above-zero", slip: "entered a field of no acres", workbook: farm.replace("| 100 |", "| 0 |"), at: ["Fields", 1, "Acres"], found: "0" },
   { code: "not-a-date", slip: "wrote a season for a date", workbook: purchase("| early spring | Urea | 100 | lb | 0.3 | |"), at: ["Purchases", 1, "Date"], found: "early spring" },
-  { code: "not-in-list", slip: "misspelled a kind", workbook: otherCost("| Office | overheads | 900 | whole farm | all | yes | 3 |"), at: ["Other costs", 1, "Kind"], found: "overheads" },
+  { code: "not-in-list", slip: "misspelled a kind", workbook: otherCost("| Office | overheads | 900 | whole farm | all | yes | |"), at: ["Other costs", 1, "Kind"], found: "overheads" },
   { code: "percent-range", slip: "entered a share above all", workbook: land("| Alder | Corn | 100 | 200 | crop share | | | 150 |"), at: ["Fields", 1, "Operator share of crop"], found: "150" },
   { code: "unknown-name", slip: "misspelled an item", workbook: purchase("| 2031-04-01 | Uera | 100 | lb | 0.3 | |"), at: ["Purchases", 1, "Item"], found: "Uera" },
   { code: "duplicate-name", slip: "entered a field twice", workbook: `${farm}| ALDER | Corn | 10 | 200 |`, at: ["Fields", 2, "Field"], found: "ALDER" },
   { code: "unknown-unit", slip: "bought by a unit of their own", workbook: purchase("| 2031-04-01 | Urea | 100 | scoops | 0.3 | |"), at: ["Purchases", 1, "Unit"], found: "scoops" },
   { code: "unit-not-convertible", slip: "bought a weight by the gallon", workbook: purchase("| 2031-04-01 | Urea | 100 | gal | 0.3 | |"), at: ["Purchases", 1, "Unit"], found: "gal" },
   { code: "analysis-missing", slip: "planned nitrogen of a product without an analysis", workbook: application("| Corn | Urea | 120 | lb N/ac | | 2031-05-01 | plan |"), at: ["Applications", 1, "Rate unit"], found: "lb N/ac" },
+
+  { code: "not-an-analysis", slip: "let Excel make a date of an analysis", workbook: `${farm}\nItems\n| Item | Kind | Pack unit | Plan price per pack | Analysis N-P-K |\n| Starter | fertilizer | lb | 0.3 | 40278 |`, at: ["Items", 1, "Analysis N-P-K"], found: "40278" },
 
   { code: "target-missing", slip: "named no field", workbook: operation("| | Planting | | 20 | per acre | | 2031-05-01 | plan |"), at: ["Operations", 1] },
   { code: "amount-missing", slip: "entered no price", workbook: purchase("| 2031-04-01 | Urea | 100 | lb | | |"), at: ["Purchases", 1] },
@@ -101,6 +105,7 @@ export const cases: readonly ProblemCase[] = [
   { code: "hours-missing", slip: "paid by the hour without hours", workbook: operation("| Alder | Scouting | | 40 | per hour | | 2031-05-01 | plan |"), at: ["Operations", 1] },
   { code: "area-too-large", slip: "worked more acres than there are", workbook: operation("| Alder | Planting | 1000 | 20 | per acre | | 2031-05-01 | plan |"), at: ["Operations", 1, "Acres"], found: "1000" },
   { code: "tenure-conflict", slip: "pays rent on their own land", workbook: land("| Alder | Corn | 100 | 200 | owned | 250 | | |"), at: ["Fields", 1, "Rent per acre"], found: "250" },
+  { code: "rent-missing", slip: "rents a field for no stated rent", workbook: land("| Alder | Corn | 100 | 200 | cash rent | | | |"), at: ["Fields", 1, "Rent per acre"] },
   { code: "share-missing", slip: "shares the crop without a share", workbook: land("| Alder | Corn | 100 | 200 | crop share | | | |"), at: ["Fields", 1, "Operator share of crop"] },
   { code: "weight-missing", slip: "sold tonnes of a crop in bushels without a weight", workbook: `${farm}\nSales\n| Crop | Date | Quantity | Unit | Price |\n| Corn | 2031-03-01 | 100 | t | 160 |`, at: ["Sales", 1, "Unit"], found: "t" },
   { code: "place-missing", slip: "counted no length", workbook: `${farm}\nStand counts\n| Field | Date | Row width | Length | Plants |\n| Alder | 2031-06-01 | 30 | | 28 |`, at: ["Stand counts", 1] },
@@ -119,6 +124,9 @@ export const cases: readonly ProblemCase[] = [
   { code: "interest-incomplete", slip: "entered a rate without a repayment date", workbook: season("| Operating interest rate | 8% |"), at: ["Season", 1, "Value"] },
   { code: "no-price", slip: "used something that was never bought and has no price", workbook: application("| Corn | Urea | 100 | lb/ac | | 2031-05-01 | plan |", items.replace("| 0.3 |", "| |")), at: ["Items", 1, "Plan price per pack"], found: "Urea" },
   { code: "no-plan-price", slip: "planned something with only its paid price", workbook: `${application("| Corn | Urea | 100 | lb/ac | | 2031-05-01 | plan |", items.replace("| 0.3 |", "| |"))}\nPurchases\n| Date | Item | Quantity | Unit | Unit price |\n| 2031-04-01 | Urea | 10 | lb | 1 |`, at: ["Items", 1, "Plan price per pack"], found: "Urea" },
+  { code: "nothing-bought", slip: "sent back more than was bought", workbook: purchase("| 2031-04-01 | Urea | 100 | lb | 0.3 | |\n| 2031-06-01 | Urea | -110 | lb | 0.3 | |"), at: ["Purchases", 2, "Quantity"], found: "Urea" },
+  { code: "year-missing", slip: "named a month of no year", workbook: otherCost("| Office | overhead | 900 | whole farm | all | yes | March |"), at: ["Other costs", 1, "Month"], found: "March" },
+  { code: "date-far", slip: "turned two figures of a year round", workbook: `${purchase("| 2013-04-01 | Urea | 100 | lb | 0.3 | |")}\nSeason\n| Setting | Value |\n| Season year | 2031 |`, at: ["Purchases", 1, "Date"], found: "2013-04-01" },
   { code: "date-missing", slip: "charges interest by date on work without one", workbook: `${season("| Operating interest rate | 8% |\n| Repayment date | 2031-12-01 |")}\nOperations\n| Field or Crop | Operation | Rate | Basis | Date | Status |\n| Alder | Planting | 20 | per acre | | plan |`, at: ["Operations", 1, "Date"] },
   {
     code: "fuel-twice", slip: "charges fuel by machine and by acres",

@@ -18,7 +18,7 @@ export function contentFromText(text: string, dateSystem: DateSystem = "1900"): 
     if (name !== null) tables.push(tableOf(name, rows));
     rows = [];
   };
-  for (const line of text.split("\n").map((each) => each.trim()).filter((each) => each !== "" && !/^\|[-|\s]+\|$/.test(each))) {
+  for (const line of text.split("\n").map((each) => each.trim()).filter((each) => each !== "" && !/^\|[-|\s]*-[-|\s]*\|$/.test(each))) {
     if (line.startsWith("|")) rows.push(line.split("|").slice(1, -1).map((cell) => cellOf(cell.trim())));
     else {
       finish();

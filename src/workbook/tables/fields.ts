@@ -23,9 +23,9 @@ export function readFields(table: TableReader, names: Names, crops: Names): read
       uniformityLoss: percentOf(row, "Uniformity loss"), ...land, source: row.source,
     };
   }, (row) => {
-    const crop = crops.spelled(String(row.cell("Crop")));
+    const name = names.spelled(String(row.cell("Field")));
     // A field that is left out changes what every other field bears of shared costs.
-    return crop === null || row.lost ? [{ of: "farm" }] : [{ of: "crop", name: crop }];
+    return name === null || row.lost ? [{ of: "farm" }] : [{ of: "field", name }];
   });
 }
 
@@ -42,7 +42,8 @@ function landOf(row: Row): Pick<Field, "tenure" | "rentPerArea" | "landChargePer
   if (tenure === "owned" && rent !== null && !rent.isZero()) conflict("Rent per acre", "the field is owned, and a rent is entered");
   if (tenure !== "owned" && charge !== null && !charge.isZero()) conflict("Land charge per acre", "the field is rented, and a charge for owned land is entered");
   if (tenure !== "crop share" && shared) conflict("Operator share of crop", `the field is ${tenure === "owned" ? "owned" : "rented for cash"}, and the operator has only a share of the crop`);
-  if (tenure === "crop share" && row.text("Operator share of crop") === null) row.fault("share-missing", "Operator share of crop");
+  if (tenure === "cash rent" && rent === null && !row.isFaulty("Rent per acre")) row.fault("rent-missing", "Rent per acre");
+  if (tenure === "crop share" && part === null && !row.isFaulty("Operator share of crop")) row.fault("share-missing", "Operator share of crop");
   return {
     tenure, operatorShare: share(part ?? one),
     rentPerArea: rent === null ? null : moneyPerArea(rent), landChargePerArea: charge === null ? null : moneyPerArea(charge),

@@ -2,7 +2,7 @@
 import { hundred, one, type Decimal } from "../../core/decimal";
 import type { Crop, Field, HarvestLoad, IsoDate, Sale } from "../../core/season";
 import { cropQuantity, moneyPerUnit, type Points } from "../../core/units";
-import { monthNamed } from "../dates";
+import { monthNamed, monthOfYear } from "../dates";
 import type { Subject } from "../problem";
 import type { Names, Row, TableReader } from "../tableReader";
 import { cropFactor, cropUnitNamed, pointsOf, yieldUnits } from "./crops";
@@ -41,7 +41,7 @@ function deliveryOf(row: Row, sold: IsoDate | null, seasonYear: string | null): 
   const typed = row.text("Delivery month");
   if (typed === null) return null;
   const month = monthNamed(typed);
-  if (month === null) return row.date("Delivery month");
+  if (month === null) return monthOfYear(typed) ?? row.date("Delivery month");
   const year = sold?.slice(0, 4) ?? seasonYear;
   if (year === null) return null;
   const inYear = (of: string) => `${of}-${String(month).padStart(2, "0")}-01`;
@@ -55,7 +55,7 @@ export function readHarvest(table: TableReader, names: Names, fields: ReadonlyMa
     const date = row.needDate("Date");
     const weighed = row.needNumber("Weight or bushels");
     const moisture = pointsOf(row, "Moisture");
-    if (moisture === null && !row.faults.some((fault) => fault.column === "Moisture")) row.fault("blank", "Moisture");
+    if (moisture === null && !row.isFaulty("Moisture")) row.fault("blank", "Moisture");
     const crop = name === null ? undefined : crops.get(fields.get(name)?.crop ?? "");
     const factor = crop === undefined ? null : unitFactor(row, crop);
     if (name === null || date === null || weighed === null || crop === undefined || factor === null) return null;

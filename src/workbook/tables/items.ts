@@ -48,26 +48,29 @@ export function readPurchases(table: TableReader, items: Names, units: Units, co
     const item = row.needName("Item", items);
     const quantity = row.needNumber("Quantity", "any");
     const typed = row.needText("Unit");
-    if (item === null || quantity === null || typed === null) return null;
-    const of = units.get(item);
-    const perUnit = of === undefined ? null : converter.perUnit(row, "Unit", of, typed);
+    const of = item === null ? undefined : units.get(item);
+    const perUnit = of === undefined || typed === null ? null : converter.perUnit(row, "Unit", of, typed);
     const amount = amountOf(row, quantity);
-    if (date === null || perUnit === null || amount === null) return null;
+    const [freight, rebate] = [row.number("Freight", "any") ?? zero, row.number("Rebate", "any") ?? zero];
+    const paidOn = row.date("Paid on") ?? date;
+    if (item === null || quantity === null || date === null || paidOn === null || perUnit === null || amount === null) return null;
     return {
-      item, date, quantity: itemQuantity(perUnit.eq(one) ? quantity : quantity.times(perUnit)), amount,
-      freight: money(row.number("Freight", "any") ?? zero), rebate: money(row.number("Rebate", "any") ?? zero),
-      paidOn: row.date("Paid on") ?? date, source: row.source,
+      item, date, quantity: itemQuantity(perUnit === one ? quantity : quantity.times(perUnit)), amount,
+      freight: money(freight), rebate: money(rebate), paidOn, source: row.source,
     };
   }, (row) => itemSubjects(row, items));
 }
 
 /** What the line comes to: the amount, or quantity × unit price; a return takes it off whatever sign is typed. */
-function amountOf(row: Row, quantity: Decimal): Money | null {
+function amountOf(row: Row, quantity: Decimal | null): Money | null {
   const price = row.number("Unit price");
   const typed = row.number("Amount", "any");
+  if (price === null && typed === null && !row.isFaulty("Unit price") && !row.isFaulty("Amount")) return row.lose("amount-missing");
+  // Of two that should agree, one that cannot be read leaves the line uncertain: the other is used, and the fault told.
+  if (quantity === null || (price === null && typed === null)) return null;
   const signed = typed !== null && quantity.isNegative() && typed.gt("0") ? typed.neg() : typed;
   const worked = price === null ? null : quantity.times(price);
-  if (signed === null) return worked === null ? row.lose("amount-missing") : money(worked);
+  if (signed === null) return worked === null ? null : money(worked);
   if (worked !== null && !shownMoney(worked).eq(shownMoney(signed))) row.fault("amount-disagrees", "Amount", { like: shownMoney(worked).toFixed(2) });
   return money(signed);
 }
@@ -86,7 +89,7 @@ export function readApplications(table: TableReader, places: Places, items: Name
     const perUnit = of === undefined || typed === null ? null : converter.perRateUnit(row, "Rate unit", of, typed);
     const date = row.date("Date");
     if (target === null || item === null || rate === null || status === null || perUnit === null) return null;
-    return { target, item, rate: itemRate(perUnit.eq(one) ? rate : rate.times(perUnit)), area: acres === null ? null : area(acres), date, status, source: row.source };
+    return { target, item, rate: itemRate(perUnit === one ? rate : rate.times(perUnit)), area: acres === null ? null : area(acres), date, status, source: row.source };
   }, (row) => [...targetSubjects(row, table, places), ...itemSubjects(row, items).filter(({ of }) => of === "item")]);
 }
 

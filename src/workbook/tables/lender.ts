@@ -17,7 +17,7 @@ export function readLoans(table: TableReader): readonly Loan[] {
     const rate = row.rate("Rate");
     const payment = row.number("Payment");
     const nextDue = row.date("Next due");
-    if (rate === null && row.faults.length === 0) row.lose("blank", "Rate");
+    if (rate === null) row.missing("Rate");
     if (kind === "term" && (payment === null || nextDue === null)) row.fault("payment-missing");
     if (name === null || balance === null || rate === null) return null;
     return {
@@ -34,7 +34,7 @@ export function readInsurance(table: TableReader, crops: Names): readonly Insura
     const approved = row.needNumber("Approved yield");
     const coverage = row.share("Coverage");
     const projected = row.needNumber("Projected price");
-    if (coverage === null && !row.faults.some((fault) => fault.column === "Coverage")) row.lose("blank", "Coverage");
+    if (coverage === null) row.missing("Coverage");
     const harvest = row.number("Harvest price");
     if (crop === null || approved === null || coverage === null || projected === null) return null;
     return {

@@ -1,6 +1,7 @@
 /** The table Machines: one implement with its tractor, or one self-propelled machine, a row. */
 import { Decimal, zero } from "../../core/decimal";
 import type { Machine, MachinePart } from "../../core/machines/machine";
+import { measureNamed } from "../../core/measure";
 import type { Settings } from "../../core/season";
 import { remainingValueClasses } from "../../core/tables/remainingValue";
 import { repairClasses } from "../../core/tables/repairFactors";
@@ -24,7 +25,7 @@ export function readMachines(table: TableReader, names: Names, settings: Setting
     const fuelPerArea = row.number("Fuel per acre");
     const wage = orZero(row, "Labour per hour", row.number("Labour per hour") ?? settings.labourPerHour, "labour");
     const burns = power !== null || (fuelPerArea !== null && !fuelPerArea.isZero());
-    const typedPrice = row.number("Fuel price") ?? settings.fuelPerGallon;
+    const typedPrice = row.number("Fuel price") ?? usualFuelPrice(settings);
     const fuelPrice = burns ? orZero(row, "Fuel price", typedPrice, "fuel") : typedPrice ?? zero;
     const realRate = orZero(row, "Real interest rate", row.rate("Real interest rate"), "interest on what it is worth");
     if (name === null || main === null || width === null || speed === null) return null;
@@ -48,6 +49,10 @@ function orZero(row: Row, column: string, value: Decimal | null, without: string
   if (value === null && !row.faults.some((fault) => fault.column === column)) row.fault("machine-zero", column, { like: without });
   return value ?? zero;
 }
+
+/** The setting is money per gallon whatever the area unit; a machine of a hectare workbook burns litres. */
+const usualFuelPrice = ({ fuelPerGallon, areaUnit }: Settings): Decimal | null =>
+  (fuelPerGallon === null || areaUnit === "ac" ? fuelPerGallon : fuelPerGallon.div(measureNamed("gal")!.factor));
 
 /** The columns of the implement, or with "Tractor " before them those of its tractor. */
 function partOf(row: Row, before: "" | "Tractor ", name: string | null): MachinePart | null {

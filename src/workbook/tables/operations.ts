@@ -3,8 +3,7 @@ import { one } from "../../core/decimal";
 import { kinds, operatingKinds } from "../../core/kinds";
 import type { IsoDate, Operation, OtherCost } from "../../core/season";
 import { area, money, moneyPerArea } from "../../core/units";
-import { monthNamed } from "../dates";
-import { isBlank } from "../numbers";
+import { monthNamed, monthOfYear } from "../dates";
 import type { Names, Row, TableReader } from "../tableReader";
 import { nearest, plain } from "../words";
 import { statuses, warnOfArea } from "./items";
@@ -59,9 +58,7 @@ export function readOtherCosts(table: TableReader, places: Places, seasonYear: s
     const item = row.needText("Item");
     const kind = row.needChoice("Kind", kinds);
     const amount = row.needNumber("Amount", "any");
-    const blank = isBlank(row.cell("Basis"));
-    const basis = blank ? row.needText("Basis") as null : basisOf(row, otherBases);
-    if (basis === null) row.lost = true;
+    const basis = basisOf(row, otherBases) ?? row.missing("Basis");
     const shared = sharedOver(row, places);
     const cash = row.choice("Cash", ["yes", "no"]) !== "no";
     const paidOn = monthOf(row, seasonYear);
@@ -96,7 +93,7 @@ function monthOf(row: Row, seasonYear: string | null): IsoDate | null {
   const typed = row.text("Month");
   if (typed === null) return null;
   const month = monthNamed(typed);
-  if (month === null) return row.date("Month");
-  return seasonYear === null ? null : `${seasonYear}-${String(month).padStart(2, "0")}-01`;
+  if (month === null) return monthOfYear(typed) ?? row.date("Month");
+  return seasonYear === null ? row.fault("year-missing", "Month") : `${seasonYear}-${String(month).padStart(2, "0")}-01`;
 }
 

@@ -57,6 +57,6 @@ describe("a table of yields of the grower's own", () => {
     const { problems, season } = seasonReport({ ...content, ranges: new Map([["Notes!A1:D3", range!]]) });
     expect(problems).toEqual([]);
     expect(season.standTables!.map(({ name }) => name)).toEqual(["Our trials"]);
-    expect(seasonReport(content).problems.map(({ code }) => code)).toEqual(["range-missing", "stand-table-unknown"]);
+    expect(seasonReport(content).problems.map(({ code }) => code)).toEqual(["stand-table-unknown", "range-missing"]);
   });
 });

@@ -5,7 +5,7 @@ import { money, moneyPerUnit } from "../../core/units";
 import type { RawTable } from "../cell";
 import type { Problem } from "../problem";
 import { TableReader, type Row, type Style } from "../tableReader";
-import { nearest, plain } from "../words";
+import { nearest, plain, plainWord } from "../words";
 
 /** The settings that we know, as they are spelled. */
 export const settingNames = [
@@ -36,7 +36,7 @@ export function readSettings(raw: RawTable | null, style: Style): { readonly set
   const rows = table.rows((row) => {
     const typed = row.needText("Setting");
     if (typed === null) return null;
-    const name = settingNames.find((each) => plain(each) === plain(typed));
+    const name = settingNames.find((each) => plainWord(each) === plainWord(typed));
     if (name === undefined) {
       const like = nearest(typed, settingNames);
       return row.lose("setting-unknown", "Setting", { choices: settingNames, ...(like === null ? {} : { like }) });
@@ -45,7 +45,7 @@ export function readSettings(raw: RawTable | null, style: Style): { readonly set
     entered.set(name, row);
     return read(name, row);
   }, () => [{ of: "farm" }]);
-  for (const part of rows) settings = { ...settings, ...part };
+  for (const { interest: _interest, ...part } of rows) settings = { ...settings, ...part };
   const interest = interestOf(rows, entered);
   return { settings: { ...settings, operatingInterest: interest.value }, problems: [...table.problems, ...interest.problems] };
 }
