@@ -1,7 +1,9 @@
 import { FluentProvider } from "@fluentui/react-components";
 import { useCallback, useEffect, useState } from "react";
 import { paneThemes, useTheme } from "../pane/theme";
+import { failed, ok } from "../result";
 import { DropTarget } from "./DropTarget";
+import { engineInWorker } from "./engineInWorker";
 import { newBook, openBook } from "./embeddedBook";
 import { detailsOf } from "./faultPage";
 import { download, fetchWorkbook, readFile, type WorkbookFile } from "./files";
@@ -19,6 +21,9 @@ export type AtHand = { current: OpenBook | null };
 /** Where the demonstration workbooks lie, from the page's own address. */
 const demo = "demo-season.xlsx";
 const demoWithProblems = "demo-season-with-problems.xlsx";
+
+/** One engine for all workbooks of the page; it starts with the first formula. */
+const engine = engineInWorker();
 
 /** What the buttons of the desk do with files. */
 export type FileCommands = {
@@ -42,27 +47,26 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
   atHand.current = open;
   const hasChanges = () => atHand.current?.book.hasChanges() ?? false;
 
-  const show = useCallback(async (file: Promise<WorkbookFile>) => {
-    try {
-      const { name, bytes } = await file;
-      setNotice({ intent: "info", text: `Opening ${name} …` });
-      const opened = openBook(bytes);
-      if (!opened.ok) {
-        const kept = atHand.current === null ? "" : ` ${atHand.current.name} is still open.`;
-        setNotice({ intent: "error", text: `${name} could not be opened. ${opened.problems.join(" ")}${kept}` });
-        return false;
-      }
-      setOpen({ name, book: opened.value });
-      setNotice(null);
-      return true;
-    } catch (reason) {
-      if (!(reason instanceof Error)) throw reason;
-      setNotice({ intent: "error", text: reason.message });
+  /** Opens a file; answers whether it could be opened. The workbook at hand stays where it could not. */
+  const show = useCallback(async (file: Promise<WorkbookFile>): Promise<boolean> => {
+    const kept = atHand.current === null ? "" : ` ${atHand.current.name} is still open.`;
+    const got = await file.then(ok, (reason: unknown) => failed(reason instanceof Error ? reason.message : String(reason)));
+    if (!got.ok) {
+      setNotice({ intent: "error", text: got.problems.join(" ") + kept });
       return false;
     }
-  }, []);
+    const { name, bytes } = got.value;
+    const opened = openBook(bytes, { engine });
+    if (!opened.ok) {
+      setNotice({ intent: "error", text: `${name} could not be opened. ${opened.problems.join(" ")}${kept}` });
+      return false;
+    }
+    setOpen({ name, book: opened.value });
+    setNotice(null);
+    return true;
+  }, [atHand]);
 
-  const openNew = useCallback(() => setOpen({ name: "New season.xlsx", book: newBook() }), []);
+  const openNew = useCallback(() => setOpen({ name: "New season.xlsx", book: newBook({ engine }) }), []);
 
   useEffect(() => {
     show(fetchWorkbook(demo)).then((shown) => (shown ? undefined : openNew())).catch(setFault);
@@ -98,25 +102,21 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
     else then();
   }, []);
 
-  const save = useCallback(() => {
+  const save = useCallback(async () => {
     const saving = atHand.current;
     if (saving === null) return;
-    try {
-      download({ name: saving.name, bytes: saving.book.save() });
-      // Drawn again, because the file is saved now.
-      setOpen({ ...saving });
-      setNotice({ intent: "success", text: `${saving.name} was handed to the browser's downloads.` });
-    } catch (reason) {
-      setFault(reason);
-    }
-  }, []);
+    download({ name: saving.name, bytes: await saving.book.save() });
+    // Drawn again, because the file is saved now.
+    setOpen((now) => (now?.book === saving.book ? { ...saving } : now));
+    setNotice({ intent: "success", text: `${saving.name} was handed to the browser's downloads.` });
+  }, [atHand]);
 
   const files: FileCommands = {
     openFile: (file) => replace(() => show(readFile(file))),
     openDemo: () => replace(() => show(fetchWorkbook(demo))),
     openProblems: () => replace(() => show(fetchWorkbook(demoWithProblems))),
     openNew: () => replace(() => Promise.resolve(openNew())),
-    save,
+    save: () => void save().catch(setFault),
   };
 
   return (
@@ -132,9 +132,8 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
         <UnsavedDialog
           name={open?.name ?? ""} stay={() => setAsking(null)}
           goOn={(saveFirst) => {
-            if (saveFirst) save();
             setAsking(null);
-            asking.then();
+            (saveFirst ? save() : Promise.resolve()).then(asking.then).catch(setFault);
           }}
         />
       )}

@@ -24,6 +24,7 @@ export function WorkbookView({ open: { book, name }, files, theme }: WorkbookVie
   const [view, setView] = useState<"sheet" | "pane">("sheet");
   const { version, sheets, sheet, selection, workspace, commands, isBlockSelected } = useWorkspace(book, say);
   const { openDemo } = files;
+  const engineFault = book.engineFault();
 
   // The pane asked for a cell, or the user did: on a narrow page the sheet must be in view for that.
   useEffect(() => book.onShow(() => setView("sheet")), [book]);
@@ -64,6 +65,7 @@ export function WorkbookView({ open: { book, name }, files, theme }: WorkbookVie
           </div>
           <SheetTabs sheets={sheets} shown={sheet.name} show={commands.showSheet} />
           <div className="status" role="status">
+            {engineFault !== null && `Formulas cannot be worked out here (${engineFault}). Values that may be old are marked. `}
             {status !== "" ? status : isBlockSelected ? `${blockName(selectedBlock(selection))} selected.` : ""}
           </div>
           <p id="grid-help" className="unseen">

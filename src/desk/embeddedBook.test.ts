@@ -13,7 +13,7 @@ const bills: InputTable = {
 };
 
 async function bookWithBills(): Promise<GridBook> {
-  const book = newBook();
+  const book = newBook({});
   await book.host.makeTables([bills]);
   return book;
 }
@@ -56,7 +56,7 @@ describe("gridBook", () => {
   });
 
   it("reads a decimal comma where the season says so", async () => {
-    const book = newBook();
+    const book = newBook({});
     await book.host.makeTables([{
       name: "Season", sheet: "Season", example: ["Decimal comma", "yes"],
       columns: [{ heading: "Setting", width: 20, hint: "Its name.", required: true }, { heading: "Value", width: 12, hint: "What it is.", required: true }],
@@ -70,14 +70,14 @@ describe("gridBook", () => {
   it("knows whether anything is unsaved, and opens what it saved", async () => {
     const book = await bookWithBills();
     expect(book.hasChanges()).toBe(true);
-    const bytes = book.save();
+    const bytes = await book.save();
     expect(book.hasChanges()).toBe(false);
-    const again = openBook(bytes);
+    const again = openBook(bytes, {});
     expect(again.ok && again.value.sheets().map(({ name }) => name)).toEqual(book.sheets().map(({ name }) => name));
   });
 
   it("says in words why a file is none", () => {
-    const opened = openBook(new TextEncoder().encode("Dear Sirs"));
+    const opened = openBook(new TextEncoder().encode("Dear Sirs"), {});
     expect(opened.ok).toBe(false);
     expect(!opened.ok && opened.problems.join()).toMatch(/\w+ .*\./);
   });

@@ -1,5 +1,5 @@
 /** The embedded workbook as the grid wants it. */
-import { newWorkbook, openWorkbook, type EmbeddedWorkbook, type Entry } from "../host/embedded";
+import { newWorkbook, openWorkbook, type EmbeddedWorkbook, type Entry, type Options } from "../host/embedded";
 import { failed, ok, type Result } from "../result";
 import type { Cell } from "../workbook/cell";
 import type { CellAt } from "./address";
@@ -7,13 +7,13 @@ import { entered, entryText, type EntrySettings } from "./entry";
 import type { GridBook, GridCell, GridSheet } from "./gridBook";
 
 /** A workbook over the bytes of a file, or in words why it cannot be opened. */
-export function openBook(bytes: Uint8Array): Result<GridBook, string> {
-  const opened = openWorkbook(bytes);
+export function openBook(bytes: Uint8Array, options: Options): Result<GridBook, string> {
+  const opened = openWorkbook(bytes, options);
   return opened.ok ? ok(gridBook(opened.value)) : failed(...opened.problems.map(({ message }) => message));
 }
 
 /** An empty workbook with one sheet. */
-export const newBook = (): GridBook => gridBook(newWorkbook());
+export const newBook = (options: Options): GridBook => gridBook(newWorkbook(options));
 
 let count = 0;
 
@@ -43,7 +43,11 @@ function gridBook(workbook: EmbeddedWorkbook): GridBook {
     subscribe: (changed) => workbook.subscribe(changed),
     onShow: (show) => workbook.onShow(show),
     selected: (sheet, block) => workbook.pick(sheet, block),
-    save: () => workbook.save(),
+    engineFault: () => workbook.engineFault?.message ?? null,
+    save: async () => {
+      await workbook.settled();
+      return workbook.save();
+    },
   };
 }
 

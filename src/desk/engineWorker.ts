@@ -1,6 +1,6 @@
 /** The calculation engine in a worker of its own, so that nobody waits for it while typing. */
 import init from "@ironcalc/wasm";
-import type { EngineRequest } from "../host/embedded/recalculation/engine";
+import type { EngineRequest } from "../host/embedded";
 import { ironCalcAnswer } from "../host/embedded/recalculation/ironCalc";
 import type { WorkerAnswer, WorkerQuestion } from "./engineInWorker";
 

@@ -57,6 +57,8 @@ export interface GridBook {
   onShow(show: (place: SheetPlace) => void): () => void;
   /** Tells the workbook what is selected, for the pane to ask. */
   selected(sheet: string, block: Block): void;
-  /** The workbook as the bytes of an `.xlsx` file. */
-  save(): Uint8Array;
+  /** Why formulas cannot be worked out here any more, in words; `null` while they can. */
+  engineFault(): string | null;
+  /** The workbook as the bytes of an `.xlsx` file, once its formulas are worked out. */
+  save(): Promise<Uint8Array>;
 }

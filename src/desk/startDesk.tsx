@@ -1,8 +1,10 @@
 import { createRoot } from "react-dom/client";
-import { Desk, type AtHand } from "./Desk";
+import { Desk, type AtHand, type OpenBook } from "./Desk";
 import "./desk.css";
 import { showFault } from "./faultPage";
 import { download } from "./files";
+
+const rescue = async ({ name, book }: OpenBook): Promise<void> => download({ name, bytes: await book.save() });
 
 /** Puts the desk into the page. A fault while it draws itself is shown in its place, and the workbook at hand can be saved. */
 export function startDesk(place: HTMLElement): void {
@@ -14,7 +16,7 @@ export function startDesk(place: HTMLElement): void {
     onUncaughtError: (fault) => {
       console.error(fault);
       const open = atHand.current;
-      showFault(place, fault, open && { name: open.name, save: () => download({ name: open.name, bytes: open.book.save() }) });
+      showFault(place, fault, open && { name: open.name, save: () => void rescue(open) });
     },
   }).render(<Desk atHand={atHand} />);
 }
