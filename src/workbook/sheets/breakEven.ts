@@ -9,6 +9,8 @@ import { areaName, caution, incompleteRows, inLines, layerNotes, layerTitle, sea
 
 /** Characters of a note that fit across the page. */
 const lineLength = 92;
+/** Percent at which a crop and the notes fit on a page; each crop begins one. */
+const usualScale = 90;
 
 type Row = readonly SheetCell[];
 const yieldNames = { goal: "yield goal", outlook: "yield outlook", proven: "proven yield", harvested: "harvested yield" } as const;
@@ -17,11 +19,14 @@ export function breakEvenSheet(report: SeasonReport): ResultSheet {
   const area = areaName(report);
   const rows: Row[] = [
     title("Break-even"),
-    ...inLines(`${seasonName(report)}, outlook. A price needed is rounded up to the cent, a yield needed to the tenth. Costs that move with yield (drying, haul, selling) move here too.`, lineLength).map(note),
+    note(`${seasonName(report)}, outlook.`),
+    ...inLines("A price needed is rounded up to the cent, a yield needed to the tenth. Costs that move with yield (drying, haul, selling) move here too.", lineLength).map(note),
     ...incompleteRows(report, { of: "farm" }),
   ];
   const charts: ChartModel[] = [];
+  const breakAfter: number[] = [];
   for (const crop of report.figures.crops) {
+    if (crop !== report.figures.crops[0]) breakAfter.push(rows.length);
     rows.push([], section(`${crop.crop}, expected price ${moneyText(crop.outlook.price)} ${report.season.settings.currency} per ${crop.yieldUnit}`), ...incompleteRows(report, { of: "crop", name: crop.crop }));
     rows.push(...breakEvenRows(crop, area), [], ...salesRows(crop));
     charts.push(layerChart(crop, rows));
@@ -29,7 +34,7 @@ export function breakEvenSheet(report: SeasonReport): ResultSheet {
   rows.push([], ...[...layerNotes, caution].flatMap((words) => inLines(words, lineLength)).map(note));
   return {
     name: "Break-even", columns: [34, 13, 13, 13, 13], headingRows: 2, rows, charts,
-    page: { orientation: "portrait", paper: report.season.settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `Break-even, ${seasonName(report)}` },
+    page: { orientation: "portrait", paper: report.season.settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, scale: usualScale, breakAfter, footer: `Break-even, ${seasonName(report)}` },
   };
 }
 

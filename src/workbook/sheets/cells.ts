@@ -19,6 +19,8 @@ const number = (format: string, shown: (value: Decimal) => Decimal) =>
 export const moneyCell = number(moneyFormat, shownMoney);
 /** Money where nothing is nothing: a dash, so that the eye finds what there is. */
 export const moneyOrDash = (value: Decimal, style: CellStyle = {}): SheetCell => (shownMoney(value).isZero() ? none(style) : moneyCell(value, style));
+/** The difference of two amounts as they are shown, so that a reader who subtracts on paper finds the same. */
+export const changeOf = (from: Decimal, to: Decimal): Decimal => shownMoney(to).minus(shownMoney(from));
 /** Money to the nearest whole, for large sums. */
 export const wholeMoneyCell = number("#,##0;-#,##0;–", (value) => value.toDecimalPlaces(0, Decimal.ROUND_HALF_UP));
 export const wholeQuantityCell = number("#,##0", (value) => value.toDecimalPlaces(0, Decimal.ROUND_HALF_UP));

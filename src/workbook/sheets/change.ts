@@ -68,7 +68,7 @@ function netRows({ net }: ChangeFigures, report: SeasonReport): readonly Row[] {
   const area = areaName(report);
   return [
     [],
-    headings("Net change", "Quantity", "Unit", "Price", "Basis", "In all, a year", `Per ${area}`),
+    headings("Net change", "Quantity", "Unit", "Price", "Basis", "In all, a year", `Per ${area}`).map((cell) => (["Unit", "Basis"].includes(String(cell.value)) ? { ...cell, style: { ...cell.style, align: "left" as const } } : cell)),
     ...quadrants.flatMap((quadrant) => quadrantRows(quadrant, net)),
     [text("Net change", subtotal), ...[1, 2, 3, 4].map(() => text("", subtotal)), moneyCell(net.net.perYear, subtotal), moneyCell(net.net.perArea, subtotal)],
     ...(net.blank.length === 0 ? [] : [

@@ -1,32 +1,40 @@
 /** The result sheet *Cost per acre*: what each crop costs by kind and layer, plan against outlook, and field by field. */
+import { zero } from "../../core/decimal";
 import type { Budget, CropFigures } from "../../core/figures";
 import { cashKinds, cashNeedKinds, fullKinds, operatingKinds, type Kind, type Layer } from "../../core/kinds";
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
-import { areaCell, headings, moneyCell, note, section, subtotal, text, title, yieldCell } from "./cells";
+import { areaCell, changeOf, headings, moneyCell, note, section, subtotal, text, title, yieldCell } from "./cells";
 import { areaName, caution, incompleteRows, inLines, layerNotes, layerTitle, seasonName } from "./words";
 
 /** Characters of a note that fit across the page. */
 const lineLength = 120;
+/** Percent at which the columns fill the width of a letter or A4 page; each crop begins a page. */
+const usualScale = 84;
 
 type Row = readonly SheetCell[];
 
 export function costPerAcreSheet(report: SeasonReport): ResultSheet {
   const { currency } = report.season.settings;
   const area = areaName(report);
+  const rows: Row[] = [
+    title(`Cost per ${area}`),
+    note(`${seasonName(report)}. ${currency} per ${area}, at the yield stated.`),
+    ...inLines("Plan: set before spring. Outlook: done and bought so far at real cost, and the rest of the plan. Change: outlook less plan.", lineLength).map(note),
+    ...incompleteRows(report, { of: "farm" }),
+  ];
+  const breakAfter: number[] = [];
+  for (const crop of report.figures.crops) {
+    if (crop !== report.figures.crops[0]) breakAfter.push(rows.length);
+    rows.push(...cropRows(report, crop));
+  }
+  rows.push([], ...[...layerNotes, caution].flatMap((words) => inLines(words, lineLength)).map(note));
   return {
     name: "Cost per acre",
     columns: [30, 12, 12, 12, 12, 12, 12, 12],
     headingRows: 2,
-    rows: [
-      title(`Cost per ${area}`),
-      ...inLines(`${seasonName(report)}. ${currency} per ${area}, at the yield stated. Plan: set before spring. Outlook: done and bought so far at real cost, and the rest of the plan. Change: outlook less plan.`, lineLength).map(note),
-      ...incompleteRows(report, { of: "farm" }),
-      ...report.figures.crops.flatMap((crop) => cropRows(report, crop)),
-      [],
-      ...[...layerNotes, caution].flatMap((words) => inLines(words, lineLength)).map(note),
-    ],
-    page: { orientation: "portrait", paper: report.season.settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `Cost per ${area}, ${seasonName(report)}` },
+    rows,
+    page: { orientation: "portrait", paper: report.season.settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, scale: usualScale, breakAfter, footer: `Cost per ${area}, ${seasonName(report)}` },
     charts: [],
   };
 }
@@ -67,9 +75,7 @@ function kindRows(crop: CropFigures, kinds: readonly Kind[]): readonly Row[] {
   const columns = stageColumns(crop);
   return kinds.filter((kind) => columns.some(({ budget }) => budget.costPerArea.byKind.has(kind))).map((kind) => {
     const of = (budget: Budget) => budget.costPerArea.byKind.get(kind) ?? null;
-    const [plan, outlook] = [of(crop.plan), of(crop.outlook)];
-    const change = plan === null ? outlook : outlook === null ? plan.neg() : outlook.minus(plan);
-    return [text(`   ${kind}`), ...columns.map(({ budget }) => moneyCell(of(budget))), moneyCell(change)];
+    return [text(`   ${kind}`), ...columns.map(({ budget }) => moneyCell(of(budget))), moneyCell(changeOf(of(crop.plan) ?? zero, of(crop.outlook) ?? zero))];
   });
 }
 
@@ -77,7 +83,7 @@ function layerRow(crop: CropFigures, layer: Layer): Row {
   const of = (budget: Budget) => budget.costPerArea.layers[layer];
   return [
     text(layerTitle(layer), subtotal), ...stageColumns(crop).map(({ budget }) => moneyCell(of(budget), subtotal)),
-    moneyCell(of(crop.outlook).minus(of(crop.plan)), subtotal),
+    moneyCell(changeOf(of(crop.plan), of(crop.outlook)), subtotal),
   ];
 }
 

@@ -35,8 +35,8 @@ export function breakEvenBand(page: Page, report: SeasonReport, crops: readonly 
   label(rows.share, "Operator's share of the crop");
   label(rows.other, `Other income per ${area}`);
   label(rows.layers, "Costs of the layer", { bold: true });
-  label(rows.fixed, `Cost per ${area} that does not move with yield`);
-  label(rows.moving, "Cost per unit of yield that does");
+  label(rows.fixed, `Cost per ${area} not moving with yield`);
+  label(rows.moving, "Cost per unit of yield moving with it");
   const lines = linesOf(area);
   lines.forEach((line, index) => label(rows.lines + index, line.label, subtotal));
   return crops.map((crop, index) => {

@@ -4,7 +4,7 @@ import type { CropFigures } from "../../../core/figures";
 import { cashKinds, cashNeedKinds, fullKinds, operatingKinds, type Kind, type Layer } from "../../../core/kinds";
 import type { CellStyle } from "../../resultSheet";
 import type { SeasonReport } from "../../seasonReport";
-import { moneyCell, moneyOrDash, subtotal, text } from "../cells";
+import { changeOf, moneyCell, moneyOrDash, subtotal, text } from "../cells";
 import { areaName, layerTitle } from "../words";
 import { blockWidth, type Page } from "./page";
 
@@ -38,6 +38,6 @@ function line(page: Page, crops: readonly CropFigures[], label: string, style: C
     const units = outlook.operatorShare.times(outlook.yields.used);
     const now = of(outlook);
     page.put({ row, column: 1 + index * blockWidth },
-      moneyOrDash(of(plan), style), moneyOrDash(now, style), moneyOrDash(now.minus(of(plan)), style), units.isZero() ? moneyCell(null, style) : moneyOrDash(now.div(units), style));
+      moneyOrDash(of(plan), style), moneyOrDash(now, style), moneyOrDash(changeOf(of(plan), now), style), units.isZero() ? moneyCell(null, style) : moneyOrDash(now.div(units), style));
   });
 }

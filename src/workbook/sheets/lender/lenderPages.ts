@@ -57,8 +57,8 @@ export function lenderPages(report: SeasonReport, options: LenderOptions): Resul
   };
 }
 
-const labelWidth = 38;
-const figureWidth = 9;
+const labelWidth = 34;
+const figureWidth = 9.4;
 /** Percent at which the thirteen columns fill the width of a letter or A4 page, and each half of the rows its height. */
 const usualScale = 65;
 /** Characters of a note that fit across the page. */

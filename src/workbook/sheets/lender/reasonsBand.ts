@@ -42,7 +42,12 @@ export function reasonLines({ plan, outlook, ...crop }: CropFigures, layer: Laye
   return [{ words: "Plan", amount: from, bold: true }, ...first, ...last, { words: "Outlook", amount: to, bold: true }];
 }
 
-const reasonWords = ({ of, effect }: Reason): string =>
-  of === "yield" ? `yield ${effect.isNegative() ? "below" : "above"} the goal`
-  : typeof of === "string" ? "cost per unit of yield"
-  : of.name.toLowerCase() === of.kind ? of.name : `${of.name} (${of.kind})`;
+/** Characters that fit beside the amount. */
+const longest = 29;
+
+function reasonWords({ of, effect }: Reason): string {
+  if (of === "yield") return `yield ${effect.isNegative() ? "below" : "above"} the goal`;
+  if (typeof of === "string") return "cost per unit of yield";
+  const withKind = `${of.name} (${of.kind})`;
+  return of.name.toLowerCase() === of.kind || withKind.length > longest ? of.name.slice(0, longest) : withKind;
+}

@@ -13,7 +13,7 @@ export function salesBand(page: Page, report: SeasonReport, crops: readonly Crop
   const top = page.next;
   const area = areaName(report);
   page.put({ row: top, column: 0 }, text("Grain sold and insured", { bold: true, fill: "heading" }));
-  ["Sold and contracted", "   part of the operator's crop, average price", "Unsold at the yield outlook", "Price needed on the rest, by layer", "", `Insurance per ${area}: guarantee, form, yield, price`].forEach((words, index) => {
+  ["Sold and contracted", "   part of the operator's crop, average price", "Unsold at the yield outlook", "Price needed on the rest, by layer", "", `Insured per ${area}; form, yield, price`].forEach((words, index) => {
     page.put({ row: top + 1 + index, column: 0 }, text(words));
   });
   crops.forEach((crop, index) => {
