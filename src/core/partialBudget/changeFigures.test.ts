@@ -59,6 +59,12 @@ describe("changeFigures", () => {
     expect(changes.map(({ strip, gainNeeded }) => [strip, gainNeeded])).toEqual([[null, null], [null, null]]);
   });
 
+  it("takes the blank return for the gain, before grain that is known", () => {
+    const payment = entered({ ...amountPerAcre("added returns", "Payment", new Decimal("1"), "ac"), quantity: null });
+    const [open, known] = seasonFigures(season(change({ lines: [gain("2"), payment, upkeep] }), change({ lines: [{ ...payment, quantity: new Decimal("1") }, gain("2")] }))).changes;
+    expect([open!.gain!.item, known!.gain!.item]).toEqual(["Payment", "Yield gain"]);
+  });
+
   it("solves the price of the gain's own line where it has one", () => {
     const priced = { ...gain("2"), price: money("5"), sellsCrop: false };
     const [figures] = seasonFigures(season(change({ target: null, lines: [priced, upkeep] }))).changes;

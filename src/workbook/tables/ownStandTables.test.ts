@@ -19,8 +19,8 @@ Stand_counts
 const table = `
 Our_trials
 | Corn, planted | 20,000 | 28 000 plants | 32000 |
-| May 1 | 80 | 95% | 100 |
-| 2031-05-11 | 70 | 90 | 96 |
+| May 1 | 80 | 95 | 100 |
+| 2031-05-11 | 70 | 90% | 96 |
 `;
 
 describe("a table of yields of the grower's own", () => {
@@ -36,7 +36,7 @@ describe("a table of yields of the grower's own", () => {
   });
 
   it("holds fractions where Excel shows percentages", () => {
-    const { figures } = seasonReport(contentFromText(farm("Our trials") + table.replace("| 80 | 95% | 100 |", "| 0.8 | 0.95 | 1 |").replace("| 70 | 90 | 96 |", "| 0.7 | 0.9 | 0.96 |")));
+    const { figures } = seasonReport(contentFromText(farm("Our trials") + table.replace("| 80 | 95 | 100 |", "| 0.8 | 0.95 | 1 |").replace("| 70 | 90% | 96 |", "| 0.7 | 0.9 | 0.96 |")));
     expect(figures.stands[0]!.outlook!.ok && figures.stands[0]!.outlook!.value.outlook.toFixed(6)).toBe("160.000000");
   });
 
