@@ -1,12 +1,15 @@
 /** A workbook host over plain tables in memory, for tests of the pane. What was asked of it can be looked at. */
 import type { WorkbookHost } from "../../src/host/workbookHost";
 import type { Cell, RawTable, SheetPlace, WorkbookContent } from "../../src/workbook/cell";
+import type { ResultSheet } from "../../src/workbook/resultSheet";
 
 export type MemoryHost = WorkbookHost & {
   readonly selected: SheetPlace[];
   readonly added: { readonly table: string; readonly rows: readonly ReadonlyMap<string, Cell>[] }[];
+  /** The result sheets of each writing, in order. */
+  readonly written: (readonly ResultSheet[])[];
   /** Errors that the next calls reject with, by method; used up one by one. */
-  readonly refusals: { read: Error[]; addRows: Error[]; select: Error[]; makeTables: Error[] };
+  readonly refusals: { read: Error[]; write: Error[]; addRows: Error[]; select: Error[]; makeTables: Error[] };
   readonly reads: () => number;
   /** The rows of a table as they are now. */
   readonly table: (name: string) => RawTable["rows"];
@@ -18,14 +21,17 @@ export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType
   let reads = 0;
   const listeners = new Set<() => void>();
   const host: MemoryHost = {
-    selected: [], added: [], refusals: { read: [], addRows: [], select: [], makeTables: [] }, reads: () => reads,
+    selected: [], added: [], written: [], refusals: { read: [], write: [], addRows: [], select: [], makeTables: [] }, reads: () => reads,
     table: (name) => tables.find((table) => table.name === name)?.rows ?? [],
     read: async () => {
       reads += 1;
       refuse("read");
       return { ...start, tables };
     },
-    write: () => Promise.resolve(),
+    write: async (sheets) => {
+      refuse("write");
+      host.written.push(sheets);
+    },
     makeTables: async (wanted) => {
       refuse("makeTables");
       const made = wanted.filter(({ name }) => !tables.some((table) => table.name === name));

@@ -1,0 +1,206 @@
+/** The pages Stand, Weigh a change and Lender pages in Chromium over a workbook in memory: by keyboard, in every look, with a host that refuses. */
+import type { Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { accessibilityFaults, panePages, type PaneLook, type PanePages } from "../support/panePages";
+import type { PanePage } from "./panePage";
+
+let pages: PanePages;
+beforeAll(async () => { pages = await panePages(); });
+afterEach(() => pages.closeAll());
+afterAll(() => pages?.close());
+
+async function opened(tab: string, look: PaneLook = {}): Promise<Page> {
+  const { page, complaints } = await pages.open({ ...look, ask: `${look.ask ?? ""}&workbook=${look.ask?.includes("workbook") ? "" : "counted"}` });
+  await page.getByRole("tab", { name: tab }).click();
+  expect(complaints).toEqual([]);
+  return page;
+}
+const button = (page: Page, name: string | RegExp) => page.getByRole("button", { name }).first();
+const inPage = <Value>(page: Page, look: (pane: PanePage) => Value) => page.evaluate(`(${look.toString()})(window.panePage)`) as Promise<Value>;
+const rowsAdded = (page: Page) => inPage(page, (pane) => pane.host.added.flatMap(({ table, rows }) => rows.map((row) => [table, Object.fromEntries(row)] as const)));
+
+describe("the page Stand", () => {
+  it("says the likely stand, draws it with words for those who cannot see it, and shows the outlook", async () => {
+    const page = await opened("Stand");
+    const stand = page.getByRole("region", { name: "Stand", exact: true });
+    expect(await stand.locator(".pn-main").innerText()).toBe("21,600 plants per acre");
+    expect(await stand.innerText()).toContain("likely between 18,200 and 25,000 (19 times in 20)");
+    expect(await page.getByRole("img", { name: /^4 places from 20,000 to 24,500 plants per acre/ }).count()).toBe(1);
+    expect(await page.getByRole("region", { name: "Yield outlook" }).locator(".pn-main").innerText()).toBe("176.1 bu per acre");
+    await page.getByLabel("Field").selectOption("Long Eighty");
+    expect(await page.getByRole("region", { name: "Yield outlook" }).innerText()).toContain("Nothing is said beyond the table.");
+  });
+
+  it("takes counts by keyboard one after the other, and reads out what each changed", async () => {
+    const page = await opened("Stand");
+    await button(page, "Add a count").click();
+    await page.getByLabel("Date").fill("2031-06-03");
+    await page.getByLabel("Plants", { exact: false }).first().fill("31");
+    expect(await page.locator("form .pn-says").innerText()).toBe("31 on 17.42 ft of row, 30 in wide: 31,000 plants per acre.");
+    await page.keyboard.press("Enter");
+    const told = page.locator("form [aria-live]").last();
+    await expect.poll(() => told.innerText()).toMatch(/^The count was added\. Stand: 21,600 → 23,500 plants per acre\. Yield outlook: 176\.1 → \d+\.\d\. Net return of Corn: /);
+    expect(await page.evaluate(() => document.activeElement?.closest("[data-plants]") !== null)).toBe(true);
+    expect(await rowsAdded(page)).toEqual([["Stand_counts", { Field: "Mill Road", Date: 48002, "Row width": 30, Length: 17.42, Plants: 31 }]]);
+    expect(await page.getByLabel("Length of row, ft").inputValue()).toBe("17.42");
+  });
+
+  it("keeps what was typed where the sheet is protected", async () => {
+    const page = await opened("Stand");
+    await button(page, "Add a count").click();
+    await page.locator("[data-plants] input").first().fill("30");
+    await inPage(page, (pane) => pane.refuse("addRows", "protected", "The sheet Stand counts is protected."));
+    await button(page, "Add the count").click();
+    await expect.poll(() => page.locator("form [aria-live]").last().innerText()).toMatch(/^The count was not added\. The sheet Stand counts is protected\./);
+    expect(await page.locator("[data-plants] input").first().inputValue()).toBe("30");
+  });
+
+  it("says to ask the adjuster before anything is opened, and answers as the question is typed", async () => {
+    const page = await opened("Stand");
+    const reseed = page.getByRole("region", { name: "Keep or reseed" });
+    expect(await reseed.innerText()).toContain("Ask your insurer's adjuster before you destroy a stand.");
+    await button(page, "Set keeping against reseeding").click();
+    expect(await reseed.innerText()).toContain("Keeping the stand is better by these figures.");
+    await page.getByLabel("Stand there").fill("12000");
+    await page.getByLabel("Reseeding date").fill("2031-05-20");
+    await page.getByLabel("Seed", { exact: true }).fill("60");
+    await expect.poll(() => reseed.innerText()).toContain("Reseeding pays by these figures.");
+    expect(await reseed.innerText()).toContain("17,400 plants per acre");
+    await button(page, "Save it as a change").click();
+    await expect.poll(() => reseed.innerText()).toContain("“Reseed Mill Road” was saved as 3 rows");
+    await page.getByRole("tab", { name: "Weigh a change" }).click();
+    expect(await button(page, /^Reseed Mill Road/).count()).toBe(1);
+  });
+
+  it("writes its sheet", async () => {
+    const page = await opened("Stand");
+    await button(page, "Write the sheet “Stand”").click();
+    await page.getByText("The sheet “Stand” was written.").waitFor();
+    expect(await inPage(page, (pane) => pane.host.written.map((sheets) => sheets.map(({ name }) => name)))).toEqual([["Stand"]]);
+  });
+});
+
+describe("the page Weigh a change", () => {
+  it("builds a change from blank to its break-even, and lays it over the outlook once it is saved", async () => {
+    const page = await opened("Weigh a change");
+    await button(page, "Weigh a new change").click();
+    for (const [label, value] of [["Rows", "12"], ["Price per row", "300"], ["Years kept", "5"], ["Labour per hour", "24"], ["Interest a year, %", "6"], ["Name of the change", "Wheels 2031"]] as const) {
+      await page.getByLabel(label).first().fill(value);
+    }
+    const form = page.getByRole("form", { name: "New change" });
+    // 3,600 × 0.2373964004 ÷ 198.5 = 4.3054 an acre, over 4.35 − 0.22: 1.0425 bushels.
+    expect(await form.innerText()).toContain("Yield gain needed to pay: 1.1 bu/ac.");
+    expect(await form.getByRole("img", { name: /pays from 1\.1/ }).count()).toBe(1);
+    await page.getByLabel("Yield gain, bu per acre").fill("2");
+    // 2 × 4.13 − 4.3054
+    await expect.poll(() => form.locator(".pn-main").innerText()).toBe("3.95 USD per acre a year, 784.98 USD on 198.5 ac");
+    await form.getByLabel("Lay it over the outlook").check();
+    await button(page, "Save the change").click();
+    await page.getByRole("region", { name: "Outlook with changes" }).getByText("Wheels 2031").waitFor();
+    expect(await form.innerText()).toContain("“Wheels 2031” was saved as 2 rows of the table Changes.");
+    expect((await rowsAdded(page))[0]).toEqual(["Changes", {
+      Change: "Wheels 2031", Quadrant: "added returns", Item: "Yield gain", Quantity: 2, Unit: "bu/ac", Basis: "per acre", "Field or Crop": "Corn", "Interest rate": 0.06, Active: "yes",
+    }]);
+  });
+
+  it("goes to the first box that is wrong when it is saved too early", async () => {
+    const page = await opened("Weigh a change");
+    await button(page, "Weigh a new change").click();
+    await button(page, "Save the change").click();
+    await expect.poll(() => page.evaluate(() => document.activeElement?.closest(".fui-Field")?.textContent)).toMatch(/^Rows/);
+    expect(await inPage(page, (pane) => pane.host.added.length)).toBe(0);
+  });
+
+  it("tries a change on the outlook without writing it, and says how to keep it", async () => {
+    const page = await opened("Weigh a change");
+    await button(page, /^Fewer soybean seeds/).click();
+    await page.getByLabel("Lay it over the outlook").last().uncheck();
+    expect(await page.getByRole("region", { name: "Outlook with changes" }).count()).toBe(0);
+    await button(page, "Go to Active").click();
+    await expect.poll(() => inPage(page, (pane) => pane.host.selected)).toEqual([{ sheet: "Changes", row: 3, column: 12 }]);
+  });
+
+  it("makes the table Changes where the workbook has none", async () => {
+    const page = await opened("Weigh a change", { ask: "workbook=season" });
+    await button(page, "Weigh a new change").click();
+    await page.getByLabel("What is weighed").selectOption("A higher rent");
+    await page.getByLabel("Where").selectOption({ label: "Mill Road, Corn" });
+    await page.getByLabel("Rent asked").fill("255");
+    await button(page, "Save the change").click();
+    await page.getByRole("region", { name: "Changes side by side" }).waitFor();
+    expect(await inPage(page, (pane) => pane.host.table("Changes").map((row) => row.slice(0, 3).join("|")))).toEqual(["A higher rent|added returns|Yield that carries the rise", "A higher rent|added costs|Rise in rent"]);
+    // 20 more an acre over 4.13.
+    expect(await page.getByRole("region", { name: "Changes side by side" }).innerText()).toContain("4.9 bu/ac");
+  });
+});
+
+describe("the page Lender pages", () => {
+  it("says what would embarrass, previews, and writes the pages with the cash flow in one step", async () => {
+    const page = await opened("Lender pages");
+    expect(await page.getByRole("region", { name: "Before you show them" }).innerText()).toContain("No family living is entered, so cash need is too low.");
+    await page.getByRole("checkbox", { name: "Soybeans" }).uncheck();
+    await page.getByRole("radio", { name: "full" }).check();
+    await button(page, "Write the lender pages").click();
+    await page.getByText(/^The sheets “Lender pages” and “Cash flow” were written as of /).waitFor();
+    expect(await inPage(page, (pane) => pane.host.written.map((sheets) => sheets.map(({ name }) => name)))).toEqual([["Lender pages", "Cash flow"]]);
+    expect(await inPage(page, (pane) => JSON.stringify(pane.host.written[0]![0]!.rows).includes("Soybeans:"))).toBe(false);
+  });
+
+  it("says in words why nothing was written, and writes when it is tried again", async () => {
+    const page = await opened("Lender pages");
+    await inPage(page, (pane) => pane.refuse("write", "busy", "A cell is being edited."));
+    await button(page, "Write the lender pages").click();
+    await page.getByText("Nothing was written. A cell is being edited. Try again in a moment.").waitFor();
+    await button(page, "Write the lender pages").click();
+    await page.getByText(/^The sheets “Lender pages”/).waitFor();
+  });
+
+  it("waits for a crop to be chosen", async () => {
+    const page = await opened("Lender pages");
+    for (const crop of ["Corn", "Soybeans"]) await page.getByRole("checkbox", { name: crop }).uncheck();
+    await button(page, "Write the lender pages").click();
+    await page.getByText("Nothing was written. Choose a crop first.").waitFor();
+    expect(await inPage(page, (pane) => pane.host.written.length)).toBe(0);
+  });
+});
+
+it("writes cost per acre and break-evens from the page Season", async () => {
+  const page = await opened("Season");
+  await button(page, "Write “Cost per acre” and “Break-even”").click();
+  await page.getByText("The sheets “Cost per acre” and “Break-even” were written.").waitFor();
+});
+
+const looks: readonly (readonly [string, PaneLook])[] = [
+  ["light", { ask: "theme=light" }], ["light at 450 pixels", { width: 450, ask: "theme=light" }], ["dark", { ask: "theme=dark" }],
+  ["high contrast", { ask: "theme=highContrast" }], ["the system's forced colours at 450 pixels", { width: 450, forcedColors: true }],
+];
+
+describe.each(looks)("in %s", (_, look) => {
+  const isSound = async (page: Page) => {
+    expect(await accessibilityFaults(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0);
+  };
+  it("Stand is accessible and no wider than the pane with everything opened", async () => {
+    const page = await opened("Stand", look);
+    for (const name of ["Add a count", /^Table: /, "What moved the outlook", "Uneven stand", "Set keeping against reseeding", /^Treatment, other costs/]) await button(page, name).click();
+    await button(page, "Add the count").click();
+    await page.getByLabel("Try a loss, % of yield").fill("4");
+    await isSound(page);
+  });
+  it("Weigh a change is, with a layout begun wrongly and a change opened", async () => {
+    const page = await opened("Weigh a change", look);
+    await button(page, "Weigh a new change").click();
+    await page.getByLabel("What is weighed").selectOption("Another hybrid");
+    await button(page, "Save the change").click();
+    await button(page, /^Closing wheels, spiked/).click();
+    await button(page, "The four quadrants").click();
+    await button(page, /^What trials found/).click();
+    await isSound(page);
+  });
+  it("Lender pages is, after writing", async () => {
+    const page = await opened("Lender pages", look);
+    await button(page, "Write the lender pages").click();
+    await page.getByText(/^The sheets “Lender pages”/).waitFor();
+    await isSound(page);
+  });
+});
