@@ -2,7 +2,7 @@
 import { sum, zero, type Decimal } from "./decimal";
 import { breakEvenPrice, breakEvenYield, costPerArea, costPerUnit, incomePerArea, netPerArea, type Costs } from "./breakEven";
 import type { BreakEvens, Budget, ByKindAndLayer, Charge, PerLayer } from "./figures";
-import { countsIn, kinds, layers, type Kind, type Layer } from "./kinds";
+import { cashKinds, cashNeedKinds, fullKinds, kinds, layers, operatingKinds, type Kind, type Layer } from "./kinds";
 import type { Crop } from "./season";
 import { area, moneyPerArea, moneyPerUnit, share, yieldPerArea, type Area, type MoneyPerArea, type MoneyPerUnit, type Share } from "./units";
 
@@ -22,9 +22,13 @@ export type BudgetBasis = {
 export const perLayer = <Value>(value: (layer: Layer) => Value): PerLayer<Value> =>
   ({ operating: value("operating"), cash: value("cash"), full: value("full"), cashNeed: value("cashNeed") });
 
-/** The sum of each layer, from what each kind costs. */
-export const layerSums = (byKind: ReadonlyMap<Kind, Decimal>): PerLayer<Decimal> =>
-  perLayer((layer) => sum([...byKind].filter(([kind]) => countsIn(kind, layer)).map(([, cost]) => cost)));
+/** The sum of each layer, from what each kind costs: each kind is added once, to the first layer that it counts in. */
+export function layerSums(byKind: ReadonlyMap<Kind, Decimal>): PerLayer<Decimal> {
+  const of = (kinds: readonly Kind[]) => sum(kinds.flatMap((kind) => byKind.get(kind) ?? []));
+  const operating = of(operatingKinds);
+  const cash = operating.plus(of(cashKinds));
+  return { operating, cash, full: cash.minus(byKind.get("term interest") ?? zero).plus(of(fullKinds)), cashNeed: cash.plus(of(cashNeedKinds)) };
+}
 
 const withLayers = <Value extends Decimal>(byKind: ReadonlyMap<Kind, Value>): ByKindAndLayer<Value> =>
   ({ byKind, layers: layerSums(byKind) as PerLayer<Value> });
@@ -39,6 +43,7 @@ export function budget(basis: BudgetBasis): Budget {
   const costOfKind = (kind: Kind): MoneyPerArea => costPerArea({
     operatorShare, otherIncome, fixed: basis.fixed.get(kind) ?? moneyPerArea(zero), moving: basis.moving.get(kind) ?? moneyPerUnit(zero),
   }, used);
+  let known: readonly BreakEvens[] | null = null;
   const present = kinds.filter((kind) => basis.fixed.has(kind) || basis.moving.has(kind));
   return {
     area: basis.area, yields, price: crop.price, operatorShare, fixed, moving, otherIncomePerArea: otherIncome,
@@ -49,7 +54,8 @@ export function budget(basis: BudgetBasis): Budget {
     costPerUnit: perLayer((layer) => costPerUnit(costs[layer], used)),
     breakEvenPrice: perLayer((layer) => breakEvenPrice(costs[layer], used)),
     breakEvenYield: perLayer((layer) => breakEvenYield(costs[layer], crop.price)),
-    breakEvens: breakEvens(basis, costs),
+    // Two dozen figures for each layer, which few pages show: worked out when one does.
+    get breakEvens() { return (known ??= breakEvens(basis, costs)); },
     incomePerArea: incomePerArea(costs[layers[0]], used, crop.price),
     netPerArea: perLayer((layer) => netPerArea(costs[layer], used, crop.price)),
   };

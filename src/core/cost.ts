@@ -5,6 +5,9 @@ import { countsIn, type Kind } from "./kinds";
 import type { EntryRef } from "./season";
 import { money, moneyPerUnit, type Money, type MoneyPerUnit } from "./units";
 
+/** The entries that made a cost, in lists that costs share: an item's purchases are the same for every field that uses it. */
+export type Sources = readonly (readonly EntryRef[])[];
+
 /** A cost of one field that does not move with yield. */
 export type Cost = {
   readonly kind: Kind;
@@ -15,11 +18,11 @@ export type Cost = {
   readonly days: Decimal;
   /** Whether money is paid, so that an operating loan may carry it. */
   readonly cash: boolean;
-  readonly entries: readonly EntryRef[];
+  readonly sources: Sources;
 };
 
 /** A cost of one field per unit of the operator's crop. */
-export type MovingCost = { readonly kind: Kind; readonly name: string; readonly perUnit: MoneyPerUnit; readonly entries: readonly EntryRef[] };
+export type MovingCost = { readonly kind: Kind; readonly name: string; readonly perUnit: MoneyPerUnit; readonly sources: Sources };
 
 /** The costs of one field at each stage. */
 export type StageCosts<Of = Cost> = { readonly [S in Stage]: readonly Of[] };
@@ -28,25 +31,40 @@ export type StageCosts<Of = Cost> = { readonly [S in Stage]: readonly Of[] };
 export const bearsInterest = (cost: Cost): boolean =>
   cost.cash && countsIn(cost.kind, "operating") && cost.kind !== "operating interest";
 
-/** Costs of one kind and name as one charge each, with all their entries; costs of nothing are left out. */
+/**
+ * Costs of one kind and name as one charge each; costs of nothing are left out. The entries of a charge are put together
+ * when somebody asks for them: all of them at once would be as many as fields times purchases.
+ */
 export function charges(costs: readonly Cost[], moving: readonly MovingCost[]): readonly Charge[] {
-  const groups = new Map<string, { first: { kind: Kind; name: string }; amounts: Decimal[]; perUnit: Decimal[]; entries: readonly EntryRef[] }>();
-  const into = (cost: { kind: Kind; name: string; entries: readonly EntryRef[] }) => {
-    const key = `${cost.kind}\n${cost.name.toLowerCase()}`;
-    const group = groups.get(key) ?? { first: cost, amounts: [], perUnit: [], entries: [] };
-    group.entries = group.entries.length === 0 ? cost.entries : [...group.entries, ...cost.entries];
-    groups.set(key, group);
+  const groups = new Map<string, { kind: Kind; name: string; amount: Decimal; perUnit: Decimal; sources: (readonly EntryRef[])[] }>();
+  const into = ({ kind, name, sources }: { kind: Kind; name: string; sources: Sources }) => {
+    const key = `${kind}\n${name.toLowerCase()}`;
+    let group = groups.get(key);
+    if (group === undefined) groups.set(key, (group = { kind, name, amount: zero, perUnit: zero, sources: [] }));
+    group.sources.push(...sources);
     return group;
   };
-  for (const cost of costs) if (!cost.amount.isZero()) into(cost).amounts.push(cost.amount);
-  for (const cost of moving) if (!cost.perUnit.isZero()) into(cost).perUnit.push(cost.perUnit);
-  return [...groups.values()].map(({ first, amounts, perUnit, entries }) => ({
-    kind: first.kind, name: first.name, amount: money(sum(amounts)), perUnit: moneyPerUnit(sum(perUnit)), entries,
+  for (const cost of costs) {
+    if (cost.amount.isZero()) continue;
+    const group = into(cost);
+    group.amount = group.amount === zero ? cost.amount : group.amount.plus(cost.amount);
+  }
+  for (const cost of moving) {
+    if (cost.perUnit.isZero()) continue;
+    const group = into(cost);
+    group.perUnit = group.perUnit === zero ? cost.perUnit : group.perUnit.plus(cost.perUnit);
+  }
+  return [...groups.values()].map(({ kind, name, amount, perUnit, sources }) => ({
+    kind, name, amount: money(amount), perUnit: moneyPerUnit(perUnit),
+    get entries() { return sources.flat(); },
   }));
 }
 
 /** A weighted mean; zero where the weights add up to nothing. */
 export function weightedMean(values: readonly { readonly value: Decimal; readonly weight: Decimal }[]): Decimal {
+  const [first] = values;
+  // Mostly all are alike, as where no interest is charged by date; then there is nothing to weigh.
+  if (first !== undefined && values.every(({ value }) => value === first.value)) return first.value;
   const whole = sum(values.map(({ weight }) => weight));
   return whole.isZero() ? zero : sum(values.map(({ value, weight }) => value.times(weight))).div(whole);
 }

@@ -18,9 +18,9 @@ export const hundred: Decimal = new Decimal("100");
 
 /** The sum of all; zero of none. */
 export function sum(values: Iterable<Decimal>): Decimal {
-  let total = zero;
-  for (const value of values) total = total.plus(value);
-  return total;
+  let total: Decimal | null = null;
+  for (const value of values) total = total === null ? value : total.plus(value);
+  return total ?? zero;
 }
 
 /** The larger of the two. */

@@ -10,7 +10,9 @@ import { splitToTheCent } from "./split";
 import { money, type Money } from "./units";
 import { workLeft, type FieldWork, type Work, type WorkByField } from "./work";
 
-type Use = { readonly facts: FieldFacts; readonly planned: readonly Work<Application>[]; readonly done: readonly Work<Application>[]; readonly left: readonly Work<Application>[] };
+/** Rows of use with the quantity that each takes, multiplied once. */
+type Lot = { readonly work: Work<Application>; readonly quantity: Decimal };
+type Use = { readonly facts: FieldFacts; readonly planned: readonly Lot[]; readonly done: readonly Lot[]; readonly left: readonly Lot[] };
 
 /** Everything about one item that its charges and its figures rest on. */
 export type ItemBook = {
@@ -29,7 +31,9 @@ export function itemBooks(
   const uses = new Map<string, Use[]>(items.map((item) => [item.name, []]));
   for (const each of facts) {
     for (const [item, of] of work.get(each.field.name) ?? new Map<string, FieldWork<Application>>()) {
-      uses.get(item)?.push({ facts: each, planned: of.planned, done: of.done, left: workLeft(of) });
+      const planned = of.planned.map(lot);
+      const left = workLeft(of);
+      uses.get(item)?.push({ facts: each, planned, done: of.done.map(lot), left: left === of.planned ? planned : left.map(lot) });
     }
   }
   return items.map((item) => {
@@ -42,8 +46,9 @@ export function itemBooks(
   });
 }
 
-const quantityOf = (works: readonly Work<Application>[]): Decimal => sum(works.map(({ row, areaPasses }) => row.rate.times(areaPasses)));
-const sources = (works: readonly Work<Application>[]) => works.map(({ row }) => row.source);
+const lot = (work: Work<Application>): Lot => ({ work, quantity: work.row.rate.times(work.areaPasses) });
+const quantityOf = (lots: readonly Lot[]): Decimal => sum(lots.map(({ quantity }) => quantity));
+const sourcesOf = (lots: readonly Lot[]) => lots.map(({ work }) => work.row.source);
 const total = (uses: readonly Use[], of: "planned" | "done" | "left"): Decimal => sum(uses.map((use) => quantityOf(use[of])));
 
 /** Real price where something is bought, else the plan's; nothing where neither is known, which the reader reports. */
@@ -57,16 +62,16 @@ export function itemCosts(book: ItemBook, facts: readonly FieldFacts[], daysOut:
 
 function costsAsUsed(book: ItemBook, daysOut: DaysOut): ReadonlyMap<string, StageCosts> {
   return new Map(book.uses.map(({ facts, planned, done, left }) => {
-    const cost = (works: readonly Work<Application>[], price: Decimal, stage: Stage): readonly Cost[] => works.length === 0 ? [] : [{
+    const cost = (lots: readonly Lot[], price: Decimal, stage: Stage): readonly Cost[] => lots.length === 0 ? [] : [{
       kind: book.item.kind, name: book.item.name, cash: true,
-      amount: money(quantityOf(works).times(price).times(costShare(book.item, facts))),
-      days: stage !== "plan" && book.average !== null ? averageDays(book.bought) : applicationDays(works, daysOut),
-      entries: stage === "plan" ? sources(works) : [...sources(works), ...book.bought.entries],
+      amount: money(quantityOf(lots).times(price).times(costShare(book.item, facts))),
+      days: stage !== "plan" && book.average !== null ? averageDays(book.bought) : applicationDays(lots, daysOut),
+      sources: stage === "plan" ? [sourcesOf(lots)] : [sourcesOf(lots), book.bought.entries],
     }];
     return [facts.field.name, {
       plan: cost(planned, plannedPrice(book), "plan"),
       outlook: cost([...done, ...left], bestPrice(book), "outlook"),
-      final: cost(done, bestPrice(book), "final"),
+      final: facts.harvested === null ? [] : cost(done, bestPrice(book), "final"),
     }] as const;
   }));
 }
@@ -76,21 +81,23 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
   const plan = money(total(book.uses, "planned").times(plannedPrice(book)));
   const rest = money(stillToBuy(book).times(bestPrice(book)));
   const plannedDays = applicationDays(planned, daysOut);
-  const amounts: Record<Stage, { amount: Money; days: Decimal; entries: Cost["entries"] }> = {
-    plan: { amount: plan, days: plannedDays, entries: sources(planned) },
+  const amounts: Record<Stage, { amount: Money; days: Decimal; sources: Cost["sources"] }> = {
+    plan: { amount: plan, days: plannedDays, sources: [sourcesOf(planned)] },
     outlook: {
       amount: money(book.bought.value.plus(rest)),
       days: weightedMean([{ value: averageDays(book.bought), weight: book.bought.value }, { value: plannedDays, weight: rest }]),
-      entries: [...book.bought.entries, ...(rest.isZero() ? [] : sources(planned))],
+      sources: [book.bought.entries, ...(rest.isZero() ? [] : [sourcesOf(planned)])],
     },
-    final: { amount: book.bought.value, days: averageDays(book.bought), entries: book.bought.entries },
+    final: { amount: book.bought.value, days: averageDays(book.bought), sources: [book.bought.entries] },
   };
   const shared = (stage: Stage): readonly (readonly Cost[])[] => {
-    const { amount, days, entries } = amounts[stage];
-    if (amount.isZero()) return facts.map(() => []);
+    const { amount, days, sources } = amounts[stage];
+    // Before any harvest nobody is shown a final.
+    const isShown = stage !== "final" || facts.some(({ harvested }) => harvested !== null);
+    if (amount.isZero() || !isShown) return facts.map(() => []);
     const by = book.item.charged === "by revenue" ? "revenue" : "acres";
     return splitToTheCent(amount, sharingWeights(facts, by, stage)).map((part, index) => [{
-      kind: book.item.kind, name: book.item.name, cash: true, days, entries,
+      kind: book.item.kind, name: book.item.name, cash: true, days, sources,
       amount: money(part.times(costShare(book.item, facts[index]!))),
     }]);
   };
@@ -101,8 +108,8 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
 /** The operator's part of what an item costs: a landlord bears the rest, on crop-shared land only. */
 const costShare = (item: Item, { field }: FieldFacts): Decimal => (field.tenure === "crop share" ? item.operatorCostShare : one);
 
-function applicationDays(works: readonly Work<Application>[], daysOut: DaysOut): Decimal {
-  return weightedMean(works.map(({ row, areaPasses }) => ({ value: daysOut(row.date), weight: row.rate.times(areaPasses) })));
+function applicationDays(lots: readonly Lot[], daysOut: DaysOut): Decimal {
+  return weightedMean(lots.map(({ work, quantity }) => ({ value: daysOut(work.row.date), weight: quantity })));
 }
 
 /** What the plan takes beyond what is bought, of an item that is charged as it is bought. */
@@ -126,6 +133,6 @@ export function itemFigures(book: ItemBook): ItemFigures {
     bought: packs(bought.quantity), used: packs(used), needed: packs(needed), short: packs(short),
     shortCost: price === null ? null : money(short.times(price)),
     left: packs(larger(balance.neg(), zero)),
-    entries: [...bought.entries, ...new Set(uses.flatMap((use) => sources([...use.planned, ...use.done])))],
+    get entries() { return [...bought.entries, ...new Set(uses.flatMap((use) => sourcesOf([...use.planned, ...use.done])))]; },
   };
 }

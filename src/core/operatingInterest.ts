@@ -41,5 +41,5 @@ export function operatingInterest(costs: readonly Cost[], interest: Settings["op
   const amount = interest.method === "by date"
     ? sum(bearing.map((cost) => cost.amount.times(cost.days))).times(interest.rate).div(daysInYear)
     : sum(bearing.map((cost) => cost.amount)).times(interest.rate).times(interest.months).div(monthsInYear);
-  return [{ kind: "operating interest", name: "Operating interest", amount: money(amount), days: zero, cash: true, entries: [] }];
+  return [{ kind: "operating interest", name: "Operating interest", amount: money(amount), days: zero, cash: true, sources: [] }];
 }

@@ -16,10 +16,17 @@ export type MachineCosts = { readonly [S in Stage]: ReadonlyMap<string, MachineC
 export const workAt = (work: FieldWork<Operation>, stage: Stage): readonly Work<Operation>[] =>
   stage === "plan" ? work.planned : stage === "final" ? work.done : [...work.done, ...workLeft(work)];
 
-/** The costs of the work of one operation in one field: one cost for each kind that its rows bring. */
-export function operationCosts(work: FieldWork<Operation>, daysOut: DaysOut, machines: MachineCosts): StageCosts {
-  const at = (stage: Stage) => costsByKind(workAt(work, stage), daysOut, machines[stage]);
-  return { plan: at("plan"), outlook: at("outlook"), final: at("final") };
+/** The costs of the work of one operation in one field: one cost for each kind that its rows bring; no final before the harvest. */
+export function operationCosts(work: FieldWork<Operation>, daysOut: DaysOut, machines: MachineCosts, isHarvested: boolean): StageCosts {
+  // A row at a rate costs the same at every stage that has it.
+  const amounts = new Map<Work<Operation>, Decimal>();
+  const amountOnce = (of: Work<Operation>): Decimal => {
+    let amount = amounts.get(of);
+    if (amount === undefined) amounts.set(of, (amount = amountOf(of)));
+    return amount;
+  };
+  const at = (stage: Stage) => costsByKind(workAt(work, stage), daysOut, machines[stage], amountOnce);
+  return { plan: at("plan"), outlook: at("outlook"), final: isHarvested ? at("final") : [] };
 }
 
 type Part = { readonly kind: Kind; readonly amount: Decimal; readonly cash: boolean; readonly row: Operation };
@@ -27,23 +34,25 @@ type Part = { readonly kind: Kind; readonly amount: Decimal; readonly cash: bool
 /** Kinds of machine cost that are no payment of this season. */
 const notPaid: ReadonlySet<Kind> = new Set<Kind>(["unpaid labour", "machine ownership"]);
 
-function costsByKind(works: readonly Work<Operation>[], daysOut: DaysOut, machines: ReadonlyMap<string, MachineCost>): readonly Cost[] {
-  const parts = works.flatMap((work) => partsOf(work, machines));
+type AmountOf = (work: Work<Operation>) => Decimal;
+
+function costsByKind(works: readonly Work<Operation>[], daysOut: DaysOut, machines: ReadonlyMap<string, MachineCost>, amountOnce: AmountOf): readonly Cost[] {
+  const parts = works.flatMap((work) => partsOf(work, machines, amountOnce));
   return [...new Set(parts.map(({ kind }) => kind))].map((kind) => {
     const ofKind = parts.filter((part) => part.kind === kind);
     return {
       kind, name: ofKind[0]!.row.operation, cash: ofKind[0]!.cash,
       amount: money(sum(ofKind.map(({ amount }) => amount))),
       days: weightedMean(ofKind.map(({ row, amount }) => ({ value: daysOut(row.date), weight: amount }))),
-      entries: ofKind.map(({ row }) => row.source),
+      sources: [ofKind.map(({ row }) => row.source)],
     };
   });
 }
 
 /** One part for a row at a rate; for a row by machine one for each kind that the machine costs. */
-export function partsOf(work: Work<Operation>, machines: ReadonlyMap<string, MachineCost>): readonly Part[] {
+export function partsOf(work: Work<Operation>, machines: ReadonlyMap<string, MachineCost>, amountAtRate: AmountOf = amountOf): readonly Part[] {
   const { row } = work;
-  if (row.cost.basis !== "machine") return [{ kind: row.kind, amount: amountOf(work), cash: true, row }];
+  if (row.cost.basis !== "machine") return [{ kind: row.kind, amount: amountAtRate(work), cash: true, row }];
   const cost = machines.get(row.cost.machine);
   if (cost === undefined) throw new RangeError(`operation ${row.operation} is by a machine that the season does not have: ${row.cost.machine}`);
   return [...cost.byKind].filter(([, perArea]) => !perArea.isZero()).map(([kind, perArea]) =>

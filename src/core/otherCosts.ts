@@ -26,7 +26,7 @@ export function otherCosts(costs: readonly OtherCost[], facts: readonly FieldFac
       ? splitToTheCent(money(cost.amount), sharingWeights(over, cost.by, stage))
       : over.map(({ field }) => money(cost.amount.times(field.area)));
     over.forEach(({ field }, index) => byField.get(field.name)!.push({
-      kind: cost.kind, name: cost.item, amount: amounts[index]!, days: daysOut(cost.paidOn), cash: cost.cash, entries: [cost.source],
+      kind: cost.kind, name: cost.item, amount: amounts[index]!, days: daysOut(cost.paidOn), cash: cost.cash, sources: [[cost.source]],
     }));
   }
   return byField;
@@ -36,7 +36,7 @@ export function otherCosts(costs: readonly OtherCost[], facts: readonly FieldFac
 export function landCosts({ field }: FieldFacts): readonly Cost[] {
   const costs: Cost[] = [];
   const add = (kind: "cash rent" | "land charge", name: string, perArea: typeof field.rentPerArea, cash: boolean) => {
-    if (perArea !== null) costs.push({ kind, name, amount: money(perArea.times(field.area)), days: zero, cash, entries: [field.source] });
+    if (perArea !== null) costs.push({ kind, name, amount: money(perArea.times(field.area)), days: zero, cash, sources: [[field.source]] });
   };
   add("cash rent", "Cash rent", field.rentPerArea, true);
   add("land charge", "Land charge", field.landChargePerArea, false);
@@ -52,14 +52,14 @@ export function landCosts({ field }: FieldFacts): readonly Cost[] {
  */
 export function movingCosts(facts: FieldFacts, costs: readonly OtherCost[], perPoint: Decimal | null, stage: Stage): readonly MovingCost[] {
   const { crop, harvested } = facts;
-  const moving: MovingCost[] = [{ kind: "haul", name: "Selling cost", perUnit: crop.sellingCostPerUnit, entries: [crop.source] }];
+  const moving: MovingCost[] = [{ kind: "haul", name: "Selling cost", perUnit: crop.sellingCostPerUnit, sources: [[crop.source]] }];
   const moisture = (stage === "plan" ? null : harvested?.moisture) ?? crop.expectedHarvestMoisture;
   if (perPoint !== null && moisture !== null && crop.standardMoisture !== null && moisture.gt(crop.standardMoisture)) {
-    moving.push({ kind: "drying", name: "Drying", perUnit: moneyPerUnit(moisture.minus(crop.standardMoisture).times(perPoint)), entries: [crop.source] });
+    moving.push({ kind: "drying", name: "Drying", perUnit: moneyPerUnit(moisture.minus(crop.standardMoisture).times(perPoint)), sources: [[crop.source]] });
   }
   for (const cost of costs) {
     if (cost.basis !== "per unit of yield" || fieldsOf(cost, [facts]).length === 0) continue;
-    moving.push({ kind: cost.kind, name: cost.item, perUnit: moneyPerUnit(cost.amount), entries: [cost.source] });
+    moving.push({ kind: cost.kind, name: cost.item, perUnit: moneyPerUnit(cost.amount), sources: [[cost.source]] });
   }
   return moving;
 }

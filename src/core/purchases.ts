@@ -19,8 +19,10 @@ export const nothingBought: Bought = { quantity: itemQuantity(zero), value: mone
 export function boughtByItem(purchases: readonly Purchase[], daysOut: DaysOut): ReadonlyMap<string, Bought> {
   const byItem = new Map<string, Omit<Bought, "entries"> & { entries: EntryRef[] }>();
   for (const { item, quantity, amount, freight, rebate, paidOn, source } of purchases) {
-    const value = money(amount.plus(freight).minus(rebate));
-    const valueDays = value.times(daysOut(paidOn));
+    const delivered = freight.isZero() ? amount : amount.plus(freight);
+    const value = money(rebate.isZero() ? delivered : delivered.minus(rebate));
+    const days = daysOut(paidOn);
+    const valueDays = days.isZero() ? days : value.times(days);
     const soFar = byItem.get(item);
     if (soFar !== undefined) soFar.entries.push(source);
     byItem.set(item, soFar === undefined ? { quantity, value, valueDays, entries: [source] } : {

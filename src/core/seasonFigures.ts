@@ -17,8 +17,6 @@ import { seasonMachineCosts } from "./seasonMachineCosts";
 import { fieldStands } from "./stand/fieldStand";
 import { fieldsByCrop, workByField } from "./work";
 
-const stages = ["plan", "outlook", "final"] as const;
-
 /**
  * Plan, outlook and final of every field and crop that has fields, and what is bought and needed of every item.
  *
@@ -37,7 +35,7 @@ export function seasonFigures(season: Season): SeasonFigures {
   const machines = seasonMachineCosts(season, operations);
   const costs = fixedCosts(season, facts, {
     ofItems: books.map((book) => itemCosts(book, facts, days)),
-    ofWork: (field) => [...operations.get(field)!.values()].map((work) => operationCosts(work, days, machines)),
+    ofWork: ({ field, harvested }) => [...operations.get(field.name)!.values()].map((work) => operationCosts(work, days, machines, harvested !== null)),
   });
   const fields = facts.map((each) => fieldFigures(season, each, costs.get(each.field.name)!));
   const crops = cropFigures(season, fields);
@@ -48,17 +46,18 @@ export function seasonFigures(season: Season): SeasonFigures {
   };
 }
 
-type CostsByField = { readonly ofItems: readonly ReadonlyMap<string, StageCosts>[]; readonly ofWork: (field: string) => readonly StageCosts[] };
+type CostsByField = { readonly ofItems: readonly ReadonlyMap<string, StageCosts>[]; readonly ofWork: (facts: FieldFacts) => readonly StageCosts[] };
 
 /** The costs of every field that do not move with yield, operating interest not yet among them. */
 function fixedCosts(season: Season, facts: readonly FieldFacts[], { ofItems, ofWork }: CostsByField): ReadonlyMap<string, StageCosts> {
   const days = daysOut(season.settings.operatingInterest);
   const others = (stage: Stage) => otherCosts(season.otherCosts, facts, stage, days);
-  const shared = { plan: others("plan"), outlook: others("outlook"), final: others("final") };
+  const isHarvested = facts.some(({ harvested }) => harvested !== null);
+  const shared = { plan: others("plan"), outlook: others("outlook"), final: isHarvested ? others("final") : new Map<string, readonly Cost[]>() };
   return new Map(facts.map((each) => {
     const name = each.field.name;
-    const worked = [...ofItems.flatMap((byField) => byField.get(name) ?? []), ...ofWork(name)];
-    const at = (stage: Stage): readonly Cost[] => [...worked.flatMap((of) => of[stage]), ...shared[stage].get(name)!, ...landCosts(each)];
+    const worked = [...ofItems.flatMap((byField) => byField.get(name) ?? []), ...ofWork(each)];
+    const at = (stage: Stage): readonly Cost[] => stage === "final" && each.harvested === null ? [] : [...worked.flatMap((of) => of[stage]), ...shared[stage].get(name)!, ...landCosts(each)];
     return [name, { plan: at("plan"), outlook: at("outlook"), final: at("final") }] as const;
   }));
 }
@@ -79,8 +78,7 @@ function fieldFigures(season: Season, facts: FieldFacts, costs: StageCosts): Fie
       }),
     };
   };
-  const [plan, outlook, final] = stages.map(at) as [StageFigures, StageFigures, StageFigures];
-  return { field: field.name, crop: crop.name, area: field.area, plan, outlook, final: harvested === null ? null : final };
+  return { field: field.name, crop: crop.name, area: field.area, plan: at("plan"), outlook: at("outlook"), final: harvested === null ? null : at("final") };
 }
 
 /** The crops that have fields, in the order of their table. */

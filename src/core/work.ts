@@ -52,7 +52,7 @@ export function workByField<Row extends WorkRow>(
       const works = byField.get(field.name)!;
       let work = works.get(name);
       if (work === undefined) works.set(name, (work = { planned: [], done: [] }));
-      (row.status === "done" ? work.done : work.planned).push({ row, areaPasses: area(times.eq(one) ? once : once.times(times)), part });
+      (row.status === "done" ? work.done : work.planned).push({ row, areaPasses: area(times === one || times.eq(one) ? once : once.times(times)), part });
     }
   }
   return byField;

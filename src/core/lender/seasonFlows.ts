@@ -72,18 +72,18 @@ function itemFlows(season: Season, facts: readonly FieldFacts[]): readonly Flow[
 /** What the rest of the plan takes beyond what is bought, in the months of its applications. */
 function stillToBuy({ item, bought, average, planPrice, uses }: ItemBook): readonly Flow[] {
   const asUsed = item.charged === "as used";
-  const works = uses.flatMap((use) => (asUsed ? use.left : use.planned));
-  const used = asUsed ? sum(uses.flatMap((use) => use.done).map(({ row, areaPasses }) => row.rate.times(areaPasses))) : zero;
-  const needed = sum(works.map(({ row, areaPasses }) => row.rate.times(areaPasses)));
+  const lots = uses.flatMap((use) => (asUsed ? use.left : use.planned));
+  const used = asUsed ? sum(uses.flatMap((use) => use.done).map(({ quantity }) => quantity)) : zero;
+  const needed = sum(lots.map(({ quantity }) => quantity));
   const short = used.plus(needed).minus(bought.quantity);
   if (short.lte("0") || needed.isZero()) {
     // Used without being bought or planned on: it has to be paid some day all the same.
     return short.gt("0") ? [{ month: null, group: item.kind, amount: out(short.times(average ?? planPrice ?? zero)), entries: [] }] : [];
   }
   const price = average ?? planPrice ?? zero;
-  return works.map(({ row, areaPasses }) => ({
+  return lots.map(({ work: { row }, quantity }) => ({
     month: monthOrNone(row.date), group: item.kind, entries: [row.source],
-    amount: out(row.rate.times(areaPasses).div(needed).times(short).times(price)),
+    amount: out(quantity.div(needed).times(short).times(price)),
   }));
 }
 
