@@ -35,7 +35,9 @@ function priceProblems({ items, purchases, applications }: Season): readonly Pro
 
 /** Items of which no quantity is left to carry the money of their purchases: a credit alone, or more sent back than bought. */
 function returnProblems({ items, purchases }: Season): readonly Problem[] {
-  const bought = boughtByItem(purchases, () => zero);
+  const returned = new Set(purchases.filter(({ quantity }) => quantity.isNegative() || quantity.isZero()).map(({ item }) => item));
+  if (returned.size === 0) return [];
+  const bought = boughtByItem(purchases.filter(({ item }) => returned.has(item)), () => zero);
   return items.flatMap((item): readonly Problem[] => {
     const { quantity, value, entries } = bought.get(item.name) ?? nothingBought;
     const isLost = quantity.lt("0") || (quantity.isZero() && !value.isZero() && item.charged === "as used");
@@ -76,19 +78,21 @@ const yearsApart = 2;
 /** Dates that a slip has put into another decade, where interest by date or a month of the cash flow would go astray. */
 function farDates({ settings: { seasonYear }, purchases, applications, operations, otherCosts, sales, harvest }: Season): readonly Problem[] {
   if (seasonYear === null) return [];
-  const year = Number(seasonYear);
-  const isFar = (date: string | null) => date !== null && Math.abs(Number(date.slice(0, 4)) - year) > yearsApart;
-  const far = (date: string | null, { table, row }: EntryRef, column: string, subject: Subject): readonly Problem[] =>
-    isFar(date) ? [{ code: "date-far", at: { table, row, column }, found: date!, like: seasonYear, touches: [subject] }] : [];
-  return [
-    ...purchases.flatMap(({ date, paidOn, item, source }) => [
-      ...far(date, source, "Date", { of: "item", name: item }), ...(paidOn === date ? [] : far(paidOn, source, "Paid on", { of: "item", name: item })),
-    ]),
-    ...[...applications, ...operations].flatMap((row) => far(row.date, row.source, "Date", subjectOf(row))),
-    ...otherCosts.flatMap(({ paidOn, over, source }) => far(paidOn, source, "Month", "all" in over ? { of: "farm" } : subjectOf({ target: over }))),
-    ...sales.flatMap(({ date, crop, source }) => far(date, source, "Date", { of: "crop", name: crop })),
-    ...harvest.flatMap(({ date, field, source }) => far(date, source, "Date", { of: "field", name: field })),
-  ];
+  const [from, to] = [`${Number(seasonYear) - yearsApart}-01-01`, `${Number(seasonYear) + yearsApart}-12-31`];
+  const problems: Problem[] = [];
+  const check = (date: string | null, { table, row }: EntryRef, column: string, subject: () => Subject) => {
+    if (date === null || (date >= from && date <= to)) return;
+    problems.push({ code: "date-far", at: { table, row, column }, found: date, like: seasonYear, touches: [subject()] });
+  };
+  for (const { date, paidOn, item, source } of purchases) {
+    check(date, source, "Date", () => ({ of: "item", name: item }));
+    if (paidOn !== date) check(paidOn, source, "Paid on", () => ({ of: "item", name: item }));
+  }
+  for (const row of [...applications, ...operations]) check(row.date, row.source, "Date", () => subjectOf(row));
+  for (const { paidOn, over, source } of otherCosts) check(paidOn, source, "Month", () => ("all" in over ? { of: "farm" } : subjectOf({ target: over })));
+  for (const { date, crop, source } of sales) check(date, source, "Date", () => ({ of: "crop", name: crop }));
+  for (const { date, field, source } of harvest) check(date, source, "Date", () => ({ of: "field", name: field }));
+  return problems;
 }
 
 /** Kinds of other costs that an operating loan carries. */

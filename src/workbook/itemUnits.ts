@@ -22,24 +22,19 @@ type Factor = Decimal | "unknown-unit" | "unit-not-convertible" | "analysis-miss
  * and many rows.
  */
 export class ItemConverter {
-  private readonly known = new Map<string, Factor>();
+  private readonly bought = new Map<ItemUnits, Map<string, Factor>>();
+  private readonly used = new Map<ItemUnits, Map<string, Factor>>();
 
   constructor(private readonly areaUnit: AreaUnit) {}
 
   /** Base units in one of the unit as bought; notes a fault in `column` and answers `null` where there is no way. */
   perUnit(row: Row, column: string, units: ItemUnits, typed: string): Decimal | null {
-    return this.orFault(row, column, units, typed, this.remembered(`${units.item.name}\n${typed}`, () => quantityFactor(units, typed)));
+    return this.orFault(row, column, units, typed, remembered(this.bought, units, typed, () => quantityFactor(units, typed)));
   }
 
   /** Base units per area of the workbook in one of the rate unit, such as "lb/ac", "lb N/ac" or "L/ha". */
   perRateUnit(row: Row, column: string, units: ItemUnits, typed: string): Decimal | null {
-    return this.orFault(row, column, units, typed, this.remembered(`${units.item.name}\n/${typed}`, () => rateFactor(units, typed, this.areaUnit)));
-  }
-
-  private remembered(key: string, factor: () => Factor): Factor {
-    let value = this.known.get(key);
-    if (value === undefined) this.known.set(key, (value = factor()));
-    return value;
+    return this.orFault(row, column, units, typed, remembered(this.used, units, typed, () => rateFactor(units, typed, this.areaUnit)));
   }
 
   private orFault(row: Row, column: string, { item }: ItemUnits, typed: string, factor: Factor): Decimal | null {
@@ -48,6 +43,14 @@ export class ItemConverter {
     const like = factor === "unknown-unit" ? nearest(typed.split(/\/| per /)[0]!, [item.packName, ...measureNames]) : null;
     return row.lose(factor, column, like === null ? {} : { like });
   }
+}
+
+function remembered(known: Map<ItemUnits, Map<string, Factor>>, units: ItemUnits, typed: string, factor: () => Factor): Factor {
+  let ofItem = known.get(units);
+  if (ofItem === undefined) known.set(units, (ofItem = new Map()));
+  let value = ofItem.get(typed);
+  if (value === undefined) ofItem.set(typed, (value = factor()));
+  return value;
 }
 
 /** One of what is named: bags and bag, boxes and box are the same pack. */

@@ -1,6 +1,6 @@
 /** From the cells of a workbook to a season, with every problem that stands in the way. */
 import type { EntryRef, Season } from "../core/season";
-import type { RawTable, SheetPlace, WorkbookContent } from "./cell";
+import type { Cell, RawTable, SheetPlace, WorkbookContent } from "./cell";
 import { crossChecks } from "./checks";
 import { findTables } from "./findTables";
 import { headingProblems } from "./headings";
@@ -102,10 +102,16 @@ function firstUnits(tables: ReadonlyMap<TableName, RawTable>): ReadonlyMap<strin
     if (raw === undefined) continue;
     const column = (wanted: string) => raw.headers.findIndex((each) => plainHeading(each) === plainHeading(wanted));
     const [item, unit] = [column("Item"), column(heading)];
+    // Thousands of rows name a few things: each spelling is looked at once it has a unit, and then no more.
+    const seen = new Set<Cell>();
     for (const row of raw.rows) {
-      const key = plain(String(row[item] ?? ""));
+      const name = row[item] ?? "";
+      if (seen.has(name)) continue;
+      const key = plain(String(name));
       const typed = String(row[unit] ?? "").trim();
-      if (key !== "" && typed !== "" && !units.has(key)) units.set(key, typed);
+      if (key === "" || typed === "") continue;
+      seen.add(name);
+      if (!units.has(key)) units.set(key, typed);
     }
   }
   return units;
