@@ -5,7 +5,7 @@ import { isOfType, relationshipsOf, relationshipsPart, workbookPart } from "./pa
 import { scanSharedStrings } from "./sharedStrings";
 import { scanSheet, type SheetData } from "./sheetXml";
 import type { Parts } from "./zip";
-import { children, documentOf, elements, first, textOf } from "./xml";
+import { children, documentOf, elements, first, textOf, type Element } from "./xml";
 
 export type SheetEntry = { readonly name: string; readonly part: string; readonly hidden: boolean };
 export type DefinedName = { readonly name: string; readonly refersTo: string; /** Position of the sheet it belongs to. */ readonly sheet: number | null };
@@ -39,7 +39,7 @@ function readBook(parts: Parts): Book {
   const part = workbookPart(parts);
   const root = documentOf(parts.get(part)!).documentElement!;
   const targets = new Map(relationshipsOf(parts, part).map((each) => [each.id, each]));
-  const sheets = elements(root, "sheet").flatMap((element): readonly (SheetEntry | null)[] => {
+  const sheets = sheetElements(root).flatMap((element): readonly (SheetEntry | null)[] => {
     const id = [...element.attributes].find(({ localName, namespaceURI }) => localName === "id" && namespaceURI !== null)?.value ?? "";
     const relationship = targets.get(id);
     if (relationship === undefined || !parts.has(relationship.target)) throw new Damaged(`the sheet ${element.getAttribute("name") ?? ""} is missing`);
@@ -55,10 +55,12 @@ function readBook(parts: Parts): Book {
   return { part, sheets: sheets.filter((sheet) => sheet !== null), names, date1904 };
 }
 
+const sheetElements = (root: Element): readonly Element[] => children(root, "sheets").flatMap((sheets) => children(sheets, "sheet"));
+
 /** The position of a sheet among all sheets of the workbook, as local names count. */
 export function sheetPosition(parts: Parts, name: string): number {
   const root = documentOf(parts.get(bookOf(parts).part)!).documentElement!;
-  return elements(root, "sheet").findIndex((each) => each.getAttribute("name") === name);
+  return sheetElements(root).findIndex((each) => each.getAttribute("name") === name);
 }
 
 const strings = new WeakMap<Uint8Array, readonly string[]>();

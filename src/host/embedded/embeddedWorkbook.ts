@@ -19,6 +19,7 @@ import { savedBytes, savedParts } from "./save";
 import { usedArea } from "./sheetXml";
 import { cellIn, dataOf, formulaIn, refuseLocked, sheetNamed, valueIn, withCells, type CellEdit, type State } from "./state";
 import { StyleMaker, styleAt } from "./styles";
+import { withTableEdges } from "./tableEdges";
 import { tableNamed, withGrownTables, withTableRows } from "./tableRows";
 import { documentOf, first } from "./xml";
 import type { Parts } from "./zip";
@@ -190,10 +191,10 @@ export class EmbeddedWorkbook implements WorkbookHost {
     const entry = sheetNamed(this.state, sheet);
     refuseLocked(this.state, entry, entries);
     const styled = this.styled(entry.part, entries);
-    const grown: State = { ...this.state, parts: styled.parts };
-    const parts = withGrownTables(grown, entry.name, styled.edits);
-    const data = withCells(dataOf(this.state, entry.part), styled.edits);
-    this.become({ ...grown, parts, edited: new Map(this.state.edited).set(entry.part, data), touched: true });
+    const edges = withTableEdges({ ...this.state, parts: styled.parts }, entry.name, styled.edits);
+    const { state, edits } = withGrownTables(edges.state, entry.name, edges.edits);
+    const data = withCells(dataOf(state, entry.part), edits);
+    this.become({ ...state, edited: new Map(state.edited).set(entry.part, data), touched: true });
   }
 
   /** The edits with the styles that their number formats ask for, and the parts with those styles. */
@@ -205,7 +206,7 @@ export class EmbeddedWorkbook implements WorkbookHost {
       const { row, column } = entry;
       const before = cellIn(data, entry);
       const style = entry.numberFormat === undefined ? before?.style ?? 0 : styles!.withFormat(before?.style ?? 0, entry.numberFormat);
-      return "formula" in entry ? { row, column, value: before?.value ?? 0, formula: entry.formula, style } : { row, column, value: entry.value, style };
+      return "formula" in entry ? { row, column, value: "", isUnknown: true, formula: entry.formula, style } : { row, column, value: entry.value, style };
     });
     return { edits, parts: styles === null ? this.state.parts : edit.parts };
   }

@@ -1,11 +1,13 @@
 /** Opening a file, and making a new one. */
 import { failed, ok, type Result } from "../../result";
 import { bookOf, sheetDataOf, tablesOf } from "./book";
+import { choiceLists } from "./choices";
 import { EmbeddedWorkbook, type Options } from "./embeddedWorkbook";
 import { Damaged, type WorkbookFault } from "./fault";
 import { worksheet } from "./newSheets";
-import { emptyStyles } from "./styles";
-import { bytesOf } from "./xml";
+import { workbookPart } from "./packageParts";
+import { emptyStyles, stylesOf } from "./styles";
+import { bytesOf, documentOf } from "./xml";
 import { unpack, type Parts } from "./zip";
 
 /** A workbook over the bytes of an `.xlsx` file, or why it cannot be opened. */
@@ -20,10 +22,19 @@ function fromParts(parts: Parts, options: Options): Result<EmbeddedWorkbook, Wor
     return failed<WorkbookFault>({ code: "not-a-workbook", message: "This is a packed file, and not an Excel workbook." });
   }
   try {
+    for (const [name, bytes] of parts) if (name === "[Content_Types].xml" || name.endsWith(".rels")) documentOf(bytes);
+    const main = workbookPart(parts);
+    if (main.endsWith(".bin")) {
+      return failed<WorkbookFault>({ code: "old-format", message: "This is a binary workbook (.xlsb). Open it in Excel and save it as .xlsx." });
+    }
+    if (documentOf(parts.get(main)!).documentElement!.localName !== "workbook") {
+      return failed<WorkbookFault>({ code: "not-a-workbook", message: "This is a document of another Office program, and not an Excel workbook." });
+    }
     const { sheets } = bookOf(parts);
     if (sheets.length === 0) throw new Damaged("it has no sheet with cells");
-    for (const { part } of sheets) sheetDataOf(parts, part);
+    for (const { part } of sheets) choiceLists(sheetDataOf(parts, part));
     tablesOf(parts);
+    stylesOf(parts);
     return ok(new EmbeddedWorkbook(parts, options));
   } catch (cause) {
     // What a parser says of broken XML is the cause; everything else is a fault of ours.

@@ -18,11 +18,21 @@ export function relationshipsOf(parts: Parts, part: string): readonly Relationsh
   const bytes = parts.get(relationshipsPart(part));
   if (bytes === undefined) return [];
   return elements(documentOf(bytes), "Relationship").filter((each) => each.getAttribute("TargetMode") !== "External").map((each) => ({
-    id: each.getAttribute("Id") ?? "", type: each.getAttribute("Type") ?? "", target: resolved(part, each.getAttribute("Target") ?? ""),
+    id: each.getAttribute("Id") ?? "", type: each.getAttribute("Type") ?? "", target: nameIn(parts, resolved(part, each.getAttribute("Target") ?? "")),
   }));
 }
 
 export const isOfType = ({ type }: Relationship, name: string): boolean => type.endsWith(`/${name}`);
+
+const spellings = new WeakMap<Parts, ReadonlyMap<string, string>>();
+
+/** The name of a part as it is spelled in the package: names of parts are the same in any case. */
+function nameIn(parts: Parts, name: string): string {
+  if (parts.has(name)) return name;
+  let names = spellings.get(parts);
+  if (names === undefined) spellings.set(parts, (names = new Map([...parts.keys()].map((each) => [each.toLowerCase(), each]))));
+  return names.get(name.toLowerCase()) ?? name;
+}
 
 /** A target relative to a part, or absolute, as the name of a part. */
 export function resolved(part: string, target: string): string {
@@ -40,7 +50,7 @@ export function workbookPart(parts: Parts): string {
   const bytes = parts.get("_rels/.rels");
   if (bytes === undefined) throw new Damaged("the package does not say what is in it");
   const main = elements(documentOf(bytes), "Relationship").find((each) => (each.getAttribute("Type") ?? "").endsWith("/officeDocument"));
-  const name = main === undefined ? null : resolved("", main.getAttribute("Target") ?? "");
+  const name = main === undefined ? null : nameIn(parts, resolved("", main.getAttribute("Target") ?? ""));
   if (name === null || !parts.has(name)) throw new Damaged("the package has no workbook");
   return name;
 }

@@ -56,10 +56,12 @@ export function formulaIn(data: SheetData, at: At, cell: SheetCell | undefined =
 export type CellEdit = At & Pick<SheetCell, "value" | "isError" | "isUnknown"> & { readonly formula?: string; readonly style?: number };
 
 /**
- * The sheet with cells changed. Cells that followed a shared formula whose master is overwritten get their own. With
- * `results` the values are those of the formulas that the cells have, which stay.
+ * The sheet with cells changed. Cells that followed a shared formula whose master is overwritten get their own.
+ *
+ * @param what `entries` take the place of what is in the cells; `results` are values of formulas, which stay; `wording`
+ *   is the same formula in other words, whose value and kind stay
  */
-export function withCells(data: SheetData, edits: readonly CellEdit[], what: "entries" | "results" = "entries"): SheetData {
+export function withCells(data: SheetData, edits: readonly CellEdit[], what: "entries" | "results" | "wording" = "entries"): SheetData {
   const rows = new Map<number, SheetRow>();
   const masters = new Map(data.rows.masters);
   for (const [group, master] of what === "results" ? [] : orphaned(data, edits)) {
@@ -74,7 +76,7 @@ export function withCells(data: SheetData, edits: readonly CellEdit[], what: "en
   }
   for (const [number, ofRow] of byRow) {
     const before = rows.get(number) ?? data.rows.get(number);
-    rows.set(number, what === "results" && before !== undefined ? withRowResults(before, ofRow) : withRowCells(before, number, ofRow));
+    rows.set(number, what === "entries" || before === undefined ? withRowCells(before, number, ofRow) : withRowFormulas(before, ofRow, what));
   }
   return { ...data, rows: data.rows.with(rows, masters) };
 }
@@ -94,15 +96,17 @@ function withRowCells(row: SheetRow | undefined, number: number, edits: readonly
   return { attributes: row?.attributes ?? ` r="${number + 1}"`, cells: [...cells.values()].sort((a, b) => a.column - b.column) };
 }
 
-function withRowResults(row: SheetRow, edits: readonly CellEdit[]): SheetRow {
-  const results = new Map(edits.map((edit) => [edit.column, edit]));
+function withRowFormulas(row: SheetRow, edits: readonly CellEdit[], what: "results" | "wording"): SheetRow {
+  const byColumn = new Map(edits.map((edit) => [edit.column, edit]));
   return {
     ...row,
     cells: row.cells.map((cell): SheetCell => {
-      const result = results.get(cell.column);
-      if (result === undefined) return cell;
-      const { source: _source, isError: _isError, isUnknown: _isUnknown, ...rest } = cell;
-      return { ...rest, value: result.value, ...(result.isError === true ? { isError: true } : {}) };
+      const edit = byColumn.get(cell.column);
+      if (edit === undefined) return cell;
+      const { source: _source, ...rest } = cell;
+      if (what === "wording") return { ...rest, formula: cell.formula?.kind === "array" ? { ...cell.formula, text: edit.formula! } : { kind: "plain", text: edit.formula! } };
+      const { isError: _isError, isUnknown: _isUnknown, ...kept } = rest;
+      return { ...kept, value: edit.value, ...(edit.isError === true ? { isError: true } : {}) };
     }),
   };
 }

@@ -4,6 +4,8 @@ import { sameName } from "../sheetNames";
 import { HostError } from "../workbookHost";
 import { areaName, type Area } from "./address";
 import { bodyOf, tablesOf, type TableEntry } from "./book";
+import { changedEverywhere } from "./everywhere";
+import { lookOf } from "./looks";
 import { moveFormula } from "./moveFormula";
 import { PackageEdit } from "./packageParts";
 import type { SheetData } from "./sheetXml";
@@ -19,21 +21,45 @@ export function tableNamed(state: State, name: string): TableEntry {
 /** The state with rows added at the end of a table, and the first of them. */
 export function withTableRows(state: State, name: string, rows: readonly ReadonlyMap<string, Cell>[]): { readonly state: State; readonly first: { sheet: string; row: number; column: number } } {
   const table = tableNamed(state, name);
-  const sheet = sheetNamed(state, table.sheet);
-  const data = dataOf(state, sheet.part);
   const filled = rows.map((row) => byColumn(table, row));
+  const sheet = sheetNamed(state, table.sheet);
   const body = bodyOf(table);
   // A new table has one blank row, which is the first to be filled.
-  const start = body.top === body.bottom && isBlankRow(data, body) ? body.top : body.bottom + 1;
-  const more = Math.max(0, start + rows.length - 1 - body.bottom);
-  const edits = [
-    ...moveTotals(table, data, more),
-    ...filled.flatMap((cells, index) => rowEdits(table, data, body, start + index, cells)),
-  ];
+  const start = body.top === body.bottom && isBlankRow(dataOf(state, sheet.part), body) ? body.top : body.bottom + 1;
+  const longer = withLongerTable(state, table, Math.max(0, start + rows.length - 1 - body.bottom));
+  const data = dataOf(longer, sheet.part);
+  const edits = filled.flatMap((cells, index) => rowEdits(table, data, start + index, cells));
   refuseLocked(state, sheet, edits);
-  const grown = more === 0 ? state : { ...state, parts: withArea(state, table, { ...table.area, bottom: table.area.bottom + more }) };
-  const edited = new Map(state.edited).set(sheet.part, withCells(data, edits));
-  return { state: { ...grown, edited, touched: true }, first: { sheet: sheet.name, row: start, column: body.left } };
+  const edited = new Map(longer.edited).set(sheet.part, withCells(data, edits));
+  return { state: { ...longer, edited, touched: true }, first: { sheet: sheet.name, row: start, column: body.left } };
+}
+
+/**
+ * The state and the edits of a sheet after entries right beneath tables without a totals row made them longer. Columns that
+ * are calculated are filled in the new rows.
+ */
+export function withGrownTables(before: State, sheet: string, edits: readonly CellEdit[]): { readonly state: State; readonly edits: readonly CellEdit[] } {
+  let state = before;
+  let all = edits;
+  for (const table of tablesOf(before.parts).filter((each) => each.sheet === sheet && each.totalsRows === 0)) {
+    const { area } = table;
+    const ofTable = edits.filter(({ column }) => column >= area.left && column <= area.right);
+    const rows = new Set(ofTable.filter(({ value, formula }) => value !== "" || formula !== undefined).map(({ row }) => row));
+    let more = 0;
+    while (rows.has(area.bottom + more + 1) && isFree(state, table, area.bottom + more + 1)) more += 1;
+    if (more === 0) continue;
+    const given = new Set(ofTable.map(({ row, column }) => `${row},${column}`));
+    const data = dataOf(state, sheetNamed(state, sheet).part);
+    const filled = Array.from({ length: more }, (_, index) => rowEdits(table, data, area.bottom + 1 + index, new Map())).flat();
+    const styles = new Map(filled.map(({ row, column, style }) => [`${row},${column}`, style]));
+    all = [
+      ...filled.filter(({ row, column }) => !given.has(`${row},${column}`)),
+      // A cell that has no look of its own takes that of the row above, as its neighbours do.
+      ...all.map((edit) => (edit.style === 0 && styles.get(`${edit.row},${edit.column}`) !== undefined ? { ...edit, style: styles.get(`${edit.row},${edit.column}`)! } : edit)),
+    ];
+    state = withLongerTable(state, table, more);
+  }
+  return { state, edits: all };
 }
 
 function byColumn(table: TableEntry, row: ReadonlyMap<string, Cell>): ReadonlyMap<number, Cell> {
@@ -45,7 +71,8 @@ function byColumn(table: TableEntry, row: ReadonlyMap<string, Cell>): ReadonlyMa
 }
 
 /** A new row: what is given, the formulas of calculated columns, and the looks of the last row. */
-function rowEdits(table: TableEntry, data: SheetData, body: Area, row: number, cells: ReadonlyMap<number, Cell>): readonly CellEdit[] {
+function rowEdits(table: TableEntry, data: SheetData, row: number, cells: ReadonlyMap<number, Cell>): readonly CellEdit[] {
+  const body = bodyOf(table);
   return table.columns.flatMap((column, index): readonly CellEdit[] => {
     const at = { row, column: body.left + index };
     const above = { row: body.bottom, column: at.column };
@@ -53,8 +80,8 @@ function rowEdits(table: TableEntry, data: SheetData, body: Area, row: number, c
     const style = like === undefined ? {} : { style: like.style };
     const given = cells.get(index);
     if (given !== undefined) return [{ ...at, value: given, ...style }];
-    const formula = column.formula === null ? null : formulaIn(data, above, like);
-    if (formula !== null && formula !== "") return [{ ...at, value: like?.value ?? "", formula: moveFormula(formula, { rows: row - above.row, columns: 0 }), ...style }];
+    const formula = column.formula === null ? null : formulaIn(data, above, like) ?? column.formula;
+    if (formula !== null && formula !== "") return [{ ...at, value: "", isUnknown: true, formula: moveFormula(formula, { rows: row - above.row, columns: 0 }), ...style }];
     return row === body.bottom || like === undefined ? [] : [{ ...at, value: "", ...style }];
   });
 }
@@ -64,46 +91,72 @@ const isBlankRow = (data: SheetData, { top, left, right }: Area): boolean => {
   return true;
 };
 
-/** The totals row moved down, where there is one; refuses to run over what stands below the table. */
-function moveTotals(table: TableEntry, data: SheetData, rows: number): readonly CellEdit[] {
-  const { bottom, left, right } = table.area;
-  for (let row = bottom + 1; row <= bottom + rows; row += 1) {
-    for (let column = left; column <= right; column += 1) {
-      if (valueIn(data, { row, column }) !== "") throw new HostError("failed", `There are entries right below the table "${table.name}" (row ${row + 1}). Move them, so that the table can grow.`);
-    }
+/** Whether nothing stands in a row below a table, as wide as the table is. */
+function isFree(state: State, { area: { left, right }, sheet }: TableEntry, row: number): boolean {
+  const data = dataOf(state, sheetNamed(state, sheet).part);
+  const meets = (area: Area) => row >= area.top && row <= area.bottom && area.left <= right && area.right >= left;
+  if (tablesOf(state.parts).some((other) => other.sheet === sheet && meets(other.area)) || lookOf(data).merges.some(meets)) return false;
+  for (let column = left; column <= right; column += 1) {
+    const cell = cellIn(data, { row, column });
+    if (cell !== undefined && (cell.value !== "" || cell.formula !== undefined)) return false;
   }
-  if (table.totalsRows === 0 || rows === 0) return [];
+  return true;
+}
+
+/**
+ * The state with a table longer by some rows: its totals row moved down, and with it what points at it; formulas, lists,
+ * formats and charts that took in all of its rows take in the new ones.
+ *
+ * @throws HostError where something stands in the way
+ */
+function withLongerTable(state: State, table: TableEntry, more: number): State {
+  if (more === 0) return state;
+  const { area, totalsRows, sheet } = table;
+  const body = bodyOf(table);
+  for (let row = area.bottom + 1; row <= area.bottom + more; row += 1) {
+    if (!isFree(state, table, row)) throw new HostError("failed", `Something stands right below the table "${table.name}" (row ${row + 1}). Move it, so that the table can grow.`);
+  }
+  const isOfTable = (on: string, each: Area) => on.toLowerCase() === sheet.toLowerCase() && each.left >= area.left && each.right <= area.right;
+  const isTotals = (row: number) => totalsRows > 0 && row === area.bottom;
+  const rows = [body.bottom + 1, area.bottom + 1];
+  const concerned = new RegExp(`(?<![0-9])(?:${rows.join("|")})(?![0-9])`);
+  const referring = changedEverywhere(state, {
+    mayConcern: (formula) => concerned.test(formula),
+    area: (on, each) => {
+      if (!isOfTable(on, each)) return each;
+      if (isTotals(each.bottom)) return { ...each, top: isTotals(each.top) ? each.top + more : each.top, bottom: each.bottom + more };
+      const takesInAll = each.bottom === body.bottom && (each.top === area.top || (each.top === body.top && body.top < body.bottom));
+      return takesInAll ? { ...each, bottom: each.bottom + more } : each;
+    },
+    covered: (on, each) => (isOfTable(on, each) && each.bottom === body.bottom ? { ...each, bottom: each.bottom + more } : each),
+  });
+  const { part } = sheetNamed(referring, sheet);
+  const data = dataOf(referring, part);
+  const moved = totalsRows === 0 ? data : withCells(data, totalsMoved(table, data, more));
+  return { ...referring, edited: new Map(referring.edited).set(part, moved), parts: withArea(referring, table, { ...area, bottom: area.bottom + more }), touched: true };
+}
+
+function totalsMoved({ area: { bottom, left, right } }: TableEntry, data: SheetData, rows: number): readonly CellEdit[] {
   return Array.from({ length: right - left + 1 }, (_, index) => left + index).flatMap((column): readonly CellEdit[] => {
     const cell = cellIn(data, { row: bottom, column });
     if (cell === undefined) return [];
     const formula = formulaIn(data, { row: bottom, column }, cell);
+    const { value, style, isError = false, isUnknown = false } = cell;
     return [
       { row: bottom, column, value: "", style: 0 },
-      { row: bottom + rows, column, value: cell.value, style: cell.style, ...(formula === null ? {} : { formula }) },
+      { row: bottom + rows, column, value, style, isError, isUnknown, ...(formula === null ? {} : { formula }) },
     ];
   });
 }
 
-/** The parts with a table over another area, its filter with it. */
-export function withArea({ parts }: State, table: TableEntry, area: Area): State["parts"] {
+/** The parts with a table over another area, its filter and sorting with it. */
+function withArea({ parts }: State, table: TableEntry, area: Area): State["parts"] {
   const edit = new PackageEdit(parts);
   edit.edit(table.part, (root) => {
     root.setAttribute("ref", areaName(area));
     const filtered = { ...area, bottom: area.bottom - table.totalsRows };
     for (const filter of children(root, "autoFilter")) filter.setAttribute("ref", areaName(filtered));
+    for (const sort of children(root, "sortState")) sort.setAttribute("ref", areaName({ ...filtered, top: filtered.top + table.headerRows }));
   });
   return edit.parts;
-}
-
-/** The parts after entries right beneath tables without a totals row made them longer. */
-export function withGrownTables(state: State, sheet: string, edits: readonly CellEdit[]): State["parts"] {
-  let { parts } = state;
-  for (const table of tablesOf(parts).filter((each) => each.sheet === sheet && each.totalsRows === 0)) {
-    const { area } = table;
-    const rows = new Set(edits.filter(({ value, formula, column }) => (value !== "" || formula !== undefined) && column >= area.left && column <= area.right).map(({ row }) => row));
-    let bottom = area.bottom;
-    while (rows.has(bottom + 1)) bottom += 1;
-    if (bottom > area.bottom) parts = withArea({ ...state, parts }, table, { ...area, bottom });
-  }
-  return parts;
 }

@@ -7,14 +7,20 @@ export type { Document, Element };
 
 /** The text of a part. A byte-order mark is dropped; a document type, which no workbook has, is refused. */
 export function textOf(bytes: Uint8Array): string {
-  const utf16 = bytes[0] === 0xff && bytes[1] === 0xfe;
-  const text = utf16 ? new TextDecoder("utf-16le").decode(bytes) : bytes.length < 4096 ? strFromU8(bytes) : new TextDecoder("utf-8").decode(bytes);
+  const [first, second] = bytes;
+  const wide = first === 0xff && second === 0xfe ? "utf-16le" : first === 0xfe && second === 0xff ? "utf-16be" : null;
+  const text = wide !== null ? new TextDecoder(wide).decode(bytes) : bytes.length < 4096 ? strFromU8(bytes) : new TextDecoder("utf-8").decode(bytes);
   const start = text.charCodeAt(0) === 0xfeff ? 1 : 0;
   if (text.slice(0, 2048).includes("<!DOCTYPE")) throw new Damaged("a part has a document type");
   return start === 0 ? text : text.slice(1);
 }
 
-export const bytesOf = (text: string): Uint8Array => (text.length < 4096 ? strToU8(text) : new TextEncoder().encode(text));
+/** The bytes of a part in UTF-8, and a declaration that says so. */
+export function bytesOf(text: string): Uint8Array {
+  const declared = /^<\?xml[^>]*encoding=["']([^"']*)/.exec(text)?.[1] ?? "UTF-8";
+  const utf8 = declared.toUpperCase() === "UTF-8" ? text : text.replace(declared, "UTF-8");
+  return utf8.length < 4096 ? strToU8(utf8) : new TextEncoder().encode(utf8);
+}
 
 const parsed = new WeakMap<Uint8Array, Document>();
 
@@ -54,16 +60,28 @@ export function sibling(like: Element, name: string, attributes: Readonly<Record
   return element;
 }
 
-export const escapeText = (text: string): string =>
-  text.replace(/[&<>]/g, (mark) => (mark === "&" ? "&amp;" : mark === "<" ? "&lt;" : "&gt;")).replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g, (control) => `_x${control.charCodeAt(0).toString(16).padStart(4, "0").toUpperCase()}_`);
+/**
+ * Text for an element. Signs that XML cannot hold are written as Excel writes them, `_x0007_`; words that only look so get
+ * their first sign written like that; half of a pair of signs becomes the sign for "unknown".
+ */
+export const escapeText = (text: string): string => text
+  .replace(/_(?=x[0-9a-f]{4}_)/gi, "_x005F_")
+  .replace(/[&<>]/g, (mark) => (mark === "&" ? "&amp;" : mark === "<" ? "&lt;" : "&gt;"))
+  .replace(/[\u0000-\u0008\u000b-\u001f]/g, (control) => `_x${control.charCodeAt(0).toString(16).padStart(4, "0").toUpperCase()}_`)
+  .replace(/[\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g, "\ufffd");
 
 export const escapeAttribute = (text: string): string => escapeText(text).replaceAll("\"", "&quot;").replaceAll("\n", "&#10;");
 
 /** Text content back to what it says: entities, and Excel's own `_x000D_`. */
 export function unescapeText(xml: string): string {
   const plain = xml.includes("&") ? xml.replace(/&(?:#x([0-9a-f]+)|#(\d+)|(\w+));/gi, (whole, hex?: string, decimal?: string, name?: string) =>
-    hex !== undefined ? String.fromCodePoint(parseInt(hex, 16)) : decimal !== undefined ? String.fromCodePoint(Number(decimal)) : entities[name!] ?? whole) : xml;
+    hex !== undefined ? signOf(parseInt(hex, 16)) : decimal !== undefined ? signOf(Number(decimal)) : entities[name!] ?? whole) : xml;
   return plain.includes("_x") ? plain.replace(/_x([0-9a-f]{4})_/gi, (_, code: string) => String.fromCharCode(parseInt(code, 16))) : plain;
+}
+
+function signOf(code: number): string {
+  if (code > 0x10ffff) throw new Damaged("a text has a sign that does not exist");
+  return String.fromCodePoint(code);
 }
 
 const entities: Readonly<Record<string, string>> = { lt: "<", gt: ">", amp: "&", quot: "\"", apos: "'" };
