@@ -35,7 +35,7 @@ afterAll(async () => {
 });
 
 beforeEach(async () => {
-  context = await browser.newContext({ viewport: { width: 1280, height: 800 }, permissions: ["clipboard-read", "clipboard-write"], acceptDownloads: true });
+  context = await browser.newContext({ viewport: { width: 1900, height: 900 }, permissions: ["clipboard-read", "clipboard-write"], acceptDownloads: true });
   page = await context.newPage();
   misdeeds = watch(page, server.origin);
   await page.goto(server.origin + path);
@@ -52,7 +52,7 @@ describe("entries", () => {
     const before = await outlooks(page);
     await showSheet(page, "Purchases");
     const { headings, below } = await tableOnSheet(page);
-    await typeRow(page, headings, { Date: "7/20/2026", Item: "Diesel", Quantity: "1000", Unit: "gal", Amount: "$9,000" });
+    await typeRow(page, headings, { Date: "7/20/2026", Item: "Shop supplies", Quantity: "1000", Unit: "each", Amount: "$9,000" });
     await eventually(() => outlooks(page)).not.toEqual(before);
     expect(await cell(page, below).getAttribute("data-part")).toBe("body");
 
@@ -69,8 +69,8 @@ describe("entries", () => {
     const { headings, below } = await tableOnSheet(page);
     const line = (entries: Readonly<Record<string, string>>) => headings.map((heading) => entries[heading] ?? "").join("\t");
     const lines = [
-      line({ Date: "2026-07-21", Item: "Diesel", Quantity: "500", Unit: "gal", Amount: "2,100.50", Note: '"two\nlines"' }),
-      line({ Date: "2026-07-22", Item: "Diesel", Quantity: "400", Unit: "gal", Amount: "1,700" }),
+      line({ Date: "2026-07-21", Item: "Shop supplies", Quantity: "500", Unit: "each", Amount: "2,100.50", Note: '"two\nlines"' }),
+      line({ Date: "2026-07-22", Item: "Shop supplies", Quantity: "400", Unit: "each", Amount: "1,700" }),
     ];
     await page.evaluate((text) => navigator.clipboard.writeText(text), `${lines.join("\r\n")}\r\n`);
     await page.keyboard.press("Control+v");
@@ -113,7 +113,7 @@ describe("files", () => {
   it("saves what was typed, and opens it again when it is dragged in", async () => {
     await showSheet(page, "Purchases");
     const { headings } = await tableOnSheet(page);
-    await typeRow(page, headings, { Date: "7/20/2026", Item: "Diesel", Quantity: "1000", Unit: "gal", Amount: "9000", Note: "Kept in the file" });
+    await typeRow(page, headings, { Date: "7/20/2026", Item: "Shop supplies", Quantity: "1000", Unit: "each", Amount: "9000", Note: "Kept in the file" });
     await eventually(() => page.locator(".file").innerText()).toContain("changes not saved");
     const changed = await outlooks(page);
     const file = join(folder, "saved.xlsx");
