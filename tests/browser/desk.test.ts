@@ -109,6 +109,59 @@ describe("entries", () => {
   });
 });
 
+describe("formulas", () => {
+  const typeFormulas = async (): Promise<void> => {
+    await showSheet(page, "Loans");
+    await page.keyboard.press("Control+End");
+    await page.keyboard.press("ArrowRight");
+    await page.keyboard.press("ArrowRight");
+    await page.keyboard.type("12.5");
+    await page.keyboard.press("Tab");
+    const address = await activeAddress(page);
+    const { row, column } = placeOf(address);
+    const left = `${String.fromCharCode(64 + column)}${row + 1}`;
+    await page.keyboard.type(`=${left}*2`);
+    await page.keyboard.press("Enter");
+    await page.keyboard.press("ArrowUp");
+    await page.keyboard.press("ArrowRight");
+  };
+  const formulaCell = () => page.locator(".sheet [data-active]");
+
+  it("works them out in a worker, and shows the formula in the entry line", async () => {
+    await typeFormulas();
+    await eventually(() => formulaCell().innerText()).toBe("25");
+    expect(await page.locator(".entry-line input").inputValue()).toMatch(/^=[A-Z]+\d+\*2$/);
+    expect(await formulaCell().getAttribute("data-stale")).toBeNull();
+  });
+
+  it("marks them as old, in words, where the engine is not to be had", async () => {
+    await page.route("**/*.wasm", (route) => route.abort());
+    await typeFormulas();
+    await eventually(() => page.locator(".status").innerText()).toContain("Formulas cannot be worked out here");
+    await eventually(() => formulaCell().getAttribute("data-stale")).toBe("");
+    expect(await page.locator(".entry-line .place").innerText()).toContain("Old value");
+    misdeeds.errors.length = 0; // the browser itself reports the request that was refused
+  });
+});
+
+describe("a start that goes wrong", () => {
+  it("goes on with a new workbook where the demo did not arrive, and says so", async () => {
+    await page.route("**/demo-season.xlsx", (route) => route.fulfill({ status: 404 }));
+    await page.reload();
+    await eventually(() => page.locator(".file").innerText()).toContain("New season.xlsx");
+    expect(await page.locator(".notice-region").innerText()).toContain("demo-season.xlsx is not where this page came from");
+    misdeeds.errors.length = 0;
+  });
+
+  it("shows words instead of a blank page where the program did not arrive", async () => {
+    await page.route("**/part.*.js", (route) => route.abort());
+    await page.reload();
+    await page.getByRole("alert").waitFor();
+    expect(await page.getByRole("alert").innerText()).toContain("Pennyacre could not start");
+    misdeeds.errors.length = 0;
+  });
+});
+
 describe("files", () => {
   it("saves what was typed, and opens it again when it is dragged in", async () => {
     await showSheet(page, "Purchases");
