@@ -5,9 +5,10 @@ import type { InputTable } from "../../workbook/inputTable";
 import type { ResultSheet } from "../../workbook/resultSheet";
 import { sameName } from "../sheetNames";
 import { HostError, type WorkbookHost } from "../workbookHost";
-import { areaName, columnName, lastRow, parseArea, quotedSheet, type Area, type At } from "./address";
-import { bodyOf, bookOf, tablesOf } from "./book";
+import { areaName, columnName, contains, lastRow, parseArea, quotedSheet, type Area, type At } from "./address";
+import { bodyOf, bookOf, tablesOf, type SheetEntry } from "./book";
 import { contentOf, staleKey, usedPart } from "./content";
+import { asFiled, asTyped } from "./formulaEntry";
 import { changedCells, formulaBook, needsCalculation, withResults } from "./formulas";
 import { choicesAt } from "./choices";
 import { lookOf, type SheetLook } from "./looks";
@@ -17,7 +18,8 @@ import type { Engine } from "./recalculation/engine";
 import { Recalculation, type Recalculated } from "./recalculation/recalculation";
 import { savedBytes, savedParts } from "./save";
 import { usedArea } from "./sheetXml";
-import { cellIn, dataOf, formulaIn, refuseLocked, sheetNamed, valueIn, withCells, type CellEdit, type State } from "./state";
+import { refuseCovered, refuseImpossible, refuseLocked } from "./refusals";
+import { cellIn, dataOf, formulaIn, sheetNamed, valueIn, withCells, type CellEdit, type State } from "./state";
 import { StyleMaker, styleAt } from "./styles";
 import { withTableEdges } from "./tableEdges";
 import { tableNamed, withGrownTables, withTableRows } from "./tableRows";
@@ -166,7 +168,8 @@ export class EmbeddedWorkbook implements WorkbookHost {
     const cell = cellIn(data, at);
     const { numberFormat, bold } = styleAt(this.state.parts, cell?.style ?? 0);
     const value = cell?.value ?? "";
-    return { value, formula: formulaIn(data, at, cell), text: this.shown(value, numberFormat), numberFormat, bold, stale: this.state.stale.has(staleKey(part, at.row, at.column)) };
+    const formula = formulaIn(data, at, cell);
+    return { value, formula: formula === null ? null : asTyped(formula), text: this.shown(value, numberFormat), numberFormat, bold, stale: this.state.stale.has(staleKey(part, at.row, at.column)) };
   }
 
   private shown(value: Cell, numberFormat: string): string {
@@ -189,8 +192,10 @@ export class EmbeddedWorkbook implements WorkbookHost {
   setCells(sheet: string, entries: readonly Entry[]): void {
     if (entries.length === 0) return;
     const entry = sheetNamed(this.state, sheet);
+    refuseImpossible(entries);
     refuseLocked(this.state, entry, entries);
-    const styled = this.styled(entry.part, entries);
+    refuseCovered(dataOf(this.state, entry.part), entries);
+    const styled = this.styled(entry, entries);
     const edges = withTableEdges({ ...this.state, parts: styled.parts }, entry.name, styled.edits);
     const { state, edits } = withGrownTables(edges.state, entry.name, edges.edits);
     const data = withCells(dataOf(state, entry.part), edits);
@@ -198,15 +203,16 @@ export class EmbeddedWorkbook implements WorkbookHost {
   }
 
   /** The edits with the styles that their number formats ask for, and the parts with those styles. */
-  private styled(part: string, entries: readonly Entry[]): { readonly edits: readonly CellEdit[]; readonly parts: Parts } {
+  private styled({ name, part }: SheetEntry, entries: readonly Entry[]): { readonly edits: readonly CellEdit[]; readonly parts: Parts } {
     const edit = new PackageEdit(this.state.parts);
     const styles = entries.some(({ numberFormat }) => numberFormat !== undefined) ? new StyleMaker(edit) : null;
     const data = dataOf(this.state, part);
+    const tables = tablesOf(this.state.parts).filter(({ sheet }) => sheet === name);
     const edits = entries.map((entry): CellEdit => {
       const { row, column } = entry;
       const before = cellIn(data, entry);
       const style = entry.numberFormat === undefined ? before?.style ?? 0 : styles!.withFormat(before?.style ?? 0, entry.numberFormat);
-      return "formula" in entry ? { row, column, value: "", isUnknown: true, formula: entry.formula, style } : { row, column, value: entry.value, style };
+      return "formula" in entry ? { row, column, value: "", isUnknown: true, formula: asFiled(entry.formula, tables.find(({ area }) => contains(area, entry))?.name ?? null), style } : { row, column, value: entry.value, style };
     });
     return { edits, parts: styles === null ? this.state.parts : edit.parts };
   }

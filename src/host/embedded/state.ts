@@ -1,12 +1,11 @@
 /** A workbook at one moment. States are never changed: each edit makes the next one, and undo goes back to the last. */
 import type { Cell } from "../../workbook/cell";
 import { HostError } from "../workbookHost";
-import { areaName, contains, type Area, type At } from "./address";
+import type { At } from "./address";
 import { bookOf, sheetDataOf, type SheetEntry } from "./book";
 import { moveFormula } from "./moveFormula";
 import type { SheetCell, SheetRow, SharedMaster } from "./sheetRows";
-import { formulaArea, type SheetData } from "./sheetXml";
-import { styleAt } from "./styles";
+import type { SheetData } from "./sheetXml";
 import type { Parts } from "./zip";
 
 export type State = {
@@ -129,41 +128,6 @@ function freeFollowers(data: SheetData, rows: Map<number, SheetRow>, group: stri
     });
     rows.set(number, { ...row, cells });
   }
-}
-
-/** Refuses what Excel would refuse: a locked cell, or a part of an array formula. */
-export function refuseLocked(state: State, sheet: SheetEntry, edits: readonly At[]): void {
-  const data = dataOf(state, sheet.part);
-  if (isProtected(data) && edits.some((at) => styleAt(state.parts, cellIn(data, at)?.style ?? 0).locked)) {
-    throw new HostError("protected", `The sheet "${sheet.name}" is protected. Take the protection off in Excel (Review, Unprotect Sheet) and try again.`);
-  }
-  const whole = new Set(edits.map(({ row, column }) => `${row},${column}`));
-  for (const area of arrayAreas(data)) {
-    if (!edits.some((at) => contains(area, at))) continue;
-    for (let row = area.top; row <= area.bottom; row += 1) {
-      for (let column = area.left; column <= area.right; column += 1) {
-        if (!whole.has(`${row},${column}`)) throw new HostError("failed", `A part of the array formula in ${areaName(area)} cannot be changed alone. Change or clear all of it.`);
-      }
-    }
-  }
-}
-
-export const isProtected = (data: SheetData): boolean =>
-  new RegExp(`<${data.prefix}sheetProtection[^>]*\\ssheet="(1|true)"`).test(data.after);
-
-const areas = new WeakMap<SheetData, readonly Area[]>();
-
-/** The blocks of array formulas and data tables that fill more than one cell. */
-function arrayAreas(data: SheetData): readonly Area[] {
-  let found = areas.get(data);
-  if (found === undefined) {
-    found = data.rows.withFormulas().flatMap((row) => data.rows.get(row)!.cells.flatMap(({ formula }) => {
-      const area = formula?.kind === "array" || formula?.kind === "table" ? formulaArea(formula) : null;
-      return area === null || (area.top === area.bottom && area.left === area.right) ? [] : [area];
-    }));
-    areas.set(data, found);
-  }
-  return found;
 }
 
 /** Whether a cell of the sheet has a formula. */

@@ -9,7 +9,8 @@ import { lookOf } from "./looks";
 import { moveFormula } from "./moveFormula";
 import { PackageEdit } from "./packageParts";
 import type { SheetData } from "./sheetXml";
-import { cellIn, dataOf, formulaIn, refuseLocked, sheetNamed, valueIn, withCells, type CellEdit, type State } from "./state";
+import { refuseImpossible, refuseLocked } from "./refusals";
+import { cellIn, dataOf, formulaIn, sheetNamed, valueIn, withCells, type CellEdit, type State } from "./state";
 import { children } from "./xml";
 
 export function tableNamed(state: State, name: string): TableEntry {
@@ -29,6 +30,7 @@ export function withTableRows(state: State, name: string, rows: readonly Readonl
   const longer = withLongerTable(state, table, Math.max(0, start + rows.length - 1 - body.bottom));
   const data = dataOf(longer, sheet.part);
   const edits = filled.flatMap((cells, index) => rowEdits(table, data, start + index, cells));
+  refuseImpossible(edits);
   refuseLocked(state, sheet, edits);
   const edited = new Map(longer.edited).set(sheet.part, withCells(data, edits));
   return { state: { ...longer, edited, touched: true }, first: { sheet: sheet.name, row: start, column: body.left } };
