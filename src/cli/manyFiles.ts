@@ -5,7 +5,7 @@ import { HostError } from "../host/workbookHost";
 import type { ResultSheet } from "../workbook/resultSheet";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { Refusal } from "./arguments";
-import { workbookFile } from "./workbookFile";
+import { orRefuse, workbookFile } from "./workbookFile";
 
 /** Files that Excel keeps beside an open workbook begin so. */
 const isWorkbook = (name: string): boolean => /\.xls[xm]$/i.test(name) && !name.startsWith("~$");
@@ -17,9 +17,9 @@ const isWorkbook = (name: string): boolean => /\.xls[xm]$/i.test(name) && !name.
  * @returns the worst exit code of all: 2 where one could not be read or written, 1 where one is incomplete
  */
 export async function writeFolder(from: string, to: string, sheets: (report: SeasonReport) => readonly ResultSheet[], say: (line: string) => void): Promise<0 | 1 | 2> {
-  const names = (await readdir(from)).filter(isWorkbook).sort();
+  const names = (await orRefuse(`${from} cannot be read`, readdir(from))).filter(isWorkbook).sort();
   if (names.length === 0) throw new Refusal(`${from} has no workbook (.xlsx) in it.`);
-  await mkdir(to, { recursive: true });
+  await orRefuse(`${to} cannot be made`, mkdir(to, { recursive: true }));
   let worst: 0 | 1 | 2 = 0;
   for (const [index, name] of names.entries()) {
     const place = `${index + 1}/${names.length} ${name}`;

@@ -5,6 +5,7 @@
  * or written, 70 a fault of our own.
  */
 import { stat } from "node:fs/promises";
+import { resolve } from "node:path";
 import { HostError } from "../host/workbookHost";
 import { describe } from "../workbook/problem";
 import { reportJson } from "../workbook/reportJson";
@@ -22,8 +23,10 @@ async function run(words: readonly string[]): Promise<0 | 1 | 2> {
   const isFolder = await stat(path).then((found) => found.isDirectory(), () => false);
   if (isFolder) {
     if (lender === null) throw new Refusal(`${path} is a folder: name another folder with --lender to write lender pages to.`);
+    if (json || out !== null) throw new Refusal(`${path} is a folder: --json and --out take one workbook.`);
     return writeFolder(path, lender, lenderSheets, (line) => { process.stdout.write(`${line}\n`); });
   }
+  if (out !== null && lender !== null && resolve(out) === resolve(lender)) throw new Refusal(`--out and --lender both name ${out}: name two files.`);
   const { report, writeCopy } = await workbookFile(path);
   if (out !== null) await writeCopy(out, resultSheets(report));
   if (lender !== null) await writeCopy(lender, lenderSheets(report));

@@ -1,5 +1,5 @@
 /** A workbook file read, reported on, and written to another file. */
-import { readFile, writeFile } from "node:fs/promises";
+import { readFile, stat, writeFile } from "node:fs/promises";
 import { openWorkbook } from "../host/embedded";
 import type { ResultSheet } from "../workbook/resultSheet";
 import { seasonReport } from "../workbook/report";
@@ -21,7 +21,7 @@ export async function workbookFile(path: string): Promise<WorkbookFile> {
   return {
     report: seasonReport(await workbook.read()),
     writeCopy: async (copy, sheets) => {
-      if (copy === path) throw new Refusal(`${copy} is the workbook itself: name another file to write to.`);
+      if (await isSameFile(copy, path)) throw new Refusal(`${copy} is the workbook itself: name another file to write to.`);
       await workbook.write(sheets);
       await orRefuse(`${copy} cannot be written`, writeFile(copy, workbook.save()));
       workbook.undo();
@@ -29,7 +29,15 @@ export async function workbookFile(path: string): Promise<WorkbookFile> {
   };
 }
 
-async function orRefuse<Value>(what: string, doing: Promise<Value>): Promise<Value> {
+/** However the two are spelled, and through links. */
+async function isSameFile(one: string, other: string): Promise<boolean> {
+  const identity = (path: string) => stat(path, { bigint: true }).then(({ dev, ino }) => `${dev} ${ino}`, () => null);
+  const found = await identity(one);
+  return found !== null && found === await identity(other);
+}
+
+/** What the file system refuses is for the person at the command line to mend. */
+export async function orRefuse<Value>(what: string, doing: Promise<Value>): Promise<Value> {
   try {
     return await doing;
   } catch (cause) {

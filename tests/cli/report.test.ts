@@ -1,0 +1,154 @@
+/** The command line as a person or another program meets it: what it prints, how it ends, and what it leaves alone. */
+import { spawn } from "node:child_process";
+import { copyFileSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, relative } from "node:path";
+import { build } from "esbuild";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { reportJson } from "../../src/workbook/reportJson";
+import { demo, opened } from "../support/demoReport";
+
+const season = "shared/demo-season.xlsx";
+const withProblems = "shared/demo-season-with-problems.xlsx";
+
+let folder: string;
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), "pennyacre-"));
+  // One file starts in a tenth of the time that the sources take.
+  await build({ entryPoints: ["src/cli/report.ts"], outfile: at("report.mjs"), bundle: true, platform: "node", format: "esm", logLevel: "error" });
+});
+afterAll(() => { rmSync(folder, { recursive: true, force: true }); });
+const at = (...names: readonly string[]) => join(folder, ...names);
+
+type Ended = { readonly code: number | null; readonly out: string; readonly error: string };
+
+const report = (...words: readonly string[]): Promise<Ended> => started([at("report.mjs"), ...words]);
+const started = (words: readonly string[]): Promise<Ended> => new Promise((ended, failed) => {
+  const child = spawn(process.execPath, words, { stdio: ["ignore", "pipe", "pipe"] });
+  let [out, error] = ["", ""];
+  child.stdout.setEncoding("utf8").on("data", (text: string) => { out += text; });
+  child.stderr.setEncoding("utf8").on("data", (text: string) => { error += text; });
+  child.on("error", failed).on("close", (code) => { ended({ code, out, error }); });
+});
+
+const sheetNames = (path: string) => opened(readFileSync(path)).sheets().map(({ name }) => name);
+
+describe("a season without problems", () => {
+  it("is told on a page for people, and ends with 0", async () => {
+    const { code, out, error } = await started(["--import", "tsx", "src/cli/report.ts", season]);
+    expect({ code, error }).toEqual({ code: 0, error: "" });
+    expect(out).toMatch(/^Season 2026, USD\n/);
+    for (const words of ["Corn, 860.7 ac", "break-even price/bu", "Still to buy", "not financial, tax or legal advice"]) expect(out).toContain(words);
+    expect(out).not.toContain("INCOMPLETE");
+  });
+
+  it("is told to programs as the description of the JSON has it", async () => {
+    const { code, out } = await report(season, "--json");
+    expect(code).toBe(0);
+    const told = JSON.parse(out) as Record<string, unknown>;
+    expect(told).toEqual(JSON.parse(JSON.stringify(reportJson((await demo()).report))));
+    const described = readFileSync("docs/report-json.md", "utf8");
+    for (const key of Object.keys(told)) expect(described).toContain(`"${key}"`);
+    expect(told["complete"]).toBe(true);
+  });
+
+  it("is written into copies with our sheets behind the grower's, and its own file stays as it is, byte for byte", async () => {
+    const input = at("season.xlsx");
+    copyFileSync(season, input);
+    const before = readFileSync(input);
+    const { code } = await report(input, "--out", at("out.xlsx"), "--lender", at("lender.xlsx"));
+    expect(code).toBe(0);
+    expect(readFileSync(input).equals(before)).toBe(true);
+    const theirs = sheetNames(input);
+    expect(sheetNames(at("out.xlsx")).slice(0, theirs.length + 3)).toEqual([...theirs, "Cost per acre", "Break-even", "Stand"]);
+    expect(sheetNames(at("lender.xlsx"))).toEqual([...theirs, "Lender pages", "Cash flow"]);
+  });
+});
+
+describe("a season with problems", () => {
+  it("is told all the same, marked, with every problem on stderr, and ends with 1", async () => {
+    const { code, out, error } = await report(withProblems);
+    expect(code).toBe(1);
+    expect(out).toContain("INCOMPLETE");
+    expect(error.trim().split("\n")).toHaveLength(2);
+    for (const line of error.trim().split("\n")) expect(line).toMatch(/^Purchases, row \d+/);
+  });
+
+  it("is JSON with the same problems in it", async () => {
+    const { code, out } = await report(withProblems, "--json");
+    expect(code).toBe(1);
+    const { complete, problems } = JSON.parse(out) as { readonly complete: boolean; readonly problems: readonly { readonly what: string; readonly remedy: string }[] };
+    expect(complete).toBe(false);
+    expect(problems).toHaveLength(2);
+    for (const { what, remedy } of problems) expect(`${what}${remedy}`.length).toBeGreaterThan(20);
+  });
+});
+
+describe("what cannot be done", () => {
+  const refused = async (words: readonly string[], sentence: RegExp) => {
+    const { code, out, error } = await report(...words);
+    expect({ code, out }).toEqual({ code: 2, out: "" });
+    expect(error).toMatch(sentence);
+    expect(error).not.toMatch(/\n\s+at /);
+  };
+
+  it.each([
+    ["no file", []], ["two files", [season, withProblems]], ["an option that nobody knows", [season, "--lender-pages"]], ["an option without its value", [season, "--out"]],
+  ])("is %s: it shows the usage", (_, words) => refused(words, /Usage: npm run -s report/));
+
+  it("is a file that is not there, or no workbook", async () => {
+    await refused([at("nowhere.xlsx")], /nowhere\.xlsx cannot be read/);
+    await refused(["package.json"], /package\.json: /);
+  });
+
+  it("is writing over the workbook, however it is spelled", async () => {
+    const input = at("kept.xlsx");
+    copyFileSync(season, input);
+    symlinkSync(input, at("link.xlsx"));
+    for (const spelled of [input, relative(".", input), at("link.xlsx")]) {
+      for (const option of ["--out", "--lender"]) await refused([input, option, spelled], /is the workbook itself/);
+    }
+    expect(readFileSync(input).equals(readFileSync(season))).toBe(true);
+  });
+
+  it("is one file for two results, or a place where nothing can be written", async () => {
+    await refused([season, "--out", at("both.xlsx"), "--lender", join(folder, ".", "both.xlsx")], /name two files/);
+    await refused([season, "--out", at("no", "such", "folder.xlsx")], /cannot be written/);
+    expect(existsSync(at("both.xlsx"))).toBe(false);
+  });
+
+  it("is a folder without a folder to write to, with an option for one workbook, or with none in it", async () => {
+    mkdirSync(at("empty"));
+    await refused([folder], /is a folder: name another folder with --lender/);
+    await refused([folder, "--lender", at("pages"), "--json"], /take one workbook/);
+    await refused([at("empty"), "--lender", at("pages")], /has no workbook/);
+    await refused([folder, "--lender", season], /cannot be made/);
+  });
+});
+
+describe("a folder", () => {
+  it("has one line for each workbook, goes on past a bad one, and ends with the worst code", async () => {
+    const [from, to] = [at("farms"), at("their pages")];
+    mkdirSync(from);
+    copyFileSync(withProblems, join(from, "a.xlsx"));
+    writeFileSync(join(from, "b.xlsx"), "no workbook");
+    copyFileSync(season, join(from, "c.XLSX"));
+    writeFileSync(join(from, "~$c.xlsx"), "Excel keeps this beside an open workbook");
+    writeFileSync(join(from, "notes.txt"), "no workbook either");
+    const { code, out, error } = await report(from, "--lender", to);
+    expect({ code, error }).toEqual({ code: 2, error: "" });
+    const lines = out.trimEnd().split("\n");
+    expect(lines).toHaveLength(3);
+    expect(lines[0]).toBe("1/3 a.xlsx: incomplete, 2 problems");
+    expect(lines[1]).toMatch(/^2\/3 b\.xlsx: NOT WRITTEN\. /);
+    expect(lines[2]).toBe("3/3 c.XLSX: complete");
+    expect(readdirSync(to).sort()).toEqual(["a.xlsx", "c.XLSX"]);
+    for (const name of readdirSync(to)) expect(sheetNames(join(to, name))).toEqual(expect.arrayContaining(["Lender pages", "Cash flow"]));
+    expect(readFileSync(join(from, "a.xlsx")).equals(readFileSync(withProblems))).toBe(true);
+
+    rmSync(join(from, "b.xlsx"));
+    expect((await report(from, "--lender", to)).code).toBe(1);
+    expect((await report(from, "--lender", `${relative(".", from)}/`)).code).toBe(2);
+    expect(readFileSync(join(from, "c.XLSX")).equals(readFileSync(season))).toBe(true);
+  });
+});
