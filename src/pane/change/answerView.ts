@@ -1,4 +1,5 @@
 /** What the pane says of a change: first what it must bring to pay, then what it comes to. */
+import { hundred } from "../../core/decimal";
 import { breakEven, type BreakEven } from "../../core/partialBudget/breakEven";
 import { isCapital, isGrain, priceOf, quadrants, type Change, type ChangeLine } from "../../core/partialBudget/change";
 import type { ChangeAnswer, PriceRange } from "../../core/partialBudget/changeAnswer";
@@ -113,7 +114,7 @@ function facts(change: Change, { breakEven: solved, payback }: ChangeAnswer, lea
       name: "Payback",
       says: `${format.quantity(payback.simple)} years; ${payback.withInterest === null ? "with interest never" : `${format.quantity(payback.withInterest)} with interest`}`,
     }]),
-    ...(change.lines.some(isCapital) ? [{ name: "Interest on capital", says: `${format.percent(change.rate)} a year` }] : []),
+    ...(change.lines.some(isCapital) ? [{ name: "Interest on capital", says: `${format.quantity(change.rate.times(hundred))}% a year` }] : []),
   ];
 }
 

@@ -13,10 +13,10 @@ export type ReseedField = (typeof reseedFields)[number];
 export type ReseedDraft = { readonly [F in ReseedField]: string };
 
 /** Days from the last count until a field can be seeded again, as the form begins; the date is there to be changed. */
-const daysToReseed = 7;
+const daysToReseed = 3;
 
 /**
- * From the field's counts: the whole field, its mean stand, the target stand again a week after the counts; the season's
+ * From the field's counts: the whole field, its mean stand, the target stand again three days after the counts; the season's
  * price and moisture; seed as it cost the first time. All other costs, the insurance and the allowance are blank.
  */
 export function emptyReseed({ season, figures }: SeasonReport, { field, summary }: FieldStand): ReseedDraft {

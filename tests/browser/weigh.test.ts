@@ -1,0 +1,114 @@
+/** The demo season at the desk: stand counts typed in the pane move the outlook, and a change goes from blank to its break-even. */
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { serveFiles, startBrowser, watch, type Misdeeds, type StaticServer } from "../support/browser";
+import { showSheet } from "./deskPage";
+
+let folder: string;
+let server: StaticServer;
+let browser: Browser;
+let context: BrowserContext;
+let page: Page;
+let misdeeds: Misdeeds;
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), "pennyacre-weigh-"));
+  execFileSync("npx", ["webpack", "--env", "production", "--output-path", folder], { stdio: "pipe" });
+  server = await serveFiles({ "/": folder });
+  browser = await startBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+beforeEach(async () => {
+  context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: "en-US" });
+  page = await context.newPage();
+  misdeeds = watch(page, server.origin);
+  await page.goto(`${server.origin}/`);
+  await page.locator("#pane .pn-figure").first().waitFor();
+});
+afterEach(async () => {
+  expect(misdeeds).toEqual({ elsewhere: [], errors: [] });
+  await context.close();
+});
+
+const pane = () => page.locator("#pane");
+const tab = (name: string) => pane().getByRole("tab", { name }).click();
+const button = (name: string | RegExp) => pane().getByRole("button", { name }).first();
+const region = (name: string) => pane().getByRole("region", { name, exact: true });
+const main = (name: string) => region(name).locator(".pn-main").first().innerText();
+
+describe("stand counts typed into the demo", () => {
+  it("change the yield outlook, the net return and the answer on reseeding", async () => {
+    await tab("Stand");
+    await pane().getByLabel("Field").selectOption("Old Orchard North");
+    // 169.5 plants at 8 places of 30 in × 17.42 ft, a doubtful one as half: 21,192 an acre.
+    expect(await main("Stand")).toBe("21,200 plants per acre");
+    // Purdue 2012, 18 May between 88.19 and 84.79 %: 210 × 0.8615.
+    expect(await main("Yield outlook")).toBe("180.9 bu per acre");
+    const net = await region("Yield outlook").getByText(/^Net return of Corn/).innerText();
+    await button("Set keeping against reseeding").click();
+    const answer = await main("Keep or reseed");
+
+    await button("Add a count").click();
+    for (const plants of ["12", "12"]) {
+      await pane().getByLabel("Date").first().fill("2026-06-06");
+      await pane().locator("[data-plants] input").first().fill(plants);
+      await page.keyboard.press("Enter");
+      await expect.poll(() => pane().locator("[data-plants] input").first().inputValue()).toBe("");
+    }
+    // 193.5 plants at 10 places: 19,354; between 85.71 and 82.03 %: 210 × 0.8350.
+    await expect.poll(() => main("Stand")).toBe("19,400 plants per acre");
+    expect(await main("Yield outlook")).toBe("175.4 bu per acre");
+    expect(await region("Yield outlook").getByText(/^Net return of Corn/).innerText()).not.toBe(net);
+    await expect.poll(() => main("Keep or reseed")).not.toBe(answer);
+    expect(await region("Keep or reseed").innerText()).toContain("Ask your insurer's adjuster before you destroy a stand.");
+
+    await button("Show the counts in the workbook").click();
+    await page.waitForFunction(() => document.querySelector(".sheet")?.getAttribute("aria-label") === "Sheet Stand counts");
+    expect(await page.locator('.sheet [data-part="body"]', { hasText: "Old Orchard North" }).count()).toBe(10);
+  });
+});
+
+describe("a change built in the demo", () => {
+  it("goes from blank to its break-even, is saved as rows, and is taken back by undo", async () => {
+    await tab("Weigh a change");
+    const before = await pane().getByRole("region", { name: "Changes side by side" }).getByRole("row").count();
+    await button("Weigh a new change").click();
+    await pane().getByLabel("Where").selectOption({ label: "Larkspur Bottom, Corn" });
+    for (const [label, value] of [["Rows", "12"], ["Price per row", "310"], ["Years kept", "6"], ["Name of the change", "Spiked wheels"]] as const) {
+      await pane().getByLabel(label).first().fill(value);
+    }
+    const form = pane().getByRole("form", { name: "New change" });
+    // 3,720 over six years at the 8.25 % of the operating line: × 0.2179586 = 810.81, on 164.2 acres 4.9379 an acre.
+    // A bushel brings home 4.35 − 0.15 selling − 4 points × 0.045 drying = 4.02: 1.2283 bushels.
+    await expect.poll(() => form.innerText()).toContain("Yield gain needed to pay: 1.3 bu/ac.");
+    expect(await form.innerText()).toContain("−4.94 USD per acre a year, −810.81 USD on 164.2 ac");
+    await button("Save the change").click();
+    await form.getByText("“Spiked wheels” was saved as 2 rows of the table Changes.").waitFor();
+    await expect.poll(() => pane().getByRole("region", { name: "Changes side by side" }).getByRole("row").count()).toBe(before + 1);
+    expect(await pane().getByRole("region", { name: "Changes side by side" }).getByRole("row", { name: /^Spiked wheels/ }).innerText()).toContain("1.3 bu/ac");
+
+    await showSheet(page, "Changes");
+    expect(await page.locator('.sheet [data-part="body"]', { hasText: "Spiked wheels" }).count()).toBe(2);
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => pane().getByRole("region", { name: "Changes side by side" }).getByRole("row").count()).toBe(before);
+  });
+});
+
+describe("lender pages of the demo", () => {
+  it("are written beside the entries and shown on their own sheets", async () => {
+    await tab("Lender pages");
+    await button("Write the lender pages").click();
+    await pane().getByText(/^The sheets “Lender pages” and “Cash flow” were written as of /).waitFor();
+    await page.getByRole("tab", { name: "Cash flow", exact: true }).waitFor();
+    await showSheet(page, "Lender pages");
+    expect(await page.locator(".sheet").innerText()).toContain("cost of production and break-evens");
+  });
+});
