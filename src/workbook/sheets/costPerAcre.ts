@@ -20,7 +20,7 @@ export function costPerAcreSheet(report: SeasonReport): ResultSheet {
   const rows: Row[] = [
     title(`Cost per ${area}`),
     note(`${seasonName(report)}. ${currency} per ${area}, at the yield stated.`),
-    ...inLines("Plan: set before spring. Outlook: done and bought so far at real cost, and the rest of the plan. Change: outlook less plan.", lineLength).map(note),
+    ...inLines("Plan: set before spring. Outlook: done and bought so far at real cost, the rest as planned. Change: outlook less plan.", lineLength).map(note),
     ...incompleteRows(report, { of: "farm" }),
   ];
   const breakAfter: number[] = [];

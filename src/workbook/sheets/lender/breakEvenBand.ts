@@ -103,7 +103,7 @@ export function layerChart(page: Page, balances: readonly CropBalance[]): readon
     });
     const line = (row: number) => range({ row, column }, { row, column: column + blockWidth - 1 });
     return {
-      kind: "column", title: `${crop.crop}: break-even price by layer`, categories: line(breakEvenRow - breakEvenLine - 3),
+      kind: "column", title: `${crop.crop}: break-even by layer`, categories: line(breakEvenRow - breakEvenLine - 3),
       series: [{ name: "Break-even price", values: line(breakEvenRow) }, { name: "Price", values: line(priceRow) }],
       from: corner({ row: priceRow + 1, column }), to: corner({ row: priceRow + chartHeight, column: column + blockWidth - 1 }),
     };

@@ -40,8 +40,8 @@ export function lenderPages(report: SeasonReport, options: LenderOptions): Resul
     salesBand(page, report, band);
     page.skip(1);
     charts.push(...layerChart(page, balances));
-    page.skip(1);
     if (crops.length <= abreast) firstPage = page.next;
+    page.skip(1);
     gridBands(page, report, balances, layer);
     scenarioBand(page, report, band);
     page.skip(1);

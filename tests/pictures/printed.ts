@@ -1,0 +1,30 @@
+/** Pictures of the demo's printed pages for the documentation, as LibreOffice prints them: `npm run pictures`. */
+import { mkdirSync } from "node:fs";
+import { join } from "node:path";
+import { resultSheets } from "../../src/workbook/sheets/resultSheets";
+import { cashFlowSheet } from "../../src/workbook/sheets/lender/cashFlowSheet";
+import { lenderPages } from "../../src/workbook/sheets/lender/lenderPages";
+import { demo } from "../support/demoReport";
+import { pagePicture, pageTexts, printed } from "../support/libreOffice";
+
+const folder = join("docs", "pictures");
+/** The day of the demo's season, so that the same pages give the same pictures. */
+const date = "2026-06-15";
+const dots = 90;
+
+/** What stands on the first page that a picture shows. */
+const pictures = [
+  ["printed-cost", /^Cost per acre/], ["printed-break-even", /^Break-even\n/], ["lender-1", /Break-even, live/], ["lender-2", /Worst, average and best year/], ["cash-flow", /^Cash flow/],
+] as const;
+
+mkdirSync(folder, { recursive: true });
+const { workbook, report } = await demo();
+await workbook.write([...resultSheets(report), lenderPages(report, { date }), cashFlowSheet(report)]);
+printed(workbook.save(), (pdf) => {
+  const pages = pageTexts(pdf).map((page) => page.trimStart());
+  for (const [name, first] of pictures) {
+    const index = pages.findIndex((page) => first.test(page));
+    if (index < 0) throw new Error(`no printed page has what ${name} shows`);
+    pagePicture(pdf, index + 1, dots, join(folder, `${name}.png`));
+  }
+});
