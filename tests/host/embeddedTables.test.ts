@@ -157,3 +157,41 @@ describe("a total that is typed over", () => {
     expect(saved).not.toContain("totalsRowFunction=\"sum\"");
   });
 });
+
+describe("an input table", () => {
+  const kinds = Array.from({ length: 30 }, (_, index) => `kind of cost ${index + 1}`);
+  const table = (name: string, choices: readonly string[]) => ({
+    name, sheet: name, example: ["kind of cost 1", 1200] as Cell[],
+    columns: [{ heading: "Kind", width: 18, choices, hint: "What the money is for.", required: true }, { heading: "Amount", width: 12, hint: "In dollars.", required: false }],
+  });
+
+  it("is sound in a workbook that has tables, whose numbers and names stay", async () => {
+    const workbook = opened(roomy);
+    await workbook.makeTables([table("Other_costs", ["seed", "fuel"]), table("Second", ["a"])]);
+    expect(partsOf(sound(workbook))["xl/tables/table2.xml"]).toContain("id=\"8\" name=\"Other_costs\"");
+    expect((await workbook.read()).tables.map(({ name }) => name)).toEqual(["Bills", "Other_costs", "Second"]);
+    expect(workbook.choices("Other_costs", place("A2"))).toEqual(["seed", "fuel"]);
+  });
+
+  it("has a long list, or one with commas in its words, in cells beside it", async () => {
+    const workbook = newWorkbook();
+    await workbook.makeTables([table("Long", kinds), table("Commas", ["oil, engine", "oil"])]);
+    sound(workbook);
+    expect(workbook.choices("Long", place("A2"))).toEqual(kinds);
+    expect([value(workbook, "D1", "Long"), value(workbook, "D31", "Long")]).toEqual(["Choices for Kind", "kind of cost 30"]);
+    expect(workbook.choices("Commas", place("A2"))).toEqual(["oil, engine", "oil"]);
+  });
+
+  it("keeps the hint at hand, at the heading and below", async () => {
+    const workbook = newWorkbook();
+    await workbook.makeTables([table("Costs", ["a"])]);
+    expect(partsOf(sound(workbook))["xl/worksheets/sheet2.xml"]!.match(/promptTitle="Kind" prompt="What the money is for. Required."/g)).toHaveLength(2);
+  });
+
+  it("is not made where the structure is protected", async () => {
+    const locked = richParts["xl/workbook.xml"]!.replace("<bookViews>", "<workbookProtection lockStructure=\"1\"/><bookViews>");
+    const workbook = opened(richWorkbook({ "xl/workbook.xml": locked }));
+    await expect(workbook.makeTables([table("Costs", ["a"])])).rejects.toMatchObject({ reason: "protected" });
+    expect(workbook.unsaved).toBe(false);
+  });
+});

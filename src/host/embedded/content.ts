@@ -1,9 +1,9 @@
 /** What is read of a workbook in one go. */
 import type { Cell, RawTable, WorkbookContent } from "../../workbook/cell";
 import { sameName } from "../sheetNames";
-import { cellName, lastColumn, lastRow, parseArea, splitSheet, type Area } from "./address";
+import { cellName, parseArea, splitSheet, type Area } from "./address";
 import { bodyOf, bookOf, tablesOf, type TableEntry } from "./book";
-import { usedArea, type SheetData } from "./sheetXml";
+import type { SheetData } from "./sheetXml";
 import { dataOf, sheetNamed, valueIn, type State } from "./state";
 
 export function contentOf(state: State): WorkbookContent {
@@ -61,21 +61,26 @@ function rangeAt(state: State, text: string, sheet: string, area: Area): RawTabl
   if (entry === undefined) return null;
   const data = dataOf(state, entry.part);
   const within = usedPart(data, area);
-  const [headers = [], ...rows] = within === null ? [] : rowsOf(data, within);
-  const top = within?.top ?? area.top;
-  const left = within?.left ?? area.left;
-  return { name: text, headers: headers.map(String), rows, body: { sheet: entry.name, row: top + 1, column: left } };
+  if (within === null) return { name: text, headers: [], rows: [], body: { sheet: entry.name, row: area.top + 1, column: area.left } };
+  const [headers = [], ...rows] = rowsOf(data, within);
+  const body = { ...within, top: within.top + 1 };
+  return { name: text, headers: headers.map(String), rows, body: { sheet: entry.name, row: body.top, column: body.left }, ...staleIn(state, entry.part, body) };
 }
 
-/** Whole columns and rows as far as they are used; a block of cells as it is. */
-export function usedPart(data: SheetData, area: Area): Area | null {
-  const wholeColumns = area.top === 0 && area.bottom === lastRow;
-  const wholeRows = area.left === 0 && area.right === lastColumn;
-  if (!wholeColumns && !wholeRows) return area;
-  const used = usedArea(data);
-  if (used === null) return null;
-  const part = { top: Math.max(area.top, used.top), bottom: Math.min(area.bottom, used.bottom), left: Math.max(area.left, used.left), right: Math.min(area.right, used.right) };
-  return part.top > part.bottom || part.left > part.right ? null : part;
+/** The smallest block within an area that holds everything in it, as Excel's used range does; null where nothing is. */
+export function usedPart({ rows }: SheetData, area: Area): Area | null {
+  let [top, left, bottom, right] = [Infinity, Infinity, -1, -1];
+  for (const row of rows.numbers()) {
+    if (row < area.top || row > area.bottom) continue;
+    rows.eachValue(row, (column, value) => {
+      if (value === "" || column < area.left || column > area.right) return;
+      top = Math.min(top, row);
+      bottom = row;
+      left = Math.min(left, column);
+      right = Math.max(right, column);
+    });
+  }
+  return bottom < 0 ? null : { top, left, bottom, right };
 }
 
 export const staleKey = (part: string, row: number, column: number): string => `${part}!${cellName({ row, column })}`;

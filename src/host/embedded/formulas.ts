@@ -76,7 +76,7 @@ export function changedCells(opened: State, now: State): FormulaPlace[] {
     const old = before.get(part);
     const data = dataOf(now, part);
     if (old === data) return [];
-    const rows = old?.rows.isOfOnePart(data.rows) ? [...data.rows.changedRows().keys()] : [...new Set([...data.rows.numbers(), ...(old?.rows.numbers() ?? [])])];
+    const rows = old?.rows.isOfOnePart(data.rows) ? data.rows.changedRows() : [...new Set([...data.rows.numbers(), ...(old?.rows.numbers() ?? [])])];
     return rows.flatMap((row) => changedColumns(old, data, row).map((column) => ({ sheet, row, column })));
   });
 }

@@ -2,11 +2,13 @@
 import type { Cell } from "../../workbook/cell";
 import { HostError } from "../workbookHost";
 import { areaName, cellName, contains, lastColumn, lastRow, type Area, type At } from "./address";
-import type { SheetEntry } from "./book";
+import { bookOf, type SheetEntry } from "./book";
 import { lookOf } from "./looks";
 import { formulaArea, type SheetData } from "./sheetXml";
 import { cellIn, dataOf, type State } from "./state";
 import { styleAt } from "./styles";
+import { documentOf, first } from "./xml";
+import type { Parts } from "./zip";
 
 /** Excel's own limit for the text of a cell. */
 const longestText = 32_767;
@@ -61,4 +63,12 @@ function arrayAreas(data: SheetData): readonly Area[] {
     areas.set(data, found);
   }
   return found;
+}
+
+/** @throws HostError where sheets may be neither added nor taken away */
+export function refuseLockedStructure(parts: Parts): void {
+  const book = documentOf(parts.get(bookOf(parts).part)!);
+  if (/^(1|true)$/.test(first(book, "workbookProtection")?.getAttribute("lockStructure") ?? "")) {
+    throw new HostError("protected", "The structure of the workbook is protected, so that no sheet can be added. Take the protection off in Excel (Review, Protect Workbook) and try again.");
+  }
 }

@@ -2,6 +2,7 @@ import type { Cell } from "../../workbook/cell";
 import { CellScanner, type CellMeaning } from "./cellScanner";
 import { Damaged } from "./fault";
 import type { Area } from "./address";
+import { RowChanges } from "./rowChanges";
 import { unescapeText } from "./xml";
 import { attribute } from "./attribute";
 
@@ -54,7 +55,7 @@ export class SheetRows {
 
   private constructor(
     private readonly text: string, private readonly prefix: string, private readonly meaning: CellMeaning,
-    private readonly places: ReadonlyMap<number, RowPlace>, private readonly changed: ReadonlyMap<number, SheetRow>,
+    private readonly places: ReadonlyMap<number, RowPlace>, private readonly changed: RowChanges,
     /** Shared formulas' first cells are found once, with the rows. */
     readonly masters: ReadonlyMap<string, SharedMaster>,
   ) {}
@@ -87,12 +88,12 @@ export class SheetRows {
       at = text.indexOf(opening, stop);
     }
     const sorted = isAscending ? places : new Map([...places].sort(([one], [other]) => one - other));
-    return new SheetRows(text, prefix, meaning, sorted, new Map(), masters);
+    return new SheetRows(text, prefix, meaning, sorted, RowChanges.none, masters);
   }
 
   /** These rows with others in place of some, or added. */
   with(rows: ReadonlyMap<number, SheetRow>, masters: ReadonlyMap<string, SharedMaster> = this.masters): SheetRows {
-    return new SheetRows(this.text, this.prefix, this.meaning, this.places, new Map([...this.changed, ...rows]), masters);
+    return new SheetRows(this.text, this.prefix, this.meaning, this.places, this.changed.with(rows), masters);
   }
 
   get(row: number): SheetRow | undefined {
@@ -130,7 +131,7 @@ export class SheetRows {
 
   /** The numbers of all rows, in order. */
   numbers(): number[] {
-    const added = [...this.changed.keys()].filter((row) => !this.places.has(row));
+    const added = this.changed.numbers().filter((row) => !this.places.has(row));
     if (added.length === 0) return [...this.places.keys()];
     return [...this.places.keys(), ...added].sort((one, other) => one - other);
   }
@@ -167,9 +168,9 @@ export class SheetRows {
     return pieces;
   }
 
-  /** Rows that are not as the part has them. */
-  changedRows(): ReadonlyMap<number, SheetRow> {
-    return this.changed;
+  /** The numbers of the rows that are not as the part has them. */
+  changedRows(): number[] {
+    return this.changed.numbers();
   }
 
   /** The part's own words for a cell that has not changed. */
@@ -198,7 +199,10 @@ export class SheetRows {
       right = Math.max(right, last);
     };
     for (const [row, { first, last }] of this.places) if (last >= 0 && !this.changed.has(row)) take(row, first, last);
-    for (const [row, { cells }] of this.changed) if (cells.length > 0) take(row, cells[0]!.column, cells.at(-1)!.column);
+    for (const row of this.changed.numbers()) {
+      const { cells } = this.changed.get(row)!;
+      if (cells.length > 0) take(row, cells[0]!.column, cells.at(-1)!.column);
+    }
     return bottom < 0 ? null : { top, left, bottom, right };
   }
 

@@ -1,0 +1,64 @@
+/** Sheets and cells as a grid shows them. */
+import { format, isDateFormat } from "numfmt";
+import type { Cell } from "../../workbook/cell";
+import type { Area, At } from "./address";
+import { bodyOf, bookOf, tablesOf } from "./book";
+import { staleKey } from "./content";
+import { asTyped } from "./formulaEntry";
+import { lookOf, type SheetLook } from "./looks";
+import { usedArea } from "./sheetXml";
+import { cellIn, dataOf, formulaIn, sheetNamed, type State } from "./state";
+import { styleAt } from "./styles";
+
+/** A table for a grid: `body` holds its rows without headings and totals. */
+export type GridTable = { readonly name: string; readonly area: Area; readonly body: Area; readonly totalsRows: number };
+/** A sheet for a grid: `used` is the smallest block that holds every cell. */
+export type GridSheet = SheetLook & { readonly name: string; readonly hidden: boolean; readonly used: Area | null; readonly tables: readonly GridTable[] };
+export type GridCell = {
+  readonly value: Cell;
+  /** The value is an error such as `#N/A`, and not a text that looks like one. */
+  readonly isError: boolean;
+  /** As it is typed, without its `=`; null where there is none. */
+  readonly formula: string | null;
+  /** As it is shown. */
+  readonly text: string;
+  readonly numberFormat: string;
+  readonly bold: boolean;
+  /** The formula could not be worked out again after a change, so that the value may be old. */
+  readonly stale: boolean;
+};
+
+export function gridSheets(state: State): readonly GridSheet[] {
+  const tables = tablesOf(state.parts);
+  return bookOf(state.parts).sheets.map(({ name, part, hidden }) => {
+    const data = dataOf(state, part);
+    const own = tables.filter(({ sheet }) => sheet === name);
+    return {
+      name, hidden, used: usedArea(data), ...lookOf(data),
+      tables: own.map((table) => ({ name: table.name, area: table.area, body: bodyOf(table), totalsRows: table.totalsRows })),
+    };
+  });
+}
+
+export function gridCell(state: State, sheet: string, at: At): GridCell {
+  const { part } = sheetNamed(state, sheet);
+  const data = dataOf(state, part);
+  const cell = cellIn(data, at);
+  const { numberFormat, bold } = styleAt(state.parts, cell?.style ?? 0);
+  const { value = "", isError = false } = cell ?? {};
+  const formula = formulaIn(data, at, cell);
+  return {
+    value, isError, formula: formula === null ? null : asTyped(formula), text: shown(state, value, numberFormat), numberFormat, bold,
+    stale: state.stale.has(staleKey(part, at.row, at.column)),
+  };
+}
+
+/** Days from the first of 1900 to that of 1904, as the two date systems count them. */
+const daysBetweenSystems = 1462;
+
+function shown(state: State, value: Cell, numberFormat: string): string {
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  if (typeof value === "string") return value;
+  const isShifted = bookOf(state.parts).date1904 && isDateFormat(numberFormat);
+  return format(numberFormat, isShifted ? value + daysBetweenSystems : value, { throws: false });
+}

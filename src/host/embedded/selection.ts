@@ -1,0 +1,22 @@
+/** What is selected, as the table Matches wants it. */
+import { areaName, columnName, lastColumn, lastRow, quotedSheet, type Area } from "./address";
+import { usedPart } from "./content";
+import { dataOf, sheetNamed, valueIn, type State } from "./state";
+
+export type Picked = { readonly sheet: string; readonly area: Area };
+
+/** `'My counts'!B2:C40`, `Sheet1!B:C` for whole columns, `Sheet1!2:9` for whole rows. */
+export function addressOf({ sheet, area }: Picked): string {
+  const { top, left, bottom, right } = area;
+  const isWholeColumns = top === 0 && bottom === lastRow;
+  const isWholeRows = left === 0 && right === lastColumn;
+  const cells = isWholeColumns ? `${columnName(left)}:${columnName(right)}` : isWholeRows ? `${top + 1}:${bottom + 1}` : areaName(area);
+  return `${quotedSheet(sheet)}!${cells}`;
+}
+
+/** The first row of the selected part that is in use. */
+export function headingsOf(state: State, { sheet, area }: Picked): readonly string[] {
+  const data = dataOf(state, sheetNamed(state, sheet).part);
+  const used = usedPart(data, area);
+  return used === null ? [] : Array.from({ length: used.right - used.left + 1 }, (_, index) => String(valueIn(data, { row: used.top, column: used.left + index })));
+}

@@ -1,0 +1,134 @@
+import { changedCells, formulaBook, needsCalculation, withResults } from "./formulas";
+import type { Engine } from "./recalculation/engine";
+import { Recalculation, type Recalculated } from "./recalculation/recalculation";
+import type { State } from "./state";
+
+/** A step keeps only the rows that it changed, but a step that fills a sheet keeps many. */
+const mostSteps = 200;
+
+/**
+ * The states that a workbook goes through: one step forward for each command, back and forth with undo and redo, and on each
+ * of them the formulas worked out as far as they can be, which is no step of its own.
+ */
+export class WorkbookSteps {
+  private state: State;
+  private saved: State;
+  private readonly opened: State;
+  private readonly past: State[] = [];
+  private readonly future: State[] = [];
+  private readonly listeners = new Set<() => void>();
+  private readonly recalculation: Recalculation;
+  private readonly calculated = new WeakSet<State>();
+  private calculating: Promise<void> | null = null;
+  private count = 0;
+
+  constructor(opened: State, engine: Engine | null) {
+    this.opened = this.state = this.saved = opened;
+    this.recalculation = new Recalculation(formulaBook(opened), engine);
+    if (needsCalculation(opened)) this.calculate();
+  }
+
+  /** The workbook as it is. */
+  get now(): State {
+    return this.state;
+  }
+
+  /** Takes a step, which one undo takes back. */
+  become(next: State): void {
+    this.past.push(this.state);
+    if (this.past.length > mostSteps) this.past.shift();
+    this.future.length = 0;
+    this.goTo(next);
+  }
+
+  undo(): boolean {
+    return this.step(this.past, this.future);
+  }
+
+  redo(): boolean {
+    return this.step(this.future, this.past);
+  }
+
+  get canUndo(): boolean {
+    return this.past.length > 0;
+  }
+
+  get canRedo(): boolean {
+    return this.future.length > 0;
+  }
+
+  /** Grows with every change. */
+  get version(): number {
+    return this.count;
+  }
+
+  /** Whether the workbook is not as `keep` left it last, or as it was opened. */
+  get isUnsaved(): boolean {
+    return this.state !== this.saved;
+  }
+
+  /** Notes that the workbook, as it is now, lies in a file. */
+  keep(): void {
+    this.saved = this.state;
+  }
+
+  /** Calls back at once after each change; returns what stops the calls. */
+  subscribe(changed: () => void): () => void {
+    this.listeners.add(changed);
+    return () => this.listeners.delete(changed);
+  }
+
+  /** Resolves when no formula is being worked out any more. */
+  async settled(): Promise<void> {
+    while (this.calculating !== null) await this.calculating;
+  }
+
+  /** What went wrong in the calculation engine itself; null while nothing has. */
+  get engineFault(): Error | null {
+    return this.recalculation.fault;
+  }
+
+  private step(from: State[], to: State[]): boolean {
+    const next = from.pop();
+    if (next === undefined) return false;
+    to.push(this.state);
+    this.goTo(next);
+    return true;
+  }
+
+  private goTo(next: State): void {
+    this.state = next;
+    this.calculate();
+    this.tell();
+  }
+
+  /** Works formulas out, at once where there is no engine and only marks are to be made, else while others go on. */
+  private calculate(): void {
+    if (this.calculated.has(this.state)) return;
+    if (this.recalculation.canWork) this.calculating ??= this.calculateAll().finally(() => { this.calculating = null; });
+    else this.take(this.recalculation.withoutEngine(formulaBook(this.state), changedCells(this.opened, this.state)));
+  }
+
+  /** One calculation after the other, until none of them was overtaken by a change. */
+  private async calculateAll(): Promise<void> {
+    while (!this.calculated.has(this.state)) {
+      const asked = this.state;
+      const found = await this.recalculation.of(formulaBook(asked), changedCells(this.opened, asked));
+      if (this.state === asked && this.take(found)) this.tell();
+    }
+  }
+
+  /** Puts results into the state, which stays the same step; answers whether anything differs. */
+  private take(found: Recalculated): boolean {
+    const before = this.state;
+    this.state = withResults(before, found);
+    this.calculated.add(this.state);
+    if (this.saved === before) this.saved = this.state;
+    return this.state !== before;
+  }
+
+  private tell(): void {
+    this.count += 1;
+    for (const listener of this.listeners) listener();
+  }
+}
