@@ -45,7 +45,7 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
   if (fault !== null) throw fault;
 
   atHand.current = open;
-  const hasChanges = () => atHand.current?.book.hasChanges() ?? false;
+  const hasChanges = useCallback(() => atHand.current?.book.hasChanges() ?? false, [atHand]);
 
   /** Opens a file; answers whether it could be opened. The workbook at hand stays where it could not. */
   const show = useCallback(async (file: Promise<WorkbookFile>): Promise<boolean> => {
@@ -78,7 +78,7 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
     };
     window.addEventListener("beforeunload", guard);
     return () => window.removeEventListener("beforeunload", guard);
-  }, []);
+  }, [hasChanges]);
 
   useEffect(() => {
     const tell = (event: ErrorEvent | PromiseRejectionEvent) => {
@@ -100,7 +100,7 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
     const then = () => void next().catch(setFault);
     if (hasChanges()) setAsking({ then });
     else then();
-  }, []);
+  }, [hasChanges]);
 
   const save = useCallback(async () => {
     const saving = atHand.current;

@@ -91,7 +91,7 @@ const partsOfThePage = [".top .group button", ".sheet [data-active]", ".sheet-ta
 /** F6: from the buttons to the grid, the sheets' tabs, the pane, and round again. */
 function goToNextPart(by: 1 | -1): void {
   const active = document.activeElement;
-  const at = [".top", ".work .sheet, .entry-line", ".sheet-tabs", "#pane"].findIndex((part) => active?.closest(part) != null);
+  const at = [".top", ".work .sheet, .entry-line", ".sheet-tabs", "#pane"].findIndex((part) => (active?.closest(part) ?? null) !== null);
   for (let step = 1; step <= partsOfThePage.length; step += 1) {
     const next = partsOfThePage[(at + by * step + partsOfThePage.length * 2) % partsOfThePage.length];
     const element = next === undefined ? null : document.querySelector<HTMLElement>(next);

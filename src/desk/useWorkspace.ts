@@ -36,6 +36,7 @@ export type WorkspaceCommands = {
 export function useWorkspace(book: GridBook, say: (words: string) => void) {
   const version = useSyncExternalStore(useCallback((changed) => book.subscribe(changed), [book]), () => book.version());
   const [workspace, dispatch] = useReducer(afterAction, book, (opened) => newWorkspace(firstSheet(opened.sheets())));
+  // eslint-disable-next-line react-hooks/exhaustive-deps -- the version stands for what the book holds, which has changed when it has
   const sheets = useMemo(() => book.sheets(), [book, version]);
   const sheet = sheets.find(({ name }) => name === workspace.sheet) ?? sheets[0];
   if (sheet === undefined) throw new Error("A workbook has at least one sheet that is not hidden.");
