@@ -24,6 +24,7 @@ export function formulaBook(state: State): FormulaBook {
     formulas: data.flatMap((each, sheet) => formulasOf(each).map((formula): FormulaCell => ({ ...formula, sheet }))),
     used: (sheet) => ({ rows: (used[sheet]?.bottom ?? -1) + 1, columns: (used[sheet]?.right ?? -1) + 1 }),
     valueAt: valuesOf(data),
+    hasHiddenRow: ({ sheet, area: { top, bottom } }) => data[sheet]!.rows.hiddenRows().some((row) => row >= top && row <= bottom),
   };
 }
 

@@ -41,7 +41,7 @@ export type SheetRow = {
 };
 
 /** Where a row stands in the part, and what is known of it without looking at its cells again. */
-type RowPlace = { readonly from: number; readonly tagEnd: number; readonly to: number; readonly first: number; readonly last: number; readonly hasFormula: boolean; readonly isNumbered: boolean };
+type RowPlace = { readonly from: number; readonly tagEnd: number; readonly to: number; readonly first: number; readonly last: number; readonly hasFormula: boolean; readonly isNumbered: boolean; readonly isHidden: boolean };
 
 /** Rows that were looked at last are kept as objects: the grid asks for their cells one by one. */
 const mostKept = 1000;
@@ -78,13 +78,14 @@ export class SheetRows {
       const isEmpty = text.charCodeAt(tagEnd - 1) === 47;
       const bodyTo = isEmpty ? tagEnd + 1 : text.indexOf(closing, tagEnd);
       if (tagEnd < 0 || bodyTo < 0 || bodyTo > to) throw new Damaged("a row has no end");
-      const named = attribute(text.slice(at, tagEnd), "r");
+      const tag = text.slice(at, tagEnd);
+      const named = attribute(tag, "r");
       const next = named === null ? number + 1 : Number(named) - 1;
       if (!Number.isInteger(next) || next < 0 || places.has(next)) throw new Damaged(`the row ${next + 1} is there twice or nowhere`);
       isAscending &&= next > number;
       number = next;
       const stop = isEmpty ? bodyTo : bodyTo + closing.length;
-      places.set(number, { from: at, tagEnd, to: stop, isNumbered: named !== null, ...cellsBetween(scanner.enter(tagEnd + 1, isEmpty ? tagEnd : bodyTo), text, number, masters) });
+      places.set(number, { from: at, tagEnd, to: stop, isNumbered: named !== null, isHidden: tag.includes("hidden") && /^(1|true)$/.test(attribute(tag, "hidden") ?? ""), ...cellsBetween(scanner.enter(tagEnd + 1, isEmpty ? tagEnd : bodyTo), text, number, masters) });
       at = text.indexOf(opening, stop);
     }
     const sorted = isAscending ? places : new Map([...places].sort(([one], [other]) => one - other));
@@ -135,6 +136,13 @@ export class SheetRows {
     if (added.length === 0) return [...this.places.keys()];
     return [...this.places.keys(), ...added].sort((one, other) => one - other);
   }
+
+  /** Rows that are hidden, by hand or by a filter. */
+  hiddenRows(): readonly number[] {
+    return (this.hidden ??= [...this.places].flatMap(([row, { isHidden }]) => (isHidden ? [row] : [])));
+  }
+
+  private hidden: readonly number[] | undefined;
 
   /** Rows that may hold a formula, in order. */
   withFormulas(): number[] {

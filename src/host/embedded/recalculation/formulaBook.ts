@@ -26,6 +26,7 @@ export type FormulaBook = {
   /** How many rows and columns of a sheet are used. */
   readonly used: (sheet: number) => { readonly rows: number; readonly columns: number };
   readonly valueAt: (place: FormulaPlace) => CalculatedValue;
+  readonly hasHiddenRow: (cells: { readonly sheet: number; readonly area: Area }) => boolean;
 };
 
 export const isCellError = (value: CalculatedValue | null): value is { readonly error: string } => typeof value === "object" && value !== null;

@@ -1,4 +1,4 @@
-import { Model } from "@ironcalc/wasm";
+import { Model, type CellArrayStructure } from "@ironcalc/wasm";
 import { lastRow } from "../address";
 import type { EngineAnswer, EngineRequest } from "./engine";
 import { isCellError, type CalculatedValue } from "./formulaBook";
@@ -44,7 +44,7 @@ function asTyped(value: CalculatedValue): string {
 }
 
 function valueIn(model: Model, sheet: number, row: number, column: number): CalculatedValue | null {
-  if (model.getCellArrayStructure(sheet, row, column) !== "SingleCell") return null;
+  if (fillsMore(model.getCellArrayStructure(sheet, row, column))) return null;
   const shown = model.getFormattedCellValue(sheet, row, column);
   switch (model.getCellType(sheet, row, column)) {
     case types.text: return shown;
@@ -52,6 +52,13 @@ function valueIn(model: Model, sheet: number, row: number, column: number): Calc
     case types.error: return engineErrors.has(shown) ? null : { error: shown };
     default: return number(shown) ?? number(shownWithAllDigits(model, sheet, row, column));
   }
+}
+
+/** Whether a formula fills other cells than its own, or is filled from elsewhere. */
+function fillsMore(structure: CellArrayStructure): boolean {
+  if (structure === "SingleCell") return false;
+  if (!("DynamicAnchor" in structure)) return true;
+  return structure.DynamicAnchor.some((extent) => extent !== 1);
 }
 
 /** Powers of three digits are shown wrongly, and no season has any. */

@@ -19,6 +19,7 @@ function workbook(sheets: Readonly<Record<string, Rows>>, rest: Partial<Pick<For
     (typeof cell === "object" ? [{ sheet, row, column, ...cell }] : []))));
   return {
     dateSystem: "1900", tables: [], names: [], sheets: names, formulas, ...rest,
+    hasHiddenRow: () => false,
     used: (sheet) => ({ rows: grid[sheet]!.length, columns: Math.max(0, ...grid[sheet]!.map((row) => row.length)) }),
     valueAt: ({ sheet, row, column }) => {
       const cell = grid[sheet]?.[row]?.[column] ?? "";

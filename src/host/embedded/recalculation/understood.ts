@@ -20,7 +20,10 @@ export type UnderstoodFormula = {
 /** A formula of the workbook with what we understood of it. */
 export type KnownFormula = { readonly cell: FormulaCell; readonly understood: UnderstoodFormula };
 
+/** Functions that make up their references as they are worked out: what they read cannot be known beforehand. */
 const madeUpReferences = new Set(["INDIRECT", "OFFSET"]);
+/** Functions that leave hidden rows out, or only those that a filter hides: which of the two a file does not say. */
+const shownOnly = new Set(["SUBTOTAL", "AGGREGATE"]);
 const volatileFunctions = new Set(["NOW", "TODAY", "RAND", "RANDBETWEEN", "RANDARRAY"]);
 /** Functions that turn days into numbers or back; the engine counts days from 1900 only. */
 const dayFunctions = new Set([
@@ -37,6 +40,7 @@ const deepestName = 20;
 export function understoodFormula(formula: string, place: FormulaPlace, book: FormulaBook): UnderstoodFormula {
   const reader = new FormulaReader(place, book);
   const text = reader.read(formula, 0);
+  if (reader.countsShownOnly && reader.reads.some((area) => book.hasHiddenRow(area))) reader.isBeyondEngine = true;
   return { engineFormula: reader.isBeyondEngine ? null : text, reads: reader.reads, readsAnything: reader.readsAnything, isVolatile: reader.isVolatile };
 }
 
@@ -45,6 +49,7 @@ class FormulaReader {
   readsAnything = false;
   isVolatile = false;
   isBeyondEngine = false;
+  countsShownOnly = false;
 
   constructor(private readonly place: FormulaPlace, private readonly book: FormulaBook) {}
 
@@ -103,6 +108,7 @@ class FormulaReader {
     const plain = text.replace(/^_xlfn\.(?:_xlws\.)?/i, "");
     const upper = plain.toUpperCase();
     if (madeUpReferences.has(upper)) this.giveUp();
+    if (shownOnly.has(upper)) this.countsShownOnly = true;
     if (volatileFunctions.has(upper)) this.isVolatile = true;
     if (upper === "SINGLE" || upper === "ANCHORARRAY" || (this.book.dateSystem === "1904" && dayFunctions.has(upper))) this.isBeyondEngine = true;
     return plain;
