@@ -261,7 +261,7 @@ function formulaAt(text: string, { formulaTag, formulaFrom, formulaTo }: CellSca
   const area = attribute(tag, "ref");
   const group = attribute(tag, "si");
   return {
-    tag: tag.replace(/\/?>$/, "").trimEnd(), text: unescapeText(text.slice(formulaFrom, formulaTo)), kind: kind === "shared" || kind === "array" ? kind : kind === "dataTable" ? "table" : "plain",
+    tag: tag.replace(/\/?>?$/, "").trimEnd(), text: unescapeText(text.slice(formulaFrom, formulaTo)), kind: kind === "shared" || kind === "array" ? kind : kind === "dataTable" ? "table" : "plain",
     ...(group === null ? {} : { group }), ...(area === null ? {} : { area }),
   };
 }
