@@ -19,15 +19,14 @@ let count = 0;
 
 function gridBook(workbook: EmbeddedWorkbook): GridBook {
   count += 1;
+  const decimalComma = oncePerVersion(workbook, () => saysDecimalComma(workbook));
   const settingsAt = (sheet: string, at: CellAt): EntrySettings => ({
-    numberFormat: workbook.cellAt(sheet, at).numberFormat,
-    dateSystem: workbook.dateSystem,
-    decimalComma: saysDecimalComma(workbook),
+    numberFormat: workbook.cellAt(sheet, at).numberFormat, dateSystem: workbook.dateSystem, decimalComma: decimalComma(),
   });
   return {
     id: `workbook-${count}`,
     host: workbook,
-    sheets: () => workbook.sheets().filter(({ hidden }) => !hidden).map(gridSheet),
+    sheets: oncePerVersion(workbook, () => workbook.sheets().filter(({ hidden }) => !hidden).map(gridSheet)),
     cell: (sheet, at) => gridCell(workbook, sheet, at, settingsAt),
     choices: (sheet, at) => workbook.choices(sheet, at),
     enter: (sheet, entries) => {
@@ -48,6 +47,15 @@ function gridBook(workbook: EmbeddedWorkbook): GridBook {
       await workbook.settled();
       return workbook.save();
     },
+  };
+}
+
+/** Works something out again only after a change of the workbook. */
+function oncePerVersion<Value>(workbook: EmbeddedWorkbook, work: () => Value): () => Value {
+  let known: { readonly version: number; readonly value: Value } | null = null;
+  return () => {
+    if (known?.version !== workbook.version) known = { version: workbook.version, value: work() };
+    return known.value;
   };
 }
 
