@@ -92,9 +92,38 @@ describe("what a problem touches", () => {
     expect(touched({ Fields: "| Field | Crop | Acres | Yield goal |\n| Alder | Corn | 100 | 200 |\n| Birch | Corn | many | 180 |" })).toEqual(["Alder"]);
   });
 
+  it("is all fields where one is entered twice, for one of them may be a third", () => {
+    expect(touched({ Fields: "| Field | Crop | Acres | Yield goal |\n| Alder | Corn | 100 | 200 |\n| ALDER | Corn | 30 | 200 |\n| Birch | Corn | 50 | 180 |" })).toEqual(["Alder", "Birch"]);
+  });
+
   it("is the field of an application and not the others that use the item", () => {
     const rows = (last: string) => `| Field | Item | Rate | Rate unit | Status |\n| Alder | Urea | 100 | lb/ac | plan |\n| Birch | Urea | ${last} | lb/ac | plan |`;
     expect(touched({ Applications: rows("much") })).toEqual(["Birch"]);
+  });
+});
+
+describe("a column of the grower's own", () => {
+  it("is left alone, also where its heading is like one of ours that is there", () => {
+    expect(faults({ Fields: "| Field | Crop | Acres | Yield goal | Yield goals | Soil | Notes |\n| Alder | Corn | 100 | 200 | 210 | loam | x |\n| Birch | Corn | 50 | 180 | | | |" })).toEqual([]);
+  });
+});
+
+describe("a percentage", () => {
+  it("is a part of one up to 1, and percent above it", () => {
+    const share = (typed: string) => readSeason(workbook({ Fields: `| Field | Crop | Acres | Yield goal | Tenure | Operator share of crop % |\n| Alder | Corn | 100 | 200 | crop share | ${typed} |` })).season.fields[0]!.operatorShare.toFixed();
+    expect(["50", "50%", "0.5", "1", "1.5", "100", "100%", "0"].map(share)).toEqual(["0.5", "0.5", "0.5", "1", "0.015", "1", "1", "0"]);
+  });
+
+  it("is the same however a rate of interest is typed", () => {
+    const rate = (typed: string) => readSeason(workbook({ Season: `| Setting | Value |\n| Operating interest rate | ${typed} |\n| Interest months | 6 |` })).season.settings.operatingInterest?.rate.toFixed();
+    expect(["8.5", "8.5%", "0.085"].map(rate)).toEqual(["0.085", "0.085", "0.085"]);
+  });
+});
+
+describe("the settings", () => {
+  it("are those of the season and nothing else, whatever rows they came in", () => {
+    const { settings } = readSeason(workbook({ Season: "| Setting | Value |\n| Operating interest rate | 8% |\n| Interest months | 6 |" })).season;
+    expect(Object.keys(settings).sort()).toEqual(Object.keys(readSeason(workbook({ Season: "| Setting | Value |" })).season.settings).sort());
   });
 });
 

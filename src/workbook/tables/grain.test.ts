@@ -1,0 +1,44 @@
+import { describe, expect, it } from "vitest";
+import { contentFromText } from "../../../tests/support/tableFromText";
+import { readSeason } from "../readSeason";
+
+const farm = `
+Crops
+| Crop | Yield unit | Weight per bu | Standard moisture | Expected price |
+| Corn | bu | 56 | 15.5 | 4 |
+Fields
+| Field | Crop | Acres | Yield goal |
+| Alder | Corn | 100 | 200 |
+`;
+const harvested = (row: string) => readSeason(contentFromText(`${farm}Harvest\n| Field | Date | Weight or bushels | Unit | Moisture |\n| Alder | 2031-10-01 | ${row} |`)).season.harvest[0]!;
+const sold = (row: string) => readSeason(contentFromText(`${farm}Sales\n| Crop | Date | Quantity | Unit | Price | Delivery month |\n| Corn | 2031-10-15 | ${row} |`)).season.sales[0]!;
+
+describe("a load of grain", () => {
+  // 56,000 lb are 1,000 bu of 56 lb; at 20 % moisture they hold 800 bu of dry matter, and 84.5 % of a standard bushel is dry.
+  it("is shrunk to standard moisture where it is wetter", () => {
+    expect(harvested("56000 | lb | 20").quantity.times("0.845").toFixed(20)).toBe("800.00000000000000000000");
+  });
+
+  it("is not stretched where it is drier, nor where the moisture is standard", () => {
+    expect([harvested("1000 | | 13").quantity.toFixed(), harvested("1000 | bu | 15.5").quantity.toFixed()]).toEqual(["1000", "1000"]);
+  });
+
+  it("has its moisture in points, whether it is typed as 20, 20% or 0.2", () => {
+    expect([harvested("1 | | 20"), harvested("1 | | 20%"), harvested("1 | | 0.2")].map(({ moisture }) => moisture!.toFixed())).toEqual(["20", "20", "20"]);
+  });
+});
+
+describe("a sale", () => {
+  it("by weight comes to the same money in bushels", () => {
+    const { quantity, price } = sold("112 | lb | 0.08 |");
+    expect([quantity.toFixed(20), price.toFixed(20)]).toEqual(["2.00000000000000000000", "4.48000000000000000000"]);
+    const tonnes = sold("100 | t | 176 |");
+    expect(tonnes.quantity.times(tonnes.price).toFixed(15)).toBe("17600.000000000000000");
+    // 1,000 kg ÷ (56 × 0.45359237 kg): the pound is exact by definition.
+    expect(tonnes.quantity.div("100").toFixed(6)).toBe("39.368261");
+  });
+
+  it("is delivered in the month named, the next one where that is over", () => {
+    expect([sold("1 | | 4 | November"), sold("1 | | 4 | March"), sold("1 | | 4 | Mar 2033"), sold("1 | | 4 |")].map(({ delivered }) => delivered)).toEqual(["2031-11-01", "2032-03-01", "2033-03-01", null]);
+  });
+});
