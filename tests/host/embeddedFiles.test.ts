@@ -7,6 +7,7 @@ import { mostParts } from "../../src/host/embedded/zip";
 import { centralDirectory } from "../../src/host/embedded/zipFormat";
 import { HostError } from "../../src/host/workbookHost";
 import type { Cell } from "../../src/workbook/cell";
+import type { ResultSheet } from "../../src/workbook/resultSheet";
 import { differingParts, entries, opened, partsOf, place, sound } from "../support/xlsx/opened";
 import { packageFaults } from "../support/xlsx/packageFaults";
 import { richParts, richWorkbook } from "../support/xlsx/richWorkbook";
@@ -130,6 +131,21 @@ describe("what is read", () => {
   });
 });
 
+describe("a range in Matches or selected", () => {
+  it("is what is filled within it, whatever else is on the sheet", async () => {
+    const workbook = newWorkbook();
+    workbook.setCells("Sheet1", entries({ A1: "A title across", C3: "Where", D3: "Plants", C4: "Creek", D4: 28, F1: "note", F9: "note" }));
+    await workbook.makeTables([{ name: "Matches", sheet: "Matches", columns: ["Table", "Range", "Column", "Heading"].map((heading) => ({ heading, width: 12, hint: "", required: true })), example: ["Stand counts", "Sheet1!B:E", "Plants", "Plants"] }]);
+    await workbook.addRows("Matches", [new Map([["Range", "Sheet1!B1:E9"]])]);
+    const { ranges } = await workbook.read();
+    const expected = { headers: ["Where", "Plants"], rows: [["Creek", 28]], body: { sheet: "Sheet1", row: 3, column: 2 } };
+    expect(ranges.get("Sheet1!B:E")).toMatchObject(expected);
+    expect(ranges.get("Sheet1!B1:E9")).toMatchObject(expected);
+    workbook.pick("Sheet1", "B:E");
+    expect(await workbook.selection()).toEqual({ address: "Sheet1!B:E", headings: ["Where", "Plants"] });
+  });
+});
+
 describe("parts in UTF-16", () => {
   it("are read, and written again as UTF-8 that says so", () => {
     const wide = (text: string) => Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from(text, "utf16le")]);
@@ -177,6 +193,30 @@ describe("a protected sheet", () => {
     expect(() => workbook.setCells("Fields", entries({ C3: 1 }))).toThrow(/protected/);
     workbook.setCells("Fields", entries({ C2: 40 }));
     expect(workbook.cellAt("Fields", place("C2")).value).toBe(40);
+  });
+});
+
+describe("a result sheet", () => {
+  const sheet = (name: string): ResultSheet => ({ name, columns: [9], rows: [[{ value: "x" }]], headingRows: 0, page: { orientation: "portrait", paper: "a4", pagesTall: 1, footer: "" }, charts: [] });
+
+  it("that the user has protected is left alone, and nothing of the command is done", async () => {
+    const workbook = newWorkbook();
+    await workbook.write([sheet("Stand")]);
+    const parts = partsOf(workbook.save());
+    const locked = { ...parts, "xl/worksheets/sheet2.xml": parts["xl/worksheets/sheet2.xml"]!.replace("</sheetData>", "</sheetData><sheetProtection sheet=\"1\"/>") };
+    const again = opened(zipSync(Object.fromEntries(Object.entries(locked).map(([name, text]) => [name, Buffer.from(text, "latin1")]))));
+    await expect(again.write([sheet("Break-even"), sheet("Stand")])).rejects.toMatchObject({ reason: "protected", message: expect.stringMatching(/Stand/) as string });
+    expect(again.unsaved).toBe(false);
+  });
+
+  it("is made again in its own part, with its charts' parts in place of the old ones", async () => {
+    const chart = { kind: "line" as const, title: "Price & yield", categories: "A1:A1", series: [{ name: "Net", values: "A1:A1" }], from: "D2", to: "H9" };
+    const workbook = opened(richWorkbook());
+    for (let time = 1; time <= 3; time += 1) await workbook.write([{ ...sheet("Stand"), charts: [chart] }, sheet("Stand's \"other\" <sheet>")]);
+    const parts = partsOf(sound(workbook));
+    expect(Object.keys(parts).filter((name) => /charts\/chart\d/.test(name))).toHaveLength(2);
+    expect(Object.keys(parts).filter((name) => /worksheets\/sheet\d/.test(name))).toHaveLength(5);
+    expect(workbook.sheets().map(({ name }) => name).slice(3)).toEqual(["Stand", "Stand's \"other\" <sheet>"]);
   });
 });
 

@@ -24,6 +24,11 @@ export type GridCell = {
   readonly text: string;
   readonly numberFormat: string;
   readonly bold: boolean;
+  readonly italic: boolean;
+  /** `null`: by what the cell holds. */
+  readonly align: "left" | "center" | "right" | null;
+  /** Whether the cell has a fill of its own, of whatever colour. */
+  readonly shaded: boolean;
   /** The formula could not be worked out again after a change, so that the value may be old. */
   readonly stale: boolean;
 };
@@ -44,11 +49,12 @@ export function gridCell(state: State, sheet: string, at: At): GridCell {
   const { part } = sheetNamed(state, sheet);
   const data = dataOf(state, part);
   const cell = cellIn(data, at);
-  const { numberFormat, bold } = styleAt(state.parts, cell?.style ?? 0);
+  const { numberFormat, bold, italic, align, shaded } = styleAt(state.parts, cell?.style ?? 0);
   const { value = "", isError = false } = cell ?? {};
   const formula = formulaIn(data, at, cell);
   return {
-    value, isError, formula: formula === null ? null : asTyped(formula), text: shown(state, value, numberFormat), numberFormat, bold,
+    value, isError, formula: formula === null ? null : asTyped(formula), text: shown(state, value, numberFormat),
+    numberFormat, bold, italic, align, shaded,
     stale: state.stale.has(staleKey(part, at.row, at.column)),
   };
 }

@@ -25,10 +25,6 @@ export class RowChanges {
     return this.upper.has(row) || this.lower.has(row);
   }
 
-  get size(): number {
-    return this.lower.size + this.upper.size;
-  }
-
   /** The numbers of the rows, in no order. */
   numbers(): number[] {
     return [...this.upper.keys(), ...[...this.lower.keys()].filter((row) => !this.upper.has(row))];

@@ -7,9 +7,18 @@ import { isOfType, relationshipsOf, type PackageEdit } from "./packageParts";
 import type { Parts } from "./zip";
 import { children, documentOf, first, sibling, type Element } from "./xml";
 
-export type StyleFacts = { readonly numberFormat: string; readonly bold: boolean; readonly locked: boolean };
+export type StyleFacts = {
+  readonly numberFormat: string;
+  readonly bold: boolean;
+  readonly italic: boolean;
+  /** `null`: by what the cell holds. */
+  readonly align: "left" | "center" | "right" | null;
+  /** Whether the cell has a fill of its own, of whatever colour. */
+  readonly shaded: boolean;
+  readonly locked: boolean;
+};
 
-const usual: StyleFacts = { numberFormat: "General", bold: false, locked: true };
+const usual: StyleFacts = { numberFormat: "General", bold: false, italic: false, align: null, shaded: false, locked: true };
 const known = new WeakMap<Uint8Array, readonly StyleFacts[]>();
 
 export const stylesPart = (parts: Parts): string | null => relationshipsOf(parts, bookOf(parts).part).find((each) => isOfType(each, "styles"))?.target ?? null;
@@ -28,14 +37,25 @@ export const styleAt = (parts: Parts, style: number): StyleFacts => stylesOf(par
 
 function readStyles(root: Element): readonly StyleFacts[] {
   const formats = new Map(listOf(root, "numFmts", "numFmt").map((each) => [each.getAttribute("numFmtId"), each.getAttribute("formatCode") ?? "General"]));
-  const fonts = listOf(root, "fonts", "font").map((font) => { const bold = children(font, "b")[0]; return bold !== undefined && bold.getAttribute("val") !== "0" && bold.getAttribute("val") !== "false"; });
+  const fonts = listOf(root, "fonts", "font").map((font) => ({ bold: isOn(font, "b"), italic: isOn(font, "i") }));
+  const fills = listOf(root, "fills", "fill").map((fill) => children(fill, "patternFill").some((pattern) => pattern.getAttribute("patternType") === "solid"));
   return listOf(root, "cellXfs", "xf").map((xf) => {
     const id = xf.getAttribute("numFmtId") ?? "0";
+    const align = children(xf, "alignment")[0]?.getAttribute("horizontal");
     return {
-      numberFormat: formats.get(id) ?? getFormatFromId(Number(id)) ?? "General", bold: fonts[Number(xf.getAttribute("fontId") ?? "0")] ?? false,
+      numberFormat: formats.get(id) ?? getFormatFromId(Number(id)) ?? "General",
+      bold: false, italic: false, ...fonts[Number(xf.getAttribute("fontId") ?? "0")],
+      align: align === "left" || align === "center" || align === "right" ? align : null,
+      shaded: fills[Number(xf.getAttribute("fillId") ?? "0")] ?? false,
       locked: !/^(0|false)$/.test(children(xf, "protection")[0]?.getAttribute("locked") ?? "1"),
     };
   });
+}
+
+/** Whether a font has a property that is on where its element is there, unless it says no. */
+function isOn(font: Element, name: string): boolean {
+  const found = children(font, name)[0];
+  return found !== undefined && !/^(0|false)$/.test(found.getAttribute("val") ?? "1");
 }
 
 const listOf = (root: Element, list: string, item: string): readonly Element[] => {
