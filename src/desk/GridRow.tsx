@@ -1,7 +1,7 @@
 import type { VirtualItem } from "@tanstack/react-virtual";
 import { memo } from "react";
 import { CellEditor } from "./CellEditor";
-import type { GridBook, GridCell, GridSheet } from "./gridBook";
+import type { GridBook, GridCell, GridLook, GridSheet } from "./gridBook";
 import type { Editing } from "./workspace";
 import type { WorkspaceCommands } from "./useWorkspace";
 
@@ -42,7 +42,7 @@ export const GridRow = memo(function GridRow(props: GridRowProps) {
             key={index} className="cell" role={part === "heading" ? "columnheader" : "gridcell"} aria-colindex={index + 2}
             aria-selected={isSelected} tabIndex={isActive ? 0 : -1} style={{ left: start, width: joined === null ? size : joined }} data-joined={joined === null ? undefined : ""}
             data-column={index} data-kind={cell.kind} data-part={part} data-active={isActive ? "" : undefined}
-            data-overflows={isSpilling || isEdited ? "" : undefined} data-stale={cell.isStale ? "" : undefined} data-bold={cell.isBold ? "" : undefined}
+            data-overflows={isSpilling || isEdited ? "" : undefined} data-stale={cell.isStale ? "" : undefined} data-look={lookWords(cell.look)}
             title={cell.text.length * 7 > size ? cell.text : undefined}
           >
             {isEdited
@@ -55,6 +55,10 @@ export const GridRow = memo(function GridRow(props: GridRowProps) {
     </div>
   );
 });
+
+/** The look as words for the style sheet, e.g. `bold right`; none for a plain cell. */
+const lookWords = ({ bold, italic, align, shaded }: GridLook): string | undefined =>
+  [bold && "bold", italic && "italic", shaded && "shaded", align].filter(Boolean).join(" ") || undefined;
 
 type TablePart = "heading" | "body" | undefined;
 
@@ -77,4 +81,4 @@ function joinedWidth({ merges, widthOf }: GridSheet, row: number, column: number
 
 /** A text outside tables runs on over a blank neighbour, as on paper. */
 const spills = (cell: GridCell, book: GridBook, sheet: string, row: number, column: number): boolean =>
-  cell.kind === "text" && book.cell(sheet, { row, column: column + 1 }).kind === "blank";
+  cell.kind === "text" && (cell.look.align ?? "left") === "left" && book.cell(sheet, { row, column: column + 1 }).kind === "blank";

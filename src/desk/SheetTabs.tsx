@@ -1,4 +1,4 @@
-import type { KeyboardEvent } from "react";
+import { useEffect, type KeyboardEvent } from "react";
 import type { GridSheet } from "./gridBook";
 
 export type SheetTabsProps = {
@@ -9,6 +9,9 @@ export type SheetTabsProps = {
 
 /** The sheets of the workbook: arrows, Home and End go from one to the next. */
 export function SheetTabs({ sheets, shown, show }: SheetTabsProps) {
+  useEffect(() => {
+    document.getElementById(tabId(shown))?.scrollIntoView({ block: "nearest", inline: "nearest" });
+  }, [shown]);
   const onKeyDown = (event: KeyboardEvent) => {
     const at = sheets.findIndex(({ name }) => name === shown);
     const to = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: sheets.length - 1 }[event.key];

@@ -48,6 +48,19 @@ describe("gridBook", () => {
     expect(blockOf(book).bottom).toBe(row);
   });
 
+  it("shows how a cell looks: bold, slanted, shaded, to the right", async () => {
+    const book = newBook({});
+    await book.host.write([{
+      name: "Lender pages", columns: [20, 10], headingRows: 1, charts: [], merges: ["A1:B1"], page: { orientation: "portrait", paper: "letter", pagesTall: 0, footer: "" },
+      rows: [[{ value: "Costs", style: { bold: true, fill: "heading" } }], [{ value: "plain" }, { value: "–", style: { italic: true, align: "right" } }]],
+    }]);
+    const look = (row: number, column: number) => book.cell("Lender pages", at(row, column)).look;
+    expect(look(0, 0)).toEqual({ bold: true, italic: false, align: null, shaded: true });
+    expect(look(1, 0)).toEqual({ bold: false, italic: false, align: null, shaded: false });
+    expect(look(1, 1)).toEqual({ bold: false, italic: true, align: "right", shaded: false });
+    expect(book.sheets().find(({ name }) => name === "Lender pages")?.merges).toEqual([{ top: 0, left: 0, bottom: 0, right: 1 }]);
+  });
+
   it("shows a formula's value and gives the formula to edit", async () => {
     const book = await bookWithBills();
     const { bottom, left } = blockOf(book);

@@ -76,9 +76,9 @@ function gridSheet({ name, used, tables, widths, merges }: ReturnType<EmbeddedWo
 }
 
 function gridCell(workbook: EmbeddedWorkbook, sheet: string, at: CellAt, settingsAt: (sheet: string, at: CellAt) => EntrySettings): GridCell {
-  const { value, formula, text, bold, stale } = workbook.cellAt(sheet, at);
+  const { value, isError, formula, text, stale, bold, italic, align, shaded } = workbook.cellAt(sheet, at);
   return {
-    text, isBold: bold, isFormula: formula !== null, isStale: stale, kind: kindOf(value),
+    text, isFormula: formula !== null, isStale: stale, kind: isError ? "error" : kindOf(value), look: { bold, italic, align, shaded },
     // Worked out only for the few cells that are edited or copied.
     get entry() {
       return entryText(value, formula, settingsAt(sheet, at));
@@ -89,8 +89,7 @@ function gridCell(workbook: EmbeddedWorkbook, sheet: string, at: CellAt, setting
 function kindOf(value: Cell): GridCell["kind"] {
   if (typeof value === "number") return "number";
   if (typeof value === "boolean") return "yes-no";
-  if (value === "") return "blank";
-  return /^#(N\/A|[A-Z0-9/]+[!?])$/.test(value) ? "error" : "text";
+  return value === "" ? "blank" : "text";
 }
 
 /** Whether the table Season has the setting *Decimal comma* at yes. */

@@ -15,12 +15,15 @@ export type GridSheet = {
   readonly widthOf: (column: number) => number;
 };
 
+/** How a cell looks; `align` is `null` where that depends on what it holds. */
+export type GridLook = { readonly bold: boolean; readonly italic: boolean; readonly align: "left" | "center" | "right" | null; readonly shaded: boolean };
+
 /** A cell to be shown. `entry` is what is edited: the formula with its `=`, or the value as it would be typed. */
 export type GridCell = {
   readonly text: string;
   readonly entry: string;
   readonly kind: "blank" | "text" | "number" | "error" | "yes-no";
-  readonly isBold: boolean;
+  readonly look: GridLook;
   readonly isFormula: boolean;
   /** The formula could not be recalculated here, so that the value may be old. */
   readonly isStale: boolean;
