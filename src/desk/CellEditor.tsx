@@ -1,29 +1,37 @@
 import { useEffect, useId, useLayoutEffect, useRef, useState, type KeyboardEvent } from "react";
 import type { CellAt } from "./address";
 import { meant, offered } from "./choices";
-import type { GridBook } from "./gridBook";
+import type { GridBook, GridSheet } from "./gridBook";
+import { offerAt } from "./offers";
 import type { WorkspaceCommands } from "./useWorkspace";
 import type { Editing } from "./workspace";
 
 export type CellEditorProps = {
   readonly book: GridBook;
-  readonly sheet: string;
+  readonly sheet: GridSheet;
   readonly at: CellAt;
   readonly editing: Editing;
   readonly commands: WorkspaceCommands;
 };
 
-/** The field in a cell that is being typed into, with the cell's drop-down list where it has one. */
+/** So many earlier words of the column are enough to choose from. */
+const mostEarlier = 8;
+
+/** The field in a cell that is being typed into, with a list of what the cell offers. */
 export function CellEditor({ book, sheet, at, editing, commands }: CellEditorProps) {
-  const [choices] = useState(() => book.choices(sheet, at));
-  const [isOpen, setOpen] = useState(choices.length > 0);
+  const [{ kind, words }] = useState(() => offerAt(book, sheet, at));
+  // A list shows itself at once; other words wait for something that they may be.
+  const [isOpen, setOpen] = useState(words.length > 0 && (kind === "list" || editing.mode === "type"));
   const [typed, setTyped] = useState(editing.mode === "type");
+  // Who takes letters away means what is left.
+  const [grew, setGrew] = useState(true);
   const [picked, setPicked] = useState<number | null>(null);
   const field = useRef<HTMLInputElement>(null);
   const list = useId();
 
-  const shown = offered(choices, typed ? editing.text : "");
-  const only = typed ? meant(choices, editing.text) : null;
+  const found = offered(words, typed ? editing.text : "");
+  const shown = kind === "earlier" ? found.slice(0, mostEarlier) : found;
+  const only = typed && grew && kind !== "earlier" ? meant(words, editing.text) : null;
   const marked = picked ?? (only === null ? -1 : shown.indexOf(only));
   const isListShown = isOpen && shown.length > 0;
 
@@ -52,7 +60,7 @@ export function CellEditor({ book, sheet, at, editing, commands }: CellEditorPro
     event.stopPropagation();
     if (key === "Enter" || key === "Tab") enterAndGo(key, shiftKey);
     else if (key === "Escape") {
-      if (isListShown && choices.length > 0 && picked !== null) setPicked(null);
+      if (isListShown && marked >= 0) setOpen(false);
       else commands.cancel();
     } else if (key === "ArrowDown" && altKey) setOpen(true);
     else if (byOne !== 0 && isListShown) setPicked((marked + byOne + shown.length + (marked < 0 && byOne < 0 ? 1 : 0)) % shown.length);
@@ -66,14 +74,15 @@ export function CellEditor({ book, sheet, at, editing, commands }: CellEditorPro
     <span className="editor" data-editor="">
       <input
         ref={field} value={editing.text} aria-label="Entry" autoComplete="off" spellCheck={false}
-        {...(choices.length > 0 && {
+        {...(words.length > 0 && {
           role: "combobox", "aria-autocomplete": "list", "aria-expanded": isListShown, "aria-controls": list,
           "aria-activedescendant": isListShown && marked >= 0 ? `${list}-${marked}` : undefined,
         })}
         onChange={(event) => {
           setTyped(true);
+          setGrew(event.target.value.length > editing.text.length);
           setPicked(null);
-          setOpen(choices.length > 0);
+          setOpen(words.length > 0);
           commands.changeText(event.target.value);
         }}
         onKeyDown={onKeyDown} onBlur={() => commands.commit(null)}

@@ -46,7 +46,7 @@ export const GridRow = memo(function GridRow(props: GridRowProps) {
             title={cell.text.length * 7 > size ? cell.text : undefined}
           >
             {isEdited
-              ? <CellEditor book={book} sheet={sheet.name} at={{ row, column: index }} editing={editing} commands={commands} />
+              ? <CellEditor book={book} sheet={sheet} at={{ row, column: index }} editing={editing} commands={commands} />
               : isSpilling ? <span className="spilling">{cell.text}</span> : cell.text}
             {cell.isStale && <span className="unseen"> (old value, not recalculated)</span>}
           </div>

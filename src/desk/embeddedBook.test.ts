@@ -39,6 +39,8 @@ describe("gridBook", () => {
     const row = before.bottom + 1;
     book.enter("Purchases", [{ at: at(row, before.left), text: "5/1/2026" }, { at: at(row, before.left + 2), text: "$1,200" }]);
     expect(blockOf(book).bottom).toBe(row);
+    expect(book.cell("Purchases", at(row, before.left)).text).toBe("5/1/2026");
+    expect(book.cell("Purchases", at(row, before.left + 2)).text).toBe("1,200.00"); // the look of the row above
     const { tables } = await book.host.read();
     expect(tables.find(({ name }) => name === "Purchases")?.rows.at(-1)).toEqual([46143, "", 1200]);
     expect(book.undo()).toBe(true);

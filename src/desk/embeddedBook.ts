@@ -19,6 +19,7 @@ let count = 0;
 
 function gridBook(workbook: EmbeddedWorkbook): GridBook {
   count += 1;
+  const sheets = oncePerVersion(workbook, () => workbook.sheets().filter(({ hidden }) => !hidden).map(gridSheet));
   const decimalComma = oncePerVersion(workbook, () => saysDecimalComma(workbook));
   const settingsAt = (sheet: string, at: CellAt): EntrySettings => ({
     numberFormat: workbook.cellAt(sheet, at).numberFormat, dateSystem: workbook.dateSystem, decimalComma: decimalComma(),
@@ -26,11 +27,16 @@ function gridBook(workbook: EmbeddedWorkbook): GridBook {
   return {
     id: `workbook-${count}`,
     host: workbook,
-    sheets: oncePerVersion(workbook, () => workbook.sheets().filter(({ hidden }) => !hidden).map(gridSheet)),
+    sheets,
     cell: (sheet, at) => gridCell(workbook, sheet, at, settingsAt),
     choices: (sheet, at) => workbook.choices(sheet, at),
     enter: (sheet, entries) => {
-      workbook.setCells(sheet, entries.map(({ at, text }): Entry => ({ ...at, ...entered(text, settingsAt(sheet, at)) })));
+      const rows = new Set(entries.map(({ at }) => at.row)).size;
+      workbook.setCells(sheet, entries.map(({ at, text }): Entry => {
+        const settings = settingsAt(sheet, at);
+        const above = settings.numberFormat === "General" ? rowToBeLike(sheets(), sheet, at, rows) : null;
+        return { ...at, ...entered(text, above === null ? settings : { ...settings, numberFormat: workbook.cellAt(sheet, above).numberFormat }) };
+      }));
     },
     addRow: (table) => workbook.addTableRow(table),
     undo: () => workbook.undo(),
@@ -48,6 +54,13 @@ function gridBook(workbook: EmbeddedWorkbook): GridBook {
       return workbook.save();
     },
   };
+}
+
+/** The cell whose look a cell right under a table takes over, when that many rows are entered there: the one in the last row. */
+function rowToBeLike(sheets: readonly GridSheet[], name: string, { row, column }: CellAt, rows: number): CellAt | null {
+  const table = sheets.find((sheet) => sheet.name === name)?.tables
+    .find(({ block }) => row > block.bottom && row <= block.bottom + rows && column >= block.left && column <= block.right);
+  return table === undefined ? null : { row: table.block.bottom, column };
 }
 
 /** Works something out again only after a change of the workbook. */

@@ -100,6 +100,18 @@ describe("entries", () => {
     expect(await page.locator(".status").innerText()).toContain("“maybe” is not in this cell's list");
   });
 
+  it("completes the name of an item that the workbook has, and gives new rows the look of those above", async () => {
+    await showSheet(page, "Purchases");
+    const { below } = await tableOnSheet(page);
+    await page.keyboard.type("7/20/2026");
+    await page.keyboard.press("Tab");
+    await page.keyboard.type("shop");
+    await eventually(() => page.getByRole("option", { selected: true }).allInnerTexts()).toEqual(["Shop supplies"]);
+    await page.keyboard.press("Enter");
+    expect(await cell(page, below.replace("A", "B")).innerText()).toBe("Shop supplies");
+    expect(await cell(page, below).innerText()).toBe("2026-07-20");
+  });
+
   it("adds a row to the table by the button", async () => {
     await showSheet(page, "Purchases");
     const { below } = await tableOnSheet(page);
