@@ -36,11 +36,11 @@ function isProgram(path: string): boolean {
 const onPath = (command: string): boolean =>
   command.includes("/") ? isProgram(command) : (process.env["PATH"] ?? "").split(delimiter).some((folder) => isProgram(join(folder, command)));
 
-function isThere({ name, commands }: Program): boolean {
-  const named = name === "Chromium" ? process.env["CHROMIUM_PATH"] : undefined;
-  return named === undefined ? commands.some(onPath) : isProgram(named);
-}
+/** The Chromium that the environment names instead of the usual ones. */
+const namedChromium = process.env["CHROMIUM_PATH"];
+const isNamed = ({ debian }: Program): boolean => debian === "chromium" && namedChromium !== undefined;
 
+const isThere = (program: Program): boolean => (isNamed(program) ? isProgram(namedChromium ?? "") : program.commands.some(onPath));
 const missing = (): readonly Program[] => programs.filter((program) => !isThere(program));
 
 function aptGet(...words: readonly string[]): boolean {
@@ -54,13 +54,15 @@ function aptGet(...words: readonly string[]): boolean {
  * @returns sentences on what is still missing; none when all is there
  */
 export function missingPrograms(): readonly string[] {
-  const wanted = missing().map(({ debian }) => debian);
+  // Installing does not help against a wrong name.
+  const wanted = missing().filter((program) => !isNamed(program)).map(({ debian }) => debian);
   if (wanted.length > 0 && process.getuid?.() === 0 && existsSync("/usr/bin/apt-get")) {
     console.log(`Missing: ${wanted.join(", ")}. Installing.`);
-    const install = ["install", "-y", "--no-install-recommends", ...wanted, "fonts-dejavu-core", "fonts-liberation"];
+    const install = ["install", "-y", "--no-install-recommends", ...wanted, "fonts-dejavu-core", "fonts-liberation", "fonts-crosextra-carlito"];
     // A fresh machine has no list of packages yet.
     if (!aptGet(...install) && aptGet("update")) aptGet(...install);
   }
-  return missing().map(({ name, debian, use }) =>
-    `${name} is missing; ${use}. Install it (Debian and Ubuntu: apt-get install ${debian})${name === "Chromium" ? ", or set CHROMIUM_PATH to its program file" : ""}.`);
+  return missing().map((program) => isNamed(program)
+    ? `CHROMIUM_PATH names ${namedChromium}, which is no program that can be run here.`
+    : `${program.name} is missing; ${program.use}. Install it (Debian and Ubuntu: apt-get install ${program.debian}).`);
 }
