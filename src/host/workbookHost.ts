@@ -15,6 +15,11 @@ export interface WorkbookHost {
   makeTables(tables: readonly InputTable[]): Promise<void>;
   /** Adds rows under the last body row of a table, as one step. Cells are given by heading; a heading left out stays blank. */
   addRows(table: string, rows: readonly ReadonlyMap<string, Cell>[]): Promise<void>;
+  /**
+   * Puts values into single cells of tables' body rows, as one step. A number format stays. Nothing is changed where one of the
+   * places is not there, or where a cell holds a formula, which the grower typed.
+   */
+  changeCells(changes: readonly CellChange[]): Promise<void>;
   /** Shows a cell to the user and selects it. */
   select(place: SheetPlace): Promise<void>;
   /** The address (`Sheet!A1:F20`) and headings of what the user has selected, to match a range of their own. */
@@ -26,13 +31,16 @@ export interface WorkbookHost {
   onChanged(changed: () => void): Promise<() => Promise<void>>;
 }
 
+/** A new value for one cell of a table. `row` counts the body rows from 1, hidden ones too. */
+export type CellChange = { readonly table: string; readonly row: number; readonly column: string; readonly value: Cell };
+
 /**
  * What a host could not do, in words for the user. `busy`: the host did not answer in time or is editing a cell, and
- * trying again may work. `protected`: a sheet or workbook is locked. `unsupported`: this Excel is too old for it.
+ * trying again may work. `protected`: a sheet or workbook is locked. `formula`: a formula stands where a value was to go. `unsupported`: this Excel is too old for it.
  */
 export class HostError extends Error {
   override readonly name = "HostError";
-  constructor(readonly reason: "busy" | "protected" | "missing" | "unsupported" | "failed", message: string, options?: ErrorOptions) {
+  constructor(readonly reason: "busy" | "protected" | "missing" | "formula" | "unsupported" | "failed", message: string, options?: ErrorOptions) {
     super(message, options);
   }
 }

@@ -17,6 +17,7 @@ const remedies: Record<HostError["reason"], string> = {
   busy: "Try again in a moment.",
   protected: "Take the protection off the sheet (Review, Unprotect sheet), then try again.",
   missing: "Bring it back, or read the workbook again.",
+  formula: "Change the formula in the cell itself, or clear the cell first.",
   unsupported: "This works in a newer Excel, or beside the embedded workbook.",
   failed: "Try again. If it stays, save the workbook and open it anew.",
 };

@@ -51,6 +51,7 @@ const host: WorkbookHost = {
   write: (sheets) => call("write", sheets),
   makeTables: (tables) => call("makeTables", tables),
   addRows: (table, rows) => call("addRows", table, rows),
+  changeCells: (changes) => call("changeCells", changes),
   select: (place) => call("select", place),
   selection: () => call("selection"),
   onChanged: async (tell) => {

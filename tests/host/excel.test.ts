@@ -76,12 +76,15 @@ describe("round trips to Excel", () => {
     }
   });
 
-  it("are one that writes for new tables and one for new rows", async () => {
+  it("are one that writes for new tables, one for new rows and one for changed cells", async () => {
     const opened = openExcel(farm);
     await opened.host.makeTables([otherCosts]);
     expect(writingTrips(opened)).toHaveLength(1);
     opened.bridge.trips.length = 0;
     await opened.host.addRows("Fields", [new Map([["Field", "West"]]), new Map([["Field", "East"]])]);
+    expect(writingTrips(opened)).toHaveLength(1);
+    opened.bridge.trips.length = 0;
+    await opened.host.changeCells([{ table: "Fields", row: 1, column: "Acres", value: 1 }, { table: "Purchases", row: 1, column: "Paid", value: false }]);
     expect(writingTrips(opened)).toHaveLength(1);
   });
 
@@ -91,6 +94,7 @@ describe("round trips to Excel", () => {
     await host.write([report("Stand")]);
     await host.makeTables([otherCosts]);
     await host.addRows("Fields", [new Map([["Field", "West"]])]);
+    await host.changeCells([{ table: "Fields", row: 1, column: "Acres", value: 1 }]);
     await host.select({ sheet: "Fields", row: 1, column: 1 });
     await host.selection();
     await (await host.onChanged(() => undefined))();
@@ -133,6 +137,7 @@ describe("an Excel with ExcelApi 1.7 only", () => {
     await host.write([{ ...report("Stand"), charts: [chart] }]);
     await host.makeTables([otherCosts]);
     await host.addRows("Fields", [new Map([["Field", "West"]])]);
+    await host.changeCells([{ table: "Fields", row: 1, column: "Acres", value: 1 }]);
     await host.select({ sheet: "Stand", row: 0, column: 0 });
     await host.selection();
     const stand = (await snapshot()).sheets.find(({ name }) => name === "Stand");

@@ -242,6 +242,53 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
       });
     });
 
+    describe("changeCells", () => {
+      const [fieldsSheet, ...others] = farm.sheets;
+      const filled: Fixture = { sheets: [{ ...fieldsSheet!, formulas: { C3: "=80+1" } }, ...others] };
+
+      it("puts values into cells of several tables, by heading, and leaves all others as they are", async () => {
+        const { host } = await workbook(farm);
+        await host.changeCells([
+          { table: "fields", row: 2, column: "acres", value: 79.5 }, { table: "Fields", row: 1, column: "Field", value: "=A1" },
+          { table: "Purchases", row: 4, column: "Paid", value: "'no" },
+        ]);
+        const { tables } = await host.read();
+        expect(tableOf(tables, "Fields").rows).toEqual([["=A1", "Corn", 38.5], ["Creek", "Soybeans", 79.5]]);
+        expect(tableOf(tables, "Purchases").rows.map((row) => row[3])).toEqual([true, false, "", "'no"]);
+      });
+
+      it("keeps the number format", async () => {
+        const { host, snapshot } = await workbook(farm);
+        await host.makeTables([loans]);
+        await host.changeCells([{ table: "Loans", row: 1, column: "Balance", value: 99000.5 }]);
+        expect(sheetOf(await snapshot(), "Loans").cells["B2"]).toMatchObject({ value: 99000.5, numberFormat: "#,##0.00" });
+      });
+
+      it("leaves a formula where it stands, and with it everything else", async () => {
+        const { host, snapshot } = await workbook(filled);
+        const before = await snapshot();
+        await expectRefusal(host.changeCells([{ table: "Fields", row: 1, column: "Acres", value: 1 }, { table: "Fields", row: 2, column: "Acres", value: 2 }]), "formula", /Fields, row 2, Acres/);
+        expect(await snapshot()).toEqual(before);
+      });
+
+      it("names a place that is not there, and changes nothing", async () => {
+        const { host } = await workbook(farm);
+        const sound = { table: "Fields", row: 1, column: "Acres", value: 1 };
+        await expectRefusal(host.changeCells([sound, { ...sound, table: "Sales" }]), "missing", /Sales/);
+        await expectRefusal(host.changeCells([sound, { ...sound, column: "Colour" }]), "missing", /Colour/);
+        await expectRefusal(host.changeCells([sound, { ...sound, row: 3 }]), "missing", /row 3/);
+        await expectRefusal(host.changeCells([sound, { ...sound, row: 0 }]), "missing", /row 0/);
+        await expectRefusal(host.changeCells([sound, { table: "Purchases", row: 5, column: "Quantity", value: 4 }]), "missing", /row 5/); // the totals row
+        expect(tableOf((await host.read()).tables, "Fields").rows).toEqual(fields.rows);
+      });
+
+      it("says so when the sheet is protected", async () => {
+        const { host } = await workbook({ sheets: [{ ...fieldsSheet!, locked: true }, ...others] });
+        await expectRefusal(host.changeCells([{ table: "Fields", row: 1, column: "Acres", value: 1 }]), "protected", /protect/i);
+        expect(tableOf((await host.read()).tables, "Fields").rows).toEqual(fields.rows);
+      });
+    });
+
     describe("select and selection", () => {
       it("shows a cell and selects it", async () => {
         const { host, snapshot } = await workbook(farm);

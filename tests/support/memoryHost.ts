@@ -1,5 +1,5 @@
 /** A workbook host over plain tables in memory, for tests of the pane. What was asked of it can be looked at. */
-import type { WorkbookHost } from "../../src/host/workbookHost";
+import { HostError, type WorkbookHost } from "../../src/host/workbookHost";
 import type { Cell, RawTable, SheetPlace, WorkbookContent } from "../../src/workbook/cell";
 import type { ResultSheet } from "../../src/workbook/resultSheet";
 
@@ -9,7 +9,7 @@ export type MemoryHost = WorkbookHost & {
   /** The result sheets of each writing, in order. */
   readonly written: (readonly ResultSheet[])[];
   /** Errors that the next calls reject with, by method; used up one by one. */
-  readonly refusals: { read: Error[]; write: Error[]; addRows: Error[]; select: Error[]; makeTables: Error[] };
+  readonly refusals: { read: Error[]; write: Error[]; addRows: Error[]; changeCells: Error[]; select: Error[]; makeTables: Error[] };
   readonly reads: () => number;
   /** The rows of a table as they are now. */
   readonly table: (name: string) => RawTable["rows"];
@@ -21,7 +21,7 @@ export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType
   let reads = 0;
   const listeners = new Set<() => void>();
   const host: MemoryHost = {
-    selected: [], added: [], written: [], refusals: { read: [], write: [], addRows: [], select: [], makeTables: [] }, reads: () => reads,
+    selected: [], added: [], written: [], refusals: { read: [], write: [], addRows: [], changeCells: [], select: [], makeTables: [] }, reads: () => reads,
     table: (name) => tables.find((table) => table.name === name)?.rows ?? [],
     read: async () => {
       reads += 1;
@@ -42,6 +42,17 @@ export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType
       refuse("addRows");
       host.added.push({ table: name, rows });
       tables = tables.map((table) => table.name !== name ? table : { ...table, rows: [...table.rows, ...rows.map((row) => table.headers.map((heading) => row.get(heading) ?? ""))] });
+      changed();
+    },
+    changeCells: async (changes) => {
+      refuse("changeCells");
+      for (const { table: name, row, column, value } of changes) {
+        const table = tables.find((each) => each.name === name);
+        const index = table?.headers.indexOf(column) ?? -1;
+        if (table === undefined || index < 0 || table.rows[row - 1] === undefined) throw new HostError("missing", `There is no ${name}, row ${row}, ${column}.`);
+        const rows = table.rows.map((cells, at) => (at === row - 1 ? cells.map((cell, each) => (each === index ? value : cell)) : cells));
+        tables = tables.map((each) => (each === table ? { ...table, rows } : each));
+      }
       changed();
     },
     select: async (place) => {

@@ -3,7 +3,7 @@ import type { Cell, DateSystem, SheetPlace, WorkbookContent } from "../../workbo
 import type { InputTable } from "../../workbook/inputTable";
 import type { ResultSheet } from "../../workbook/resultSheet";
 import { sameName } from "../sheetNames";
-import { HostError, type WorkbookHost } from "../workbookHost";
+import { HostError, type CellChange, type WorkbookHost } from "../workbookHost";
 import { parseArea, type Area, type At } from "./address";
 import { bookOf, tablesOf } from "./book";
 import { withEntries, type Entry } from "./cellEntries";
@@ -18,6 +18,7 @@ import { savedBytes, savedParts } from "./save";
 import { addressOf, headingsOf, type Picked } from "./selection";
 import { sheetNamed, type State } from "./state";
 import { StyleMaker } from "./styles";
+import { withTableCells } from "./tableCells";
 import { tableNamed, withTableRows } from "./tableRows";
 import { WorkbookSteps } from "./workbookSteps";
 import type { Parts } from "./zip";
@@ -74,6 +75,10 @@ export class EmbeddedWorkbook implements WorkbookHost {
   async addRows(table: string, rows: readonly ReadonlyMap<string, Cell>[]): Promise<void> {
     if (rows.length === 0) tableNamed(this.steps.now, table);
     else this.steps.become(withTableRows(this.steps.now, table, rows).state);
+  }
+
+  async changeCells(changes: readonly CellChange[]): Promise<void> {
+    if (changes.length > 0) this.steps.become(withTableCells(this.steps.now, changes));
   }
 
   async select(place: SheetPlace): Promise<void> {

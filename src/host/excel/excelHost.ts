@@ -1,6 +1,7 @@
 import type { WorkbookHost } from "../workbookHost";
 import { addRows } from "./addRows";
 import { attempt, type Work } from "./attempt";
+import { changeCells } from "./changeCells";
 import { watchChanges } from "./changes";
 import { makeTables } from "./makeTables";
 import { workbookReader } from "./readWorkbook";
@@ -27,6 +28,7 @@ export function excelHost({ seconds = 30, quiet = 300 }: ExcelHostOptions = {}):
     write: (sheets) => run((context, goOn) => writeSheets(context, sheets, excelSupports, goOn)),
     makeTables: (tables) => run((context, goOn) => makeTables(context, tables, excelSupports, goOn)),
     addRows: (table, rows) => run((context, goOn) => addRows(context, table, rows, goOn)),
+    changeCells: (changes) => run((context, goOn) => changeCells(context, changes, goOn)),
     select: (place) => run((context) => selectPlace(context, place)),
     selection: () => run(selectedRange),
     onChanged: (changed) => watchChanges(changed, { seconds, quiet, supports: excelSupports }),

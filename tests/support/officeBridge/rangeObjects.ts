@@ -31,6 +31,9 @@ export class RangeObject {
     return this.matrix((row, column) => this.block.sheet.cell(row, column)?.value ?? "");
   }
   set Values(given: Cell[][]) { this.putAll(given); }
+  get Formulas(): Cell[][] {
+    return this.matrix((row, column) => { const cell = this.block.sheet.cell(row, column); return cell?.formula ?? cell?.value ?? ""; });
+  }
   set Formulas(given: Cell[][]) { this.putAll(given); }
   set NumberFormat(given: string[][]) {
     this.each(given, (row, column, format) => {
