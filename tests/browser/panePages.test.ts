@@ -72,6 +72,18 @@ describe("the page Stand", () => {
     expect(await button(page, /^Reseed Mill Road/).count()).toBe(1);
   });
 
+  it("enters a loss to unevenness in the table Fields, or says why it cannot", async () => {
+    const page = await opened("Stand");
+    await button(page, "Uneven stand").click();
+    await page.getByLabel("Loss, % of yield").fill("5");
+    await inPage(page, (pane) => pane.refuse("changeCells", "formula", "Fields, row 1 holds a formula, which is not written over."));
+    await button(page, "Keep it in the workbook").click();
+    await page.getByText("Nothing was entered. Fields, row 1 holds a formula, which is not written over.").waitFor();
+    await button(page, "Keep it in the workbook").click();
+    await page.getByText("Entered for Mill Road in Fields, Uniformity loss %.").waitFor();
+    expect(await page.getByRole("region", { name: "Yield outlook" }).locator(".pn-main").innerText()).toBe("167.3 bu per acre");
+  });
+
   it("writes its sheet", async () => {
     const page = await opened("Stand");
     await button(page, "Write the sheet “Stand”").click();
@@ -111,13 +123,20 @@ describe("the page Weigh a change", () => {
     expect(await inPage(page, (pane) => pane.host.added.length)).toBe(0);
   });
 
-  it("tries a change on the outlook without writing it, and says how to keep it", async () => {
+  it("tries a change on the outlook without writing it, and keeps it in all of its rows when asked", async () => {
     const page = await opened("Weigh a change");
     await button(page, /^Fewer soybean seeds/).click();
     await page.getByLabel("Lay it over the outlook").last().uncheck();
     expect(await page.getByRole("region", { name: "Outlook with changes" }).count()).toBe(0);
-    await button(page, "Go to Active").click();
-    await expect.poll(() => inPage(page, (pane) => pane.host.selected)).toEqual([{ sheet: "Changes", row: 3, column: 12 }]);
+    const active = () => inPage(page, (pane) => pane.host.table("Changes").map((row) => [row[0], row[12]]));
+    const before = await active();
+    await page.getByText("Only tried here so far: in the workbook it is on.").waitFor();
+    await button(page, "Keep it off in the workbook").focus();
+    await page.keyboard.press("Enter");
+    await page.getByText("Entered in the column Active of the 2 rows of “Fewer soybean seeds”.").waitFor();
+    expect(await active()).toEqual(before.map(([name, was]) => [name, name === "Fewer soybean seeds" ? "no" : was]));
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("As it is in the workbook");
+    expect(await page.getByLabel("Lay it over the outlook").last().isChecked()).toBe(false);
   });
 
   it("makes the table Changes where the workbook has none", async () => {
@@ -184,7 +203,7 @@ describe.each(looks)("in %s", (_, look) => {
     const page = await opened("Stand", look);
     for (const name of ["Add a count", /^Table: /, "What moved the outlook", "Uneven stand", "Set keeping against reseeding", /^Treatment, other costs/]) await button(page, name).click();
     await button(page, "Add the count").click();
-    await page.getByLabel("Try a loss, % of yield").fill("4");
+    await page.getByLabel("Loss, % of yield").fill("4");
     await isSound(page);
   });
   it("Weigh a change is, with a layout begun wrongly and a change opened", async () => {

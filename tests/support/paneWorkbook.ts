@@ -57,7 +57,7 @@ export const countedContent: WorkbookContent = {
   ...paneContent,
   tables: [
     ...paneTables.map((each) => (each.name !== "Fields" ? each : table("Fields", [
-      ...each.headers, "Planned planting date", "Planted date", "Seeds dropped", "Target stand", "Row width",
+      ...each.headers, "Planned planting date", "Planted date", "Seeds dropped", "Target stand", "Row width", "Uniformity loss %",
     ], [
       [...each.rows[0]!, "2031-04-28", "2031-05-12", 34000, 32000, 30], [...each.rows[1]!, "2031-04-30", "2031-05-02", 34000, 32000, 30],
       [...each.rows[2]!, "2031-05-08", "2031-05-15", 140000, 115000, 15],

@@ -6,6 +6,7 @@ import { Disclosure } from "../parts/Disclosure";
 import { Incomplete } from "../parts/Incomplete";
 import { changeCautions, changeFindings } from "../../workbook/changeWords";
 import { changeSheet } from "../../workbook/sheets/change";
+import { KeepButton } from "../parts/KeepButton";
 import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";
 import { FigureTable } from "../season/FigureTable";
@@ -20,6 +21,7 @@ export function ChangesPage({ report }: PageProps) {
   // Switched here, for as long as the pane is open; what the workbook says stands where nothing was switched.
   const [switched, setSwitched] = useState<ReadonlyMap<string, boolean>>(new Map());
   const isOn = ({ change }: ChangeFigures) => switched.get(change.name) ?? change.active;
+  const turn = (name: string, on: boolean | null) => setSwitched((before) => new Map([...[...before].filter(([other]) => other !== name), ...(on === null ? [] : [[name, on] as const])]));
   const over = overlaysWith(report.figures, new Set(changes.filter(isOn).map(({ change }) => change.name)));
   return (
     <>
@@ -35,7 +37,7 @@ export function ChangesPage({ report }: PageProps) {
             <p className="pn-note">{blankGainCaution}</p>
             {changes.map((each) => (
               <Disclosure key={each.change.name} look="section" label={each.change.name} aside={format.money(each.net.net.perArea)}>
-                <OneChange figures={each} problems={report.problemsOf({ of: "change", name: each.change.name }).length} isOn={isOn(each)} report={report} turn={(on) => setSwitched(new Map([...switched, [each.change.name, on]]))} />
+                <OneChange figures={each} problems={report.problemsOf({ of: "change", name: each.change.name }).length} isOn={isOn(each)} report={report} turn={(on) => turn(each.change.name, on)} />
               </Disclosure>
             ))}
           </section>
@@ -54,7 +56,7 @@ export function ChangesPage({ report }: PageProps) {
   );
 }
 
-type OneChangeProps = { readonly figures: ChangeFigures; readonly report: PageProps["report"]; readonly problems: number; readonly isOn: boolean; readonly turn: (on: boolean) => void };
+type OneChangeProps = { readonly figures: ChangeFigures; readonly report: PageProps["report"]; readonly problems: number; readonly isOn: boolean; /** `null`: as the workbook says. */ readonly turn: (on: boolean | null) => void };
 
 function OneChange({ figures, report, problems, isOn, turn }: OneChangeProps) {
   const { jump, format } = usePane();
@@ -69,9 +71,15 @@ function OneChange({ figures, report, problems, isOn, turn }: OneChangeProps) {
       <Incomplete of={{ of: "change", name: change.name }} problems={problems} />
       <AnswerPart change={change} answer={figures} prices={prices} findings={changeFindings(change)} cautions={changeCautions(figures, report.season)} />
       <label className="pn-check"><input type="checkbox" checked={isOn} onChange={() => turn(!isOn)} /> Lay it over the outlook</label>
-      {isOn !== change.active && <p className="pn-note">Only tried here. To keep it, enter {isOn ? "yes" : "no"} in the column Active of one of its rows.</p>}
+      {isOn !== change.active && <p className="pn-note">Only tried here so far: in the workbook it is {change.active ? "on" : "off"}.</p>}
+      <KeepButton
+        label={`Keep it ${isOn ? "on" : "off"} in the workbook`}
+        entry={isOn === change.active ? null : { table: "Changes", named: "Change", name: change.name, column: "Active", value: isOn ? "yes" : "no" }}
+        done={(rows) => `Entered in the column Active of the ${rows === 1 ? "row" : `${rows} rows`} of “${change.name}”.`}
+        kept={() => turn(null)}
+      />
       <WriteButton label={`Write the sheet “${changeSheet(report, figures).name}”`} sheets={() => [changeSheet(report, figures)]} />
-      {source !== null && <button type="button" className="pn-link" onClick={() => jump(isOn === change.active ? source : { ...source, column: "Active" })}>{isOn === change.active ? "Show its rows in the workbook" : "Go to Active"}</button>}
+      {source !== null && <button type="button" className="pn-link" onClick={() => jump(source)}>Show its rows in the workbook</button>}
     </>
   );
 }

@@ -5,6 +5,7 @@ import { estimateCaution } from "../../core/cautions";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { Disclosure } from "../parts/Disclosure";
 import { Entry } from "../parts/Entry";
+import { KeepButton } from "../parts/KeepButton";
 import { FigureTable } from "../season/FigureTable";
 import { usePane } from "../paneContext";
 import { useDecimalComma } from "../useDecimalComma";
@@ -60,19 +61,27 @@ function TableInUse({ region, source, address, limits, cells }: ReturnType<typeo
   );
 }
 
-/** A loss to gaps and late plants: tried here, kept in the table Fields. */
+/** A loss to gaps and late plants: tried here, and entered in the table Fields when it is to stay. */
 function Uneven({ stand, yieldUnit }: { readonly stand: FieldStand; readonly yieldUnit: string }) {
   const { format, jump } = usePane();
-  const [typed, setTyped] = useState("");
-  const tried = tryLoss(typed, stand, yieldUnit, useDecimalComma(), format);
+  const { name, source, uniformityLoss = null } = stand.field;
+  // What is not typed over follows the workbook.
+  const [typed, setTyped] = useState<string | null>(null);
+  const box = typed ?? uniformityLoss?.toString() ?? "";
+  const { says, fault, toKeep } = tryLoss(box, stand, yieldUnit, useDecimalComma(), format);
   return (
     <>
       <p>The number of plants says nothing of gaps and late plants. If they cost yield, say how much; nothing is taken off otherwise.</p>
       <div className="pn-form">
-        <Entry label="Try a loss, % of yield" value={typed} change={setTyped} fault={tried.fault} numeric />
-        <output className="pn-says">{tried.says}</output>
+        <Entry label="Loss, % of yield" value={box} change={setTyped} fault={fault} hint={uniformityLoss === null ? "none is entered" : `${format.quantity(uniformityLoss)}% is entered`} numeric />
+        <output className="pn-says">{says}</output>
+        <KeepButton
+          label={toKeep === "" ? "Take the loss out of the workbook" : "Keep it in the workbook"}
+          entry={toKeep === null ? null : { table: "Fields", named: "Field", name, column: "Uniformity loss %", value: toKeep === "" ? "" : Number(toKeep.toFixed()) }}
+          done={() => `Entered for ${name} in Fields, Uniformity loss %. The outlook follows it.`} kept={() => setTyped(null)}
+        />
       </div>
-      <button type="button" className="pn-link" onClick={() => jump({ table: "Fields", row: stand.field.source.row, column: "Uniformity loss %" })}>Keep it: enter it in Fields, Uniformity loss %</button>
+      <button type="button" className="pn-link" onClick={() => jump({ table: "Fields", row: source.row, column: "Uniformity loss %" })}>Show it in Fields</button>
       <p>What publications found:</p>
       <ul className="pn-bullets">{uniformityFindings.map((finding) => <li key={finding.finding}>{findingWords(finding)}</li>)}</ul>
     </>

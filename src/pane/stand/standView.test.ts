@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { countedContent } from "../../../tests/support/paneWorkbook";
 import { seasonReport } from "../../workbook/report";
+import { Decimal } from "../../core/decimal";
 import { formatOf } from "../format";
 import { standChanged } from "./standChanged";
 import { standPlot } from "./standPlot";
@@ -97,9 +98,14 @@ describe("the drawing of the places", () => {
 
 describe("an uneven stand", () => {
   it("tries a loss on the yield by date and stand", () => {
-    expect(tryLoss("5 %", mill, "bu", false, format)).toEqual({ says: "176.1 less 5% is 167.3 bu per acre." });
+    expect(tryLoss("5 %", mill, "bu", false, format)).toMatchObject({ says: "176.1 less 5% is 167.3 bu per acre." });
     expect(tryLoss("much", mill, "bu", false, format).fault).toBe("Enter a percentage from 0 to 100.");
     expect(tryLoss("5", long, "bu", false, format).says).toBe("There is no yield by date and stand to take it from.");
+  });
+  it("is kept as a share of the yield, and only where it differs from what is entered", () => {
+    const uneven = { ...mill, field: { ...mill.field, uniformityLoss: new Decimal("5") } };
+    const kept = (typed: string, stand = mill) => tryLoss(typed, stand, "bu", false, format).toKeep;
+    expect([kept("5 %")?.toString(), kept("0.5")?.toString(), kept("5", uneven), kept("", uneven), kept(""), kept("much")]).toEqual(["0.05", "0.005", null, "", null, null]);
   });
   it("names figure and source of each finding", () => {
     expect(findingWords(uniformityFindings[1]!)).toBe("many gaps of 4 to 6 ft: 4 to 6% of yield (Iowa State University Extension, 2004).");

@@ -1,19 +1,28 @@
 /** A loss to an uneven stand: tried on the outlook, and what publications found. */
-import { hundred, one } from "../../core/decimal";
+import { hundred, one, type Decimal } from "../../core/decimal";
 import type { FieldStand } from "../../core/stand/fieldStand";
 import type { UniformityFinding } from "../../core/tables/uniformity";
 import { typedNumber } from "../purchase/purchaseDraft";
 import type { Format } from "../format";
 
+export type TriedLoss = {
+  readonly says: string;
+  readonly fault?: string;
+  /** The loss as a share of the yield, to enter; "" takes an entered one away; `null`: nothing else than is entered, or no percentage. */
+  readonly toKeep: Decimal | "" | null;
+};
+
 /** What the outlook would be with that loss instead of the one entered. */
-export function tryLoss(typed: string, { outlook }: FieldStand, yieldUnit: string, decimalComma: boolean, format: Format): { readonly says: string; readonly fault?: string } {
-  if (typed.trim() === "") return { says: "" };
+export function tryLoss(typed: string, { field, outlook }: FieldStand, yieldUnit: string, decimalComma: boolean, format: Format): TriedLoss {
+  const entered = field.uniformityLoss ?? null;
+  if (typed.trim() === "") return { says: "", toKeep: entered === null ? null : "" };
   const loss = typedNumber(typed.replace(/\s*%\s*$/, ""), decimalComma);
-  if (loss === null || loss.isNegative() || loss.gt(hundred)) return { says: "", fault: "Enter a percentage from 0 to 100." };
-  if (outlook?.ok !== true) return { says: "There is no yield by date and stand to take it from." };
+  if (loss === null || loss.isNegative() || loss.gt(hundred)) return { says: "", fault: "Enter a percentage from 0 to 100.", toKeep: null };
+  const toKeep = entered?.eq(loss) === true ? null : loss.div(hundred);
+  if (outlook?.ok !== true) return { says: "There is no yield by date and stand to take it from.", toKeep };
   const { byDateAndStand } = outlook.value;
   const left = byDateAndStand.times(one.minus(loss.div(hundred)));
-  return { says: `${format.yield(byDateAndStand)} less ${format.quantity(loss)}% is ${format.yield(left)} ${yieldUnit} per ${format.areaName}.` };
+  return { says: `${format.yield(byDateAndStand)} less ${format.quantity(loss)}% is ${format.yield(left)} ${yieldUnit} per ${format.areaName}.`, toKeep };
 }
 
 /** A finding with its figure and source. */

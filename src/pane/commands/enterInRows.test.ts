@@ -1,0 +1,41 @@
+import { describe, expect, it } from "vitest";
+import { memoryHost } from "../../../tests/support/memoryHost";
+import { HostError } from "../../host/workbookHost";
+import type { RawTable } from "../../workbook/cell";
+import { enterInRows } from "./enterInRows";
+
+const changes: RawTable = {
+  name: "CHANGES", headers: ["change", "Item", "ACTIVE"], body: { sheet: "Changes", row: 1, column: 0 },
+  rows: [["Wheels", "Wheels", "no"], ["Fewer seeds", "Seed", "yes"], [" wheels ", "Upkeep", ""]],
+};
+const hostWith = (table: RawTable) => memoryHost({ dateSystem: "1900", tables: [table], ranges: new Map() });
+const on = { table: "Changes", named: "Change", name: "Wheels", column: "Active", value: "yes" };
+
+describe("entering a value in the rows of one name", () => {
+  it("changes that column of all of them and nothing else", async () => {
+    const host = hostWith(changes);
+    expect(await enterInRows(host, on)).toEqual({ ok: true, value: 2 });
+    expect(host.table("CHANGES")).toEqual([["Wheels", "Wheels", "yes"], ["Fewer seeds", "Seed", "yes"], [" wheels ", "Upkeep", "yes"]]);
+  });
+
+  it("finds a heading by what it says, its percent sign aside", async () => {
+    const host = hostWith({ ...changes, name: "Fields", headers: ["Field", "Acres", "Uniformity loss"] });
+    expect(await enterInRows(host, { table: "Fields", named: "Field", name: "Fewer Seeds", column: "Uniformity loss %", value: 0.05 })).toEqual({ ok: true, value: 1 });
+    expect(host.table("Fields")[1]).toEqual(["Fewer seeds", "Seed", 0.05]);
+  });
+
+  it("says what is missing and what to do", async () => {
+    const without = await enterInRows(hostWith({ ...changes, headers: ["Change", "Item", "Remark"] }), on);
+    expect(without).toEqual({ ok: false, failure: { what: "The table CHANGES has no column Active.", remedy: "Add a column with that heading to the table, then try again.", again: true } });
+    expect(await enterInRows(hostWith({ ...changes, name: "Mine" }), on)).toMatchObject({ ok: false, failure: { again: false } });
+    expect(await enterInRows(hostWith(changes), { ...on, name: "Rent" })).toMatchObject({ ok: false, failure: { what: "The table CHANGES no longer has a row for Rent." } });
+  });
+
+  it("gives back what the host could not do, and no fault of ours", async () => {
+    const host = hostWith(changes);
+    host.refusals.changeCells.push(new HostError("formula", "CHANGES, row 1, ACTIVE holds a formula, which is not written over."), new RangeError("ours") as HostError);
+    expect(await enterInRows(host, on)).toMatchObject({ ok: false, failure: { remedy: "Change the formula in the cell itself, or clear the cell first." } });
+    await expect(enterInRows(host, on)).rejects.toThrow("ours");
+    expect(host.table("CHANGES")).toEqual(changes.rows);
+  });
+});

@@ -1,0 +1,41 @@
+import { Button } from "@fluentui/react-components";
+import { useState } from "react";
+import { enterInRows, type RowsEntry } from "../commands/enterInRows";
+import { usePane } from "../paneContext";
+import { ToldLine, type Told } from "./Told";
+
+export type KeepButtonProps = {
+  readonly label: string;
+  /** What is entered; `null` while the workbook says the same: the button then stays, so that the focus does, and does nothing. */
+  readonly entry: RowsEntry | null;
+  /** What is said once it is entered in so many rows. */
+  readonly done: (rows: number) => string;
+  readonly kept?: () => void;
+};
+
+/** Enters what was tried in the pane into the grower's own table, where it can be seen. */
+export function KeepButton({ label, entry, done, kept }: KeepButtonProps) {
+  const { host, watch, fault } = usePane();
+  const [isKeeping, setKeeping] = useState(false);
+  const [told, setTold] = useState<Told>(null);
+  const keep = async (what: RowsEntry) => {
+    setKeeping(true);
+    setTold(null);
+    const entered = await enterInRows(host, what);
+    setKeeping(false);
+    if (!entered.ok) return setTold({ tone: "failed", text: `Nothing was entered. ${entered.failure.what} ${entered.failure.remedy}` });
+    await watch.refresh();
+    kept?.();
+    setTold({ tone: "done", text: done(entered.value) });
+  };
+  return (
+    <>
+      <p className="pn-buttons">
+        <Button disabledFocusable={isKeeping || entry === null} onClick={() => { if (!isKeeping && entry !== null) keep(entry).catch(fault); }}>
+          {isKeeping ? "Entering …" : entry === null ? "As it is in the workbook" : label}
+        </Button>
+      </p>
+      <ToldLine told={entry !== null && told?.tone === "done" ? null : told} />
+    </>
+  );
+}
