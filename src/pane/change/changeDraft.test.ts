@@ -15,7 +15,7 @@ const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
 const report = seasonReport(countedContent);
 const typed: Record<string, ChangeDraft> = {
   "Other closing wheels": { rows: "8", price: "300", years: "5", salvage: "200", hours: "6", wage: "25", upkeep: "0.10", rate: "6" },
-  "Rebuild worn row units": { rows: "8", rebuilt: "8", parts: "250", hours: "1.5", wage: "25", years: "4", spared: "300", badRows: "2", loss: "6%", rate: "6" },
+  "Rebuild worn row units": { rows: "8", rebuilt: "8", parts: "250", hours: "1.5", wage: "25", years: "4", spared: "300", badRows: "2", loss: "6%", rate: "6", wearNew: "15", wearNow: "14.6", wearLast: "14.5" },
   "Another hybrid": { gain: "4", drying: "0.05", nowWet: "4", otherPrice: "290", otherTrait: "3", otherWet: "5", otherDiscount: "0.02" },
   "Another seeding rate": { to: "31000", gain: "2" },
   "A second site of action in the tank": { item1: "Second partner", rate1: "3", unit1: "fl oz", price1: "2.5", pass: "9", spared: "12", later: "4", gain: "1" },
@@ -80,6 +80,18 @@ describe("a new change", () => {
     const taken = made("A higher rent", "field Mill Road", { name: "fewer  soybean SEEDS" });
     expect([taken.rows, taken.faults["name"]]).toEqual([null, "There is a change “fewer  soybean SEEDS” already. Give this one a name of its own."]);
     expect(taken.made).not.toBeNull();
+  });
+
+  it("says how much of the wear of openers is used, on the page and beside the parts", () => {
+    const wear = (more: ChangeDraft) => { const view = made("Rebuild worn row units", "crop Corn", more); return { ...view, says: form("Rebuild worn row units").says!(view.values, format) }; };
+    const worn = wear({ rows: "" });
+    // 0.4 of 0.5 in; it is said before the other boxes are filled.
+    expect([worn.made, worn.says]).toEqual([null, "The openers have used 80% of their wear: 15 in new, 14.6 now, replaced at 14.5; 0.1 in are left. By wear alone they are not due."]);
+    expect(wear({ wearNow: "14.5" }).says).toBe("The openers have used 100% of their wear: 15 in new, 14.5 now, replaced at 14.5. By wear they are due.");
+    expect(wear({}).rows!.map((row) => row.get("Item"))).toContain("Parts (openers 80% worn)");
+    const without = wear({ wearNow: "" });
+    expect([without.says, without.rows!.map((row) => row.get("Item")).includes("Parts")]).toEqual(["", true]);
+    expect(wear({ wearNow: "15.2", wearLast: "15" })).toMatchObject({ made: null, faults: { wearNow: "It is larger than when new.", wearLast: "Enter less than when new." } });
   });
 
   it("can be about a crop or a field, and about fewer acres", () => {

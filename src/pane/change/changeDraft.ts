@@ -10,7 +10,7 @@ import type { EntryRow } from "../commands/addEntries";
 import { Typed, type Faults } from "../parts/typed";
 import { changeRows } from "./changeRows";
 import { circumstances, type Ground } from "./ground";
-import type { LayoutForm } from "./layoutForms";
+import type { LayoutForm, Values } from "./layoutForms";
 
 /** Boxes by name; besides the layout's own: `name`, `acres`, `rate` (percent). */
 export type ChangeDraft = { readonly [box: string]: string };
@@ -26,6 +26,8 @@ export function emptyChange(form: LayoutForm, ground: Ground): ChangeDraft {
 
 export type ChangeDraftView = {
   readonly faults: Faults<string>;
+  /** What is typed in the layout's boxes, as far as it is sound. */
+  readonly values: Values;
   /** The layout that the boxes make and its answer; `null` while there are faults in them. */
   readonly made: { readonly layout: Layout; readonly answer: ChangeAnswer } | null;
   /** The rows to write; `null` where a name is missing or taken too. */
@@ -37,13 +39,16 @@ export function changeDraftView(draft: ChangeDraft, form: LayoutForm, ground: Gr
   const acres = typed.number("acres", { needed: true, aboveZero: true });
   const rate = typed.number("rate");
   const numbers = new Map(form.boxes.filter(({ text }) => text !== true).map(({ name, wanted }) => [name, typed.number(name, wanted)]));
-  if (!typed.isSound || acres === null) return { faults: typed.faults, made: null, rows: null };
-  const layout = form.build(circumstances(ground, acres, (rate ?? zero).div(hundred), form.beforeDrying), { number: (name) => numbers.get(name) ?? null, text: (name) => (draft[name] ?? "").trim() }, ground);
-  if (rate === null && layout.change.lines.some(isCapital)) return { faults: { rate: "Enter the interest rate: something here serves for years." }, made: null, rows: null };
+  const values: Values = { number: (name) => numbers.get(name) ?? null, text: (name) => (draft[name] ?? "").trim() };
+  const notYet = (faults: Faults<string>): ChangeDraftView => ({ faults, values, made: null, rows: null });
+  const between = form.check?.(values) ?? {};
+  if (!typed.isSound || acres === null || Object.keys(between).length > 0) return notYet({ ...between, ...typed.faults });
+  const layout = form.build(circumstances(ground, acres, (rate ?? zero).div(hundred), form.beforeDrying), values, ground);
+  if (rate === null && layout.change.lines.some(isCapital)) return notYet({ rate: "Enter the interest rate: something here serves for years." });
   const name = (draft["name"] ?? "").trim();
   const faults = nameFaults(name, ground.report);
   return {
-    faults, made: { layout, answer: changeAnswer(layout.change, ground.prices) },
+    faults, values, made: { layout, answer: changeAnswer(layout.change, ground.prices) },
     rows: Object.keys(faults).length > 0 ? null : changeRows({
       change: layout.change, name, target: ground.name, acres: acres.eq(ground.budget.area) ? null : acres, active, grain: grainOf(ground.budget),
     }),

@@ -9,11 +9,12 @@ import { higherRent } from "../../core/partialBudget/layouts/rent";
 import { anotherSeedingRate } from "../../core/partialBudget/layouts/seedingRate";
 import { extraPass, secondSite, type TankItem } from "../../core/partialBudget/layouts/spraying";
 import { hours, money, moneyPerArea, moneyPerHour, moneyPerUnit, moneyPerYear, points, seedsPerArea, share, yieldPerArea, years } from "../../core/units";
-import type { Wanted } from "../parts/typed";
+import type { Faults, Wanted } from "../parts/typed";
 import type { Format } from "../format";
 import { seedOf, type Ground } from "./ground";
+import { lengthName, openerWear, wearBoxes, wearFaults, wearWords } from "./openerWear";
 
-/** One box. `{…}` in a label stands for a unit: {area}, {yield}, {money}. */
+/** One box. `{…}` in a label stands for a unit: {area}, {yield}, {money}, {length}. */
 export type Box = {
   readonly name: string;
   readonly label: string;
@@ -31,6 +32,10 @@ export type LayoutForm = {
   readonly boxes: readonly Box[];
   /** Whether the grain of the layout is without drying. */
   readonly beforeDrying?: boolean;
+  /** What is wrong between boxes that are sound each for itself. */
+  readonly check?: (values: Values) => Faults<string>;
+  /** What the boxes say by themselves, whatever the answer. */
+  readonly says?: (values: Values, format: Format) => string;
   /** Called with sound values only. */
   readonly build: (of: Circumstances, values: Values, ground: Ground) => Layout;
 };
@@ -89,15 +94,19 @@ export const layoutForms: readonly LayoutForm[] = [
   {
     name: "Rebuild worn row units",
     boxes: [
-      must("rows", "Rows", { wanted: above }), must("rebuilt", "Rows rebuilt", { wanted: above }), must("parts", "Parts per row"), may("hours", "Shop hours per row"), wage,
+      ...wearBoxes, must("rows", "Rows", { wanted: above }), must("rebuilt", "Rows rebuilt", { wanted: above }), must("parts", "Parts per row"),
+      may("hours", "Shop hours per row", { hint: "two days of 8 h on 16 rows would be 1" }), wage,
       must("years", "Years kept", { wanted: above }), may("spared", "Repairs spared a year, in all"),
       may("badRows", "Rows that plant badly", { hint: "blank: the answer is the yield that must be kept" }), may("loss", "Yield that such a row loses, %", { hint: "of its own yield" }),
     ],
-    build: (of, { number }, { budget }) => {
+    check: wearFaults,
+    says: (values, format) => { const wear = openerWear(values); return wear === null ? "" : wearWords(wear, format); },
+    build: (of, values, { budget }) => {
+      const { number } = values;
       const [bad, loss] = [number("badRows"), number("loss")];
       return rebuildRowUnits({
         ...of, rows: number("rows")!, rowsRebuilt: number("rebuilt")!, partsPerRow: money(number("parts")!), shopHoursPerRow: hours(number("hours") ?? zero), wage: moneyPerHour(number("wage")!),
-        yearsKept: years(number("years")!), repairsSpared: given(number("spared"), moneyPerYear),
+        yearsKept: years(number("years")!), repairsSpared: given(number("spared"), moneyPerYear), wear: openerWear(values),
         badRows: bad === null || loss === null ? null : { rows: bad, yield: budget.yields.used, loss: percent(loss) },
       });
     },
@@ -170,4 +179,4 @@ export const layoutForms: readonly LayoutForm[] = [
 
 /** The label of a box with its units. */
 export const boxLabel = ({ label }: Box, { crop }: Ground, format: Format): string =>
-  label.replace("{area}", format.areaName).replace("{yield}", `${crop.yieldUnit} per ${format.areaName}`).replace("{money}", format.perArea);
+  label.replace("{area}", format.areaName).replace("{yield}", `${crop.yieldUnit} per ${format.areaName}`).replace("{money}", format.perArea).replace("{length}", lengthName(format));

@@ -25,7 +25,7 @@ const needed = ({ change, lead }: Layout) => {
   return result.found ? result.value.toFixed(4) : result.why;
 };
 const wheels = { ...here, rows: new Decimal("12"), pricePerRow: money("300"), yearsKept: years("5"), salvage: null, fittingHours: hours("6"), wage: moneyPerHour("25"), upkeep: moneyPerArea("0.10"), yieldGain: null };
-const rebuild = { ...here, rows: new Decimal("12"), rowsRebuilt: new Decimal("12"), partsPerRow: money("250"), shopHoursPerRow: hours("1.5"), wage: moneyPerHour("25"), yearsKept: years("4"), repairsSpared: null, badRows: null };
+const rebuild = { ...here, rows: new Decimal("12"), rowsRebuilt: new Decimal("12"), partsPerRow: money("250"), shopHoursPerRow: hours("1.5"), wage: moneyPerHour("25"), yearsKept: years("4"), repairsSpared: null, wear: null, badRows: null };
 const hybrid: AnotherHybrid = {
   ...here, yieldNow: yieldPerArea("190"), yieldGain: null, dryingPerPoint: moneyPerUnit("0.05"),
   now: { seedsPerArea: seedsPerArea("34000"), pricePerUnit: money("250"), seedsPerUnit: new Decimal("80000"), traitFee: null, wetPoints: points("4"), discount: null },
@@ -70,6 +70,11 @@ describe("worn row units", () => {
     expect(result.quadrants["reduced costs"].perYear!.toString()).toBe("200");
     // 3,000 + 450 over four years at 6 %: × 0.2885914924
     expect(result.quadrants["added costs"].perYear!.toFixed(2)).toBe("995.64");
+  });
+  it("say beside the parts how far they are worn, and count the same", () => {
+    const worn = rebuildRowUnits({ ...rebuild, wear: { ...commonOpener, measured: new Decimal("14.6") } }).change;
+    expect(worn.lines.map(({ item }) => item)).toEqual(["Yield kept", "Parts (openers 80% worn)", "Shop labour"]);
+    expect(netChange(worn).netOfKnown.perYear.eq(netChange(rebuildRowUnits(rebuild).change).netOfKnown.perYear)).toBe(true);
   });
   it("say that the manual rules", () => expect(rebuildRowUnits(rebuild).cautions.some((each) => each.includes("manual"))).toBe(true));
 });

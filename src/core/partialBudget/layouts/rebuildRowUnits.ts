@@ -1,5 +1,5 @@
 import { blankGainCaution, manualCaution, raisedPlanterCaution } from "../../cautions";
-import { Decimal } from "../../decimal";
+import { Decimal, hundred } from "../../decimal";
 import { findingsOn } from "../../tables/trialFindings";
 import { money, yieldPerArea, type Hours, type Money, type MoneyPerHour, type MoneyPerYear, type Share, type Years, type Yield } from "../../units";
 import { outlay, perYear } from "../change";
@@ -36,18 +36,20 @@ export type RebuildRowUnits = Circumstances & {
   readonly yearsKept: Years;
   /** Repairs and stops in season that sound rows spare, a year; `null`: none. */
   readonly repairsSpared: MoneyPerYear | null;
+  /** What was measured on the openers, to be read beside the parts; it moves no figure. `null`: nothing. */
+  readonly wear: OpenerWear | null;
   /** The rows that plant badly, and the share of its yield that such a row loses; `null`: not known. */
   readonly badRows: { readonly rows: Decimal; readonly yield: Yield; readonly loss: Share } | null;
 };
 
 /** Worn row units: rebuild them, or run on. The loss that running on brings is blank until bad rows are told of. */
 export function rebuildRowUnits(of: RebuildRowUnits): Layout {
-  const { badRows } = of;
+  const { badRows, wear } = of;
   const kept = yieldGain(of, badRows === null ? null : lossToBadRows(badRows.yield, badRows.rows, of.rows, badRows.loss), "Yield kept");
   return layout("Rebuild worn row units", of, lines(
     kept,
     given(of.repairsSpared, (spared) => perYear("reduced costs", { item: "Repairs spared in season", unit: "year", quantity: new Decimal("1"), price: money(spared) })),
-    outlay("added costs", { item: "Parts", unit: "rows", quantity: of.rowsRebuilt, price: of.partsPerRow }, of.yearsKept),
+    outlay("added costs", { item: wear === null ? "Parts" : `Parts (openers ${wearUsed(wear).used.times(hundred).toDecimalPlaces(0).toFixed()}% worn)`, unit: "rows", quantity: of.rowsRebuilt, price: of.partsPerRow }, of.yearsKept),
     given(of.rowsRebuilt.times(of.shopHoursPerRow), (hours) => outlay("added costs", { item: "Shop labour", unit: "h", quantity: hours, price: money(of.wage) }, of.yearsKept)),
   ), { lead: { of: "quantity", line: kept }, findings: findingsOn("row unit wear"), cautions: [blankGainCaution, manualCaution, raisedPlanterCaution] });
 }
