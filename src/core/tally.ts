@@ -1,0 +1,122 @@
+/**
+ * A running total of many rows, exact until it is asked for.
+ *
+ * Adding decimals one by one makes a new decimal for each row, and a season may have a hundred thousand rows. A tally
+ * adds the digits themselves, as decimal.js keeps them (documented there: `d` are whole numbers below ten million, the
+ * first of them worth ten million to the power ⌊e ÷ 7⌋, and `s` is the sign). Every number in here is a whole number
+ * below 2^53, so nothing is lost on the way, and the total is rounded once, to the digits of our decimals.
+ */
+import { Decimal, one, zero } from "./decimal";
+
+const base = 10_000_000;
+const digitsInWord = 7;
+/** So many additions keep every word below 2^53 before its carry is passed on: each adds less than 2^25 a few times. */
+const additionsBeforeCarry = 4_000_000;
+
+/** The digits of a decimal, and of each word of ours. */
+type Words = Decimal["d"];
+type Place = Decimal["e"];
+
+export class Tally {
+  /** Words from the least to the greatest; the first is worth ten million to the power `lowest`. */
+  readonly #words: Words = [];
+  #lowest: Place = 0;
+  #additions = 0;
+
+  /** Adds a value. @throws RangeError on one that is not finite. */
+  add(value: Decimal): this {
+    return this.#place(value, one, one, value.s);
+  }
+
+  /** Takes a value off. */
+  subtract(value: Decimal): this {
+    return this.#place(value, one, one, -value.s);
+  }
+
+  /** Adds a product, which is never rounded on its own. */
+  addProduct(a: Decimal, b: Decimal, c: Decimal = one): this {
+    return this.#place(a, b, c, a.s * b.s * c.s);
+  }
+
+  /** The total, rounded once; zero where nothing was added. */
+  total(): Decimal {
+    this.#carry();
+    const words = this.#words;
+    let top = words.length - 1;
+    while (top >= 0 && words[top] === 0) top -= 1;
+    if (top < 0) return zero;
+    // After carrying, all words but the greatest are positive; a total below zero is written by its distance from zero.
+    const isNegative = words[top]! < 0;
+    const magnitude = isNegative ? negated(words, top) : words;
+    let digits = "";
+    for (let word = top; word >= 0; word -= 1) digits += String(magnitude[word]).padStart(digitsInWord, "0");
+    return new Decimal(`${isNegative ? "-" : ""}${digits}e${String(this.#lowest * digitsInWord)}`).toSignificantDigits();
+  }
+
+  #place(a: Decimal, b: Decimal, c: Decimal, sign: Place): this {
+    // decimal.js has no digits for NaN and Infinity, whatever its types say.
+    if (!a.isFinite() || !b.isFinite() || !c.isFinite()) throw new RangeError("a tally adds finite values only");
+    const [d, f, g] = [a.d, b.d, c.d];
+    if (d[0] === 0 || f[0] === 0 || g[0] === 0) return this;
+    const greatest = power(a) + power(b) + power(c);
+    this.#reach(greatest - (d.length + f.length + g.length) + 3, greatest + 2);
+    const first = greatest - this.#lowest;
+    for (let i = 0; i < d.length; i += 1) {
+      for (let j = 0; j < f.length; j += 1) {
+        const product = d[i]! * f[j]!;
+        const high = product < base ? 0 : (product - (product % base)) / base;
+        const low = product - high * base;
+        for (let k = 0; k < g.length; k += 1) {
+          const at = first - i - j - k;
+          this.#put(at, low * g[k]!, sign);
+          if (high !== 0) this.#put(at + 1, high * g[k]!, sign);
+        }
+      }
+    }
+    this.#additions += d.length * f.length * g.length;
+    if (this.#additions >= additionsBeforeCarry) this.#carry();
+    return this;
+  }
+
+  /** Adds a product of two words at a place and the one above. */
+  #put(at: Place, product: Place, sign: Place): void {
+    const words = this.#words;
+    const low = product % base;
+    words[at]! += sign * low;
+    if (low !== product) words[at + 1]! += (sign * (product - low)) / base;
+  }
+
+  /** Makes room for the words from one power to another. */
+  #reach(from: Place, to: Place): void {
+    const words = this.#words;
+    if (words.length === 0) this.#lowest = from;
+    for (; this.#lowest > from; this.#lowest -= 1) words.unshift(0);
+    while (words.length <= to - this.#lowest) words.push(0);
+  }
+
+  /** Brings every word but the greatest between zero and the base. */
+  #carry(): void {
+    const words = this.#words;
+    this.#additions = 0;
+    let carried = 0;
+    for (let at = 0; at < words.length; at += 1) {
+      const word = words[at]! + carried;
+      const rest = at === words.length - 1 ? word : ((word % base) + base) % base;
+      words[at] = rest;
+      carried = (word - rest) / base;
+    }
+  }
+}
+
+/** The power of ten million that the first word of a decimal is worth: ⌊e ÷ 7⌋. */
+const power = ({ e }: Decimal): Place => (e - (((e % digitsInWord) + digitsInWord) % digitsInWord)) / digitsInWord;
+
+/** The words of a total below zero, counted from zero. */
+function negated(words: Words, top: Place): Words {
+  let borrowed = 0;
+  return words.slice(0, top + 1).map((word, at) => {
+    const value = -word - borrowed;
+    borrowed = value < 0 && at < top ? 1 : 0;
+    return value + borrowed * base;
+  });
+}
