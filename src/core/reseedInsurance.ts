@@ -4,12 +4,20 @@
  * of corn or 3 of soybeans. What binds today, and what counts as replanting, only the insurer can say.
  */
 import { Decimal } from "./decimal";
+import type { Source } from "./tables/source";
 import { moneyPerArea, type MoneyPerArea, type MoneyPerUnit, type Share, type Yield } from "./units";
 
 const appraisalBelow = new Decimal("0.9");
 const shareOfGuarantee = new Decimal("0.2");
 /** Bushels per acre at most (Iowa State University Extension, ICM 27 July 1998). */
 export const mostBushels = { corn: new Decimal("8"), soybeans: new Decimal("3") } as const;
+
+/** Where the rule was read. */
+export const replantRuleSource: Source = {
+  title: "Integrated Crop Management, 27 July 1998", publisher: "Iowa State University Extension", year: "1998", address: "not kept", where: "text on replant payments",
+};
+/** What the rule leaves out, word for word the same everywhere. */
+export const replantRuleLimits = "An estimate by a rule of 1998, for the United States: at least 20 acres or a fifth of the unit, whichever is less; not on area plans or the least coverage. Your policy and your insurer's adjuster decide.";
 
 export type ReplantPayment = {
   readonly guaranteedYield: Decimal;

@@ -45,9 +45,10 @@ function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
   const [isSaving, setSaving] = useState(false);
   const [told, setTold] = useState<Told>(null);
   const element = useRef<HTMLFormElement>(null);
+  const decimalComma = useDecimalComma();
   // What is not typed over follows the season.
-  const draft = { ...emptyChange(form, ground), ...typed };
-  const view = changeDraftView(draft, form, ground, { decimalComma: useDecimalComma(), active });
+  const draft = { ...emptyChange(form, ground, decimalComma), ...typed };
+  const view = changeDraftView(draft, form, ground, { decimalComma, active });
   const box = (name: string, label: string, more: { hint?: string | undefined; required?: boolean; text?: boolean } = {}) => (
     <Entry
       key={name} label={label} value={draft[name] ?? ""} hint={more.hint} required={more.required ?? false} numeric={more.text !== true}

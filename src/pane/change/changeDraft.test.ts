@@ -26,7 +26,7 @@ const typed: Record<string, ChangeDraft> = {
 const form = (name: string) => layoutForms.find((each) => each.name === name)!;
 function made(name: string, target = "field Mill Road", more: ChangeDraft = {}) {
   const ground = groundOf(report, target)!;
-  const draft = { ...emptyChange(form(name), ground), ...typed[name], name: `My ${name}`, ...more };
+  const draft = { ...emptyChange(form(name), ground, false), ...typed[name], name: `My ${name}`, ...more };
   return changeDraftView(draft, form(name), ground, { decimalComma: false, active: true });
 }
 
@@ -69,9 +69,17 @@ describe("a new change", () => {
 
   it("is prefilled from the season and fills nothing else", () => {
     const ground = groundOf(report, "field Mill Road")!;
-    expect(emptyChange(form("Another seeding rate"), ground)).toEqual({ name: "Another seeding rate", acres: "120", rate: "", from: "34000", to: "", price: "268", perUnit: "80000", gain: "" });
-    expect(emptyChange(form("A higher rent"), ground)).toMatchObject({ from: "235", to: "", margin: "", gain: "" });
+    expect(emptyChange(form("Another seeding rate"), ground, false)).toEqual({ name: "Another seeding rate", acres: "120", rate: "", from: "34000", to: "", price: "268", perUnit: "80000", gain: "" });
+    expect(emptyChange(form("A higher rent"), ground, false)).toMatchObject({ from: "235", to: "", margin: "", gain: "" });
     expect(layoutForms.every(({ boxes }) => boxes.filter(({ name }) => name === "gain").every(({ begin }) => begin === undefined))).toBe(true);
+  });
+
+  it("is prefilled with a decimal comma where numbers are typed so, and reads the same", () => {
+    const ground = groundOf(report, "crop Corn")!;
+    const comma = emptyChange(form("Another seeding rate"), ground, true);
+    expect(comma.acres).toBe("198,5");
+    const read = changeDraftView({ ...comma, to: "31.000", name: "Fewer" }, form("Another seeding rate"), ground, { decimalComma: true, active: false });
+    expect([read.faults, String(read.made!.layout.change.area)]).toEqual([{}, "198.5"]);
   });
 
   it("names what is wrong at its box: a number, an interest rate where something serves for years, a name that is taken", () => {

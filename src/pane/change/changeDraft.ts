@@ -1,5 +1,5 @@
 /** A new change as it is being typed: what is wrong with it, its answer, and the rows that it becomes. */
-import { hundred, zero } from "../../core/decimal";
+import { hundred, zero, type Decimal } from "../../core/decimal";
 import { changeAnswer, type ChangeAnswer } from "../../core/partialBudget/changeAnswer";
 import { isCapital } from "../../core/partialBudget/change";
 import { grainOf } from "../../core/partialBudget/grain";
@@ -7,7 +7,7 @@ import type { Layout } from "../../core/partialBudget/layouts/layout";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { plain } from "../../workbook/words";
 import type { EntryRow } from "../commands/addEntries";
-import { Typed, type Faults } from "../parts/typed";
+import { Typed, typedAs, type Faults } from "../parts/typed";
 import { changeRows } from "./changeRows";
 import { circumstances, type Ground } from "./ground";
 import type { LayoutForm, Values } from "./layoutForms";
@@ -16,11 +16,12 @@ import type { LayoutForm, Values } from "./layoutForms";
 export type ChangeDraft = { readonly [box: string]: string };
 
 /** The boxes as a form begins: the layout's name, all acres, the operating interest rate, and what the season knows. */
-export function emptyChange(form: LayoutForm, ground: Ground): ChangeDraft {
+export function emptyChange(form: LayoutForm, ground: Ground, decimalComma: boolean): ChangeDraft {
+  const text = (value: Decimal | null | undefined) => (value === null || value === undefined ? "" : typedAs(value, decimalComma));
   const rate = ground.report.season.settings.operatingInterest?.rate ?? null;
   return {
-    name: form.name, acres: ground.budget.area.toString(), rate: rate === null ? "" : rate.times(hundred).toString(),
-    ...Object.fromEntries(form.boxes.map(({ name, begin }) => [name, begin?.(ground)?.toDecimalPlaces(4).toString() ?? ""])),
+    name: form.name, acres: text(ground.budget.area), rate: text(rate?.times(hundred)),
+    ...Object.fromEntries(form.boxes.map(({ name, begin }) => [name, text(begin?.(ground)?.toDecimalPlaces(4))])),
   };
 }
 

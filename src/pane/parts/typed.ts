@@ -4,6 +4,9 @@ import { typedNumber } from "../purchase/purchaseDraft";
 
 export type Faults<Name extends string> = { readonly [N in Name]?: string };
 
+/** A number as it would be typed, to begin a box with: in a workbook of decimal commas a point would be taken for thousands. */
+export const typedAs = (value: Decimal, decimalComma: boolean): string => (decimalComma ? value.toFixed().replace(".", ",") : value.toFixed());
+
 export type Wanted = { readonly needed?: boolean; readonly aboveZero?: boolean; readonly mayBeNegative?: boolean };
 
 /** Reads the boxes of a form one by one and gathers their faults. */

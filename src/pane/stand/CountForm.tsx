@@ -16,12 +16,13 @@ export type CountFormProps = { readonly field: Field };
 /** One place counted: typed, checked, added as a row of Stand counts; the next place is measured out the same way. */
 export function CountForm({ field }: CountFormProps) {
   const { host, watch, format, fault } = usePane();
-  const [draft, setDraft] = useState<CountDraft>(() => emptyCount(today(), field, format.areaUnit));
+  const decimalComma = useDecimalComma();
+  const [draft, setDraft] = useState<CountDraft>(() => emptyCount(today(), field, format.areaUnit, decimalComma));
   const [wasTried, setTried] = useState(false);
   const [isAdding, setAdding] = useState(false);
   const [told, setTold] = useState<Told>(null);
   const form = useRef<HTMLFormElement>(null);
-  const { faults, says, row } = countView(draft, field, useDecimalComma(), format);
+  const { faults, says, row } = countView(draft, field, decimalComma, format);
   const { across, along } = lengthUnits[format.areaUnit];
 
   const add = async () => {

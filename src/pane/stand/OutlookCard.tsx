@@ -5,6 +5,7 @@ import { estimateCaution } from "../../core/cautions";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { Disclosure } from "../parts/Disclosure";
 import { Entry } from "../parts/Entry";
+import { typedAs } from "../parts/typed";
 import { KeepButton } from "../parts/KeepButton";
 import { FigureTable } from "../season/FigureTable";
 import { usePane } from "../paneContext";
@@ -65,10 +66,11 @@ function TableInUse({ region, source, address, limits, cells }: ReturnType<typeo
 function Uneven({ stand, yieldUnit }: { readonly stand: FieldStand; readonly yieldUnit: string }) {
   const { format, jump } = usePane();
   const { name, source, uniformityLoss = null } = stand.field;
+  const decimalComma = useDecimalComma();
   // What is not typed over follows the workbook.
   const [typed, setTyped] = useState<string | null>(null);
-  const box = typed ?? uniformityLoss?.toString() ?? "";
-  const { says, fault, toKeep } = tryLoss(box, stand, yieldUnit, useDecimalComma(), format);
+  const box = typed ?? (uniformityLoss === null ? "" : typedAs(uniformityLoss, decimalComma));
+  const { says, fault, toKeep } = tryLoss(box, stand, yieldUnit, decimalComma, format);
   return (
     <>
       <p>The number of plants says nothing of gaps and late plants. If they cost yield, say how much; nothing is taken off otherwise.</p>

@@ -4,11 +4,14 @@ import { reseedNotices } from "../../core/reseed";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { Disclosure } from "../parts/Disclosure";
 import { Entry } from "../parts/Entry";
+import { typedAs } from "../parts/typed";
 import { Lines } from "../parts/Lines";
 import { FigureTable } from "../season/FigureTable";
 import { usePane } from "../paneContext";
 import { useDecimalComma } from "../useDecimalComma";
 import { emptyReseed, reseedQuestion, type ReseedDraft, type ReseedField } from "./reseedDraft";
+import { ReplantEstimate } from "./ReplantEstimate";
+import { cropOfRule } from "./replantEstimate";
 import { reseedView } from "./reseedView";
 import { SaveReseed } from "./SaveReseed";
 import { isThin } from "./standView";
@@ -35,11 +38,13 @@ export function ReseedCard({ stand, report }: ReseedCardProps) {
 
 function Reseed({ stand, report }: ReseedCardProps) {
   const { format } = usePane();
+  const decimalComma = useDecimalComma();
   const [changed, setChanged] = useState<Partial<ReseedDraft>>({});
   // What is not typed over follows the counts and the season.
-  const draft: ReseedDraft = { ...emptyReseed(report, stand), ...changed };
-  const { faults, question } = reseedQuestion(draft, report, stand, useDecimalComma());
+  const draft: ReseedDraft = { ...emptyReseed(report, stand, decimalComma), ...changed };
+  const { faults, question } = reseedQuestion(draft, report, stand, decimalComma);
   const mine = report.figures.crops.find(({ crop }) => crop === stand.field.crop)!;
+  const ruled = cropOfRule(mine.crop, mine.yieldUnit, format.areaUnit);
   const field = mine.fields.find((each) => each.field === stand.field.name)!;
   const ground = { summary: stand.summary, fieldArea: stand.field.area, outlook: field.outlook.budget.yields.outlook, yieldUnit: mine.yieldUnit };
   const view = question === null ? null : reseedView(question, ground, format);
@@ -56,6 +61,11 @@ function Reseed({ stand, report }: ReseedCardProps) {
         <div className="pn-pair">{box("seed", "Seed", "as the first seeding cost")}{box("seedCredit", "Seller's credit on it")}</div>
         <div className="pn-pair">{box("endOldStand", "Ending the old stand")}{box("pass", "Planting pass")}</div>
         <div className="pn-pair">{box("herbicide", "Herbicide")}{box("insurance", "Insurance payment", "as your insurer said")}</div>
+        {ruled !== null && (
+          <Disclosure look="line" label="Estimate the insurance payment" keeps>
+            <ReplantEstimate crop={ruled} take={(payment) => setChanged((before) => ({ ...before, insurance: typedAs(payment, decimalComma) }))} />
+          </Disclosure>
+        )}
         <Disclosure look="line" label="Treatment, other costs, price, moisture, allowance" keeps>
           <div className="pn-pair">{box("treatment", `Treatment, ${per}`)}{box("other", `Other, ${per}`)}</div>
           <div className="pn-pair">{box("price", `Price per ${mine.yieldUnit}`)}{box("drying", `Drying per ${mine.yieldUnit} and point`)}</div>

@@ -6,12 +6,18 @@ import { countView, emptyCount, nextCount } from "./countDraft";
 
 const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
 const mill = field("Mill", "100", "200", { rowWidth: new Decimal("30") });
-const draft = { ...emptyCount("2031-06-02", mill, "ac"), plants: "26", doubtful: "3", remark: " =odd " };
+const draft = { ...emptyCount("2031-06-02", mill, "ac", false), plants: "26", doubtful: "3", remark: " =odd " };
 
 describe("a count being typed", () => {
   it("starts from the field's row width and a thousandth of an acre", () => {
     // 17 ft 5 in at 30 in, as extension leaflets print it.
     expect([draft.rowWidth, draft.length]).toEqual(["30", "17.42"]);
+  });
+
+  it("starts from numbers as they are typed, with a decimal comma where the workbook has it", () => {
+    const comma = emptyCount("2031-06-02", { ...mill, rowWidth: new Decimal("30.5") }, "ac", true);
+    expect([comma.rowWidth, comma.length]).toEqual(["30,5", "17,14"]);
+    expect(countView({ ...comma, plants: "26" }, mill, true, format).says).toMatch(/^26 on 17.14 ft of row, 30.5 in wide/);
   });
 
   it("says the stand of the place, a doubtful plant as one half", () => {

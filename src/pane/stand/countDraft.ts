@@ -5,6 +5,7 @@ import { rowLengthOfThousandth, standAt, type CountedPlace } from "../../core/st
 import { typedNumber } from "../purchase/purchaseDraft";
 import type { EntryRow } from "../commands/addEntries";
 import type { Format } from "../format";
+import { typedAs } from "../parts/typed";
 
 export type CountDraft = {
   readonly date: string;
@@ -22,10 +23,11 @@ export type CountField = Exclude<keyof CountDraft, "how">;
 export const lengthUnits: Readonly<Record<AreaUnit, { readonly across: string; readonly along: string }>> = { ac: { across: "in", along: "ft" }, ha: { across: "cm", along: "m" } };
 
 /** An empty form; row width and length as in the field, a length of row of one thousandth of the area unit. */
-export function emptyCount(date: string, field: Field | undefined, unit: AreaUnit): CountDraft {
+export function emptyCount(date: string, field: Field | undefined, unit: AreaUnit, decimalComma: boolean): CountDraft {
   const width = field?.rowWidth ?? null;
+  const text = (value: Decimal) => typedAs(value, decimalComma);
   return {
-    date, how: "length", rowWidth: width?.toString() ?? "", length: width === null ? "" : rowLengthOfThousandth(width, unit).toDecimalPlaces(2).toString(),
+    date, how: "length", rowWidth: width === null ? "" : text(width), length: width === null ? "" : text(rowLengthOfThousandth(width, unit).toDecimalPlaces(2)),
     hoop: "", plants: "", doubtful: "", remark: "",
   };
 }

@@ -5,7 +5,7 @@ import type { ReseedQuestion } from "../../core/reseed";
 import type { FieldStand } from "../../core/stand/fieldStand";
 import { area, moneyPerArea, moneyPerUnit, plantsPerArea, points, type PlantsPerArea } from "../../core/units";
 import type { SeasonReport } from "../../workbook/seasonReport";
-import { Typed, type Faults } from "../parts/typed";
+import { Typed, typedAs, type Faults } from "../parts/typed";
 
 export const reseedCostFields = ["endOldStand", "seed", "seedCredit", "pass", "treatment", "herbicide", "other", "insurance"] as const;
 const reseedFields = ["area", "stand", "date", "newStand", "price", "drying", "keptPoints", "newPoints", "allowance", ...reseedCostFields] as const;
@@ -19,16 +19,16 @@ const daysToReseed = 3;
  * From the field's counts: the whole field, its mean stand, the target stand again three days after the counts; the season's
  * price and moisture; seed as it cost the first time. All other costs, the insurance and the allowance are blank.
  */
-export function emptyReseed({ season, figures }: SeasonReport, { field, summary }: FieldStand): ReseedDraft {
+export function emptyReseed({ season, figures }: SeasonReport, { field, summary }: FieldStand, decimalComma: boolean): ReseedDraft {
   const crop = season.crops.find(({ name }) => name === field.crop)!;
   const mine = figures.crops.flatMap(({ fields }) => fields).find((each) => each.field === field.name)!;
   const seed = sum(mine.outlook.charges.filter(({ kind }) => kind === "seed").map(({ amount }) => amount)).div(field.area);
   const { expectedHarvestMoisture: harvested, standardMoisture: standard } = crop;
   const wet = harvested === null || standard === null || harvested.lte(standard) ? zero : harvested.minus(standard);
-  const text = (value: Decimal | null, places: 0 | 2 = 2) => (value === null ? "" : value.toDecimalPlaces(places).toString());
+  const text = (value: Decimal | null, places: 0 | 2 = 2) => (value === null ? "" : typedAs(value.toDecimalPlaces(places), decimalComma));
   return {
     area: text(field.area), stand: text(summary.mean, 0), date: later(summary.to, daysToReseed), newStand: text(field.targetStand, 0),
-    price: text(crop.price), drying: (season.settings.dryingChargePerPoint ?? zero).toString(), keptPoints: text(wet), newPoints: text(wet),
+    price: text(crop.price), drying: typedAs(season.settings.dryingChargePerPoint ?? zero, decimalComma), keptPoints: text(wet), newPoints: text(wet),
     allowance: "", endOldStand: "", seed: seed.isZero() ? "" : text(seed), seedCredit: "", pass: "", treatment: "", herbicide: "", other: "", insurance: "",
   };
 }

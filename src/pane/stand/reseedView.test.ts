@@ -8,7 +8,7 @@ import { reseedView } from "./reseedView";
 const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
 const report = seasonReport(countedContent);
 const stand = report.figures.stands.find(({ field }) => field.name === "Mill Road")!;
-const begun = emptyReseed(report, stand);
+const begun = emptyReseed(report, stand, false);
 const ask = (changes: Partial<ReseedDraft> = {}) => reseedQuestion({ ...begun, ...changes }, report, stand, false);
 const ground = { summary: stand.summary, fieldArea: stand.field.area, outlook: stand.outlook!.ok ? stand.outlook!.value.outlook : stand.field.yieldGoal, yieldUnit: "bu" };
 function answered(changes: Partial<ReseedDraft>) {
@@ -22,6 +22,12 @@ describe("the question whether to reseed", () => {
     // Seed: 18,760 ÷ 70 bags a bag × 34,000 ÷ 80,000.
     expect(begun).toMatchObject({ area: "120", stand: "21625", date: "2031-06-05", newStand: "32000", price: "4.35", seed: "113.9", drying: "0", keptPoints: "0" });
     expect([begun.endOldStand, begun.seedCredit, begun.pass, begun.treatment, begun.herbicide, begun.other, begun.insurance, begun.allowance].join("")).toBe("");
+  });
+
+  it("asks the same where numbers are typed with a decimal comma", () => {
+    const comma = reseedQuestion(emptyReseed(report, stand, true), report, stand, true);
+    expect(comma).toEqual(ask());
+    expect(emptyReseed(report, stand, true).price).toBe("4,35");
   });
 
   it("names what is wrong at the box", () => {

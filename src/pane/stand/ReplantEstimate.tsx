@@ -1,0 +1,35 @@
+import { Button } from "@fluentui/react-components";
+import { useState } from "react";
+import { adjusterCaution } from "../../core/cautions";
+import type { Decimal } from "../../core/decimal";
+import { replantRuleLimits, replantRuleSource, type mostBushels } from "../../core/reseedInsurance";
+import { Entry } from "../parts/Entry";
+import { usePane } from "../paneContext";
+import { useDecimalComma } from "../useDecimalComma";
+import { estimateView, type EstimateDraft, type EstimateField } from "./replantEstimate";
+
+export type ReplantEstimateProps = {
+  readonly crop: keyof typeof mostBushels;
+  /** Puts the payment per acre into the question. */
+  readonly take: (payment: Decimal) => void;
+};
+
+/** What the insurer might pay for reseeding, before he has spoken. */
+export function ReplantEstimate({ crop, take }: ReplantEstimateProps) {
+  const { format } = usePane();
+  const [draft, setDraft] = useState<EstimateDraft>({});
+  const { faults, says, payment } = estimateView(draft, crop, useDecimalComma(), format);
+  const box = (of: EstimateField, label: string, hint?: string) => (
+    <Entry label={label} value={draft[of] ?? ""} fault={faults[of]} hint={hint} numeric change={(value) => setDraft((before) => ({ ...before, [of]: value }))} />
+  );
+  return (
+    <>
+      <p><strong>{adjusterCaution}</strong></p>
+      <div className="pn-pair">{box("approved", "Approved yield, bu per acre", "of your policy")}{box("coverage", "Coverage, %")}</div>
+      <div className="pn-pair">{box("appraisal", "Appraised yield, bu per acre", "the adjuster's; not the outlook")}{box("price", "Policy's price per bu")}</div>
+      <div aria-live="polite">{says.map((line) => <p key={line}>{line}</p>)}</div>
+      <p className="pn-buttons"><Button disabledFocusable={payment === null} onClick={() => { if (payment !== null) take(payment); }}>Put it in as the insurance payment</Button></p>
+      <p className="pn-note">{replantRuleLimits} Source: {replantRuleSource.publisher}, {replantRuleSource.title}.</p>
+    </>
+  );
+}
