@@ -1,14 +1,18 @@
 /** What is said of a change: what it comes to, what it must bring to pay, when its outlay is back, and how price moves it. */
-import type { MoneyPerUnit } from "../units";
+import type { MoneyPerUnit, Yield } from "../units";
 import { breakEven, type BreakEven } from "./breakEven";
 import { isGrain, type Change, type ChangeLine } from "./change";
 import type { Entry, Setting } from "./entry";
 import { netChange, type NetChange } from "./netChange";
 import { payback, type Payback } from "./payback";
-import { strip, type Strip } from "./strip";
+import { priceYieldGrid, strip, type PriceYieldGrid, type Strip } from "./strip";
 
 /** The crop's prices; where no low or high one is entered the strip has the expected one in its place. */
-export type PriceRange = { readonly low: MoneyPerUnit | null; readonly expected: MoneyPerUnit; readonly high: MoneyPerUnit | null };
+export type PriceRange = {
+  readonly low: MoneyPerUnit | null; readonly expected: MoneyPerUnit; readonly high: MoneyPerUnit | null;
+  /** Yield outlook of what the change is about: a line of more than half of it is a crop, not a difference. Left out: not known. */
+  readonly cropYield?: Yield;
+};
 
 export type ChangeAnswer = {
   readonly net: NetChange;
@@ -25,6 +29,10 @@ export type ChangeAnswer = {
   readonly payback: Payback | null;
   /** At the low, expected and high price of the crop; `null` where no line sells grain or neither a low nor a high price is known. */
   readonly strip: Strip<NetChange> | null;
+  /**
+   * The same with the yield moved too; `null` while an entry is blank, where no line is a difference in yield, and without prices.
+   */
+  readonly grid: PriceYieldGrid | null;
   /** The yield gain at which the change pays at each of these prices; `null` without a strip or a gain. */
   readonly gainNeeded: Strip<BreakEven> | null;
 };
@@ -40,8 +48,9 @@ export function changeAnswer(change: Change, prices: PriceRange | null): ChangeA
   const sellsGrain = change.lines.some((line) => isGrain(line.price));
   const priceEntry: Entry | null = sellsGrain ? { of: "grain price" } : gain === null ? null : { of: "price", line: gain };
   const atPrices = sellsGrain && prices !== null && (prices.low !== null || prices.high !== null) ? priceStrip(change, prices) : null;
+  const net = netChange(change);
   return {
-    net: netChange(change), gain, strip: atPrices,
+    net, gain, grid: prices === null || net.net.perYear === null ? null : gridOf(change, prices), strip: atPrices,
     gainNeeded: gain === null || atPrices === null ? null : gainStrip(change.lines.indexOf(gain), atPrices),
     breakEven: {
       yieldGain: gain === null ? null : breakEven(change, { of: "quantity", line: gain }),
@@ -60,6 +69,13 @@ function gainLine({ lines }: Change): ChangeLine | null {
 function priceStrip(change: Change, { low, expected, high }: PriceRange): Strip<NetChange> {
   const at = (price: MoneyPerUnit | null): readonly Setting[] => [{ entry: { of: "grain price" }, value: price ?? expected }];
   return strip(change, { low: at(low), expected: at(expected), high: at(high) });
+}
+
+function gridOf(change: Change, { low, expected, high, cropYield }: PriceRange): PriceYieldGrid | null {
+  const isDifference = ({ price, quantity }: ChangeLine) =>
+    isGrain(price) && quantity !== null && !quantity.isZero() && (cropYield === undefined || quantity.abs().times("2").lte(cropYield));
+  const line = change.lines.find((each) => each.quadrant === "added returns" && isDifference(each)) ?? change.lines.find((each) => each.quadrant === "reduced returns" && isDifference(each));
+  return line === undefined ? null : priceYieldGrid(change, line, line.quantity!, { low: low ?? expected, expected, high: high ?? expected });
 }
 
 // eslint-disable-next-line no-restricted-syntax -- a place in a list is not a quantity

@@ -59,6 +59,22 @@ describe("changeFigures", () => {
     expect(changes.map(({ strip, gainNeeded }) => [strip, gainNeeded])).toEqual([[null, null], [null, null]]);
   });
 
+  it("moves price and yield together once the gain is entered: none, as entered, half as much again", () => {
+    const [figures, open] = seasonFigures(season(change({ target: { field: "Alder" }, lines: [gain("2"), upkeep] }), change({ target: { field: "Alder" } }))).changes;
+    const { grid } = figures!;
+    const net = (of: "low" | "expected" | "high") => [grid!.net[of].low, grid!.net[of].expected, grid!.net[of].high].map((each) => each.net.perArea!.toString());
+    // Brought home at 3.80 and 4.40: 3.40 and 4.00 a bushel; less 0.50. No high price is entered.
+    expect([net("low"), net("expected"), net("high")]).toEqual([["-0.5", "-0.5", "-0.5"], ["6.3", "7.5", "7.5"], ["9.7", "11.5", "11.5"]]);
+    expect(open!.grid).toBeNull();
+  });
+
+  it("does not take a whole crop for a difference in yield, as in a reseeding", () => {
+    const kept = { ...gain("170"), quadrant: "reduced returns" as const };
+    const [swap, loss] = seasonFigures(season(change({ target: { field: "Alder" }, lines: [gain("176"), kept, upkeep] }), change({ target: { field: "Alder" }, lines: [gain("176"), { ...kept, quantity: new Decimal("9") }] }))).changes;
+    expect([swap!.grid, swap!.strip === null]).toEqual([null, false]);
+    expect(loss!.grid!.line.quadrant).toBe("reduced returns");
+  });
+
   it("takes the blank return for the gain, before grain that is known", () => {
     const payment = entered({ ...amountPerAcre("added returns", "Payment", new Decimal("1"), "ac"), quantity: null });
     const [open, known] = seasonFigures(season(change({ lines: [gain("2"), payment, upkeep] }), change({ lines: [{ ...payment, quantity: new Decimal("1") }, gain("2")] }))).changes;

@@ -1,5 +1,7 @@
 /** A change at low, expected and high values of what is uncertain. */
-import type { Change } from "./change";
+import { Decimal, zero } from "../decimal";
+import type { MoneyPerUnit } from "../units";
+import type { Change, ChangeLine } from "./change";
 import { withEntries, type Setting } from "./entry";
 import { netChange, type NetChange } from "./netChange";
 
@@ -11,3 +13,21 @@ export const strip = (change: Change, settings: Strip<readonly Setting[]>): Stri
   expected: netChange(withEntries(change, settings.expected)),
   high: netChange(withEntries(change, settings.high)),
 });
+
+/** The net change at yields of one line (outside) and prices of the crop (inside). */
+export type PriceYieldGrid = { readonly line: ChangeLine; readonly quantities: Strip<Decimal>; readonly net: Strip<Strip<NetChange>> };
+
+const halfAsMuchAgain = new Decimal("1.5");
+
+/**
+ * Price and yield moved together. The low yield is none at all, which is what replicated trials often find; the high one is
+ * half as much again as entered. Both are arithmetic on the grower's own figure: nothing is claimed of a product.
+ */
+export function priceYieldGrid(change: Change, line: ChangeLine, entered: Decimal, prices: Strip<MoneyPerUnit>): PriceYieldGrid {
+  const quantities = { low: zero, expected: entered, high: entered.times(halfAsMuchAgain) };
+  const at = (quantity: Decimal) => {
+    const setting = (price: MoneyPerUnit): readonly Setting[] => [{ entry: { of: "quantity", line }, value: quantity }, { entry: { of: "grain price" }, value: price }];
+    return strip(change, { low: setting(prices.low), expected: setting(prices.expected), high: setting(prices.high) });
+  };
+  return { line, quantities, net: { low: at(quantities.low), expected: at(quantities.expected), high: at(quantities.high) } };
+}

@@ -35,7 +35,13 @@ export function AnswerPart({ change, answer, prices, lead = leadOf(change, answe
       </div>
       {gain !== null && <ChangeDrawing change={change} gain={gain} />}
       <Lines lines={view.facts} />
-      {view.strip.length > 0 && (view.stripOf === "needed"
+      {view.grid !== null && (
+        <>
+          <FigureTable caption={`Net change, ${format.perArea} a year, by the crop's price and ${view.grid.item.toLowerCase()}`} corner="price" columns={view.grid.columns} rows={view.grid.rows} />
+          <p className="pn-note">{view.grid.item}: none, as entered, and half as much again.</p>
+        </>
+      )}
+      {view.grid === null && view.strip.length > 0 && (view.stripOf === "needed"
         ? <FigureTable caption={`${gain?.item ?? "Gain"} at which it pays, at the crop's prices`} columns={[gain?.unit ?? ""]} rows={view.strip} />
         : <FigureTable caption={`Net change at the crop's prices, ${format.currency} a year`} columns={[`per ${format.areaName}`, "in all"]} rows={view.strip} />)}
       <Disclosure look="section" label="The four quadrants">

@@ -45,7 +45,11 @@ describe("the answer to a change", () => {
     // 4 ÷ 3 + 0.35 = 1.6834, rounded up; 400 a year over 12 an acre.
     expect(view.facts).toContainEqual({ name: "Pays at a price", says: "above 1.69 USD" });
     expect(view.facts).toContainEqual({ name: "Pays on an area", says: "above 33.33 ac" });
-    expect(view.strip[0]).toEqual({ name: "low price", cells: ["6.50", "650.00"] });
+    // Brought home: 3.50 and 4.00 a bushel, times 0, 3 and 4.5, less 4. No high price is entered.
+    expect(view.grid).toEqual({
+      item: "Yield gain", columns: ["0 bu/ac", "3 bu/ac", "4.5 bu/ac"],
+      rows: [{ name: "low, 3.85", cells: ["−4.00", "6.50", "11.75"] }, { name: "expected, 4.35", cells: ["−4.00", "8.00", "14.00"] }],
+    });
   });
 
   it("says how much may be given up, rounded down", () => {

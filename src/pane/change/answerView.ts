@@ -21,7 +21,12 @@ export type AnswerView = {
   /** At the low, expected and high price: the net change, or while the gain is blank the gain needed. */
   readonly strip: readonly { readonly name: string; readonly cells: readonly string[] }[];
   readonly stripOf: "net change" | "needed";
+  /** Price and yield moved together, where both matter: it then stands instead of the strip of net change. */
+  readonly grid: GridView | null;
 };
+
+/** Net change per area: yields across, prices down. */
+export type GridView = { readonly item: string; readonly columns: readonly string[]; readonly rows: readonly { readonly name: string; readonly cells: readonly string[] }[] };
 
 /** The entry whose break-even comes first: the yield gain, else the grain that is given up, else the area. */
 export function leadOf({ lines }: Change, { gain }: ChangeAnswer): Entry {
@@ -45,12 +50,25 @@ export function answerView(change: Change, answer: ChangeAnswer, prices: PriceRa
       };
     }),
     facts: facts(change, answer, lead, format),
-    ...stripView(change, answer, prices, lead, format),
+    ...stripView(change, answer, prices, lead, format), grid: gridView(answer, prices, format),
   };
 }
 
 const namesOf = (lines: readonly ChangeLine[]): string => lines.map(({ item }) => item).join(", ");
 const priceNames = ["low", "expected", "high"] as const;
+
+/** A price that is not entered has no row of its own. */
+function gridView({ grid }: ChangeAnswer, prices: PriceRange | null, format: Format): GridView | null {
+  if (grid === null || prices === null) return null;
+  const { line, quantities, net } = grid;
+  return {
+    item: line.item, columns: priceNames.map((name) => `${format.quantity(quantities[name])} ${line.unit}`),
+    rows: priceNames.flatMap((name) => {
+      const price = prices[name];
+      return price === null ? [] : [{ name: `${name}, ${format.money(price)}`, cells: priceNames.map((yieldName) => format.money(net[yieldName][name].net.perArea)) }];
+    }),
+  };
+}
 
 function stripView(change: Change, { strip, net }: ChangeAnswer, prices: PriceRange | null, lead: Entry, format: Format): Pick<AnswerView, "strip" | "stripOf"> {
   if (strip === null || prices === null) return { strip: [], stripOf: "net change" };

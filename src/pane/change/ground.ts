@@ -40,7 +40,7 @@ export function groundOf(report: SeasonReport, value: string): Ground | null {
   return {
     target: isCrop ? { crop: name } : { field: name }, name, crop, report,
     budget: isCrop ? crop.outlook : figures.outlook.budget, field: report.season.fields.find((each) => each.name === figures.field)!,
-    prices: { low: entry.lowPrice, expected: entry.price, high: entry.highPrice },
+    prices: { low: entry.lowPrice, expected: entry.price, high: entry.highPrice, cropYield: (isCrop ? crop.outlook : figures.outlook.budget).yields.used },
     wetPoints: points(wet === null || standard === null || wet.lt(standard) ? zero : wet.minus(standard)),
   };
 }

@@ -58,6 +58,13 @@ describe("changeSheet", () => {
     expect(row(sheet, "Yield gain needed (bu/ac)")).toEqual([1, 0.5, 0.5]);
   });
 
+  it("moves price and yield together where both are known", () => {
+    const sheet = change("A pass more");
+    // 2.00 and 4.00 a bushel brought home, less 5.30.
+    expect([row(sheet, "   0, none at all"), row(sheet, "   3, as entered"), row(sheet, "   4.5, half as much again")]).toEqual([[-5.3, -5.3, -5.3], [0.7, 6.7, 6.7], [3.7, 12.7, 12.7]]);
+    expect(row(change("Closing wheels"), "   0, none at all")).toBeNull();
+  });
+
   it("adds up by quadrant, line by line", () => {
     const sheet = change("A pass more");
     expect(row(sheet, "   =Yield gain")).toEqual([3, "bu/ac", 4, "per acre", 1200, 12]);

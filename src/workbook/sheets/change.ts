@@ -8,7 +8,7 @@ import type { Decimal } from "../../core/decimal";
 import { changeCautions, changeFindings, whyNone } from "../changeWords";
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
-import { shownMoney, shownYield } from "../shown";
+import { shownMoney, shownQuantity, shownYield } from "../shown";
 import { blank, headings, moneyCell, note, quantityCell, section, subtotal, text, title, yieldNeededCell } from "./cells";
 import { neededCell } from "./needed";
 import { areaName, incompleteRows, inLines, seasonName } from "./words";
@@ -99,8 +99,8 @@ function grainNotes({ change }: NetChange): readonly string[] {
   return [`A unit of the crop brings home its price of ${shownMoney(grain.price).toFixed(2)}, less ${shownMoney(grain.moving).toFixed(2)} that moves with yield, times the operator's share of ${shownYield(grain.share.times("100")).toFixed(1)} %.`];
 }
 
-function stripRows({ strip, gainNeeded, gain }: ChangeFigures, report: SeasonReport): readonly Row[] {
-  if (strip === null) return [];
+function stripRows({ strip, gainNeeded, gain, grid, net: { net } }: ChangeFigures, report: SeasonReport): readonly Row[] {
+  if (strip === null) return gridRows(grid, report);
   const across = <Of>(of: Strip<Of>, cell: (value: Of) => SheetCell): Row => [cell(of.low), cell(of.expected), cell(of.high)];
   const needed = (answer: BreakEven) => (answer.found ? yieldNeededCell(answer.value) : text("–", { align: "right" }));
   const price = ({ change }: NetChange): Decimal | null => { const grain = change.lines.map((line) => line.price).find(isGrain); return grain?.price ?? null; };
@@ -109,10 +109,27 @@ function stripRows({ strip, gainNeeded, gain }: ChangeFigures, report: SeasonRep
     headings("By the price of the crop", "Low", "Expected", "High"),
     [text("Price"), ...across(strip, (net) => moneyCell(price(net)))],
     ...(gainNeeded === null ? [] : [[text(`${gain!.item} needed (${gain!.unit})`), ...across(gainNeeded, needed)]]),
-    [text(`Net change per ${areaName(report)}`), ...across(strip, ({ net }) => moneyCell(net.perArea))],
-    [text("Net change in all"), ...across(strip, ({ net }) => moneyCell(net.perYear))],
+    ...(net.perYear === null ? [] : [
+      [text(`Net change per ${areaName(report)}`), ...across(strip, (each) => moneyCell(each.net.perArea))],
+      [text("Net change in all"), ...across(strip, (each) => moneyCell(each.net.perYear))],
+    ]),
+    ...gridRows(grid, report),
   ];
 }
+
+/** Price and yield moved together. A season that has one price shows it three times, as the strip does. */
+function gridRows(grid: ChangeFigures["grid"], report: SeasonReport): readonly Row[] {
+  if (grid === null) return [];
+  const { line, quantities, net } = grid;
+  return [
+    [],
+    section(`Net change per ${areaName(report)} by ${line.item.toLowerCase()} and price`),
+    headings(`${line.item} (${line.unit})`, "Low price", "Expected", "High price"),
+    ...(["low", "expected", "high"] as const).map((of): Row =>
+      [text(`   ${shownQuantity(quantities[of]).toFixed()}${words[of]}`), ...(["low", "expected", "high"] as const).map((price) => moneyCell(net[of][price].net.perArea))]),
+  ];
+}
+const words = { low: ", none at all", expected: ", as entered", high: ", half as much again" } as const;
 
 /** The outlook of the crops that an active change is about, as it is and with all active changes. */
 function overlayRows({ change }: ChangeFigures, { figures, season }: SeasonReport): readonly Row[] {
