@@ -1,9 +1,12 @@
 /** From the costs of a field, or of all fields of a crop, to its figures. */
 import { sum, zero, type Decimal } from "./decimal";
 import { breakEvenPrice, breakEvenYield, costPerArea, costPerUnit, incomePerArea, netPerArea, type Costs } from "./breakEven";
-import type { BreakEvens, Budget, ByKindAndLayer, Charge, PerLayer } from "./figures";
+import type { Cost, MovingCost } from "./cost";
+import type { BreakEvens, Budget, ByKindAndLayer, PerLayer } from "./figures";
 import { cashKinds, cashNeedKinds, fullKinds, kinds, layers, operatingKinds, type Kind, type Layer } from "./kinds";
+import { once } from "./once";
 import type { Crop } from "./season";
+import { sumOfProducts } from "./tally";
 import { area, moneyPerArea, moneyPerUnit, share, yieldPerArea, type Area, type MoneyPerArea, type MoneyPerUnit, type Share } from "./units";
 
 /** What a budget rests on. Costs by kind: per area, and per unit of the operator's crop. */
@@ -30,34 +33,45 @@ export function layerSums(byKind: ReadonlyMap<Kind, Decimal>): PerLayer<Decimal>
   return { operating, cash, full: cash.minus(byKind.get("term interest") ?? zero).plus(of(fullKinds)), cashNeed: cash.plus(of(cashNeedKinds)) };
 }
 
-const withLayers = <Value extends Decimal>(byKind: ReadonlyMap<Kind, Value>): ByKindAndLayer<Value> =>
-  ({ byKind, layers: layerSums(byKind) as PerLayer<Value> });
+function withLayers<Value extends Decimal>(byKind: ReadonlyMap<Kind, Value>): ByKindAndLayer<Value> {
+  const sums = once(() => layerSums(byKind) as PerLayer<Value>);
+  return { byKind, get layers() { return sums(); } };
+}
 
-/** Every figure of a budget from what it rests on. */
+/**
+ * Every figure of a budget from what it rests on. A season has a budget for each field and stage, of which a page shows
+ * few: a figure is worked out when it is first asked for.
+ */
 export function budget(basis: BudgetBasis): Budget {
   const { yields, crop, operatorShare, otherIncome } = basis;
+  const used = yields.used;
   const fixed = withLayers(basis.fixed);
   const moving = withLayers(basis.moving);
-  const costs = perLayer((layer): Costs => ({ fixed: fixed.layers[layer], moving: moving.layers[layer], operatorShare, otherIncome }));
-  const used = yields.used;
+  const costs = once(() => perLayer((layer): Costs => ({ fixed: fixed.layers[layer], moving: moving.layers[layer], operatorShare, otherIncome })));
   const costOfKind = (kind: Kind): MoneyPerArea => costPerArea({
     operatorShare, otherIncome, fixed: basis.fixed.get(kind) ?? moneyPerArea(zero), moving: basis.moving.get(kind) ?? moneyPerUnit(zero),
   }, used);
-  let known: readonly BreakEvens[] | null = null;
-  const present = kinds.filter((kind) => basis.fixed.has(kind) || basis.moving.has(kind));
+  const known = {
+    costPerArea: once(() => ({
+      byKind: new Map(kinds.filter((kind) => basis.fixed.has(kind) || basis.moving.has(kind)).map((kind) => [kind, costOfKind(kind)])),
+      layers: perLayer((layer) => costPerArea(costs()[layer], used)),
+    })),
+    costPerUnit: once(() => perLayer((layer) => costPerUnit(costs()[layer], used))),
+    breakEvenPrice: once(() => perLayer((layer) => breakEvenPrice(costs()[layer], used))),
+    breakEvenYield: once(() => perLayer((layer) => breakEvenYield(costs()[layer], crop.price))),
+    breakEvens: once(() => breakEvens(basis, costs())),
+    incomePerArea: once(() => incomePerArea(costs()[layers[0]], used, crop.price)),
+    netPerArea: once(() => perLayer((layer) => netPerArea(costs()[layer], used, crop.price))),
+  };
   return {
     area: basis.area, yields, price: crop.price, operatorShare, fixed, moving, otherIncomePerArea: otherIncome,
-    costPerArea: {
-      byKind: new Map(present.map((kind) => [kind, costOfKind(kind)])),
-      layers: perLayer((layer) => costPerArea(costs[layer], used)),
-    },
-    costPerUnit: perLayer((layer) => costPerUnit(costs[layer], used)),
-    breakEvenPrice: perLayer((layer) => breakEvenPrice(costs[layer], used)),
-    breakEvenYield: perLayer((layer) => breakEvenYield(costs[layer], crop.price)),
-    // Two dozen figures for each layer, which few pages show: worked out when one does.
-    get breakEvens() { return (known ??= breakEvens(basis, costs)); },
-    incomePerArea: incomePerArea(costs[layers[0]], used, crop.price),
-    netPerArea: perLayer((layer) => netPerArea(costs[layer], used, crop.price)),
+    get costPerArea() { return known.costPerArea(); },
+    get costPerUnit() { return known.costPerUnit(); },
+    get breakEvenPrice() { return known.breakEvenPrice(); },
+    get breakEvenYield() { return known.breakEvenYield(); },
+    get breakEvens() { return known.breakEvens(); },
+    get incomePerArea() { return known.incomePerArea(); },
+    get netPerArea() { return known.netPerArea(); },
   };
 }
 
@@ -74,16 +88,17 @@ function breakEvens({ yields, harvested, crop }: BudgetBasis, costs: PerLayer<Co
   }]));
 }
 
-/** What each kind costs per area and per unit, from the charges on a field. */
-export function chargesByKind(charges: readonly Charge[], fieldArea: Area): Pick<BudgetBasis, "fixed" | "moving"> {
-  const fixed = new Map<Kind, MoneyPerArea>();
+/** What each kind costs a field, per area and per unit. */
+export function costsByKind(costs: readonly Cost[], movingCosts: readonly MovingCost[], fieldArea: Area): Pick<BudgetBasis, "fixed" | "moving"> {
+  const amounts = new Map<Kind, Decimal>();
   const moving = new Map<Kind, MoneyPerUnit>();
-  for (const { kind, amount, perUnit } of charges) {
-    if (!amount.isZero()) fixed.set(kind, moneyPerArea((fixed.get(kind) ?? zero).plus(amount)));
-    if (!perUnit.isZero()) moving.set(kind, moneyPerUnit((moving.get(kind) ?? zero).plus(perUnit)));
+  for (const { kind, amount } of costs) {
+    if (!amount.isZero()) amounts.set(kind, amounts.get(kind)?.plus(amount) ?? amount);
   }
-  for (const [kind, amount] of fixed) fixed.set(kind, moneyPerArea(amount.div(fieldArea)));
-  return { fixed, moving };
+  for (const { kind, perUnit } of movingCosts) {
+    if (!perUnit.isZero()) moving.set(kind, moneyPerUnit(moving.get(kind)?.plus(perUnit) ?? perUnit));
+  }
+  return { fixed: new Map([...amounts].map(([kind, amount]) => [kind, moneyPerArea(amount.div(fieldArea))])), moving };
 }
 
 /**
@@ -98,17 +113,16 @@ export function cropBudget(fields: readonly Budget[], crop: BudgetBasis["crop"],
   if (fields.length === 0) throw new RangeError("a crop without fields has no budget");
   const areas = fields.map((field) => field.area);
   const whole = sum(areas);
-  const mean = (values: readonly Decimal[], weights: readonly Decimal[]): Decimal => {
-    const weight = sum(weights);
-    return weight.isZero() ? mean(values, areas) : sum(values.map((value, index) => value.times(weights[index]!))).div(weight);
-  };
+  const mean = (values: readonly Decimal[], weights: readonly Decimal[], weight = sum(weights)): Decimal =>
+    weight.isZero() ? mean(values, areas, whole) : sumOfProducts(values, weights).div(weight);
   const yields = (of: "goal" | "outlook" | "used") => yieldPerArea(mean(fields.map((field) => field.yields[of]), areas));
   const proven = fields.map((field) => field.yields.proven);
   const crops = fields.map((field) => field.yields.used.times(field.area));
   const operatorCrops = crops.map((quantity, index) => quantity.times(fields[index]!.operatorShare));
   const kindsOf = (of: "fixed" | "moving") => kinds.filter((kind) => fields.some((field) => field[of].byKind.has(kind)));
-  const meanOfKind = (of: "fixed" | "moving", kind: Kind, weights: readonly Decimal[]) =>
-    mean(fields.map((field) => field[of].byKind.get(kind) ?? zero), weights);
+  const operatorCrop = sum(operatorCrops);
+  const meanOfKind = (of: "fixed" | "moving", kind: Kind, weights: readonly Decimal[], weight: Decimal) =>
+    mean(fields.map((field) => field[of].byKind.get(kind) ?? zero), weights, weight);
   return budget({
     area: area(whole), crop, harvested,
     yields: {
@@ -117,7 +131,7 @@ export function cropBudget(fields: readonly Budget[], crop: BudgetBasis["crop"],
     },
     operatorShare: share(mean(fields.map((field) => field.operatorShare), crops)),
     otherIncome: moneyPerArea(mean(fields.map((field) => field.otherIncomePerArea), areas)),
-    fixed: new Map(kindsOf("fixed").map((kind) => [kind, moneyPerArea(meanOfKind("fixed", kind, areas))])),
-    moving: new Map(kindsOf("moving").map((kind) => [kind, moneyPerUnit(meanOfKind("moving", kind, operatorCrops))])),
+    fixed: new Map(kindsOf("fixed").map((kind) => [kind, moneyPerArea(meanOfKind("fixed", kind, areas, whole))])),
+    moving: new Map(kindsOf("moving").map((kind) => [kind, moneyPerUnit(meanOfKind("moving", kind, operatorCrops, operatorCrop))])),
   });
 }

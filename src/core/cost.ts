@@ -5,8 +5,11 @@ import { countsIn, type Kind } from "./kinds";
 import type { EntryRef } from "./season";
 import { money, moneyPerUnit, type Money, type MoneyPerUnit } from "./units";
 
-/** The entries that made a cost, in lists that costs share: an item's purchases are the same for every field that uses it. */
-export type Sources = readonly (readonly EntryRef[])[];
+/**
+ * The entries that made a cost, put together when somebody asks for them: all of them at once would be as many as fields
+ * times purchases.
+ */
+export type Entries = () => readonly EntryRef[];
 
 /** A cost of one field that does not move with yield. */
 export type Cost = {
@@ -14,15 +17,15 @@ export type Cost = {
   readonly name: string;
   /** Money on the whole field. */
   readonly amount: Money;
-  /** Days from payment to the repayment of the operating loan, weighted by value; zero where no date is known. */
-  readonly days: Decimal;
+  /** Money times the days from its payment to the repayment of the operating loan; zero where no date is known. */
+  readonly moneyDays: Decimal;
   /** Whether money is paid, so that an operating loan may carry it. */
   readonly cash: boolean;
-  readonly sources: Sources;
+  readonly entries: Entries;
 };
 
 /** A cost of one field per unit of the operator's crop. */
-export type MovingCost = { readonly kind: Kind; readonly name: string; readonly perUnit: MoneyPerUnit; readonly sources: Sources };
+export type MovingCost = { readonly kind: Kind; readonly name: string; readonly perUnit: MoneyPerUnit; readonly entries: Entries };
 
 /** The costs of one field at each stage. */
 export type StageCosts<Of = Cost> = { readonly [S in Stage]: readonly Of[] };
@@ -31,17 +34,14 @@ export type StageCosts<Of = Cost> = { readonly [S in Stage]: readonly Of[] };
 export const bearsInterest = (cost: Cost): boolean =>
   cost.cash && countsIn(cost.kind, "operating") && cost.kind !== "operating interest";
 
-/**
- * Costs of one kind and name as one charge each; costs of nothing are left out. The entries of a charge are put together
- * when somebody asks for them: all of them at once would be as many as fields times purchases.
- */
+/** Costs of one kind and name as one charge each; costs of nothing are left out. */
 export function charges(costs: readonly Cost[], moving: readonly MovingCost[]): readonly Charge[] {
-  const groups = new Map<string, { kind: Kind; name: string; amount: Decimal; perUnit: Decimal; sources: (readonly EntryRef[])[] }>();
-  const into = ({ kind, name, sources }: { kind: Kind; name: string; sources: Sources }) => {
+  const groups = new Map<string, { kind: Kind; name: string; amount: Decimal; perUnit: Decimal; entries: Entries[] }>();
+  const into = ({ kind, name, entries }: { kind: Kind; name: string; entries: Entries }) => {
     const key = `${kind}\n${name.toLowerCase()}`;
     let group = groups.get(key);
-    if (group === undefined) groups.set(key, (group = { kind, name, amount: zero, perUnit: zero, sources: [] }));
-    group.sources.push(...sources);
+    if (group === undefined) groups.set(key, (group = { kind, name, amount: zero, perUnit: zero, entries: [] }));
+    group.entries.push(entries);
     return group;
   };
   for (const cost of costs) {
@@ -54,9 +54,9 @@ export function charges(costs: readonly Cost[], moving: readonly MovingCost[]): 
     const group = into(cost);
     group.perUnit = group.perUnit === zero ? cost.perUnit : group.perUnit.plus(cost.perUnit);
   }
-  return [...groups.values()].map(({ kind, name, amount, perUnit, sources }) => ({
+  return [...groups.values()].map(({ kind, name, amount, perUnit, entries }) => ({
     kind, name, amount: money(amount), perUnit: moneyPerUnit(perUnit),
-    get entries() { return sources.flat(); },
+    get entries() { return entries.flatMap((of) => of()); },
   }));
 }
 

@@ -1,18 +1,18 @@
 /** What the items cost each field: charged as they are used, or as they are bought. */
-import { one, sum, zero, larger, type Decimal } from "./decimal";
-import { weightedMean, type Cost, type StageCosts } from "./cost";
+import { one, zero, larger, type Decimal } from "./decimal";
+import type { Cost, StageCosts } from "./cost";
 import { sharingWeights, type FieldFacts } from "./fieldFacts";
 import type { ItemFigures, Stage } from "./figures";
 import type { DaysOut } from "./operatingInterest";
 import { averageDays, averagePrice, nothingBought, type Bought } from "./purchases";
 import type { Application, Item } from "./season";
 import { splitToTheCent } from "./split";
+import { Tally, tallied } from "./tally";
 import { money, type Money } from "./units";
-import { workLeft, type FieldWork, type Work, type WorkByField } from "./work";
+import type { FieldWork, Work, WorkByField } from "./work";
 
-/** Rows of use with the quantity that each takes, multiplied once. */
-type Lot = { readonly work: Work<Application>; readonly quantity: Decimal };
-type Use = { readonly facts: FieldFacts; readonly planned: readonly Lot[]; readonly done: readonly Lot[]; readonly left: readonly Lot[] };
+/** The use of an item in one field: its rows, and the quantity that the rows of each sort take together. */
+type Use = { readonly facts: FieldFacts; readonly work: FieldWork<Application>; readonly planned: Decimal; readonly done: Decimal; readonly left: Decimal };
 
 /** Everything about one item that its charges and its figures rest on. */
 export type ItemBook = {
@@ -31,9 +31,8 @@ export function itemBooks(
   const uses = new Map<string, Use[]>(items.map((item) => [item.name, []]));
   for (const each of facts) {
     for (const [item, of] of work.get(each.field.name) ?? new Map<string, FieldWork<Application>>()) {
-      const planned = of.planned.map(lot);
-      const left = workLeft(of);
-      uses.get(item)?.push({ facts: each, planned, done: of.done.map(lot), left: left === of.planned ? planned : left.map(lot) });
+      const planned = taken(of.planned);
+      uses.get(item)?.push({ facts: each, work: of, planned, done: taken(of.done), left: of.left === of.planned ? planned : taken(of.left) });
     }
   }
   return items.map((item) => {
@@ -46,13 +45,27 @@ export function itemBooks(
   });
 }
 
-const lot = (work: Work<Application>): Lot => ({ work, quantity: work.row.rate.times(work.areaPasses) });
-const quantityOf = (lots: readonly Lot[]): Decimal => sum(lots.map(({ quantity }) => quantity));
-const sourcesOf = (lots: readonly Lot[]) => lots.map(({ work }) => work.row.source);
-const total = (uses: readonly Use[], of: "planned" | "done" | "left"): Decimal => sum(uses.map((use) => quantityOf(use[of])));
+/** The quantity that rows of use take. */
+function taken(works: readonly Work<Application>[]): Decimal {
+  const tally = new Tally();
+  for (const { row, areaPasses } of works) tally.addProduct(row.rate, areaPasses);
+  return tally.total();
+}
+
+/** The same times the days from each row's date to repayment. */
+function takenDays(works: readonly (readonly Work<Application>[])[], daysOut: DaysOut): Decimal {
+  const tally = new Tally();
+  for (const { row, areaPasses } of works.flat()) tally.addProduct(row.rate, areaPasses, daysOut(row.date));
+  return tally.total();
+}
+
+const sourcesOf = (works: readonly Work<Application>[]) => works.map(({ row }) => row.source);
+
+/** What all fields together take of an item, in its base unit. */
+export const quantityOf = (uses: ItemBook["uses"], of: "planned" | "done" | "left"): Decimal => tallied(uses.map((use) => use[of]));
 
 /** Real price where something is bought, else the plan's; nothing where neither is known, which the reader reports. */
-const bestPrice = ({ average, planPrice }: ItemBook): Decimal => average ?? planPrice ?? zero;
+export const bestPrice = ({ average, planPrice }: ItemBook): Decimal => average ?? planPrice ?? zero;
 const plannedPrice = ({ average, planPrice }: ItemBook): Decimal => planPrice ?? average ?? zero;
 
 /** The costs of one item in the fields that bear them. */
@@ -61,45 +74,58 @@ export function itemCosts(book: ItemBook, facts: readonly FieldFacts[], daysOut:
 }
 
 function costsAsUsed(book: ItemBook, daysOut: DaysOut): ReadonlyMap<string, StageCosts> {
-  return new Map(book.uses.map(({ facts, planned, done, left }) => {
-    const cost = (lots: readonly Lot[], price: Decimal, stage: Stage): readonly Cost[] => lots.length === 0 ? [] : [{
-      kind: book.item.kind, name: book.item.name, cash: true,
-      amount: money(quantityOf(lots).times(price).times(costShare(book.item, facts))),
-      days: stage !== "plan" && book.average !== null ? averageDays(book.bought) : applicationDays(lots, daysOut),
-      sources: stage === "plan" ? [sourcesOf(lots)] : [sourcesOf(lots), book.bought.entries],
-    }];
+  const { item: { kind, name }, bought } = book;
+  const [atPlan, atBest, daysBought] = [plannedPrice(book), bestPrice(book), averageDays(bought)];
+  return new Map(book.uses.map(({ facts, work: { planned, done, left }, ...quantities }) => {
+    const share = costShare(book.item, facts);
+    const inPlan = (): readonly Cost[] => {
+      const price = atPlan.times(share);
+      return [{
+        kind, name, cash: true, entries: () => sourcesOf(planned),
+        amount: money(quantities.planned.times(price)), moneyDays: takenDays([planned], daysOut).times(price),
+      }];
+    };
+    // What is bought is paid when it was bought; the rest when it is used.
+    const atBestPrice = (quantity: Decimal, ...works: readonly (readonly Work<Application>[])[]): readonly Cost[] => {
+      const price = atBest.times(share);
+      const amount = money(quantity.times(price));
+      const moneyDays = book.average !== null ? amount.times(daysBought) : takenDays(works, daysOut).times(price);
+      return [{ kind, name, cash: true, amount, moneyDays, entries: () => [...works.flatMap(sourcesOf), ...bought.entries] }];
+    };
     return [facts.field.name, {
-      plan: cost(planned, plannedPrice(book), "plan"),
-      outlook: cost([...done, ...left], bestPrice(book), "outlook"),
-      final: facts.harvested === null ? [] : cost(done, bestPrice(book), "final"),
+      plan: planned.length === 0 ? [] : inPlan(),
+      outlook: done.length + left.length === 0 ? [] : atBestPrice(quantities.done.plus(quantities.left), done, left),
+      final: facts.harvested === null || done.length === 0 ? [] : atBestPrice(quantities.done, done),
     }] as const;
   }));
 }
 
 function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: DaysOut): ReadonlyMap<string, StageCosts> {
-  const planned = book.uses.flatMap((use) => use.planned);
-  const plan = money(total(book.uses, "planned").times(plannedPrice(book)));
+  const { item: { kind, name, charged }, bought } = book;
+  const planned = book.uses.flatMap(({ work }) => work.planned);
+  const quantity = quantityOf(book.uses, "planned");
+  const plannedDays = quantity.isZero() ? zero : takenDays([planned], daysOut).div(quantity);
+  const plan = money(quantity.times(plannedPrice(book)));
   const rest = money(stillToBuy(book).times(bestPrice(book)));
-  const plannedDays = applicationDays(planned, daysOut);
-  const amounts: Record<Stage, { amount: Money; days: Decimal; sources: Cost["sources"] }> = {
-    plan: { amount: plan, days: plannedDays, sources: [sourcesOf(planned)] },
+  const costs: Record<Stage, { amount: Money; moneyDays: Decimal; entries: Cost["entries"] }> = {
+    plan: { amount: plan, moneyDays: plan.times(plannedDays), entries: () => sourcesOf(planned) },
     outlook: {
-      amount: money(book.bought.value.plus(rest)),
-      days: weightedMean([{ value: averageDays(book.bought), weight: book.bought.value }, { value: plannedDays, weight: rest }]),
-      sources: [book.bought.entries, ...(rest.isZero() ? [] : [sourcesOf(planned)])],
+      amount: money(bought.value.plus(rest)), moneyDays: bought.valueDays.plus(rest.times(plannedDays)),
+      entries: () => (rest.isZero() ? bought.entries : [...bought.entries, ...sourcesOf(planned)]),
     },
-    final: { amount: book.bought.value, days: averageDays(book.bought), sources: [book.bought.entries] },
+    final: { amount: bought.value, moneyDays: bought.valueDays, entries: () => bought.entries },
   };
   const shared = (stage: Stage): readonly (readonly Cost[])[] => {
-    const { amount, days, sources } = amounts[stage];
+    const { amount, moneyDays, entries } = costs[stage];
     // Before any harvest nobody is shown a final.
     const isShown = stage !== "final" || facts.some(({ harvested }) => harvested !== null);
     if (amount.isZero() || !isShown) return facts.map(() => []);
-    const by = book.item.charged === "by revenue" ? "revenue" : "acres";
-    return splitToTheCent(amount, sharingWeights(facts, by, stage)).map((part, index) => [{
-      kind: book.item.kind, name: book.item.name, cash: true, days, sources,
-      amount: money(part.times(costShare(book.item, facts[index]!))),
-    }]);
+    const by = charged === "by revenue" ? "revenue" : "acres";
+    const days = moneyDays.div(amount);
+    return splitToTheCent(amount, sharingWeights(facts, by, stage)).map((part, index) => {
+      const ours = money(part.times(costShare(book.item, facts[index]!)));
+      return [{ kind, name, cash: true, amount: ours, moneyDays: ours.times(days), entries }];
+    });
   };
   const [inPlan, inOutlook, inFinal] = [shared("plan"), shared("outlook"), shared("final")];
   return new Map(facts.map(({ field }, index) => [field.name, { plan: inPlan[index]!, outlook: inOutlook[index]!, final: inFinal[index]! }]));
@@ -108,20 +134,16 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
 /** The operator's part of what an item costs: a landlord bears the rest, on crop-shared land only. */
 const costShare = (item: Item, { field }: FieldFacts): Decimal => (field.tenure === "crop share" ? item.operatorCostShare : one);
 
-function applicationDays(lots: readonly Lot[], daysOut: DaysOut): Decimal {
-  return weightedMean(lots.map(({ work, quantity }) => ({ value: daysOut(work.row.date), weight: quantity })));
-}
-
 /** What the plan takes beyond what is bought, of an item that is charged as it is bought. */
-const stillToBuy = (book: ItemBook): Decimal => larger(total(book.uses, "planned").minus(book.bought.quantity), zero);
+const stillToBuy = (book: ItemBook): Decimal => larger(quantityOf(book.uses, "planned").minus(book.bought.quantity), zero);
 
 /** Bought, used, needed and left of one item, in packs. */
 export function itemFigures(book: ItemBook): ItemFigures {
   const { item, bought, average, planPrice, uses } = book;
   const asUsed = item.charged === "as used";
   // What is charged as it is bought counts as used when it is bought: nothing of it is stock.
-  const used = asUsed ? total(uses, "done") : bought.quantity;
-  const needed = asUsed ? total(uses, "left") : stillToBuy(book);
+  const used = asUsed ? quantityOf(uses, "done") : bought.quantity;
+  const needed = asUsed ? quantityOf(uses, "left") : stillToBuy(book);
   const balance = used.plus(needed).minus(bought.quantity);
   const short = larger(balance, zero);
   const price = average ?? planPrice;
@@ -133,6 +155,6 @@ export function itemFigures(book: ItemBook): ItemFigures {
     bought: packs(bought.quantity), used: packs(used), needed: packs(needed), short: packs(short),
     shortCost: price === null ? null : money(short.times(price)),
     left: packs(larger(balance.neg(), zero)),
-    get entries() { return [...bought.entries, ...new Set(uses.flatMap((use) => sourcesOf([...use.planned, ...use.done])))]; },
+    get entries() { return [...bought.entries, ...new Set(uses.flatMap(({ work }) => sourcesOf([...work.planned, ...work.done])))]; },
   };
 }

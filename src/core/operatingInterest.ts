@@ -1,6 +1,7 @@
-import { Decimal, sum, zero } from "./decimal";
+import { Decimal, zero } from "./decimal";
 import { bearsInterest, type Cost } from "./cost";
 import type { IsoDate, Settings } from "./season";
+import { tallied } from "./tally";
 import { money } from "./units";
 
 const daysInYear = new Decimal("365");
@@ -39,7 +40,7 @@ export function operatingInterest(costs: readonly Cost[], interest: Settings["op
   if (interest === null) return [];
   const bearing = costs.filter(bearsInterest);
   const amount = interest.method === "by date"
-    ? sum(bearing.map((cost) => cost.amount.times(cost.days))).times(interest.rate).div(daysInYear)
-    : sum(bearing.map((cost) => cost.amount)).times(interest.rate).times(interest.months).div(monthsInYear);
-  return [{ kind: "operating interest", name: "Operating interest", amount: money(amount), days: zero, cash: true, sources: [] }];
+    ? tallied(bearing.map((cost) => cost.moneyDays)).times(interest.rate).div(daysInYear)
+    : tallied(bearing.map((cost) => cost.amount)).times(interest.rate).times(interest.months).div(monthsInYear);
+  return [{ kind: "operating interest", name: "Operating interest", amount: money(amount), moneyDays: zero, cash: true, entries: () => [] }];
 }

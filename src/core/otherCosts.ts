@@ -1,6 +1,6 @@
 /** Costs that are no field work, and what the land costs. */
 import { zero, type Decimal } from "./decimal";
-import type { Cost, MovingCost } from "./cost";
+import type { Cost, MovingCost, StageCosts } from "./cost";
 import { sharingWeights, type FieldFacts } from "./fieldFacts";
 import type { Stage } from "./figures";
 import type { DaysOut } from "./operatingInterest";
@@ -13,21 +13,25 @@ const fieldsOf = ({ over }: OtherCost, facts: readonly FieldFacts[]): readonly F
   facts.filter(({ field }) => ("all" in over ? true : "crop" in over ? field.crop === over.crop : field.name === over.field));
 
 /**
- * The costs of each field that do not move with yield. A whole-farm amount is split so that its cents add up; an
- * amount per area is charged on the whole area of each field concerned.
+ * The costs of each field that do not move with yield, at each stage asked for. A whole-farm amount is split so that its
+ * cents add up; an amount per area is charged on the whole area of each field concerned.
  */
-export function otherCosts(costs: readonly OtherCost[], facts: readonly FieldFacts[], stage: Stage, daysOut: DaysOut): ReadonlyMap<string, readonly Cost[]> {
-  const byField = new Map<string, Cost[]>(facts.map(({ field }) => [field.name, []]));
+export function otherCosts(costs: readonly OtherCost[], facts: readonly FieldFacts[], stages: readonly Stage[], daysOut: DaysOut): ReadonlyMap<string, StageCosts> {
+  const byField = new Map(facts.map(({ field }) => [field.name, { plan: [] as Cost[], outlook: [] as Cost[], final: [] as Cost[] }]));
   for (const cost of costs) {
     if (cost.basis === "per unit of yield") continue;
     const over = fieldsOf(cost, facts);
     if (over.length === 0) continue;
-    const amounts = cost.basis === "whole farm"
-      ? splitToTheCent(money(cost.amount), sharingWeights(over, cost.by, stage))
-      : over.map(({ field }) => money(cost.amount.times(field.area)));
-    over.forEach(({ field }, index) => byField.get(field.name)!.push({
-      kind: cost.kind, name: cost.item, amount: amounts[index]!, days: daysOut(cost.paidOn), cash: cost.cash, sources: [[cost.source]],
-    }));
+    const days = daysOut(cost.paidOn);
+    const shares = (stage: Stage): readonly Cost[] => {
+      const amounts = cost.basis === "whole farm"
+        ? splitToTheCent(money(cost.amount), sharingWeights(over, cost.by, stage))
+        : over.map(({ field }) => money(cost.amount.times(field.area)));
+      return amounts.map((amount) => ({ kind: cost.kind, name: cost.item, amount, moneyDays: amount.times(days), cash: cost.cash, entries: () => [cost.source] }));
+    };
+    // Only revenue differs from stage to stage.
+    const alike = cost.basis === "whole farm" && cost.by === "revenue" ? null : shares("plan");
+    for (const stage of stages) (alike ?? shares(stage)).forEach((share, index) => byField.get(over[index]!.field.name)![stage].push(share));
   }
   return byField;
 }
@@ -36,7 +40,7 @@ export function otherCosts(costs: readonly OtherCost[], facts: readonly FieldFac
 export function landCosts({ field }: FieldFacts): readonly Cost[] {
   const costs: Cost[] = [];
   const add = (kind: "cash rent" | "land charge", name: string, perArea: typeof field.rentPerArea, cash: boolean) => {
-    if (perArea !== null) costs.push({ kind, name, amount: money(perArea.times(field.area)), days: zero, cash, sources: [[field.source]] });
+    if (perArea !== null) costs.push({ kind, name, amount: money(perArea.times(field.area)), moneyDays: zero, cash, entries: () => [field.source] });
   };
   add("cash rent", "Cash rent", field.rentPerArea, true);
   add("land charge", "Land charge", field.landChargePerArea, false);
@@ -52,14 +56,14 @@ export function landCosts({ field }: FieldFacts): readonly Cost[] {
  */
 export function movingCosts(facts: FieldFacts, costs: readonly OtherCost[], perPoint: Decimal | null, stage: Stage): readonly MovingCost[] {
   const { crop, harvested } = facts;
-  const moving: MovingCost[] = [{ kind: "haul", name: "Selling cost", perUnit: crop.sellingCostPerUnit, sources: [[crop.source]] }];
+  const moving: MovingCost[] = [{ kind: "haul", name: "Selling cost", perUnit: crop.sellingCostPerUnit, entries: () => [crop.source] }];
   const moisture = (stage === "plan" ? null : harvested?.moisture) ?? crop.expectedHarvestMoisture;
   if (perPoint !== null && moisture !== null && crop.standardMoisture !== null && moisture.gt(crop.standardMoisture)) {
-    moving.push({ kind: "drying", name: "Drying", perUnit: moneyPerUnit(moisture.minus(crop.standardMoisture).times(perPoint)), sources: [[crop.source]] });
+    moving.push({ kind: "drying", name: "Drying", perUnit: moneyPerUnit(moisture.minus(crop.standardMoisture).times(perPoint)), entries: () => [crop.source] });
   }
   for (const cost of costs) {
     if (cost.basis !== "per unit of yield" || fieldsOf(cost, [facts]).length === 0) continue;
-    moving.push({ kind: cost.kind, name: cost.item, perUnit: moneyPerUnit(cost.amount), sources: [[cost.source]] });
+    moving.push({ kind: cost.kind, name: cost.item, perUnit: moneyPerUnit(cost.amount), entries: () => [cost.source] });
   }
   return moving;
 }

@@ -2,6 +2,7 @@
 import { zero, type Decimal } from "./decimal";
 import type { DaysOut } from "./operatingInterest";
 import type { EntryRef, Purchase } from "./season";
+import { Tally } from "./tally";
 import { itemQuantity, money, type ItemQuantity, type Money } from "./units";
 
 export type Bought = {
@@ -17,22 +18,18 @@ export const nothingBought: Bought = { quantity: itemQuantity(zero), value: mone
 
 /** Adds up the purchases of each item; a return takes its quantity and its amount off again. */
 export function boughtByItem(purchases: readonly Purchase[], daysOut: DaysOut): ReadonlyMap<string, Bought> {
-  const byItem = new Map<string, Omit<Bought, "entries"> & { entries: EntryRef[] }>();
+  const byItem = new Map<string, { quantity: Tally; value: Tally; valueDays: Tally; entries: EntryRef[] }>();
   for (const { item, quantity, amount, freight, rebate, paidOn, source } of purchases) {
-    const delivered = freight.isZero() ? amount : amount.plus(freight);
-    const value = money(rebate.isZero() ? delivered : delivered.minus(rebate));
+    let soFar = byItem.get(item);
+    if (soFar === undefined) byItem.set(item, (soFar = { quantity: new Tally(), value: new Tally(), valueDays: new Tally(), entries: [] }));
     const days = daysOut(paidOn);
-    const valueDays = days.isZero() ? days : value.times(days);
-    const soFar = byItem.get(item);
-    if (soFar !== undefined) soFar.entries.push(source);
-    byItem.set(item, soFar === undefined ? { quantity, value, valueDays, entries: [source] } : {
-      quantity: itemQuantity(soFar.quantity.plus(quantity)),
-      value: money(soFar.value.plus(value)),
-      valueDays: soFar.valueDays.plus(valueDays),
-      entries: soFar.entries,
-    });
+    soFar.quantity.add(quantity);
+    soFar.value.add(amount).add(freight).subtract(rebate);
+    soFar.valueDays.addProduct(amount, days).addProduct(freight, days).subtractProduct(rebate, days);
+    soFar.entries.push(source);
   }
-  return byItem;
+  return new Map([...byItem].map(([item, { quantity, value, valueDays, entries }]) =>
+    [item, { quantity: itemQuantity(quantity.total()), value: money(value.total()), valueDays: valueDays.total(), entries }] as const));
 }
 
 /**

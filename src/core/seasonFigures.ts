@@ -1,11 +1,12 @@
 /** The whole calculation of a season: entries in, figures of every crop, field and item out. */
 import { one } from "./decimal";
-import { budget, chargesByKind, cropBudget } from "./budget";
+import { budget, costsByKind, cropBudget } from "./budget";
 import { charges, type Cost, type StageCosts } from "./cost";
 import { fieldFacts, yieldAt, type FieldFacts } from "./fieldFacts";
 import type { CropFigures, FieldFigures, SeasonFigures, Stage, StageFigures } from "./figures";
 import { itemBooks, itemCosts, itemFigures } from "./itemCosts";
 import { daysOut, operatingInterest } from "./operatingInterest";
+import { once } from "./once";
 import { operationCosts } from "./operationCosts";
 import { landCosts, movingCosts, otherCosts } from "./otherCosts";
 import { changeFigures } from "./partialBudget/changeFigures";
@@ -51,13 +52,12 @@ type CostsByField = { readonly ofItems: readonly ReadonlyMap<string, StageCosts>
 /** The costs of every field that do not move with yield, operating interest not yet among them. */
 function fixedCosts(season: Season, facts: readonly FieldFacts[], { ofItems, ofWork }: CostsByField): ReadonlyMap<string, StageCosts> {
   const days = daysOut(season.settings.operatingInterest);
-  const others = (stage: Stage) => otherCosts(season.otherCosts, facts, stage, days);
   const isHarvested = facts.some(({ harvested }) => harvested !== null);
-  const shared = { plan: others("plan"), outlook: others("outlook"), final: isHarvested ? others("final") : new Map<string, readonly Cost[]>() };
+  const shared = otherCosts(season.otherCosts, facts, isHarvested ? ["plan", "outlook", "final"] : ["plan", "outlook"], days);
   return new Map(facts.map((each) => {
     const name = each.field.name;
     const worked = [...ofItems.flatMap((byField) => byField.get(name) ?? []), ...ofWork(each)];
-    const at = (stage: Stage): readonly Cost[] => stage === "final" && each.harvested === null ? [] : [...worked.flatMap((of) => of[stage]), ...shared[stage].get(name)!, ...landCosts(each)];
+    const at = (stage: Stage): readonly Cost[] => stage === "final" && each.harvested === null ? [] : [...worked.flatMap((of) => of[stage]), ...shared.get(name)![stage], ...landCosts(each)];
     return [name, { plan: at("plan"), outlook: at("outlook"), final: at("final") }] as const;
   }));
 }
@@ -67,14 +67,14 @@ function fieldFigures(season: Season, facts: FieldFacts, costs: StageCosts): Fie
   const at = (stage: Stage): StageFigures => {
     const fixed = [...costs[stage], ...operatingInterest(costs[stage], season.settings.operatingInterest)];
     const moving = movingCosts(facts, season.otherCosts, season.settings.dryingChargePerPoint, stage);
-    const all = charges(fixed, moving);
+    const all = once(() => charges(fixed, moving));
     return {
-      charges: all,
+      get charges() { return all(); },
       budget: budget({
         area: field.area, crop, operatorShare: field.operatorShare, otherIncome: crop.otherIncomePerArea,
         harvested: harvested !== null,
         yields: { goal: field.yieldGoal, outlook: facts.outlookYield, proven: field.provenYield, used: yieldAt(facts, stage) },
-        ...chargesByKind(all, field.area),
+        ...costsByKind(fixed, moving, field.area),
       }),
     };
   };

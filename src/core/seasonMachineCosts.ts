@@ -1,24 +1,26 @@
 /** What each machine costs at each stage, its hours taken from the operations of that stage. */
-import { zero, type Decimal } from "./decimal";
 import type { Stage } from "./figures";
 import { seasonMachines } from "./machines/seasonMachines";
 import { workAt, type MachineCosts } from "./operationCosts";
 import type { Operation, Season } from "./season";
+import { Tally } from "./tally";
 import { area } from "./units";
 import type { WorkByField } from "./work";
 
 export function seasonMachineCosts({ machines = [], settings }: Season, operations: WorkByField<Operation>): MachineCosts {
   const at = (stage: Stage) => {
     if (machines.length === 0) return new Map<string, never>();
-    const worked = new Map<string, Decimal>();
+    const worked = new Map<string, Tally>();
     for (const works of operations.values()) {
       for (const work of works.values()) {
         for (const { row, areaPasses } of workAt(work, stage)) {
-          if (row.cost.basis === "machine") worked.set(row.cost.machine, (worked.get(row.cost.machine) ?? zero).plus(areaPasses));
+          if (row.cost.basis !== "machine") continue;
+          const { machine } = row.cost;
+          worked.set(machine, (worked.get(machine) ?? new Tally()).add(areaPasses));
         }
       }
     }
-    return seasonMachines(machines, settings.areaUnit, new Map([...worked].map(([name, total]) => [name, area(total)])));
+    return seasonMachines(machines, settings.areaUnit, new Map([...worked].map(([name, tally]) => [name, area(tally.total())])));
   };
   return { plan: at("plan"), outlook: at("outlook"), final: at("final") };
 }

@@ -17,11 +17,13 @@ export function splitToTheCent(amount: Money, weights: readonly Decimal[]): read
   if (whole.lte("0")) throw new RangeError("an amount cannot be shared over weights that add up to nothing");
   // Each part is kept undivided, as so many times the whole weight, so that equal parts cut off are equal to the last digit.
   const parts = weights.map((weight) => amount.times(weight));
-  const shares = parts.map((part) => part.divToInt(whole.times(cent)).times(cent));
+  const centOfWhole = whole.times(cent);
+  const shares = parts.map((part) => part.divToInt(centOfWhole).times(cent));
   const cutOff = parts.map((part, index) => part.minus(shares[index]!.times(whole)).abs());
   const step = amount.isNegative() ? cent.neg() : cent;
   let left = amount.minus(sum(shares));
   for (const index of largestFirst(cutOff)) {
+    if (left.isZero()) break;
     const given = left.abs().gte(cent) ? step : left;
     shares[index] = shares[index]!.plus(given);
     left = left.minus(given);

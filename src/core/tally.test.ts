@@ -37,9 +37,9 @@ describe("a tally", () => {
       const tally = new Tally();
       let exact = 0n;
       for (const [a, b, c] of rows) {
-        if (c === null) tally.addProduct(decimalOf(a), decimalOf(b));
+        if (c === null) tally.subtractProduct(decimalOf(a), decimalOf(b));
         else tally.addProduct(decimalOf(a), decimalOf(b), decimalOf(c));
-        exact += exactly(a[0] * b[0] * (c?.[0] ?? 1n), a[1] + b[1] + (c?.[1] ?? 0));
+        exact += (c === null ? -1n : 1n) * exactly(a[0] * b[0] * (c?.[0] ?? 1n), a[1] + b[1] + (c?.[1] ?? 0));
       }
       expect(tally.total().toString()).toBe(rounded(exact));
     }), { numRuns: 500 });

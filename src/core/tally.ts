@@ -38,6 +38,11 @@ export class Tally {
     return this.#place(a, b, c, a.s * b.s * c.s);
   }
 
+  /** Takes a product off. */
+  subtractProduct(a: Decimal, b: Decimal): this {
+    return this.#place(a, b, one, -a.s * b.s);
+  }
+
   /** The total, rounded once; zero where nothing was added. */
   total(): Decimal {
     this.#carry();
@@ -108,15 +113,29 @@ export class Tally {
   }
 }
 
+/** The sum of all, rounded once. */
+export function tallied(values: readonly Decimal[]): Decimal {
+  const tally = new Tally();
+  for (const value of values) tally.add(value);
+  return tally.total();
+}
+
+/** The sum of the products of two lists, one by one, rounded once. */
+export function sumOfProducts(values: readonly Decimal[], weights: readonly Decimal[]): Decimal {
+  const tally = new Tally();
+  values.forEach((value, index) => tally.addProduct(value, weights[index]!));
+  return tally.total();
+}
+
 /** The power of ten million that the first word of a decimal is worth: ⌊e ÷ 7⌋. */
 const power = ({ e }: Decimal): Place => (e - (((e % digitsInWord) + digitsInWord) % digitsInWord)) / digitsInWord;
 
 /** The words of a total below zero, counted from zero. */
 function negated(words: Words, top: Place): Words {
   let borrowed = 0;
-  return words.slice(0, top + 1).map((word, at) => {
+  return words.slice(0, top + 1).map((word) => {
     const value = -word - borrowed;
-    borrowed = value < 0 && at < top ? 1 : 0;
+    borrowed = value < 0 ? 1 : 0;
     return value + borrowed * base;
   });
 }

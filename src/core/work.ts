@@ -1,6 +1,7 @@
 /** Field work row by row: which part of a row falls to which field, and what is left of the plan. */
-import { one, sum, type Decimal } from "./decimal";
+import { one, sum, zero, type Decimal } from "./decimal";
 import type { EntryRef, Field, IsoDate, Status, Target } from "./season";
+import { tallied } from "./tally";
 import { area, type Area } from "./units";
 
 /** What all rows of field work have in common. */
@@ -22,8 +23,12 @@ export type Work<Row extends WorkRow> = {
   readonly part: Decimal;
 };
 
-/** The work of one item or one operation in one field, in the order of the table. */
-export type FieldWork<Row extends WorkRow> = { readonly planned: Work<Row>[]; readonly done: Work<Row>[] };
+/** The work of one item or one operation in one field, in the order of the table, and what is left of its plan. */
+export type FieldWork<Row extends WorkRow> = {
+  readonly planned: readonly Work<Row>[];
+  readonly done: readonly Work<Row>[];
+  readonly left: readonly Work<Row>[];
+};
 
 /** Work by field and then by what the rows are of. */
 export type WorkByField<Row extends WorkRow> = ReadonlyMap<string, ReadonlyMap<string, FieldWork<Row>>>;
@@ -38,7 +43,7 @@ export type WorkByField<Row extends WorkRow> = ReadonlyMap<string, ReadonlyMap<s
 export function workByField<Row extends WorkRow>(
   rows: readonly Row[], fields: readonly Field[], subject: (row: Row) => string, passes: (row: Row) => Decimal,
 ): WorkByField<Row> {
-  const byField = new Map<string, Map<string, FieldWork<Row>>>(fields.map((field) => [field.name, new Map()]));
+  const byField = new Map<string, Map<string, { planned: Work<Row>[]; done: Work<Row>[]; left: readonly Work<Row>[] }>>(fields.map((field) => [field.name, new Map()]));
   const byName = new Map(fields.map((field) => [field.name, [field]]));
   const byCrop = fieldsByCrop(fields);
   for (const row of rows) {
@@ -51,9 +56,12 @@ export function workByField<Row extends WorkRow>(
       const once = row.area === null ? field.area : whole === null ? row.area : row.area.times(part);
       const works = byField.get(field.name)!;
       let work = works.get(name);
-      if (work === undefined) works.set(name, (work = { planned: [], done: [] }));
+      if (work === undefined) works.set(name, (work = { planned: [], done: [], left: [] }));
       (row.status === "done" ? work.done : work.planned).push({ row, areaPasses: area(times === one || times.eq(one) ? once : once.times(times)), part });
     }
+  }
+  for (const works of byField.values()) {
+    for (const work of works.values()) work.left = workLeft(work.planned, work.done);
   }
   return byField;
 }
@@ -62,21 +70,24 @@ export function workByField<Row extends WorkRow>(
  * What is left of the plan: the area passes done are taken off the planned ones, the oldest date first, rows without a
  * date last, rows of one date in the order of the table.
  */
-export function workLeft<Row extends WorkRow>({ planned, done }: FieldWork<Row>): readonly Work<Row>[] {
+function workLeft<Row extends WorkRow>(planned: readonly Work<Row>[], done: readonly Work<Row>[]): readonly Work<Row>[] {
   if (done.length === 0 || planned.length === 0) return planned;
-  let taken = sum(done.map((work) => work.areaPasses));
+  let taken = areaOf(done);
+  if (taken.gte(areaOf(planned))) return [];
   const left: Work<Row>[] = [];
   for (const work of [...planned].sort(byDate)) {
-    const rest = work.areaPasses.minus(taken);
-    if (rest.lte("0")) {
-      taken = rest.neg();
-      continue;
+    if (taken.isZero()) left.push(work);
+    else if (taken.gte(work.areaPasses)) taken = taken.minus(work.areaPasses);
+    else {
+      const rest = work.areaPasses.minus(taken);
+      left.push({ row: work.row, areaPasses: area(rest), part: work.part.times(rest).div(work.areaPasses) });
+      taken = zero;
     }
-    left.push(taken.isZero() ? work : { row: work.row, areaPasses: area(rest), part: work.part.times(rest).div(work.areaPasses) });
-    taken = taken.minus(taken);
   }
   return left;
 }
+
+const areaOf = (works: readonly Work<WorkRow>[]): Decimal => tallied(works.map(({ areaPasses }) => areaPasses));
 
 export function fieldsByCrop(fields: readonly Field[]): ReadonlyMap<string, readonly Field[]> {
   const byCrop = new Map<string, Field[]>();

@@ -3,7 +3,7 @@ import { Decimal, one, sum, zero } from "../decimal";
 import { fieldFacts, type FieldFacts } from "../fieldFacts";
 import type { SeasonFigures } from "../figures";
 import { countsIn, type Kind } from "../kinds";
-import { itemBooks, type ItemBook } from "../itemCosts";
+import { bestPrice, itemBooks, quantityOf, type ItemBook } from "../itemCosts";
 import { partsOf, workAt } from "../operationCosts";
 import { boughtByItem } from "../purchases";
 import type { IsoDate, Loan, OtherCost, Season } from "../season";
@@ -70,20 +70,20 @@ function itemFlows(season: Season, facts: readonly FieldFacts[]): readonly Flow[
 }
 
 /** What the rest of the plan takes beyond what is bought, in the months of its applications. */
-function stillToBuy({ item, bought, average, planPrice, uses }: ItemBook): readonly Flow[] {
+function stillToBuy(book: ItemBook): readonly Flow[] {
+  const { item, bought, uses } = book;
   const asUsed = item.charged === "as used";
-  const lots = uses.flatMap((use) => (asUsed ? use.left : use.planned));
-  const used = asUsed ? sum(uses.flatMap((use) => use.done).map(({ quantity }) => quantity)) : zero;
-  const needed = sum(lots.map(({ quantity }) => quantity));
+  const used = asUsed ? quantityOf(uses, "done") : zero;
+  const needed = quantityOf(uses, asUsed ? "left" : "planned");
   const short = used.plus(needed).minus(bought.quantity);
+  const price = bestPrice(book);
   if (short.lte("0") || needed.isZero()) {
     // Used without being bought or planned on: it has to be paid some day all the same.
-    return short.gt("0") ? [{ month: null, group: item.kind, amount: out(short.times(average ?? planPrice ?? zero)), entries: [] }] : [];
+    return short.gt("0") ? [{ month: null, group: item.kind, amount: out(short.times(price)), entries: [] }] : [];
   }
-  const price = average ?? planPrice ?? zero;
-  return lots.map(({ work: { row }, quantity }) => ({
+  return uses.flatMap(({ work }) => (asUsed ? work.left : work.planned)).map(({ row, areaPasses }) => ({
     month: monthOrNone(row.date), group: item.kind, entries: [row.source],
-    amount: out(quantity.div(needed).times(short).times(price)),
+    amount: out(row.rate.times(areaPasses).div(needed).times(short).times(price)),
   }));
 }
 
@@ -98,7 +98,7 @@ function operationFlows(season: Season): readonly Flow[] {
   const bought = new Set<Kind | undefined>(season.purchases.map((purchase) => kindOf.get(purchase.item)));
   return [...byField.values()].flatMap((works) => [...works.values()]).flatMap((work) => workAt(work, "outlook")).flatMap((work) => {
     return partsOf(work, machines).filter(({ cash, kind }) => cash && !(work.row.cost.basis === "machine" && bought.has(kind)))
-      .map(({ kind, amount }) => ({ month: monthOrNone(work.row.date), group: kind, amount: out(amount), entries: [work.row.source] }));
+      .map(({ kind, perUnit, quantity }) => ({ month: monthOrNone(work.row.date), group: kind, amount: out(perUnit.times(quantity)), entries: [work.row.source] }));
   });
 }
 
