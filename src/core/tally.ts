@@ -25,22 +25,22 @@ export class Tally {
 
   /** Adds a value. @throws RangeError on one that is not finite. */
   add(value: Decimal): this {
-    return this.#place(value, one, one, value.s);
+    return this.#add(value, value.s);
   }
 
   /** Takes a value off. */
   subtract(value: Decimal): this {
-    return this.#place(value, one, one, -value.s);
+    return this.#add(value, -value.s);
   }
 
   /** Adds a product, which is never rounded on its own. */
   addProduct(a: Decimal, b: Decimal, c: Decimal = one): this {
-    return this.#place(a, b, c, a.s * b.s * c.s);
+    return this.#addProduct(a, b, c, a.s * b.s * c.s);
   }
 
   /** Takes a product off. */
   subtractProduct(a: Decimal, b: Decimal): this {
-    return this.#place(a, b, one, -a.s * b.s);
+    return this.#addProduct(a, b, one, -a.s * b.s);
   }
 
   /** The total, rounded once; zero where nothing was added. */
@@ -55,11 +55,23 @@ export class Tally {
     const magnitude = isNegative ? negated(words, top) : words;
     let digits = "";
     for (let word = top; word >= 0; word -= 1) digits += String(magnitude[word]).padStart(digitsInWord, "0");
-    return new Decimal(`${isNegative ? "-" : ""}${digits}e${String(this.#lowest * digitsInWord)}`).toSignificantDigits();
+    const total = new Decimal(`${isNegative ? "-" : ""}${digits}e${String(this.#lowest * digitsInWord)}`);
+    return digits.length > Decimal.precision ? total.toSignificantDigits() : total;
   }
 
-  #place(a: Decimal, b: Decimal, c: Decimal, sign: Place): this {
+  #add(value: Decimal, sign: Place): this {
     // decimal.js has no digits for NaN and Infinity, whatever its types say.
+    if (!value.isFinite()) throw new RangeError("a tally adds finite values only");
+    const { d } = value;
+    if (d[0] === 0) return this;
+    const greatest = power(value);
+    this.#reach(greatest - d.length + 1, greatest);
+    const [words, first] = [this.#words, greatest - this.#lowest];
+    for (let i = 0; i < d.length; i += 1) words[first - i]! += sign * d[i]!;
+    return this.#counted(1);
+  }
+
+  #addProduct(a: Decimal, b: Decimal, c: Decimal, sign: Place): this {
     if (!a.isFinite() || !b.isFinite() || !c.isFinite()) throw new RangeError("a tally adds finite values only");
     const [d, f, g] = [a.d, b.d, c.d];
     if (d[0] === 0 || f[0] === 0 || g[0] === 0) return this;
@@ -78,7 +90,11 @@ export class Tally {
         }
       }
     }
-    this.#additions += d.length * f.length * g.length;
+    return this.#counted(d.length * f.length * g.length);
+  }
+
+  #counted(additions: Place): this {
+    this.#additions += additions;
     if (this.#additions >= additionsBeforeCarry) this.#carry();
     return this;
   }
