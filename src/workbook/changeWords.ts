@@ -34,6 +34,14 @@ export function changeCautions({ change, gain }: Pick<ChangeFigures, "change" | 
 export const changeFindings = (change: SeasonChange): readonly TrialFinding[] =>
   onSubject.filter(([, pattern]) => pattern.test(wordsOf(change))).flatMap(([subject]) => findingsOn(subject));
 
+const kindWords: Record<TrialFinding["kind"], string> = { replicated: "replicated trial", maker: "from those who sell or make it", report: "report" };
+
+/** A finding with its figure, what kind of trial it is, and where it was published. */
+export function trialWords({ finding, difference, kind, source }: TrialFinding): string {
+  const figure = difference === null ? "" : ` ${difference.low.eq(difference.high) ? difference.low.toFixed() : `${difference.low.toFixed()} to ${difference.high.toFixed()}`} ${difference.unit}.`;
+  return `${finding}${figure} (${kindWords[kind]}: ${source.publisher}, ${source.year})`;
+}
+
 /** Why a break-even has no value, as a sentence. */
 export function whyNone(answer: Extract<BreakEven, { found: false }>): string {
   switch (answer.why) {

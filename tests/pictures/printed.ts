@@ -15,6 +15,7 @@ const dots = 90;
 /** What stands on the first page that a picture shows. */
 const pictures = [
   ["printed-cost", /^Cost per acre/], ["printed-break-even", /^Break-even\n/], ["lender-1", /Break-even, live/], ["lender-2", /Worst, average and best year/], ["cash-flow", /^Cash flow/],
+  ["printed-stand", /^Stand\n/], ["printed-change", /^Change – Fewer soybean seeds/],
 ] as const;
 
 mkdirSync(folder, { recursive: true });

@@ -3,7 +3,7 @@ import { standTable, window } from "./standTableData";
 
 const penn = { title: "Soybean Replanting Decisions", publisher: "Penn State Extension, Lebanon County", year: "2012", address: "http://cmegicmlebanon.blogspot.com/2012/05/soybean-replanting-decisions.html" };
 const ohio = {
-  title: "Soybean replant decisions", publisher: "Ohio State University Extension, in Times Bulletin", year: "not printed",
+  title: "Soybean replant decisions", publisher: "Ohio State University Extension, in Times Bulletin", year: "year not printed",
   address: "http://www.timesbulletin.com/Content/News/News/Article/Soybean-replant-decisions/2/4/188338", where: "text",
 };
 
@@ -43,7 +43,7 @@ export const wheatOntario = standTable({
 
 export const wheatPennsylvania = standTable({
   name: "Winter wheat, Pennsylvania, by stand only", crop: "wheat", region: "Pennsylvania", standUnit: "plants per square foot",
-  source: { title: "Wheat Stand Assessment", publisher: "Penn State Extension", year: "not printed", address: "https://extension.psu.edu/wheat-stand-assessment", where: "table" },
+  source: { title: "Wheat Stand Assessment", publisher: "Penn State Extension", year: "year not printed", address: "https://extension.psu.edu/wheat-stand-assessment", where: "table" },
   limits: ["The source prints ranges (60-70, 75-80, 90-95 %); the values here are our middles of them."],
   dates: null,
   stands: [window("12", "14"), window("15", "18"), window("18", "21"), window("22", "28"), window("30", "35")],

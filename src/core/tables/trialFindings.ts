@@ -71,7 +71,7 @@ export const trialFindings: readonly TrialFinding[] = [
   },
   {
     subject: "fungicide", kind: "report", noDifference: false, difference: null, finding: "Indiana strips: 19 $/ac more corn, 28 $/ac more cost, a loss of 9 $/ac.",
-    source: { title: "Fungicide strip trial economics", publisher: "farm press report, West Lafayette", year: "not printed", address: "not kept", where: "text" },
+    source: { title: "Fungicide strip trial economics", publisher: "farm press report, West Lafayette", year: "year not printed", address: "not kept", where: "text" },
   },
   {
     subject: "wheel traffic", kind: "report", noDifference: true, difference: null, finding: "Ontario 2023: no difference between rows driven on and not at Niagara; a difference at Oxford.",

@@ -3,11 +3,12 @@ import type { Change } from "../../core/partialBudget/change";
 import type { ChangeAnswer, PriceRange } from "../../core/partialBudget/changeAnswer";
 import type { Entry } from "../../core/partialBudget/entry";
 import type { TrialFinding } from "../../core/tables/trialFindings";
+import { trialWords } from "../../workbook/changeWords";
 import { Disclosure } from "../parts/Disclosure";
 import { Lines } from "../parts/Lines";
 import { usePane } from "../paneContext";
 import { FigureTable } from "../season/FigureTable";
-import { answerView, leadOf, trialWords } from "./answerView";
+import { answerView, leadOf } from "./answerView";
 import { ChangeDrawing } from "./ChangeDrawing";
 
 export type AnswerPartProps = {

@@ -4,7 +4,6 @@ import { breakEven, type BreakEven } from "../../core/partialBudget/breakEven";
 import { isCapital, isGrain, priceOf, quadrants, type Change, type ChangeLine } from "../../core/partialBudget/change";
 import type { ChangeAnswer, PriceRange } from "../../core/partialBudget/changeAnswer";
 import { withEntries, type Entry } from "../../core/partialBudget/entry";
-import type { TrialFinding } from "../../core/tables/trialFindings";
 import type { Format } from "../format";
 
 export type LineView = { readonly name: string; readonly detail: string; readonly cells: readonly string[] };
@@ -134,12 +133,4 @@ function facts(change: Change, { breakEven: solved, payback }: ChangeAnswer, lea
     }]),
     ...(change.lines.some(isCapital) ? [{ name: "Interest on capital", says: `${format.quantity(change.rate.times(hundred))}% a year` }] : []),
   ];
-}
-
-const kindWords: Record<TrialFinding["kind"], string> = { replicated: "replicated trial", maker: "from those who sell or make it", report: "report" };
-
-/** A finding with its figure, what kind of trial it is, and where it was published. */
-export function trialWords({ finding, difference, kind, source }: TrialFinding): string {
-  const figure = difference === null ? "" : ` ${difference.low.eq(difference.high) ? difference.low.toFixed() : `${difference.low.toFixed()} to ${difference.high.toFixed()}`} ${difference.unit}.`;
-  return `${finding}${figure} (${kindWords[kind]}: ${source.publisher}, ${source.year})`;
 }

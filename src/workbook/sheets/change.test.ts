@@ -45,8 +45,9 @@ describe("changeSheet", () => {
   it("leads with the gain that pays, rounded up, and with why nothing else can be told", () => {
     const sheet = change("Closing wheels");
     // 400 a year on 200 ac at 4.00 a bushel: 0.5 bu.
-    expect(row(sheet, "Yield gain")).toEqual([0.5, "bu/ac, or more"]);
-    expect(row(sheet, "Price of the crop")).toEqual(["", "Another entry is blank."]);
+    expect(row(sheet, "Yield gain")).toEqual([0.5, "  bu/ac, or more"]);
+    expect(row(sheet, "Price of the crop")).toBeNull();
+    expect(says(sheet)).toContain("What else it pays from is known once every entry is: Yield gain is blank.");
     expect(rowsOf(sheet).filter(([name]) => name === "Net change").at(-1)!.slice(1)).toEqual(["", "", "", "", "–", "–"]);
     expect(row(sheet, "Net change of what is entered")).toEqual(["", "", "", "", -400, -2]);
     expect(rowsOf(sheet).findIndex(([name]) => name === "Pays from")).toBeLessThan(rowsOf(sheet).findIndex(([name]) => name === "Net change"));
@@ -67,11 +68,11 @@ describe("changeSheet", () => {
 
   it("adds up by quadrant, line by line", () => {
     const sheet = change("A pass more");
-    expect(row(sheet, "   =Yield gain")).toEqual([3, "bu/ac", 4, "per acre", 1200, 12]);
+    expect(row(sheet, "   =Yield gain")).toEqual([3, "  bu/ac", 4, "  per acre", 1200, 12]);
     expect(row(sheet, "Added costs")).toEqual(["", "", "", "", 530, 5.3]);
-    expect(row(sheet, "   Hours kept")).toEqual([1, "h", 60, "lump sum, 2 years", 30, 0.3]);
+    expect(row(sheet, "   Hours kept")).toEqual([1, "  h", 60, "  lump sum, 2 years", 30, 0.3]);
     expect(rowsOf(sheet).filter(([name]) => name === "Net change").at(-1)!.slice(5)).toEqual([670, 6.7]);
-    expect(row(sheet, "Payback")).toEqual([0.1, "years without interest, 0.1 with it"]);
+    expect(row(sheet, "Payback")).toEqual([0.1, "  years without interest, 0.1 with it"]);
   });
 
   it("lays an active change over the outlook of its crop", () => {

@@ -5,8 +5,8 @@ import type { ChangeFigures } from "../../core/partialBudget/changeFigures";
 import type { LineAmount, NetChange } from "../../core/partialBudget/netChange";
 import type { Strip } from "../../core/partialBudget/strip";
 import type { Decimal } from "../../core/decimal";
-import { changeCautions, changeFindings, whyNone } from "../changeWords";
-import type { ResultSheet, SheetCell } from "../resultSheet";
+import { changeCautions, changeFindings, trialWords, whyNone } from "../changeWords";
+import type { CellStyle, ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { shownMoney, shownQuantity, shownYield } from "../shown";
 import { blank, headings, moneyCell, note, quantityCell, section, subtotal, text, title, yieldNeededCell } from "./cells";
@@ -14,7 +14,9 @@ import { neededCell } from "./needed";
 import { areaName, incompleteRows, inLines, seasonName } from "./words";
 
 type Row = readonly SheetCell[];
-const lineLength = 108;
+/** Words to the right of a figure, kept off it: a figure stands at the right edge of its column. */
+const beside = (words: string, style: CellStyle = {}): SheetCell => text(words === "" ? "" : `  ${words}`, style);
+const lineLength = 132;
 
 export function changeSheet(report: SeasonReport, figures: ChangeFigures): ResultSheet {
   const { change } = figures;
@@ -22,7 +24,7 @@ export function changeSheet(report: SeasonReport, figures: ChangeFigures): Resul
   const about = change.target === null ? "the whole farm" : "field" in change.target ? change.target.field : change.target.crop;
   const heading = `Change – ${change.name}`;
   return {
-    name: heading, columns: [34, 12, 12, 12, 22, 14, 14], headingRows: 2, charts: [],
+    name: heading, columns: [34, 12, 12, 12, 26, 14, 12], headingRows: 3, charts: [],
     rows: [
       title(heading),
       note(`${seasonName(report)}. ${currency} a year, on ${change.area.toFixed()} ${areaUnit} (${about}); interest on what serves for years ${change.rate.times("100").toFixed()} %.`),
@@ -33,42 +35,46 @@ export function changeSheet(report: SeasonReport, figures: ChangeFigures): Resul
       ...overlayRows(figures, report),
       ...restRows(figures, report),
     ],
-    page: { orientation: "landscape", paper: areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `${heading}, ${seasonName(report)}` },
+    page: { orientation: "portrait", paper: areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `${heading}, ${seasonName(report)}` },
   };
 }
 
 /** What a single entry must be, all others as they are. */
-function payRows({ change, gain, breakEven: solved, payback }: ChangeFigures, report: SeasonReport): readonly Row[] {
+function payRows({ change, gain, net, breakEven: solved, payback }: ChangeFigures, report: SeasonReport): readonly Row[] {
   const { areaUnit } = report.season.settings;
   const row = (name: string, answer: BreakEven | null, unit: string, places: 1 | 2): readonly Row[] => {
     if (answer === null) return [];
-    return [answer.found ? [text(name), neededCell(answer, places), text(`${unit}, or ${answer.pays === "above" ? "more" : "less"}`)] : [text(name), blank, text(whyNone(answer))]];
+    if (!answer.found) return answer.why === "another entry is blank" ? [] : [[text(name), blank, beside(whyNone(answer))]];
+    return [[text(name), neededCell(answer, places), beside(`${unit}, or ${answer.pays === "above" ? "more" : "less"}`)]];
   };
   const priceName = change.lines.some(({ price }) => isGrain(price)) ? "Price of the crop" : `Price of: ${gain?.item ?? ""}`;
   const others = change.lines.filter((line) => line !== gain && isGrain(line.price));
-  return [
-    [],
-    section("Pays from"),
+  const open = net.blank.map(({ item }) => item);
+  const solvedAll = [
     ...row(gain?.item ?? "", solved.yieldGain, gain?.unit ?? "", 1),
     ...others.flatMap((line) => row(line.item, breakEven(change, { of: "quantity", line }), line.unit, 1)),
     ...row(priceName, solved.price, "money per unit", 2),
     ...row("Area of the change", solved.area, areaUnit, 1),
     ...change.lines.filter(isCapital).flatMap((line) => row(`Years kept: ${line.item}`, breakEven(change, { of: "years kept", line }), "years", 1)),
-    ...(change.lines.some(isCapital) ? [paybackRow(payback, change.lines.some(({ quantity }) => quantity === null))] : []),
+    ...(open.length === 0 && change.lines.some(isCapital) ? [paybackRow(payback)] : []),
+  ];
+  return [
+    [], section("Pays from"), ...solvedAll,
+    ...(open.length === 0 ? [] : [note(`What else it pays from is known once every entry is: ${open.join(", ")} ${open.length === 1 ? "is" : "are"} blank.`)]),
   ];
 }
 
-function paybackRow(payback: ChangeFigures["payback"], open: boolean): Row {
-  if (payback === null) return [text("Payback"), blank, text(open ? "Another entry is blank." : "Nothing is laid out on balance, or nothing comes back.")];
+function paybackRow(payback: ChangeFigures["payback"]): Row {
+  if (payback === null) return [text("Payback"), blank, beside("Nothing is laid out on balance, or nothing comes back.")];
   const { simple, withInterest } = payback;
-  return [text("Payback"), neededCell({ value: simple, pays: "above" }, 1), text(`years without interest, ${withInterest === null ? "never" : shownYield(withInterest).toFixed(1)} with it`)];
+  return [text("Payback"), neededCell({ value: simple, pays: "above" }, 1), beside(`years without interest, ${withInterest === null ? "never" : shownYield(withInterest).toFixed(1)} with it`)];
 }
 
 function netRows({ net }: ChangeFigures, report: SeasonReport): readonly Row[] {
   const area = areaName(report);
   return [
     [],
-    headings("Net change", "Quantity", "Unit", "Price", "Basis", "In all, a year", `Per ${area}`).map((cell) => (["Unit", "Basis"].includes(String(cell.value)) ? { ...cell, style: { ...cell.style, align: "left" as const } } : cell)),
+    headings("Net change", "Quantity", "Unit", "Price", "Basis", "In all, a year", `Per ${area}`).map((cell) => (["Unit", "Basis"].includes(String(cell.value)) ? { ...cell, ...beside(String(cell.value), { ...cell.style, align: "left" }) } : cell)),
     ...quadrants.flatMap((quadrant) => quadrantRows(quadrant, net)),
     [text("Net change", subtotal), ...[1, 2, 3, 4].map(() => text("", subtotal)), moneyCell(net.net.perYear, subtotal), moneyCell(net.net.perArea, subtotal)],
     ...(net.blank.length === 0 ? [] : [
@@ -85,7 +91,7 @@ function quadrantRows(quadrant: Quadrant, net: NetChange): readonly Row[] {
   return [
     [text(name, { bold: true }), blank, blank, blank, blank, moneyCell(perYear, { bold: true }), moneyCell(perArea, { bold: true })],
     ...lines.map(({ line, perYear: inAll, perArea: perOne }: LineAmount): Row =>
-      [text(`   ${line.item}`), quantityCell(line.quantity), text(line.unit), moneyCell(priceOf(line)), text(basisWords(line)), moneyCell(inAll), moneyCell(perOne)]),
+      [text(`   ${line.item}`), quantityCell(line.quantity), beside(line.unit), moneyCell(priceOf(line)), beside(basisWords(line)), moneyCell(inAll), moneyCell(perOne)]),
   ];
 }
 
@@ -153,7 +159,7 @@ function restRows(figures: ChangeFigures, { season }: SeasonReport): readonly Ro
   ];
   return [
     [], section("What it rests on"), ...lines(rests),
-    ...(findings.length === 0 ? [] : [[], section("What trials found"), ...lines(findings.map(({ finding, source, kind }) => `${finding} (${kind === "maker" ? "from those who sell it; " : ""}${source.publisher}, ${source.year})`))]),
+    ...(findings.length === 0 ? [] : [[], section("What trials found"), ...lines(findings.map(trialWords))]),
     [], ...lines(changeCautions(figures, season)),
   ];
 }

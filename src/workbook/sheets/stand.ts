@@ -8,17 +8,17 @@ import type { ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { shownQuantity, shownStand } from "../shown";
 import { areaCell, headings, note, percentCell, quantityCell, section, standCell, text, title, yieldCell } from "./cells";
-import { areaName, incompleteRows, inLines, seasonName } from "./words";
+import { areaName, grouped, incompleteRows, inLines, seasonName } from "./words";
 
 type Row = readonly SheetCell[];
-const lineLength = 108;
+const lineLength = 132;
 
 export function standSheet(report: SeasonReport): ResultSheet {
   const { stands } = report.figures;
   const { areaUnit } = report.season.settings;
   const tables = [...new Map(stands.flatMap(({ table }) => (table === null ? [] : [[table.name, table] as const]))).values()];
   return {
-    name: "Stand", columns: [26, 12, 12, 12, 12, 12, 12, 12, 12], headingRows: 2, charts: [],
+    name: "Stand", columns: [26, 12, 12, 12, 12, 12, 12, 12, 12], headingRows: 3, charts: [],
     rows: [
       title("Stand"),
       note(`${seasonName(report)}. Plants per ${areaName(report)} from the last round of counts of each field; the interval holds the mean 19 times in 20.`),
@@ -31,7 +31,7 @@ export function standSheet(report: SeasonReport): ResultSheet {
       [],
       ...[estimateCaution, adjusterCaution, planningCaution].map(note),
     ],
-    page: { orientation: "landscape", paper: areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `Stand, ${seasonName(report)}` },
+    page: { orientation: "portrait", paper: areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `Stand, ${seasonName(report)}` },
   };
 }
 
@@ -80,7 +80,7 @@ const axes = ({ date, stand }: CellUsed): readonly SheetCell[] => {
   const span = (from: string, to: string) => (from === to ? from : `${from} to ${to}`);
   return [
     right(date === null ? "any" : span(date.from, date.to)),
-    right(stand === null ? "any" : span(shownQuantity(stand.from).toFixed(), shownQuantity(stand.to).toFixed())),
+    right(stand === null ? "any" : span(grouped(shownQuantity(stand.from)), grouped(shownQuantity(stand.to)))),
   ];
 };
 
@@ -89,6 +89,7 @@ function historyRows({ season }: SeasonReport, { field }: FieldStand): readonly 
   const steps = outlookSteps(season, field);
   if (steps.length === 0) return [];
   return [
+    [],
     headings("Yield outlook over the season", "Date", "From", "To"),
     ...steps.map(({ date, reason, from, to }): Row => [text(reasonWords(reason)), text(date, { align: "right" }), yieldCell(from), yieldCell(to)]),
   ];
@@ -97,7 +98,7 @@ function historyRows({ season }: SeasonReport, { field }: FieldStand): readonly 
 function reasonWords(reason: StepReason): string {
   switch (reason.of) {
     case "planted": return reason.planned === null ? "planted" : `planted (plan ${reason.planned})`;
-    case "counted": return `counted ${shownStand(reason.summary.mean).toFixed()} plants`;
+    case "counted": return `counted ${grouped(shownStand(reason.summary.mean))} plants`;
     case "uneven": return `${shownQuantity(reason.loss).toFixed()} % lost to unevenness`;
     case "harvested": return "harvested";
   }

@@ -29,6 +29,12 @@ export function inLines(words: string, length: number): readonly string[] {
   return lines;
 }
 
+/** A number in a sentence, its thousands set apart as number formats do it. */
+export const grouped = (value: Decimal): string => {
+  const [whole, part] = value.toFixed().split(".");
+  return `${whole!.replace(/\B(?=(\d{3})+$)/g, ",")}${part === undefined ? "" : `.${part}`}`;
+};
+
 /** What each layer adds, for the foot of a page. */
 export const layerNotes: readonly string[] = [
   "Operating: seed, fertilizer, crop protection, fuel, repairs, custom work, hired labour, drying, haul, crop insurance, supplies, irrigation, other operating and operating interest.",
