@@ -1,6 +1,7 @@
 /** A workbook file read, reported on, and written to another file. */
 import { readFile, stat, writeFile } from "node:fs/promises";
 import { openWorkbook } from "../host/embedded";
+import { engineInNode } from "../host/embedded/recalculation/loadInNode";
 import type { ResultSheet } from "../workbook/resultSheet";
 import { seasonReport } from "../workbook/report";
 import type { SeasonReport } from "../workbook/seasonReport";
@@ -12,10 +13,10 @@ export type WorkbookFile = {
   readonly writeCopy: (path: string, sheets: readonly ResultSheet[]) => Promise<void>;
 };
 
-/** Opens a workbook and computes its season. */
+/** Opens a workbook, works out its formulas and computes its season. The calculation engine is loaded only where there are any. */
 export async function workbookFile(path: string): Promise<WorkbookFile> {
   const bytes = await orRefuse(`${path} cannot be read`, readFile(path));
-  const opened = openWorkbook(bytes);
+  const opened = openWorkbook(bytes, { engine: engineInNode });
   if (!opened.ok) throw new Refusal(opened.problems.map((fault) => `${path}: ${fault.message}`).join("\n"));
   const workbook = opened.value;
   return {
@@ -23,6 +24,7 @@ export async function workbookFile(path: string): Promise<WorkbookFile> {
     writeCopy: async (copy, sheets) => {
       if (await isSameFile(copy, path)) throw new Refusal(`${copy} is the workbook itself: name another file to write to.`);
       await workbook.write(sheets);
+      await workbook.settled(); // the grower's own formulas may read our sheets
       await orRefuse(`${copy} cannot be written`, writeFile(copy, workbook.save()));
       workbook.undo();
     },

@@ -16,16 +16,19 @@ const placeOf = ({ table, row }: EntryRef, column?: string) => ({ table, row, ..
 
 /** Items that are used without any price, or planned without a price of the plan. */
 function priceProblems({ items, purchases, applications }: Season): readonly Problem[] {
+  const unpriced = new Set(items.filter((item) => item.planPricePerPack === null).map(({ name }) => name));
+  if (unpriced.size === 0) return [];
   const bought = new Set(purchases.map((purchase) => purchase.item));
   const byItem = new Map<string, { planned: boolean; touches: Map<string, Subject> }>();
   for (const application of applications) {
+    if (!unpriced.has(application.item)) continue;
     const use = byItem.get(application.item) ?? { planned: false, touches: new Map<string, Subject>() };
     const subject = subjectOf(application);
     use.planned ||= application.status === "plan";
     use.touches.set(`${subject.of} ${"name" in subject ? subject.name : ""}`, subject);
     byItem.set(application.item, use);
   }
-  return items.filter((item) => item.planPricePerPack === null).flatMap((item): readonly Problem[] => {
+  return items.filter(({ name }) => unpriced.has(name)).flatMap((item): readonly Problem[] => {
     const use = byItem.get(item.name);
     if (use === undefined || (bought.has(item.name) && !use.planned)) return [];
     const touches: readonly Subject[] = [{ of: "item", name: item.name }, ...use.touches.values()];
@@ -80,18 +83,22 @@ function farDates({ settings: { seasonYear }, purchases, applications, operation
   if (seasonYear === null) return [];
   const [from, to] = [`${Number(seasonYear) - yearsApart}-01-01`, `${Number(seasonYear) + yearsApart}-12-31`];
   const problems: Problem[] = [];
-  const check = (date: string | null, { table, row }: EntryRef, column: string, subject: () => Subject) => {
-    if (date === null || (date >= from && date <= to)) return;
-    problems.push({ code: "date-far", at: { table, row, column }, found: date, like: seasonYear, touches: [subject()] });
+  const isFar = (date: string | null): date is string => date !== null && (date < from || date > to);
+  const note = (found: string, { table, row }: EntryRef, column: string, subject: Subject) => {
+    problems.push({ code: "date-far", at: { table, row, column }, found, like: seasonYear, touches: [subject] });
   };
   for (const { date, paidOn, item, source } of purchases) {
-    check(date, source, "Date", () => ({ of: "item", name: item }));
-    if (paidOn !== date) check(paidOn, source, "Paid on", () => ({ of: "item", name: item }));
+    if (isFar(date)) note(date, source, "Date", { of: "item", name: item });
+    if (paidOn !== date && isFar(paidOn)) note(paidOn, source, "Paid on", { of: "item", name: item });
   }
-  for (const row of [...applications, ...operations]) check(row.date, row.source, "Date", () => subjectOf(row));
-  for (const { paidOn, over, source } of otherCosts) check(paidOn, source, "Month", () => ("all" in over ? { of: "farm" } : subjectOf({ target: over })));
-  for (const { date, crop, source } of sales) check(date, source, "Date", () => ({ of: "crop", name: crop }));
-  for (const { date, field, source } of harvest) check(date, source, "Date", () => ({ of: "field", name: field }));
+  for (const rows of [applications, operations]) {
+    for (const row of rows) if (isFar(row.date)) note(row.date, row.source, "Date", subjectOf(row));
+  }
+  for (const { paidOn, over, source } of otherCosts) {
+    if (isFar(paidOn)) note(paidOn, source, "Month", "all" in over ? { of: "farm" } : subjectOf({ target: over }));
+  }
+  for (const { date, crop, source } of sales) if (isFar(date)) note(date, source, "Date", { of: "crop", name: crop });
+  for (const { date, field, source } of harvest) if (isFar(date)) note(date, source, "Date", { of: "field", name: field });
   return problems;
 }
 

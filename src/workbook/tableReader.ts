@@ -4,7 +4,7 @@
  * Our own reader rather than a schema library: a season has a hundred thousand cells, each fault must know its row,
  * its column and what stood there, and half of the columns are units of something in another table.
  */
-import type { Decimal } from "../core/decimal";
+import { hundred, one, type Decimal } from "../core/decimal";
 import type { EntryRef, IsoDate } from "../core/season";
 import type { Cell, RawTable } from "./cell";
 import { readDate, type DateStyle } from "./dates";
@@ -130,7 +130,7 @@ export class Row {
   /** A fraction: 60, 60% and 0.6 are all sixty percent. */
   share(column: string): Decimal | null {
     const share = this.rate(column);
-    return share !== null && share.gt("1") ? this.fault("percent-range", column) : share;
+    return share !== null && share.gt(one) ? this.fault("percent-range", column) : share;
   }
 
   /** A fraction that may exceed one, such as a rate of interest: 8.5, 8.5% and 0.085 are the same. */
@@ -139,7 +139,7 @@ export class Row {
     const reading = cell === null ? null : this.readNumber(column, cell);
     if (reading === null) return null;
     if (reading.value.isNegative() && !reading.value.isZero()) return this.fault("percent-range", column);
-    return reading.percent || reading.value.lte("1") ? reading.value : reading.value.div("100");
+    return reading.percent || reading.value.lte(one) ? reading.value : reading.value.div(hundred);
   }
 
   date(column: string): IsoDate | null {
@@ -207,8 +207,9 @@ export class Row {
 
   private inRange(column: string, value: Decimal | null, range: Range): Decimal | null {
     if (value === null || range === "any") return value;
-    if (range === "above zero") return value.gt("0") ? value : this.fault("not-above-zero", column);
-    return value.gte("0") ? value : this.fault("negative", column);
+    const isZero = value.isZero();
+    if (range === "above zero") return !isZero && value.isPositive() ? value : this.fault("not-above-zero", column);
+    return isZero || value.isPositive() ? value : this.fault("negative", column);
   }
 }
 

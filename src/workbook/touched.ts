@@ -15,6 +15,7 @@ const revenueTables = new Set(["Crops", "Fields", "Harvest", "Stand counts"]);
  * nothing else.
  */
 export function problemsBySubject(season: Season, problems: readonly Problem[]): (subject: Subject) => readonly Problem[] {
+  if (problems.length === 0) return () => problems;
   const fieldsOfCrop = (crop: string) => season.fields.filter((field) => field.crop === crop);
   const cropOfField = new Map(season.fields.map((field) => [field.name, field.crop]));
   const chargedAsUsed = new Set(season.items.filter((item) => item.charged === "as used").map((item) => item.name));

@@ -66,8 +66,17 @@ describe("the page Stand", () => {
     await page.getByLabel("Seed", { exact: true }).fill("60");
     await expect.poll(() => reseed.innerText()).toContain("Reseeding pays by these figures.");
     expect(await reseed.innerText()).toContain("17,400 plants per acre");
+    const gain = await reseed.locator(".pn-main").innerText();
+    await button(page, "Estimate the insurance payment").click();
+    for (const [label, value] of [["Approved yield", "180"], ["Coverage", "75"], ["Appraised yield", "90"], ["Policy's price", "4.60"]] as const) await reseed.getByLabel(label).fill(value);
+    await reseed.getByText("at most 8 bu of corn: 8.0 bu at 4.60 = 36.80 USD per acre.").waitFor();
+    expect(await reseed.innerText()).toContain("Source: Iowa State University Extension");
+    expect(await reseed.locator(".pn-main").innerText()).toBe(gain);
+    await button(page, "Put it in as the insurance payment").click();
+    expect(await reseed.getByLabel("Insurance payment", { exact: true }).inputValue()).toBe("36.8");
+    await expect.poll(() => reseed.locator(".pn-main").innerText()).not.toBe(gain);
     await button(page, "Save it as a change").click();
-    await expect.poll(() => reseed.innerText()).toContain("“Reseed Mill Road” was saved as 3 rows");
+    await expect.poll(() => reseed.innerText()).toContain("“Reseed Mill Road” was saved as 4 rows");
     await page.getByRole("tab", { name: "Weigh a change" }).click();
     expect(await button(page, /^Reseed Mill Road/).count()).toBe(1);
   });

@@ -65,6 +65,29 @@ describe("a season without problems", () => {
   });
 });
 
+describe("a season with formulas in its input tables, stored without values as other programs do", () => {
+  const sources = (...words: readonly string[]) => started(["--import", "tsx", "src/cli/report.ts", ...words]);
+
+  it("has the figures of one with the same entries typed", async () => {
+    const [formulas, typed] = await Promise.all(["Formulas", "Typed"].map((name) => sources(`tests/fixtures/season${name}.xlsx`, "--json")));
+    expect({ code: typed!.code, error: typed!.error }).toEqual({ code: 0, error: "" });
+    expect(formulas).toEqual(typed);
+    // Corn in both fields: 80.5 and 38 acres; 49 bags of 80,000 seeds, and 231 lb of nitrogen an acre, of 8.75 tons.
+    const { crops: [corn] } = JSON.parse(typed!.out) as { readonly crops: readonly { readonly acres: string; readonly price?: string }[] };
+    expect(corn!.acres).toBe("118.5");
+  });
+
+  it("is copied with values in them, and the file itself stays without", async () => {
+    const { code } = await sources("tests/fixtures/seasonFormulas.xlsx", "--out", at("worked.xlsx"), "--lender", at("workedPages.xlsx"));
+    expect(code).toBe(0);
+    const worked = opened(readFileSync(at("worked.xlsx")));
+    const cell = (row: number, column: number) => worked.cellAt("Purchases", { row, column });
+    expect(cell(1, 5)).toMatchObject({ value: 13303.5, formula: "=C2*E2", stale: false });
+    expect(cell(3, 2)).toMatchObject({ value: -3.5, stale: false });
+    expect(opened(readFileSync("tests/fixtures/seasonFormulas.xlsx")).cellAt("Purchases", { row: 1, column: 5 })).toMatchObject({ value: "", stale: true });
+  });
+});
+
 describe("a season with problems", () => {
   it("is told all the same, marked, with every problem on stderr, and ends with 1", async () => {
     const { code, out, error } = await report(withProblems);

@@ -50,7 +50,7 @@ export class EmbeddedWorkbook implements WorkbookHost {
   }
 
   async write(sheets: readonly ResultSheet[]): Promise<void> {
-    this.edit((edit, styles, { edited: before }) => {
+    this.steps.becomeWithSheets(this.edited((edit, styles, { edited: before }) => {
       const written = new Set<string>();
       const edited = new Map(before);
       for (const sheet of sheets) {
@@ -59,17 +59,17 @@ export class EmbeddedWorkbook implements WorkbookHost {
         edited.delete(bookOf(edit.parts).sheets.find((each) => each.name === name)!.part);
       }
       return edited;
-    });
+    }));
   }
 
   async makeTables(tables: readonly InputTable[]): Promise<void> {
     const there = tablesOf(this.steps.now.parts);
     const wanted = tables.filter(({ name }) => !there.some((table) => sameName(table.name, name)));
     if (wanted.length === 0) return;
-    this.edit((edit, styles, { edited }) => {
+    this.steps.become(this.edited((edit, styles, { edited }) => {
       for (const table of wanted) writeInputTable(edit, styles, table);
       return edited;
-    });
+    }));
   }
 
   async addRows(table: string, rows: readonly ReadonlyMap<string, Cell>[]): Promise<void> {
@@ -213,10 +213,10 @@ export class EmbeddedWorkbook implements WorkbookHost {
     return savedParts(this.steps.now);
   }
 
-  private edit(change: (edit: PackageEdit, styles: StyleMaker, before: State) => State["edited"]): void {
+  private edited(change: (edit: PackageEdit, styles: StyleMaker, before: State) => State["edited"]): State {
     const { now } = this.steps;
     const edit = new PackageEdit(now.parts);
     const edited = change(edit, new StyleMaker(edit), now);
-    this.steps.become({ ...now, parts: edit.parts, edited, touched: true });
+    return { ...now, parts: edit.parts, edited, touched: true };
   }
 }

@@ -70,6 +70,9 @@ export const needsCalculation = (state: State): boolean =>
   bookOf(state.parts).sheets.some(({ part }) => formulasOf(dataOf(state, part)).some(({ formula, value }) =>
     value === null || /\b(TODAY|NOW|RAND|RANDBETWEEN|RANDARRAY)\s*\(/i.test(formula)));
 
+/** Whether any cell is a formula. */
+export const hasFormulas = (state: State): boolean => bookOf(state.parts).sheets.some(({ part }) => dataOf(state, part).rows.withFormulas().length > 0);
+
 /** Cells whose entry is another than when the workbook was opened. A formula with the same words is the same entry. */
 export function changedCells(opened: State, now: State): FormulaPlace[] {
   const before = new Map(bookOf(opened.parts).sheets.map(({ part }) => [part, dataOf(opened, part)]));

@@ -1,4 +1,4 @@
-import { changedCells, formulaBook, needsCalculation, withResults } from "./formulas";
+import { changedCells, formulaBook, hasFormulas, needsCalculation, withResults } from "./formulas";
 import type { Engine } from "./recalculation/engine";
 import { Recalculation, type Recalculated } from "./recalculation/recalculation";
 import type { State } from "./state";
@@ -31,6 +31,15 @@ export class WorkbookSteps {
   /** The workbook as it is. */
   get now(): State {
     return this.state;
+  }
+
+  /**
+   * Takes a step that puts sheets of ours in place, with the values of their formulas. Where the workbook has no formulas of
+   * its own, nothing else can have moved, and the engine need not be started for what is known.
+   */
+  becomeWithSheets(next: State): void {
+    if (!hasFormulas(this.state)) this.calculated.add(next);
+    this.become(next);
   }
 
   /** Takes a step, which one undo takes back. */

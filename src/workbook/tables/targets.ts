@@ -8,6 +8,8 @@ import { nearest, plain } from "../words";
 /** The fields and crops by name, and their areas. */
 export class Places {
   private readonly areas = new Map<string, Decimal>();
+  /** What each text was found to stand for: thousands of rows name a few fields. */
+  private readonly found = new Map<string, Target | null>();
 
   constructor(readonly fieldNames: Names, readonly cropNames: Names, fields: readonly Field[]) {
     for (const field of fields) this.areas.set(`field ${field.name}`, field.area);
@@ -25,6 +27,12 @@ export class Places {
 
   /** What a name stands for: a field before a crop of the same name; `null` where it is neither. */
   named(typed: string): Target | null {
+    let target = this.found.get(typed);
+    if (target === undefined) this.found.set(typed, (target = this.lookedUp(typed)));
+    return target;
+  }
+
+  private lookedUp(typed: string): Target | null {
     const field = this.fieldNames.spelled(typed);
     if (field !== null) return { field };
     const crop = this.cropNames.spelled(typed);
@@ -53,8 +61,8 @@ export function optionalTarget(row: Row, table: TableReader, places: Places): Ta
 type Typed = { readonly column: string; readonly text: string };
 
 function typedTarget(row: Row, table: TableReader): Typed | null {
-  for (const column of headings.filter((heading) => table.has(heading))) {
-    const text = row.text(column);
+  for (const column of headings) {
+    const text = table.has(column) ? row.text(column) : null;
     if (text !== null) return { column, text };
   }
   return null;
