@@ -6,7 +6,7 @@ import { replantRuleLimits, replantRuleSource, type mostBushels } from "../../co
 import { Entry } from "../parts/Entry";
 import { usePane } from "../paneContext";
 import { useDecimalComma } from "../useDecimalComma";
-import { estimateView, type EstimateDraft, type EstimateField } from "./replantEstimate";
+import { estimateView, type EstimateDraft, type EstimateField } from "./insurerEstimate";
 
 export type ReplantEstimateProps = {
   readonly crop: keyof typeof mostBushels;

@@ -11,7 +11,7 @@ import { usePane } from "../paneContext";
 import { useDecimalComma } from "../useDecimalComma";
 import { emptyReseed, reseedQuestion, type ReseedDraft, type ReseedField } from "./reseedDraft";
 import { ReplantEstimate } from "./ReplantEstimate";
-import { cropOfRule } from "./replantEstimate";
+import { cropOfRule } from "./insurerEstimate";
 import { reseedView } from "./reseedView";
 import { SaveReseed } from "./SaveReseed";
 import { isThin } from "./standView";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { formatOf } from "../format";
-import { cropOfRule, estimateView } from "./replantEstimate";
+import { cropOfRule, estimateView } from "./insurerEstimate";
 
 const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
 
