@@ -2,21 +2,21 @@
 import { sum, zero, type Decimal } from "./decimal";
 import { breakEvenPrice, breakEvenYield, costPerArea, costPerUnit, incomePerArea, netPerArea, type Costs } from "./breakEven";
 import type { Cost, MovingCost } from "./cost";
-import type { BreakEvens, Budget, ByKindAndLayer, PerLayer } from "./figures";
+import type { BreakEvens, Budget, ByKindAndLayer, PerLayer, StageFigures } from "./figures";
 import { cashKinds, cashNeedKinds, fullKinds, kinds, layers, operatingKinds, type Kind, type Layer } from "./kinds";
 import { once } from "./once";
 import type { Crop } from "./season";
-import { sumOfProducts } from "./tally";
-import { area, moneyPerArea, moneyPerUnit, share, yieldPerArea, type Area, type MoneyPerArea, type MoneyPerUnit, type Share } from "./units";
+import { sumOfProducts, tallied } from "./tally";
+import { area, money, moneyPerArea, moneyPerUnit, share, yieldPerArea, type Area, type Money, type MoneyPerArea, type MoneyPerUnit, type Share } from "./units";
 
-/** What a budget rests on. Costs by kind: per area, and per unit of the operator's crop. */
+/** What a budget rests on. Costs by kind: per area, when somebody asks for them, and per unit of the operator's crop. */
 export type BudgetBasis = {
   readonly area: Area;
   readonly yields: Budget["yields"];
   readonly harvested: boolean;
   readonly crop: Pick<Crop, "price" | "lowPrice">;
   readonly operatorShare: Share;
-  readonly fixed: ReadonlyMap<Kind, MoneyPerArea>;
+  readonly fixed: () => ReadonlyMap<Kind, MoneyPerArea>;
   readonly moving: ReadonlyMap<Kind, MoneyPerUnit>;
   readonly otherIncome: MoneyPerArea;
 };
@@ -33,9 +33,10 @@ export function layerSums(byKind: ReadonlyMap<Kind, Decimal>): PerLayer<Decimal>
   return { operating, cash, full: cash.minus(byKind.get("term interest") ?? zero).plus(of(fullKinds)), cashNeed: cash.plus(of(cashNeedKinds)) };
 }
 
-function withLayers<Value extends Decimal>(byKind: ReadonlyMap<Kind, Value>): ByKindAndLayer<Value> {
-  const sums = once(() => layerSums(byKind) as PerLayer<Value>);
-  return { byKind, get layers() { return sums(); } };
+function withLayers<Value extends Decimal>(byKind: () => ReadonlyMap<Kind, Value>): ByKindAndLayer<Value> {
+  const kinds = once(byKind);
+  const sums = once(() => layerSums(kinds()) as PerLayer<Value>);
+  return { get byKind() { return kinds(); }, get layers() { return sums(); } };
 }
 
 /**
@@ -46,14 +47,14 @@ export function budget(basis: BudgetBasis): Budget {
   const { yields, crop, operatorShare, otherIncome } = basis;
   const used = yields.used;
   const fixed = withLayers(basis.fixed);
-  const moving = withLayers(basis.moving);
+  const moving = withLayers(() => basis.moving);
   const costs = once(() => perLayer((layer): Costs => ({ fixed: fixed.layers[layer], moving: moving.layers[layer], operatorShare, otherIncome })));
   const costOfKind = (kind: Kind): MoneyPerArea => costPerArea({
-    operatorShare, otherIncome, fixed: basis.fixed.get(kind) ?? moneyPerArea(zero), moving: basis.moving.get(kind) ?? moneyPerUnit(zero),
+    operatorShare, otherIncome, fixed: fixed.byKind.get(kind) ?? moneyPerArea(zero), moving: basis.moving.get(kind) ?? moneyPerUnit(zero),
   }, used);
   const known = {
     costPerArea: once(() => ({
-      byKind: new Map(kinds.filter((kind) => basis.fixed.has(kind) || basis.moving.has(kind)).map((kind) => [kind, costOfKind(kind)])),
+      byKind: new Map(kinds.filter((kind) => fixed.byKind.has(kind) || basis.moving.has(kind)).map((kind) => [kind, costOfKind(kind)])),
       layers: perLayer((layer) => costPerArea(costs()[layer], used)),
     })),
     costPerUnit: once(() => perLayer((layer) => costPerUnit(costs()[layer], used))),
@@ -88,29 +89,39 @@ function breakEvens({ yields, harvested, crop }: BudgetBasis, costs: PerLayer<Co
   }]));
 }
 
-/** What each kind costs a field, per area and per unit. */
-export function costsByKind(costs: readonly Cost[], movingCosts: readonly MovingCost[], fieldArea: Area): Pick<BudgetBasis, "fixed" | "moving"> {
-  const amounts = new Map<Kind, Decimal>();
-  const moving = new Map<Kind, MoneyPerUnit>();
+/** What each kind costs a field in all, apart from what moves with yield. */
+export function amountByKind(costs: readonly Cost[]): ReadonlyMap<Kind, Money> {
+  const amounts = new Map<Kind, Money>();
   for (const { kind, amount } of costs) {
-    if (!amount.isZero()) amounts.set(kind, amounts.get(kind)?.plus(amount) ?? amount);
+    if (!amount.isZero()) amounts.set(kind, money(amounts.get(kind)?.plus(amount) ?? amount));
   }
-  for (const { kind, perUnit } of movingCosts) {
-    if (!perUnit.isZero()) moving.set(kind, moneyPerUnit(moving.get(kind)?.plus(perUnit) ?? perUnit));
+  return amounts;
+}
+
+/** The same per area. */
+export const perArea = (amounts: ReadonlyMap<Kind, Money>, of: Area): ReadonlyMap<Kind, MoneyPerArea> =>
+  new Map([...amounts].map(([kind, amount]) => [kind, moneyPerArea(amount.div(of))]));
+
+/** What each kind that moves with yield costs per unit of the operator's crop. */
+export function perUnitByKind(costs: readonly MovingCost[]): ReadonlyMap<Kind, MoneyPerUnit> {
+  const byKind = new Map<Kind, MoneyPerUnit>();
+  for (const { kind, perUnit } of costs) {
+    if (!perUnit.isZero()) byKind.set(kind, moneyPerUnit(byKind.get(kind)?.plus(perUnit) ?? perUnit));
   }
-  return { fixed: new Map([...amounts].map(([kind, amount]) => [kind, moneyPerArea(amount.div(fieldArea))])), moving };
+  return byKind;
 }
 
 /**
  * The budget of a crop from those of its fields at one stage.
  *
- * Costs per area and yields are weighted by area; costs per unit by the operator's units of each field; the operator's
+ * Costs per area are what all fields cost over their area; yields are weighted by area; costs per unit by the operator's units of each field; the operator's
  * share by the crop of each field. The proven yield is known only where every field's is.
  *
  * @throws RangeError on a crop without fields
  */
-export function cropBudget(fields: readonly Budget[], crop: BudgetBasis["crop"], harvested: boolean): Budget {
-  if (fields.length === 0) throw new RangeError("a crop without fields has no budget");
+export function cropBudget(stages: readonly StageFigures[], crop: BudgetBasis["crop"], harvested: boolean): Budget {
+  if (stages.length === 0) throw new RangeError("a crop without fields has no budget");
+  const fields = stages.map((stage) => stage.budget);
   const areas = fields.map((field) => field.area);
   const whole = sum(areas);
   const mean = (values: readonly Decimal[], weights: readonly Decimal[], weight = sum(weights)): Decimal =>
@@ -119,10 +130,11 @@ export function cropBudget(fields: readonly Budget[], crop: BudgetBasis["crop"],
   const proven = fields.map((field) => field.yields.proven);
   const crops = fields.map((field) => field.yields.used.times(field.area));
   const operatorCrops = crops.map((quantity, index) => quantity.times(fields[index]!.operatorShare));
-  const kindsOf = (of: "fixed" | "moving") => kinds.filter((kind) => fields.some((field) => field[of].byKind.has(kind)));
   const operatorCrop = sum(operatorCrops);
-  const meanOfKind = (of: "fixed" | "moving", kind: Kind, weights: readonly Decimal[], weight: Decimal) =>
-    mean(fields.map((field) => field[of].byKind.get(kind) ?? zero), weights, weight);
+  const fixedKinds = kinds.filter((kind) => stages.some((stage) => stage.amountByKind.has(kind)));
+  const amounts = new Map(fixedKinds.map((kind) => [kind, money(tallied(stages.flatMap((stage) => stage.amountByKind.get(kind) ?? [])))]));
+  const movingKinds = kinds.filter((kind) => fields.some((field) => field.moving.byKind.has(kind)));
+  const perUnit = (kind: Kind) => mean(fields.map((field) => field.moving.byKind.get(kind) ?? zero), operatorCrops, operatorCrop);
   return budget({
     area: area(whole), crop, harvested,
     yields: {
@@ -131,7 +143,7 @@ export function cropBudget(fields: readonly Budget[], crop: BudgetBasis["crop"],
     },
     operatorShare: share(mean(fields.map((field) => field.operatorShare), crops)),
     otherIncome: moneyPerArea(mean(fields.map((field) => field.otherIncomePerArea), areas)),
-    fixed: new Map(kindsOf("fixed").map((kind) => [kind, moneyPerArea(meanOfKind("fixed", kind, areas, whole))])),
-    moving: new Map(kindsOf("moving").map((kind) => [kind, moneyPerUnit(meanOfKind("moving", kind, operatorCrops, operatorCrop))])),
+    fixed: () => perArea(amounts, area(whole)),
+    moving: new Map(movingKinds.map((kind) => [kind, moneyPerUnit(perUnit(kind))])),
   });
 }

@@ -74,7 +74,12 @@ export type BreakEvens = {
   readonly netPerArea: PerLayer<MoneyPerArea>;
 };
 
-export type StageFigures = { readonly budget: Budget; readonly charges: readonly Charge[] };
+export type StageFigures = {
+  readonly budget: Budget;
+  readonly charges: readonly Charge[];
+  /** What each kind costs on the whole field, apart from what moves with yield. */
+  readonly amountByKind: ReadonlyMap<Kind, Money>;
+};
 
 export type FieldFigures = {
   readonly field: string;

@@ -27,7 +27,7 @@ export function operationCosts(work: FieldWork<Operation>, daysOut: DaysOut, mac
 }
 
 /** What one row brings of one kind: so much for each of a quantity, such as dollars an acre on so many acres. */
-type Part = { readonly kind: Kind; readonly cash: boolean; readonly row: Operation; readonly perUnit: Decimal; readonly quantity: Decimal };
+type Part = { readonly kind: Kind; readonly cash: boolean; readonly perUnit: Decimal; readonly quantity: Decimal };
 
 /** Kinds of machine cost that are no payment of this season. */
 const notPaid: ReadonlySet<Kind> = new Set<Kind>(["unpaid labour", "machine ownership"]);
@@ -36,12 +36,12 @@ function costsByKind(works: readonly Work<Operation>[], daysOut: DaysOut, machin
   const byKind = new Map<Kind, { cash: boolean; name: string; amount: Tally; moneyDays: Tally; rows: Operation[] }>();
   for (const work of works) {
     const days = daysOut(work.row.date);
-    for (const { kind, cash, row, perUnit, quantity } of partsOf(work, machines)) {
+    for (const { kind, cash, perUnit, quantity } of partsOf(work, machines)) {
       let cost = byKind.get(kind);
-      if (cost === undefined) byKind.set(kind, (cost = { cash, name: row.operation, amount: new Tally(), moneyDays: new Tally(), rows: [] }));
+      if (cost === undefined) byKind.set(kind, (cost = { cash, name: work.row.operation, amount: new Tally(), moneyDays: new Tally(), rows: [] }));
       cost.amount.addProduct(perUnit, quantity);
       cost.moneyDays.addProduct(perUnit, quantity, days);
-      cost.rows.push(row);
+      cost.rows.push(work.row);
     }
   }
   return [...byKind].map(([kind, { cash, name, amount, moneyDays, rows }]) =>
@@ -51,7 +51,7 @@ function costsByKind(works: readonly Work<Operation>[], daysOut: DaysOut, machin
 /** One part for a row at a rate; for a row by machine one for each kind that the machine costs. */
 export function partsOf(work: Work<Operation>, machines: ReadonlyMap<string, MachineCost>): readonly Part[] {
   const { row, areaPasses, part } = work;
-  const atRate = (perUnit: Decimal, quantity: Decimal): readonly Part[] => [{ kind: row.kind, cash: true, row, perUnit, quantity }];
+  const atRate = (perUnit: Decimal, quantity: Decimal): readonly Part[] => [{ kind: row.kind, cash: true, perUnit, quantity }];
   switch (row.cost.basis) {
     case "per acre": return atRate(row.cost.rate, areaPasses);
     case "per hour": return atRate(row.cost.rate.times(row.cost.hours), part);
@@ -61,5 +61,5 @@ export function partsOf(work: Work<Operation>, machines: ReadonlyMap<string, Mac
   const cost = machines.get(row.cost.machine);
   if (cost === undefined) throw new RangeError(`operation ${row.operation} is by a machine that the season does not have: ${row.cost.machine}`);
   return [...cost.byKind].filter(([, perArea]) => !perArea.isZero()).map(([kind, perArea]) =>
-    ({ kind, cash: !notPaid.has(kind), row, perUnit: perArea, quantity: areaPasses }));
+    ({ kind, cash: !notPaid.has(kind), perUnit: perArea, quantity: areaPasses }));
 }

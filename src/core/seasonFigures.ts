@@ -1,6 +1,6 @@
 /** The whole calculation of a season: entries in, figures of every crop, field and item out. */
 import { one } from "./decimal";
-import { budget, costsByKind, cropBudget } from "./budget";
+import { amountByKind, budget, cropBudget, perArea, perUnitByKind } from "./budget";
 import { charges, type Cost, type StageCosts } from "./cost";
 import { fieldFacts, yieldAt, type FieldFacts } from "./fieldFacts";
 import type { CropFigures, FieldFigures, SeasonFigures, Stage, StageFigures } from "./figures";
@@ -68,13 +68,15 @@ function fieldFigures(season: Season, facts: FieldFacts, costs: StageCosts): Fie
     const fixed = [...costs[stage], ...operatingInterest(costs[stage], season.settings.operatingInterest)];
     const moving = movingCosts(facts, season.otherCosts, season.settings.dryingChargePerPoint, stage);
     const all = once(() => charges(fixed, moving));
+    const amounts = amountByKind(fixed);
     return {
+      amountByKind: amounts,
       get charges() { return all(); },
       budget: budget({
         area: field.area, crop, operatorShare: field.operatorShare, otherIncome: crop.otherIncomePerArea,
         harvested: harvested !== null,
         yields: { goal: field.yieldGoal, outlook: facts.outlookYield, proven: field.provenYield, used: yieldAt(facts, stage) },
-        ...costsByKind(fixed, moving, field.area),
+        fixed: () => perArea(amounts, field.area), moving: perUnitByKind(moving),
       }),
     };
   };
@@ -88,11 +90,11 @@ function cropFigures(season: Season, all: readonly FieldFigures[]): readonly Cro
     const fields = all.filter((field) => field.crop === crop.name);
     const finals = fields.map((field) => field.final);
     const harvested = finals.every((final) => final !== null);
-    const outlook = cropBudget(fields.map((field) => field.outlook.budget), crop, harvested);
+    const outlook = cropBudget(fields.map((field) => field.outlook), crop, harvested);
     return {
       crop: crop.name, area: outlook.area, yieldUnit: crop.yieldUnit, fields, outlook,
-      plan: cropBudget(fields.map((field) => field.plan.budget), crop, harvested),
-      final: harvested ? cropBudget(finals.map((final) => final.budget), crop, true) : null,
+      plan: cropBudget(fields.map((field) => field.plan), crop, harvested),
+      final: harvested ? cropBudget(finals, crop, true) : null,
       sales: salesFigures(season.sales.filter((sale) => sale.crop === crop.name), outlook),
     };
   });

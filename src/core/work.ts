@@ -1,7 +1,7 @@
 /** Field work row by row: which part of a row falls to which field, and what is left of the plan. */
 import { one, sum, zero, type Decimal } from "./decimal";
 import type { EntryRef, Field, IsoDate, Status, Target } from "./season";
-import { tallied } from "./tally";
+import { Tally } from "./tally";
 import { area, type Area } from "./units";
 
 /** What all rows of field work have in common. */
@@ -87,7 +87,12 @@ function workLeft<Row extends WorkRow>(planned: readonly Work<Row>[], done: read
   return left;
 }
 
-const areaOf = (works: readonly Work<WorkRow>[]): Decimal => tallied(works.map(({ areaPasses }) => areaPasses));
+function areaOf(works: readonly Work<WorkRow>[]): Decimal {
+  if (works.length === 1) return works[0]!.areaPasses;
+  const tally = new Tally();
+  for (const { areaPasses } of works) tally.add(areaPasses);
+  return tally.total();
+}
 
 export function fieldsByCrop(fields: readonly Field[]): ReadonlyMap<string, readonly Field[]> {
   const byCrop = new Map<string, Field[]>();
