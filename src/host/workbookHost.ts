@@ -8,9 +8,10 @@ export interface WorkbookHost {
   read(): Promise<WorkbookContent>;
   /**
    * Puts our result sheets in place as one step, which one Undo takes back. A sheet of that name which we made is made
-   * again; one that somebody else made is left alone, and ours gets the next free name (`Break-even (2)`).
+   * again; one that somebody else made is left alone, and ours gets the next free name (`Break-even (2)`). Resolves to the
+   * names that they have in the workbook, in the order of the sheets.
    */
-  write(sheets: readonly ResultSheet[]): Promise<void>;
+  write(sheets: readonly ResultSheet[]): Promise<readonly string[]>;
   /** Makes input tables, each on a sheet of its own; a table that is there already is left alone. */
   makeTables(tables: readonly InputTable[]): Promise<void>;
   /** Adds rows under the last body row of a table, as one step. Cells are given by heading; a heading left out stays blank. */

@@ -140,7 +140,7 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         };
         const { host, snapshot } = await workbook(theirs);
         await host.write([named("Break-even", "first")]);
-        await host.write([named("Break-even", "second")]);
+        expect(await host.write([named("Break-even", "second")])).toEqual(["Break-even (3)"]);
         const after = await snapshot();
         expect(after.sheets.map((sheet) => [sheet.name, sheet.cells["A1"]?.value])).toEqual([
           ["break-even", "mine"], ["Break-even (2)", "also mine"], ["Break-even (3)", "second"],
@@ -157,7 +157,7 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
 
       it("gives two sheets that are to have one name a name each", async () => {
         const { host, snapshot } = await workbook(farm);
-        await host.write([named("Change", "one"), named("change", "two")]);
+        expect(await host.write([named("Change", "one"), named("change", "two")])).toEqual(["Change", "change (2)"]);
         const after = await snapshot();
         expect(sheetOf(after, "Change").cells["A1"]?.value).toBe("one");
         expect(sheetOf(after, "change (2)").cells["A1"]?.value).toBe("two");
@@ -165,9 +165,8 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
 
       it("cuts a name that Excel refuses to one that it takes", async () => {
         const { host, snapshot } = await workbook(farm);
-        await host.write([named("Change – closing wheels: spiked/rubber, both", "x")]);
-        const name = (await snapshot()).sheets.at(-1)?.name ?? "";
-        expect(name).toBe("Change – closing wheels  spiked");
+        expect(await host.write([named("Change – closing wheels: spiked/rubber, both", "x")])).toEqual(["Change – closing wheels  spiked"]);
+        expect((await snapshot()).sheets.at(-1)?.name).toBe("Change – closing wheels  spiked");
       });
 
       it("changes nothing in the entries", async () => {

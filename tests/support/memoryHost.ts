@@ -20,6 +20,7 @@ export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType
   let tables: readonly RawTable[] = start.tables;
   let reads = 0;
   const listeners = new Set<() => void>();
+  const taken = new Set(start.tables.map(({ body }) => body.sheet));
   const host: MemoryHost = {
     selected: [], added: [], written: [], refusals: { read: [], write: [], addRows: [], changeCells: [], select: [], makeTables: [] }, reads: () => reads,
     table: (name) => tables.find((table) => table.name === name)?.rows ?? [],
@@ -31,6 +32,7 @@ export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType
     write: async (sheets) => {
       refuse("write");
       host.written.push(sheets);
+      return sheets.map(({ name }) => taken.has(name) ? `${name} (2)` : name);
     },
     makeTables: async (wanted) => {
       refuse("makeTables");

@@ -49,17 +49,20 @@ export class EmbeddedWorkbook implements WorkbookHost {
     return contentOf(this.steps.now);
   }
 
-  async write(sheets: readonly ResultSheet[]): Promise<void> {
+  async write(sheets: readonly ResultSheet[]): Promise<readonly string[]> {
+    const names: string[] = [];
     this.steps.becomeWithSheets(this.edited((edit, styles, { edited: before }) => {
       const written = new Set<string>();
       const edited = new Map(before);
       for (const sheet of sheets) {
         const name = writeResultSheet(edit, styles, sheet, written);
         written.add(name);
+        names.push(name);
         edited.delete(bookOf(edit.parts).sheets.find((each) => each.name === name)!.part);
       }
       return edited;
     }));
+    return names;
   }
 
   async makeTables(tables: readonly InputTable[]): Promise<void> {

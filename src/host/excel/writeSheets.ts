@@ -7,12 +7,12 @@ import { putBlock } from "./putBlock";
 import { putPage } from "./putPage";
 
 /**
- * Writes result sheets in one round trip after the reading ones, so that one Undo takes them all back. A sheet of ours
- * is cleared and filled, not deleted and added: deleting a sheet would take the user's undo steps with it.
+ * Writes result sheets in one round trip after the reading ones, so that one Undo takes them all back; answers
+ * their names in the workbook. A sheet of ours is cleared and filled, not deleted and added: deleting a sheet would take the user's undo steps with it.
  */
 export async function writeSheets(
   context: Excel.RequestContext, models: readonly ResultSheet[], supports: Supports, goOn: () => void,
-): Promise<void> {
+): Promise<readonly string[]> {
   const places = await findPlaces(context, models);
   goOn();
   for (const { model, name, old } of places) {
@@ -22,6 +22,7 @@ export async function writeSheets(
     putPage(sheet, model, supports);
   }
   await context.sync();
+  return places.map(({ name }) => name);
 }
 
 /** Where a result sheet goes: a sheet of ours to be made again, or a free name for a new one (`old` is null). */
@@ -43,7 +44,7 @@ async function findPlaces(context: Excel.RequestContext, models: readonly Result
       claimed.add(name.toLowerCase());
       if (!free) refuseIfProtected(sheet.protection.protected, `The sheet ${name}`);
       else refuseIfProtected(protection.protected, "The structure of this workbook");
-      found.set(each.model, { model: each.model, name, old: free ? null : { sheet, charts } });
+      found.set(each.model, { model: each.model, name: free ? name : sheet.name, old: free ? null : { sheet, charts } });
       return [];
     });
   }

@@ -43,7 +43,8 @@ describe("the lender pages before they are written", () => {
 
   it("are named once they are written", () => {
     const sheets = sheetsOf(report, firstChoice(report), "2031-06-05");
-    expect(writtenWords(sheets, "as of Jun 5, 2031")).toBe("The sheets “Lender pages” and “Cash flow” were written as of Jun 5, 2031. Our earlier ones of the same name were made again; a sheet of your own is never touched.");
-    expect(writtenWords(sheets.slice(0, 1), "")).toMatch(/^The sheet “Lender pages” was written\./);
+    expect(writtenWords(sheets, ["Lender pages", "Cash flow"], "as of Jun 5, 2031")).toBe("The sheets “Lender pages” and “Cash flow” were written as of Jun 5, 2031. Our earlier ones of the same name were made again; a sheet of your own is never touched.");
+    expect(writtenWords(sheets.slice(0, 1), ["Lender pages"], "")).toMatch(/^The sheet “Lender pages” was written\./);
+    expect(writtenWords(sheets.slice(0, 1), ["Lender pages (2)"], "")).toMatch(/^The sheet “Lender pages \(2\)” was written\. .* The name “Lender pages” was taken by a sheet of your own\.$/);
   });
 });

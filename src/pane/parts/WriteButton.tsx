@@ -28,7 +28,7 @@ export function WriteButton({ label, sheets, hold, after = "", isMain = false }:
     const made = sheets();
     const written = await outcome(() => host.write(made));
     setWriting(false);
-    setTold(written.ok ? { tone: "done", text: writtenWords(made, after) } : { tone: "failed", text: `Nothing was written. ${written.failure.what} ${written.failure.remedy}` });
+    setTold(written.ok ? { tone: "done", text: writtenWords(made, written.value, after) } : { tone: "failed", text: `Nothing was written. ${written.failure.what} ${written.failure.remedy}` });
   };
   return (
     <>
@@ -43,8 +43,11 @@ export function WriteButton({ label, sheets, hold, after = "", isMain = false }:
 }
 
 /** What was written, and what became of sheets that were there. */
-export function writtenWords(sheets: readonly ResultSheet[], after: string): string {
-  const names = sheets.map(({ name }) => `“${name}”`);
+export function writtenWords(sheets: readonly ResultSheet[], used: readonly string[], after: string): string {
+  const names = used.map((name) => `“${name}”`);
+  // A name that Excel does not take whole is cut, which needs no word; another number behind it means that the name was taken.
+  const taken = sheets.filter(({ name }, index) => / \(\d+\)$/.test(used[index]!) && used[index] !== name).map(({ name }) => `“${name}”`);
+  const renamed = taken.length === 0 ? "" : ` The name ${taken.join(" and ")} was taken by a sheet of your own.`;
   const list = names.length === 1 ? names[0]! : `${names.slice(0, -1).join(", ")} and ${names.at(-1)!}`;
-  return `${names.length === 1 ? "The sheet" : "The sheets"} ${list} ${names.length === 1 ? "was" : "were"} written${after === "" ? "" : ` ${after}`}. Our earlier ones of the same name were made again; a sheet of your own is never touched.`;
+  return `${names.length === 1 ? "The sheet" : "The sheets"} ${list} ${names.length === 1 ? "was" : "were"} written${after === "" ? "" : ` ${after}`}. Our earlier ones of the same name were made again; a sheet of your own is never touched.${renamed}`;
 }
