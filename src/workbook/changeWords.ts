@@ -1,10 +1,12 @@
 /** What must be said beside a change, found by the words of its name and lines: cautions where the work can hurt, and what trials found. */
 import { adjusterCaution, blankGainCaution, labelCaution, manualCaution, planningCaution, raisedPlanterCaution } from "../core/cautions";
 import type { BreakEven } from "../core/partialBudget/breakEven";
+import { isGrain, type Change } from "../core/partialBudget/change";
 import type { ChangeFigures } from "../core/partialBudget/changeFigures";
 import type { SeasonChange } from "../core/partialBudget/seasonChange";
 import type { Season } from "../core/season";
 import { findingsOn, type TrialFinding, type TrialSubject } from "../core/tables/trialFindings";
+import { shownMoney, shownYield } from "./shown";
 import { plain } from "./words";
 
 const planterWork = /planter|row units?\b|closing wheel|opener|seed (tube|meter|firmer)|gauge wheel|down ?force|coulter|row cleaner/i;
@@ -40,6 +42,13 @@ const kindWords: Record<TrialFinding["kind"], string> = { replicated: "replicate
 export function trialWords({ finding, difference, kind, source }: TrialFinding): string {
   const figure = difference === null ? "" : ` ${difference.low.eq(difference.high) ? difference.low.toFixed() : `${difference.low.toFixed()} to ${difference.high.toFixed()}`} ${difference.unit}.`;
   return `${finding}${figure} (${kindWords[kind]}: ${source.publisher}, ${source.year})`;
+}
+
+/** How the price of grain came to be; none where no line sells, keeps or gives up grain. */
+export function grainNotes({ lines }: Change): readonly string[] {
+  const grain = lines.map(({ price }) => price).find(isGrain);
+  if (grain === undefined) return [];
+  return [`A unit of the crop brings home its price of ${shownMoney(grain.price).toFixed(2)}, less ${shownMoney(grain.moving).toFixed(2)} that moves with yield, times the operator's share of ${shownYield(grain.share.times("100")).toFixed(1)} %.`];
 }
 
 /** Why a break-even has no value, as a sentence. */

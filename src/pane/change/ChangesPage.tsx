@@ -33,7 +33,7 @@ export function ChangesPage({ report }: PageProps) {
         : (
           <section className="pn-card" aria-label="Changes side by side">
             <header><h3>Side by side</h3></header>
-            <FigureTable caption={`Yield gain needed to pay; net change, ${format.currency} a year`} columns={["gain needed", `per ${format.areaName}`, "in all"]} rows={sideBySide(changes, format)} />
+            <FigureTable caption={`Yield that a change must bring, or may cost, to pay; net change, ${format.currency} a year`} columns={["pays", `per ${format.areaName}`, "in all"]} rows={sideBySide(changes, format)} />
             <p className="pn-note">{blankGainCaution}</p>
             {changes.map((each) => (
               <Disclosure key={each.change.name} look="section" label={each.change.name} aside={format.money(each.net.net.perArea)}>

@@ -86,7 +86,7 @@ function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
         {box("acres", format.areaUnit === "ac" ? "Acres a year" : "Hectares a year", { required: true })}
         {box("rate", "Interest a year, %", { hint: "on what serves for years" })}
       </div>
-      {form.says !== undefined && <output className="pn-says">{form.says(view.values, format)}</output>}
+      {form.says !== undefined && <output className="pn-says">{form.says(view.values, format, ground).map((words) => <span key={words} className="pn-line">{words}</span>)}</output>}
       {view.made === null
         ? <p className="pn-note" aria-live="polite">The answer stands here as soon as the boxes marked * are filled.</p>
         : <AnswerPart change={view.made.layout.change} answer={view.made.answer} prices={ground.prices} lead={view.made.layout.lead} findings={view.made.layout.findings} cautions={view.made.layout.cautions} />}

@@ -97,7 +97,7 @@ describe("the changes of a season", () => {
   it("stand side by side", () => {
     // 8 × 320 × 0.2373964004 ÷ 198.5 = 3.0617 over 4.13; seed 0.2 × 61 less 0.5 × 10.15 × 0.6.
     expect(sideBySide(figures.changes, format)).toEqual([
-      { name: "Closing wheels, spiked", cells: ["0.8 bu/ac", "–", "–"] }, { name: "Fewer soybean seeds", cells: ["–", "9.16", "585.92"] },
+      { name: "Closing wheels, spiked", cells: ["from 0.8 bu/ac", "–", "–"] }, { name: "Fewer soybean seeds", cells: ["up to 2.0 bu/ac", "9.16", "585.92"] },
     ]);
   });
   it("are laid over the outlook as they are switched, and an open one leaves it open", () => {

@@ -4,9 +4,14 @@ import { breakEven, type BreakEven } from "../../core/partialBudget/breakEven";
 import { isCapital, isGrain, priceOf, quadrants, type Change, type ChangeLine } from "../../core/partialBudget/change";
 import type { ChangeAnswer, PriceRange } from "../../core/partialBudget/changeAnswer";
 import { withEntries, type Entry } from "../../core/partialBudget/entry";
+import type { EntryRef } from "../../core/season";
 import type { Format } from "../format";
 
-export type LineView = { readonly name: string; readonly detail: string; readonly cells: readonly string[] };
+export type LineView = {
+  readonly name: string; readonly detail: string; readonly cells: readonly string[];
+  /** Its row of the table Changes; `null` for a line that is not saved yet. */
+  readonly source: EntryRef | null;
+};
 
 export type AnswerView = {
   /** What it takes to pay. */
@@ -45,7 +50,7 @@ export function answerView(change: Change, answer: ChangeAnswer, prices: PriceRa
       const { lines, perArea, perYear } = answer.net.quadrants[quadrant];
       return {
         name: quadrant, cells: [format.money(perArea), format.money(perYear)],
-        lines: lines.map(({ line, ...amount }) => ({ name: line.item, detail: detail(line, format), cells: [format.money(amount.perArea), format.money(amount.perYear)] })),
+        lines: lines.map(({ line, ...amount }) => ({ name: line.item, source: line.source, detail: detail(line, format), cells: [format.money(amount.perArea), format.money(amount.perYear)] })),
       };
     }),
     facts: facts(change, answer, lead, format),

@@ -91,14 +91,15 @@ describe("a new change", () => {
   });
 
   it("says how much of the wear of openers is used, on the page and beside the parts", () => {
-    const wear = (more: ChangeDraft) => { const view = made("Rebuild worn row units", "crop Corn", more); return { ...view, says: form("Rebuild worn row units").says!(view.values, format) }; };
+    const wear = (more: ChangeDraft) => { const view = made("Rebuild worn row units", "crop Corn", more); return { ...view, says: form("Rebuild worn row units").says!(view.values, format, groundOf(report, "crop Corn")!) }; };
     const worn = wear({ rows: "" });
     // 0.4 of 0.5 in; it is said before the other boxes are filled.
-    expect([worn.made, worn.says]).toEqual([null, "The openers have used 80% of their wear: 15 in new, 14.6 now, replaced at 14.5; 0.1 in are left. By wear alone they are not due."]);
-    expect(wear({ wearNow: "14.5" }).says).toBe("The openers have used 100% of their wear: 15 in new, 14.5 now, replaced at 14.5. By wear they are due.");
+    expect([worn.made, worn.says]).toEqual([null, ["The openers have used 80% of their wear: 15 in new, 14.6 now, replaced at 14.5; 0.1 in are left. By wear alone they are not due."]]);
+    expect(wear({ wearNow: "14.5" }).says[0]).toBe("The openers have used 100% of their wear: 15 in new, 14.5 now, replaced at 14.5. By wear they are due.");
     expect(wear({}).rows!.map((row) => row.get("Item"))).toContain("Parts (openers 80% worn)");
     const without = wear({ wearNow: "" });
-    expect([without.says, without.rows!.map((row) => row.get("Item")).includes("Parts")]).toEqual(["", true]);
+    // 179.6 × 6 % × 2 ÷ 8
+    expect([without.says, wear({ wearNow: "", loss: "" }).says, without.rows!.map((row) => row.get("Item")).includes("Parts")]).toEqual([["Yield kept: 2 of 8 rows lose 6% of 179.6 bu per acre, 2.69 over all rows."], [], true]);
     expect(wear({ wearNow: "15.2", wearLast: "15" })).toMatchObject({ made: null, faults: { wearNow: "It is larger than when new.", wearLast: "Enter less than when new." } });
   });
 

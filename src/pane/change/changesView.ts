@@ -2,18 +2,26 @@
 import type { SeasonFigures } from "../../core/figures";
 import type { ChangeFigures } from "../../core/partialBudget/changeFigures";
 import { overlays, type CropOverlay } from "../../core/partialBudget/overlay";
+import { breakEven } from "../../core/partialBudget/breakEven";
+import type { Change } from "../../core/partialBudget/change";
+import type { Entry } from "../../core/partialBudget/entry";
 import { noFigure, type Format } from "../format";
+import { leadOf } from "./answerView";
 
 export type SideBySide = readonly { readonly name: string; readonly cells: readonly [string, string, string] }[];
 
-/** Gain needed to pay, net change per area and in all, of each change. */
-export const sideBySide = (changes: readonly ChangeFigures[], format: Format): SideBySide => changes.map(({ change, breakEven, net: { net }, gain }) => ({
-  name: change.name,
-  cells: [
-    breakEven.yieldGain?.found === true && gain !== null ? `${format.yieldNeeded(breakEven.yieldGain.value)} ${gain.unit}` : noFigure,
-    format.money(net.perArea), format.money(net.perYear),
-  ],
-}));
+/** The yield from which or up to which it pays, net change per area and in all, of each change. */
+export const sideBySide = (changes: readonly ChangeFigures[], format: Format): SideBySide => changes.map((figures) => {
+  const { change, net: { net } } = figures;
+  return { name: change.name, cells: [paysAt(change, leadOf(change, figures), format), format.money(net.perArea), format.money(net.perYear)] };
+});
+
+function paysAt(change: Change, lead: Entry, format: Format): string {
+  const solved = lead.of === "quantity" ? breakEven(change, lead) : null;
+  if (lead.of !== "quantity" || solved?.found !== true) return noFigure;
+  if (solved.pays === "above" && solved.value.lte("0")) return "even with none";
+  return solved.pays === "above" ? `from ${format.yieldNeeded(solved.value)} ${lead.line.unit}` : solved.value.isNegative() ? noFigure : `up to ${format.yieldAtMost(solved.value)} ${lead.line.unit}`;
+}
 
 /** The overlays with the changes that are switched on here, whatever the workbook says of them. */
 export const overlaysWith = ({ crops, changes }: SeasonFigures, on: ReadonlySet<string>): readonly CropOverlay[] =>

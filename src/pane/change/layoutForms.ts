@@ -4,7 +4,7 @@ import { closingWheels } from "../../core/partialBudget/layouts/closingWheels";
 import { anotherHybrid, type HybridFacts } from "../../core/partialBudget/layouts/hybrid";
 import type { Circumstances, Layout, LayoutName } from "../../core/partialBudget/layouts/layout";
 import { ownOrHireChange } from "../../core/partialBudget/layouts/ownOrHire";
-import { rebuildRowUnits } from "../../core/partialBudget/layouts/rebuildRowUnits";
+import { lossToBadRows, rebuildRowUnits } from "../../core/partialBudget/layouts/rebuildRowUnits";
 import { higherRent } from "../../core/partialBudget/layouts/rent";
 import { anotherSeedingRate } from "../../core/partialBudget/layouts/seedingRate";
 import { extraPass, secondSite, type TankItem } from "../../core/partialBudget/layouts/spraying";
@@ -35,7 +35,7 @@ export type LayoutForm = {
   /** What is wrong between boxes that are sound each for itself. */
   readonly check?: (values: Values) => Faults<string>;
   /** What the boxes say by themselves, whatever the answer. */
-  readonly says?: (values: Values, format: Format) => string;
+  readonly says?: (values: Values, format: Format, ground: Ground) => readonly string[];
   /** Called with sound values only. */
   readonly build: (of: Circumstances, values: Values, ground: Ground) => Layout;
 };
@@ -100,7 +100,15 @@ export const layoutForms: readonly LayoutForm[] = [
       may("badRows", "Rows that plant badly", { hint: "blank: the answer is the yield that must be kept" }), may("loss", "Yield that such a row loses, %", { hint: "of its own yield" }),
     ],
     check: wearFaults,
-    says: (values, format) => { const wear = openerWear(values); return wear === null ? "" : wearWords(wear, format); },
+    says: (values, format, { budget, crop }) => {
+      const wear = openerWear(values);
+      const [rows, bad, loss] = [values.number("rows"), values.number("badRows"), values.number("loss")];
+      const lost = rows === null || bad === null || loss === null ? null : lossToBadRows(budget.yields.used, bad, rows, percent(loss));
+      return [
+        ...(wear === null ? [] : [wearWords(wear, format)]),
+        ...(lost === null ? [] : [`Yield kept: ${format.quantity(bad)} of ${format.quantity(rows)} rows lose ${format.quantity(loss)}% of ${format.yield(budget.yields.used)} ${crop.yieldUnit} per ${format.areaName}, ${format.quantity(lost)} over all rows.`]),
+      ];
+    },
     build: (of, values, { budget }) => {
       const { number } = values;
       const [bad, loss] = [number("badRows"), number("loss")];

@@ -5,10 +5,10 @@ import type { ChangeFigures } from "../../core/partialBudget/changeFigures";
 import type { LineAmount, NetChange } from "../../core/partialBudget/netChange";
 import type { Strip } from "../../core/partialBudget/strip";
 import type { Decimal } from "../../core/decimal";
-import { changeCautions, changeFindings, trialWords, whyNone } from "../changeWords";
+import { changeCautions, changeFindings, grainNotes, trialWords, whyNone } from "../changeWords";
 import type { CellStyle, ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
-import { shownMoney, shownQuantity, shownYield } from "../shown";
+import { shownQuantity, shownYield } from "../shown";
 import { blank, headings, moneyCell, note, quantityCell, section, subtotal, text, title, yieldNeededCell } from "./cells";
 import { neededCell } from "./needed";
 import { areaName, incompleteRows, inLines, seasonName } from "./words";
@@ -81,7 +81,7 @@ function netRows({ net }: ChangeFigures, report: SeasonReport): readonly Row[] {
       [text("Net change of what is entered"), blank, blank, blank, blank, moneyCell(net.netOfKnown.perYear), moneyCell(net.netOfKnown.perArea)],
       note(`Not known yet: ${net.blank.map(({ item }) => item).join(", ")}.`),
     ]),
-    ...grainNotes(net).map(note),
+    ...grainNotes(net.change).map(note),
   ];
 }
 
@@ -97,13 +97,6 @@ function quadrantRows(quadrant: Quadrant, net: NetChange): readonly Row[] {
 
 const basisWords = ({ basis, yearsKept, salvage }: ChangeLine): string =>
   `${basis}${yearsKept === null ? "" : `, ${yearsKept.toFixed()} years`}${salvage === null || salvage.isZero() ? "" : `, ${salvage.toFixed()} left`}`;
-
-/** How the price of grain came to be. */
-function grainNotes({ change }: NetChange): readonly string[] {
-  const grain = change.lines.map(({ price }) => price).find(isGrain);
-  if (grain === undefined) return [];
-  return [`A unit of the crop brings home its price of ${shownMoney(grain.price).toFixed(2)}, less ${shownMoney(grain.moving).toFixed(2)} that moves with yield, times the operator's share of ${shownYield(grain.share.times("100")).toFixed(1)} %.`];
-}
 
 function stripRows({ strip, gainNeeded, gain, grid, net: { net } }: ChangeFigures, report: SeasonReport): readonly Row[] {
   if (strip === null) return gridRows(grid, report);
