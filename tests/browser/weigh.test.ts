@@ -95,8 +95,19 @@ describe("a change built in the demo", () => {
     await expect.poll(() => pane().getByRole("region", { name: "Changes side by side" }).getByRole("row").count()).toBe(before + 1);
     expect(await pane().getByRole("region", { name: "Changes side by side" }).getByRole("row", { name: /^Spiked wheels/ }).innerText()).toContain("1.3 bu/ac");
 
+    await button(/^Spiked wheels/).click();
+    await pane().getByLabel("Lay it over the outlook").last().check();
+    await button("Keep it on in the workbook").click();
+    await pane().getByText("Entered in the column Active of the 2 rows of “Spiked wheels”.").waitFor();
+    // The gain is blank, so what it adds is open, and the outlook with it.
+    await region("Outlook with changes").getByText("Spiked wheels: an entry is blank, so what it adds is not known.").waitFor();
+
     await showSheet(page, "Changes");
-    expect(await page.locator('.sheet [data-part="body"]', { hasText: "Spiked wheels" }).count()).toBe(2);
+    const rows = page.locator('.sheet [data-part="body"]', { hasText: "Spiked wheels" });
+    expect(await rows.count()).toBe(2);
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => region("Outlook with changes").getByText(/^Spiked wheels/).count()).toBe(0);
+    expect(await rows.count()).toBe(2);
     await page.keyboard.press("Control+z");
     await expect.poll(() => pane().getByRole("region", { name: "Changes side by side" }).getByRole("row").count()).toBe(before);
   });
