@@ -1,6 +1,6 @@
 /** What the items cost each field: charged as they are used, or as they are bought. */
 import { one, zero, larger, type Decimal } from "./decimal";
-import type { Cost, StageCosts } from "./cost";
+import type { Cost, Entries, StageCosts } from "./cost";
 import { sharingWeights, type FieldFacts } from "./fieldFacts";
 import type { ItemFigures, Stage } from "./figures";
 import type { DaysOut } from "./operatingInterest";
@@ -9,7 +9,7 @@ import type { Application, Item } from "./season";
 import { splitToTheCent } from "./split";
 import { Tally, tallied } from "./tally";
 import { money, type Money } from "./units";
-import type { FieldWork, Work, WorkByField } from "./work";
+import { doneAndLeft, type FieldWork, type Work, type WorkByField } from "./work";
 
 /** The use of an item in one field: its rows, and the quantity that the rows of each sort take together. */
 type Use = { readonly facts: FieldFacts; readonly work: FieldWork<Application>; readonly planned: Decimal; readonly done: Decimal; readonly left: Decimal };
@@ -53,9 +53,9 @@ function taken(works: readonly Work<Application>[]): Decimal {
 }
 
 /** The same times the days from each row's date to repayment. */
-function takenDays(works: readonly (readonly Work<Application>[])[], daysOut: DaysOut): Decimal {
+function takenDays(works: readonly Work<Application>[], daysOut: DaysOut): Decimal {
   const tally = new Tally();
-  for (const { row, areaPasses } of works.flat()) tally.addProduct(row.rate, areaPasses, daysOut(row.date));
+  for (const { row, areaPasses } of works) tally.addProduct(row.rate, areaPasses, daysOut(row.date));
   return tally.total();
 }
 
@@ -76,35 +76,37 @@ export function itemCosts(book: ItemBook, facts: readonly FieldFacts[], daysOut:
 function costsAsUsed(book: ItemBook, daysOut: DaysOut): ReadonlyMap<string, StageCosts> {
   const { item: { kind, name }, bought } = book;
   const [atPlan, atBest, daysBought] = [plannedPrice(book), bestPrice(book), averageDays(bought)];
-  return new Map(book.uses.map(({ facts, work: { planned, done, left }, ...quantities }) => {
+  const cost = (amount: Money, moneyDays: Decimal, entries: Entries): readonly Cost[] => [{ kind, name, cash: true, amount, moneyDays, entries }];
+  return new Map(book.uses.map((use) => {
+    const { facts, work } = use;
     const share = costShare(book.item, facts);
-    const inPlan = (): readonly Cost[] => {
-      const price = atPlan.times(share);
-      return [{
-        kind, name, cash: true, entries: () => sourcesOf(planned),
-        amount: money(quantities.planned.times(price)), moneyDays: takenDays([planned], daysOut).times(price),
-      }];
+    const ours = (price: Decimal) => (share === one ? price : price.times(share));
+    const inPlan = () => {
+      const price = ours(atPlan);
+      return cost(money(use.planned.times(price)), takenDays(work.planned, daysOut).times(price), () => sourcesOf(work.planned));
     };
     // What is bought is paid when it was bought; the rest when it is used.
-    const atBestPrice = (quantity: Decimal, ...works: readonly (readonly Work<Application>[])[]): readonly Cost[] => {
-      const price = atBest.times(share);
+    const atBestPrice = (quantity: Decimal, works: readonly Work<Application>[]) => {
+      const price = ours(atBest);
       const amount = money(quantity.times(price));
-      const moneyDays = book.average !== null ? amount.times(daysBought) : takenDays(works, daysOut).times(price);
-      return [{ kind, name, cash: true, amount, moneyDays, entries: () => [...works.flatMap(sourcesOf), ...bought.entries] }];
+      return cost(amount, book.average === null ? takenDays(works, daysOut).times(price) : amount.times(daysBought), () => [...sourcesOf(works), ...bought.entries]);
     };
+    const soFar = doneAndLeft(work);
     return [facts.field.name, {
-      plan: planned.length === 0 ? [] : inPlan(),
-      outlook: done.length + left.length === 0 ? [] : atBestPrice(quantities.done.plus(quantities.left), done, left),
-      final: facts.harvested === null || done.length === 0 ? [] : atBestPrice(quantities.done, done),
+      plan: work.planned.length === 0 ? none : inPlan(),
+      outlook: soFar.length === 0 ? none : atBestPrice(use.done.plus(use.left), soFar),
+      final: facts.harvested === null || work.done.length === 0 ? none : atBestPrice(use.done, work.done),
     }] as const;
   }));
 }
+
+const none: readonly Cost[] = [];
 
 function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: DaysOut): ReadonlyMap<string, StageCosts> {
   const { item: { kind, name, charged }, bought } = book;
   const planned = book.uses.flatMap(({ work }) => work.planned);
   const quantity = quantityOf(book.uses, "planned");
-  const plannedDays = quantity.isZero() ? zero : takenDays([planned], daysOut).div(quantity);
+  const plannedDays = quantity.isZero() ? zero : takenDays(planned, daysOut).div(quantity);
   const plan = money(quantity.times(plannedPrice(book)));
   const rest = money(stillToBuy(book).times(bestPrice(book)));
   const costs: Record<Stage, { amount: Money; moneyDays: Decimal; entries: Cost["entries"] }> = {
@@ -119,7 +121,7 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
     const { amount, moneyDays, entries } = costs[stage];
     // Before any harvest nobody is shown a final.
     const isShown = stage !== "final" || facts.some(({ harvested }) => harvested !== null);
-    if (amount.isZero() || !isShown) return facts.map(() => []);
+    if (amount.isZero() || !isShown) return facts.map(() => none);
     const by = charged === "by revenue" ? "revenue" : "acres";
     const days = moneyDays.div(amount);
     return splitToTheCent(amount, sharingWeights(facts, by, stage)).map((part, index) => {

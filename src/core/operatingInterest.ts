@@ -1,7 +1,7 @@
 import { Decimal, zero } from "./decimal";
 import { bearsInterest, type Cost } from "./cost";
 import type { IsoDate, Settings } from "./season";
-import { tallied } from "./tally";
+import { Tally } from "./tally";
 import { money } from "./units";
 
 const daysInYear = new Decimal("365");
@@ -38,9 +38,10 @@ export function daysOut(interest: Settings["operatingInterest"]): DaysOut {
  */
 export function operatingInterest(costs: readonly Cost[], interest: Settings["operatingInterest"]): readonly Cost[] {
   if (interest === null) return [];
-  const bearing = costs.filter(bearsInterest);
-  const amount = interest.method === "by date"
-    ? tallied(bearing.map((cost) => cost.moneyDays)).times(interest.rate).div(daysInYear)
-    : tallied(bearing.map((cost) => cost.amount)).times(interest.rate).times(interest.months).div(monthsInYear);
+  const isByDate = interest.method === "by date";
+  const bearing = new Tally();
+  for (const cost of costs) if (bearsInterest(cost)) bearing.add(isByDate ? cost.moneyDays : cost.amount);
+  const perYear = bearing.total().times(interest.rate);
+  const amount = isByDate ? perYear.div(daysInYear) : perYear.times(interest.months).div(monthsInYear);
   return [{ kind: "operating interest", name: "Operating interest", amount: money(amount), moneyDays: zero, cash: true, entries: () => [] }];
 }

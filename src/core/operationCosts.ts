@@ -8,14 +8,14 @@ import type { DaysOut } from "./operatingInterest";
 import type { Operation } from "./season";
 import { Tally } from "./tally";
 import { money } from "./units";
-import type { FieldWork, Work } from "./work";
+import { doneAndLeft, type FieldWork, type Work } from "./work";
 
 /** What each machine costs at a stage, by its name: the hours that carry its ownership differ with the work of the stage. */
 export type MachineCosts = { readonly [S in Stage]: ReadonlyMap<string, MachineCost> };
 
 /** The work of each stage: what is planned; what is done and what is left of the plan; what is done. */
-export const workAt = ({ planned, done, left }: FieldWork<Operation>, stage: Stage): readonly Work<Operation>[] =>
-  stage === "plan" ? planned : stage === "final" || left.length === 0 ? done : done.length === 0 ? left : [...done, ...left];
+export const workAt = (work: FieldWork<Operation>, stage: Stage): readonly Work<Operation>[] =>
+  stage === "plan" ? work.planned : stage === "final" ? work.done : doneAndLeft(work);
 
 /** The costs of the work of one operation in one field: one cost for each kind that its rows bring; no final before the harvest. */
 export function operationCosts(work: FieldWork<Operation>, daysOut: DaysOut, machines: MachineCosts, isHarvested: boolean): StageCosts {

@@ -30,6 +30,10 @@ export type FieldWork<Row extends WorkRow> = {
   readonly left: readonly Work<Row>[];
 };
 
+/** What is done, and what is left of the plan. */
+export const doneAndLeft = <Row extends WorkRow>({ done, left }: FieldWork<Row>): readonly Work<Row>[] =>
+  left.length === 0 ? done : done.length === 0 ? left : [...done, ...left];
+
 /** Work by field and then by what the rows are of. */
 export type WorkByField<Row extends WorkRow> = ReadonlyMap<string, ReadonlyMap<string, FieldWork<Row>>>;
 
