@@ -1,5 +1,5 @@
 /** What field work costs each field: at a rate, or by what the machine costs. */
-import type { Decimal } from "./decimal";
+import { one, type Decimal } from "./decimal";
 import type { Cost, StageCosts } from "./cost";
 import type { Stage } from "./figures";
 import type { Kind } from "./kinds";
@@ -32,34 +32,70 @@ type Part = { readonly kind: Kind; readonly cash: boolean; readonly perUnit: Dec
 /** Kinds of machine cost that are no payment of this season. */
 const notPaid: ReadonlySet<Kind> = new Set<Kind>(["unpaid labour", "machine ownership"]);
 
-function costsByKind(works: readonly Work<Operation>[], daysOut: DaysOut, machines: ReadonlyMap<string, MachineCost>): readonly Cost[] {
-  const byKind = new Map<Kind, { cash: boolean; name: string; amount: Tally; moneyDays: Tally; rows: Operation[] }>();
-  for (const work of works) {
-    const days = daysOut(work.row.date);
-    for (const { kind, cash, perUnit, quantity } of partsOf(work, machines)) {
-      let cost = byKind.get(kind);
-      if (cost === undefined) byKind.set(kind, (cost = { cash, name: work.row.operation, amount: new Tally(), moneyDays: new Tally(), rows: [] }));
-      cost.amount.addProduct(perUnit, quantity);
-      cost.moneyDays.addProduct(perUnit, quantity, days);
-      cost.rows.push(work.row);
-    }
-  }
-  return [...byKind].map(([kind, { cash, name, amount, moneyDays, rows }]) =>
-    ({ kind, name, cash, amount: money(amount.total()), moneyDays: moneyDays.total(), entries: () => rows.map(({ source }) => source) }));
-}
-
 /** One part for a row at a rate; for a row by machine one for each kind that the machine costs. */
 export function partsOf(work: Work<Operation>, machines: ReadonlyMap<string, MachineCost>): readonly Part[] {
-  const { row, areaPasses, part } = work;
-  const atRate = (perUnit: Decimal, quantity: Decimal): readonly Part[] => [{ kind: row.kind, cash: true, perUnit, quantity }];
-  switch (row.cost.basis) {
-    case "per acre": return atRate(row.cost.rate, areaPasses);
-    case "per hour": return atRate(row.cost.rate.times(row.cost.hours), part);
-    case "lump sum": return atRate(row.cost.rate, part);
-    case "machine": break;
+  const { row: { cost, kind, operation }, areaPasses } = work;
+  return cost.basis === "machine"
+    ? kindsOf(cost.machine, machines, operation).map(([ofMachine, perUnit]) => ({ kind: ofMachine, cash: !notPaid.has(ofMachine), perUnit, quantity: areaPasses }))
+    : [{ kind, cash: true, ...atRate(work, cost) }];
+}
+
+type AtRate = Exclude<Operation["cost"], { readonly basis: "machine" }>;
+
+/** Money for each of a quantity, for the part of a row that falls to a field. */
+function atRate({ areaPasses, part }: Work<Operation>, cost: AtRate): Pick<Part, "perUnit" | "quantity"> {
+  switch (cost.basis) {
+    case "per acre": return { perUnit: cost.rate, quantity: areaPasses };
+    case "per hour": return { perUnit: cost.rate.times(cost.hours), quantity: part };
+    case "lump sum": return { perUnit: cost.rate, quantity: part };
   }
-  const cost = machines.get(row.cost.machine);
-  if (cost === undefined) throw new RangeError(`operation ${row.operation} is by a machine that the season does not have: ${row.cost.machine}`);
-  return [...cost.byKind].filter(([, perArea]) => !perArea.isZero()).map(([kind, perArea]) =>
-    ({ kind, cash: !notPaid.has(kind), perUnit: perArea, quantity: areaPasses }));
+}
+
+/** What a machine costs per area, by kind. */
+function kindsOf(machine: string, machines: ReadonlyMap<string, MachineCost>, operation: string): readonly (readonly [Kind, Decimal])[] {
+  const cost = machines.get(machine);
+  if (cost === undefined) throw new RangeError(`operation ${operation} is by a machine that the season does not have: ${machine}`);
+  return [...cost.byKind].filter(([, perArea]) => !perArea.isZero());
+}
+
+/** Quantities, each times the days from its row to repayment, and the rows that they came from. */
+class Worked {
+  readonly quantity = new Tally();
+  readonly quantityDays = new Tally();
+  readonly rows: Operation[] = [];
+}
+
+function costsByKind(works: readonly Work<Operation>[], daysOut: DaysOut, machines: ReadonlyMap<string, MachineCost>): readonly Cost[] {
+  // Money by kind; area by machine, since a machine costs the same on every acre.
+  const byKind = new Map<Kind, Worked>();
+  const byMachine = new Map<string, Worked>();
+  for (const work of works) {
+    const { row, areaPasses } = work;
+    const days = daysOut(row.date);
+    const into = row.cost.basis === "machine" ? entry(byMachine, row.cost.machine) : entry(byKind, row.kind);
+    const { perUnit, quantity } = row.cost.basis === "machine" ? { perUnit: one, quantity: areaPasses } : atRate(work, row.cost);
+    into.quantity.addProduct(perUnit, quantity);
+    into.quantityDays.addProduct(perUnit, quantity, days);
+    into.rows.push(row);
+  }
+  const atRates = new Set(byKind.keys());
+  for (const [machine, { quantity, quantityDays, rows }] of byMachine) {
+    const [area, areaDays] = [quantity.total(), quantityDays.total()];
+    for (const [kind, perArea] of kindsOf(machine, machines, rows[0]!.operation)) {
+      const into = entry(byKind, kind);
+      into.quantity.addProduct(perArea, area);
+      into.quantityDays.addProduct(perArea, areaDays);
+      into.rows.push(...rows);
+    }
+  }
+  return [...byKind].map(([kind, { quantity, quantityDays, rows }]) => ({
+    kind, name: rows[0]!.operation, cash: atRates.has(kind) || !notPaid.has(kind),
+    amount: money(quantity.total()), moneyDays: quantityDays.total(), entries: () => rows.map(({ source }) => source),
+  }));
+}
+
+function entry<Key>(known: Map<Key, Worked>, key: Key): Worked {
+  let worked = known.get(key);
+  if (worked === undefined) known.set(key, (worked = new Worked()));
+  return worked;
 }

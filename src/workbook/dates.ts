@@ -7,7 +7,7 @@ const millisecondsInDay = 86_400_000;
 const firstYear = 1950;
 const lastYear = 2199;
 const mostRemembered = 20_000;
-type Remembered<Key> = Map<Key, IsoDate | null>;
+type Remembered<Key> = Map<Key, IsoDate>;
 const serials: Readonly<Record<DateSystem, Remembered<number>>> = { 1900: new Map(), 1904: new Map() };
 const texts: Readonly<Record<"dayFirst" | "monthFirst", Remembered<string>>> = { dayFirst: new Map(), monthFirst: new Map() };
 
@@ -17,17 +17,18 @@ export type DateStyle = { readonly dateSystem: DateSystem; readonly dayFirst: bo
 /** The day that a cell names; `null` where it names none. */
 export function readDate(cell: Cell, style: DateStyle): IsoDate | null {
   if (typeof cell === "boolean") return null;
-  if (typeof cell === "number") return remembered(serials[style.dateSystem], cell, () => ofSerial(cell, style.dateSystem));
-  return remembered(texts[style.dayFirst ? "dayFirst" : "monthFirst"], cell, () => ofText(cell.trim(), style.dayFirst));
+  if (typeof cell === "number") {
+    const known = serials[style.dateSystem];
+    return known.get(cell) ?? remembered(known, cell, ofSerial(cell, style.dateSystem));
+  }
+  const known = texts[style.dayFirst ? "dayFirst" : "monthFirst"];
+  return known.get(cell) ?? remembered(known, cell, ofText(cell.trim(), style.dayFirst));
 }
 
-function remembered<Key>(known: Remembered<Key>, key: Key, read: () => IsoDate | null): IsoDate | null {
-  let date = known.get(key);
-  if (date === undefined) {
-    date = read();
-    if (known.size >= mostRemembered) known.clear();
-    known.set(key, date);
-  }
+function remembered<Key>(known: Remembered<Key>, key: Key, date: IsoDate | null): IsoDate | null {
+  if (date === null) return null;
+  if (known.size >= mostRemembered) known.clear();
+  known.set(key, date);
   return date;
 }
 

@@ -29,7 +29,7 @@ export function decimalOf(number: number): Decimal {
   return value;
 }
 
-export const isErrorValue = (cell: Cell): boolean => typeof cell === "string" && /^#(N\/A|[A-Z0-9/]+[!?])$/i.test(cell.trim());
+export const isErrorValue = (cell: Cell): boolean => typeof cell === "string" && cell.includes("#") && /^#(N\/A|[A-Z0-9/]+[!?])$/i.test(cell.trim());
 
 /** Whether nothing is typed: blank, or spaces only. */
 export const isBlank = (cell: Cell): boolean => cell === "" || (typeof cell === "string" && cell.trim() === "");

@@ -156,8 +156,10 @@ export class Row {
   choice<Word extends string>(column: string, words: readonly Word[]): Word | null {
     const typed = this.text(column);
     if (typed === null) return null;
+    // Most are typed as they are listed.
+    if ((words as readonly string[]).includes(typed)) return typed as Word;
     const key = plainWord(typed);
-    return words.find((word) => word === typed || plainWord(word) === key) ?? this.fault("not-in-list", column, { choices: words, ...likeOf(nearest(typed, words)) });
+    return words.find((word) => plainWord(word) === key) ?? this.fault("not-in-list", column, { choices: words, ...likeOf(nearest(typed, words)) });
   }
 
   needChoice<Word extends string>(column: string, words: readonly Word[]): Word | null {
