@@ -82,7 +82,7 @@ describe("a season with formulas in its input tables, stored without values as o
     expect(code).toBe(0);
     const worked = opened(readFileSync(at("worked.xlsx")));
     const cell = (row: number, column: number) => worked.cellAt("Purchases", { row, column });
-    expect(cell(1, 5)).toMatchObject({ value: 13303.5, formula: "=C2*E2", stale: false });
+    expect(cell(1, 5)).toMatchObject({ value: 13303.5, formula: "C2*E2", stale: false });
     expect(cell(3, 2)).toMatchObject({ value: -3.5, stale: false });
     expect(opened(readFileSync("tests/fixtures/seasonFormulas.xlsx")).cellAt("Purchases", { row: 1, column: 5 })).toMatchObject({ value: "", stale: true });
   });
