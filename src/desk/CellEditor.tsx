@@ -1,5 +1,5 @@
 import { useEffect, useId, useLayoutEffect, useRef, useState, type KeyboardEvent } from "react";
-import type { CellAt } from "./address";
+import type { At } from "../host/address";
 import { meant, offered } from "./choices";
 import type { GridBook, GridSheet } from "./gridBook";
 import { offerAt } from "./offers";
@@ -9,7 +9,7 @@ import type { Editing } from "./workspace";
 export type CellEditorProps = {
   readonly book: GridBook;
   readonly sheet: GridSheet;
-  readonly at: CellAt;
+  readonly at: At;
   readonly editing: Editing;
   readonly commands: WorkspaceCommands;
 };

@@ -1,4 +1,4 @@
-import { cellName, type CellAt } from "./address";
+import { cellName, type At } from "../host/address";
 import type { GridBook, GridSheet } from "./gridBook";
 import type { WorkspaceCommands } from "./useWorkspace";
 import type { Editing } from "./workspace";
@@ -6,13 +6,13 @@ import type { Editing } from "./workspace";
 export type EntryLineProps = {
   readonly book: GridBook;
   readonly sheet: GridSheet;
-  readonly active: CellAt;
+  readonly active: At;
   readonly editing: Editing | null;
   readonly commands: WorkspaceCommands;
 };
 
 /** Where a cell is in words: its table, row and heading; empty outside tables. */
-export function placeInTable(book: GridBook, sheet: GridSheet, { row, column }: CellAt): string {
+export function placeInTable(book: GridBook, sheet: GridSheet, { row, column }: At): string {
   const table = sheet.tables.find(({ block }) => row >= block.top && row <= block.bottom && column >= block.left && column <= block.right);
   if (table === undefined) return "";
   const { headingRow, block } = table;

@@ -1,7 +1,7 @@
 /** A sheet as an accessible grid: only the rows and columns in sight are in the page, and the active cell always is. */
 import { defaultRangeExtractor, useVirtualizer, type Range } from "@tanstack/react-virtual";
 import { useCallback, useLayoutEffect, useMemo, useRef, type ClipboardEvent, type KeyboardEvent, type PointerEvent } from "react";
-import { columnName, isIn, type CellAt } from "./address";
+import { columnName, contains, type At } from "../host/address";
 import { GridRow } from "./GridRow";
 import type { GridBook, GridSheet } from "./gridBook";
 import { selectBlock, selectCell, selectedBlock, type Selection } from "./selection";
@@ -30,8 +30,8 @@ const keeping = (index: number) => (range: Range): number[] => {
 };
 
 /** The heading row of the table that the active cell is in, where it has been scrolled out of sight: the column is named by it then. */
-function headingOutOfSight({ tables }: GridSheet, active: CellAt, column: number, firstInSight: number): number | null {
-  const table = tables.find(({ block }) => isIn(active, { ...block, bottom: block.bottom + 1 }));
+function headingOutOfSight({ tables }: GridSheet, active: At, column: number, firstInSight: number): number | null {
+  const table = tables.find(({ block }) => contains({ ...block, bottom: block.bottom + 1 }, active));
   if (table === undefined || table.headingRow === null || table.headingRow >= firstInSight) return null;
   return column >= table.block.left && column <= table.block.right ? table.headingRow : null;
 }
@@ -173,13 +173,13 @@ function usePointerSelection(selection: Selection, sheet: GridSheet, commands: W
 
   const onDoubleClick = useCallback((event: { target: EventTarget }) => {
     const cell = cellUnder(event.target as HTMLElement);
-    if (cell !== null && isIn(cell, selectedBlock(now.current))) commands.edit(null, "edit", "cell");
+    if (cell !== null && contains(selectedBlock(now.current), cell)) commands.edit(null, "edit", "cell");
   }, [commands]);
 
   return { onPointerDown, onPointerMove, onPointerUp, onDoubleClick };
 }
 
-function cellUnder(target: HTMLElement): CellAt | null {
+function cellUnder(target: HTMLElement): At | null {
   const cell = target.closest<HTMLElement>("[data-column]");
   const column = cell?.dataset["column"];
   const row = cell?.parentElement?.dataset["row"];

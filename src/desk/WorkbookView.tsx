@@ -1,7 +1,7 @@
 import { memo, useCallback, useEffect, useState, type KeyboardEvent } from "react";
 import { Pane } from "../pane/Pane";
 import type { PaneTheme } from "../pane/theme";
-import { blockName } from "./address";
+import { areaName } from "../host/address";
 import type { FileCommands, OpenBook } from "./Desk";
 import { EntryLine } from "./EntryLine";
 import type { GridSheet } from "./gridBook";
@@ -66,7 +66,7 @@ export function WorkbookView({ open: { book, name }, files, theme }: WorkbookVie
           <SheetTabs sheets={sheets} shown={sheet.name} show={commands.showSheet} />
           <div className="status" role="status">
             {engineFault !== null && `Formulas cannot be worked out here (${engineFault}). Values that may be old are marked. `}
-            {status !== "" ? status : isBlockSelected ? `${blockName(selectedBlock(selection))} selected.` : ""}
+            {status !== "" ? status : isBlockSelected ? `${areaName(selectedBlock(selection))} selected.` : ""}
           </div>
           <p id="grid-help" className="unseen">
             Type to enter, F2 to edit, Escape then Tab to leave the grid, F6 for the next part of the page.

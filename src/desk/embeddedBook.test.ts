@@ -20,12 +20,12 @@ async function bookWithBills(): Promise<GridBook> {
 const at = (row: number, column: number) => ({ row, column });
 const sheetOf = (book: GridBook) => book.sheets().find(({ name }) => name === "Purchases")!;
 /** Heading row and body of the table, found where the workbook has put it. */
-const blockOf = (book: GridBook) => sheetOf(book).tables[0]!.block;
+const areaOf = (book: GridBook) => sheetOf(book).tables[0]!.block;
 
 describe("gridBook", () => {
   it("shows a table's cells as they look and gives them as they are typed", async () => {
     const book = await bookWithBills();
-    const { top, left } = blockOf(book);
+    const { top, left } = areaOf(book);
     expect(sheetOf(book).tables[0]).toMatchObject({ name: "Purchases", headingRow: top });
     expect(book.cell("Purchases", at(top, left))).toMatchObject({ text: "Date", kind: "text" });
     expect(book.cell("Purchases", at(top + 1, left))).toMatchObject({ text: "4/15/2026", entry: "2026-04-15", kind: "number" });
@@ -35,19 +35,19 @@ describe("gridBook", () => {
 
   it("takes entries as one step, makes the table longer, and undoes both", async () => {
     const book = await bookWithBills();
-    const before = blockOf(book);
+    const before = areaOf(book);
     const row = before.bottom + 1;
     book.enter("Purchases", [{ at: at(row, before.left), text: "5/1/2026" }, { at: at(row, before.left + 2), text: "$1,200" }]);
-    expect(blockOf(book).bottom).toBe(row);
+    expect(areaOf(book).bottom).toBe(row);
     expect(book.cell("Purchases", at(row, before.left)).text).toBe("5/1/2026");
     expect(book.cell("Purchases", at(row, before.left + 2)).text).toBe("1,200.00"); // the look of the row above
     const { tables } = await book.host.read();
     expect(tables.find(({ name }) => name === "Purchases")?.rows.at(-1)).toEqual([46143, "", 1200]);
     expect(book.undo()).toBe(true);
-    expect(blockOf(book)).toEqual(before);
+    expect(areaOf(book)).toEqual(before);
     expect(book.cell("Purchases", at(row, before.left)).kind).toBe("blank");
     expect(book.redo()).toBe(true);
-    expect(blockOf(book).bottom).toBe(row);
+    expect(areaOf(book).bottom).toBe(row);
   });
 
   it("shows how a cell looks: bold, slanted, shaded, to the right", async () => {
@@ -65,7 +65,7 @@ describe("gridBook", () => {
 
   it("shows a formula's value and gives the formula to edit", async () => {
     const book = await bookWithBills();
-    const { bottom, left } = blockOf(book);
+    const { bottom, left } = areaOf(book);
     book.enter("Purchases", [{ at: at(bottom, left + 2), text: "=2*6" }]);
     expect(book.cell("Purchases", at(bottom, left + 2))).toMatchObject({ entry: "=2*6", isFormula: true });
   });

@@ -2,7 +2,7 @@
 import { newWorkbook, openWorkbook, type EmbeddedWorkbook, type Entry, type Options } from "../host/embedded";
 import { failed, ok, type Result } from "../result";
 import type { Cell } from "../workbook/cell";
-import type { CellAt } from "./address";
+import type { At } from "../host/address";
 import { entered, entryText, type EntrySettings } from "./entry";
 import type { GridBook, GridCell, GridSheet } from "./gridBook";
 
@@ -21,7 +21,7 @@ function gridBook(workbook: EmbeddedWorkbook): GridBook {
   count += 1;
   const sheets = oncePerVersion(workbook, () => workbook.sheets().filter(({ hidden }) => !hidden).map(gridSheet));
   const decimalComma = oncePerVersion(workbook, () => saysDecimalComma(workbook));
-  const settingsAt = (sheet: string, at: CellAt): EntrySettings => ({
+  const settingsAt = (sheet: string, at: At): EntrySettings => ({
     numberFormat: workbook.cellAt(sheet, at).numberFormat, dateSystem: workbook.dateSystem, decimalComma: decimalComma(),
   });
   return {
@@ -57,7 +57,7 @@ function gridBook(workbook: EmbeddedWorkbook): GridBook {
 }
 
 /** The cell whose look a cell right under a table takes over, when that many rows are entered there: the one in the last row. */
-function rowToBeLike(sheets: readonly GridSheet[], name: string, { row, column }: CellAt, rows: number): CellAt | null {
+function rowToBeLike(sheets: readonly GridSheet[], name: string, { row, column }: At, rows: number): At | null {
   const table = sheets.find((sheet) => sheet.name === name)?.tables
     .find(({ block }) => row > block.bottom && row <= block.bottom + rows && column >= block.left && column <= block.right);
   return table === undefined ? null : { row: table.block.bottom, column };
@@ -88,7 +88,7 @@ function gridSheet({ name, used, tables, widths, merges }: ReturnType<EmbeddedWo
   };
 }
 
-function gridCell(workbook: EmbeddedWorkbook, sheet: string, at: CellAt, settingsAt: (sheet: string, at: CellAt) => EntrySettings): GridCell {
+function gridCell(workbook: EmbeddedWorkbook, sheet: string, at: At, settingsAt: (sheet: string, at: At) => EntrySettings): GridCell {
   const { value, isError, formula, text, stale, bold, italic, align, shaded } = workbook.cellAt(sheet, at);
   return {
     text, isFormula: formula !== null, isStale: stale, kind: isError ? "error" : kindOf(value), look: { bold, italic, align, shaded },

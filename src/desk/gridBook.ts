@@ -1,17 +1,17 @@
 /** The workbook as the grid sees it: sheets and cells as texts, entries, steps to undo. */
 import type { WorkbookHost } from "../host/workbookHost";
 import type { SheetPlace } from "../workbook/cell";
-import type { Block, CellAt } from "./address";
+import type { Area, At } from "../host/address";
 
 /** A table on a sheet. `block` holds its heading row, where it has one, and its body, without a totals row. */
-export type GridTable = { readonly name: string; readonly headingRow: number | null; readonly block: Block };
+export type GridTable = { readonly name: string; readonly headingRow: number | null; readonly block: Area };
 
 /** A sheet: how much of it is used, its tables, joined cells and column widths in pixels. */
 export type GridSheet = {
   readonly name: string;
   readonly used: { readonly rows: number; readonly columns: number };
   readonly tables: readonly GridTable[];
-  readonly merges: readonly Block[];
+  readonly merges: readonly Area[];
   readonly widthOf: (column: number) => number;
 };
 
@@ -30,7 +30,7 @@ export type GridCell = {
 };
 
 /** A text to be entered in a cell; an empty one clears it. */
-export type GridEntry = { readonly at: CellAt; readonly text: string };
+export type GridEntry = { readonly at: At; readonly text: string };
 
 /** Everything the grid asks of a workbook. Each change is one step to undo. */
 export interface GridBook {
@@ -39,9 +39,9 @@ export interface GridBook {
   readonly host: WorkbookHost;
   /** The sheets that are not hidden, in order. */
   sheets(): readonly GridSheet[];
-  cell(sheet: string, at: CellAt): GridCell;
+  cell(sheet: string, at: At): GridCell;
   /** What the cell's drop-down list offers; none where it has no list. */
-  choices(sheet: string, at: CellAt): readonly string[];
+  choices(sheet: string, at: At): readonly string[];
   /** Entries right under a table's last row make the table longer. Throws a `HostError` where the sheet is protected. */
   enter(sheet: string, entries: readonly GridEntry[]): void;
   /** Adds a blank row at the end of a table and returns the row's first cell. */
@@ -59,7 +59,7 @@ export interface GridBook {
   /** Calls back when the pane asks to show a cell; returns what stops the calls. */
   onShow(show: (place: SheetPlace) => void): () => void;
   /** Tells the workbook what is selected, for the pane to ask. */
-  selected(sheet: string, block: Block): void;
+  selected(sheet: string, block: Area): void;
   /** Why formulas cannot be worked out here any more, in words; `null` while they can. */
   engineFault(): string | null;
   /** The workbook as the bytes of an `.xlsx` file, once its formulas are worked out. */

@@ -1,5 +1,5 @@
 /** What a cell offers while somebody types into it. */
-import { isIn, type CellAt } from "./address";
+import { contains, type At } from "../host/address";
 import type { GridBook, GridSheet, GridTable } from "./gridBook";
 
 /**
@@ -13,10 +13,10 @@ export type Offer = { readonly kind: "list" | "names" | "earlier"; readonly word
 const mostRows = 2_000;
 
 /** What the cell offers; no words where there is nothing to offer. */
-export function offerAt(book: GridBook, sheet: GridSheet, at: CellAt): Offer {
+export function offerAt(book: GridBook, sheet: GridSheet, at: At): Offer {
   const listed = book.choices(sheet.name, at);
   if (listed.length > 0) return { kind: "list", words: listed };
-  const table = sheet.tables.find(({ block }) => isIn(at, { ...block, bottom: block.bottom + 1 }));
+  const table = sheet.tables.find(({ block }) => contains({ ...block, bottom: block.bottom + 1 }, at));
   if (table === undefined || table.headingRow === null || at.row === table.headingRow) return { kind: "earlier", words: [] };
   const heading = headingAt(book, sheet, table, at.column);
   const names = distinct(heading.split(/\s+or\s+/).flatMap((word) => namesOf(book, word, table)));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { blockOfEntries, pasted } from "./paste";
+import { areaOfEntries, pasted } from "./paste";
 
 const at = (top: number, left: number, bottom = top, right = left) => ({ top, left, bottom, right });
 const picture = (rows: string[][], over: ReturnType<typeof at>) => pasted(rows, over).map(({ at: { row, column }, text }) => `${row},${column} ${text}`);
@@ -24,7 +24,7 @@ describe("pasted", () => {
   it("is nothing where nothing was copied", () => expect(pasted([], at(0, 0))).toEqual([]));
 });
 
-describe("blockOfEntries", () => {
-  it("is what was pasted over", () => expect(blockOfEntries(pasted([["a", "b"]], at(2, 1, 4, 2)))).toEqual(at(2, 1, 4, 2)));
-  it("is none for no entries", () => expect(blockOfEntries([])).toBeNull());
+describe("areaOfEntries", () => {
+  it("is what was pasted over", () => expect(areaOfEntries(pasted([["a", "b"]], at(2, 1, 4, 2)))).toEqual(at(2, 1, 4, 2)));
+  it("is none for no entries", () => expect(areaOfEntries([])).toBeNull());
 });

@@ -1,5 +1,5 @@
 /** What is selected in the grid and how keys move it. Nothing here knows the screen. */
-import { blockOf, type Block, type CellAt } from "./address";
+import { areaOf, type Area, type At } from "../host/address";
 
 /**
  * `active` has the focus and takes what is typed. The block lies between `anchor`, where selecting began, and `corner`;
@@ -7,9 +7,9 @@ import { blockOf, type Block, type CellAt } from "./address";
  * back to it, one row down.
  */
 export type Selection = {
-  readonly active: CellAt;
-  readonly anchor: CellAt;
-  readonly corner: CellAt;
+  readonly active: At;
+  readonly anchor: At;
+  readonly corner: At;
   readonly entryColumn: number | null;
 };
 
@@ -20,26 +20,26 @@ export type Extent = {
   /** The number of rows and columns that hold something, counted from the first. */
   readonly used: { readonly rows: number; readonly columns: number };
   readonly pageRows: number;
-  readonly isFilled: (cell: CellAt) => boolean;
+  readonly isFilled: (cell: At) => boolean;
 };
 
 /** A key as the browser names it, with the keys held down. */
 export type KeyStroke = { readonly key: string; readonly shift: boolean; readonly ctrl: boolean };
 
 /** One cell selected. */
-export const selectCell = (active: CellAt): Selection => ({ active, anchor: active, corner: active, entryColumn: null });
+export const selectCell = (active: At): Selection => ({ active, anchor: active, corner: active, entryColumn: null });
 
 /** A block selected, its first cell active. */
-export const selectBlock = (block: Block): Selection => {
+export const selectBlock = (block: Area): Selection => {
   const active = { row: block.top, column: block.left };
   return { active, anchor: active, corner: { row: block.bottom, column: block.right }, entryColumn: null };
 };
 
 /** The block from where selecting began to another cell. */
-export const extendTo = (selection: Selection, corner: CellAt): Selection => ({ ...selection, corner, entryColumn: null });
+export const extendTo = (selection: Selection, corner: At): Selection => ({ ...selection, corner, entryColumn: null });
 
 /** The selected block. */
-export const selectedBlock = ({ anchor, corner }: Selection): Block => blockOf(anchor, corner);
+export const selectedBlock = ({ anchor, corner }: Selection): Area => areaOf(anchor, corner);
 
 /** Whether more than one cell is selected. */
 export const isBlock = ({ anchor, corner }: Selection): boolean => anchor.row !== corner.row || anchor.column !== corner.column;
@@ -62,7 +62,7 @@ const steps: Readonly<Record<string, readonly [number, number]>> = {
   ArrowUp: [-1, 0], ArrowDown: [1, 0], ArrowLeft: [0, -1], ArrowRight: [0, 1],
 };
 
-function target(from: CellAt, key: string, ctrl: boolean, extent: Extent): CellAt | null {
+function target(from: At, key: string, ctrl: boolean, extent: Extent): At | null {
   const step = steps[key];
   if (step !== undefined) {
     return ctrl ? edge(from, step, extent) : { row: from.row + step[0], column: from.column + step[1] };
@@ -76,34 +76,34 @@ function target(from: CellAt, key: string, ctrl: boolean, extent: Extent): CellA
   }
 }
 
-const lastUsed = ({ used }: Extent): CellAt => ({ row: Math.max(used.rows - 1, 0), column: Math.max(used.columns - 1, 0) });
+const lastUsed = ({ used }: Extent): At => ({ row: Math.max(used.rows - 1, 0), column: Math.max(used.columns - 1, 0) });
 
-const clamp = ({ row, column }: CellAt, { rows, columns }: Extent): CellAt => ({
+const clamp = ({ row, column }: At, { rows, columns }: Extent): At => ({
   row: Math.min(Math.max(row, 0), rows - 1), column: Math.min(Math.max(column, 0), columns - 1),
 });
 
-const wholeRows = ({ top, bottom }: Block, extent: Extent) => ({
+const wholeRows = ({ top, bottom }: Area, extent: Extent) => ({
   anchor: { row: top, column: 0 }, corner: { row: bottom, column: lastUsed(extent).column },
 });
 
-const wholeColumns = ({ left, right }: Block, extent: Extent) => ({
+const wholeColumns = ({ left, right }: Area, extent: Extent) => ({
   anchor: { row: 0, column: left }, corner: { row: lastUsed(extent).row, column: right },
 });
 
-function lastFilled(from: CellAt, extent: Extent): CellAt {
+function lastFilled(from: At, extent: Extent): At {
   let column = extent.used.columns - 1;
   while (column > 0 && !extent.isFilled({ row: from.row, column })) column -= 1;
   return { row: from.row, column };
 }
 
 /** Ctrl+arrow: to the end of a run of filled cells, or over a gap to the next filled cell, or to the edge of what is used. */
-function edge(from: CellAt, [down, right]: readonly [number, number], extent: Extent): CellAt {
+function edge(from: At, [down, right]: readonly [number, number], extent: Extent): At {
   const last = { row: Math.max(extent.used.rows - 1, from.row), column: Math.max(extent.used.columns - 1, from.column) };
-  const isInside = ({ row, column }: CellAt) => row >= 0 && column >= 0 && row <= last.row && column <= last.column;
-  const next = ({ row, column }: CellAt): CellAt => ({ row: row + down, column: column + right });
+  const containsside = ({ row, column }: At) => row >= 0 && column >= 0 && row <= last.row && column <= last.column;
+  const next = ({ row, column }: At): At => ({ row: row + down, column: column + right });
   let at = from;
-  const inRun = extent.isFilled(from) && isInside(next(from)) && extent.isFilled(next(from));
-  while (isInside(next(at))) {
+  const inRun = extent.isFilled(from) && containsside(next(from)) && extent.isFilled(next(from));
+  while (containsside(next(at))) {
     if (inRun && !extent.isFilled(next(at))) return at;
     at = next(at);
     if (!inRun && extent.isFilled(at)) return at;
@@ -124,7 +124,7 @@ function entered(selection: Selection, { key, shift }: KeyStroke, extent: Extent
 }
 
 /** The next cell of a block, column by column for Enter and row by row for Tab, round to the beginning after the last. */
-function nextInBlock(selection: Selection, downFirst: boolean, by: number): CellAt {
+function nextInBlock(selection: Selection, downFirst: boolean, by: number): At {
   const block = selectedBlock(selection);
   const height = block.bottom - block.top + 1;
   const width = block.right - block.left + 1;

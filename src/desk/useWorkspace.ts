@@ -1,11 +1,11 @@
 /** What can be done in the grid, by keys, pointer and buttons, over one workbook. */
 import { useCallback, useEffect, useMemo, useReducer, useRef, useSyncExternalStore, type KeyboardEvent } from "react";
 import { HostError } from "../host/workbookHost";
-import { blockName, type Block } from "./address";
+import { areaName, type Area } from "../host/address";
 import { copied, type Copied } from "./copied";
 import type { GridBook, GridEntry, GridSheet } from "./gridBook";
 import { keyMeaning } from "./keys";
-import { blockOfEntries, pasted } from "./paste";
+import { areaOfEntries, pasted } from "./paste";
 import { isBlock, moved, selectBlock, selectCell, selectedBlock, type KeyStroke, type Selection } from "./selection";
 import { parseTsv } from "./tsv";
 import { afterAction, firstSheet, newWorkspace, selectionOf, shownSize, type Editing } from "./workspace";
@@ -132,7 +132,7 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
       },
       copy: () => {
         clipboard.current = copied(book, now.current.sheet.name, selectedBlock(now.current.selection));
-        say(`Copied ${blockName(selectedBlock(now.current.selection))}.`);
+        say(`Copied ${areaName(selectedBlock(now.current.selection))}.`);
         return clipboard.current.text;
       },
       paste: (text) => {
@@ -140,10 +140,10 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
         const target = selectedBlock(now.current.selection);
         const rows = own !== null && own.text === text ? own.entriesAt({ row: target.top, column: target.left }) : parseTsv(text);
         const entries = pasted(rows, target);
-        const block = blockOfEntries(entries);
+        const block = areaOfEntries(entries);
         if (block === null || !enter(entries)) return;
         select(selectBlock(block));
-        say(`Pasted into ${blockName(block)}.`);
+        say(`Pasted into ${areaName(block)}.`);
       },
       addRow: (table) => {
         try {
@@ -169,7 +169,7 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
 }
 
 /** The cells of a block that lie in the used part of the sheet: clearing whole columns need not visit a million rows. */
-function cellsOf(block: Block, { used }: GridSheet) {
+function cellsOf(block: Area, { used }: GridSheet) {
   const bottom = Math.min(block.bottom, used.rows - 1);
   const right = Math.min(block.right, used.columns - 1);
   const cells = [];

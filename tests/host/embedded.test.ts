@@ -1,7 +1,7 @@
 import { strFromU8, strToU8 } from "fflate";
 import { describe } from "vitest";
 import { newWorkbook, openWorkbook } from "../../src/host/embedded";
-import { areaName, cellName, parseArea } from "../../src/host/embedded/address";
+import { areaName, cellName, parseArea } from "../../src/host/address";
 import { pack } from "../../src/host/embedded/zip";
 import { resultSheetMark } from "../../src/host/sheetNames";
 import { describeWorkbookHost, type OpenedHost } from "./workbookHost.contract";

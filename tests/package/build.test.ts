@@ -44,10 +44,10 @@ describe("the build", () => {
     expect(files.filter((name) => name.endsWith(".wasm"))).toHaveLength(1);
   });
 
-  it("keeps the pane light enough to open over a farm's line: under 400 KB compressed, without the source map", () => {
+  it("keeps the pane light enough to open over a farm's line: under 250 KB compressed, without the source map", () => {
     const size = scripts(page("pane.html")).filter((each) => each !== officeLibrary)
       .reduce((sum, source) => sum + gzipSync(readFileSync(`dist/${source}`)).length, 0);
-    expect(size).toBeLessThan(400 * 1024);
+    expect(size).toBeLessThan(250 * 1024);
     expect(statSync("dist/pane.html").size).toBeLessThan(8 * 1024);
   });
 });

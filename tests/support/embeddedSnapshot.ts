@@ -1,5 +1,5 @@
 import type { EmbeddedWorkbook } from "../../src/host/embedded";
-import { areaName, cellName } from "../../src/host/embedded/address";
+import { areaName, cellName } from "../../src/host/address";
 import { bookOf, sheetDataOf, sheetPosition } from "../../src/host/embedded/book";
 import { choiceLists } from "../../src/host/embedded/choices";
 import { lookOf } from "../../src/host/embedded/looks";

@@ -1,5 +1,5 @@
 /** What the parts of a workbook say of it: its sheets, names, tables and strings. */
-import { parseArea, type Area } from "./address";
+import { parseArea, type Area } from "../address";
 import { Damaged } from "./fault";
 import { isOfType, relationshipsOf, relationshipsPart, workbookPart } from "./packageParts";
 import { scanSharedStrings } from "./sharedStrings";

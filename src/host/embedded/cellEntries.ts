@@ -1,6 +1,6 @@
 /** Entries in cells, as one change of a workbook. */
 import type { Cell } from "../../workbook/cell";
-import { contains, type At } from "./address";
+import { contains, type At } from "../address";
 import { tablesOf, type SheetEntry } from "./book";
 import { asFiled } from "./formulaEntry";
 import { PackageEdit } from "./packageParts";

@@ -1,6 +1,6 @@
 /** Cells of ours as XML. */
 import type { Cell } from "../../workbook/cell";
-import { cellName } from "./address";
+import { cellName } from "../address";
 import type { SheetCell } from "./sheetRows";
 import { escapeText } from "./xml";
 

@@ -2,7 +2,7 @@
 import type { Cell } from "../../workbook/cell";
 import type { ChartModel } from "../../workbook/resultSheet";
 import { seriesColours } from "../sheetLook";
-import { columnName, parseArea, quotedSheet, type Area } from "./address";
+import { columnName, parseArea, quotedSheet, type Area } from "../address";
 import { escapeAttribute, escapeText } from "./xml";
 
 /** The value of a cell of the sheet, rows and columns from 0. */

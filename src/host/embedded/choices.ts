@@ -1,5 +1,5 @@
 /** Drop-down lists of cells. */
-import { contains, parseArea, splitSheet, type Area, type At } from "./address";
+import { contains, parseArea, splitSheet, type Area, type At } from "../address";
 import { attribute } from "./attribute";
 import { bookOf, sheetPosition, tablesOf } from "./book";
 import { tableArea, tableReference } from "./recalculation/tableReference";

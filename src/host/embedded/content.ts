@@ -1,7 +1,7 @@
 /** What is read of a workbook in one go. */
 import type { Cell, RawTable, WorkbookContent } from "../../workbook/cell";
 import { sameName } from "../sheetNames";
-import { cellName, parseArea, splitSheet, type Area } from "./address";
+import { cellName, parseArea, splitSheet, type Area } from "../address";
 import { bodyOf, bookOf, tablesOf, type TableEntry } from "./book";
 import type { SheetData } from "./sheetXml";
 import { dataOf, sheetNamed, valueIn, type State } from "./state";

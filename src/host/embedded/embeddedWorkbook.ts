@@ -4,7 +4,7 @@ import type { InputTable } from "../../workbook/inputTable";
 import type { ResultSheet } from "../../workbook/resultSheet";
 import { sameName } from "../sheetNames";
 import { HostError, type CellChange, type WorkbookHost } from "../workbookHost";
-import { parseArea, type Area, type At } from "./address";
+import { parseArea, type Area, type At } from "../address";
 import { bookOf, tablesOf } from "./book";
 import { withEntries, type Entry } from "./cellEntries";
 import { choicesAt } from "./choices";

@@ -1,5 +1,5 @@
 /** A change of references in every place of the workbook that may hold one. */
-import { areaName, contains, parseArea, type Area } from "./address";
+import { areaName, contains, parseArea, type Area } from "../address";
 import { bookOf, sheetPosition, tablesOf } from "./book";
 import { PackageEdit } from "./packageParts";
 import { withReferences, type ReferenceChange } from "./references";

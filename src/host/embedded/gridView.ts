@@ -1,7 +1,7 @@
 /** Sheets and cells as a grid shows them. */
 import { format, isDateFormat } from "numfmt";
 import type { Cell } from "../../workbook/cell";
-import type { Area, At } from "./address";
+import type { Area, At } from "../address";
 import { bodyOf, bookOf, tablesOf } from "./book";
 import { staleKey } from "./content";
 import { asTyped } from "./formulaEntry";

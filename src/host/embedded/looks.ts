@@ -1,5 +1,5 @@
 /** What a sheet shows beside its cells: column widths, joined cells, hidden and frozen parts. */
-import { parseArea, type Area } from "./address";
+import { parseArea, type Area } from "../address";
 import { attribute } from "./attribute";
 import type { SheetData } from "./sheetXml";
 

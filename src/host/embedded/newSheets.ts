@@ -3,7 +3,7 @@ import type { ResultSheet } from "../../workbook/resultSheet";
 import { asFooter, pageNumber } from "../sheetLook";
 import { resultSheetMark, sheetNameChoices } from "../sheetNames";
 import { HostError } from "../workbookHost";
-import { columnName, quotedSheet } from "./address";
+import { columnName, quotedSheet } from "../address";
 import { bookOf, sheetDataOf, sheetPosition, type SheetEntry } from "./book";
 import { cellXml } from "./cellXml";
 import { chartXml, drawingXml } from "./chartXml";

@@ -1,7 +1,7 @@
 /** Input tables on new sheets of their own. */
 import type { InputColumn, InputTable } from "../../workbook/inputTable";
 import { sheetNameChoices } from "../sheetNames";
-import { areaName, cellName, columnName, type Area } from "./address";
+import { areaName, cellName, columnName, type Area } from "../address";
 import { bookOf } from "./book";
 import { cellXml } from "./cellXml";
 import { addSheet, contentType, head, spreadsheet, worksheet } from "./newSheets";

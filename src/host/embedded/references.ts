@@ -1,5 +1,5 @@
 /** Formulas when a table grows or a heading changes: what pointed at it still does. */
-import { columnName, parseArea, type Area } from "./address";
+import { columnName, parseArea, type Area } from "../address";
 import { formulaTokens, type FormulaToken } from "./recalculation/formulaTokens";
 
 /** What becomes of references. */

@@ -1,7 +1,7 @@
 /** What is refused before anything is changed, in words for the user. */
 import type { Cell } from "../../workbook/cell";
 import { HostError } from "../workbookHost";
-import { areaName, cellName, contains, lastColumn, lastRow, type Area, type At } from "./address";
+import { areaName, cellName, contains, lastColumn, lastRow, type Area, type At } from "../address";
 import { bookOf, type SheetEntry } from "./book";
 import { lookOf } from "./looks";
 import { formulaArea, type SheetData } from "./sheetXml";

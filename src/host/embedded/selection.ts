@@ -1,5 +1,5 @@
 /** What is selected, as the table Matches wants it. */
-import { areaName, columnName, lastColumn, lastRow, quotedSheet, type Area } from "./address";
+import { areaName, columnName, lastColumn, lastRow, quotedSheet, type Area } from "../address";
 import { usedPart } from "./content";
 import { dataOf, sheetNamed, valueIn, type State } from "./state";
 

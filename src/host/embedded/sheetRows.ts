@@ -1,7 +1,7 @@
 import type { Cell } from "../../workbook/cell";
 import { CellScanner, type CellMeaning } from "./cellScanner";
 import { Damaged } from "./fault";
-import type { Area } from "./address";
+import type { Area } from "../address";
 import { RowChanges } from "./rowChanges";
 import { unescapeText } from "./xml";
 import { attribute } from "./attribute";

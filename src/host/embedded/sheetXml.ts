@@ -2,7 +2,7 @@
  * The part of a worksheet. A scanner of our own reads and patches it, because a season's sheet may hold a million cells
  * and all of them but the few that change must come out of it byte for byte as they went in.
  */
-import { areaName, cellName, parseArea, type Area } from "./address";
+import { areaName, cellName, parseArea, type Area } from "../address";
 import { attribute } from "./attribute";
 import type { CellMeaning } from "./cellScanner";
 import { cellXml } from "./cellXml";

@@ -1,7 +1,7 @@
 /** A workbook at one moment. States are never changed: each edit makes the next one, and undo goes back to the last. */
 import type { Cell } from "../../workbook/cell";
 import { HostError } from "../workbookHost";
-import type { At } from "./address";
+import type { At } from "../address";
 import { bookOf, sheetDataOf, type SheetEntry } from "./book";
 import { moveFormula } from "./moveFormula";
 import type { SheetCell, SheetRow, SharedMaster } from "./sheetRows";

@@ -2,7 +2,7 @@
 import type { Cell } from "../../workbook/cell";
 import { sameName } from "../sheetNames";
 import { HostError } from "../workbookHost";
-import { areaName, type Area } from "./address";
+import { areaName, type Area } from "../address";
 import { bodyOf, tablesOf, type TableEntry } from "./book";
 import { changedEverywhere } from "./everywhere";
 import { lookOf } from "./looks";

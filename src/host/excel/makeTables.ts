@@ -1,7 +1,7 @@
 import type { InputColumn, InputTable } from "../../workbook/inputTable";
 import { sameName, sheetNameChoices } from "../sheetNames";
 import { HostError } from "../workbookHost";
-import { cellAddress, columnLetters } from "./address";
+import { cellName, columnName } from "../address";
 import type { Supports } from "./supports";
 import { widthInPoints } from "../sheetLook";
 import { asTyped } from "./typed";
@@ -44,7 +44,7 @@ function putTable(sheet: Excel.Worksheet, { name, columns, example }: InputTable
   const block = sheet.getRangeByIndexes(0, 0, 2, columns.length).untrack();
   block.numberFormat = [columns.map(() => "General"), columns.map(({ numberFormat }) => numberFormat ?? "General")];
   block.values = [columns.map(({ heading }) => asTyped(heading)), columns.map((_, index) => asTyped(example[index] ?? ""))];
-  const table = sheet.tables.add(`A1:${cellAddress(1, columns.length - 1)}`, true);
+  const table = sheet.tables.add(`A1:${cellName({ row: 1, column: columns.length - 1 })}`, true);
   table.name = name;
   table.style = "TableStyleLight1";
   columns.forEach((column, index) => {
@@ -78,6 +78,6 @@ function offer(validation: Excel.DataValidation, source: string): void {
 function listInCells(sheet: Excel.Worksheet, { heading, choices = [] }: InputColumn, column: number): string {
   const list = sheet.getRangeByIndexes(0, column, choices.length + 1, 1).untrack();
   list.values = [[asTyped(`Choices for ${heading}`)], ...choices.map((word) => [asTyped(word)])];
-  const letters = columnLetters(column);
+  const letters = columnName(column);
   return `=$${letters}$2:$${letters}$${choices.length + 1}`;
 }

@@ -1,6 +1,6 @@
 import type { ResultSheet } from "../../workbook/resultSheet";
 import { asFooter, pageNumber } from "../sheetLook";
-import { cellAddress } from "./address";
+import { cellName } from "../address";
 import type { Supports } from "./supports";
 
 /** Headings that stay in view and, where Excel has page setup (ExcelApi 1.9), how the sheet prints. */
@@ -12,7 +12,7 @@ export function putPage(sheet: Excel.Worksheet, { rows, headingRows, page }: Res
   layout.paperSize = page.paper === "a4" ? "A4" : "Letter";
   layout.zoom = { horizontalFitToPages: 1, ...(page.pagesTall > 0 && { verticalFitToPages: page.pagesTall }) };
   const width = Math.max(0, ...rows.map((row) => row.length));
-  if (width > 0) layout.setPrintArea(`A1:${cellAddress(rows.length - 1, width - 1)}`);
+  if (width > 0) layout.setPrintArea(`A1:${cellName({ row: rows.length - 1, column: width - 1 })}`);
   if (headingRows > 0) layout.setPrintTitleRows(`$1:$${headingRows}`);
   layout.headersFooters.defaultForAllPages.leftFooter = asFooter(page.footer);
   layout.headersFooters.defaultForAllPages.rightFooter = pageNumber;

@@ -1,4 +1,4 @@
-import { splitAddress } from "./address";
+import { rangeOnSheet } from "../address";
 
 /** Something to read. Each function asks Excel anew, for what was asked in a batch that failed cannot be used again. */
 export type Source = {
@@ -36,7 +36,7 @@ function askHeadings(table: Excel.Table): () => string[] {
 
 /** A range by its address, as far as it is used, so that whole columns can be matched; null for what is no address. */
 export function rangeSource(context: Excel.RequestContext, address: string): Source | null {
-  const found = splitAddress(address);
+  const found = rangeOnSheet(address);
   if (found === null) return null;
   const sheet = () => context.workbook.worksheets.getItemOrNullObject(found.sheet);
   return {

@@ -1,7 +1,7 @@
 import { unzipSync } from "fflate";
 import { openWorkbook, type EmbeddedWorkbook } from "../../../src/host/embedded";
 import type { Options } from "../../../src/host/embedded/embeddedWorkbook";
-import { parseArea } from "../../../src/host/embedded/address";
+import { parseArea } from "../../../src/host/address";
 import type { Cell } from "../../../src/workbook/cell";
 import { packageFaults } from "./packageFaults";
 

@@ -1,5 +1,5 @@
 /** A workbook as recalculation sees it: formulas, values, tables and names, wherever the host keeps them. */
-import type { Area } from "../address";
+import type { Area } from "../../address";
 import type { Cell } from "../../../workbook/cell";
 import type { FormulaPlace, FormulaTable } from "./tableReference";
 

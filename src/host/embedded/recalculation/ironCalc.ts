@@ -1,5 +1,5 @@
 import { Model, type CellArrayStructure } from "@ironcalc/wasm";
-import { lastRow } from "../address";
+import { lastRow } from "../../address";
 import type { EngineAnswer, EngineRequest } from "./engine";
 import { isCellError, type CalculatedValue } from "./formulaBook";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Cell } from "../../../workbook/cell";
-import { parseArea } from "../address";
+import { parseArea } from "../../address";
 import type { Engine } from "./engine";
 import type { CalculatedValue, FormulaBook, FormulaCell } from "./formulaBook";
 import { engineInNode } from "./loadInNode";

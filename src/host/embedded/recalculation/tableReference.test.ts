@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { areaName, parseArea } from "../address";
+import { areaName, parseArea } from "../../address";
 import { tableArea, tableReference, type FormulaTable } from "./tableReference";
 
 const bills: FormulaTable = { name: "Bills", sheet: 1, area: parseArea("B3:E9")!, headerRows: 1, totalsRows: 1, columns: ["Item", "Rate (per ac)", "Odd '#' [name]", "Line\nbreak"] };

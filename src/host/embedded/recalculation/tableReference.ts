@@ -1,5 +1,5 @@
 /** Structured references, such as `Purchases[[#This Row],[Quantity]]`, as areas of cells. */
-import type { Area } from "../address";
+import type { Area } from "../../address";
 
 /** A table as formulas know it. */
 export type FormulaTable = {

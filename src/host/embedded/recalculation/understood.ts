@@ -1,4 +1,4 @@
-import { areaName, parseArea, quotedSheet, type Area } from "../address";
+import { areaName, parseArea, quotedSheet, type Area } from "../../address";
 import type { FormulaBook, FormulaCell } from "./formulaBook";
 import { formulaTokens, type FormulaToken } from "./formulaTokens";
 import { tableArea, tableReference, type FormulaPlace } from "./tableReference";

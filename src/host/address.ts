@@ -1,5 +1,6 @@
 /** A1 addresses. Rows and columns count from 0 here. */
 
+/** A cell of a sheet. */
 export type At = { readonly row: number; readonly column: number };
 /** A block of cells, its corners included. */
 export type Area = { readonly top: number; readonly left: number; readonly bottom: number; readonly right: number };
@@ -7,19 +8,23 @@ export type Area = { readonly top: number; readonly left: number; readonly botto
 export const lastRow = 1_048_575;
 export const lastColumn = 16_383;
 
+/** `A` for 0, `AA` for 26. */
 export function columnName(column: number): string {
   let name = "";
   for (let rest = column + 1; rest > 0; rest = Math.floor((rest - 1) / 26)) name = String.fromCharCode(65 + ((rest - 1) % 26)) + name;
   return name;
 }
 
+/** 0 for `A`, 26 for `AA`. */
 export function columnNumber(name: string): number {
   let column = 0;
   for (let index = 0; index < name.length; index += 1) column = column * 26 + (name.charCodeAt(index) & 31);
   return column - 1;
 }
 
+/** `B4` for row 3, column 1. */
 export const cellName = ({ row, column }: At): string => `${columnName(column)}${row + 1}`;
+/** `B4` for one cell, `B4:D9` for a block of more. */
 export const areaName = ({ top, left, bottom, right }: Area): string =>
   top === bottom && left === right ? cellName({ row: top, column: left }) : `${cellName({ row: top, column: left })}:${cellName({ row: bottom, column: right })}`;
 
@@ -50,8 +55,25 @@ export function splitSheet(text: string): { readonly sheet: string | null; reado
   return plain ? { sheet: plain[1]!, area: plain[2]! } : { sheet: null, area: text.trim() };
 }
 
+/**
+ * Sheet and range of an address such as `'My counts'!B2:C40`, `Sheet1!B:C` or `Sheet1!$A$1`, the range without dollars.
+ *
+ * @returns null where it is no such address, or lies outside what a sheet has, because Excel fails the whole batch for it
+ */
+export function rangeOnSheet(address: string): { readonly sheet: string; readonly range: string } | null {
+  const { sheet, area } = splitSheet(address);
+  return sheet === null || parseArea(area) === null ? null : { sheet, range: area.replaceAll("$", "").trim().toUpperCase() };
+}
+
+/** The smallest area that holds both cells. */
+export const areaOf = (one: At, other: At): Area => ({
+  top: Math.min(one.row, other.row), left: Math.min(one.column, other.column),
+  bottom: Math.max(one.row, other.row), right: Math.max(one.column, other.column),
+});
+
 /** A sheet's name as formulas and addresses write it. */
 export const quotedSheet = (name: string): string =>
   /^[A-Za-z_][A-Za-z0-9_.]*$/.test(name) && !/^[A-Za-z]{1,3}\d+$/.test(name) && !/^[RrCc]\d*$/.test(name) ? name : `'${name.replaceAll("'", "''")}'`;
 
+/** Whether the cell lies in the area. */
 export const contains = ({ top, left, bottom, right }: Area, { row, column }: At): boolean => row >= top && row <= bottom && column >= left && column <= right;
