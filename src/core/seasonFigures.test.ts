@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { application, corn, field, item, load, operation, otherCost, purchase, sale, seasonOf, settings } from "../../tests/support/season";
+import { application, corn, field, item, load, operation, purchase, sale, seasonOf, settings } from "../../tests/support/season";
 import { Decimal } from "./decimal";
 import type { Charge, SeasonFigures } from "./figures";
 import { seasonFigures } from "./seasonFigures";
@@ -178,39 +178,6 @@ describe("stand counts", () => {
   it("change nothing outside the table", () => {
     const season = figures({ fields: [{ ...sown, planted: "2031-07-04" }], standCounts: [counted("20")] });
     expect(season.crops[0]!.outlook.yields.used.toFixed()).toBe("200");
-  });
-});
-
-describe("operating interest", () => {
-  const rate = new Decimal("0.08");
-
-  it("runs from each payment to the repayment date at simple interest, days ÷ 365", () => {
-    const season = figures({
-      settings: { ...settings, operatingInterest: { method: "by date", rate, repaymentDate: "2031-12-01" } },
-      fields: [home], operations: [operation("Planting", "Home", "36.50", "plan", { date: "2031-05-05" })],
-      otherCosts: [otherCost("Insurance", "365", { kind: "crop insurance", paidOn: "2032-01-15" })],
-    });
-    // 3,650 × 8 % × 210 ÷ 365; the premium is paid after the loan.
-    expect(of(season, "Home").plan.charges.find((charge) => charge.kind === "operating interest")!.amount.toFixed()).toBe("168");
-  });
-
-  it("runs a stated number of months on the operating money, not on overhead or on costs that are not paid in cash", () => {
-    const season = figures({
-      settings: { ...settings, operatingInterest: { method: "months", rate, months: new Decimal("6") } },
-      fields: [home], operations: [operation("Planting", "Home", "20", "plan")],
-      otherCosts: [otherCost("Office", "900"), otherCost("Own seed", "500", { kind: "seed", cash: false })],
-    });
-    expect(of(season, "Home").plan.budget.costPerArea.byKind.get("operating interest")!.toFixed()).toBe("0.8");
-  });
-
-  it("follows the payment dates of what is bought", () => {
-    const season = figures({
-      settings: { ...settings, operatingInterest: { method: "by date", rate, repaymentDate: "2031-12-31" } },
-      fields: [home], items: [item("Urea", "0.30")], applications: [application("Urea", "Home", "100", "done")],
-      purchases: [purchase("Urea", "5000", "1000", { paidOn: "2031-01-20" }), purchase("Urea", "5000", "2000", { paidOn: "2031-08-08" })],
-    });
-    // 1,000 for 345 days and 2,000 for 145 days: 635,000 dollar-days.
-    expect(of(season, "Home").outlook.charges.at(-1)!.amount.toFixed(20)).toBe(new Decimal("635000").times(rate).div("365").toFixed(20));
   });
 });
 
