@@ -72,9 +72,7 @@ describe("a season with formulas in its input tables, stored without values as o
     const [formulas, typed] = await Promise.all(["Formulas", "Typed"].map((name) => sources(`tests/fixtures/season${name}.xlsx`, "--json")));
     expect({ code: typed!.code, error: typed!.error }).toEqual({ code: 0, error: "" });
     expect(formulas).toEqual(typed);
-    // Corn in both fields: 80.5 and 38 acres; 49 bags of 80,000 seeds, and 231 lb of nitrogen an acre, of 8.75 tons.
-    const { crops: [corn] } = JSON.parse(typed!.out) as { readonly crops: readonly { readonly acres: string; readonly price?: string }[] };
-    expect(corn!.acres).toBe("118.5");
+    expect(typed!.out).toContain('"acres": "118.5"'); // 80.5 and 38
   });
 
   it("is copied with values in them, and the file itself stays without", async () => {

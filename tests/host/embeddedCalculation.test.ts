@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { newWorkbook, type Engine } from "../../src/host/embedded";
 import { engineInNode } from "../../src/host/embedded/recalculation/loadInNode";
+import type { ResultSheet } from "../../src/workbook/resultSheet";
 import { differingParts, entries, opened, partsOf, place, sound } from "../support/xlsx/opened";
 import { richParts, richWorkbook } from "../support/xlsx/richWorkbook";
 
@@ -42,6 +43,29 @@ describe("without an engine", () => {
 });
 
 describe("with an engine", () => {
+  it("does not start it for sheets of ours in a workbook without formulas, and does where the grower's may read them", async () => {
+    const sheet = { name: "Break-even", rows: [[{ value: 2 }, { value: 4, formula: "=A1*2" }]], columns: [], headingRows: 0, charts: [],
+      page: { orientation: "portrait", paper: "letter", pagesTall: 0, footer: "" } } satisfies ResultSheet;
+    let asked = 0;
+    const counted: Engine = (request) => { asked += 1; return engineInNode(request); };
+    const plain = newWorkbook({ engine: counted });
+    await plain.write([sheet]);
+    await plain.settled();
+    expect(asked).toBe(0);
+    expect(plain.cellAt("Break-even", place("B1"))).toMatchObject({ value: 4, stale: false });
+    plain.setCells("Break-even", entries({ A1: 5 }));
+    await plain.settled();
+    expect(plain.cellAt("Break-even", place("B1"))).toMatchObject({ value: 10, stale: false });
+
+    const reader = newWorkbook({ engine: counted });
+    reader.setCells("Sheet1", entries({ A1: "=1+1" }));
+    await reader.settled();
+    const before = asked;
+    await reader.write([sheet]);
+    await reader.settled();
+    expect(asked).toBeGreaterThan(before);
+  });
+
   it("reading waits for the new values, and one undo takes entry and values back", async () => {
     const bytes = richWorkbook();
     const workbook = opened(bytes, { engine: engineInNode });
