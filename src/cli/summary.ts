@@ -9,7 +9,9 @@ const wide = 12;
 const first = 26;
 const dash = "–";
 const row = (name: string, cells: readonly string[]): string => (name.padEnd(first) + cells.map((cell) => cell.padStart(wide)).join("")).trimEnd();
-const shown = (value: Decimal | null, how: (value: Decimal) => Decimal, places: 0 | 1 | 2): string => (value === null ? dash : how(value).toFixed(places));
+const shown = (value: Decimal | null, how: (value: Decimal) => Decimal, places: 0 | 1 | 2): string => (value === null ? dash : grouped(how(value).toFixed(places)));
+/** 60,000.50 for 60000.50. */
+const grouped = (digits: string): string => digits.replace(/(?<!\.\d*)\B(?=(\d{3})+(?!\d))/g, ",");
 const moneyText = (value: Decimal | null): string => shown(value, shownMoney, 2);
 
 /** A page for people: every crop, then what is still to be bought. Problems are told apart from it. */
@@ -33,7 +35,7 @@ function cropLines(crop: CropFigures, areaUnit: string, incomplete: boolean): re
     `${crop.crop}, ${crop.area.toFixed(1)} ${areaUnit}${incomplete ? " (incomplete)" : ""}`,
     row("", ["plan", "outlook", ...(final === null ? [] : ["final"])]),
     row(`yield, ${crop.yieldUnit}/${areaUnit}`, stages.map((stage) => shown(stage.yields.used, shownYield, 1))),
-    ...layers.map((layer) => row(`${layerNames[layer]} cost/${areaUnit}`, stages.map((stage) => moneyText(stage.costPerArea.layers[layer])))),
+    ...layers.map((layer) => row(`${layerNames[layer]}${layer === "cashNeed" ? "" : " cost"}/${areaUnit}`, stages.map((stage) => moneyText(stage.costPerArea.layers[layer])))),
     row("outlook", layers.map((layer) => layerNames[layer])),
     perLayer(`break-even price/${crop.yieldUnit}`, outlook.breakEvenPrice, price),
     perLayer(`break-even yield at ${moneyText(outlook.price)}`, outlook.breakEvenYield, (value) => shown(value, shownYieldNeeded, 1)),
