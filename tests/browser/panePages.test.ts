@@ -124,6 +124,23 @@ describe("the page Weigh a change", () => {
     }]);
   });
 
+  it("shows what must be read before the work as soon as the layout is chosen, above the boxes, and once", async () => {
+    const page = await opened("Weigh a change");
+    await button(page, "Weigh a new change").click();
+    const form = page.getByRole("form", { name: "New change" });
+    const planter = form.getByText("Lower or block the planter before you work under it: engine off, key out.");
+    const label = form.getByText(/^The label is the law/);
+    for (const [layout, caution] of [["Rebuild worn row units", planter], ["Other closing wheels", planter], ["An extra pass", label], ["A second site of action in the tank", label]] as const) {
+      await page.getByLabel("What is weighed").selectOption(layout);
+      await caution.waitFor();
+      expect(await caution.evaluate((said) => (said.compareDocumentPosition(said.closest("form")!.querySelector("input")!) & Node.DOCUMENT_POSITION_FOLLOWING) > 0)).toBe(true);
+    }
+    await form.locator(".pn-lead").waitFor();
+    expect(await label.count()).toBe(1);
+    await page.getByLabel("What is weighed").selectOption("A higher rent");
+    expect(await form.locator(".pn-notice-list").count()).toBe(0);
+  });
+
   it("goes to the first box that is wrong when it is saved too early", async () => {
     const page = await opened("Weigh a change");
     await button(page, "Weigh a new change").click();

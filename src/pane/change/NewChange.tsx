@@ -1,5 +1,6 @@
 import { Button, Field, Select } from "@fluentui/react-components";
 import { useRef, useState, type FormEvent } from "react";
+import { workCautions } from "../../core/partialBudget/layouts/layout";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { addEntries } from "../commands/addEntries";
 import { Entry } from "../parts/Entry";
@@ -59,6 +60,7 @@ function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
       }}
     />
   );
+  const toReadFirst = workCautions[form.name] ?? [];
   const save = async () => {
     const content = watch.state().reading?.content;
     if (view.rows === null || content === undefined) return;
@@ -81,6 +83,7 @@ function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
   };
   return (
     <form ref={element} className="pn-form" onSubmit={submit} noValidate aria-label="New change">
+      {toReadFirst.length > 0 && <ul className="pn-notice-list">{toReadFirst.map((caution) => <li key={caution}>{caution}</li>)}</ul>}
       <div className="pn-boxes">
         {form.boxes.map((each) => box(each.name, boxLabel(each, ground, format), { hint: each.hint, required: each.wanted?.needed ?? false, text: each.text ?? false }))}
         {box("acres", format.areaUnit === "ac" ? "Acres a year" : "Hectares a year", { required: true })}

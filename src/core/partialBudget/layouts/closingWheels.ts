@@ -1,4 +1,4 @@
-import { blankGainCaution, manualCaution, raisedPlanterCaution } from "../../cautions";
+import { blankGainCaution } from "../../cautions";
 import type { Decimal } from "../../decimal";
 import { findingsOn } from "../../tables/trialFindings";
 import { money, type Hours, type Money, type MoneyPerArea, type MoneyPerHour, type Years, type Yield } from "../../units";
@@ -26,5 +26,5 @@ export function closingWheels(of: ClosingWheels): Layout {
     outlay("added costs", { item: "Closing wheels", unit: "rows", quantity: of.rows, price: of.pricePerRow }, of.yearsKept, of.salvage ?? money("0")),
     given(of.fittingHours, (hours) => outlay("added costs", { item: "Fitting", unit: "h", quantity: hours, price: money(of.wage) }, of.yearsKept)),
     given(of.upkeep, (upkeep) => amountPerAcre("added costs", "Upkeep", upkeep, of.areaUnit)),
-  ), { lead: { of: "quantity", line: gain }, findings: findingsOn("closing wheels"), cautions: [blankGainCaution, manualCaution, raisedPlanterCaution] });
+  ), { lead: { of: "quantity", line: gain }, findings: findingsOn("closing wheels"), cautions: [blankGainCaution] });
 }

@@ -1,4 +1,5 @@
 /** What the ready layouts have in common. A layout only proposes lines; every one of them can be changed or struck out. */
+import { labelCaution, manualCaution, raisedPlanterCaution } from "../../cautions";
 import type { Decimal } from "../../decimal";
 import type { AreaUnit, YieldUnit } from "../../season";
 import type { TrialFinding } from "../../tables/trialFindings";
@@ -22,15 +23,23 @@ export const layoutNames = [
 ] as const;
 export type LayoutName = (typeof layoutNames)[number];
 
+const underThePlanter = [raisedPlanterCaution, manualCaution] as const;
+const fromTheTank = [labelCaution] as const;
+/** What must be read before the work is even weighed, because it can hurt: known by the layout alone. */
+export const workCautions: { readonly [Name in LayoutName]?: readonly string[] } = {
+  "Other closing wheels": underThePlanter, "Rebuild worn row units": underThePlanter,
+  "A second site of action in the tank": fromTheTank, "An extra pass": fromTheTank,
+};
+
 export type Layout = {
   readonly name: LayoutName;
   readonly change: Change;
   /** The entry whose break-even the answer leads with. */
   readonly lead: Entry;
   readonly findings: readonly TrialFinding[];
+  /** Besides those of the work, which `workCautions` knows. */
   readonly cautions: readonly string[];
 };
-
 
 /** The yield that a change adds; blank until the grower enters one. */
 export const yieldGain = ({ yieldUnit, areaUnit, grain }: Circumstances, gain: Yield | null, item = "Yield gain"): ChangeLine =>

@@ -8,7 +8,7 @@ import { breakEven } from "../breakEven";
 import { netChange } from "../netChange";
 import { closingWheels } from "./closingWheels";
 import { anotherHybrid, type AnotherHybrid } from "./hybrid";
-import type { Circumstances, Layout } from "./layout";
+import { layoutNames, workCautions, type Circumstances, type Layout } from "./layout";
 import { ownOrHireChange } from "./ownOrHire";
 import { rebuildRowUnits, wearUsed, commonOpener } from "./rebuildRowUnits";
 import { higherRent } from "./rent";
@@ -76,7 +76,6 @@ describe("worn row units", () => {
     expect(worn.lines.map(({ item }) => item)).toEqual(["Yield kept", "Parts (openers 80% worn)", "Shop labour"]);
     expect(netChange(worn).netOfKnown.perYear.eq(netChange(rebuildRowUnits(rebuild).change).netOfKnown.perYear)).toBe(true);
   });
-  it("say that the manual rules", () => expect(rebuildRowUnits(rebuild).cautions.some((each) => each.includes("manual"))).toBe(true));
 });
 
 describe("another hybrid", () => {
@@ -114,7 +113,6 @@ describe("spraying", () => {
     const second = secondSite({ ...here, items: [product], extraPass: moneyPerArea("8"), passSpared: moneyPerArea("4"), laterCostSpared: moneyPerArea("2"), yieldKept: yieldPerArea("0") });
     // 7.50 + 8 − 4 − 2
     expect(netChange(second.change).net.perArea!.toString()).toBe("-9.5");
-    expect(second.cautions.some((each) => each.includes("label"))).toBe(true);
   });
   it("counts the yield under the wheels", () => {
     const pass = extraPass({ ...here, items: [product], pass: moneyPerArea("9"), trampled: share("0.01"), yieldNow: yieldPerArea("190"), yieldGain: yieldPerArea("0") });
@@ -161,5 +159,14 @@ describe("trial findings", () => {
       expect(source.title).not.toBe("");
       if (difference !== null && difference.low.gte("10")) expect(kind).toBe("maker");
     }
+  });
+});
+
+describe("the cautions of the work", () => {
+  it("are those of the planter and the tank, where the layout is such work", () => {
+    const cautioned = (words: string) => layoutNames.filter((name) => workCautions[name]?.some((each) => each.includes(words)));
+    expect(cautioned("engine off, key out")).toEqual(["Other closing wheels", "Rebuild worn row units"]);
+    expect(cautioned("manual")).toEqual(cautioned("engine off"));
+    expect(cautioned("The label is the law")).toEqual(["A second site of action in the tank", "An extra pass"]);
   });
 });

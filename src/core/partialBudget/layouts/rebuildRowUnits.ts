@@ -1,4 +1,4 @@
-import { blankGainCaution, manualCaution, raisedPlanterCaution } from "../../cautions";
+import { blankGainCaution } from "../../cautions";
 import { Decimal, hundred } from "../../decimal";
 import { findingsOn } from "../../tables/trialFindings";
 import { money, yieldPerArea, type Hours, type Money, type MoneyPerHour, type MoneyPerYear, type Share, type Years, type Yield } from "../../units";
@@ -51,5 +51,5 @@ export function rebuildRowUnits(of: RebuildRowUnits): Layout {
     given(of.repairsSpared, (spared) => perYear("reduced costs", { item: "Repairs spared in season", unit: "year", quantity: new Decimal("1"), price: money(spared) })),
     outlay("added costs", { item: wear === null ? "Parts" : `Parts (openers ${wearUsed(wear).used.times(hundred).toDecimalPlaces(0).toFixed()}% worn)`, unit: "rows", quantity: of.rowsRebuilt, price: of.partsPerRow }, of.yearsKept),
     given(of.rowsRebuilt.times(of.shopHoursPerRow), (hours) => outlay("added costs", { item: "Shop labour", unit: "h", quantity: hours, price: money(of.wage) }, of.yearsKept)),
-  ), { lead: { of: "quantity", line: kept }, findings: findingsOn("row unit wear"), cautions: [blankGainCaution, manualCaution, raisedPlanterCaution] });
+  ), { lead: { of: "quantity", line: kept }, findings: findingsOn("row unit wear"), cautions: [blankGainCaution] });
 }

@@ -1,4 +1,4 @@
-import { blankGainCaution, labelCaution } from "../../cautions";
+import { blankGainCaution } from "../../cautions";
 import type { Decimal } from "../../decimal";
 import { findingsOn } from "../../tables/trialFindings";
 import type { Money, MoneyPerArea, Share, Yield } from "../../units";
@@ -34,7 +34,7 @@ export function secondSite(of: SecondSite): Layout {
     given(of.extraPass, (pass) => amountPerAcre("added costs", "Pass", pass, of.areaUnit)),
   ), {
     lead: { of: "quantity", line: kept }, findings: [],
-    cautions: [blankGainCaution, labelCaution, "Two group numbers in the tank are two sites of action only where both work on the weeds that are there."],
+    cautions: [blankGainCaution, "Two group numbers in the tank are two sites of action only where both work on the weeds that are there."],
   });
 }
 
@@ -56,5 +56,5 @@ export function extraPass(of: ExtraPass): Layout {
     tank(of.items, of.areaUnit),
     amountPerAcre("added costs", "Pass", of.pass, of.areaUnit),
     given(of.trampled, (trampled) => perAcre("reduced returns", { item: "Yield under the wheels", unit: `${of.yieldUnit}/${of.areaUnit}`, quantity: of.yieldNow.times(trampled), price: of.grain })),
-  ), { lead: { of: "quantity", line: gain }, findings: findingsOn("fungicide"), cautions: [blankGainCaution, labelCaution] });
+  ), { lead: { of: "quantity", line: gain }, findings: findingsOn("fungicide"), cautions: [blankGainCaution] });
 }
