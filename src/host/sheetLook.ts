@@ -19,3 +19,6 @@ export const asFooter = (words: string): string => words.replaceAll("&", "&&");
 
 /** Page number and number of pages, in Excel's codes. */
 export const pageNumber = "&P / &N";
+
+/** The sheet's name, in Excel's codes. */
+export const sheetTitle = "&A";

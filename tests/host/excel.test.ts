@@ -262,6 +262,14 @@ describe("what Excel is handed", () => {
     });
   });
 
+  it("is the page setup of an input table, without the choices beside it", async () => {
+    const { host, workbook } = openExcel(farm);
+    await host.makeTables([otherCosts]);
+    expect(workbook.sheet("Other costs")?.page).toEqual({
+      orientation: "Landscape", zoom: { horizontalFitToPages: 1 }, printArea: "'Other costs'!A:B", titleRows: "1:1", leftFooter: "&A", rightFooter: "&P / &N",
+    });
+  });
+
   it("is a mark that the user does not see among the names", async () => {
     const { host, workbook } = openExcel(farm);
     await host.write([report("Stand")]);

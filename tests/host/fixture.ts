@@ -40,6 +40,8 @@ export type SheetSnapshot = {
   /** Rows repeated on each page, as `1:3`; null if none. */
   readonly titleRows: string | null;
   readonly orientation: "portrait" | "landscape";
+  /** Whether it prints one page wide. */
+  readonly fitsWidth: boolean;
   readonly charts: readonly { readonly title: string; readonly series: number }[];
   /** Drop-down lists: the first cell of each and its words. */
   readonly choices: readonly { readonly cell: string; readonly words: readonly string[] }[];

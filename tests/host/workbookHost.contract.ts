@@ -185,6 +185,7 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         expect(sheet.tables).toEqual([{ name: "Loans", range: "A1:C2" }]);
         expect(sheet.cells["B2"]).toMatchObject({ value: 125000, numberFormat: "#,##0.00" });
         expect(sheet.choices).toEqual([{ cell: "C2", words: ["operating", "term"] }]);
+        expect(sheet).toMatchObject({ frozenRows: 1, titleRows: "1:1", orientation: "landscape", fitsWidth: true });
         const table = tableOf((await host.read()).tables, "Loans");
         expect(table).toMatchObject({ headers: ["Name", "Balance", "Kind"], rows: [["Tractor note", 125000, "term"]] });
       });

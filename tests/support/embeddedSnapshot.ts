@@ -30,7 +30,8 @@ export function embeddedSnapshot(workbook: EmbeddedWorkbook): Snapshot {
       name, cells: Object.fromEntries(cells), tables: shown.get(name)!.tables.map((table) => ({ name: table.name, range: areaName(table.area) })),
       merges: look.merges.map(areaName), columnWidths: [...look.widths.values()], frozenRows: look.frozenRows,
       titleRows: titles === undefined ? null : /\$(\d+:)\$(\d+)$/.exec(titles)!.slice(1).join(""),
-      orientation: /<pageSetup[^>]*orientation="landscape"/.test(data.after) ? "landscape" as const : "portrait" as const, charts,
+      orientation: /<pageSetup[^>]*orientation="landscape"/.test(data.after) ? "landscape" as const : "portrait" as const,
+      fitsWidth: /<pageSetUpPr[^>]*fitToPage="1"/.test(data.before) && !/<pageSetup[^>]*fitToWidth="(?!1")/.test(data.after), charts,
       choices: choiceLists(data).map(({ areas, source }) => ({ cell: cellName({ row: areas[0]!.top, column: areas[0]!.left }), words: source.replaceAll("\"", "").split(",") })),
     };
   });

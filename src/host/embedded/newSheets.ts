@@ -110,22 +110,28 @@ function dataXml(styles: StyleMaker, { rows }: ResultSheet): string {
 
 /** Our mark, the rows repeated on each page, and the area that is printed. */
 function setNames(edit: PackageEdit, name: string, sheet: ResultSheet): void {
-  const position = String(sheetPosition(edit.parts, name));
   const widest = Math.max(sheet.columns.length, ...sheet.rows.map((row) => row.length), 1);
-  const printed = `$A$1:$${columnName(widest - 1)}$${Math.max(sheet.rows.length, 1)}`;
-  const wanted: readonly (readonly [string, string, boolean])[] = [
-    ["_xlnm.Print_Area", `${quotedSheet(name)}!${printed}`, false],
-    ...(sheet.headingRows === 0 ? [] : [["_xlnm.Print_Titles", `${quotedSheet(name)}!$1:$${sheet.headingRows}`, false] as const]),
-    [resultSheetMark, "TRUE", true],
-  ];
+  setNamesOfSheet(edit, name, {
+    "_xlnm.Print_Area": `${quotedSheet(name)}!$A$1:$${columnName(widest - 1)}$${Math.max(sheet.rows.length, 1)}`,
+    ...(sheet.headingRows === 0 ? {} : printTitles(name, sheet.headingRows)),
+    [resultSheetMark]: "TRUE",
+  });
+}
+
+/** The name under which a file keeps how many of a sheet's first rows are repeated on each page. */
+export const printTitles = (sheet: string, rows: number): Readonly<Record<string, string>> => ({ "_xlnm.Print_Titles": `${quotedSheet(sheet)}!$1:$${rows}` });
+
+/** Puts names of ours that belong to a sheet, with what they refer to, in the place of those it has. Our mark is hidden. */
+export function setNamesOfSheet(edit: PackageEdit, name: string, wanted: Readonly<Record<string, string>>): void {
+  const position = String(sheetPosition(edit.parts, name));
   edit.edit(bookOf(edit.parts).part, (root) => {
     const names = definedNames(root);
     for (const each of children(names, "definedName")) {
       const ours = [resultSheetMark, "_xlnm.Print_Area", "_xlnm.Print_Titles"].includes(each.getAttribute("name") ?? "");
       if (ours && each.getAttribute("localSheetId") === position) names.removeChild(each);
     }
-    for (const [label, refersTo, hidden] of wanted) {
-      const entry = sibling(names, "definedName", { name: label, localSheetId: position, ...(hidden ? { hidden: "1" } : {}) });
+    for (const [label, refersTo] of Object.entries(wanted)) {
+      const entry = sibling(names, "definedName", { name: label, localSheetId: position, ...(label === resultSheetMark ? { hidden: "1" } : {}) });
       entry.appendChild(names.ownerDocument!.createTextNode(refersTo));
       names.appendChild(entry);
     }

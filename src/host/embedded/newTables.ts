@@ -1,10 +1,11 @@
 /** Input tables on new sheets of their own. */
 import type { InputColumn, InputTable } from "../../workbook/inputTable";
 import { sheetNameChoices } from "../sheetNames";
-import { areaName, cellName, columnName, type Area } from "../address";
+import { pageNumber, sheetTitle } from "../sheetLook";
+import { areaName, cellName, columnName, quotedSheet, type Area } from "../address";
 import { bookOf } from "./book";
 import { cellXml } from "./cellXml";
-import { addSheet, contentType, head, spreadsheet, worksheet } from "./newSheets";
+import { addSheet, contentType, head, printTitles, setNamesOfSheet, spreadsheet, worksheet } from "./newSheets";
 import type { PackageEdit } from "./packageParts";
 import type { SheetCell } from "./sheetRows";
 import type { StyleMaker } from "./styles";
@@ -21,11 +22,15 @@ const longestTitle = 32;
 export function writeInputTable(edit: PackageEdit, styles: StyleMaker, table: InputTable): void {
   const { columns, example } = table;
   if (example.length !== columns.length) throw new RangeError(`the table ${table.name} has ${columns.length} columns and ${example.length} examples`);
-  const part = addSheet(edit, freeSheetName(edit, table.sheet), worksheet("", ""));
+  const sheet = freeSheetName(edit, table.sheet);
+  const part = addSheet(edit, sheet, worksheet("", ""));
   const file = edit.freeName("xl/tables/table", ".xml");
   const id = freeTableId(edit);
   edit.add(file, tableXml(table, id), contentType("spreadsheetml.table"));
   edit.put(part, inputSheetXml(styles, table, edit.relate(part, "table", file)));
+  // Lists of choices beside the table are not printed.
+  const printed = `${quotedSheet(sheet)}!$A:$${columnName(columns.length - 1)}`;
+  setNamesOfSheet(edit, sheet, { "_xlnm.Print_Area": printed, ...printTitles(sheet, 1) });
 }
 
 function freeSheetName(edit: PackageEdit, wanted: string): string {
@@ -71,13 +76,13 @@ function inputSheetXml(styles: StyleMaker, { columns, example }: InputTable, tab
     [`Choices for ${name}`, ...words].forEach((word, row) => (rows[row] ??= []).push({ column, value: word, style: 0 }));
   }
   const widths = columns.map(({ width }, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"${formats[index] === 0 ? "" : ` style="${formats[index]!}"`}/>`).join("");
-  const before = `<sheetViews><sheetView workbookViewId="0"><pane ySplit="1" topLeftCell="A2" activePane="bottomLeft" state="frozen"/><selection pane="bottomLeft"/></sheetView></sheetViews><sheetFormatPr defaultRowHeight="15"/><cols>${widths}</cols>`;
+  const before = `<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetViews><sheetView workbookViewId="0"><pane ySplit="1" topLeftCell="A2" activePane="bottomLeft" state="frozen"/><selection pane="bottomLeft"/></sheetView></sheetViews><sheetFormatPr defaultRowHeight="15"/><cols>${widths}</cols>`;
   const data = rows.map((cells, row) => `<row r="${row + 1}">${cells.filter(({ value, style }) => value !== "" || style !== 0).map((cell) => cellXml("", row, cell)).join("")}</row>`).join("");
   const validations = columns.flatMap((column, index) => [
     hintXml(column, { top: 0, left: index, bottom: 0, right: index }, null),
     hintXml(column, { top: 1, left: index, bottom: rowsWithChoices, right: index }, listSource(column, lists)),
   ]);
-  return worksheet(before, data, `<dataValidations count="${validations.length}">${validations.join("")}</dataValidations><pageMargins left="0.5" right="0.5" top="0.6" bottom="0.6" header="0.3" footer="0.3"/><pageSetup orientation="landscape" fitToHeight="0"/><tableParts count="1"><tablePart r:id="${tableId}"/></tableParts>`);
+  return worksheet(before, data, `<dataValidations count="${validations.length}">${validations.join("")}</dataValidations><pageMargins left="0.5" right="0.5" top="0.6" bottom="0.6" header="0.3" footer="0.3"/><pageSetup orientation="landscape" fitToWidth="1" fitToHeight="0"/><headerFooter><oddFooter>${escapeText(`&L&8${sheetTitle}&R&8${pageNumber}`)}</oddFooter></headerFooter><tableParts count="1"><tablePart r:id="${tableId}"/></tableParts>`);
 }
 
 /** Where the words of a column's list are, as a validation's formula; null where it has none. */

@@ -2,6 +2,7 @@ import type { InputColumn, InputTable } from "../../workbook/inputTable";
 import { sameName, sheetNameChoices } from "../sheetNames";
 import { HostError } from "../workbookHost";
 import { cellName, columnName } from "../address";
+import { putInputPage } from "./putPage";
 import type { Supports } from "./supports";
 import { widthInPoints } from "../sheetLook";
 import { asTyped } from "./typed";
@@ -50,7 +51,7 @@ function putTable(sheet: Excel.Worksheet, { name, columns, example }: InputTable
   columns.forEach((column, index) => {
     sheet.getRangeByIndexes(0, index, 1, 1).untrack().format.columnWidth = widthInPoints(column.width);
   });
-  sheet.freezePanes.freezeRows(1);
+  putInputPage(sheet, columns.length, supports);
   if (!supports("1.8")) return;
   let spare = columns.length + 1;
   columns.forEach((column, index) => {
@@ -59,7 +60,7 @@ function putTable(sheet: Excel.Worksheet, { name, columns, example }: InputTable
       const inCells = column.choices.join(",").length > longestList || column.choices.some((word) => word.includes(","));
       offer(validation, inCells ? listInCells(sheet, column, spare++) : column.choices.join(","));
     }
-    const prompt = { showPrompt: true, title: column.heading.slice(0, longestTitle), message: column.hint.slice(0, longestList) };
+    const prompt = { showPrompt: true, title: column.heading.slice(0, longestTitle), message: `${column.hint}${column.required ? " Required." : ""}`.trim().slice(0, longestList) };
     validation.prompt = prompt;
     sheet.getRangeByIndexes(0, index, 1, 1).untrack().dataValidation.prompt = prompt;
   });

@@ -1,6 +1,6 @@
 import type { ResultSheet } from "../../workbook/resultSheet";
-import { asFooter, pageNumber } from "../sheetLook";
-import { cellName } from "../address";
+import { asFooter, pageNumber, sheetTitle } from "../sheetLook";
+import { cellName, columnName } from "../address";
 import type { Supports } from "./supports";
 
 /** Headings that stay in view and, where Excel has page setup (ExcelApi 1.9), how the sheet prints. */
@@ -15,5 +15,21 @@ export function putPage(sheet: Excel.Worksheet, { rows, headingRows, page }: Res
   if (width > 0) layout.setPrintArea(`A1:${cellName({ row: rows.length - 1, column: width - 1 })}`);
   if (headingRows > 0) layout.setPrintTitleRows(`$1:$${headingRows}`);
   layout.headersFooters.defaultForAllPages.leftFooter = asFooter(page.footer);
+  layout.headersFooters.defaultForAllPages.rightFooter = pageNumber;
+}
+
+/**
+ * How an input table of so many columns prints: across, as wide as the page and as long as it takes, with its headings on
+ * each page, and without the lists of choices beside it.
+ */
+export function putInputPage(sheet: Excel.Worksheet, columns: number, supports: Supports): void {
+  sheet.freezePanes.freezeRows(1);
+  if (!supports("1.9")) return;
+  const layout = sheet.pageLayout;
+  layout.orientation = "Landscape";
+  layout.zoom = { horizontalFitToPages: 1 };
+  layout.setPrintArea(`A:${columnName(columns - 1)}`);
+  layout.setPrintTitleRows("$1:$1");
+  layout.headersFooters.defaultForAllPages.leftFooter = sheetTitle;
   layout.headersFooters.defaultForAllPages.rightFooter = pageNumber;
 }

@@ -49,6 +49,7 @@ function sheetSnapshot(workbook: WorkbookModel, sheet: SheetModel): SheetSnapsho
     frozenRows: sheet.frozenRows,
     titleRows: (sheet.page["titleRows"] as string | undefined) ?? null,
     orientation: sheet.page["orientation"] === "Landscape" ? "landscape" : "portrait",
+    fitsWidth: (sheet.page["zoom"] as { horizontalFitToPages?: number } | undefined)?.horizontalFitToPages === 1,
     charts: sheet.charts.map(({ title, series }) => ({ title, series: series.length })),
     choices: [...sheet.validations].flatMap(([cell, { rule }]) => {
       const source = (rule as { list?: { source?: string } } | undefined)?.list?.source;
