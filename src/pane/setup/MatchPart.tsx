@@ -7,6 +7,7 @@ import { sameName } from "../commands/tableNamed";
 import { outcome } from "../failure";
 import { failureNotice, usePane } from "../paneContext";
 import { firstMatching, matchView, type Matching } from "./matchView";
+import { nearHeadings, proposalWords } from "./nearHeadings";
 
 const matchable = inputTables.filter(({ name }) => !sameName(name, "Matches"));
 
@@ -53,7 +54,7 @@ export function MatchPart() {
       <p>Select your range in the workbook, its headings in the first row, and press the button.</p>
       <Button onClick={() => void take().catch(fault)}>Use the selected range</Button>
       {selected !== null && (
-        <Headings table={table} selected={selected} matching={matching} match={(column, own) => setMatching(new Map([...matching, [column, own]]))} keep={(rows) => void keep(rows).catch(fault)} />
+        <Headings table={table} selected={selected} matching={matching} match={(more) => setMatching(new Map([...matching, ...more]))} keep={(rows) => void keep(rows).catch(fault)} />
       )}
     </div>
   );
@@ -63,19 +64,26 @@ type HeadingsProps = {
   readonly table: InputTable;
   readonly selected: Selected;
   readonly matching: Matching;
-  readonly match: (column: string, own: string) => void;
+  readonly match: (more: Matching) => void;
   readonly keep: (rows: readonly ReadonlyMap<string, string>[]) => void;
 };
 
 function Headings({ table, selected: { address, headings }, matching, match, keep }: HeadingsProps) {
   const { missing, rows } = matchView(table, address, matching);
+  const near = nearHeadings(table, headings, matching);
   if (headings.length === 0) return <p className="pn-fault">The first row of {address} has no headings. Select the range with its headings.</p>;
   return (
     <>
       <p><strong>{address}</strong>: which of your headings stands for which column?</p>
+      {near.size > 0 && (
+        <>
+          <p>These may mean the same: {proposalWords(near)}.</p>
+          <Button onClick={() => match(near)}>Use {near.size === 1 ? "it" : "these"}</Button>
+        </>
+      )}
       {table.columns.map(({ heading, required, hint }) => (
         <Field key={heading} label={heading} required={required} hint={hint}>
-          <Select value={matching.get(heading) ?? ""} onChange={(_, { value }) => match(heading, value)}>
+          <Select value={matching.get(heading) ?? ""} onChange={(_, { value }) => match(new Map([[heading, value]]))}>
             <option value="">none</option>
             {headings.map((own) => <option key={own} value={own}>{own}</option>)}
           </Select>
