@@ -141,7 +141,11 @@ describe("a workbook without our tables", () => {
     await button(page, "Use the selected range").click();
     await page.getByText("My fields!A2:D30").first().waitFor();
     expect(await page.getByRole("combobox", { name: "Crop", exact: true }).inputValue()).toBe("Crop");
-    for (const [column, own] of [["Field", "Name"], ["Acres", "Size"], ["Yield goal", "Goal"]] as const) {
+    await page.getByText("These may mean the same: “Goal” for Yield goal.").waitFor();
+    expect(await page.getByRole("combobox", { name: "Yield goal", exact: true }).inputValue()).toBe("");
+    await button(page, "Use it").click();
+    expect(await page.getByRole("combobox", { name: "Yield goal", exact: true }).inputValue()).toBe("Goal");
+    for (const [column, own] of [["Field", "Name"], ["Acres", "Size"]] as const) {
       await page.getByRole("combobox", { name: column, exact: true }).selectOption(own);
     }
     await button(page, "Keep this match").click();

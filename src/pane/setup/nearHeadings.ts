@@ -19,6 +19,7 @@ export const alsoCalled: Readonly<Record<string, readonly string[]>> = {
   Field: ["fieldname", "fieldno", "fieldnumber"],
   "Field or Crop": ["field", "fieldname", "crop"],
   Crop: ["cropname", "commodity"],
+  Acres: ["acreage", "plantedacres", "tillableacres"],
   "Hybrid or variety": ["hybrid", "variety", "seedvariety"],
   "Yield goal": ["goal", "goalyield", "targetyield", "yieldtarget", "expectedyield", "plannedyield"],
   "Planted date": ["planted", "dateplanted", "plantdate", "plantingdate"],
