@@ -12,6 +12,7 @@
 import { failed, ok, type Result } from "../result";
 import { adjusterCaution, estimateCaution, labelCaution } from "./cautions";
 import { hundred, one, sum, zero, type Decimal } from "./decimal";
+import { netOfGrain, type Grain } from "./partialBudget/change";
 import { relativeYieldAt, type DateAndStand, type RelativeYieldAt, type StandRefusal, type StandTable } from "./stand/standTable";
 import { money, moneyPerArea, moneyPerUnit, yieldPerArea, type Area, type Money, type MoneyPerArea, type MoneyPerUnit, type Points, type Share, type Yield } from "./units";
 
@@ -123,10 +124,15 @@ export function netOfReseeding(question: ReseedQuestion, keptYield: Decimal, res
 /** Cost less insurance payment. */
 const netCost = ({ costs, insurance }: ReseedQuestion): Decimal => reseedCost(costs).minus(insurance ?? zero);
 
-/** What a unit of each crop brings home. */
-function perUnit({ price, moving, share, dryingPerPoint, keptPoints, reseededPoints }: ReseedQuestion): { readonly kept: Decimal; readonly reseeded: Decimal } {
-  const home = (points: Points) => price.minus(moving).minus(points.times(dryingPerPoint)).times(share);
-  return { kept: home(keptPoints), reseeded: home(reseededPoints) };
+/** What a unit of each crop brings home, and how that comes about: each bears its own drying. */
+export function grainsOf({ price, moving, share, dryingPerPoint, keptPoints, reseededPoints }: ReseedQuestion): { readonly kept: Grain; readonly reseeded: Grain } {
+  const grain = (points: Points): Grain => ({ price, share, moving: moneyPerUnit(moving.plus(points.times(dryingPerPoint))) });
+  return { kept: grain(keptPoints), reseeded: grain(reseededPoints) };
+}
+
+function perUnit(question: ReseedQuestion): { readonly kept: Decimal; readonly reseeded: Decimal } {
+  const { kept, reseeded } = grainsOf(question);
+  return { kept: netOfGrain(kept), reseeded: netOfGrain(reseeded) };
 }
 
 function gapNeeded(question: ReseedQuestion, keptYield: Yield): Yield | null {

@@ -2,7 +2,7 @@
 import { hundred, type Decimal } from "../core/decimal";
 import type { IsoDate, Settings } from "../core/season";
 import type { MonthDay } from "../core/stand/monthDay";
-import { shownMoney, shownPriceNeeded, shownQuantity, shownStand, shownYield, shownYieldAtMost, shownYieldNeeded } from "../workbook/shown";
+import { shownMoney, shownPriceAtMost, shownPriceNeeded, shownQuantity, shownStand, shownYield, shownYieldAtMost, shownYieldNeeded } from "../workbook/shown";
 
 /** Stands where a figure has no answer. */
 export const noFigure = "–";
@@ -19,6 +19,8 @@ export type Format = {
   readonly amount: Shown;
   /** A price that is needed, rounded up to the cent. */
   readonly priceNeeded: Shown;
+  /** A price below which something pays, rounded down to the cent. */
+  readonly priceAtMost: Shown;
   readonly yield: Shown;
   /** A yield that is needed, rounded up to the tenth. */
   readonly yieldNeeded: Shown;
@@ -82,6 +84,7 @@ export function formatOf({ currency, areaUnit }: Pick<Settings, "currency" | "ar
       return shownMoney(value).isNegative() ? `−${currency}${money(value.neg())}` : `${currency}${money(value)}`;
     },
     priceNeeded: shown(shownPriceNeeded, two),
+    priceAtMost: shown(shownPriceAtMost, two),
     yield: shown(shownYield, oneDecimal),
     yieldNeeded: shown(shownYieldNeeded, oneDecimal),
     yieldAtMost: shown(shownYieldAtMost, oneDecimal),

@@ -1,7 +1,7 @@
 /** What must be said beside a change, found by the words of its name and lines: cautions where the work can hurt, and what trials found. */
 import { adjusterCaution, blankGainCaution, labelCaution, manualCaution, planningCaution, raisedPlanterCaution } from "../core/cautions";
 import type { BreakEven } from "../core/partialBudget/breakEven";
-import { isGrain, type Change } from "../core/partialBudget/change";
+import { isGrain, netOfGrain, type Change, type ChangeLine, type Grain } from "../core/partialBudget/change";
 import type { ChangeFigures } from "../core/partialBudget/changeFigures";
 import type { SeasonChange } from "../core/partialBudget/seasonChange";
 import type { Season } from "../core/season";
@@ -44,11 +44,20 @@ export function trialWords({ finding, difference, kind, source }: TrialFinding):
   return `${finding}${figure} (${kindWords[kind]}: ${source.publisher}, ${source.year})`;
 }
 
+/** Of what the price of a line is: "USD per bu" where its unit is bu/ac. */
+export const perUnitOf = ({ unit }: Pick<ChangeLine, "unit">, currency: string): string => {
+  const [one = ""] = unit.split("/");
+  return one === "" ? currency : `${currency} per ${one}`;
+};
+
+/** What a unit of the crop brings home and how, in a sentence. @param perUnit "USD per bu" */
+export const bringsHomeWords = (grain: Grain, perUnit: string, crop = "The crop"): string =>
+  `${crop} brings home ${shownMoney(netOfGrain(grain)).toFixed(2)} ${perUnit}: its price of ${shownMoney(grain.price).toFixed(2)}, less ${shownMoney(grain.moving).toFixed(2)} that moves with yield, times the operator's share of ${shownYield(grain.share.times("100")).toFixed()} %.`;
+
 /** How the price of grain came to be; none where no line sells, keeps or gives up grain. */
-export function grainNotes({ lines }: Change): readonly string[] {
-  const grain = lines.map(({ price }) => price).find(isGrain);
-  if (grain === undefined) return [];
-  return [`A unit of the crop brings home its price of ${shownMoney(grain.price).toFixed(2)}, less ${shownMoney(grain.moving).toFixed(2)} that moves with yield, times the operator's share of ${shownYield(grain.share.times("100")).toFixed(1)} %.`];
+export function grainNotes({ lines }: Change, currency: string): readonly string[] {
+  const line = lines.find(({ price }) => isGrain(price));
+  return line !== undefined && isGrain(line.price) ? [bringsHomeWords(line.price, perUnitOf(line, currency))] : [];
 }
 
 /** Why a break-even has no value, as a sentence. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { Decimal } from "../core/decimal";
-import { shownMoney, shownPriceNeeded, shownYieldNeeded } from "./shown";
+import { shownMoney, shownPriceAtMost, shownPriceNeeded, shownYieldNeeded } from "./shown";
 
 const shown = (how: (value: Decimal) => Decimal, ...values: readonly string[]) => values.map((value) => how(new Decimal(value)).toFixed());
 
@@ -10,6 +10,10 @@ describe("what is shown", () => {
   });
   it("rounds a price needed up to the cent, and a negative one towards zero", () => {
     expect(shown(shownPriceNeeded, "4.571", "4.57", "-0.375")).toEqual(["4.58", "4.57", "-0.37"]);
+  });
+  it("rounds a price below which something pays down to the cent, and not for the end of a division", () => {
+    expect(shown(shownPriceAtMost, "4.579", "4.57", "-0.375")).toEqual(["4.57", "4.57", "-0.38"]);
+    expect(shownPriceAtMost(new Decimal("4.57").div("3").times("3")).toFixed()).toBe("4.57");
   });
   it("does not take the end of a division for another cent", () => {
     expect(shownPriceNeeded(new Decimal("4.57").div("3").times("3")).toFixed()).toBe("4.57");

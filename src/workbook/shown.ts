@@ -10,7 +10,7 @@ import { Decimal } from "../core/decimal";
 const halfUp = Decimal.ROUND_HALF_UP;
 const up = Decimal.ROUND_CEIL;
 
-const rounded = (value: Decimal, places: 0 | 1 | 2, how: typeof halfUp | typeof up): Decimal => {
+const rounded = (value: Decimal, places: 0 | 1 | 2, how: typeof halfUp | typeof up | typeof Decimal.ROUND_FLOOR): Decimal => {
   const shown = value.toDecimalPlaces(places, how);
   return shown.isZero() ? shown.abs() : shown;
 };
@@ -24,5 +24,7 @@ export const shownYieldNeeded = (value: Decimal): Decimal => (value.isNegative()
 export const shownQuantity = (value: Decimal): Decimal => rounded(value, 2, halfUp);
 /** A stand to the nearest hundred plants: a count knows no more. */
 export const shownStand = (value: Decimal): Decimal => value.toNearest("100", halfUp);
+/** A price below which something pays: rounded down, for the same reason. */
+export const shownPriceAtMost = (value: Decimal): Decimal => rounded(value.toDecimalPlaces(9, halfUp), 2, Decimal.ROUND_FLOOR);
 /** A yield that may be given up at most: rounded down, so that what is shown still pays. */
 export const shownYieldAtMost = (value: Decimal): Decimal => value.toDecimalPlaces(9, halfUp).toDecimalPlaces(1, Decimal.ROUND_FLOOR);

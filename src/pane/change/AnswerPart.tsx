@@ -64,7 +64,7 @@ export function AnswerPart({ change, answer, prices, lead = leadOf(change, answe
             ))}
           </tbody>
         </table>
-        {grainNotes(change).map((words) => <p key={words} className="pn-note">{words}</p>)}
+        {grainNotes(change, format.currency).map((words) => <p key={words} className="pn-note">{words}</p>)}
       </Disclosure>
       {findings.length > 0 && (
         <Disclosure look="section" label={`What trials found (${findings.length})`}>

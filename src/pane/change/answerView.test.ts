@@ -44,7 +44,7 @@ describe("the answer to a change", () => {
     expect(view.quadrants[2]!.lines[0]!.detail).toBe("8 row at 250.00 USD, lump sum, over 5 years");
     expect(view.facts).toContainEqual({ name: "Payback", says: "1.67 years; 1.67 with interest" });
     // 4 ÷ 3 + 0.35 = 1.6834, rounded up; 400 a year over 12 an acre.
-    expect(view.facts).toContainEqual({ name: "Pays at a price", says: "above 1.69 USD" });
+    expect(view.facts).toContainEqual({ name: "Pays at a price", says: "above 1.69 USD per bu" });
     expect(view.facts).toContainEqual({ name: "Pays on an area", says: "above 33.33 ac" });
     // Brought home: 3.50 and 4.00 a bushel, times 0, 3 and 4.5, less 4. No high price is entered.
     expect(view.grid).toEqual({
@@ -64,7 +64,7 @@ describe("the answer to a change", () => {
     const unpriced = { ...wheels, price: null };
     expect(viewOf(change(gainOf(null), unpriced)).lead).toBe("What it takes to pay is not known while another entry is blank: Wheels.");
     expect(viewOf(change(saves)).lead).toBe("It pays at any area.");
-    expect(leadWords(change(gainOf("3"), wheels), { of: "grain price" }, format)).toBe("It pays at a grain price above 1.69 USD.");
+    expect(leadWords(change(gainOf("3"), wheels), { of: "grain price" }, format)).toBe("It pays at a grain price above 1.69 USD per bu.");
   });
 
   it("names figure, kind and source of a trial", () => {

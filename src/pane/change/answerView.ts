@@ -5,6 +5,7 @@ import { isCapital, isGrain, priceOf, quadrants, type Change, type ChangeLine } 
 import type { ChangeAnswer, PriceRange } from "../../core/partialBudget/changeAnswer";
 import { withEntries, type Entry } from "../../core/partialBudget/entry";
 import type { EntryRef } from "../../core/season";
+import { perUnitOf } from "../../workbook/changeWords";
 import type { Format } from "../format";
 
 export type LineView = {
@@ -110,27 +111,33 @@ export function leadWords(change: Change, entry: Entry, format: Format): string 
       case "pays at no value": return `It pays at no ${subject}.`;
     }
   }
-  return neededWords(entry, answer, subject, format);
+  return neededWords(change, entry, answer, subject, format);
 }
 
 const blankBeside = ({ lines }: Change, entry: Entry): readonly ChangeLine[] =>
   lines.filter((line) => (line.quantity === null || priceOf(line) === null) && !("line" in entry && entry.line === line));
 
-function neededWords(entry: Entry, { value, pays }: Extract<BreakEven, { found: true }>, subject: string, format: Format): string {
+function neededWords(change: Change, entry: Entry, { value, pays }: Extract<BreakEven, { found: true }>, subject: string, format: Format): string {
   const above = pays === "above";
   if (entry.of === "area") return `It pays on ${above ? "more" : "less"} than ${format.quantity(value)} ${format.areaUnit} a year.`;
-  if (entry.of === "grain price") return value.isNegative() ? `It pays at ${above ? "any price" : "no price"} of grain.` : `It pays at a grain price ${above ? "above" : "below"} ${format.priceNeeded(value)} ${format.currency}.`;
+  if (entry.of === "grain price") return value.isNegative() ? `It pays at ${above ? "any price" : "no price"} of grain.` : `It pays at a grain price ${priceWords({ value, pays }, change, null, format)}.`;
   if (entry.of !== "quantity") return `It pays with ${entry.of} ${above ? "above" : "below"} ${format.quantity(value)}.`;
   const { unit } = entry.line;
   if (value.isNegative()) return above ? `It pays even with a ${subject.toLowerCase()} of nothing, and would bear a loss of ${format.yieldAtMost(value.neg())} ${unit}.` : `It does not pay even with ${subject.toLowerCase()} of nothing.`;
   return above ? `${subject} needed to pay: ${format.yieldNeeded(value)} ${unit}.` : `It pays as long as ${subject.toLowerCase()} is no more than ${format.yieldAtMost(value)} ${unit}.`;
 }
 
-function facts(change: Change, { breakEven: solved, payback }: ChangeAnswer, lead: Entry, format: Format): AnswerView["facts"] {
+/** "above 1.69 USD per bu": of grain where a line sells it, else of `gain`. */
+function priceWords({ value, pays }: Pick<Extract<BreakEven, { found: true }>, "value" | "pays">, { lines }: Change, gain: ChangeLine | null, { priceNeeded, priceAtMost, currency }: Format): string {
+  const priced = lines.find(({ price }) => isGrain(price)) ?? gain;
+  return `${pays} ${pays === "above" ? priceNeeded(value) : priceAtMost(value)} ${priced === null ? currency : perUnitOf(priced, currency)}`;
+}
+
+function facts(change: Change, { breakEven: solved, payback, gain }: ChangeAnswer, lead: Entry, format: Format): AnswerView["facts"] {
   const { price, area } = solved;
   return [
     ...(lead.of !== "grain price" && price?.found === true && !price.value.isNegative()
-      ? [{ name: "Pays at a price", says: `${price.pays} ${format.priceNeeded(price.value)} ${format.currency}` }] : []),
+      ? [{ name: "Pays at a price", says: priceWords(price, change, gain, format) }] : []),
     ...(lead.of !== "area" && area.found ? [{ name: "Pays on an area", says: `${area.pays} ${format.quantity(area.value)} ${format.areaUnit}` }] : []),
     ...(payback === null ? [] : [{
       name: "Payback",

@@ -86,6 +86,7 @@ function Reseed({ stand, report }: ReseedCardProps) {
       {view?.known === true && (
         <>
           <Lines lines={view.lines} />
+          {view.home.map((words) => <p key={words} className="pn-note">{words}</p>)}
           <FigureTable caption={`Gain of reseeding by stand kept and reseeding date, ${per}`} corner="stand" columns={view.grid.columns} rows={view.grid.rows} />
           <SaveReseed question={question!} answer={view.answer} field={field} report={report} />
         </>

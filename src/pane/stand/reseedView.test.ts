@@ -63,6 +63,21 @@ describe("the answer", () => {
     expect(view.says["Whole field with the part reseeded"]).toBe("176.6 bu per acre");
   });
 
+  it("says what a unit of the crop brings home, of each where drying sets them apart", () => {
+    expect(answered({ stand: "12000" }).home).toEqual(["The crop, kept or reseeded, brings home 4.13 USD per bu: its price of 4.35, less 0.22 that moves with yield, times the operator's share of 100 %."]);
+    // 0.22 + 2 × 0.05 and 0.22 + 6 × 0.05
+    expect(answered({ drying: "0.05", keptPoints: "2", newPoints: "6" }).home).toEqual([
+      "The crop kept brings home 4.03 USD per bu: its price of 4.35, less 0.32 that moves with yield, times the operator's share of 100 %.",
+      "The crop reseeded brings home 3.83 USD per bu: its price of 4.35, less 0.52 that moves with yield, times the operator's share of 100 %.",
+    ]);
+  });
+
+  it("rounds the price below which it pays down, so that at the price shown it still does", () => {
+    // Reseeding loses 6.459375 bu and is paid 25 more than it costs: 25 ÷ 6.459375 + 0.22 = 4.0904.
+    const view = answered({ date: "2031-05-25", newStand: "30000", seed: "50", insurance: "75" });
+    expect(view.says["Break-even price"]).toBe("reseeding pays below 4.09 USD per bu");
+  });
+
   it("draws the grid a week before to two weeks after, and leaves blank what the table does not say", () => {
     const { grid } = answered({ date: "2031-06-04" });
     expect(grid.columns).toEqual(["May 28", "Jun 4", "Jun 11", "Jun 18"]);

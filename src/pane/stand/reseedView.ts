@@ -1,11 +1,12 @@
 /** What the pane answers on keeping or reseeding, as plain text. */
 import { zero, type Decimal } from "../../core/decimal";
-import { fieldOutlook, reseed, type ReseedAnswer, type ReseedQuestion } from "../../core/reseed";
+import { fieldOutlook, grainsOf, reseed, type ReseedAnswer, type ReseedQuestion } from "../../core/reseed";
 import { lastDatePaying, netOverInterval, reseedGrid, thinnestWorthKeeping } from "../../core/reseedLimits";
 import { dayOfYear, monthDayOf } from "../../core/stand/monthDay";
 import { standFrom } from "../../core/stand/standUnit";
 import type { StandSummary } from "../../core/stand/standSummary";
 import { area, yieldPerArea, type Area, type PlantsPerArea, type Yield } from "../../core/units";
+import { bringsHomeWords } from "../../workbook/changeWords";
 import { refusalWords } from "../../workbook/checks";
 import type { Format } from "../format";
 
@@ -21,6 +22,8 @@ export type ReseedView =
     readonly figure: string;
     readonly inAll: string;
     readonly lines: readonly { readonly name: string; readonly says: string }[];
+    /** What a unit of the crop brings home: said of each where drying sets the two apart. */
+    readonly home: readonly string[];
     readonly grid: { readonly columns: readonly string[]; readonly rows: readonly { readonly name: string; readonly cells: readonly string[] }[] };
   };
 
@@ -38,6 +41,7 @@ export function reseedView(question: ReseedQuestion, ground: ReseedGround, forma
     figure: `${reseeds ? "+" : ""}${format.money(answer.net)}`,
     inAll: `${format.perArea} from reseeding, ${format.amount(answer.netInAll)} on ${format.quantity(question.area)} ${format.areaUnit}`,
     lines: lines(question, answer, ground, format),
+    home: homeWords(question, `${format.currency} per ${ground.yieldUnit}`),
     grid: grid(question, format),
   };
 }
@@ -55,17 +59,24 @@ function lines(question: ReseedQuestion, answer: ReseedAnswer, ground: ReseedGro
     { name: "Reseeding must add, to pay", says: answer.gapNeeded === null ? "no yield pays it" : `${format.yieldNeeded(answer.gapNeeded)} ${unit}` },
     { name: "It adds", says: `${format.yieldChange(yieldPerArea(zero), answer.gap)} ${unit}` },
     { name: "Cost of reseeding", says: `${format.money(answer.cost)} ${format.perArea}` },
-    { name: "Break-even price", says: breakEvenWords(answer, format) },
+    { name: "Break-even price", says: breakEvenWords(answer, `${format.currency} per ${yieldUnit}`, format) },
     { name: "Thinnest stand worth keeping", says: thinnestWords(question, format) },
     { name: "Last date on which reseeding pays", says: lastDateWords(question, format) },
     ...(ends === null ? [] : [{ name: "At the ends of the likely stand", says: endsWords(ends, summary, format) }]),
   ];
 }
 
-function breakEvenWords({ breakEvenPrice, gap }: ReseedAnswer, { priceNeeded, currency }: Format): string {
+function homeWords(question: ReseedQuestion, perUnit: string): readonly string[] {
+  const { kept, reseeded } = grainsOf(question);
+  return kept.moving.eq(reseeded.moving)
+    ? [bringsHomeWords(kept, perUnit, "The crop, kept or reseeded,")]
+    : [bringsHomeWords(kept, perUnit, "The crop kept"), bringsHomeWords(reseeded, perUnit, "The crop reseeded")];
+}
+
+function breakEvenWords({ breakEvenPrice, gap }: ReseedAnswer, perUnit: string, { priceNeeded, priceAtMost }: Format): string {
   if (breakEvenPrice === null) return "the price makes no difference";
   if (breakEvenPrice.isNegative()) return gap.gt("0") ? "reseeding pays at any price" : "reseeding pays at no price";
-  return `reseeding pays ${gap.gt("0") ? "above" : "below"} ${priceNeeded(breakEvenPrice)} ${currency}`;
+  return `reseeding pays ${gap.gt("0") ? `above ${priceNeeded(breakEvenPrice)}` : `below ${priceAtMost(breakEvenPrice)}`} ${perUnit}`;
 }
 
 function thinnestWords(question: ReseedQuestion, format: Format): string {

@@ -75,6 +75,13 @@ describe("changeSheet", () => {
     expect(row(sheet, "Payback")).toEqual([0.1, "  years without interest, 0.1 with it"]);
   });
 
+  it("says money per unit of the crop, or of what is priced, by its name", () => {
+    // 530 ÷ 100 acres ÷ 3 bushels + 0.40, rounded up.
+    expect(row(change("A pass more"), "Price of the crop")).toEqual([2.17, "  USD per bu, or more"]);
+    expect(says(change("A pass more"))).toContain("The crop brings home 4.00 USD per bu: its price of 4.40, less 0.40 that moves with yield, times the operator's share of 100 %.");
+    expect(rowsOf(change("A pass more")).find(([name]) => String(name).endsWith("net return, full cost"))!.slice(1)).toEqual(["Per acre", "In all"]);
+  });
+
   it("lays an active change over the outlook of its crop", () => {
     const sheet = change("A pass more");
     const { outlook, withChanges } = report.figures.overlays[0]!;

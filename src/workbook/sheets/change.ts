@@ -5,7 +5,7 @@ import type { ChangeFigures } from "../../core/partialBudget/changeFigures";
 import type { LineAmount, NetChange } from "../../core/partialBudget/netChange";
 import type { Strip } from "../../core/partialBudget/strip";
 import type { Decimal } from "../../core/decimal";
-import { changeCautions, changeFindings, grainNotes, trialWords, whyNone } from "../changeWords";
+import { changeCautions, changeFindings, grainNotes, perUnitOf, trialWords, whyNone } from "../changeWords";
 import type { CellStyle, ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { shownQuantity, shownYield } from "../shown";
@@ -41,19 +41,21 @@ export function changeSheet(report: SeasonReport, figures: ChangeFigures): Resul
 
 /** What a single entry must be, all others as they are. */
 function payRows({ change, gain, net, breakEven: solved, payback }: ChangeFigures, report: SeasonReport): readonly Row[] {
-  const { areaUnit } = report.season.settings;
+  const { areaUnit, currency } = report.season.settings;
   const row = (name: string, answer: BreakEven | null, unit: string, places: 1 | 2): readonly Row[] => {
     if (answer === null) return [];
     if (!answer.found) return answer.why === "another entry is blank" ? [] : [[text(name), blank, beside(whyNone(answer))]];
     return [[text(name), neededCell(answer, places), beside(`${unit}, or ${answer.pays === "above" ? "more" : "less"}`)]];
   };
-  const priceName = change.lines.some(({ price }) => isGrain(price)) ? "Price of the crop" : `Price of: ${gain?.item ?? ""}`;
+  const sold = change.lines.find(({ price }) => isGrain(price));
+  const priced = sold ?? gain;
+  const priceName = sold === undefined ? `Price of: ${gain?.item ?? ""}` : "Price of the crop";
   const others = change.lines.filter((line) => line !== gain && isGrain(line.price));
   const open = net.blank.map(({ item }) => item);
   const solvedAll = [
     ...row(gain?.item ?? "", solved.yieldGain, gain?.unit ?? "", 1),
     ...others.flatMap((line) => row(line.item, breakEven(change, { of: "quantity", line }), line.unit, 1)),
-    ...row(priceName, solved.price, "money per unit", 2),
+    ...row(priceName, solved.price, priced === null ? currency : perUnitOf(priced, currency), 2),
     ...row("Area of the change", solved.area, areaUnit, 1),
     ...change.lines.filter(isCapital).flatMap((line) => row(`Years kept: ${line.item}`, breakEven(change, { of: "years kept", line }), "years", 1)),
     ...(open.length === 0 && change.lines.some(isCapital) ? [paybackRow(payback)] : []),
@@ -81,7 +83,7 @@ function netRows({ net }: ChangeFigures, report: SeasonReport): readonly Row[] {
       [text("Net change of what is entered"), blank, blank, blank, blank, moneyCell(net.netOfKnown.perYear), moneyCell(net.netOfKnown.perArea)],
       note(`Not known yet: ${net.blank.map(({ item }) => item).join(", ")}.`),
     ]),
-    ...grainNotes(net.change).map(note),
+    ...grainNotes(net.change, report.season.settings.currency).map(note),
   ];
 }
 
@@ -131,12 +133,13 @@ function gridRows(grid: ChangeFigures["grid"], report: SeasonReport): readonly R
 const words = { low: ", none at all", expected: ", as entered", high: ", half as much again" } as const;
 
 /** The outlook of the crops that an active change is about, as it is and with all active changes. */
-function overlayRows({ change }: ChangeFigures, { figures, season }: SeasonReport): readonly Row[] {
+function overlayRows({ change }: ChangeFigures, report: SeasonReport): readonly Row[] {
+  const { figures, season } = report;
   if (!change.active) return [];
   const overlays = figures.overlays.filter(({ added }) => added.some((each) => each.change === change.name));
   return overlays.flatMap(({ crop, area, outlook, added, withChanges }): readonly Row[] => [
     [],
-    headings(`${crop}, ${area.toFixed(1)} ${season.settings.areaUnit}: net return, full cost`, "Per area", "In all"),
+    headings(`${crop}, ${area.toFixed(1)} ${season.settings.areaUnit}: net return, full cost`, `Per ${areaName(report)}`, "In all"),
     [text("Outlook"), moneyCell(outlook.perArea), moneyCell(outlook.inAll)],
     ...added.map((each): Row => [text(`   ${each.change}`), moneyCell(each.perArea), moneyCell(each.inAll)]),
     [text("Outlook with the active changes", subtotal), moneyCell(withChanges?.perArea ?? null, subtotal), moneyCell(withChanges?.inAll ?? null, subtotal)],
