@@ -49,7 +49,7 @@ beforeAll(async () => {
   const page = lenderPages(report, { date });
   const rowOf = (label: string) => page.rows.findIndex(([first]) => first?.value === label);
   workbook.setCells("Lender pages", tried.flatMap(([price, yieldHere], index) => [
-    { row: rowOf("Price, per unit of yield (may be changed)"), column: 1 + 4 * index, value: Number(price) },
+    { row: rowOf("Price per bu (may be changed)"), column: 1 + 4 * index, value: Number(price) },
     { row: rowOf("Yield per acre (may be changed)"), column: 1 + 4 * index, value: Number(yieldHere) },
   ]));
   const changed = workbook.save();

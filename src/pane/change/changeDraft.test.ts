@@ -112,6 +112,7 @@ describe("a new change", () => {
   it("names its units in the labels", () => {
     const boxes = form("Another hybrid").boxes;
     expect(boxLabel(boxes[0]!, groundOf(report, "crop Corn")!, format)).toBe("Yield gain at standard moisture, bu per acre");
+    expect(boxLabel(boxes.find(({ name }) => name === "drying")!, groundOf(report, "crop Corn")!, format)).toBe("Drying per bu and point");
     expect(boxes.map((box) => boxLabel(box, groundOf(report, "crop Corn")!, format)).join()).not.toMatch(/[{}]/);
   });
 });

@@ -14,7 +14,7 @@ import type { Format } from "../format";
 import { seedOf, type Ground } from "./ground";
 import { lengthName, openerWear, wearBoxes, wearFaults, wearWords } from "./openerWear";
 
-/** One box. `{…}` in a label stands for a unit: {area}, {yield}, {money}, {length}. */
+/** One box. `{…}` in a label stands for a unit: {area}, {yield}, {unit} (of the crop), {money}, {length}. */
 export type Box = {
   readonly name: string;
   readonly label: string;
@@ -66,7 +66,7 @@ const hybridBoxes = (of: "now" | "other", words: string, begin: (of: "rate" | "p
   must(`${of}PerUnit`, `Seeds in a unit, ${words}`, { wanted: above, begin: (ground) => begin("perUnit", ground) }),
   may(`${of}Trait`, `Trait fee, {money}, ${words}`),
   may(`${of}Wet`, `Points above standard, ${words}`, { begin: (ground) => begin("wet", ground) }),
-  may(`${of}Discount`, `Test-weight discount per unit of crop, ${words}`),
+  may(`${of}Discount`, `Test-weight discount per {unit}, ${words}`),
 ];
 const hybridOf = (of: "now" | "other", { number }: Values): HybridFacts => ({
   seedsPerArea: seedsPerArea(number(`${of}Seeds`)!), pricePerUnit: money(number(`${of}Price`)!), seedsPerUnit: number(`${of}PerUnit`)!,
@@ -123,7 +123,7 @@ export const layoutForms: readonly LayoutForm[] = [
     name: "Another hybrid", beforeDrying: true,
     boxes: [
       gain("Yield gain at standard moisture, {yield}"), must("yieldNow", "Present yield, {yield}", { begin: ({ budget }) => budget.yields.used }),
-      may("drying", "Drying per unit and point", { begin: ({ report }) => report.season.settings.dryingChargePerPoint }),
+      may("drying", "Drying per {unit} and point", { begin: ({ report }) => report.season.settings.dryingChargePerPoint }),
       ...hybridBoxes("now", "present", seedFact), ...hybridBoxes("other", "other", (of, ground) => (of === "price" ? null : seedFact(of, ground))),
     ],
     build: (of, values) => anotherHybrid({
@@ -187,4 +187,4 @@ export const layoutForms: readonly LayoutForm[] = [
 
 /** The label of a box with its units. */
 export const boxLabel = ({ label }: Box, { crop }: Ground, format: Format): string =>
-  label.replace("{area}", format.areaName).replace("{yield}", `${crop.yieldUnit} per ${format.areaName}`).replace("{money}", format.perArea).replace("{length}", lengthName(format));
+  label.replace("{area}", format.areaName).replace("{yield}", `${crop.yieldUnit} per ${format.areaName}`).replace("{unit}", crop.yieldUnit).replace("{money}", format.perArea).replace("{length}", lengthName(format));

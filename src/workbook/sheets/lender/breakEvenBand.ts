@@ -25,19 +25,20 @@ type Line = { readonly label: string; readonly formula: (cells: BalanceCells) =>
 
 export function breakEvenBand(page: Page, report: SeasonReport, crops: readonly CropFigures[]): readonly CropBalance[] {
   const area = areaName(report);
+  const unit = commonUnit(crops);
   const top = page.next;
   const rows = { facts: top + 1, yields: top + 2, price: top + 3, yieldHere: top + 4, share: top + 5, other: top + 6, layers: top + 7, fixed: top + 8, moving: top + 9, lines: top + 10 };
   const label = (row: number, words: string, style: CellStyle = {}) => page.put({ row, column: 0 }, text(words, style));
   label(top, "Break-even, live", { bold: true, fill: "heading" });
   label(rows.facts, `${area === "acre" ? "Acres" : "Hectares"} and yields entered`);
-  label(rows.price, "Price, per unit of yield (may be changed)");
+  label(rows.price, `Price per ${unit} (may be changed)`);
   label(rows.yieldHere, `Yield per ${area} (may be changed)`);
   label(rows.share, "Operator's share of the crop");
   label(rows.other, `Other income per ${area}`);
   label(rows.layers, "Costs of the layer", { bold: true });
   label(rows.fixed, `Cost per ${area} not moving with yield`);
-  label(rows.moving, "Cost per unit of yield moving with it");
-  const lines = linesOf(area);
+  label(rows.moving, `Cost per ${unit} moving with it`);
+  const lines = linesOf(area, unit);
   lines.forEach((line, index) => label(rows.lines + index, line.label, subtotal));
   return crops.map((crop, index) => {
     const column = 1 + index * blockWidth;
@@ -70,12 +71,18 @@ export function breakEvenBand(page: Page, report: SeasonReport, crops: readonly 
   });
 }
 
+/** The unit in which all crops beside the labels are yielded; their own units stand in their columns. */
+function commonUnit(crops: readonly CropFigures[]): string {
+  const [unit, ...others] = new Set(crops.map(({ yieldUnit }) => yieldUnit));
+  return unit === undefined || others.length > 0 ? "unit of yield" : unit;
+}
+
 /** The position of the break-even price among the lines. */
 const breakEvenLine = 2;
 
-const linesOf = (area: string): readonly Line[] => [
+const linesOf = (area: string, unit: string): readonly Line[] => [
   { label: `Cost per ${area}`, formula: costPerAreaFormula, now: (costs, { outlook }) => moneyCell(costPerArea(costs, outlook.yields.used), subtotal) },
-  { label: "Cost per unit of yield", formula: costPerUnitFormula, now: (costs, { outlook }) => moneyCell(costPerUnit(costs, outlook.yields.used)) },
+  { label: `Cost per ${unit}`, formula: costPerUnitFormula, now: (costs, { outlook }) => moneyCell(costPerUnit(costs, outlook.yields.used)) },
   { label: "Break-even price", formula: breakEvenPriceFormula, now: (costs, { outlook }) => priceNeededCell(breakEvenPrice(costs, outlook.yields.used), { bold: true }) },
   { label: "Break-even yield", formula: breakEvenYieldFormula, now: (costs, { outlook }) => yieldNeededCell(breakEvenYield(costs, outlook.price), { bold: true }) },
   { label: `Net return per ${area}`, formula: netFormula, now: (costs, { outlook }) => moneyCell(netPerArea(costs, outlook.yields.used, outlook.price), subtotal) },

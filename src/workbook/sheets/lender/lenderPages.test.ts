@@ -43,6 +43,13 @@ describe("the lender pages", () => {
     expect(price[4]!.value).toBe(Number(outlook.breakEvenPrice.cashNeed!.toDecimalPlaces(2, Decimal.ROUND_CEIL)));
   });
 
+  it("name the unit of yield where all crops have one, and leave it to the columns where they differ", () => {
+    const labels = (of: typeof sheet) => of.rows.map(([first]) => String(first?.value ?? "")).filter((words) => /^(Price|Cost) per (bu|unit)/.test(words));
+    expect(labels(sheet)).toEqual(["Price per bu (may be changed)", "Cost per bu moving with it", "Cost per bu"]);
+    const mixed = lenderPages(reportOf({ ...season, crops: [season.crops[0]!, { ...soybeans, yieldUnit: "t" }] }), { date: "2031-06-15" });
+    expect(labels(mixed)).toEqual(["Price per unit of yield (may be changed)", "Cost per unit of yield moving with it", "Cost per unit of yield"]);
+  });
+
   it("let a reader change price, yield, share, other income and costs, and nothing else", () => {
     const inputs = cells.filter((cell) => cell.style?.fill === "input");
     expect(inputs).toHaveLength(2 * (4 + 8));

@@ -33,7 +33,7 @@ const whole = (value: Decimal): Decimal => value.toDecimalPlaces(0, Decimal.ROUN
 /** The lines of one crop. Each is shown to the whole; the last reason takes what rounding leaves, so that the print adds up. */
 export function reasonLines({ plan, outlook, ...crop }: CropFigures, layer: Layer): readonly Line[] {
   const all = reasons({ plan, outlook, ...crop }, layer);
-  const first = all.slice(0, named).map((reason) => ({ words: reasonWords(reason), amount: whole(reason.effect), bold: false }));
+  const first = all.slice(0, named).map((reason) => ({ words: reasonWords(reason, crop.yieldUnit), amount: whole(reason.effect), bold: false }));
   const from = whole(plan.netPerArea[layer].times(plan.area));
   const to = whole(outlook.netPerArea[layer].times(outlook.area));
   const rest = to.minus(from).minus(sum(first.map(({ amount }) => amount)));
@@ -45,9 +45,9 @@ export function reasonLines({ plan, outlook, ...crop }: CropFigures, layer: Laye
 /** Characters that fit beside the amount. */
 const longest = 29;
 
-function reasonWords({ of, effect }: Reason): string {
+function reasonWords({ of, effect }: Reason, yieldUnit: string): string {
   if (of === "yield") return `yield ${effect.isNegative() ? "below" : "above"} the goal`;
-  if (typeof of === "string") return "cost per unit of yield";
+  if (typeof of === "string") return `cost per ${yieldUnit}`;
   const withKind = `${of.name} (${of.kind})`;
   return of.name.toLowerCase() === of.kind || withKind.length > longest ? of.name.slice(0, longest) : withKind;
 }
