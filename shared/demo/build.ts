@@ -9,7 +9,8 @@ import { demoTables, withSlips, type DemoTable } from "./tables";
 
 const about = [
   "Demo season: an invented farm in the middle of June 2026",
-  "14 fields, 1,900 acres of corn, soybeans and winter wheat. Nothing in it is real: names, prices and counts are made up.",
+  "14 fields, 1,900 acres of corn, soybeans and winter wheat.",
+  "Nothing in it is real: names, prices and counts are made up.",
   "",
   "Worth a look",
   "Fertilizer costs more than planned, because prices rose after the budget was set (Purchases, Items).",

@@ -40,7 +40,7 @@ const firstOfMay = 47969;
 
 const seasonTable = table("Season",
   must("Setting", "Season year", "One of the settings listed.", { choices: settingNames, width: 26 }),
-  must("Value", 2031, "The value of the setting.", { width: 16 }),
+  must("Value", 2031, "The value of the setting.", { width: 38 }),
   may("Note", replace, "Anything to remember about it.", { width: 40 }));
 
 const cropsTable = table("Crops",
@@ -95,9 +95,9 @@ const purchasesTable = table("Purchases",
   may("Amount", "", "Money for the line before freight and rebate.", { numberFormat: money }),
   may("Freight", "", "Money paid to bring it.", { numberFormat: money }),
   may("Rebate", "", "Money given back.", { numberFormat: money }),
-  may("Supplier", "", "Who sold it.", { width: 24 }),
+  may("Supplier", "", "Who sold it.", { width: 26 }),
   may("Paid on", "", "When it is paid. Blank: the date of the invoice.", { numberFormat: date }),
-  may("Note", "", "Anything to remember.", { width: 24 }));
+  may("Note", "", "Anything to remember.", { width: 36 }));
 
 const fieldOrCrop = (): Entry => must("Field or Crop", "Corn", "A field, or a crop for all its fields.", { width: 20 });
 const status = (): Entry => must("Status", "plan", "plan, or done. The row of the plan stays; what is done is taken off it.", { choices: statuses });
@@ -106,14 +106,14 @@ const applicationsTable = table("Applications",
   fieldOrCrop(),
   must("Item", replace, "A name from the table Items.", { width: 24 }),
   must("Rate", 34000, "How much per area.", { numberFormat: quantity }),
-  must("Rate unit", "seeds/ac", "Unit per area: seeds/ac, lb/ac, gal/ac, fl oz/ac, lb N/ac."),
+  must("Rate unit", "seeds/ac", "Unit per area: seeds/ac, lb/ac, gal/ac, fl oz/ac, lb N/ac.", { width: 18 }),
   may("Acres", "", "Blank: the whole field or crop.", { numberFormat: quantity }),
   may("Date", firstOfMay + 1, "When it is planned or was done.", { numberFormat: date }),
   status());
 
 const operationsTable = table("Operations",
   fieldOrCrop(),
-  must("Operation", "Planting", "The pass, by one name all season.", { width: 20 }),
+  must("Operation", "Planting", "The pass, by one name all season.", { width: 28 }),
   may("Acres", "", "Blank: the whole field or crop.", { numberFormat: quantity }),
   may("Passes", 1, "How often it goes over the area.", { numberFormat: quantity }),
   may("Rate", 22, "Money by the basis; leave blank for a machine of your own.", { numberFormat: money }),
@@ -133,7 +133,7 @@ const part = (before: "" | "Tractor "): readonly Entry[] => {
     may(name("Age"), "", "Years old when bought at that price.", { numberFormat: quantity }),
     entry(name("Years kept"), before === "" ? 10 : "", "Years until it is sold or traded.", { numberFormat: quantity }),
     may(name("Hours a year"), "", "Blank: the hours of the season's own passes.", { numberFormat: quantity }),
-    may(name("Repair class"), "", "Computes repairs by published factors. Blank: enter repairs as they come.", { choices: repairClasses }),
+    may(name("Repair class"), "", "Computes repairs by published factors. Blank: enter repairs as they come.", { choices: repairClasses, width: 20 }),
     may(name("Remaining value class"), "", "Computes what it is worth in the end. Blank: nothing, or the salvage value.", { choices: remainingValueClasses }),
     may(name("Salvage value"), "", "What it will be worth, money.", { numberFormat: money }),
   ];
@@ -151,12 +151,12 @@ const machinesTable = table("Machines",
   may("Real interest rate", 0.045, "Interest less inflation on what it is worth; 0 for none.", { numberFormat: percent }),
   may("Taxes, insurance, housing", 0.01, "A year, as a part of its mean value. Blank: 1 %.", { numberFormat: percent }),
   may("Labour per hour", 24, "Blank: the setting Labour per hour.", { numberFormat: money }),
-  may("Labour", "unpaid labour", "Whether the hours are paid.", { choices: machineLabour }),
+  may("Labour", "unpaid labour", "Whether the hours are paid.", { choices: machineLabour, width: 16 }),
   may("Tractor", "", "The tractor's name; the same name on every row that it pulls. Blank: self-propelled."),
   ...part("Tractor "));
 
 const otherCostsTable = table("Other costs",
-  must("Item", replace, "What it is for.", { width: 24 }),
+  must("Item", replace, "What it is for.", { width: 34 }),
   must("Kind", "overhead", "What kind of cost it is.", { choices: kinds, width: 18 }),
   must("Amount", 2500, "Money by the basis.", { numberFormat: money }),
   must("Basis", "whole farm", "What the amount is for.", { choices: otherBases, width: 18 }),
@@ -210,9 +210,9 @@ const harvestTable = table("Harvest",
   may("Test weight", "", "Pounds in a bushel.", { numberFormat: quantity }));
 
 const changesTable = table("Changes",
-  must("Change", replace, "What is weighed; all lines of one change have the same name.", { width: 24 }),
+  must("Change", replace, "What is weighed; all lines of one change have the same name.", { width: 30 }),
   must("Quadrant", "added costs", "Which of the four boxes the line belongs to.", { choices: quadrants, width: 18 }),
-  must("Item", "Attachment", "What the line is.", { width: 24 }),
+  must("Item", "Attachment", "What the line is.", { width: 30 }),
   may("Quantity", 16, "How many. A yield gain may stay blank: then the answer is the gain that pays.", { numberFormat: quantity }),
   may("Unit", "row", "Of what. For a yield, the yield unit of the crop."),
   may("Price", 300, "Money per unit. Blank on a yield of the crop: its expected price less what moves with yield, times the operator's share.", { numberFormat: money }),

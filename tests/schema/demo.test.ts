@@ -39,6 +39,12 @@ describe("the demo season", () => {
     expect(report.problemsOf({ of: "crop", name: "Corn" })).toHaveLength(2);
   });
 
+  it("has room for every text in its column, so that none is cut off on paper", () => {
+    const cutOff = demoTables().flatMap(({ template, rows }) => template.columns.flatMap(({ heading, width }, index) =>
+      rows.map((row) => String(row[index] ?? "")).filter((text) => text.length > width).map((text) => `${template.sheet}, ${heading}: ${text}`)));
+    expect(cutOff).toEqual([]);
+  });
+
   it("stands in the committed workbooks as in the comma-separated tables", async () => {
     for (const [name, tables] of [["demo-season", demoTables()], ["demo-season-with-problems", withSlips(demoTables())]] as const) {
       const { content } = await reportOf(name);
