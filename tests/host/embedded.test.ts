@@ -56,8 +56,12 @@ async function fileOf({ sheets, dateSystem }: Fixture): Promise<Uint8Array> {
   put("[Content_Types].xml", content);
   put("xl/_rels/workbook.xml.rels", `<Relationships xmlns="${packageRelationships}"><Relationship Id="rId2" Type="${office}/styles" Target="styles.xml"/>${relationships.join("")}</Relationships>`);
   put("xl/workbook.xml", `<workbook xmlns="${spreadsheet}" xmlns:r="${office}"><workbookPr${dateSystem === "1904" ? " date1904=\"1\"" : ""}/><sheets>${sheets.map(({ name }, index) => `<sheet name="${escape(name)}" sheetId="${index + 1}" r:id="rId${index + 10}"/>`).join("")}</sheets>${names.length === 0 ? "" : `<definedNames>${names.join("")}</definedNames>`}</workbook>`);
+  put("xl/styles.xml", strFromU8(parts.get("xl/styles.xml")!).replace("<cellXfs count=\"1\">", "<cellXfs count=\"2\">").replace("</cellXfs>", "<xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\" applyProtection=\"1\"><protection locked=\"0\"/></xf></cellXfs>"));
   return pack(parts);
 }
+
+/** The style of cells that are not locked, by its place in the list of styles. */
+const unlockedStyle = 1;
 
 function sheetXml(sheet: FixtureSheet, tables: number): string {
   const rows = sheet.cells.map((cells, row) => {
@@ -65,11 +69,12 @@ function sheetXml(sheet: FixtureSheet, tables: number): string {
       const formula = sheet.formulas?.[cellName({ row, column })];
       if (value === "" && formula === undefined) return [];
       const name = cellName({ row, column });
+      const style = sheet.unlocked?.includes(name) ? ` s="${unlockedStyle}"` : "";
       const f = formula === undefined ? "" : `<f>${escape(formula.slice(1))}</f>`;
-      if (typeof value === "number") return [`<c r="${name}">${f}<v>${value}</v></c>`];
-      if (typeof value === "boolean") return [`<c r="${name}" t="b">${f}<v>${value ? 1 : 0}</v></c>`];
-      if (value.startsWith("#")) return [`<c r="${name}" t="e">${f}<v>${value}</v></c>`];
-      return [`<c r="${name}" t="inlineStr"><is><t xml:space="preserve">${escape(value)}</t></is></c>`];
+      if (typeof value === "number") return [`<c r="${name}"${style}>${f}<v>${value}</v></c>`];
+      if (typeof value === "boolean") return [`<c r="${name}"${style} t="b">${f}<v>${value ? 1 : 0}</v></c>`];
+      if (value.startsWith("#")) return [`<c r="${name}"${style} t="e">${f}<v>${value}</v></c>`];
+      return [`<c r="${name}"${style} t="inlineStr"><is><t xml:space="preserve">${escape(value)}</t></is></c>`];
     });
     return `<row r="${row + 1}"${sheet.hiddenRows?.includes(row + 1) ? " hidden=\"1\"" : ""}>${xml.join("")}</row>`;
   });

@@ -12,8 +12,10 @@ export type FixtureSheet = {
   readonly tables?: readonly FixtureTable[];
   /** Rows hidden by hand or by a filter, from 1 as Excel counts them. */
   readonly hiddenRows?: readonly number[];
-  /** The sheet is protected without a password, with all cells locked. */
+  /** The sheet is protected without a password, with all cells locked but those of `unlocked`. */
   readonly locked?: boolean;
+  /** Cells that are not locked, by address (`B2`). */
+  readonly unlocked?: readonly string[];
   /** The sheet bears our mark (`resultSheetMark`), as if we had made it earlier. */
   readonly ours?: boolean;
 };

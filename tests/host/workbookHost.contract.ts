@@ -287,6 +287,15 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         await expectRefusal(host.changeCells([{ table: "Fields", row: 1, column: "Acres", value: 1 }]), "protected", /protect/i);
         expect(tableOf((await host.read()).tables, "Fields").rows).toEqual(fields.rows);
       });
+
+      it("changes the cells of a protected sheet that are not locked, and none where one of them is", async () => {
+        const { host } = await workbook({ sheets: [{ ...fieldsSheet!, locked: true, unlocked: ["C2"] }, ...others] });
+        const free = { table: "Fields", row: 1, column: "Acres", value: 40.5 };
+        await expectRefusal(host.changeCells([free, { ...free, row: 2 }]), "protected", /protect/i);
+        expect(tableOf((await host.read()).tables, "Fields").rows).toEqual(fields.rows);
+        await host.changeCells([free]);
+        expect(tableOf((await host.read()).tables, "Fields").rows[0]).toEqual([...fields.rows[0]!.slice(0, 2), 40.5]);
+      });
     });
 
     describe("select and selection", () => {

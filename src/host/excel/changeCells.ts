@@ -4,7 +4,8 @@ import { asTyped } from "./typed";
 
 /**
  * Puts values into cells of tables, in one round trip after three that read: the tables, their headings, the cells. A value
- * takes nothing of a cell but what stands in it, so its number format stays.
+ * takes nothing of a cell but what stands in it, so its number format stays. On a protected sheet the cells that are not
+ * locked may be changed.
  *
  * @throws HostError before anything is written: `missing` for a place that is not there, `formula`, `protected`
  */
@@ -19,12 +20,16 @@ export async function changeCells(context: Excel.RequestContext, changes: readon
   };
   const asked = new Map([...new Set(changes.map(({ table }) => table))].map((name) => [name, askTable(named(name))] as const));
   await context.sync();
-  const cells = changes.map((change) => ({ change, cell: cellOf(asked.get(change.table)!, change).load("formulas") }));
+  const cells = changes.map((change) => ({ change, cell: cellOf(asked.get(change.table)!, change).load("formulas,format/protection/locked") }));
   await context.sync();
   for (const { change: { table, row, column }, cell } of cells) {
+    const { sheet } = asked.get(table)!;
     const [[found] = []] = cell.formulas as unknown[][];
     if (typeof found === "string" && found.startsWith("=")) {
       throw new HostError("formula", `${table}, row ${row}, ${column} holds a formula, which is not written over.`);
+    }
+    if (sheet.protection.protected && cell.format.protection.locked) {
+      throw new HostError("protected", `The sheet ${sheet.name} is protected, so ${table}, row ${row}, ${column} cannot be changed. Unprotect it, then try again.`);
     }
   }
   goOn();
@@ -36,12 +41,9 @@ const askTable = (table: Excel.Table) => ({
   columns: table.columns.load("items/name"), body: table.getDataBodyRange().load("rowCount"), sheet: table.worksheet.load("name,protection/protected"),
 });
 
-function cellOf({ columns, body, sheet }: ReturnType<typeof askTable>, { table, row, column }: CellChange): Excel.Range {
+function cellOf({ columns, body }: ReturnType<typeof askTable>, { table, row, column }: CellChange): Excel.Range {
   const index = columns.items.findIndex(({ name }) => sameName(name, column));
   if (index < 0) throw new HostError("missing", `The table ${table} has no column ${column}.`);
   if (row < 1 || row > body.rowCount) throw new HostError("missing", `The table ${table} has no row ${row}.`);
-  if (sheet.protection.protected) {
-    throw new HostError("protected", `The sheet ${sheet.name} is protected, so ${table}, row ${row}, ${column} cannot be changed. Unprotect it, then try again.`);
-  }
   return body.getCell(row - 1, index);
 }

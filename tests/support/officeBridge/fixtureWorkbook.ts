@@ -11,7 +11,7 @@ export function workbookFrom({ dateSystem, sheets }: Fixture): WorkbookModel {
   return workbook;
 }
 
-function fillSheet(workbook: WorkbookModel, sheet: SheetModel, { cells, formulas = {}, tables = [], ours, locked }: FixtureSheet): void {
+function fillSheet(workbook: WorkbookModel, sheet: SheetModel, { cells, formulas = {}, tables = [], ours, locked, unlocked = [] }: FixtureSheet): void {
   cells.forEach((row, down) => row.forEach((value, across) => {
     if (value !== "") workbook.put({ sheet }, down, across, value, formulas[letters(across) + String(down + 1)]);
   }));
@@ -21,6 +21,10 @@ function fillSheet(workbook: WorkbookModel, sheet: SheetModel, { cells, formulas
   }
   if (ours) sheet.names.push({ name: resultSheetMark, formula: "=TRUE", visible: false });
   sheet.locked = locked ?? false;
+  for (const address of unlocked) {
+    const { row, column } = blockAt(sheet, address);
+    sheet.unlocked.add(`${row},${column}`);
+  }
 }
 
 export function snapshotOf(workbook: WorkbookModel): Snapshot {

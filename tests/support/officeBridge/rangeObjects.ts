@@ -113,6 +113,7 @@ class RangeFormat {
   get Font(): RangeFont { return new RangeFont(this.range); }
   get Fill(): RangeFill { return new RangeFill(this.range); }
   get Borders(): RangeBorders { return new RangeBorders(this.range); }
+  get Protection(): RangeProtection { return new RangeProtection(this.range); }
   set ColumnWidth(points: number) {
     const { sheet, column, columns } = this.range.block;
     for (let each = column; each < column + columns; each += 1) sheet.widths.set(each, points);
@@ -129,6 +130,15 @@ class RangeFont {
 class RangeFill {
   constructor(readonly range: RangeObject) {}
   set Color(value: string) { this.range.look("fill", value); }
+}
+class RangeProtection {
+  constructor(readonly range: RangeObject) {}
+  /** `null` where some of the cells are locked and others are not. */
+  get Locked(): boolean | null {
+    const { sheet, row, column, rows, columns } = this.range.block;
+    const locks = new Set(Array.from({ length: rows * columns }, (_, at) => !sheet.isUnlocked(row + Math.floor(at / columns), column + (at % columns))));
+    return locks.size === 1 ? [...locks][0]! : null;
+  }
 }
 class RangeBorders {
   constructor(readonly range: RangeObject) {}

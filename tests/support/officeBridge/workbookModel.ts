@@ -24,8 +24,12 @@ export class SheetModel {
   merges: string[] = [];
   frozenRows = 0;
   locked = false;
+  /** Cells that may be changed on a locked sheet, as `row,column`. */
+  readonly unlocked = new Set<string>();
   visibility = "Visible";
   constructor(readonly id: string, readonly name: string) {}
+
+  isUnlocked = (row: number, column: number): boolean => this.unlocked.has(`${row},${column}`);
 
   cell(row: number, column: number): CellModel | undefined {
     return this.cells[row]?.[column];
@@ -60,9 +64,10 @@ export class WorkbookModel {
     return sheet;
   }
 
-  /** Changes what a cell holds; refuses on a locked sheet. */
+  /** Changes what a cell holds; refuses a locked cell of a locked sheet. */
   put({ sheet }: { sheet: SheetModel }, row: number, column: number, value: Cell, formula?: string): void {
-    this.touch(sheet);
+    if (sheet.locked && sheet.isUnlocked(row, column)) this.note({ sheet });
+    else this.touch(sheet);
     const cell = sheet.cellToChange(row, column);
     cell.value = value;
     if (formula === undefined) delete cell.formula;
@@ -72,7 +77,11 @@ export class WorkbookModel {
   /** Notes a change, for the events, and refuses it on a locked sheet. */
   touch(sheet: SheetModel, table?: TableModel): void {
     if (sheet.locked) throw new HostRefusal("AccessDenied", "You cannot perform the requested operation.");
-    if (this.changes.at(-1)?.sheet !== sheet) this.changes.push(table ? { sheet, table } : { sheet });
+    this.note(table ? { sheet, table } : { sheet });
+  }
+
+  private note(change: Change): void {
+    if (this.changes.at(-1)?.sheet !== change.sheet) this.changes.push(change);
   }
 
   /** Makes room for body rows under a table, moving what is below in its columns down, and goes on with calculated columns. */
