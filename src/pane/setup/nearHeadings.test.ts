@@ -1,42 +1,66 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { inputTables } from "../../workbook/templates";
+import { plain } from "../../workbook/words";
 import { firstMatching } from "./matchView";
-import { alsoCalled, nearHeadings, proposalWords } from "./nearHeadings";
+import { nearHeadings, proposalWords, tradeWord } from "./nearHeadings";
+import { tradeHeadings } from "./tradeHeadings";
 
 const near = (table: string, headings: readonly string[]) => {
   const model = inputTables.find(({ name }) => name === table)!;
   return Object.fromEntries(nearHeadings(model, headings, firstMatching(model, headings)));
 };
+const ourHeadings = inputTables.flatMap(({ columns }) => columns.map(({ heading }) => heading));
 
 describe("headings that may mean a column of ours", () => {
   it("are the words that farm records use, whatever their signs and capitals", () => {
     expect(near("Purchases", ["Date", "Product", "Qty.", "U.O.M.", "Unit cost ($)", "Total", "Vendor", "Comments"])).toEqual({
       Item: "Product", Quantity: "Qty.", Unit: "U.O.M.", "Unit price": "Unit cost ($)", Amount: "Total", Supplier: "Vendor", Note: "Comments",
     });
-    expect(near("Fields", ["Field name", "Crop", "Ac", "Target yield", "Cash rent", "APH"])).toEqual({
-      Field: "Field name", "Yield goal": "Target yield", "Rent per acre": "Cash rent", "Proven yield": "APH",
+    expect(near("Fields", ["Field name", "Crop", "Ac.", "Var.", "Target yield", "Rent/ac", "APH"])).toEqual({
+      Field: "Field name", Acres: "Ac.", "Hybrid or variety": "Var.", "Yield goal": "Target yield", "Rent per acre": "Rent/ac", "Proven yield": "APH",
     });
+    expect(near("Harvest", ["Field", "Date", "Bu", "Mst", "TW"])).toEqual({ "Weight or bushels": "Bu", Moisture: "Mst", "Test weight": "TW" });
   });
 
-  it("are slips of the pen, and no short words", () => {
-    expect(near("Purchases", ["Dat", "Quantitiy", "Frieght", "Iten", "Unot price"])).toEqual({ Quantity: "Quantitiy", Freight: "Frieght", Item: "Iten", "Unit price": "Unot price" });
-    expect(near("Purchases", ["Delivered", "Lot", "Field"])).toEqual({});
+  it("are plurals and slips of the pen, but no short word for another", () => {
+    expect(near("Purchases", ["Dates", "Quantitiy", "Frieghts", "Suplier", "Unot price"])).toEqual({ Date: "Dates", Quantity: "Quantitiy", Supplier: "Suplier", "Unit price": "Unot price" });
+    expect(near("Purchases", ["Delivered", "Lot", "Field", "Rate", "Iten"])).toEqual({});
+    expect(near("Sales", ["Rate"])).toEqual({});
   });
 
-  it("are left to the grower where two may mean the same, or one two columns", () => {
+  it("are left to the grower where two may mean the same, or one two columns, one of them matched or not", () => {
     expect(near("Purchases", ["Price", "Unit cost"])).toEqual({});
+    expect(near("Purchases", ["Cost"])).toEqual({});
+    expect(near("Purchases", ["Amount", "Cost"])).toEqual({});
+    expect(near("Other_costs", ["Cost"])).toEqual({ Amount: "Cost" });
+    expect(near("Fields", ["Planting date", "Population", "Yield"])).toEqual({});
     expect(near("Applications", ["Crop", "Field", "Unit"])).toEqual({ "Rate unit": "Unit" });
     expect(near("Crops", ["Prices"])).toEqual({});
+  });
+
+  it("are words of the trade before they are slips", () => {
+    expect(near("Fields", ["Planned date"])).toEqual({ "Planned planting date": "Planned date" });
   });
 
   it("are none that stand for a column already", () => {
     expect(near("Purchases", ["Unit price", "Price", "Amount", "Total"])).toEqual({});
   });
+
+  it("are proposed once each, whatever the headings", () => {
+    const words = [...new Set([...Object.values(tradeHeadings).flat(), ...ourHeadings])];
+    fc.assert(fc.property(fc.constantFrom(...inputTables), fc.uniqueArray(fc.constantFrom(...words), { maxLength: 30 }), (table, headings) => {
+      const first = firstMatching(table, headings);
+      const together = [...first, ...nearHeadings(table, headings, first)].filter(([, own]) => own !== "");
+      expect(new Set(together.map(([, own]) => own)).size).toBe(together.length);
+      expect(new Set(together.map(([column]) => column)).size).toBe(together.length);
+    }));
+  });
 });
 
-it("gives other words only to headings that a table has", () => {
-  const known = new Set(inputTables.flatMap(({ columns }) => columns.map(({ heading }) => heading)));
-  expect(Object.keys(alsoCalled).filter((heading) => !known.has(heading))).toEqual([]);
+it("gives other words only to headings that a table has, spelled as they are compared", () => {
+  expect(Object.keys(tradeHeadings).filter((heading) => !ourHeadings.includes(heading))).toEqual([]);
+  for (const words of Object.values(tradeHeadings)) expect(words.map((word) => plain(tradeWord(word)))).toEqual(words);
 });
 
 it("says what it proposes in words", () => {

@@ -1,0 +1,83 @@
+/** Words that growers and dealers write above a column instead of ours. Common practice, from memory. */
+
+/**
+ * Other words for a heading of ours, spelled as they are compared: small letters, no spaces, no points. A word that stands under
+ * two headings of one table (a cost may be a price or an amount) proposes neither there; it serves the tables that have only one of them.
+ */
+export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
+  "Crop": ["commodity", "cropname"],
+  "Yield unit": ["uom", "unit"],
+  "Weight per bu": ["lbperbu", "lbsperbu", "lbperbushel", "bushelweight", "testweight"],
+  "Standard moisture": ["stdmoisture", "basemoisture"],
+  "Expected price": ["price", "budgetprice", "planprice", "estprice"],
+  "Per-unit selling cost": ["sellingcost", "marketingcost"],
+  "Expected harvest moisture": ["harvestmoisture", "expectedmoisture"],
+  "Other income per acre": ["otherincome", "programpayments"],
+
+  "Field": ["fieldname", "fieldid", "fieldno", "paddock", "block", "parcel", "name", "fieldnumber"],
+  "Acres": ["plantedacres", "tillableacres", "acreage"],
+  "Hybrid or variety": ["hybrid", "variety", "var", "hyb", "hybridpervariety", "cultivar", "seedvariety"],
+  "Yield goal": ["goal", "targetyield", "budgetyield", "planyield", "yield", "goalyield", "yieldtarget", "expectedyield", "plannedyield"],
+  "Planned planting date": ["planneddate", "plantingdate", "plantdate"],
+  "Planted date": ["planted", "dateplanted", "plantingdate", "plantdate"],
+  "Seeds dropped": ["seedingrate", "seedrate", "droppedpopulation", "seedsperacre", "population", "pop", "seeddrop"],
+  "Target stand": ["finalstand", "standgoal", "plantsperacre", "population", "pop", "targetpopulation"],
+  "Row width": ["rowspacing", "spacing"],
+  "Tenure": ["ownperrent", "landtenure"],
+  "Rent per acre": ["rent", "cashrent", "landrent"],
+  "Land charge per acre": ["landcharge", "landcost"],
+  "Operator share of crop %": ["operatorshare", "cropshare", "myshare"],
+  "Proven yield": ["aph", "aphyield", "averageyield", "avgyield", "historicyield", "yield", "approvedyield"],
+
+  "Item": ["product", "input", "description", "desc", "material", "article", "expense", "name"],
+  "Kind": ["type", "category", "costtype"],
+  "Pack name": ["pack", "package", "container"],
+  "Pack size": ["packagesize", "containersize", "size"],
+  "Pack unit": ["packageunit", "sizeunit", "uom"],
+  "Plan price per pack": ["planprice", "budgetprice", "packprice", "price", "budgetedprice"],
+  "Analysis N-P-K": ["analysis", "grade"],
+  "Sites of action": ["moa", "siteofaction", "hracgroup", "modeofaction"],
+  "Operator share of cost %": ["operatorshare", "costshare"],
+
+  "Date": ["invoicedate", "datebought", "purchasedate", "datesold", "saledate", "harvestdate", "dateapplied", "when", "day"],
+  "Quantity": ["qty", "count", "units", "quantitybought"],
+  "Unit": ["uom", "um", "measure", "units", "unitofmeasure"],
+  "Unit price": ["unitcost", "price", "priceperunit", "costperunit", "$perunit", "priceeach", "each", "cost"],
+  "Amount": ["amt", "total", "linetotal", "extendedprice", "extension", "ext", "extprice", "cost", "totalcost", "totalprice", "invoiceamount"],
+  "Freight": ["shipping", "delivery", "carriage", "haulage", "freightin"],
+  "Rebate": ["discount", "credit"],
+  "Supplier": ["vendor", "dealer", "seller", "retailer", "boughtfrom"],
+  "Paid on": ["datepaid", "paid", "paiddate", "paymentdate"],
+  "Note": ["notes", "comment", "comments", "remark", "remarks", "memo"],
+  "Remark": ["note", "notes", "comment", "comments", "remarks", "memo"],
+
+  "Field or Crop": ["field", "crop", "where", "fieldname"],
+  "Rate": ["applicationrate", "apprate", "customrate", "interestrate", "apr"],
+  "Rate unit": ["uom", "rateuom", "unit"],
+  "Status": ["state"],
+  "Operation": ["pass", "task", "job", "work", "activity", "fieldwork"],
+  "Passes": ["trips", "times", "timesover"],
+  "Machine": ["implement", "equipment"],
+  "Basis": ["per"],
+
+  "Shared over": ["allocateto", "sharedby"],
+  "Name": ["loan", "lender"],
+  "Balance": ["owed", "outstanding", "loanbalance"],
+  "Payment": ["pmt", "installment", "instalment"],
+  "Payments a year": ["paymentsperyear", "pmtsperyear"],
+  "Next due": ["duedate", "due", "nextpayment"],
+
+  "Approved yield": ["aph", "aphyield", "guaranteeyield"],
+  "Coverage": ["coveragelevel", "level"],
+  "Projected price": ["springprice", "baseprice"],
+  "Harvest price": ["fallprice"],
+
+  "Length": ["rowlength", "feet"],
+  "Plants": ["stand", "livingplants", "plantscounted", "count", "plantcount"],
+  "Doubtful plants": ["doubtful", "weak", "weakplants"],
+  "Price": ["pricepaid", "contractprice", "cashprice", "priceperbu", "priceperbushel", "$perbu", "unitprice", "unitcost", "saleprice", "salesprice"],
+  "Delivery month": ["delivery", "deliver", "deliveryperiod"],
+  "Weight or bushels": ["bushels", "bu", "weight", "netweight", "netbushels", "pounds", "lbs"],
+  "Moisture": ["moist", "mst", "h2o", "moisturepct"],
+  "Test weight": ["tw", "testwt"],
+};
