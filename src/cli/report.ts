@@ -46,6 +46,12 @@ function today(): string {
   return [now.getFullYear(), String(now.getMonth() + 1).padStart(2, "0"), String(now.getDate()).padStart(2, "0")].join("-");
 }
 
+// Whoever reads may stop before the end, as `head` does.
+process.stdout.on("error", (cause: NodeJS.ErrnoException) => {
+  if (cause.code !== "EPIPE") throw cause;
+  process.exit();
+});
+
 try {
   process.exitCode = await run(process.argv.slice(2));
 } catch (error) {

@@ -105,6 +105,15 @@ describe("a season with problems", () => {
   });
 });
 
+it("ends without a word where nobody reads on", async () => {
+  const child = spawn(process.execPath, [at("report.mjs"), season, "--json"], { stdio: ["ignore", "pipe", "pipe"] });
+  child.stdout.destroy();
+  const error: string[] = [];
+  child.stderr.setEncoding("utf8").on("data", (text: string) => error.push(text));
+  await new Promise((ended) => child.on("close", ended));
+  expect(error).toEqual([]);
+});
+
 describe("what cannot be done", () => {
   const refused = async (words: readonly string[], sentence: RegExp) => {
     const { code, out, error } = await report(...words);
