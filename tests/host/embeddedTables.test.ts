@@ -1,5 +1,6 @@
 /** Tables of the embedded workbook: rows, headings and totals, and what points at them. */
-import { describe, expect, it } from "vitest";
+import { Element } from "@xmldom/xmldom";
+import { describe, expect, it, vi } from "vitest";
 import { newWorkbook, type EmbeddedWorkbook } from "../../src/host/embedded";
 import type { Cell } from "../../src/workbook/cell";
 import { entries, opened, partsOf, place, sound } from "../support/xlsx/opened";
@@ -96,6 +97,20 @@ describe("entries right under a table", () => {
     expect((await workbook.read()).tables[0]!.rows).toEqual([["Note", 100, "term"], ["Two", "", ""], ["", 3, ""]]);
     expect(workbook.cellAt("Loans", place("B4")).numberFormat).toBe("#,##0.00");
     sound(workbook);
+  });
+
+  it("look into the parts of the workbook no more often for many rows than for few", async () => {
+    const looking = vi.spyOn(Element.prototype, "getElementsByTagNameNS");
+    const looks = async (rows: number) => {
+      const workbook = await loans();
+      looking.mockClear();
+      workbook.setCells("Loans", Array.from({ length: rows }, (_, index) => ({ row: 2 + index, column: 0, value: "x" })));
+      const count = looking.mock.calls.length;
+      expect((await workbook.read()).tables[0]!.rows).toHaveLength(1 + rows);
+      return count;
+    };
+    expect(await looks(400)).toBe(await looks(4));
+    looking.mockRestore();
   });
 
   it("fill its calculated columns", () => {

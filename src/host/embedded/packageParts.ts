@@ -16,10 +16,20 @@ export function relationshipsPart(part: string): string {
 /** What a part points at inside the package, its targets as names of parts. */
 export function relationshipsOf(parts: Parts, part: string): readonly Relationship[] {
   const bytes = parts.get(relationshipsPart(part));
-  if (bytes === undefined) return [];
-  return elements(documentOf(bytes), "Relationship").filter((each) => each.getAttribute("TargetMode") !== "External").map((each) => ({
-    id: each.getAttribute("Id") ?? "", type: each.getAttribute("Type") ?? "", target: nameIn(parts, resolved(part, each.getAttribute("Target") ?? "")),
+  return bytes === undefined ? [] : readRelationships(bytes, part).map((each) => ({ ...each, target: nameIn(parts, each.target) }));
+}
+
+const readBefore = new WeakMap<Uint8Array, { readonly part: string; readonly relationships: readonly Relationship[] }>();
+
+/** The same as it stands in the bytes, read once: every cell of the grid asks on its way to its style. */
+function readRelationships(bytes: Uint8Array, part: string): readonly Relationship[] {
+  const before = readBefore.get(bytes);
+  if (before?.part === part) return before.relationships;
+  const relationships = elements(documentOf(bytes), "Relationship").filter((each) => each.getAttribute("TargetMode") !== "External").map((each) => ({
+    id: each.getAttribute("Id") ?? "", type: each.getAttribute("Type") ?? "", target: resolved(part, each.getAttribute("Target") ?? ""),
   }));
+  readBefore.set(bytes, { part, relationships });
+  return relationships;
 }
 
 export const isOfType = ({ type }: Relationship, name: string): boolean => type.endsWith(`/${name}`);
@@ -49,8 +59,8 @@ export function resolved(part: string, target: string): string {
 export function workbookPart(parts: Parts): string {
   const bytes = parts.get("_rels/.rels");
   if (bytes === undefined) throw new Damaged("the package does not say what is in it");
-  const main = elements(documentOf(bytes), "Relationship").find((each) => (each.getAttribute("Type") ?? "").endsWith("/officeDocument"));
-  const name = main === undefined ? null : nameIn(parts, resolved("", main.getAttribute("Target") ?? ""));
+  const main = readRelationships(bytes, "").find((each) => isOfType(each, "officeDocument"));
+  const name = main === undefined ? null : nameIn(parts, main.target);
   if (name === null || !parts.has(name)) throw new Damaged("the package has no workbook");
   return name;
 }

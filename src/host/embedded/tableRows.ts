@@ -47,8 +47,9 @@ export function withGrownTables(before: State, sheet: string, edits: readonly Ce
     const { area } = table;
     const ofTable = edits.filter(({ column }) => column >= area.left && column <= area.right);
     const rows = new Set(ofTable.filter(({ value, formula }) => value !== "" || formula !== undefined).map(({ row }) => row));
+    const isFree = freeBelow(state, table);
     let more = 0;
-    while (rows.has(area.bottom + more + 1) && isFree(state, table, area.bottom + more + 1)) more += 1;
+    while (rows.has(area.bottom + more + 1) && isFree(area.bottom + more + 1)) more += 1;
     if (more === 0) continue;
     const given = new Set(ofTable.map(({ row, column }) => `${row},${column}`));
     const data = dataOf(state, sheetNamed(state, sheet).part);
@@ -93,16 +94,19 @@ const isBlankRow = (data: SheetData, { top, left, right }: Area): boolean => {
   return true;
 };
 
-/** Whether nothing stands in a row below a table, as wide as the table is. */
-function isFree(state: State, { area: { left, right }, sheet }: TableEntry, row: number): boolean {
+/** Tells of rows below a table whether nothing stands in them, as wide as the table is. What is asked once is asked for all rows. */
+function freeBelow(state: State, { area: { left, right }, sheet }: TableEntry): (row: number) => boolean {
   const data = dataOf(state, sheetNamed(state, sheet).part);
-  const meets = (area: Area) => row >= area.top && row <= area.bottom && area.left <= right && area.right >= left;
-  if (tablesOf(state.parts).some((other) => other.sheet === sheet && meets(other.area)) || lookOf(data).merges.some(meets)) return false;
-  for (let column = left; column <= right; column += 1) {
-    const cell = cellIn(data, { row, column });
-    if (cell !== undefined && (cell.value !== "" || cell.formula !== undefined)) return false;
-  }
-  return true;
+  const inTheWay = [...tablesOf(state.parts).filter((other) => other.sheet === sheet).map(({ area }) => area), ...lookOf(data).merges]
+    .filter((area) => area.left <= right && area.right >= left);
+  return (row) => {
+    if (inTheWay.some((area) => row >= area.top && row <= area.bottom)) return false;
+    for (let column = left; column <= right; column += 1) {
+      const cell = cellIn(data, { row, column });
+      if (cell !== undefined && (cell.value !== "" || cell.formula !== undefined)) return false;
+    }
+    return true;
+  };
 }
 
 /**
@@ -115,8 +119,9 @@ function withLongerTable(state: State, table: TableEntry, more: number): State {
   if (more === 0) return state;
   const { area, totalsRows, sheet } = table;
   const body = bodyOf(table);
+  const isFree = freeBelow(state, table);
   for (let row = area.bottom + 1; row <= area.bottom + more; row += 1) {
-    if (!isFree(state, table, row)) throw new HostError("failed", `Something stands right below the table "${table.name}" (row ${row + 1}). Move it, so that the table can grow.`);
+    if (!isFree(row)) throw new HostError("failed", `Something stands right below the table "${table.name}" (row ${row + 1}). Move it, so that the table can grow.`);
   }
   const isOfTable = (on: string, each: Area) => on.toLowerCase() === sheet.toLowerCase() && each.left >= area.left && each.right <= area.right;
   const isTotals = (row: number) => totalsRows > 0 && row === area.bottom;
