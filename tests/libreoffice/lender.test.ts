@@ -79,7 +79,7 @@ function expectLines(cells: CellTexts, figures: CropFigures, index: number, pric
   const at = yieldPerArea(yieldHere);
   const perUnit = moneyPerUnit(price);
   expect(line(cells, "Cost per acre", index)).toEqual(costs.map((each) => money(costPerArea(each, at))));
-  expect(line(cells, "Cost per unit of yield", index)).toEqual(costs.map((each) => money(costPerUnit(each, at))));
+  expect(line(cells, "Cost per bu", index)).toEqual(costs.map((each) => money(costPerUnit(each, at))));
   expect(line(cells, "Break-even price", index)).toEqual(costs.map((each) => shownOr(shownPriceNeeded)(breakEvenPrice(each, at))));
   expect(line(cells, "Break-even yield", index)).toEqual(costs.map((each) => shownOr(shownYieldNeeded)(breakEvenYield(each, perUnit))));
   expect(line(cells, "Net return per acre", index)).toEqual(costs.map((each) => money(netPerArea(each, at, perUnit))));
