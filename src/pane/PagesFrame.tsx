@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef, useState } from "react";
 import type { Subject } from "../workbook/problem";
 import type { SeasonReport } from "../workbook/seasonReport";
+import { usePane } from "./paneContext";
 import { pages, type PageId } from "./pages";
 import { EmptyPage } from "./setup/EmptyPage";
 import { Tabs } from "./Tabs";
@@ -25,6 +26,8 @@ export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps)
     focusPage.current = false;
     heading.current?.focus();
   });
+  const { format } = usePane();
+  const counted = (count: number | null) => (count === null || count === 0 ? null : format.count(count));
   const { seasonYear, currency } = report.season.settings;
   if (report.tablesFound.size === 0) return <EmptyPage />;
   return (
@@ -35,7 +38,7 @@ export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps)
       </header>
       <Tabs
         label="Pages" chosen={page} choose={open} elementId={(each) => `${id}-tab-${each}`}
-        tabs={pages.map((each) => ({ id: each.id, title: each.title, count: each.count(report), controls: opened.has(each.id) ? `${id}-${each.id}` : null }))}
+        tabs={pages.map((each) => ({ id: each.id, title: each.title, count: counted(each.count(report)), controls: opened.has(each.id) ? `${id}-${each.id}` : null }))}
       />
       {pages.filter((each) => opened.has(each.id)).map(({ id: each, title, Content }) => (
         <div key={each} id={`${id}-${each}`} className="pn-body" role="tabpanel" aria-labelledby={`${id}-tab-${each}`} hidden={each !== page}>

@@ -3,8 +3,8 @@ import { useRef, type KeyboardEvent } from "react";
 export type TabChoice<Id extends string> = {
   readonly id: Id;
   readonly title: string;
-  /** A number beside the title; `null` where there is nothing to count. */
-  readonly count: number | null;
+  /** A number beside the title, as it is shown; `null` where there is nothing to count. */
+  readonly count: string | null;
   /** The element that the tab shows, once it is there. */
   readonly controls: string | null;
 };
@@ -41,7 +41,7 @@ export function Tabs<Id extends string>({ label, tabs, chosen, choose, elementId
           key={id} type="button" role="tab" id={elementId(id)} aria-selected={id === chosen} tabIndex={id === chosen ? 0 : -1}
           {...(controls !== null && { "aria-controls": controls })} onClick={() => choose(id)}
         >
-          {title}{count !== null && count > 0 && <> <span className="pn-count">{count}</span></>}
+          {title}{count !== null && <> <span className="pn-count">{count}</span></>}
         </button>
       ))}
     </div>

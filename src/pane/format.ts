@@ -30,6 +30,8 @@ export type Format = {
   readonly quantity: Shown;
   /** Money to the whole unit, for tables of many figures. */
   readonly whole: Shown;
+  /** How many there are of something, with thousands apart. */
+  readonly count: (of: number) => string;
   /** Plants per area, to the hundred. */
   readonly plants: Shown;
   /** A fraction as a percentage of one decimal at most: "81.5%". */
@@ -74,6 +76,7 @@ export function formatOf({ currency, areaUnit }: Pick<Settings, "currency" | "ar
     change: signed(shownMoney, two),
     yieldChange: signed(shownYield, oneDecimal),
     whole: shown((value) => shownMoney(value).toDecimalPlaces(0), (value) => whole(value.isZero() ? value.abs() : value)),
+    count: new Intl.NumberFormat(language).format,
     plants: shown(shownStand, whole),
     percent: shown((value) => shownYield(value.times(hundred)), (value) => `${upToOne(value)}%`),
     day: (day) => (day.length > 5 ? withYear.format(new Date(`${day}T00:00:00Z`)) : withoutYear.format(new Date(`2001-${day}T00:00:00Z`))),

@@ -21,6 +21,12 @@ const quoted = (text: string): string => `"${text.length > 40 ? `${text.slice(0,
 const choose = ({ choices = [] }: Problem): string => (choices.length === 0 ? "Enter another value." : `Use one of: ${choices.join(", ")}.`);
 const meant = ({ like }: Problem): string => (like === undefined ? "" : ` Did you mean ${quoted(like)}?`);
 
+/** The tables that have the names of a column: "table Items"; "tables Fields and Crops" of a column that takes either. */
+function tablesOfNames({ column = "" }: Place): string {
+  const table = { Item: "Items", Field: "Fields", Crop: "Crops", Machine: "Machines" }[column];
+  return table === undefined ? "tables Fields and Crops" : `table ${table}`;
+}
+
 const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   "table-missing": ({ at }) => ({ what: `There is no table named ${at.table}.`, remedy: "Make it from the pane, name your own table so, or match a range of yours to it." }),
   "column-missing": ({ at }) => ({ what: `The table ${at.table} has no column ${at.column}.`, remedy: "Add a column with this heading; the order of columns is free." }),
@@ -38,7 +44,7 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   "not-a-date": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not a date that we can read.`, remedy: "Enter a date, for instance 2031-05-14." }),
   "not-in-list": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not a word that we know here.${meant(problem)}`, remedy: choose(problem) }),
   "percent-range": (problem) => ({ what: `${cell(problem)}: ${problem.found} is not a share between 0 and 100 %.`, remedy: "Enter 60, 60% or 0.6 for sixty percent." }),
-  "unknown-name": (problem) => ({ what: `${cell(problem)}: no table of yours has the name ${quoted(problem.found)}.${meant(problem)}`, remedy: "Correct the name, or add a row for it." }),
+  "unknown-name": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not in the ${tablesOfNames(problem.at)}.${meant(problem)}`, remedy: "Correct the name, or add a row for it there." }),
   "duplicate-name": (problem) => ({ what: `${cell(problem)}: the name ${quoted(problem.found)} is there already; only its first row is read.`, remedy: "Give each row a name of its own, or delete one." }),
   "stale-value": (problem) => ({ what: `${cell(problem)}: the formula could not be worked out again, so ${quoted(problem.found)} may be old.`, remedy: "Open and save the workbook in Excel, or enter the value itself." }),
   "unknown-unit": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not a unit that we know.${meant(problem)}`, remedy: "Use the item's pack name, or a unit such as lb, ton, gal, fl oz, seeds, kg or L." }),

@@ -10,13 +10,13 @@ export type IncompleteProps = { readonly of: Subject; readonly problems: number 
 
 /** Says that a figure is incomplete and leads to the problems that make it so; nothing where there are none. */
 export function Incomplete({ of, problems }: IncompleteProps) {
-  const { showProblems } = usePane();
+  const { showProblems, format } = usePane();
   if (problems === 0) return null;
   const name = of.of === "farm" ? "the farm" : of.name;
   return (
     <button type="button" className="pn-incomplete" onClick={() => showProblems(of)}>
       <WarningMark />
-      <span>Incomplete: {problems} {problems === 1 ? "problem" : "problems"}<span className="pn-unseen"> that touch {name}</span></span>
+      <span>Incomplete: {format.count(problems)} {problems === 1 ? "problem" : "problems"}<span className="pn-unseen"> that touch {name}</span></span>
     </button>
   );
 }

@@ -1,12 +1,17 @@
 import { Button } from "@fluentui/react-components";
+import { useState } from "react";
 import type { PageProps } from "../pages";
 import { usePane } from "../paneContext";
 import { problemsView, type ProblemView } from "./problemsView";
 
+/** So many problems are listed at a time: a block pasted in the wrong place makes thousands. */
+const atATime = 300;
+
 /** Every problem with its place, what was found and what to do. */
 export function ProblemsPage({ report, problemsOf }: PageProps) {
-  const { showProblems } = usePane();
-  const { summary, isPart, groups } = problemsView(report, problemsOf);
+  const { showProblems, format } = usePane();
+  const [most, setMost] = useState(atATime);
+  const { summary, isPart, groups, more } = problemsView(report, problemsOf, format, most);
   return (
     <>
       <p>{summary}</p>
@@ -17,15 +22,16 @@ export function ProblemsPage({ report, problemsOf }: PageProps) {
           <ul className="pn-problems">{problems.map((problem) => <ProblemLine key={problem.key} table={table} problem={problem} />)}</ul>
         </section>
       ))}
+      {more > 0 && <Button onClick={() => setMost(most + atATime)}>{`Show ${format.count(Math.min(more, atATime))} of ${format.count(more)} more`}</Button>}
     </>
   );
 }
 
-function ProblemLine({ table, problem: { where, what, found, remedy, at } }: { readonly table: string; readonly problem: ProblemView }) {
+function ProblemLine({ table, problem: { where, cell, what, found, remedy, at } }: { readonly table: string; readonly problem: ProblemView }) {
   const { jump } = usePane();
   return (
     <li>
-      <p><button type="button" className="pn-link" onClick={() => jump(at)}><span className="pn-unseen">{table}, </span>{where}</button>{what}</p>
+      <p><button type="button" className="pn-link" onClick={() => jump(at)}><span className="pn-unseen">{table}, </span>{where}</button>{cell !== "" && <span className="pn-note"> ({cell})</span>}{what}</p>
       {found !== "" && <p>Found: “{found}”</p>}
       <p className="pn-remedy">{remedy}</p>
     </li>

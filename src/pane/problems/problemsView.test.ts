@@ -1,13 +1,17 @@
 import { describe, expect, it } from "vitest";
 import { paneProblems, paneSeason, reportOf } from "../../../tests/support/paneSeason";
+import { faultyContent } from "../../../tests/support/paneWorkbook";
 import type { Problem } from "../../workbook/problem";
+import { seasonReport } from "../../workbook/report";
+import { formatOf } from "../format";
 import { problemsView } from "./problemsView";
 
+const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
 const report = reportOf(paneSeason, paneProblems);
 
 describe("the page of problems", () => {
   it("groups them by table and says where, what was found and what to do", () => {
-    const { summary, groups } = problemsView(report, null);
+    const { summary, groups } = problemsView(report, null, format);
     expect(summary).toMatch(/^2 problems\./);
     expect(groups.map(({ table, problems }) => [table, problems.length])).toEqual([["Purchases", 1], ["Applications", 1]]);
     expect(groups[0]!.problems[0]).toMatchObject({
@@ -18,20 +22,36 @@ describe("the page of problems", () => {
 
   it("goes on after the place where the words have no colon", () => {
     const blank: Problem = { code: "blank", at: { table: "Fields", row: 2, column: "Acres" }, found: "", touches: [] };
-    expect(problemsView(reportOf(paneSeason, [blank]), null).groups[0]!.problems[0]).toMatchObject({ where: "row 2, Acres", what: " is blank." });
+    expect(problemsView(reportOf(paneSeason, [blank]), null, format).groups[0]!.problems[0]).toMatchObject({ where: "row 2, Acres", what: " is blank." });
   });
 
   it("names a table or a heading where no row is at fault", () => {
     const column: Problem = { code: "column-missing", at: { table: "Fields", column: "Acres" }, found: "", touches: [] };
-    expect(problemsView(reportOf(paneSeason, [column]), null).groups[0]!.problems[0]).toMatchObject({ where: "heading Acres", what: ": The table Fields has no column Acres." });
+    expect(problemsView(reportOf(paneSeason, [column]), null, format).groups[0]!.problems[0]).toMatchObject({ where: "heading Acres", what: ": The table Fields has no column Acres." });
   });
 
   it("shows one subject's alone when asked, and says that there are more", () => {
-    expect(problemsView(report, { of: "item", name: "Urea" })).toMatchObject({ summary: "1 of 2 problems touches Urea.", isPart: true });
-    expect(problemsView(report, { of: "field", name: "Mill Road" }).summary).toBe("No problem touches Mill Road any more.");
+    expect(problemsView(report, { of: "item", name: "Urea" }, format)).toMatchObject({ summary: "1 of 2 problems touches Urea.", isPart: true });
+    expect(problemsView(report, { of: "field", name: "Mill Road" }, format).summary).toBe("No problem touches Mill Road any more.");
+  });
+
+  it("names the cell as the sheet does, and the tables that lack a name", () => {
+    const { problems } = problemsView(seasonReport(faultyContent), null, format).groups[0]!;
+    expect(problems[0]).toMatchObject({ where: "row 5, Quantity", cell: "C6" });
+    const [application] = problemsView(seasonReport(faultyContent), null, format).groups[1]!.problems;
+    expect(application).toMatchObject({ where: "row 8, Item", cell: "B9", what: ": \"Ureah\" is not in the table Items. Did you mean \"Urea\"?" });
+    const target: Problem = { code: "unknown-name", at: { table: "Applications", row: 1, column: "Field or Crop" }, found: "Milroad", touches: [] };
+    expect(problemsView(reportOf(paneSeason, [target]), null, format).groups[0]!.problems[0]!.what).toBe(": \"Milroad\" is not in the tables Fields and Crops.");
+  });
+
+  it("lists so many at a time and counts the rest", () => {
+    const blanks = Array.from({ length: 1200 }, (_, index): Problem => ({ code: "blank", at: { table: "Fields", row: index + 1, column: "Acres" }, found: "", touches: [] }));
+    const view = problemsView(reportOf(paneSeason, blanks), null, format, 300);
+    expect([view.groups[0]!.problems.length, view.more, view.summary]).toEqual([300, 900, "1,200 problems. Figures that they touch are incomplete until they are put right."]);
+    expect(problemsView(reportOf(paneSeason, blanks.slice(0, 1)), null, format, 300)).toMatchObject({ more: 0, summary: "1 problem. Figures that it touches are incomplete until it is put right." });
   });
 
   it("says when there is nothing to put right", () => {
-    expect(problemsView(reportOf(), null)).toEqual({ summary: "No problems: every entry was understood.", isPart: false, groups: [] });
+    expect(problemsView(reportOf(), null, format)).toEqual({ summary: "No problems: every entry was understood.", isPart: false, groups: [], more: 0 });
   });
 });
