@@ -1,5 +1,6 @@
 import { Field, Input } from "@fluentui/react-components";
 import { useId, useState, type KeyboardEvent } from "react";
+import { matching } from "./matching";
 
 export type ItemBoxProps = {
   readonly label: string;
@@ -18,8 +19,10 @@ export function ItemBox({ label, value, choices, fault, change }: ItemBoxProps) 
   const [active, setActive] = useState(-1);
   const typed = value.trim().toLowerCase();
   const exact = choices.some((choice) => choice.toLowerCase() === typed);
-  const found = (exact ? choices : choices.filter((choice) => choice.toLowerCase().includes(typed))).slice(0, most);
+  const found = (exact ? choices : matching(choices, typed)).slice(0, most);
   const shows = isOpen && found.length > 0;
+  // While the list offers what may be meant, a name half typed is not a fault yet.
+  const said = shows && typed !== "" ? undefined : fault;
   const take = (choice: string) => {
     change(choice);
     setOpen(false);
@@ -38,7 +41,7 @@ export function ItemBox({ label, value, choices, fault, change }: ItemBoxProps) 
   };
   return (
     <div className="pn-itembox">
-      <Field label={label} required {...(fault !== undefined && { validationMessage: fault })}>
+      <Field label={label} required {...(said !== undefined && { validationMessage: said })}>
         <Input
           role="combobox" aria-autocomplete="list" aria-expanded={shows} autoComplete="off" value={value}
           {...(shows && { "aria-controls": listId })} {...(shows && active >= 0 && { "aria-activedescendant": `${listId}-${active}` })}

@@ -7,7 +7,7 @@ import { usePane } from "../paneContext";
 import { today } from "../today";
 import { Disclosure } from "../parts/Disclosure";
 import { ItemBox } from "./ItemBox";
-import { emptyDraft, itemNamed, purchaseView, type PurchaseDraft, type PurchaseField } from "./purchaseDraft";
+import { emptyDraft, itemNamed, notYet, purchaseView, type PurchaseDraft, type PurchaseField } from "./purchaseDraft";
 import type { PurchasePartProps } from "./PurchasePart";
 import { whatChanged } from "./whatChanged";
 
@@ -53,7 +53,7 @@ export function PurchaseForm({ report, layer }: PurchasePartProps) {
     setAdding(false);
     const lost = added.value.length === 0 ? "" : ` The table has no column for ${added.value.join(", ")}, which was not written.`;
     setResult(after.ok
-      ? { tone: "done", text: `The purchase was added.${lost} ${whatChanged(before.report, after.value.report, layer, format)}` }
+      ? { tone: "done", text: `The purchase was added.${lost} ${whatChanged(before.report, after.value.report, { layer, format, item: itemNamed(items, draft.item) })}` }
       : { tone: "failed", text: `The purchase was added,${lost} but the workbook could not be read again. ${after.failure.what}` });
     form.current?.querySelector<HTMLInputElement>("[role=combobox]")?.focus();
   };
@@ -104,7 +104,7 @@ export function PurchaseForm({ report, layer }: PurchasePartProps) {
         {text("note", "Note")}
       </Disclosure>
       <output className="pn-says">{says}</output>
-      {wasTried && row === null && <p className="pn-fault">Not added yet. {Object.values(faults).join(" ")}</p>}
+      {wasTried && row === null && <p className="pn-fault">{notYet(faults)}</p>}
       <Button type="submit" appearance="primary" disabledFocusable={isAdding}>{isAdding ? "Adding …" : "Add the purchase"}</Button>
       <div aria-live="polite">{result !== null && <p className={`pn-result pn-result-${result.tone}`}>{result.text}</p>}</div>
     </form>

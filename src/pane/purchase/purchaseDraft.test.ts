@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { paneSeason, reportOf } from "../../../tests/support/paneSeason";
 import { purchase } from "../../../tests/support/season";
 import { formatOf } from "../format";
-import { emptyDraft, purchaseView, typedNumber, type PurchaseDraft } from "./purchaseDraft";
+import { matching } from "./matching";
+import { emptyDraft, itemNamed, notYet, purchaseView, typedNumber, type PurchaseDraft } from "./purchaseDraft";
 import { whatChanged } from "./whatChanged";
 
 const format = formatOf(paneSeason.settings, "en-US");
@@ -73,16 +74,31 @@ describe("a number in the form", () => {
   });
 });
 
+describe("the list of items", () => {
+  it("has first what begins with what is typed", () => {
+    expect(matching(["Water conditioner", "Diesel", "Urea"], "di")).toEqual(["Diesel", "Water conditioner"]);
+  });
+});
+
+describe("what keeps a purchase from being added", () => {
+  it("is marked at its box, and named again only where the box may be folded away", () => {
+    expect(notYet({ quantity: "Enter a number." })).toBe("Not added yet. Mend what is marked above.");
+    expect(notYet({ item: "Choose what was bought.", freight: "Enter a number." })).toBe("Not added yet. Mend what is marked above. Freight: Enter a number.");
+  });
+});
+
 describe("what an entry changed", () => {
   const before = reportOf();
   it("is the cost per area of each crop that moved, before and after", () => {
     const after = reportOf({ ...paneSeason, purchases: [...paneSeason.purchases, purchase("Urea", "1000", "900")] });
     // 0.285 a lb becomes 9,450 ÷ 31,000; 30,975 lb on 198.5 ac: 44.4729 → 47.5687.
-    expect(whatChanged(before, after, "cash", format)).toBe("Cost per acre of Corn: 425.69 → 428.79 (USD, cash cost, outlook).");
+    expect(whatChanged(before, after, { layer: "cash", format, item: null })).toBe("Cost per acre of Corn: 425.69 → 428.79 (USD, cash cost, outlook).");
   });
   it("is told also when no cost moved, and when a problem came with it", () => {
-    expect(whatChanged(before, before, "cash", format)).toBe("No cost per acre changed by a cent.");
+    const said = (item: string) => whatChanged(before, before, { layer: "cash", format, item: itemNamed(paneSeason.items, item) });
+    expect(said("Diesel")).toBe("No cost per acre changed by a cent.");
+    expect(said("Urea")).toBe("No cost per acre changed by a cent: Urea is charged as it is used, and what is left over is stock.");
     const after = reportOf(paneSeason, [{ code: "not-a-number", at: { table: "Purchases", row: 5 }, found: "x", touches: [] }]);
-    expect(whatChanged(before, after, "cash", format)).toBe("No cost per acre changed by a cent. 1 new problem: see Problems.");
+    expect(whatChanged(before, after, { layer: "cash", format, item: null })).toBe("No cost per acre changed by a cent. 1 new problem: see Problems.");
   });
 });

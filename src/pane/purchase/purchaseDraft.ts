@@ -107,6 +107,15 @@ export function purchaseView(draft: PurchaseDraft, { items, decimalComma }: Purc
   };
 }
 
+/** The boxes that may be folded away, where a mark is not seen. */
+const folded = { freight: "Freight", rebate: "Rebate", paidOn: "Paid on" } as const;
+
+/** What keeps the purchase from being added. What is wrong stands at its box, so that only what is folded away is named again. */
+export function notYet(faults: PurchaseView["faults"]): string {
+  const hidden = (["freight", "rebate", "paidOn"] as const).flatMap((field) => (faults[field] === undefined ? [] : [`${folded[field]}: ${faults[field]}`]));
+  return ["Not added yet. Mend what is marked above.", ...hidden].join(" ");
+}
+
 const isDay = (text: string): boolean => /^\d{4}-\d\d-\d\d$/.test(text);
 
 type Sound = { readonly item: Item; readonly draft: PurchaseDraft; readonly quantity: Decimal; readonly value: Decimal; readonly freight: Decimal; readonly rebate: Decimal; readonly packs: Decimal };

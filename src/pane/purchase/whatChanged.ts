@@ -1,10 +1,18 @@
 /** What an entry changed, in words for the line that is read out. */
 import { layerNames, type Layer } from "../../core/kinds";
+import type { Item } from "../../core/season";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import type { Format } from "../format";
 
+export type ChangeOf = {
+  readonly layer: Layer;
+  readonly format: Format;
+  /** What was bought, which says why no cost moved; `null`: something else was entered. */
+  readonly item: Item | null;
+};
+
 /** The cost per area of every crop that changed, before and after, at the outlook. */
-export function whatChanged(before: SeasonReport, after: SeasonReport, layer: Layer, format: Format): string {
+export function whatChanged(before: SeasonReport, after: SeasonReport, { layer, format, item }: ChangeOf): string {
   const old = new Map(before.figures.crops.map((crop) => [crop.crop, crop.outlook.costPerArea.layers[layer]]));
   const changes = after.figures.crops.flatMap(({ crop, outlook }) => {
     const [from, to] = [old.get(crop), outlook.costPerArea.layers[layer]];
@@ -14,6 +22,6 @@ export function whatChanged(before: SeasonReport, after: SeasonReport, layer: La
   const found = after.problems.length - before.problems.length;
   const problems = found > 0 ? ` ${found} new ${found === 1 ? "problem" : "problems"}: see Problems.` : "";
   return changes.length === 0
-    ? `No cost per ${format.areaName} changed by a cent.${problems}`
+    ? `No cost per ${format.areaName} changed by a cent${item?.charged === "as used" ? `: ${item.name} is charged as it is used, and what is left over is stock` : ""}.${problems}`
     : `Cost per ${format.areaName} of ${changes.join("; ")} (${format.currency}, ${layerNames[layer]} cost, outlook).${problems}`;
 }
