@@ -93,6 +93,13 @@ describe("the page Stand", () => {
     expect(await page.getByRole("region", { name: "Yield outlook" }).locator(".pn-main").innerText()).toBe("167.3 bu per acre");
   });
 
+  it("keeps the list of fields within the pane, however long their names are", async () => {
+    const page = await opened("Stand");
+    const list = page.getByLabel("Field", { exact: true });
+    await list.evaluate((select: HTMLSelectElement) => { select.options[0]!.text = "The long field north of the old orchard by the river, Corn: 8 places counted"; });
+    expect(await list.evaluate((select) => select.getBoundingClientRect().right <= select.closest(".pn-body")!.querySelector(".pn-card")!.getBoundingClientRect().right)).toBe(true);
+  });
+
   it("writes its sheet", async () => {
     const page = await opened("Stand");
     await button(page, "Write the sheet “Stand”").click();

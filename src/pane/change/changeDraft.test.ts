@@ -56,6 +56,13 @@ describe("a new change", () => {
     expect(Object.values(change.net.quadrants).map(({ lines }) => lines.length)).toEqual(Object.values(weighed!.answer.net.quadrants).map(({ lines }) => lines.length));
   });
 
+  it("starts with figures of the season as a person would type them", () => {
+    const ground = groundOf(report, "crop Corn")!;
+    // (120 × 176.109375 + 78.5 × 185) ÷ 198.5
+    expect(ground.budget.yields.used.toFixed(4)).toBe("179.6253");
+    expect(emptyChange(form("Another hybrid"), ground, false)["yieldNow"]).toBe("179.63");
+  });
+
   it("starts with the yield gain blank and leads with the gain needed", () => {
     const { made: weighed, rows } = made("Other closing wheels");
     const { layout, answer } = weighed!;

@@ -21,9 +21,12 @@ export function emptyChange(form: LayoutForm, ground: Ground, decimalComma: bool
   const rate = ground.report.season.settings.operatingInterest?.rate ?? null;
   return {
     name: form.name, acres: text(ground.budget.area), rate: text(rate?.times(hundred)),
-    ...Object.fromEntries(form.boxes.map(({ name, begin }) => [name, text(begin?.(ground)?.toDecimalPlaces(4))])),
+    ...Object.fromEntries(form.boxes.map(({ name, begin }) => [name, text(shortly(begin?.(ground)))])),
   };
 }
+
+/** As a person would type it: cents of a price or a yield, and four decimals of what is small, such as drying per point. */
+const shortly = (value: Decimal | null | undefined): Decimal | null => value?.toDecimalPlaces(value.abs().gte("10") ? 2 : 4) ?? null;
 
 export type ChangeDraftView = {
   readonly faults: Faults<string>;
