@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { RawTable } from "./cell";
 import { tableNames } from "./tableNames";
 import { readSeason } from "./readSeason";
+import { seasonReport } from "./report";
 import { inputTables } from "./templates";
 import { plain } from "./words";
 
@@ -26,6 +27,14 @@ describe("the input tables", () => {
     const reading = readSeason({ dateSystem: "1900", tables: made().filter(({ name }) => name !== "Matches"), ranges: new Map() });
     expect(reading.problems.map(({ code, at }) => `${code} ${at.table} ${at.column}`)).toEqual([]);
     expect(reading.season.fields[0]).toMatchObject({ name: "Example: replace", plannedPlanting: "2031-05-01" });
+  });
+
+  it("make a first look that a grower can believe: a season that is planned and not harvested, a little off its plan", () => {
+    const { figures } = seasonReport({ dateSystem: "1900", tables: made().filter(({ name }) => name !== "Matches"), ranges: new Map() });
+    const [corn, ...others] = figures.crops;
+    expect([others, corn!.final]).toEqual([[], null]);
+    expect(corn!.outlook.yields.used.minus(corn!.plan.yields.used).abs().lt("5")).toBe(true);
+    expect(corn!.outlook.costPerArea.layers.cash.minus(corn!.plan.costPerArea.layers.cash).abs().lt("10")).toBe(true);
   });
 
   it("mark every column that a reader cannot do without", () => {

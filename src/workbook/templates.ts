@@ -201,12 +201,13 @@ const salesTable = table("Sales",
   may("Delivery month", "November", "The month in which it is delivered and paid."),
   may("Kind", "forward", "Cash, forward and so on."));
 
+// Its row is blank: one load of an example would be the harvest of the field, and the first look a ruined season.
 const harvestTable = table("Harvest",
-  must("Field", replace, "A name from the table Fields.", { width: 22 }),
-  must("Date", firstOfMay + 165, "The day it was weighed.", { numberFormat: date }),
-  must("Weight or bushels", 940, "One load, or the whole field.", { numberFormat: quantity }),
-  may("Unit", "bu", "Blank: the crop's yield unit.", { choices: yieldUnits }),
-  must("Moisture", 0.172, "As weighed, percent.", { numberFormat: percent }),
+  must("Field", "", "A name from the table Fields.", { width: 22 }),
+  must("Date", "", "The day it was weighed.", { numberFormat: date }),
+  must("Weight or bushels", "", "One load, or the whole field.", { numberFormat: quantity }),
+  may("Unit", "", "Blank: the crop's yield unit.", { choices: yieldUnits }),
+  must("Moisture", "", "As weighed, percent.", { numberFormat: percent }),
   may("Test weight", "", "Pounds in a bushel.", { numberFormat: quantity }));
 
 const changesTable = table("Changes",

@@ -126,6 +126,9 @@ describe("a workbook without our tables", () => {
     await page.getByText("Replace the example rows by your own").waitFor();
     await page.getByRole("tab", { name: "Season" }).waitFor();
     expect(await page.getByRole("button", { name: "Make the input tables" }).count()).toBe(0);
+    expect(await page.locator(".pn-head").innerText()).toContain("Season 2031");
+    await expect.poll(() => inPage(page, (pane) => pane.host.selected.at(-1)?.sheet)).toBe("Crops");
+    await page.getByText("15 tables were made, each on a sheet of its own. Replace the example rows by your own, Crops and Fields first.").waitFor();
   });
 
   it("opens the demo where the host has one", async () => {

@@ -6,6 +6,12 @@ import { failureNotice, usePane } from "../paneContext";
 
 export type MakeTablesProps = { readonly tables: readonly InputTable[]; readonly label: string; readonly isMain?: boolean };
 
+const firstToFill = (tables: readonly InputTable[]): InputTable => tables.find(({ name }) => name === "Crops") ?? tables[0]!;
+
+const madeWords = (tables: readonly InputTable[]): string => (tables.length === 1
+  ? `The table ${tables[0]!.sheet} was made, on a sheet of its own. Replace its example row by your own.`
+  : `${tables.length} tables were made, each on a sheet of its own. Replace the example rows by your own, ${tables.some(({ name }) => name === "Crops") ? "Crops and Fields first" : `${tables[0]!.sheet} first`}.`);
+
 /** A button that makes input tables, each on a sheet of its own. */
 export function MakeTables({ tables, label, isMain = false }: MakeTablesProps) {
   const { host, watch, tell, fault } = usePane();
@@ -14,8 +20,11 @@ export function MakeTables({ tables, label, isMain = false }: MakeTablesProps) {
     setMaking(true);
     const made = await outcome(() => host.makeTables(tables));
     if (made.ok) {
-      tell({ tone: "done", text: `${tables.length === 1 ? "The table was made" : `${tables.length} tables were made`}, each on a sheet of its own. Replace the example rows by your own, Crops and Fields first.` });
+      tell({ tone: "done", text: madeWords(tables) });
       await watch.refresh();
+      const place = watch.state().reading?.report.placeOf({ table: firstToFill(tables).name }) ?? null;
+      // Shown for convenience: that it cannot be shown is nothing to be told of beside what was made.
+      if (place !== null) await outcome(() => host.select(place));
     } else tell(failureNotice(made.failure, () => void make().catch(fault)));
     setMaking(false);
   };
