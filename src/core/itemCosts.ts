@@ -121,7 +121,8 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
     const { amount, moneyDays, entries } = costs[stage];
     // Before any harvest nobody is shown a final.
     const isShown = stage !== "final" || facts.some(({ harvested }) => harvested !== null);
-    if (amount.isZero() || !isShown) return facts.map(() => none);
+    // A season of bills alone has no field to bear them yet.
+    if (amount.isZero() || !isShown || facts.length === 0) return facts.map(() => none);
     const by = charged === "by revenue" ? "revenue" : "acres";
     const days = moneyDays.div(amount);
     return splitToTheCent(amount, sharingWeights(facts, by, stage)).map((part, index) => {
