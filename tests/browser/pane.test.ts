@@ -156,6 +156,14 @@ describe("a workbook without our tables", () => {
   });
 });
 
+it("offers Crops and Fields to a workbook that has bills alone", async () => {
+  const page = await opened({ ask: "workbook=bills" });
+  expect(await page.getByRole("button", { name: "Go to Crops" }).count()).toBe(0);
+  await button(page, "Make Crops and Fields").click();
+  await page.getByText("2 tables were made, each on a sheet of its own. Replace the example rows by your own, Crops and Fields first.").waitFor();
+  await page.getByRole("region", { name: "Corn" }).waitFor();
+});
+
 describe("a host that does not answer", () => {
   it("offers to try again, and goes on when it answers", async () => {
     const page = await opened({ ask: "busy" });

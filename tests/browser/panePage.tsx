@@ -14,7 +14,8 @@ export type PanePage = {
 };
 
 const asked = new URLSearchParams(location.search);
-const contents = { season: paneContent, problems: faultyContent, counted: countedContent, empty: { ...paneContent, tables: [] } };
+const bills = paneContent.tables.filter(({ name }) => name === "Items" || name === "Purchases");
+const contents = { bills: { ...paneContent, tables: bills }, season: paneContent, problems: faultyContent, counted: countedContent, empty: { ...paneContent, tables: [] } };
 const content = contents[(asked.get("workbook") ?? "season") as keyof typeof contents];
 const host = memoryHost(content, { address: "My fields!A2:D30", headings: ["Name", "Crop", "Size", "Goal"] });
 const page: PanePage = {

@@ -8,6 +8,10 @@ import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";
 import { breakEvenSheet } from "../../workbook/sheets/breakEven";
 import { costPerAcreSheet } from "../../workbook/sheets/costPerAcre";
+import { sameName } from "../commands/tableNamed";
+import type { InputTable } from "../../workbook/inputTable";
+import { inputTables } from "../../workbook/templates";
+import { MakeTables } from "../setup/MakeTables";
 import { TablesPart } from "../setup/TablesPart";
 import { CropCard } from "./CropCard";
 import { entryTeller } from "./entryView";
@@ -29,7 +33,7 @@ export function SeasonPage({ report }: PageProps) {
   return (
     <>
       <PurchasePart report={report} layer={layer} />
-      {crops.length === 0 ? <NoCrops problems={report.problemsOf({ of: "farm" }).length} /> : (
+      {crops.length === 0 ? <NoCrops report={report} /> : (
         <>
           <Segments legend="Cost layer" choices={layers.map((value) => ({ value, name: layerNames[value] }))} chosen={layer} choose={setLayer} />
           <p className="pn-note">{layerWords[layer]}</p>
@@ -48,17 +52,23 @@ export function SeasonPage({ report }: PageProps) {
 }
 
 /** What to do when there is nothing to show a cost of. */
-function NoCrops({ problems }: { readonly problems: number }) {
+function NoCrops({ report }: Pick<PageProps, "report">) {
   const { jump } = usePane();
+  const found = [...report.tablesFound];
+  const isThere = ({ name }: InputTable) => found.some((each) => sameName(each, name));
+  const needed = inputTables.filter(({ name }) => name === "Crops" || name === "Fields");
+  const [there, missing] = [needed.filter(isThere), needed.filter((table) => !isThere(table))];
   return (
     <section className="pn-card">
       <h3>No crop has a field yet</h3>
       <p>Enter a crop in the table Crops and a field of it in the table Fields; its cost per area appears here at once.</p>
-      <Incomplete of={{ of: "farm" }} problems={problems} />
-      <p className="pn-buttons">
-        <button type="button" className="pn-link" onClick={() => jump({ table: "Crops" })}>Go to Crops</button>
-        <button type="button" className="pn-link" onClick={() => jump({ table: "Fields" })}>Go to Fields</button>
-      </p>
+      <Incomplete of={{ of: "farm" }} problems={report.problemsOf({ of: "farm" }).length} />
+      {missing.length > 0 && <p className="pn-buttons"><MakeTables tables={missing} label={`Make ${missing.map(({ sheet }) => sheet).join(" and ")}`} isMain /></p>}
+      {there.length > 0 && (
+        <p className="pn-buttons">
+          {there.map(({ name, sheet }) => <button key={name} type="button" className="pn-link" onClick={() => jump({ table: name })}>Go to {sheet}</button>)}
+        </p>
+      )}
     </section>
   );
 }
