@@ -6,7 +6,7 @@ import type { BreakEvens, Budget, ByKindAndLayer, PerLayer, StageFigures } from 
 import { cashKinds, cashNeedKinds, fullKinds, kinds, layers, operatingKinds, type Kind, type Layer } from "./kinds";
 import { once } from "./once";
 import type { Crop } from "./season";
-import { sumOfProducts, tallied } from "./tally";
+import { tallied, weightedMean } from "./tally";
 import { area, money, moneyPerArea, moneyPerUnit, share, yieldPerArea, type Area, type Money, type MoneyPerArea, type MoneyPerUnit, type Share } from "./units";
 
 /** What a budget rests on. Costs by kind: per area, when somebody asks for them, and per unit of the operator's crop. */
@@ -124,17 +124,16 @@ export function cropBudget(stages: readonly StageFigures[], crop: BudgetBasis["c
   const fields = stages.map((stage) => stage.budget);
   const areas = fields.map((field) => field.area);
   const whole = sum(areas);
-  const mean = (values: readonly Decimal[], weights: readonly Decimal[], weight = sum(weights)): Decimal =>
-    weight.isZero() ? mean(values, areas, whole) : sumOfProducts(values, weights).div(weight);
+  const mean = (values: readonly Decimal[], weights: readonly Decimal[]): Decimal =>
+    weightedMean(values, weights.every((weight) => weight.isZero()) ? areas : weights);
   const yields = (of: "goal" | "outlook" | "used") => yieldPerArea(mean(fields.map((field) => field.yields[of]), areas));
   const proven = fields.map((field) => field.yields.proven);
   const crops = fields.map((field) => field.yields.used.times(field.area));
   const operatorCrops = crops.map((quantity, index) => quantity.times(fields[index]!.operatorShare));
-  const operatorCrop = sum(operatorCrops);
   const fixedKinds = kinds.filter((kind) => stages.some((stage) => stage.amountByKind.has(kind)));
   const amounts = new Map(fixedKinds.map((kind) => [kind, money(tallied(stages.flatMap((stage) => stage.amountByKind.get(kind) ?? [])))]));
   const movingKinds = kinds.filter((kind) => fields.some((field) => field.moving.byKind.has(kind)));
-  const perUnit = (kind: Kind) => mean(fields.map((field) => field.moving.byKind.get(kind) ?? zero), operatorCrops, operatorCrop);
+  const perUnit = (kind: Kind) => mean(fields.map((field) => field.moving.byKind.get(kind) ?? zero), operatorCrops);
   return budget({
     area: area(whole), crop, harvested,
     yields: {

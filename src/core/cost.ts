@@ -1,5 +1,5 @@
 /** Costs on their way from the entries to a budget. */
-import { sum, zero, type Decimal } from "./decimal";
+import { zero, type Decimal } from "./decimal";
 import type { Charge, Stage } from "./figures";
 import { countsIn, type Kind } from "./kinds";
 import type { EntryRef } from "./season";
@@ -58,13 +58,4 @@ export function charges(costs: readonly Cost[], moving: readonly MovingCost[]): 
     kind, name, amount: money(amount), perUnit: moneyPerUnit(perUnit),
     get entries() { return entries.flatMap((of) => of()); },
   }));
-}
-
-/** A weighted mean; zero where the weights add up to nothing. */
-export function weightedMean(values: readonly { readonly value: Decimal; readonly weight: Decimal }[]): Decimal {
-  const [first] = values;
-  // Mostly all are alike, as where no interest is charged by date; then there is nothing to weigh.
-  if (first !== undefined && values.every(({ value }) => value === first.value)) return first.value;
-  const whole = sum(values.map(({ weight }) => weight));
-  return whole.isZero() ? zero : sum(values.map(({ value, weight }) => value.times(weight))).div(whole);
 }

@@ -1,9 +1,9 @@
 /** A field beside its crop, and what its harvest says. */
 import { sum } from "./decimal";
-import { weightedMean } from "./cost";
 import type { Stage } from "./figures";
 import type { Crop, Field, HarvestLoad, Season } from "./season";
 import { fieldStands, type FieldStand } from "./stand/fieldStand";
+import { weightedMean } from "./tally";
 import { points, yieldPerArea, type Points, type Yield } from "./units";
 
 export type FieldFacts = {
@@ -38,10 +38,10 @@ const byStand = (stand: FieldStand | undefined): Yield | null => (stand?.outlook
 
 function harvest(field: Field, loads: readonly HarvestLoad[]): FieldFacts["harvested"] {
   if (loads.length === 0) return null;
-  const told = loads.flatMap((load) => (load.moisture === null || load.quantity.isZero() ? [] : [{ value: load.moisture, weight: load.quantity }]));
+  const told = loads.flatMap(({ moisture, quantity }) => (moisture === null || quantity.isZero() ? [] : [{ moisture, quantity }]));
   return {
     yield: yieldPerArea(sum(loads.map((load) => load.quantity)).div(field.area)),
-    moisture: told.length === 0 ? null : points(weightedMean(told)),
+    moisture: told.length === 0 ? null : points(weightedMean(told.map(({ moisture }) => moisture), told.map(({ quantity }) => quantity))),
   };
 }
 

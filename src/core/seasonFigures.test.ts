@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { application, corn, field, item, load, operation, purchase, sale, seasonOf, settings } from "../../tests/support/season";
+import { application, corn, field, item, load, operation, otherCost, purchase, sale, seasonOf, settings } from "../../tests/support/season";
 import { Decimal } from "./decimal";
 import type { Charge, SeasonFigures } from "./figures";
 import { seasonFigures } from "./seasonFigures";
@@ -237,6 +237,15 @@ describe("the final", () => {
 });
 
 describe("a crop", () => {
+  it("has no yield that pays where its price is just what selling costs, on fields of any size", () => {
+    const season = figures({
+      crops: [{ ...corn, price: moneyPerUnit("0.55"), sellingCostPerUnit: moneyPerUnit("0.359") }],
+      fields: [field("Home", "279.79", "0")], harvest: [load("Home", "3402.2")],
+      otherCosts: [otherCost("Storage", "0.191", { basis: "per unit of yield" }), otherCost("Office", "900")],
+    });
+    expect(season.crops[0]!.outlook.breakEvenYield.full).toBeNull();
+  });
+
   it("weights costs by acres, and its yield and share by the crop of each field", () => {
     const season = figures({
       fields: [{ ...home, provenYield: yieldPerArea("190") }, { ...hill, tenure: "crop share", operatorShare: share("0.5") }],

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { Decimal, sum, zero } from "./decimal";
-import { Tally } from "./tally";
+import { Tally, weightedMean } from "./tally";
 
 /** Decimals as cells hold them, and far wider: to 15 digits, from 1e-20 to 1e20, either sign. */
 const digits = fc.bigInt({ min: -999_999_999_999_999n, max: 999_999_999_999_999n });
@@ -76,5 +76,23 @@ describe("a tally", () => {
   it("refuses what is no finite value", () => {
     expect(() => new Tally().add(new Decimal("NaN"))).toThrow(RangeError);
     expect(() => new Tally().addProduct(new Decimal("2"), new Decimal("Infinity"))).toThrow(RangeError);
+  });
+});
+
+describe("a weighted mean", () => {
+  it("weights each value", () => {
+    expect(weightedMean(["1", "4"].map((each) => new Decimal(each)), ["3", "1"].map((each) => new Decimal(each))).toString()).toBe("1.75");
+  });
+
+  it("is the value itself where all are alike, whatever the weights", () => {
+    fc.assert(fc.property(scaled, fc.array(fc.integer({ min: 1 }), { minLength: 1 }), (value, sizes) => {
+      const thirds = sizes.map((size) => new Decimal(String(size)).div("3"));
+      expect(weightedMean(thirds.map(() => decimalOf(value)), thirds).eq(decimalOf(value))).toBe(true);
+    }));
+  });
+
+  it("is zero of nothing, and where the weights add up to nothing", () => {
+    expect(weightedMean([], []).isZero()).toBe(true);
+    expect(weightedMean([new Decimal("7")], [zero]).isZero()).toBe(true);
   });
 });

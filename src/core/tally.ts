@@ -136,11 +136,20 @@ export function tallied(values: readonly Decimal[]): Decimal {
   return tally.total();
 }
 
-/** The sum of the products of two lists, one by one, rounded once. */
-export function sumOfProducts(values: readonly Decimal[], weights: readonly Decimal[]): Decimal {
+/**
+ * The mean of some values, each with its weight. Values that are all alike are their own mean to the last digit: a price
+ * that just pays a cost must not seem to fall short of it by a rounding.
+ *
+ * @returns zero where the weights add up to nothing
+ */
+export function weightedMean(values: readonly Decimal[], weights: readonly Decimal[]): Decimal {
+  const whole = tallied(weights);
+  const [first] = values;
+  if (first === undefined || whole.isZero()) return zero;
+  if (values.every((value) => value.eq(first))) return first;
   const tally = new Tally();
   values.forEach((value, index) => tally.addProduct(value, weights[index]!));
-  return tally.total();
+  return tally.total().div(whole);
 }
 
 /** The power of ten million that the first word of a decimal is worth: ⌊e ÷ 7⌋. */
