@@ -19,6 +19,16 @@ describe("splitToTheCent", () => {
     expect(splitToTheCent(money("100"), ["100", "10", "10"].map((weight) => new Decimal(weight))).map(String)).toEqual(["83.34", "8.33", "8.33"]);
   });
 
+  it("lets the rounding of a price or of a yield break no tie", () => {
+    // Half a bushel at 5.31 on 160.19 acres and on 10: the same revenue, but for the last digit of the yield.
+    const revenues = ["160.19", "10"].map((area) => new Decimal("5.31").times(new Decimal("0.5").div(area)).times(area)) as [Decimal, Decimal];
+    expect(revenues[0].lt(revenues[1])).toBe(true);
+    expect(splitToTheCent(money("5890.51"), revenues).map(String)).toEqual(["2945.26", "2945.25"]);
+    // 579 of what costs 258.15 for 7, on 20 and 160 acres: each share is cut by 0.142857… of a cent, and that again is what is left.
+    const amount = money(new Decimal("579").times(new Decimal("258.15").div("7")));
+    expect(splitToTheCent(amount, ["20", "160"].map((each) => new Decimal(each)))[1]!.toFixed()).toBe("18980.17");
+  });
+
   it("adds up to the amount, each share within a cent of its proportion, in whole cents", () => {
     fc.assert(fc.property(cents, weights, (amount, parts) => {
       const shares = splitToTheCent(amount, parts);

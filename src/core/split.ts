@@ -2,6 +2,8 @@ import { Decimal, sum } from "./decimal";
 import { money, type Money } from "./units";
 
 const cent = new Decimal("0.01");
+/** Decimals to which cut-off parts are told apart: what is beyond them is the rounding of a price or a yield, and breaks no tie. */
+const decimalsOfTies = 15;
 
 /**
  * An amount shared out in proportion to weights so that every share is whole cents and the shares add up to the amount.
@@ -15,11 +17,11 @@ const cent = new Decimal("0.01");
 export function splitToTheCent(amount: Money, weights: readonly Decimal[]): readonly Money[] {
   const whole = sum(weights);
   if (whole.lte("0")) throw new RangeError("an amount cannot be shared over weights that add up to nothing");
-  // Each part is kept undivided, as so many times the whole weight, so that equal parts cut off are equal to the last digit.
+  // Each part is kept undivided, as so many times the whole weight, so that equal parts cut off are equal.
   const parts = weights.map((weight) => amount.times(weight));
   const centOfWhole = whole.times(cent);
   const shares = parts.map((part) => part.divToInt(centOfWhole).times(cent));
-  const cutOff = parts.map((part, index) => part.minus(shares[index]!.times(whole)).abs());
+  const cutOff = parts.map((part, index) => part.minus(shares[index]!.times(whole)).abs().toDecimalPlaces(decimalsOfTies));
   const step = amount.isNegative() ? cent.neg() : cent;
   let left = amount.minus(sum(shares));
   for (const index of largestFirst(cutOff)) {
