@@ -15,6 +15,17 @@ const path = "/some/where/";
 /** The page may be slow on a busy machine. */
 const eventually = <Value>(look: () => Promise<Value>) => expect.poll(look, { timeout: 20_000, interval: 100 });
 
+/** What the pane shows once it has followed the grid, a moment after the last key: other figures than `before`, and the same ones for a second. */
+async function settledOutlooks(page: Page, before: readonly string[]): Promise<string[]> {
+  await eventually(() => outlooks(page)).not.toEqual(before);
+  for (let figures = await outlooks(page); ; ) {
+    await page.waitForTimeout(1000);
+    const later = await outlooks(page);
+    if (JSON.stringify(later) === JSON.stringify(figures)) return later;
+    figures = later;
+  }
+}
+
 let folder: string;
 let server: StaticServer;
 let browser: Browser;
@@ -176,11 +187,12 @@ describe("a start that goes wrong", () => {
 
 describe("files", () => {
   it("saves what was typed, and opens it again when it is dragged in", async () => {
+    const before = await outlooks(page);
     await showSheet(page, "Purchases");
     const { headings } = await tableOnSheet(page);
     await typeRow(page, headings, { Date: "7/20/2026", Item: "Shop supplies", Quantity: "1000", Unit: "each", Amount: "9000", Note: "Kept in the file" });
     await eventually(() => page.locator(".file").innerText()).toContain("changes not saved");
-    const changed = await outlooks(page);
+    const changed = await settledOutlooks(page, before);
     const file = join(folder, "saved.xlsx");
     await saveWorkbook(page, file);
     expect(await page.locator(".file").innerText()).not.toContain("changes not saved");
