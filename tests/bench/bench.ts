@@ -4,15 +4,26 @@
  * A machine's speed says little, so each time is also given as a multiple of a plain loop over the same cells in
  * binary floating point, run in the same process: what the least careful program would take. Every size runs in a
  * process of its own, so that its peak memory is its own.
+ *
+ * The product is built first, by the tool that builds the pane: run from its sources, every small function would also
+ * be given its name each time it is made, which no user's program does.
  */
 import { spawnSync } from "node:child_process";
-import { fileURLToPath } from "node:url";
-import { newWorkbook, openWorkbook } from "../../src/host/embedded";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import { buildSync } from "esbuild";
 import type { WorkbookContent } from "../../src/workbook/cell";
-import { seasonReport } from "../../src/workbook/report";
-import { reportJson } from "../../src/workbook/reportJson";
-import { inputTables } from "../../src/workbook/templates";
 import { seasonOf } from "./manySeasons";
+import type * as Product from "./product";
+
+const built = fileURLToPath(new URL("../../.tmp/bench/product.mjs", import.meta.url));
+const asked = process.argv[2];
+if (asked === undefined) {
+  buildSync({
+    entryPoints: [fileURLToPath(new URL("product.ts", import.meta.url))], outfile: built, logLevel: "warning",
+    bundle: true, platform: "node", format: "esm", target: "es2022", minify: true,
+  });
+}
+const { inputTables, newWorkbook, openWorkbook, reportJson, seasonReport } = (await import(pathToFileURL(built).href)) as typeof Product;
 
 const sizes = [1_000, 10_000, 100_000];
 const heading = ["entry rows", "cells", "figures ms", "(least-most)", "with every field ms", "rows/s", "plain loop ms", "times", "open ms", "save ms", "file KB", "peak MB"];
@@ -96,7 +107,6 @@ async function fileOf({ tables }: WorkbookContent): Promise<Uint8Array> {
   return workbook.save();
 }
 
-const asked = process.argv[2];
 if (asked !== undefined) await measure(Number(asked));
 else {
   console.log(`Node ${process.version}. "figures" is cells to what the page Season shows; "with every field" to the report for programs; "times" is figures ÷ plain loop; "open" is bytes to cells; "save" is one row added and the file packed.`);
