@@ -16,6 +16,25 @@ export const zero: Decimal = new Decimal("0");
 export const one: Decimal = new Decimal("1");
 export const hundred: Decimal = new Decimal("100");
 
+/** Digits in each word of a decimal: whole numbers below ten million. */
+const digitsInWord = 7;
+
+/**
+ * The decimal that has these words, rounded to our digits: what decimal.js documents as `s`, `d` and `e`, without spelling
+ * them as text for it to read.
+ *
+ * @param words from the greatest to the least, whole numbers from zero to 9,999,999; neither the first nor the last is zero
+ * @param power the power of ten million that the first word is worth
+ */
+export function decimalOfWords(sign: Decimal["s"], words: Decimal["d"], power: Decimal["e"]): Decimal {
+  const inFirst = String(words[0]).length;
+  const value: { -readonly [Part in keyof Decimal]: Decimal[Part] } = new Decimal(one);
+  value.s = sign;
+  value.d = words;
+  value.e = power * digitsInWord + inFirst - 1;
+  return inFirst + (words.length - 1) * digitsInWord > Decimal.precision ? value.toSignificantDigits() : value;
+}
+
 /** The sum of all; zero of none. */
 export function sum(values: Iterable<Decimal>): Decimal {
   let total: Decimal | null = null;

@@ -45,6 +45,17 @@ describe("a tally", () => {
     }), { numRuns: 500 });
   });
 
+  it("answers with digits as decimal.js keeps them", () => {
+    fc.assert(fc.property(fc.array(scaled, { minLength: 1 }), scaled, (values, factor) => {
+      const tally = new Tally();
+      for (const value of values) tally.addProduct(decimalOf(value), decimalOf(factor));
+      const total = tally.total();
+      const { s, e, d } = new Decimal(total.toString());
+      // Of zero, decimal.js keeps a sign as well, which means nothing here.
+      expect({ s: total.isZero() ? s : total.s, e: total.e, d: total.d }).toEqual({ s, e, d });
+    }), { numRuns: 500 });
+  });
+
   it("may be asked, added to and asked again", () => {
     fc.assert(fc.property(fc.array(scaled), fc.array(scaled), (before, after) => {
       const tally = new Tally();

@@ -6,7 +6,7 @@
  * first of them worth ten million to the power ⌊e ÷ 7⌋, and `s` is the sign). Every number in here is a whole number
  * below 2^53, so nothing is lost on the way, and the total is rounded once, to the digits of our decimals.
  */
-import { Decimal, one, zero } from "./decimal";
+import { decimalOfWords, one, zero, type Decimal } from "./decimal";
 
 const base = 10_000_000;
 const digitsInWord = 7;
@@ -53,10 +53,10 @@ export class Tally {
     // After carrying, all words but the greatest are positive; a total below zero is written by its distance from zero.
     const isNegative = words[top]! < 0;
     const magnitude = isNegative ? negated(words, top) : words;
-    let digits = "";
-    for (let word = top; word >= 0; word -= 1) digits += String(magnitude[word]).padStart(digitsInWord, "0");
-    const total = new Decimal(`${isNegative ? "-" : ""}${digits}e${String(this.#lowest * digitsInWord)}`);
-    return digits.length > Decimal.precision ? total.toSignificantDigits() : total;
+    while (magnitude[top] === 0) top -= 1;
+    let bottom = 0;
+    while (magnitude[bottom] === 0) bottom += 1;
+    return decimalOfWords(isNegative ? -1 : 1, magnitude.slice(bottom, top + 1).reverse(), this.#lowest + top);
   }
 
   #add(value: Decimal, sign: Place): this {
@@ -81,13 +81,8 @@ export class Tally {
     for (let i = 0; i < d.length; i += 1) {
       for (let j = 0; j < f.length; j += 1) {
         const product = d[i]! * f[j]!;
-        const high = product < base ? 0 : (product - (product % base)) / base;
-        const low = product - high * base;
-        for (let k = 0; k < g.length; k += 1) {
-          const at = first - i - j - k;
-          this.#put(at, low * g[k]!, sign);
-          if (high !== 0) this.#put(at + 1, high * g[k]!, sign);
-        }
+        if (c === one) this.#put(first - i - j, product, sign);
+        else this.#putTimes(first - i - j, product, g, sign);
       }
     }
     return this.#counted(d.length * f.length * g.length);
@@ -101,10 +96,19 @@ export class Tally {
 
   /** Adds a product of two words at a place and the one above. */
   #put(at: Place, product: Place, sign: Place): void {
-    const words = this.#words;
-    const low = product % base;
-    words[at]! += sign * low;
-    if (low !== product) words[at + 1]! += (sign * (product - low)) / base;
+    const high = quotient(product);
+    this.#words[at]! += sign * (product - high * base);
+    if (high !== 0) this.#words[at + 1]! += sign * high;
+  }
+
+  /** The same of a product of two words times the words of a third value. */
+  #putTimes(at: Place, product: Place, words: Words, sign: Place): void {
+    const high = quotient(product);
+    const low = product - high * base;
+    for (let k = 0; k < words.length; k += 1) {
+      this.#put(at - k, low * words[k]!, sign);
+      if (high !== 0) this.#put(at - k + 1, high * words[k]!, sign);
+    }
   }
 
   /** Makes room for the words from one power to another. */
@@ -115,19 +119,24 @@ export class Tally {
     while (words.length <= to - this.#lowest) words.push(0);
   }
 
-  /** Brings every word but the greatest between zero and the base. */
+  /** Brings every word but the greatest between zero and the base, and the greatest nearer to zero than the base. */
   #carry(): void {
     const words = this.#words;
     this.#additions = 0;
     let carried = 0;
     for (let at = 0; at < words.length; at += 1) {
       const word = words[at]! + carried;
-      const rest = at === words.length - 1 ? word : ((word % base) + base) % base;
+      const isGreatest = at === words.length - 1;
+      const rest = isGreatest && word < base && word > -base ? word : ((word % base) + base) % base;
       words[at] = rest;
       carried = (word - rest) / base;
+      if (isGreatest && carried !== 0) words.push(0);
     }
   }
 }
+
+/** How often the base goes into a product of two words: below ten million, where dividing and cutting is exact. */
+const quotient = (product: Place): Place => (product / base) | 0;
 
 /** The sum of all, rounded once. */
 export function tallied(values: readonly Decimal[]): Decimal {
