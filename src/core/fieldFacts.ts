@@ -20,7 +20,7 @@ export type FieldFacts = {
  *
  * @throws RangeError on a field whose crop is not in the season, or without area: the reader turns both away
  */
-export function fieldFacts(season: Pick<Season, "settings" | "crops" | "fields" | "harvest" | "standCounts" | "standTables">): readonly FieldFacts[] {
+export function fieldFacts(season: Pick<Season, "settings" | "crops" | "fields" | "harvest" | "standCounts" | "standTables" | "published">): readonly FieldFacts[] {
   const crops = new Map(season.crops.map((crop) => [crop.name, crop]));
   const loads = new Map<string, HarvestLoad[]>();
   for (const load of season.harvest) loads.set(load.field, [...(loads.get(load.field) ?? []), load]);

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { centralCornBelt, iowa2010, northernMissouri } from "../../tests/support/publishedStandTables";
 import { Decimal } from "./decimal";
 import { fieldOutlook, reseed, reseedNotices, type ReseedQuestion } from "./reseed";
 import { lastDatePaying, netOverInterval, reseedGrid, thinnestWorthKeeping } from "./reseedLimits";
-import { centralCornBelt, iowa2010, northernMissouri } from "./tables/cornStandTables";
 import { area, moneyPerArea, moneyPerUnit, plantsPerArea, points, share, yieldPerArea } from "./units";
 
 const at = (date: string, stand: string) => ({ date, stand: plantsPerArea(stand), rowWidth: null, areaUnit: "ac" as const });

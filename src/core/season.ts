@@ -13,7 +13,7 @@ import type { Machine } from "./machines/machine";
 import type { Measure } from "./measure";
 import type { SeasonChange } from "./partialBudget/seasonChange";
 import type { StandCount } from "./stand/standCount";
-import type { StandTable } from "./stand/standTable";
+import type { PublishedStandTables, StandTable } from "./stand/standTable";
 import type { Area, CropQuantity, ItemQuantity, ItemRate, Money, MoneyPerArea, MoneyPerUnit, Points, Share, Yield } from "./units";
 
 /** The row that a figure came from, so that every figure can be opened down to its entries. `row` counts body rows from 1. */
@@ -226,6 +226,7 @@ export type Season = {
   readonly standCounts?: readonly StandCount[];
   /** Tables of yield by date and stand of the grower's own, beside the published ones. */
   readonly standTables?: readonly StandTable[];
+  readonly published: PublishedStandTables;
   /** The changes that are weighed. */
   readonly changes?: readonly SeasonChange[];
 };

@@ -7,6 +7,7 @@ import { headingProblems } from "./headings";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
 import { ItemConverter } from "./itemUnits";
 import type { Place, Problem } from "./problem";
+import { publishedStandTables } from "./publishedStandTables";
 import type { SeasonReading } from "./seasonReport";
 import { Names, TableReader, type Style } from "./tableReader";
 import { readChanges } from "./tables/changes";
@@ -58,7 +59,7 @@ export function readSeason(content: WorkbookContent): SeasonReading {
   const converter = new ItemConverter(settings.areaUnit);
   const standTables = readOwnStandTables(own, { settings, crops, style, setting: settingPlace(tables.get("Season"), "Stand response") });
   const season: Season = {
-    settings, crops, fields, machines, standTables: standTables.tables, items: units.map(({ item }) => item),
+    settings, crops, fields, machines, standTables: standTables.tables, published: publishedStandTables, items: units.map(({ item }) => item),
     purchases: from("Purchases", (table) => readPurchases(table, itemNames, byItem, converter)),
     applications: from("Applications", (table) => readApplications(table, places, itemNames, byItem, converter)),
     operations: from("Operations", (table) => readOperations(table, places, machineNames)),

@@ -7,6 +7,7 @@ import type { Application, Crop, EntryRef, Field, HarvestLoad, Item, Operation, 
 import {
   area, cropQuantity, itemQuantity, itemRate, money, moneyPerArea, moneyPerUnit, points, share, yieldPerArea,
 } from "../../src/core/units";
+import { publishedStandTables } from "../../src/workbook/publishedStandTables";
 
 /** A decimal between two whole numbers with a few places. */
 const decimal = (least: number, most: number, places: number): Arbitrary<Decimal> =>
@@ -122,6 +123,7 @@ const seasons = (harvest: (fields: readonly string[]) => Arbitrary<readonly Harv
       settings, crops: each<Crop>("Crops", cropNames, crop), fields: each<Field>("Fields", fields, field), items: each<Item>("Items", items, item),
       purchases: rows<Purchase>("Purchases", 4, purchase(items)), applications: rows<Application>("Applications", 6, application(fields, items)),
       operations: rows<Operation>("Operations", 5, operation(fields)), otherCosts: otherCosts(fields), sales: rows<Sale>("Sales", 3, sale), harvest: harvest(fields),
+      published: fc.constant(publishedStandTables),
     });
   });
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { reseed, reseedCost, type ReseedCosts, type ReseedQuestion } from "../../src/core/reseed";
 import { replantPayment } from "../../src/core/reseedInsurance";
-import { centralCornBelt } from "../../src/core/tables/cornStandTables";
 import { area, moneyPerArea, moneyPerUnit, plantsPerArea, points, share, yieldPerArea } from "../../src/core/units";
 import { expectPrinted } from "../support/expectPrinted";
+import { centralCornBelt } from "../support/publishedStandTables";
 import * as printed from "./changes";
 
 const noCosts: ReseedCosts = { endOldStand: null, seed: null, seedCredit: null, pass: null, treatment: null, herbicide: null, other: null };

@@ -1,13 +1,17 @@
 import { describe, expect, it } from "vitest";
 import { Decimal } from "../../src/core/decimal";
+import { tableFor } from "../../src/core/stand/fieldStand";
 import { relativeYieldAt, type StandTable } from "../../src/core/stand/standTable";
 import { standFrom } from "../../src/core/stand/standUnit";
 import { yieldOutlook } from "../../src/core/stand/yieldOutlook";
-import { centralCornBelt, iowa2001, iowa2010, nebraska2009, northernMissouri, wisconsinFullSeason, wisconsinShortSeason } from "../../src/core/tables/cornStandTables";
-import { soybeanDates, soybeanNarrowRows, soybeanWideRows, wheatOntario, wheatPennsylvania } from "../../src/core/tables/otherStandTables";
-import { standTableNamed, standTables, usualStandTable } from "../../src/core/tables/standTables";
 import { plantsPerArea, yieldPerArea } from "../../src/core/units";
+import { publishedStandTable, publishedStandTables as published } from "../../src/workbook/publishedStandTables";
 import { expectPrinted } from "../support/expectPrinted";
+import {
+  centralCornBelt, iowa2001, iowa2010, nebraska2009, northernMissouri, soybeanDates, soybeanNarrowRows, soybeanWideRows, wheatOntario,
+  wheatPennsylvania, wisconsinFullSeason, wisconsinShortSeason,
+} from "../support/publishedStandTables";
+import { settings } from "../support/season";
 import * as printed from "./standTables";
 
 const at = (monthDay: string | null, stand: string | null) => ({
@@ -175,7 +179,7 @@ describe("the other tables", () => {
   });
   it("of Ontario keep 95 % until the reported date", () => {
     for (const [place, date] of [["Elora", "05-20"], ["Exeter", "05-25"], ["Ridgetown", "05-30"]] as const) {
-      const table = standTables.find((each) => each.name.includes(place))!;
+      const table = published.tables.find((each) => each.name.includes(place))!;
       expect(percentAt(table, date, "30000").toString()).toBe("95");
       expect(table.limits[0]).toContain("Not a published table");
     }
@@ -184,13 +188,14 @@ describe("the other tables", () => {
 
 describe("the choice of a table", () => {
   it("finds each by its name, which is its own", () => {
-    expect(new Set(standTables.map(({ name }) => name)).size).toBe(standTables.length);
-    for (const table of standTables) expect(standTableNamed(` ${table.name.toUpperCase()} `)).toBe(table);
-    expect(standTableNamed("none such")).toBeNull();
+    expect(new Set(published.tables.map(({ name }) => name)).size).toBe(published.tables.length);
+    for (const table of published.tables) expect(publishedStandTable(` ${table.name.toUpperCase()} `)).toBe(table);
+    expect(publishedStandTable("none such")).toBeNull();
   });
   it("is the central Corn Belt's for corn and nothing for other crops", () => {
-    expect(usualStandTable("Corn after soybeans")).toBe(centralCornBelt);
-    expect(usualStandTable("Soybeans")).toBeNull();
+    expect(tableFor({ settings, published }, { name: "Corn after soybeans" })).toBe(centralCornBelt);
+    expect(tableFor({ settings, published }, { name: "Soybeans" })).toBeNull();
+    expect(tableFor({ settings: { ...settings, standResponse: soybeanDates.name }, published }, { name: "Soybeans" })).toBe(soybeanDates);
   });
 });
 

@@ -5,6 +5,7 @@ import { measureNamed } from "../../src/core/measure";
 import {
   area, cropQuantity, itemQuantity, itemRate, money, moneyPerArea, moneyPerUnit, points, share, yieldPerArea,
 } from "../../src/core/units";
+import { publishedStandTables } from "../../src/workbook/publishedStandTables";
 
 const from = (table: string) => ({ table, row: 1 });
 
@@ -59,5 +60,6 @@ export const load = (of: string, quantity: string, moisture: string | null = nul
 });
 
 export const seasonOf = (parts: Partial<Season>): Season => ({
-  settings, crops: [corn], fields: [], items: [], purchases: [], applications: [], operations: [], otherCosts: [], sales: [], harvest: [], ...parts,
+  settings, crops: [corn], fields: [], items: [], purchases: [], applications: [], operations: [], otherCosts: [], sales: [], harvest: [],
+  published: publishedStandTables, ...parts,
 });

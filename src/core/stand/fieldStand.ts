@@ -1,7 +1,6 @@
 /** What the stand counts of a season say of each field, and of its yield. */
 import type { Result } from "../../result";
 import type { Crop, Field, Season } from "../season";
-import { standTables, usualStandTable } from "../tables/standTables";
 import { emergence, standSummary, type StandSummary } from "./standSummary";
 import type { StandTable } from "./standTable";
 import { yieldOutlook, type OutlookRefusal, type YieldOutlook } from "./yieldOutlook";
@@ -19,7 +18,7 @@ export type FieldStand = {
 };
 
 /** The fields that have counts, by name. */
-export function fieldStands(season: Pick<Season, "settings" | "crops" | "fields" | "standCounts" | "standTables">): ReadonlyMap<string, FieldStand> {
+export function fieldStands(season: Pick<Season, "settings" | "crops" | "fields" | "standCounts" | "standTables" | "published">): ReadonlyMap<string, FieldStand> {
   const stands = new Map<string, FieldStand>();
   const counts = season.standCounts ?? [];
   if (counts.length === 0) return stands;
@@ -41,11 +40,11 @@ export function fieldStands(season: Pick<Season, "settings" | "crops" | "fields"
  * The table that answers for a crop: of the tables that the setting names, separated by semicolons, the one of this
  * crop; else the usual one of the crop. The grower's own tables come before published ones of the same name.
  */
-export function tableFor({ settings, standTables: own = [] }: Pick<Season, "settings" | "standTables">, crop: Pick<Crop, "name">): StandTable | null {
+export function tableFor({ settings, standTables: own = [], published }: Pick<Season, "settings" | "standTables" | "published">, crop: Pick<Crop, "name">): StandTable | null {
   const names = (settings.standResponse ?? "").split(";").map((name) => name.trim().toLowerCase());
   const grown = cropWord(crop.name);
-  const named = [...own, ...standTables].find((table) => names.includes(table.name.toLowerCase()) && cropWord(table.crop) === grown);
-  return named ?? (grown === "corn" ? usualStandTable("corn") : null);
+  const ofCrop = (table: StandTable) => cropWord(table.crop) === grown;
+  return [...own, ...published.tables].find((table) => names.includes(table.name.toLowerCase()) && ofCrop(table)) ?? published.usual.find(ofCrop) ?? null;
 }
 
 /** What is grown, from the name of a crop: the word that comes first, so that "Soybeans after corn" are soybeans. */

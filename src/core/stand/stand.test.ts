@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { centralCornBelt } from "../../../tests/support/publishedStandTables";
 import { Decimal } from "../decimal";
 import { area, plantsPerArea, seedsPerArea, yieldPerArea } from "../units";
-import { centralCornBelt } from "../tables/cornStandTables";
 import { bracket } from "./bracket";
 import { dayOfYear, monthDayOf } from "./monthDay";
 import { ownStandTable } from "./ownStandTable";

@@ -31,6 +31,9 @@ export type StandTable = {
   readonly percent: readonly (readonly (Decimal | null)[])[];
 };
 
+/** The tables that were published, and those of them that stand for their crop, one a crop, where the grower names none. */
+export type PublishedStandTables = { readonly tables: readonly StandTable[]; readonly usual: readonly StandTable[] };
+
 /** Why a table gives no answer. `from` and `to` are its limits, as text, in the units of the table. */
 export type StandRefusal = {
   readonly reason: "date outside" | "stand outside" | "date missing" | "stand missing" | "row width missing" | "not printed";

@@ -6,11 +6,11 @@ import { cropWord } from "../../core/stand/fieldStand";
 import type { MonthDay } from "../../core/stand/monthDay";
 import { ownStandTable, type OwnStandTableFault } from "../../core/stand/ownStandTable";
 import type { StandTable } from "../../core/stand/standTable";
-import { standTableNamed, standTables } from "../../core/tables/standTables";
 import type { Cell, RawTable } from "../cell";
 import { readDate } from "../dates";
 import { isBlank, readNumber } from "../numbers";
 import type { Place, Problem } from "../problem";
+import { publishedStandTable, publishedStandTables } from "../publishedStandTables";
 import type { Style } from "../tableReader";
 import { nearest, plain } from "../words";
 
@@ -32,8 +32,8 @@ export function readOwnStandTables(own: readonly RawTable[], around: Around): Ow
   for (const name of standResponseNames(around.settings.standResponse)) {
     const raw = own.find((each) => plain(each.name) === plain(name));
     if (raw === undefined) {
-      if (standTableNamed(name) !== null) continue;
-      const like = nearest(name, [...standTables.map((table) => table.name), ...own.map((table) => table.name)]);
+      if (publishedStandTable(name) !== null) continue;
+      const like = nearest(name, [...publishedStandTables.tables.map((table) => table.name), ...own.map((table) => table.name)]);
       problems.push({ code: "stand-table-unknown", at: around.setting, found: name, touches: [{ of: "farm" }], ...(like === null ? {} : { like }) });
       continue;
     }

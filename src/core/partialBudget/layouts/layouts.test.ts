@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { centralCornBelt } from "../../../../tests/support/publishedStandTables";
 import { Decimal } from "../../decimal";
 import { area, hours, money, moneyPerArea, moneyPerHour, moneyPerUnit, moneyPerYear, plantsPerArea, points, seedsPerArea, share, yearlyRate, yieldPerArea, years } from "../../units";
 import { trialFindings } from "../../tables/trialFindings";
-import { centralCornBelt } from "../../tables/cornStandTables";
 import { reseed, type ReseedQuestion } from "../../reseed";
 import { breakEven } from "../breakEven";
 import { netChange } from "../netChange";
