@@ -2,7 +2,7 @@
 import { zero, type Decimal } from "./decimal";
 import type { Charge, Stage } from "./figures";
 import { countsIn, type Kind } from "./kinds";
-import type { EntryRef } from "./season";
+import type { EntryRef } from "./row";
 import { money, moneyPerUnit, type Money, type MoneyPerUnit } from "./units";
 
 /**

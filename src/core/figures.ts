@@ -4,9 +4,9 @@ import type { Kind, Layer } from "./kinds";
 import type { MachineCost } from "./machines/machineCost";
 import type { ChangeFigures } from "./partialBudget/changeFigures";
 import type { CropOverlay } from "./partialBudget/overlay";
-import type { EntryRef, YieldUnit } from "./season";
+import type { EntryRef } from "./row";
 import type { FieldStand } from "./stand/fieldStand";
-import type { Area, CropQuantity, Money, MoneyPerArea, MoneyPerUnit, Share, Yield } from "./units";
+import type { Area, CropQuantity, Money, MoneyPerArea, MoneyPerUnit, Share, Yield, YieldUnit } from "./units";
 
 export type Stage = "plan" | "outlook" | "final";
 

@@ -1,6 +1,7 @@
 import { Decimal, zero } from "./decimal";
 import { bearsInterest, type Cost } from "./cost";
-import type { IsoDate, Settings } from "./season";
+import type { IsoDate } from "./row";
+import type { Settings } from "./season";
 import { Tally } from "./tally";
 import { money } from "./units";
 

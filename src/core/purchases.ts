@@ -1,7 +1,8 @@
 /** What was bought of an item this season, carried as value and quantity, never as a rounded unit price. */
 import { zero, type Decimal } from "./decimal";
 import type { DaysOut } from "./operatingInterest";
-import type { EntryRef, Purchase } from "./season";
+import type { EntryRef } from "./row";
+import type { Purchase } from "./season";
 import { Tally } from "./tally";
 import { itemQuantity, money, type ItemQuantity, type Money } from "./units";
 

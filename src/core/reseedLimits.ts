@@ -1,7 +1,7 @@
 /** Where keeping turns into reseeding: the thinnest stand worth keeping, the last date that pays, and the grid around them. */
 import type { Decimal } from "./decimal";
 import { reseed, type ReseedQuestion } from "./reseed";
-import type { IsoDate } from "./season";
+import type { IsoDate } from "./row";
 import { dayOfYear, monthDayOf, type MonthDay } from "./stand/monthDay";
 import { standFrom } from "./stand/standUnit";
 import { plantsPerArea, type MoneyPerArea, type PlantsPerArea } from "./units";

@@ -12,19 +12,10 @@ import type { Policy } from "./lender/guarantee";
 import type { Machine } from "./machines/machine";
 import type { Measure } from "./measure";
 import type { SeasonChange } from "./partialBudget/seasonChange";
+import type { EntryRef, IsoDate, Target } from "./row";
 import type { StandCount } from "./stand/standCount";
 import type { PublishedStandTables, StandTable } from "./stand/standTable";
-import type { Area, CropQuantity, ItemQuantity, ItemRate, Money, MoneyPerArea, MoneyPerUnit, Points, Share, Yield } from "./units";
-
-/** The row that a figure came from, so that every figure can be opened down to its entries. `row` counts body rows from 1. */
-// eslint-disable-next-line no-restricted-syntax -- a place in a table is not a quantity
-export type EntryRef = { readonly table: string; readonly row: number };
-
-/** A calendar day as `YYYY-MM-DD`. */
-export type IsoDate = string & { readonly __brand?: "IsoDate" };
-
-export type AreaUnit = "ac" | "ha";
-export type YieldUnit = "bu" | "t" | "lb" | "cwt" | "ton" | "kg";
+import type { Area, AreaUnit, CropQuantity, ItemQuantity, ItemRate, Money, MoneyPerArea, MoneyPerUnit, Points, Share, Yield, YieldUnit } from "./units";
 
 export type Settings = {
   /** The farm's name, for the pages that go to a lender; left out or `null`: none is printed. */
@@ -121,8 +112,6 @@ export type Purchase = {
   readonly source: EntryRef;
 };
 
-/** Where a row belongs: one field, or every field of a crop. */
-export type Target = { readonly field: string } | { readonly crop: string };
 export type Status = "plan" | "done";
 
 export type Application = {

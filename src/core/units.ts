@@ -7,6 +7,11 @@
  */
 import { Decimal, type DecimalValue } from "./decimal";
 
+/** What areas of a workbook are counted in. */
+export type AreaUnit = "ac" | "ha";
+/** What a crop is sold and its yield counted in. */
+export type YieldUnit = "bu" | "t" | "lb" | "cwt" | "ton" | "kg";
+
 declare const unit: unique symbol;
 
 /** A decimal that carries its unit in its type. */

@@ -1,6 +1,7 @@
 /** Field work row by row: which part of a row falls to which field, and what is left of the plan. */
 import { one, sum, zero, type Decimal } from "./decimal";
-import type { EntryRef, Field, IsoDate, Status, Target } from "./season";
+import type { EntryRef, IsoDate, Target } from "./row";
+import type { Field, Status } from "./season";
 import { Tally } from "./tally";
 import { area, type Area } from "./units";
 

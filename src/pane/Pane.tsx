@@ -1,6 +1,6 @@
 import { Button, FluentProvider } from "@fluentui/react-components";
 import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from "react";
-import type { EntryRef } from "../core/season";
+import type { EntryRef } from "../core/row";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { Place, Subject } from "../workbook/problem";
 import { seasonReport } from "../workbook/report";

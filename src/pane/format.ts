@@ -1,6 +1,7 @@
 /** How figures read in the pane: rounded as everywhere else, grouped as the reader's language groups them. */
 import { hundred, type Decimal } from "../core/decimal";
-import type { IsoDate, Settings } from "../core/season";
+import type { IsoDate } from "../core/row";
+import type { Settings } from "../core/season";
 import type { MonthDay } from "../core/stand/monthDay";
 import { shownMoney, shownPriceAtMost, shownPriceNeeded, shownQuantity, shownStand, shownYield, shownYieldAtMost, shownYieldNeeded } from "../workbook/shown";
 

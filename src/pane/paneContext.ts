@@ -1,5 +1,5 @@
 import { createContext, useContext } from "react";
-import type { EntryRef } from "../core/season";
+import type { EntryRef } from "../core/row";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { Place, Subject } from "../workbook/problem";
 import type { Failure } from "./failure";

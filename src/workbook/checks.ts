@@ -1,6 +1,7 @@
 /** What is wrong between entries that are each right in themselves. */
 import { zero } from "../core/decimal";
-import type { Application, EntryRef, Item, Operation, Season } from "../core/season";
+import type { EntryRef } from "../core/row";
+import type { Application, Item, Operation, Season } from "../core/season";
 import { fieldStands } from "../core/stand/fieldStand";
 import { boughtByItem, nothingBought } from "../core/purchases";
 import type { OutlookRefusal } from "../core/stand/yieldOutlook";

@@ -1,5 +1,5 @@
 /** From a cell to a calendar day: serial numbers of both date systems, and dates typed as text. */
-import type { IsoDate } from "../core/season";
+import type { IsoDate } from "../core/row";
 import type { Cell, DateSystem } from "./cell";
 
 const millisecondsInDay = 86_400_000;

@@ -1,7 +1,8 @@
 /** From the units that people write on invoices and in rates to the base unit of an item. */
 import { Decimal, hundred, one } from "../core/decimal";
 import { conversion, measureNamed, measureNames, namedMeasure, type Density, type Measure } from "../core/measure";
-import type { AreaUnit, Item } from "../core/season";
+import type { Item } from "../core/season";
+import type { AreaUnit } from "../core/units";
 import { readNumber, type NumberStyle } from "./numbers";
 import type { Row } from "./tableReader";
 import { nearest, plain } from "./words";

@@ -1,5 +1,6 @@
 /** From the cells of a workbook to a season, with every problem that stands in the way. */
-import type { EntryRef, Season } from "../core/season";
+import type { EntryRef } from "../core/row";
+import type { Season } from "../core/season";
 import type { Cell, RawTable, SheetPlace, WorkbookContent } from "./cell";
 import { crossChecks } from "./checks";
 import { findTables } from "./findTables";

@@ -5,7 +5,7 @@
  * its column and what stood there, and half of the columns are units of something in another table.
  */
 import { hundred, one, type Decimal } from "../core/decimal";
-import type { EntryRef, IsoDate } from "../core/season";
+import type { EntryRef, IsoDate } from "../core/row";
 import type { Cell, RawTable } from "./cell";
 import { readDate, type DateStyle } from "./dates";
 import { isBlank, isErrorValue, readNumber, type NumberStyle } from "./numbers";

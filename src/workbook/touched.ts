@@ -1,5 +1,6 @@
 /** Which problems make the figures of a subject incomplete. */
-import type { Season, Target } from "../core/season";
+import type { Target } from "../core/row";
+import type { Season } from "../core/season";
 import type { Problem, Subject } from "./problem";
 
 const keyOf = (subject: Subject): string => ("name" in subject ? `${subject.of} ${subject.name}` : subject.of);

@@ -1,5 +1,6 @@
 import type { Kind } from "../../src/core/kinds";
-import type { IsoDate, Season } from "../../src/core/season";
+import type { IsoDate } from "../../src/core/row";
+import type { Season } from "../../src/core/season";
 import { fraction, zero, type Fraction } from "./fraction";
 
 /** A cost of one field: money on the whole of it, or money per unit of the operator's crop, which then moves with yield. */

@@ -1,5 +1,6 @@
 /** Which field a row of work concerns and with how much of it, and what done rows leave of planned ones. */
-import type { Application, Field, IsoDate, Operation, Season, Target } from "../../src/core/season";
+import type { IsoDate, Target } from "../../src/core/row";
+import type { Application, Field, Operation, Season } from "../../src/core/season";
 import { compare, divided, larger, minus, one, read, smaller, times, total, zero, type Fraction } from "./fraction";
 
 /** What one row does in one field: `part` is the field's part of the row, `extent` its acres times passes there. */

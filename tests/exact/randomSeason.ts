@@ -3,7 +3,8 @@ import fc, { type Arbitrary } from "fast-check";
 import { Decimal } from "../../src/core/decimal";
 import { kinds, operatingKinds } from "../../src/core/kinds";
 import { measureNamed } from "../../src/core/measure";
-import type { Application, Crop, EntryRef, Field, HarvestLoad, Item, Operation, OtherCost, Purchase, Sale, Season, Settings, Target } from "../../src/core/season";
+import type { EntryRef, Target } from "../../src/core/row";
+import type { Application, Crop, Field, HarvestLoad, Item, Operation, OtherCost, Purchase, Sale, Season, Settings } from "../../src/core/season";
 import {
   area, cropQuantity, itemQuantity, itemRate, money, moneyPerArea, moneyPerUnit, points, share, yieldPerArea,
 } from "../../src/core/units";

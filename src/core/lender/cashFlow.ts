@@ -1,6 +1,6 @@
 /** Month by month: what comes in, what goes out, and the operating loan that carries the difference. */
 import { Decimal, larger, sum, zero } from "../decimal";
-import type { EntryRef } from "../season";
+import type { EntryRef } from "../row";
 import { money, type Money } from "../units";
 import type { Month } from "./month";
 

@@ -1,6 +1,6 @@
 /** Calendar months, and walking through them. */
 import { Decimal, one } from "../decimal";
-import type { IsoDate } from "../season";
+import type { IsoDate } from "../row";
 
 /** A month as `YYYY-MM`. */
 export type Month = string & { readonly __brand?: "Month" };

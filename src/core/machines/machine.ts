@@ -5,7 +5,7 @@
  * kilowatts, metres, kilometres an hour, litres.
  */
 import type { Decimal } from "../decimal";
-import type { EntryRef } from "../season";
+import type { EntryRef } from "../row";
 import type { RemainingValueClass } from "../tables/remainingValue";
 import type { RepairClass } from "../tables/repairFactors";
 import type { Hours, Money, MoneyPerHour, Share, Years, YearlyRate } from "../units";

@@ -2,8 +2,7 @@
 import { capitalRecovery } from "../capitalRecovery";
 import { Decimal, sum, zero } from "../decimal";
 import type { Kind } from "../kinds";
-import type { AreaUnit } from "../season";
-import { moneyPerArea, moneyPerHour, moneyPerYear, type AreaPerHour, type Hours, type MoneyPerArea, type MoneyPerHour, type MoneyPerYear } from "../units";
+import { moneyPerArea, moneyPerHour, moneyPerYear, type AreaPerHour, type AreaUnit, type Hours, type MoneyPerArea, type MoneyPerHour, type MoneyPerYear } from "../units";
 import { fieldCapacity } from "./fieldCapacity";
 import { dieselPerHour, lubePerFuel } from "./fuel";
 import type { Machine, MachinePart } from "./machine";

@@ -1,7 +1,6 @@
 /** The machines of a season: their hours from the work that they do, and what each costs. */
 import { sum, zero } from "../decimal";
-import type { AreaUnit } from "../season";
-import { area, hours, type Area, type Hours } from "../units";
+import { area, hours, type Area, type AreaUnit, type Hours } from "../units";
 import { fieldCapacity, hoursFor } from "./fieldCapacity";
 import type { Machine, MachinePart } from "./machine";
 import { machineCost, type MachineCost } from "./machineCost";

@@ -4,7 +4,7 @@
  * Money per year means in a year of the area that the change concerns.
  */
 import { one, zero, type Decimal } from "../decimal";
-import type { EntryRef } from "../season";
+import type { EntryRef } from "../row";
 import { money, type Area, type Money, type MoneyPerUnit, type Share, type Years, type YearlyRate } from "../units";
 
 export const quadrants = ["added returns", "reduced costs", "added costs", "reduced returns"] as const;

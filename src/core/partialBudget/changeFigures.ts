@@ -1,6 +1,7 @@
 /** The changes of a season, their grain priced from its own outlook. */
 import type { Budget, CropFigures } from "../figures";
-import type { Season, Target } from "../season";
+import type { Target } from "../row";
+import type { Season } from "../season";
 import { changeAnswer, type ChangeAnswer, type PriceRange } from "./changeAnswer";
 import { grainOf } from "./grain";
 import type { SeasonChange } from "./seasonChange";

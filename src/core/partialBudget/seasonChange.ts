@@ -1,5 +1,5 @@
 /** A change as the table `Changes` of a season has it: some of its prices follow from the season's own figures. */
-import type { Target } from "../season";
+import type { Target } from "../row";
 import type { Change, ChangeLine } from "./change";
 
 export type SeasonChangeLine = ChangeLine & {

@@ -3,7 +3,7 @@
  * the same day in every year.
  */
 import { Decimal } from "../decimal";
-import type { IsoDate } from "../season";
+import type { IsoDate } from "../row";
 
 /** A day of any year as `MM-DD`. */
 export type MonthDay = string & { readonly __brand?: "MonthDay" };

@@ -1,6 +1,7 @@
 /** How the yield outlook of a field came to be: from the goal by planting, counts, unevenness and harvest, step by step. */
 import { sum, type Decimal } from "../decimal";
-import type { Field, IsoDate, Season } from "../season";
+import type { IsoDate } from "../row";
+import type { Field, Season } from "../season";
 import { yieldPerArea, type PlantsPerArea, type Yield } from "../units";
 import { tableFor } from "./fieldStand";
 import type { StandCount } from "./standCount";

@@ -1,7 +1,7 @@
 /** Plants counted at one place, and plants per area from them. */
 import { Decimal } from "../decimal";
-import type { AreaUnit, EntryRef, IsoDate } from "../season";
-import { area, plantsPerArea, type Area, type PlantsPerArea } from "../units";
+import type { EntryRef, IsoDate } from "../row";
+import { area, plantsPerArea, type Area, type AreaUnit, type PlantsPerArea } from "../units";
 
 /**
  * What was measured out. With acres: row width in inches, length in feet, hoop in inches. With hectares: row width in

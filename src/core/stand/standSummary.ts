@@ -1,7 +1,7 @@
 /** What the counts of a field say together: the mean stand, and how far it may be off. */
 import { Decimal, larger, sum, zero } from "../decimal";
-import type { AreaUnit, IsoDate } from "../season";
-import { plantsPerArea, type Area, type PlantsPerArea } from "../units";
+import type { IsoDate } from "../row";
+import { plantsPerArea, type Area, type AreaUnit, type PlantsPerArea } from "../units";
 import { standAt, type StandCount } from "./standCount";
 import { tQuantile } from "./tQuantile";
 

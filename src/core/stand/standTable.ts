@@ -4,9 +4,9 @@
  */
 import { hundred, one, sum, type Decimal } from "../decimal";
 import { failed, ok, type Result } from "../../result";
-import type { AreaUnit, IsoDate } from "../season";
+import type { IsoDate } from "../row";
 import type { Source } from "../tables/source";
-import { relativeYield, type PlantsPerArea, type RelativeYield } from "../units";
+import { relativeYield, type AreaUnit, type PlantsPerArea, type RelativeYield } from "../units";
 import { bracket, type Bracket, type Span } from "./bracket";
 import { dayOfYear, monthDayOf, type MonthDay } from "./monthDay";
 import { standIn, type StandUnit } from "./standUnit";

@@ -1,7 +1,7 @@
 /** From a stand and a planting date to the yield that may be looked for. */
 import { failed, ok, type Result } from "../../result";
 import { hundred, one, zero, type Decimal } from "../decimal";
-import type { IsoDate } from "../season";
+import type { IsoDate } from "../row";
 import { yieldPerArea, type Yield } from "../units";
 import { relativeYieldAt, type DateAndStand, type RelativeYieldAt, type StandRefusal, type StandTable } from "./standTable";
 

@@ -4,7 +4,7 @@ import type { ChangeAnswer, PriceRange } from "../../core/partialBudget/changeAn
 import type { Entry } from "../../core/partialBudget/entry";
 import type { TrialFinding } from "../../core/tables/trialFindings";
 import { grainNotes, trialWords } from "../../workbook/changeWords";
-import type { EntryRef } from "../../core/season";
+import type { EntryRef } from "../../core/row";
 import { Disclosure } from "../parts/Disclosure";
 import { Lines } from "../parts/Lines";
 import { usePane } from "../paneContext";

@@ -4,7 +4,7 @@ import { breakEven, type BreakEven } from "../../core/partialBudget/breakEven";
 import { isCapital, isGrain, priceOf, quadrants, type Change, type ChangeLine } from "../../core/partialBudget/change";
 import type { ChangeAnswer, PriceRange } from "../../core/partialBudget/changeAnswer";
 import { withEntries, type Entry } from "../../core/partialBudget/entry";
-import type { EntryRef } from "../../core/season";
+import type { EntryRef } from "../../core/row";
 import { perUnitOf } from "../../workbook/changeWords";
 import type { Format } from "../format";
 

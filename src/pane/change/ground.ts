@@ -4,7 +4,8 @@ import type { Budget, CropFigures } from "../../core/figures";
 import { grainBeforeDrying, grainOf } from "../../core/partialBudget/grain";
 import type { PriceRange } from "../../core/partialBudget/changeAnswer";
 import type { Circumstances } from "../../core/partialBudget/layouts/layout";
-import type { Field, Target } from "../../core/season";
+import type { Target } from "../../core/row";
+import type { Field } from "../../core/season";
 import { area, points, yearlyRate, type Points } from "../../core/units";
 import type { SeasonReport } from "../../workbook/seasonReport";
 

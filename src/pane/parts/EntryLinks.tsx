@@ -1,5 +1,5 @@
 import { useState } from "react";
-import type { EntryRef } from "../../core/season";
+import type { EntryRef } from "../../core/row";
 import { usePane } from "../paneContext";
 import type { EntryTeller } from "../season/entryView";
 

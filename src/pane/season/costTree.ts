@@ -2,7 +2,7 @@
 import { costPerArea } from "../../core/breakEven";
 import type { Budget, Charge, CropFigures, FieldFigures, Stage, StageFigures } from "../../core/figures";
 import { kindsIn, type Kind, type Layer } from "../../core/kinds";
-import type { EntryRef } from "../../core/season";
+import type { EntryRef } from "../../core/row";
 import { moneyPerArea } from "../../core/units";
 import type { Format } from "../format";
 

@@ -1,5 +1,6 @@
 /** One entry of the workbook as a line of words: where it stands and what it says. */
-import type { EntryRef, Season, Target } from "../../core/season";
+import type { EntryRef, Target } from "../../core/row";
+import type { Season } from "../../core/season";
 import type { Format } from "../format";
 
 export type EntryLine = { readonly ref: EntryRef; readonly place: string; readonly says: string };

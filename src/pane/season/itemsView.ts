@@ -2,7 +2,7 @@
 import { sum } from "../../core/decimal";
 import type { ItemFigures } from "../../core/figures";
 import type { Kind } from "../../core/kinds";
-import type { EntryRef } from "../../core/season";
+import type { EntryRef } from "../../core/row";
 import type { Format } from "../format";
 
 export type ItemView = {

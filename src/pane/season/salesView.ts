@@ -1,7 +1,7 @@
 /** What the card of a crop says of its grain sales. */
 import type { CropFigures } from "../../core/figures";
 import { layerNames, type Layer } from "../../core/kinds";
-import type { EntryRef } from "../../core/season";
+import type { EntryRef } from "../../core/row";
 import type { Format } from "../format";
 
 export type SalesView = {

@@ -1,6 +1,7 @@
 /** A place counted as it is being typed: what is wrong with it, what its row will say, and the stand it tells. */
 import type { Decimal } from "../../core/decimal";
-import type { AreaUnit, Field } from "../../core/season";
+import type { Field } from "../../core/season";
+import type { AreaUnit } from "../../core/units";
 import { rowLengthOfThousandth, standAt, type CountedPlace } from "../../core/stand/standCount";
 import { typedNumber } from "../purchase/purchaseDraft";
 import type { EntryRow } from "../commands/addEntries";

@@ -2,7 +2,7 @@
 import { Decimal, zero } from "../../core/decimal";
 import { standAt } from "../../core/stand/standCount";
 import type { StandSummary } from "../../core/stand/standSummary";
-import type { AreaUnit } from "../../core/season";
+import type { AreaUnit } from "../../core/units";
 
 export type StandPlot = {
   /** Places counted; dots that would hide each other are stacked, `level` counts from 0. */

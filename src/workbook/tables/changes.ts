@@ -2,7 +2,8 @@
 import { sum, zero, type Decimal } from "../../core/decimal";
 import { isCapital, lineBases, quadrants, type Quadrant } from "../../core/partialBudget/change";
 import type { SeasonChange, SeasonChangeLine } from "../../core/partialBudget/seasonChange";
-import type { Crop, Field, Season, Settings, Target } from "../../core/season";
+import type { Target } from "../../core/row";
+import type { Crop, Field, Season, Settings } from "../../core/season";
 import { area, money, yearlyRate, years, type YearlyRate } from "../../core/units";
 import type { Problem, ProblemCode } from "../problem";
 import type { Row, TableReader } from "../tableReader";

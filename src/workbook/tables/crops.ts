@@ -1,8 +1,8 @@
 /** The table Crops, and quantities of a crop in any unit. */
 import { Decimal, zero } from "../../core/decimal";
 import { conversion, measureNamed } from "../../core/measure";
-import type { Crop, Settings, YieldUnit } from "../../core/season";
-import { moneyPerArea, moneyPerUnit, points, type Points } from "../../core/units";
+import type { Crop, Settings } from "../../core/season";
+import { moneyPerArea, moneyPerUnit, points, type Points, type YieldUnit } from "../../core/units";
 import type { Names, Row, TableReader } from "../tableReader";
 import { plain } from "../words";
 

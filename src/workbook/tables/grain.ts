@@ -1,6 +1,7 @@
 /** The tables Sales and Harvest. */
 import { hundred, one, type Decimal } from "../../core/decimal";
-import type { Crop, Field, HarvestLoad, IsoDate, Sale } from "../../core/season";
+import type { IsoDate } from "../../core/row";
+import type { Crop, Field, HarvestLoad, Sale } from "../../core/season";
 import { cropQuantity, moneyPerUnit, type Points } from "../../core/units";
 import { monthNamed, monthOfYear } from "../dates";
 import type { Subject } from "../problem";

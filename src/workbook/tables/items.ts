@@ -1,8 +1,8 @@
 /** The tables Items, Purchases and Applications. */
 import { one, zero, type Decimal } from "../../core/decimal";
 import { chargedAsUsed, operatingKinds } from "../../core/kinds";
-import type { Application, AreaUnit, Charging, Item, Purchase, Status } from "../../core/season";
-import { area, itemQuantity, itemRate, money, share, type Money } from "../../core/units";
+import type { Application, Charging, Item, Purchase, Status } from "../../core/season";
+import { area, itemQuantity, itemRate, money, share, type AreaUnit, type Money } from "../../core/units";
 import { analysisOf, densityOf, packOf, type ItemConverter, type ItemUnits } from "../itemUnits";
 import type { NumberStyle } from "../numbers";
 import type { Subject } from "../problem";

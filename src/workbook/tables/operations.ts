@@ -1,7 +1,8 @@
 /** The tables Operations and Other costs. */
 import { one } from "../../core/decimal";
 import { kinds, operatingKinds } from "../../core/kinds";
-import type { IsoDate, Operation, OtherCost } from "../../core/season";
+import type { IsoDate } from "../../core/row";
+import type { Operation, OtherCost } from "../../core/season";
 import { area, money, moneyPerArea } from "../../core/units";
 import { monthNamed, monthOfYear } from "../dates";
 import type { Names, Row, TableReader } from "../tableReader";

@@ -1,7 +1,7 @@
 /** The table Season: one setting a row. */
 import type { Decimal } from "../../core/decimal";
-import type { AreaUnit, Settings } from "../../core/season";
-import { money, moneyPerUnit } from "../../core/units";
+import type { Settings } from "../../core/season";
+import { money, moneyPerUnit, type AreaUnit } from "../../core/units";
 import type { RawTable } from "../cell";
 import type { Problem } from "../problem";
 import { TableReader, type Row, type Style } from "../tableReader";

@@ -1,6 +1,7 @@
 /** Which field or crop a row of work belongs to. */
 import { sum, type Decimal } from "../../core/decimal";
-import type { Field, Target } from "../../core/season";
+import type { Target } from "../../core/row";
+import type { Field } from "../../core/season";
 import type { Subject } from "../problem";
 import type { Names, Row, TableReader } from "../tableReader";
 import { nearest, plain } from "../words";

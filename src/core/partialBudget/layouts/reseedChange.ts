@@ -1,7 +1,6 @@
 import type { Decimal } from "../../decimal";
 import { grainsOf, reseedNotices, type ReseedAnswer, type ReseedQuestion } from "../../reseed";
-import type { AreaUnit, YieldUnit } from "../../season";
-import type { MoneyPerArea, YearlyRate } from "../../units";
+import type { AreaUnit, MoneyPerArea, YearlyRate, YieldUnit } from "../../units";
 import { amountPerAcre, perAcre, type ChangeLine, type Grain, type Quadrant } from "../change";
 import { layout, lines, given, type Layout } from "./layout";
 
