@@ -1,11 +1,7 @@
-/** What the core says of a season. Money is in the workbook's currency, unrounded; `null` is "there is no answer". */
+/** What the core says of the fields, crops and items of a season. Money is in the workbook's currency, unrounded; `null` is "there is no answer". */
 import type { Decimal } from "./decimal";
 import type { Kind, Layer } from "./kinds";
-import type { MachineCost } from "./machines/machineCost";
-import type { ChangeFigures } from "./partialBudget/changeFigures";
-import type { CropOverlay } from "./partialBudget/overlay";
 import type { EntryRef } from "./row";
-import type { FieldStand } from "./stand/fieldStand";
 import type { Area, CropQuantity, Money, MoneyPerArea, MoneyPerUnit, Share, Yield, YieldUnit } from "./units";
 
 export type Stage = "plan" | "outlook" | "final";
@@ -130,17 +126,4 @@ export type ItemFigures = {
   readonly shortCost: Money | null;
   readonly left: Decimal;
   readonly entries: readonly EntryRef[];
-};
-
-export type SeasonFigures = {
-  readonly crops: readonly CropFigures[];
-  readonly items: readonly ItemFigures[];
-  /** What each machine costs in the outlook, in the order of its table. */
-  readonly machines: readonly MachineCost[];
-  /** The fields whose stand was counted. */
-  readonly stands: readonly FieldStand[];
-  /** The changes that are weighed, in the order of their table. */
-  readonly changes: readonly ChangeFigures[];
-  /** The outlook of every crop beside the same with the active changes; none where no change is active. */
-  readonly overlays: readonly CropOverlay[];
 };

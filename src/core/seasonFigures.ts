@@ -3,20 +3,35 @@ import { one } from "./decimal";
 import { amountByKind, budget, cropBudget, perArea, perUnitByKind } from "./budget";
 import { charges, type Cost, type StageCosts } from "./cost";
 import { fieldFacts, yieldAt, type FieldFacts } from "./fieldFacts";
-import type { CropFigures, FieldFigures, SeasonFigures, Stage, StageFigures } from "./figures";
+import type { CropFigures, FieldFigures, ItemFigures, Stage, StageFigures } from "./figures";
 import { itemBooks, itemCosts, itemFigures } from "./itemCosts";
+import type { MachineCost } from "./machines/machineCost";
 import { daysOut, operatingInterest } from "./operatingInterest";
 import { once } from "./once";
 import { operationCosts } from "./operationCosts";
 import { landCosts, movingCosts, otherCosts } from "./otherCosts";
-import { changeFigures } from "./partialBudget/changeFigures";
-import { overlays } from "./partialBudget/overlay";
+import { changeFigures, type ChangeFigures } from "./partialBudget/changeFigures";
+import { overlays, type CropOverlay } from "./partialBudget/overlay";
 import { boughtByItem } from "./purchases";
 import { salesFigures } from "./sales";
 import type { Season } from "./season";
 import { seasonMachineCosts } from "./seasonMachineCosts";
-import { fieldStands } from "./stand/fieldStand";
+import { fieldStands, type FieldStand } from "./stand/fieldStand";
 import { fieldsByCrop, workByField } from "./work";
+
+/** What the core says of a season. Money is in the workbook's currency, unrounded; `null` is "there is no answer". */
+export type SeasonFigures = {
+  readonly crops: readonly CropFigures[];
+  readonly items: readonly ItemFigures[];
+  /** What each machine costs in the outlook, in the order of its table. */
+  readonly machines: readonly MachineCost[];
+  /** The fields whose stand was counted. */
+  readonly stands: readonly FieldStand[];
+  /** The changes that are weighed, in the order of their table. */
+  readonly changes: readonly ChangeFigures[];
+  /** The outlook of every crop beside the same with the active changes; none where no change is active. */
+  readonly overlays: readonly CropOverlay[];
+};
 
 /**
  * Plan, outlook and final of every field and crop that has fields, and what is bought and needed of every item.

@@ -1,5 +1,5 @@
 /** Everything that the pane, the command line and the result sheets say of a season workbook, from one reading. */
-import type { SeasonFigures } from "../core/figures";
+import type { SeasonFigures } from "../core/seasonFigures";
 import type { EntryRef } from "../core/row";
 import type { Season } from "../core/season";
 import type { SheetPlace } from "./cell";

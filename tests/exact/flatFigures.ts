@@ -1,6 +1,7 @@
 /** The figures of the core as the same flat list of names that `exactSeason` gives. */
 import type { Decimal } from "../../src/core/decimal";
-import type { Budget, ByKindAndLayer, PerLayer, SeasonFigures } from "../../src/core/figures";
+import type { Budget, ByKindAndLayer, PerLayer } from "../../src/core/figures";
+import type { SeasonFigures } from "../../src/core/seasonFigures";
 
 export type Flat = ReadonlyMap<string, Decimal | null>;
 

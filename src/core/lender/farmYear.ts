@@ -1,6 +1,6 @@
 /** The whole farm in one year, as the tests of repayment need it. */
 import { Decimal, sum, zero } from "../decimal";
-import type { SeasonFigures } from "../figures";
+import type { SeasonFigures } from "../seasonFigures";
 import type { Kind } from "../kinds";
 import type { Loan } from "../season";
 import { money, type Money } from "../units";

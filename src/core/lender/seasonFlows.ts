@@ -1,7 +1,7 @@
 /** The money that a season moves, from its entries: paid invoices as they are dated, the rest as the plan dates it. */
 import { Decimal, one, sum, zero } from "../decimal";
 import { fieldFacts, type FieldFacts } from "../fieldFacts";
-import type { SeasonFigures } from "../figures";
+import type { SeasonFigures } from "../seasonFigures";
 import { countsIn, type Kind } from "../kinds";
 import { bestPrice, itemBooks, quantityOf, type ItemBook } from "../itemCosts";
 import { partsOf, workAt } from "../operationCosts";

@@ -1,5 +1,5 @@
 /** The changes of a season side by side, and the outlook with some of them laid over it. */
-import type { SeasonFigures } from "../../core/figures";
+import type { SeasonFigures } from "../../core/seasonFigures";
 import type { ChangeFigures } from "../../core/partialBudget/changeFigures";
 import { overlays, type CropOverlay } from "../../core/partialBudget/overlay";
 import { breakEven } from "../../core/partialBudget/breakEven";
