@@ -7,7 +7,7 @@
 import { stat } from "node:fs/promises";
 import { resolve } from "node:path";
 import { HostError } from "../host/workbookHost";
-import { describe } from "../workbook/problem";
+import { describe } from "../workbook/explain";
 import { reportJson } from "../workbook/reportJson";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { resultSheets } from "../workbook/sheets/resultSheets";

@@ -41,5 +41,3 @@ export type Problem = {
   /** The known name that is most like what was found; or the other thing that the problem is about. */
   readonly like?: string;
 };
-
-export { describe, explain } from "./explain";

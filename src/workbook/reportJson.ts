@@ -7,7 +7,7 @@ import type { BreakEven } from "../core/partialBudget/breakEven";
 import type { Quadrant } from "../core/partialBudget/change";
 import type { ChangeFigures } from "../core/partialBudget/changeFigures";
 import type { FieldStand } from "../core/stand/fieldStand";
-import { describe } from "./problem";
+import { describe } from "./explain";
 import type { SeasonReport } from "./seasonReport";
 
 /** A decimal in plain digits, unrounded; `null` where there is no answer. */

@@ -1,6 +1,7 @@
 /** One small workbook for each thing that can be wrong in changes, machines' prices and a grower's own table of yields. */
 import { describe, expect, it } from "vitest";
-import { explain, type ProblemCode, type Subject } from "../../src/workbook/problem";
+import { explain } from "../../src/workbook/explain";
+import type { ProblemCode, Subject } from "../../src/workbook/problem";
 import { seasonReport } from "../../src/workbook/report";
 import { contentFromText } from "../support/tableFromText";
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { describe as described, explain, problemCodes } from "../../src/workbook/problem";
+import { describe as described, explain } from "../../src/workbook/explain";
+import { problemCodes } from "../../src/workbook/problem";
 import { readSeason } from "../../src/workbook/readSeason";
 import { seasonReport } from "../../src/workbook/report";
 import { contentFromText } from "../support/tableFromText";

@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { demoTables, withSlips, type DemoTable } from "../../shared/demo/tables";
 import { openWorkbook } from "../../src/host/embedded";
-import { describe as inWords } from "../../src/workbook/problem";
+import { describe as inWords } from "../../src/workbook/explain";
 import { seasonReport } from "../../src/workbook/report";
 
 const reportOf = async (name: string) => {

@@ -1,7 +1,7 @@
 /** What the page of problems says: every problem, grouped by its table, in the order of the workbook. */
 import { cellName } from "../../host/address";
-import { placeWords } from "../../workbook/explain";
-import { explain, type Place, type Problem, type Subject } from "../../workbook/problem";
+import { explain, placeWords } from "../../workbook/explain";
+import type { Place, Problem, Subject } from "../../workbook/problem";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import type { Format } from "../format";
 
