@@ -7,16 +7,10 @@ import { engineInWorker } from "./engineInWorker";
 import { newBook, openBook } from "./embeddedBook";
 import { detailsOf } from "./faultPage";
 import { download, fetchWorkbook, readFile, type WorkbookFile } from "./files";
-import type { GridBook } from "./gridBook";
 import { Notice, type NoticeText } from "./Notice";
+import type { AtHand, FileCommands, OpenBook } from "./openBook";
 import { UnsavedDialog } from "./UnsavedDialog";
 import { WorkbookView } from "./WorkbookView";
-
-/** A workbook that is open, under the name of its file. */
-export type OpenBook = { readonly name: string; readonly book: GridBook };
-
-/** The open workbook, for whoever must save it when the desk itself cannot go on. */
-export type AtHand = { current: OpenBook | null };
 
 /** Where the demonstration workbooks lie, from the page's own address. */
 const demo = "demo-season.xlsx";
@@ -24,15 +18,6 @@ const demoWithProblems = "demo-season-with-problems.xlsx";
 
 /** One engine for all workbooks of the page; it starts with the first formula. */
 const engine = engineInWorker();
-
-/** What the buttons of the desk do with files. */
-export type FileCommands = {
-  readonly openFile: (file: File) => void;
-  readonly openDemo: () => void;
-  readonly openProblems: () => void;
-  readonly openNew: () => void;
-  readonly save: () => void;
-};
 
 /** The whole page: one workbook at a time, replaced only by one that could be opened. */
 export function Desk({ atHand }: { readonly atHand: AtHand }) {

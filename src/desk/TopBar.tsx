@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { useRef } from "react";
-import type { FileCommands } from "./Desk";
+import type { FileCommands } from "./openBook";
 import { acceptedFiles } from "./files";
 import type { GridBook } from "./gridBook";
 import type { WorkspaceCommands } from "./useWorkspace";

@@ -2,7 +2,7 @@ import { memo, useCallback, useEffect, useState, type KeyboardEvent } from "reac
 import { Pane } from "../pane/Pane";
 import type { PaneTheme } from "../pane/theme";
 import { areaName } from "../host/address";
-import type { FileCommands, OpenBook } from "./Desk";
+import type { FileCommands, OpenBook } from "./openBook";
 import { EntryLine } from "./EntryLine";
 import type { GridSheet } from "./gridBook";
 import { selectedBlock, type Selection } from "./selection";

@@ -1,5 +1,6 @@
 import { createRoot } from "react-dom/client";
-import { Desk, type AtHand, type OpenBook } from "./Desk";
+import { Desk } from "./Desk";
+import type { AtHand, OpenBook } from "./openBook";
 import "./desk.css";
 import { showFault } from "./faultPage";
 import { download } from "./files";
