@@ -1,9 +1,9 @@
 import { createRoot } from "react-dom/client";
 import { Desk } from "./Desk";
-import type { AtHand, OpenBook } from "./openBook";
 import "./desk.css";
 import { showFault } from "./faultPage";
 import { download } from "./files";
+import type { AtHand, OpenBook } from "./openBook";
 
 const rescue = async ({ name, book }: OpenBook): Promise<void> => download({ name, bytes: await book.save() });
 

@@ -1,7 +1,7 @@
 /** Cells of ours as XML. */
 import type { Cell } from "../../workbook/cell";
 import { cellName } from "../address";
-import type { SheetCell } from "./sheetRows";
+import type { SheetCell } from "./sheetRow";
 import { escapeText } from "./xml";
 
 /** One cell. A text is written into the cell itself, so that the shared strings stay as they are. */

@@ -5,7 +5,7 @@ import { isCellError, type CalculatedValue, type FormulaBook, type FormulaCell }
 import type { Recalculated } from "./recalculation/recalculation";
 import type { FormulaPlace, FormulaTable } from "./recalculation/tableReference";
 import { formulaArea, type SheetData } from "./sheetXml";
-import type { SheetCell } from "./sheetRows";
+import type { SheetCell } from "./sheetRow";
 import { dataOf, formulaIn, withCells, type CellEdit, type State } from "./state";
 
 /** The workbook as recalculation sees it. Sheets without cells are left out here as everywhere. */

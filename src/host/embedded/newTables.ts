@@ -7,7 +7,7 @@ import { bookOf } from "./book";
 import { cellXml } from "./cellXml";
 import { addSheet, contentType, head, printTitles, setNamesOfSheet, spreadsheet, worksheet } from "./newSheets";
 import type { PackageEdit } from "./packageParts";
-import type { SheetCell } from "./sheetRows";
+import type { SheetCell } from "./sheetRow";
 import type { StyleMaker } from "./styles";
 import { escapeAttribute, escapeText, textOf } from "./xml";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { RowChanges } from "./rowChanges";
-import type { SheetRow } from "./sheetRows";
+import type { SheetRow } from "./sheetRow";
 
 const row = (attributes: string): SheetRow => ({ attributes, cells: [] });
 const rows = (from: number, to: number, name: string) => new Map(Array.from({ length: to - from }, (_, index) => [from + index, row(name)]));

@@ -1,4 +1,4 @@
-import type { SheetRow } from "./sheetRows";
+import type { SheetRow } from "./sheetRow";
 
 /** So many rows are copied from step to step; more of them are laid down once and shared by the steps that follow. */
 const mostCopied = 1000;

@@ -7,7 +7,8 @@ import { attribute } from "./attribute";
 import type { CellMeaning } from "./cellScanner";
 import { cellXml } from "./cellXml";
 import { Damaged } from "./fault";
-import { SheetRows, type CellFormula, type SheetRow } from "./sheetRows";
+import type { CellFormula, SheetRow } from "./sheetRow";
+import { SheetRows } from "./sheetRows";
 
 /** A worksheet part: its rows, and the text before and after them. */
 export type SheetData = {

@@ -4,7 +4,8 @@ import { HostError } from "../workbookHost";
 import type { At } from "../address";
 import { bookOf, sheetDataOf, type SheetEntry } from "./book";
 import { moveFormula } from "./moveFormula";
-import type { SheetCell, SheetRow, SharedMaster } from "./sheetRows";
+import type { SheetCell, SheetRow } from "./sheetRow";
+import type { SharedMaster } from "./sheetRows";
 import type { SheetData } from "./sheetXml";
 import type { Parts } from "./zip";
 
