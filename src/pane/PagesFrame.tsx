@@ -2,7 +2,8 @@ import { useEffect, useId, useRef, useState } from "react";
 import type { Subject } from "../workbook/problem";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { usePane } from "./paneContext";
-import { pages, type PageId } from "./pages";
+import type { PageId } from "./page";
+import { pages } from "./pages";
 import { EmptyPage } from "./setup/EmptyPage";
 import { Tabs } from "./Tabs";
 

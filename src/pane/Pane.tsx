@@ -9,7 +9,7 @@ import { FaultBoundary } from "./FaultBoundary";
 import { formatOf } from "./format";
 import { NoticeBar } from "./NoticeBar";
 import { failureNotice, PaneContext, type Notice, type PaneTools } from "./paneContext";
-import type { PageId } from "./pages";
+import type { PageId } from "./page";
 import { Pages } from "./PagesFrame";
 import "./pane.css";
 import { watchSeason, type WatchState } from "./seasonWatch";

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import type { ChangeFigures } from "../../core/partialBudget/changeFigures";
 import { blankGainCaution } from "../../core/cautions";
-import type { PageProps } from "../pages";
+import type { PageProps } from "../page";
 import { Disclosure } from "../parts/Disclosure";
 import { Incomplete } from "../parts/Incomplete";
 import { changeCautions, changeFindings } from "../../workbook/changeWords";

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { layerNames, layers } from "../../core/kinds";
 import { lenderNotices } from "../../workbook/sheets/lender/notes";
-import type { PageProps } from "../pages";
+import type { PageProps } from "../page";
 import { Incomplete } from "../parts/Incomplete";
 import { Lines } from "../parts/Lines";
 import { Segments } from "../parts/Segments";

@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import type { PageProps } from "../pages";
+import type { PageProps } from "../page";
 import { usePane } from "../paneContext";
 import { problemsView, type ProblemView } from "./problemsView";
 

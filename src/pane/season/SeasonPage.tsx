@@ -1,6 +1,6 @@
 import { useMemo, useState } from "react";
 import { layerNames, layers, type Layer } from "../../core/kinds";
-import type { PageProps } from "../pages";
+import type { PageProps } from "../page";
 import { PurchasePart } from "../purchase/PurchasePart";
 import { Incomplete } from "../parts/Incomplete";
 import { Segments } from "../parts/Segments";

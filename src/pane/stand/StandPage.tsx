@@ -1,6 +1,6 @@
 import { Field as LabelledField, Select } from "@fluentui/react-components";
 import { useId, useState } from "react";
-import type { PageProps } from "../pages";
+import type { PageProps } from "../page";
 import { Disclosure } from "../parts/Disclosure";
 import { Incomplete } from "../parts/Incomplete";
 import { Lines } from "../parts/Lines";
