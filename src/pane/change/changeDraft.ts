@@ -10,7 +10,8 @@ import type { EntryRow } from "../commands/addEntries";
 import { Typed, typedAs, type Faults } from "../parts/typed";
 import { changeRows } from "./changeRows";
 import { circumstances, type Ground } from "./ground";
-import type { LayoutForm, Values } from "./layoutForms";
+import type { Values } from "./box";
+import type { LayoutForm } from "./layoutForms";
 
 /** Boxes by name; besides the layout's own: `name`, `acres`, `rate` (percent). */
 export type ChangeDraft = { readonly [box: string]: string };

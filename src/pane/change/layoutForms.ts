@@ -9,23 +9,11 @@ import { higherRent } from "../../core/partialBudget/layouts/rent";
 import { anotherSeedingRate } from "../../core/partialBudget/layouts/seedingRate";
 import { extraPass, secondSite, type TankItem } from "../../core/partialBudget/layouts/spraying";
 import { hours, money, moneyPerArea, moneyPerHour, moneyPerUnit, moneyPerYear, points, seedsPerArea, share, yieldPerArea, years } from "../../core/units";
-import type { Faults, Wanted } from "../parts/typed";
+import type { Faults } from "../parts/typed";
 import type { Format } from "../format";
+import type { Box, Values } from "./box";
 import { seedOf, type Ground } from "./ground";
 import { lengthName, openerWear, wearBoxes, wearFaults, wearWords } from "./openerWear";
-
-/** One box. `{…}` in a label stands for a unit: {area}, {yield}, {unit} (of the crop), {money}, {length}. */
-export type Box = {
-  readonly name: string;
-  readonly label: string;
-  readonly text?: boolean;
-  readonly wanted?: Wanted;
-  readonly hint?: string;
-  readonly begin?: (ground: Ground) => Decimal | null;
-};
-
-/** What is typed in the boxes: numbers already read, words trimmed. */
-export type Values = { readonly number: (name: string) => Decimal | null; readonly text: (name: string) => string };
 
 export type LayoutForm = {
   readonly name: Exclude<LayoutName, "Reseed">;

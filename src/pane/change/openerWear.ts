@@ -2,7 +2,7 @@
 import { commonOpener, wearUsed, type OpenerWear } from "../../core/partialBudget/layouts/rebuildRowUnits";
 import type { Format } from "../format";
 import type { Faults } from "../parts/typed";
-import type { Box, Values } from "./layoutForms";
+import type { Box, Values } from "./box";
 
 const aboveZero = { aboveZero: true } as const;
 

@@ -1,0 +1,16 @@
+import type { Decimal } from "../../core/decimal";
+import type { Wanted } from "../parts/typed";
+import type { Ground } from "./ground";
+
+/** One box. `{…}` in a label stands for a unit: {area}, {yield}, {unit} (of the crop), {money}, {length}. */
+export type Box = {
+  readonly name: string;
+  readonly label: string;
+  readonly text?: boolean;
+  readonly wanted?: Wanted;
+  readonly hint?: string;
+  readonly begin?: (ground: Ground) => Decimal | null;
+};
+
+/** What is typed in the boxes: numbers already read, words trimmed. */
+export type Values = { readonly number: (name: string) => Decimal | null; readonly text: (name: string) => string };
