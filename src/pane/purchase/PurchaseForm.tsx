@@ -1,18 +1,21 @@
 import { Button, Field, Input, Select } from "@fluentui/react-components";
 import { useRef, useState, type FormEvent } from "react";
+import type { Layer } from "../../core/kinds";
 import { addPurchase } from "../commands/addPurchase";
 import { findTables } from "../../workbook/findTables";
+import type { SeasonReport } from "../../workbook/seasonReport";
 import { decimalCommaSet } from "../../workbook/tables/settings";
 import { usePane } from "../paneContext";
 import { today } from "../today";
 import { Disclosure } from "../parts/Disclosure";
 import { ItemBox } from "./ItemBox";
 import { emptyDraft, itemNamed, notYet, purchaseView, type PurchaseDraft, type PurchaseField } from "./purchaseDraft";
-import type { PurchasePartProps } from "./PurchasePart";
 import { whatChanged } from "./whatChanged";
 
+export type PurchaseFormProps = { readonly report: SeasonReport; readonly layer: Layer };
+
 /** One invoice line: typed, checked, added as a row; what is typed stays until the row is in the workbook. */
-export function PurchaseForm({ report, layer }: PurchasePartProps) {
+export function PurchaseForm({ report, layer }: PurchaseFormProps) {
   const { host, watch, format, jump, fault } = usePane();
   const { items } = report.season;
   const [draft, setDraft] = useState<PurchaseDraft>(() => emptyDraft(today()));

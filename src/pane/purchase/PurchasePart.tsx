@@ -1,12 +1,8 @@
-import type { Layer } from "../../core/kinds";
-import type { SeasonReport } from "../../workbook/seasonReport";
 import { Disclosure } from "../parts/Disclosure";
-import { PurchaseForm } from "./PurchaseForm";
-
-export type PurchasePartProps = { readonly report: SeasonReport; readonly layer: Layer };
+import { PurchaseForm, type PurchaseFormProps } from "./PurchaseForm";
 
 /** The place of the form on the page of the season; nothing where no item can be bought yet. */
-export function PurchasePart({ report, layer }: PurchasePartProps) {
+export function PurchasePart({ report, layer }: PurchaseFormProps) {
   if (report.season.items.length === 0) return null;
   return (
     <section className="pn-card pn-purchase" aria-label="Add a purchase">
