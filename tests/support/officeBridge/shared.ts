@@ -1,7 +1,7 @@
 /** What the objects of the test workbook have in common. */
 import { HostRefusal } from "./hostRefusal";
 import { RangeObject } from "./rangeObjects";
-import type { Block, WorkbookModel } from "./workbookModel";
+import type { Block, SheetModel, WorkbookModel } from "./workbookModel";
 
 /** Kinds of events that somebody asked to be told of, by their number in the library. */
 export type Watched = Set<number>;
@@ -10,7 +10,13 @@ export const sheetDeleted = 15;
 export const tableChanged = 101;
 
 /** What is shared by all objects of one workbook. */
-export type Shared = { readonly workbook: WorkbookModel; readonly references: Map<string, RangeObject>; readonly watched: Watched };
+export type Shared = {
+  readonly workbook: WorkbookModel;
+  readonly references: Map<string, RangeObject>;
+  readonly watched: Watched;
+  /** A sheet as an object: sheets have tables, and a table tells its sheet. */
+  readonly worksheet: (sheet: SheetModel) => object;
+};
 
 /** A collection that is asked with `items/...`. */
 export abstract class Collection<Item> {

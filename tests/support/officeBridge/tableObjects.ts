@@ -6,7 +6,6 @@ import type { RangeObject } from "./rangeObjects";
 import { Collection, found, range, tableChanged, type Shared } from "./shared";
 import { contentOf } from "./typedCell";
 import type { SheetModel, TableModel, WorkbookModel } from "./workbookModel";
-import { Worksheet } from "./workbookObjects";
 
 export class Tables extends Collection<Table> {
   constructor(private readonly shared: Shared, private readonly sheet?: SheetModel) { super(); }
@@ -40,7 +39,7 @@ class Table {
   }
   get ShowHeaders(): boolean { return this.model.showHeaders; }
   set Style(_name: string) {}
-  get Worksheet(): Worksheet { return new Worksheet(this.shared, this.model.sheet); }
+  get Worksheet(): object { return this.shared.worksheet(this.model.sheet); }
   get Columns(): Columns { return new Columns(this.shared, this.model); }
   get Rows(): Rows { return new Rows(this.shared.workbook, this.model); }
   GetHeaderRowRange(): RangeObject {

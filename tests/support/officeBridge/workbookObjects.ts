@@ -9,7 +9,9 @@ import type { NameModel, SheetModel, WorkbookModel } from "./workbookModel";
 
 export class WorkbookObject {
   readonly #shared: Shared;
-  constructor(workbook: WorkbookModel, watched: Watched) { this.#shared = { workbook, references: new Map(), watched }; }
+  constructor(workbook: WorkbookModel, watched: Watched) {
+    this.#shared = { workbook, references: new Map(), watched, worksheet: (sheet) => new Worksheet(this.#shared, sheet) };
+  }
   get Worksheets(): Worksheets { return new Worksheets(this.#shared); }
   get Tables(): Tables { return new Tables(this.#shared); }
   get Functions(): Functions { return new Functions(this.#shared.workbook); }

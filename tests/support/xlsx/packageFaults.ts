@@ -4,6 +4,7 @@
  */
 import { DOMParser, type Element } from "@xmldom/xmldom";
 import { strFromU8, unzipSync } from "fflate";
+import { all, orderFaults, targetOf, value } from "./partElements";
 import { sheetFaults } from "./sheetFaults";
 
 export type Package = ReadonlyMap<string, Uint8Array>;
@@ -29,9 +30,6 @@ function parsed(text: string): Element {
   return new DOMParser({ onError }).parseFromString(text, "text/xml").documentElement!;
 }
 
-export const all = (within: Element, name: string): Element[] => [...within.getElementsByTagNameNS("*", name)];
-export const value = (element: Element, name: string): string => element.getAttribute(name) ?? "";
-
 function typeFaults(parts: Package, documents: ReadonlyMap<string, Element>): string[] {
   const types = documents.get("[Content_Types].xml");
   if (types === undefined) return ["there are no content types"];
@@ -50,15 +48,6 @@ function typeFaults(parts: Package, documents: ReadonlyMap<string, Element>): st
 
 /** The part that a relationships part speaks for. */
 const ownerOf = (name: string): string => name.replace(/(^|\/)_rels\/([^/]*)\.rels$/, "$1$2");
-
-export function targetOf(owner: string, target: string): string {
-  const path = target.startsWith("/") ? [] : owner.split("/").slice(0, -1);
-  for (const step of target.split("/")) {
-    if (step === "..") path.pop();
-    else if (step !== "" && step !== ".") path.push(step);
-  }
-  return path.join("/");
-}
 
 function relationshipFaults(parts: Package, documents: ReadonlyMap<string, Element>): string[] {
   const faults: string[] = [];
@@ -114,11 +103,3 @@ const bookOrder = [
   "externalReferences", "definedNames", "calcPr", "oleSize", "customWorkbookViews", "pivotCaches", "smartTagPr", "smartTagTypes", "webPublishing",
   "fileRecoveryPr", "webPublishObjects", "extLst",
 ];
-
-/** Children of an element that are unknown or out of the order that the schema asks for. */
-export function orderFaults(name: string, found: readonly string[], order: readonly string[]): string[] {
-  const unknown = found.filter((each) => !order.includes(each)).map((each) => `${name} has an element ${each}`);
-  const places = found.filter((each) => order.includes(each)).map((each) => order.indexOf(each));
-  const isOrdered = places.every((place, index) => index === 0 || place >= places[index - 1]!);
-  return isOrdered ? unknown : [...unknown, `${name} has its elements out of order: ${found.join(", ")}`];
-}

@@ -1,6 +1,6 @@
 /** The rules for sheets, their cells, tables and styles. */
 import type { Element } from "@xmldom/xmldom";
-import { all, orderFaults, targetOf, value } from "./packageFaults";
+import { all, orderFaults, targetOf, value } from "./partElements";
 
 type Documents = ReadonlyMap<string, Element>;
 type Block = { readonly top: number; readonly left: number; readonly bottom: number; readonly right: number };
