@@ -47,6 +47,8 @@ beforeAll(async () => {
   for (const file of plainFiles) put(file, "export const value = 1;\n");
   for (const [file, imports] of Object.values(breaches)) put(file, `import * as other from "${imports}";\nexport default other;\n`);
   put("src/workbook/readsTables.ts", 'import * as other from "../../shared/published/tables";\nexport default other;\n');
+  put("src/pane/typesA.ts", 'import type { B } from "./typesB";\nexport type A = { readonly b: B | null };\n');
+  put("src/pane/typesB.ts", 'import type { A } from "./typesA";\nexport type B = { readonly a: A | null };\n');
   put("src/core/circleB.ts", 'import * as other from "./circleA";\nexport default other;\n');
   put("package.json", JSON.stringify({ dependencies: { "decimal.js": "*" }, devDependencies: { "fast-check": "*", "@microsoft/office-js": "*" } }));
   symlinkSync(resolve("node_modules"), join(root, "node_modules"));
@@ -66,6 +68,10 @@ describe("the rules of imports", () => {
 
   it.each(Object.entries(breaches))("%s catches its breach", (name, [file]) => {
     expect(found).toContain(`${name}: ${file}`);
+  });
+
+  it("catch a circle of types alone", () => {
+    expect(found).toContain("no-cycles: src/pane/typesA.ts");
   });
 
   it("let the workbook's code read what was published", () => {
