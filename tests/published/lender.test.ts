@@ -101,6 +101,9 @@ describe("a guarantee", () => {
     const of = guarantees.yield;
     const yieldPolicy = policy({ ...of, projected: of.price }, { form: "yield" });
     expectPrinted(guarantee(yieldPolicy).yield, of.guarantee);
+    // The price of a yield policy is set: no option moves it.
+    expectPrinted(guarantee({ ...yieldPolicy, harvestPrice: moneyPerUnit("9"), harvestPriceOption: true }).price, of.price);
+    expect(indemnity(yieldPolicy, guarantee(yieldPolicy).yield, moneyPerUnit("9")).toFixed()).toBe("0");
     expectPrinted(new Decimal(indemnity(yieldPolicy, yieldPerArea(of.harvested), moneyPerUnit("9")).times(of.acres)), of.indemnity);
   });
   it("with the harvest price option takes the higher price up to its cap", () => {

@@ -39,6 +39,19 @@ describe("cashFlow", () => {
     expect(flows.spread.toFixed()).toBe("-1200");
   });
 
+  it("adds up what moves in one group and month, and names the groups that bring money first", () => {
+    const flows = cashFlow([flow("2031-01", "-300"), flow("2031-01", "-50"), flow("2031-02", "900", "grain sales"), flow("2031-02", "0", "rebates"), flow(null, "-6", "overhead")], months, loan("0", "0"), none);
+    expect(flows.months[0]!.flows.get("supplies")!.toFixed()).toBe("-350");
+    expect(flows.groups).toEqual(["grain sales", "supplies", "overhead"]);
+    expect(flows.spread.toFixed()).toBe("-6");
+  });
+
+  it("counts the last cent", () => {
+    const { months: rows, groups, peak } = cashFlow([flow("2031-01", "-0.90"), flow("2031-01", "0.40", "rebates")], months, loan("0", "0"), none);
+    expect([rows[0]!.moneyIn, rows[0]!.moneyOut, peak!.balance].map(String)).toEqual(["0.4", "0.9", "0.5"]);
+    expect(groups).toEqual(["rebates", "supplies"]);
+  });
+
   it("loses no money: what comes in, is drawn and was there is what goes out, is repaid and is left", () => {
     const amounts = fc.array(fc.tuple(fc.constantFrom(...months, null), fc.integer({ min: -900_000, max: 900_000 })), { maxLength: 20 });
     fc.assert(fc.property(amounts, fc.nat({ max: 500_000 }), fc.nat({ max: 500_000 }), fc.nat({ max: 20 }), (moves, opening, atHand, percent) => {

@@ -82,7 +82,7 @@ function byMonth(flows: readonly Flow[], months: readonly Month[]): ReadonlyMap<
 
 function groupsOf(flows: readonly Flow[]): readonly string[] {
   const names = (sign: (amount: Decimal) => boolean) => flows.filter(({ amount }) => sign(amount)).map(({ group }) => group);
-  return [...new Set([...names((amount) => amount.gt("0")), ...names((amount) => amount.lte("0"))])];
+  return [...new Set([...names((amount) => amount.gt("0")), ...names((amount) => amount.lt("0"))])];
 }
 
 function peakOf(rows: readonly CashMonth[]): CashFlow["peak"] {

@@ -4,7 +4,8 @@ import { Decimal, sum } from "../decimal";
 import { layers } from "../kinds";
 import type { Loan, Season } from "../season";
 import { seasonFigures } from "../seasonFigures";
-import { money, moneyPerArea, moneyPerUnit, yieldPerArea } from "../units";
+import { money, moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../units";
+import type { Policy } from "./guarantee";
 import { farmYear } from "./farmYear";
 import { reasons } from "./reasons";
 import { scenarios } from "./scenarios";
@@ -75,5 +76,21 @@ describe("scenarios", () => {
     expect(all.map(({ name, yield: at, price }) => `${name} ${at} ${price}`)).toEqual(["worst 180 3.5", "average 200 4", "best 200 5"]);
     // Average less worst: 20 bu at 3.90 and 50 cents on 180 bu.
     expect(all[1]!.netPerArea.full.minus(all[0]!.netPerArea.full).toFixed(10)).toBe("168.0000000000");
+  });
+
+  it("take each field at its own best and worst of goal, outlook and proven yield", () => {
+    const fields = [home, field("Hill", "50", "160")];
+    const farm = seasonFigures({ ...season, fields, harvest: [load("Hill", "8500")] });
+    // Home 180 to 200 on 100 acres, Hill 160 to 170 on 50.
+    expect(scenarios(farm.crops[0]!, season.crops[0]!, null).map(({ yield: at }) => at.times("150").toFixed(10))).toEqual(["26000.0000000000", "28500.0000000000", "28500.0000000000"]);
+  });
+
+  it("show the operator's share of what the policy pays", () => {
+    const shared = seasonFigures({ ...season, fields: [{ ...home, tenure: "crop share", operatorShare: share("0.6") }] });
+    const policy: Policy = {
+      form: "revenue", approvedYield: yieldPerArea("180"), coverage: share("0.75"), projectedPrice: moneyPerUnit("4.8"), harvestPrice: null, harvestPriceOption: false, priceCap: new Decimal("2"),
+    };
+    // 648 guaranteed; 180 bu at 3.50 fall 18 short.
+    expect(scenarios(shared.crops[0]!, season.crops[0]!, policy).map(({ insurancePerArea }) => insurancePerArea!.toFixed())).toEqual(["10.8", "0", "0"]);
   });
 });

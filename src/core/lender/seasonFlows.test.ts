@@ -1,0 +1,177 @@
+import { describe, expect, it } from "vitest";
+import { application, corn, field, item, operation, otherCost, purchase, sale, seasonOf, settings } from "../../../tests/support/season";
+import { Decimal } from "../decimal";
+import type { Machine } from "../machines/machine";
+import type { Loan, Season } from "../season";
+import { seasonFigures } from "../seasonFigures";
+import { area, money, moneyPerArea, moneyPerHour, moneyPerUnit, share, yearlyRate, years } from "../units";
+import { seasonFlows, termPayments } from "./seasonFlows";
+
+const home = field("Home", "100", "200");
+const hill = field("Hill", "50", "60", { crop: "Soybeans" });
+const soybeans = { ...corn, name: "Soybeans", price: moneyPerUnit("11") };
+const loan = (more: Partial<Loan> = {}): Loan => ({
+  name: "Planter", kind: "term", balance: money("50000"), rate: new Decimal("0.06"), payment: money("9000"), paymentsAYear: new Decimal("2"),
+  nextDue: "2031-03-15", source: { table: "Loans", row: 1 }, ...more,
+});
+
+/** The flows of one group as month and amount. */
+function flows(group: string, parts: Partial<Season>, loans: readonly Loan[] = [], grainSold = "2031-12"): readonly string[] {
+  const season = seasonOf({ fields: [home], ...parts });
+  return seasonFlows(season, seasonFigures(season), loans, grainSold).filter((flow) => flow.group === group).map(({ month, amount }) => `${month} ${amount}`);
+}
+
+describe("the money of an item", () => {
+  it("goes out with its freight and comes back with its rebate", () => {
+    expect(flows("fertilizer", { items: [item("Urea", "0.30")], purchases: [purchase("Urea", "10000", "3500", { freight: money("200"), rebate: money("50"), paidOn: "2031-02-10" })] }))
+      .toEqual(["2031-02 -3650"]);
+  });
+
+  it("takes what is used and what is left of the plan, beyond what is bought", () => {
+    const applications = [application("Urea", "Home", "150", "plan", { date: "2031-05-01" }), application("Urea", "Home", "150", "done", { date: "2031-04-20", area: area("40") })];
+    // 6,000 lb used and 9,000 to go, 10,000 bought: 5,000 lb at 35 cents.
+    expect(flows("fertilizer", { items: [item("Urea", "0.30")], purchases: [purchase("Urea", "10000", "3500")], applications })).toEqual(["2031-04 -3500", "2031-05 -1750"]);
+  });
+
+  it("takes the planned use of what is charged as bought, done or not", () => {
+    const diesel = item("Diesel", "3", { kind: "fuel", charged: "by acres" });
+    const applications = [application("Diesel", "Home", "5", "plan", { date: "2031-06-01" }), application("Diesel", "Home", "2", "done", { date: "2031-05-01" })];
+    // 500 gal planned, 200 bought at 4.00.
+    expect(flows("fuel", { items: [diesel], purchases: [purchase("Diesel", "200", "800")], applications })).toEqual(["2031-04 -800", "2031-06 -1200"]);
+  });
+
+  it("is spread over the months of its use in proportion", () => {
+    const applications = [application("Urea", "Home", "100", "plan", { date: "2031-05-01" }), application("Urea", "Home", "50", "plan", { date: "2031-06-20" })];
+    expect(flows("fertilizer", { items: [item("Urea", "0.30")], purchases: [purchase("Urea", "7500", "2250")], applications })).toEqual(["2031-04 -2250", "2031-05 -1500", "2031-06 -750"]);
+  });
+
+  it("is asked for without a month where nothing plans it, to the last half unit", () => {
+    const urea = (bought: readonly string[], status: "plan" | "done") => flows("fertilizer", {
+      items: [item("Urea", "0.30")], purchases: bought.map((quantity) => purchase("Urea", quantity, new Decimal(quantity).times("0.3").toFixed())), applications: [application("Urea", "Home", "50", status)],
+    });
+    expect(urea([], "done")).toEqual(["null -1500"]);
+    expect(urea(["6000"], "done")).toEqual(["2031-04 -1800"]);
+    expect(urea(["4999.5"], "done")).toEqual(["2031-04 -1499.85", "null -0.15"]);
+    expect(urea(["4999.5"], "plan")).toEqual(["2031-04 -1499.85", "null -0.15"]);
+  });
+});
+
+describe("the money of work by machine", () => {
+  const owned = { listPrice: money("100000"), purchasePrice: money("100000"), age: years("0"), yearsKept: years("10"), hoursAYear: null, repairClass: null, salvage: null };
+  const planter: Machine = {
+    name: "Planter", main: { name: "Planter", ...owned }, tractor: null, power: null, width: new Decimal("30"), speed: new Decimal("5.5"),
+    fieldEfficiency: share("0.65"), realRate: yearlyRate("0"), taxesInsuranceHousing: yearlyRate("0"), wage: moneyPerHour("26"),
+    labour: "hired labour", fuelPrice: money("4"), fuelPerArea: new Decimal("0.5"), source: { table: "Machines", row: 1 },
+  };
+  const work = {
+    machines: [planter],
+    operations: [operation("Planting", "Home", "0", "plan", { cost: { basis: "machine", machine: "Planter" }, date: "2031-05-02" }), operation("Fuel truck", "Home", "1", "plan", { kind: "fuel", date: "2031-06-01" })],
+  };
+  const bought = { items: [item("Diesel", "4", { kind: "fuel", charged: "by acres" }), item("Oil", "9", { kind: "supplies", charged: "by acres" })], purchases: [purchase("Diesel", "100", "400")] };
+
+  it("is its fuel and lube, and its hours where they are hired; owning it moves none", () => {
+    // 0.5 gal × 4.00 and 15 % lube; 26 × 1.1 ÷ 13 acres an hour.
+    expect(flows("fuel", work)).toEqual(["2031-05 -230", "2031-06 -100"]);
+    expect(flows("hired labour", work)).toEqual(["2031-05 -220"]);
+    expect(flows("machine ownership", work)).toEqual([]);
+    expect(flows("unpaid labour", { ...work, machines: [{ ...planter, labour: "unpaid labour" }] })).toEqual([]);
+  });
+
+  it("leaves its fuel to the invoices where fuel is bought, but not its hours nor work at a rate", () => {
+    expect(flows("fuel", { ...work, ...bought })).toEqual(["2031-04 -400", "2031-06 -100"]);
+    expect(flows("hired labour", { ...work, ...bought })).toEqual(["2031-05 -220"]);
+    expect(flows("fuel", { ...work, ...bought, purchases: [purchase("Oil", "10", "90")] })).toEqual(["2031-05 -230", "2031-06 -100"]);
+  });
+});
+
+describe("the money of other costs", () => {
+  const crops = { crops: [corn, soybeans], fields: [home, hill] };
+  const of = (kind: "overhead" | "term interest" | "term principal" | "operating interest" | "management", parts: Parameters<typeof otherCost>[2] = {}, loans: readonly Loan[] = []) =>
+    flows(kind, { ...crops, otherCosts: [otherCost("Cost", "10", { kind, paidOn: "2031-07-01", ...parts })] }, loans);
+
+  it("is as much as is entered, or so much on each acre of the farm, the crop or the field", () => {
+    expect(of("overhead")).toEqual(["2031-07 -10"]);
+    expect(of("overhead", { basis: "per acre" })).toEqual(["2031-07 -1500"]);
+    expect(of("overhead", { basis: "per acre", over: { crop: "Corn" } })).toEqual(["2031-07 -1000"]);
+    expect(of("overhead", { basis: "per acre", over: { field: "Hill" } })).toEqual(["2031-07 -500"]);
+  });
+
+  it("leaves out what goes with the grain, what is not paid, what is no cash need and what the loan itself charges", () => {
+    expect(of("overhead", { basis: "per unit of yield" })).toEqual([]);
+    expect(of("overhead", { cash: false })).toEqual([]);
+    expect(of("management")).toEqual([]);
+    expect(of("operating interest")).toEqual([]);
+  });
+
+  it("has term interest and principal only where no term loan is entered", () => {
+    const operating = loan({ kind: "operating" });
+    for (const kind of ["term interest", "term principal"] as const) {
+      expect(of(kind, {}, [operating])).toEqual(["2031-07 -10"]);
+      expect(of(kind, {}, [operating, loan()])).toEqual([]);
+    }
+    expect(of("overhead", {}, [loan()])).toEqual(["2031-07 -10"]);
+  });
+});
+
+describe("the money of grain", () => {
+  const crops = { crops: [{ ...corn, otherIncomePerArea: moneyPerArea("10") }, soybeans], fields: [home, hill] };
+
+  it("comes from each crop's own sales, and other income from its acres", () => {
+    // 5,000 of 20,000 bu of corn at 4.20, the rest at 4.00; 3,000 bu of soybeans at 11.00.
+    expect(flows("grain sales", { ...crops, sales: [sale("5000", "4.2")] })).toEqual(["2031-06 21000", "2031-12 60000", "2031-12 33000"]);
+    expect(flows("other income", crops)).toEqual(["2031-12 1000"]);
+  });
+
+  it("has nothing unsold where more is sold than grows", () => {
+    expect(flows("grain sales", { sales: [sale("20100", "4")] })).toEqual(["2031-06 80400"]);
+    expect(flows("grain sales", { sales: [sale("19999.5", "4")] })).toEqual(["2031-06 79998", "2031-12 2"]);
+  });
+});
+
+describe("cash rent", () => {
+  it("falls in the year of the grain where no season year is entered", () => {
+    const rented = { settings: { ...settings, seasonYear: null }, fields: [{ ...home, tenure: "cash rent" as const, rentPerArea: moneyPerArea("200") }] };
+    expect(flows("cash rent", rented)).toEqual(["2031-03 -10000", "2031-11 -10000"]);
+    expect(flows("cash rent", { ...rented, settings }, [], "2032-01")).toEqual(["2031-03 -10000", "2031-11 -10000"]);
+  });
+});
+
+describe("a term loan", () => {
+  const shown = (more: Partial<Loan>) => termPayments(loan(more)).map(({ month, amount }) => `${month} ${amount}`);
+
+  it("ends with what is left of it", () => {
+    // 3 % a half year: 42,500.00, 34,775.00, 26,818.25, 18,622.7975, 10,181.481425, 1,486.92586775 are left.
+    expect(shown({}).slice(5)).toEqual(["2033-09 -9000", "2034-03 -1531.5336437825"]);
+  });
+
+  it("shows two years of monthly payments at most", () => {
+    expect(shown({ paymentsAYear: new Decimal("12"), payment: money("500") })).toHaveLength(24);
+  });
+
+  it("moves nothing without a payment or a day, nor where it is an operating loan", () => {
+    expect(shown({ payment: null })).toEqual([]);
+    expect(shown({ nextDue: null })).toEqual([]);
+    expect(shown({ kind: "operating" })).toEqual([]);
+  });
+
+  it("is among the flows of the season", () => {
+    expect(flows("term loans", {}, [loan()])).toHaveLength(7);
+  });
+});
+
+describe("every flow", () => {
+  it("that is entered names its row, and none is of nothing", () => {
+    const season = seasonOf({
+      fields: [{ ...home, tenure: "cash rent", rentPerArea: moneyPerArea("200") }], items: [item("Urea", "0.30")],
+      purchases: [purchase("Urea", "10000", "3500")], applications: [application("Urea", "Home", "150", "plan")], operations: [operation("Planting", "Home", "20", "plan")],
+      otherCosts: [otherCost("Office", "900")], sales: [sale("5000", "4")],
+    });
+    const all = seasonFlows(season, seasonFigures(season), [loan()], "2031-12");
+    const tables = (group: string) => all.filter((flow) => flow.group === group).map(({ entries }) => entries.map(({ table }) => table).join());
+    expect(["fertilizer", "custom work", "cash rent", "overhead", "grain sales"].map(tables)).toEqual([
+      ["Purchases", "Applications"], ["Operations"], ["Fields", "Fields"], ["Other costs"], ["Sales", ""],
+    ]);
+    expect(tables("term loans")[0]).toBe("Loans");
+    expect(all.every(({ amount }) => !amount.isZero())).toBe(true);
+  });
+});
