@@ -15,6 +15,7 @@ describe("capitalRecoveryFactor", () => {
 
   it("refuses a life of no years", () => {
     expect(() => capitalRecoveryFactor(yearlyRate("0.05"), years("0"))).toThrow(RangeError);
+    expect(() => capitalRecoveryFactor(yearlyRate("-1"), years("5"))).toThrow(RangeError);
   });
 
   it("is the level payment whose present values add up to what was lent", () => {

@@ -4,6 +4,7 @@ import { centralCornBelt, iowa2010, northernMissouri } from "../../tests/support
 import { Decimal } from "./decimal";
 import { fieldOutlook, reseed, reseedNotices, type ReseedQuestion } from "./reseed";
 import { lastDatePaying, netOverInterval, reseedGrid, thinnestWorthKeeping } from "./reseedLimits";
+import type { StandTable } from "./stand/standTable";
 import { area, moneyPerArea, moneyPerUnit, plantsPerArea, points, share, yieldPerArea } from "./units";
 
 const at = (date: string, stand: string) => ({ date, stand: plantsPerArea(stand), rowWidth: null, areaUnit: "ac" as const });
@@ -62,6 +63,30 @@ describe("reseed", () => {
     });
   });
 
+  it("takes the goal for the planned date and stand, where these are not the best of the table", () => {
+    // Planned at 20,000 plants (92 %): 84 and 95 % of 200 ÷ 0.92.
+    const answer = reseed({ ...question, goal: yieldPerArea("184"), planned: at("04-30", "20000") });
+    expect(answer.ok && [answer.value.keptYield, answer.value.reseededYield].map((each) => each.toFixed(20))).toEqual(["168.00000000000000000000", "190.00000000000000000000"]);
+    expect(reseed({ ...question, planned: at("04-30", "5000") })).toMatchObject({ ok: false, problems: [{ of: "planned", reason: "stand outside" }] });
+  });
+
+  it("keeps the stand where both come to the same, and reseeds for a gain of cents", () => {
+    const costing = (other: string) => reseed({ ...question, costs: { ...question.costs, other: moneyPerArea(other) } });
+    expect(costing("88")).toMatchObject({ ok: true, value: { decision: "keep" } });
+    expect(costing("87.5")).toMatchObject({ ok: true, value: { decision: "reseed" } });
+  });
+
+  it("needs no gap that could be met where a bushel brings nothing home, and a wide one where it brings cents", () => {
+    const bringing = (price: string) => reseed({ ...question, moving: moneyPerUnit("3.5"), price: moneyPerUnit(price) });
+    const [nothing, cents] = [bringing("3.5"), bringing("4")];
+    expect(nothing.ok && nothing.value.gapNeeded).toBeNull();
+    expect(cents.ok && cents.value.gapNeeded!.toString()).toBe("128");
+  });
+
+  it("tells what the label and the estimate cannot", () => {
+    expect(reseedNotices.map(({ about }) => about)).toEqual(["insurer", "label", "estimate"]);
+  });
+
   it("always tells to ask the adjuster first", () => {
     expect(reseedNotices[0]!.text).toBe("Ask your insurer's adjuster before you destroy a stand.");
   });
@@ -94,7 +119,45 @@ describe("thinnestWorthKeeping", () => {
   });
 });
 
+describe("thinnestWorthKeeping by windows of stands", () => {
+  const plants = (from: string, to: string) => ({ from: new Decimal(from), to: new Decimal(to) });
+  const windows: StandTable = {
+    ...centralCornBelt, name: "Windows", dates: null, stands: [plants("10000", "12000"), plants("20000", "22000"), plants("30000", "32000")],
+    percent: [["50", "80", "100"].map((percent) => new Decimal(percent))],
+  };
+  const of = { ...question, table: windows };
+  const costing = (other: string) => thinnestWorthKeeping({ ...of, costs: { ...of.costs, other: moneyPerArea(other) } });
+
+  it("is between the windows, or where a window begins", () => {
+    const stand = (other: string) => { const found = costing(other); return found.found ? found.stand.toString() : found.why; };
+    // Reseeding gives all 200 bu: a cost of 60, 15 bu of them, is met at 92.5 %, five eighths of the way from 22,000 to 30,000.
+    expect([stand("60"), stand("280"), stand("160"), stand("0")]).toEqual(["27000", "16000", "20000", "30000"]);
+    // At the first stand the gain is just nothing.
+    expect(stand("400")).toBe("every stand of the table is worth keeping");
+  });
+  it("goes by cents", () => {
+    // At 10,000 plants a gain of 50 cents is left.
+    expect(costing("399.5")).toMatchObject({ found: true });
+  });
+});
+
 describe("lastDatePaying", () => {
+  it("goes by the day and by cents", () => {
+    // From 15 May (95 %) to 20 May (91 %) a day takes 1.6 bu, 6.40: 81.60 are left to pay with on the 16th, 62.40 on the 19th.
+    const costing = (other: string) => lastDatePaying({ ...question, costs: { ...question.costs, other: moneyPerArea(other) } });
+    expect(["81.6", "81.5", "68.5", "62.4", "62"].map(costing)).toEqual(["05-15", "05-16", "05-18", "05-18", "05-19"]);
+  });
+  it("may be the first day of the table or the last", () => {
+    const span = (day: string) => ({ from: day, to: day });
+    const table: StandTable = { ...centralCornBelt, name: "Dates", dates: [span("05-01"), span("05-11")], stands: null, percent: [[new Decimal("100")], [new Decimal("80")]] };
+    const of = { ...question, table, planned: at("05-01", "1"), kept: at("05-11", "1") };
+    // 160 kept: 40 bu, 160.00, are won on the first day and 16.00 less every day after.
+    expect(lastDatePaying({ ...of, costs: { ...of.costs, other: moneyPerArea("150") } })).toBe("05-01");
+    expect(lastDatePaying({ ...of, costs: { ...of.costs, other: null }, insurance: moneyPerArea("10") })).toBe("05-11");
+  });
+  it("is none by a table without dates", () => {
+    expect(lastDatePaying({ ...question, table: { ...centralCornBelt, dates: [], percent: [] } })).toBeNull();
+  });
   it("is the last day with a gain", () => {
     const day = lastDatePaying(question)!;
     expect(net({ ...question, reseeded: at(day, "32000") }).gt("0")).toBe(true);

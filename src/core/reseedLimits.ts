@@ -20,8 +20,8 @@ export function thinnestWorthKeeping(question: ReseedQuestion): ThinnestStand {
   let before: { readonly stand: Decimal; readonly net: Decimal } | null = null;
   for (const knot of knots) {
     const stand = standFrom(question.table.standUnit, knot, question.kept.areaUnit, question.kept.rowWidth);
-    const answer = stand === null ? null : reseed({ ...question, kept: { ...question.kept, stand } });
-    if (stand === null || answer === null) return nothing;
+    if (stand === null) return nothing;
+    const answer = reseed({ ...question, kept: { ...question.kept, stand } });
     // A table of which a part was not printed says nothing of these stands; others may still turn the answer.
     if (!answer.ok) continue;
     const net = answer.value.net;

@@ -85,6 +85,10 @@ describe("the central Corn Belt table", () => {
   it("names its limits where it refuses", () => {
     expect(refusal(centralCornBelt, "06-10", "30000")).toEqual({ reason: "date outside", table: centralCornBelt.name, asked: "2031-06-10", from: "04-10", to: "06-09" });
     expect(refusal(centralCornBelt, "05-01", "36001")).toMatchObject({ asked: "36001", from: "10000", to: "36000" });
+    expect(refusal(centralCornBelt, "05-01", "9999.9956")?.asked).toBe("10000");
+    expect(refusal(iowa2010, "06-01", "25000")?.asked).toBe("05-25 25000");
+    expect(refusal({ ...centralCornBelt, dates: null, percent: [[null, null]] }, null, "11000")?.asked).toBe("10000");
+    expect(refusal({ ...northernMissouri, percent: [[null]] }, "05-11", null)?.asked).toBe("05-11");
   });
 
   it("shows the cells that it read", () => {
@@ -191,6 +195,8 @@ describe("the choice of a table", () => {
     expect(new Set(published.tables.map(({ name }) => name)).size).toBe(published.tables.length);
     for (const table of published.tables) expect(publishedStandTable(` ${table.name.toUpperCase()} `)).toBe(table);
     expect(publishedStandTable("none such")).toBeNull();
+    // A table that was moved says so first, and then what it was moved from.
+    expect(publishedStandTable("Corn, Ontario, Elora (central Corn Belt 5 days later)")!.limits.slice(1)).toEqual(centralCornBelt.limits);
   });
   it("is the central Corn Belt's for corn and nothing for other crops", () => {
     expect(tableFor({ settings, published }, { name: "Corn after soybeans" })).toBe(centralCornBelt);
@@ -213,5 +219,7 @@ describe("yield outlook", () => {
   });
   it("says of which of the two the table says nothing", () => {
     expect(ask(["06-20", "5000"])).toMatchObject({ ok: false, problems: [{ of: "real", reason: "date outside" }] });
+    const unplanned = yieldOutlook({ table: centralCornBelt, goal: yieldPerArea("200"), planned: at(null, "30000"), real: at("04-30", "5000"), uniformityLoss: null });
+    expect(unplanned).toMatchObject({ ok: false, problems: [{ of: "planned", reason: "date missing" }, { of: "real", reason: "stand outside" }] });
   });
 });

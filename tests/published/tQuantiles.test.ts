@@ -17,5 +17,6 @@ describe("Student's t", () => {
     expect(() => tQuantile(new Decimal("0"), new Decimal("0.95"))).toThrow(RangeError);
     expect(() => tQuantile(new Decimal("2.5"), new Decimal("0.95"))).toThrow(RangeError);
     expect(() => tQuantile(new Decimal("4"), new Decimal("1"))).toThrow(RangeError);
+    expect(() => tQuantile(new Decimal("4"), new Decimal("0"))).toThrow(RangeError);
   });
 });

@@ -2,10 +2,12 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { Decimal, sum } from "../decimal";
 import { countsIn } from "../kinds";
-import { area, hours, money, moneyPerHour, share, yearlyRate, years } from "../units";
+import { area, hours, money, moneyPerArea, moneyPerHour, moneyPerYear, share, yearlyRate, years } from "../units";
+import { fieldCapacity } from "./fieldCapacity";
 import type { Machine, MachinePart } from "./machine";
 import { machineCost } from "./machineCost";
-import { seasonMachines } from "./seasonMachines";
+import { ownOrHire } from "./ownOrHire";
+import { seasonHours, seasonMachines } from "./seasonMachines";
 import { repairsPerYear, salvageValue } from "./wear";
 
 const tractor: MachinePart = {
@@ -74,6 +76,38 @@ describe("machineCost", () => {
   });
 });
 
+describe("a machine of little", () => {
+  it("burns no fuel where neither power nor fuel is told", () => {
+    expect(named(machineCost({ ...planter, power: null }, "ac", stated), "Fuel").perHour.toString()).toBe("0");
+  });
+  it("charges a part to its half hour", () => {
+    const half = machineCost({ ...planter, tractor: null }, "ac", { main: hours("0.5"), tractor: null });
+    // (80,000 + 30,000) ÷ 2 × 1 % a year, in half an hour.
+    expect(named(half, "Taxes, insurance, housing").perHour.toString()).toBe("1100");
+  });
+  it("is worth nothing in the end where no salvage value is told", () => {
+    expect(salvageValue({ ...planterPart, salvage: null }, hours("100")).toString()).toBe("0");
+  });
+});
+
+describe("fieldCapacity", () => {
+  it.each([["0", "30", "0.65"], ["5.5", "0", "0.65"], ["5.5", "30", "0"]])("refuses speed %s, width %s, efficiency %s: such a machine gets nowhere", (speed, width, efficiency) => {
+    expect(() => fieldCapacity("ac", new Decimal(speed), new Decimal(width), share(efficiency))).toThrow(RangeError);
+  });
+});
+
+describe("ownOrHire", () => {
+  const against = (customRate: string, perYear = "100") => ownOrHire(moneyPerYear("1000"), moneyPerArea("8"), moneyPerArea(customRate), area(perYear));
+  it("never pays where hiring costs no more than running one's own", () => {
+    expect(against("8").breakEvenArea).toBeNull();
+    expect(against("8.5").breakEvenArea!.toString()).toBe("2000");
+  });
+  it("asks for an area, however small", () => {
+    expect(() => against("25", "0")).toThrow(RangeError);
+    expect(against("25", "0.5").own.toString()).toBe("2008");
+  });
+});
+
 describe("wear", () => {
   it("starts an older machine higher on the repair curve", () => {
     const old = repairsPerYear({ ...tractor, age: years("10") }, hours("400"));
@@ -105,6 +139,11 @@ describe("seasonMachines", () => {
     const costs = seasonMachines([unstated, cultivating], "ac", worked);
     const both = machineCost(unstated, "ac", { main: hours("100"), tractor: hours("150") });
     expect(costs.get("Planting")!.perArea.toString()).toBe(both.perArea.toString());
+  });
+
+  it("gives no hours to a machine that does no work", () => {
+    expect(seasonHours({ ...planter, name: "Rolling" }, "ac", worked).toString()).toBe("0");
+    expect(seasonHours(cultivating, "ac", worked).toString()).toBe("50");
   });
 
   it("keeps to the hours that are stated", () => {

@@ -59,7 +59,7 @@ function breakEvenYears(change: Change, line: ChangeLine): BreakEven {
   const factor = others.times(signOf(line)).neg().minus(salvage.times(change.rate)).div(lost);
   // More years make the yearly charge smaller, down to the interest on the outlay but never below it.
   const cheaperWithYears = signOf(line).isNegative() === lost.gt("0");
-  if (factor.lte(change.rate) || factor.lte("0")) return none(cheaperWithYears ? "pays at no value" : "pays at any value");
+  if (factor.lte(change.rate)) return none(cheaperWithYears ? "pays at no value" : "pays at any value");
   const value = change.rate.isZero() ? one.div(factor) : one.minus(change.rate.div(factor)).ln().neg().div(change.rate.plus(one).ln());
   return { found: true, value, pays: cheaperWithYears ? "above" : "below" };
 }

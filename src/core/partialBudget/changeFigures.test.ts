@@ -75,6 +75,32 @@ describe("changeFigures", () => {
     expect(loss!.grid!.line.quadrant).toBe("reduced returns");
   });
 
+  it("takes no cost, no payment and no gain of nothing for a difference in yield", () => {
+    const payment = entered({ ...amountPerAcre("added returns", "Payment", new Decimal("1"), "ac") });
+    const inGrain = { ...gain("2"), quadrant: "added costs" as const };
+    const at = (...lines: SeasonChange["lines"]) => seasonFigures(season(change({ target: { field: "Alder" }, lines }))).changes[0]!.grid;
+    expect(at(payment, gain("2"))!.line.item).toBe("Yield gain");
+    expect(at(inGrain, gain("2"))!.line.quadrant).toBe("added returns");
+    expect([at(inGrain), at(payment), at(gain("0")), at(gain("-176"), upkeep)]).toEqual([null, null, null, null]);
+    // Half of the 200 of the field is still a difference, a bushel more is a crop.
+    expect([at(gain("100")) === null, at(gain("101"))]).toEqual([false, null]);
+  });
+
+  it("has no grid while another entry is blank, and goes by the high price where that is the only other one", () => {
+    const blank = { ...upkeep, price: null };
+    const high = (of: Season): Season => ({ ...of, crops: of.crops.map((each) => ({ ...each, lowPrice: null, highPrice: moneyPerUnit("5") })) });
+    const of = season(change({ target: { field: "Alder" }, lines: [gain("2"), blank] }), change({ target: { field: "Alder" }, lines: [gain("2"), upkeep] }));
+    const [open, closed] = seasonFigures(high(of)).changes;
+    expect(open!.grid).toBeNull();
+    // 4.00 and 4.60 a bushel brought home.
+    expect([closed!.strip!.low, closed!.strip!.high, closed!.grid!.net.expected.high].map(({ net }) => net.perArea!.toString())).toEqual(["7.5", "8.7", "8.7"]);
+  });
+
+  it("is about the crop of its field", () => {
+    const { changes } = seasonFigures(season(change({ target: { field: "Cedar" } }), change({ target: { field: "Alder" } })));
+    expect(changes.map(({ crop }) => crop)).toEqual(["Soybeans", "Corn"]);
+  });
+
   it("takes the blank return for the gain, before grain that is known", () => {
     const payment = entered({ ...amountPerAcre("added returns", "Payment", new Decimal("1"), "ac"), quantity: null });
     const [open, known] = seasonFigures(season(change({ lines: [gain("2"), payment, upkeep] }), change({ lines: [{ ...payment, quantity: new Decimal("1") }, gain("2")] }))).changes;
@@ -143,5 +169,6 @@ describe("overlays", () => {
   it("know no outcome while an active change has a blank entry", () => {
     const [overlay] = seasonFigures(season(change({ active: true }))).overlays;
     expect(overlay).toMatchObject({ withChanges: null, added: [{ change: "Wheels", inAll: null, perArea: null }] });
+    expect(seasonFigures(season(change({ active: true }), known("Known", {}))).overlays[0]!.withChanges).toBeNull();
   });
 });

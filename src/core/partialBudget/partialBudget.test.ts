@@ -6,7 +6,7 @@ import { breakEven } from "./breakEven";
 import { amountPerAcre, netOfGrain, outlay, perAcre, perYear, type Change, type ChangeLine } from "./change";
 import { withEntries, type Entry } from "./entry";
 import { netChange } from "./netChange";
-import { payback } from "./payback";
+import { payback, paybackOfFlows } from "./payback";
 import { strip } from "./strip";
 
 const grain = { price: moneyPerUnit("4.20"), moving: moneyPerUnit("0.30"), share: share("0.5") };
@@ -47,6 +47,10 @@ describe("netChange", () => {
   it("charges a lump sum without years to the one year", () => {
     const once: ChangeLine = { ...wheels, yearsKept: null };
     expect(netChange({ ...change, lines: [once] }).net.perYear!.toString()).toBe("-3600");
+  });
+
+  it("does not spread what is paid every year, whatever years it is kept", () => {
+    expect(netChange({ ...change, lines: [{ ...insurance, yearsKept: years("5") }] }).net.perYear!.toString()).toBe("-90");
   });
 
   it("refuses an area of nothing", () => expect(() => netChange({ ...change, area: area("0") })).toThrow(RangeError));
@@ -110,6 +114,38 @@ describe("breakEven", () => {
     expect(breakEven(dear, { of: "years kept", line: dear.lines[1]! })).toEqual({ found: false, why: "pays at no value" });
   });
 
+  it("finds no years where what comes back is just the interest", () => {
+    const buy = outlay("added costs", { item: "Buy", unit: "piece", quantity: one, price: money("1000") }, years("5"));
+    const back = (amount: string) => perYear("reduced costs", { item: "Spared", unit: "year", quantity: one, price: money(amount) });
+    expect(breakEven({ ...change, lines: [buy, back("80")] }, { of: "years kept", line: buy })).toEqual({ found: false, why: "pays at no value" });
+    const spared = outlay("reduced costs", { item: "Old", unit: "piece", quantity: one, price: money("1000") }, years("5"));
+    expect(breakEven({ ...change, lines: [spared, back("5")] }, { of: "years kept", line: spared })).toEqual({ found: false, why: "pays at any value" });
+  });
+
+  it("solves the years of an outlay on every acre, and of less than a dollar", () => {
+    const none = { ...change, rate: yearlyRate("0") };
+    const tile: ChangeLine = { ...amountPerAcre("added costs", "Tile", new Decimal("900"), "ac"), yearsKept: years("30") };
+    const spared = perYear("reduced costs", { item: "Spared", unit: "year", quantity: one, price: money("27000") });
+    // 900 acres × 900 come back in 30 years of 27,000.
+    const on = breakEven({ ...none, lines: [tile, spared] }, { of: "years kept", line: tile });
+    expect(on).toMatchObject({ found: true, pays: "above" });
+    expect(on.found && on.value.toFixed(20)).toBe("30.00000000000000000000");
+    const withSalvage = { ...tile, salvage: money("300") };
+    const half = breakEven({ ...none, lines: [withSalvage, spared] }, { of: "years kept", line: withSalvage });
+    expect(half.found && half.value.toFixed(20)).toBe("20.00000000000000000000");
+    const clip = outlay("added costs", { item: "Clip", unit: "piece", quantity: one, price: money("0.9") }, years("3"));
+    const cents = perYear("reduced costs", { item: "Spared", unit: "year", quantity: one, price: money("0.3") });
+    expect(breakEven({ ...none, lines: [clip, cents] }, { of: "years kept", line: clip })).toMatchObject({ found: true, pays: "above" });
+  });
+
+  it("finds an area of half an acre, and says which side pays where every acre gains cents", () => {
+    const of = (perAcreGain: string, once: string): Change => ({ ...change, lines: [amountPerAcre("added returns", "Gain", new Decimal(perAcreGain), "ac"), perYear("added costs", { item: "Once", unit: "year", quantity: one, price: money(once) })] });
+    const small = breakEven(of("0.8", "0.4"), { of: "area" });
+    expect(small).toMatchObject({ found: true, pays: "above" });
+    expect(small.found && small.value.toString()).toBe("0.5");
+    expect(breakEven({ ...of("0.8", "0.4"), lines: of("0.8", "0.4").lines.slice(0, 1) }, { of: "area" })).toEqual({ found: false, why: "pays at any value" });
+  });
+
   it("solves the years of an outlay that is spared: the fewer, the better", () => {
     const spared = outlay("reduced costs", { item: "Old set", unit: "piece", quantity: one, price: money("1000") }, years("5"));
     const cost = perYear("added costs", { item: "Hire", unit: "year", quantity: one, price: money("200") });
@@ -153,6 +189,19 @@ describe("payback", () => {
     const spared = outlay("reduced costs", { item: "Old set", unit: "piece", quantity: one, price: money("1000") }, years("6"));
     const result = payback({ ...known, lines: [...known.lines, spared] })!;
     expect([result.outlay.toString(), result.yearly.toString()]).toEqual(["2600", "1305"]);
+  });
+  it("counts an outlay on every acre, and one of less than a dollar", () => {
+    const tile: ChangeLine = { ...amountPerAcre("added costs", "Tile", new Decimal("9"), "ac"), yearsKept: years("30") };
+    expect(payback({ ...known, lines: [known.lines[0]!, tile] })!.outlay.toString()).toBe("8100");
+    const clip = outlay("added costs", { item: "Clip", unit: "piece", quantity: one, price: money("0.9") }, years("3"));
+    expect(payback({ ...known, lines: [clip, perYear("reduced costs", { item: "Spared", unit: "year", quantity: one, price: money("0.3") })] })!.simple.toString()).toBe("3");
+  });
+  it("is none where what comes back is used up to the cent", () => {
+    expect(payback({ ...known, lines: [wheels, insurance, perYear("reduced costs", { item: "Spared", unit: "year", quantity: one, price: money("90") })] })).toBeNull();
+  });
+  it("of uneven amounts may take all of the last year, and nothing takes no time", () => {
+    expect(paybackOfFlows(money("300"), [money("100"), money("200")], yearlyRate("0"))!.toString()).toBe("2");
+    expect(paybackOfFlows(money("0"), [money("0")], yearlyRate("0"))!.toString()).toBe("0");
   });
   it("is none where nothing is laid out, a gain is blank or nothing comes back", () => {
     expect(payback({ ...known, lines: [{ ...gain, quantity: one }, upkeep] })).toBeNull();

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { northernMissouri } from "../../../tests/support/publishedStandTables";
 import { field, load, seasonOf } from "../../../tests/support/season";
 import { Decimal } from "../decimal";
 import { fieldStands } from "./fieldStand";
@@ -29,6 +30,14 @@ describe("the history of a yield outlook", () => {
     const growing = { ...season, harvest: [] };
     const outlook = fieldStands(growing).get("Mill")!.outlook;
     expect(outlook?.ok && outlook.value.outlook.toString()).toBe(outlookSteps(growing, mill).at(-1)!.to.toString());
+  });
+
+  it("has the step of planting by a table that asks for no stand, where no target is entered", () => {
+    // 16 May in northern Missouri against 11 May; the stand says nothing there.
+    const undated = { ...mill, plannedPlanting: "2031-05-11", planted: "2031-05-16", targetStand: null, uniformityLoss: null };
+    const of = { ...season, harvest: [], settings: { ...season.settings, standResponse: northernMissouri.name } };
+    expect(outlookSteps(of, undated).map(({ reason }) => reason.of)).toEqual(["planted", "counted", "counted"]);
+    expect(outlookSteps({ ...of, settings: season.settings }, undated)).toEqual([]);
   });
 
   it("has no step without a count, nor where the table says nothing", () => {

@@ -35,8 +35,8 @@ export function outlookSteps(season: Season, field: Field): readonly OutlookStep
   const rounds = roundsOf((season.standCounts ?? []).filter((count) => count.field === field.name))
     .map((counts) => standSummary(counts, field.area, season.settings.areaUnit)!);
   // Without a count the outlook is the goal, however late the planting: the stand is what tells.
-  if (rounds.length > 0 && field.planted !== null && field.targetStand !== null) {
-    const outlook = at(field.targetStand as PlantsPerArea, null);
+  if (rounds.length > 0 && field.planted !== null) {
+    const outlook = at(field.targetStand as PlantsPerArea | null, null);
     if (outlook !== null) steps.push({ date: field.planted, reason: { of: "planted", planned: field.plannedPlanting }, outlook });
   }
   for (const summary of rounds) {
@@ -55,7 +55,7 @@ export function outlookSteps(season: Season, field: Field): readonly OutlookStep
   return outlookHistory(field.yieldGoal, steps);
 }
 
-function outlookOf(season: Season, field: Field): (stand: PlantsPerArea, loss: Decimal | null) => Yield | null {
+function outlookOf(season: Season, field: Field): (stand: PlantsPerArea | null, loss: Decimal | null) => Yield | null {
   const table = tableFor(season, { name: field.crop });
   const { rowWidth, yieldGoal: goal, plannedPlanting, planted, targetStand } = field;
   const { areaUnit } = season.settings;

@@ -2,11 +2,11 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { centralCornBelt } from "../../../tests/support/publishedStandTables";
 import { Decimal } from "../decimal";
-import { area, plantsPerArea, seedsPerArea, yieldPerArea } from "../units";
+import { area, plantsPerArea, seedsPerArea, share, yieldPerArea } from "../units";
 import { bracket } from "./bracket";
 import { dayOfYear, monthDayOf } from "./monthDay";
 import { ownStandTable } from "./ownStandTable";
-import { seedUnits } from "./seeding";
+import { seedingRate, seedSpacing, seedsPerPound, seedUnits } from "./seeding";
 import { landCounted, standAt, type StandCount } from "./standCount";
 import { emergence, lastRound, placesAdvised, standSummary } from "./standSummary";
 import { relativeYieldAt } from "./standTable";
@@ -50,6 +50,10 @@ describe("standSummary", () => {
     expect(summary.mean.toString()).toBe("27000");
   });
 
+  it("does not vary where nothing stands", () => {
+    expect(standSummary([count("0"), count("0")], area("20"), "ac")!.coefficientOfVariation).toBeNull();
+  });
+
   it("is nothing from no place", () => expect(standSummary([], area("20"), "ac")).toBeNull());
 
   it("never puts the low end below nothing", () => {
@@ -59,7 +63,7 @@ describe("standSummary", () => {
   });
 
   it("leaves an earlier round of counting out", () => {
-    const counts = [count("20", { date: "2031-05-10" }), count("26", { date: "2031-05-14" }), count("28", { date: "2031-05-20" })];
+    const counts = [count("20", { date: "2031-05-13" }), count("26", { date: "2031-05-14" }), count("28", { date: "2031-05-20" })];
     expect(lastRound(counts).map(({ date }) => date)).toEqual(["2031-05-14", "2031-05-20"]);
     expect(standSummary(counts, area("20"), "ac")).toMatchObject({ from: "2031-05-14", to: "2031-05-20" });
   });
@@ -75,6 +79,8 @@ describe("standSummary", () => {
   it("compares what stands with what was dropped", () => {
     expect(emergence(plantsPerArea("30600"), seedsPerArea("34000"))!.toString()).toBe("0.9");
     expect(emergence(plantsPerArea("30600"), seedsPerArea("0"))).toBeNull();
+    // Half a plant and a half seed, as of a square foot.
+    expect(emergence(plantsPerArea("0.4"), seedsPerArea("0.5"))!.toString()).toBe("0.8");
   });
 });
 
@@ -130,7 +136,15 @@ describe("units of stands", () => {
       }
     }
   });
+  it("are not known without a row width, nor turned back at a width of nothing", () => {
+    expect(standIn("plants per metre of row", plantsPerArea("80000"), "ac", null)).toBeNull();
+    expect(standFrom("plants per metre of row", new Decimal("20"), "ac", null)).toBeNull();
+    expect(standFrom("plants per metre of row", new Decimal("20"), "ac", new Decimal("0"))).toBeNull();
+  });
   it("are the same per acre and per hectare", () => {
+    expect(standIn("plants per hectare", plantsPerArea("40468.564224"), "ac", null)!.toString()).toBe("100000");
+    expect(standIn("plants per hectare", plantsPerArea("100000"), "ha", null)!.toString()).toBe("100000");
+    expect(standIn("plants per acre", plantsPerArea("100000"), "ha", null)!.toString()).toBe("40468.564224");
     expect(standIn("plants per square foot", plantsPerArea("43560"), "ac", null)!.toString()).toBe("1");
     expect(standIn("plants per square foot", plantsPerArea(new Decimal("43560").div("0.40468564224")), "ha", null)!.toFixed(20)).toBe("1.00000000000000000000");
     expect(standIn("plants per metre of row", plantsPerArea("1000000"), "ha", new Decimal("20"))!.toString()).toBe("20");
@@ -150,13 +164,26 @@ describe("ownStandTable", () => {
     expect(read.ok && read.value.relativeYield.toString()).toBe("0.9");
   });
 
+  it("may be of dates or of stands alone, and says that it is entered", () => {
+    expect(ownStandTable({ ...own, stands: null, percent: cells(["100"], ["90"]) }, source)).toMatchObject({ ok: true, value: { stands: null } });
+    expect(ownStandTable({ ...own, dates: null, percent: cells(["90", "100"]) }, source)).toMatchObject({ ok: true, value: { dates: null, limits: ["Entered in this workbook."] } });
+  });
+
+  it("goes from 0 to 120 percent, cells left blank aside", () => {
+    const faults = (...cell: readonly string[]) => { const of = ownStandTable({ ...own, dates: null, percent: cells(cell) }, source); return of.ok ? [] : of.problems.map(({ fault }) => fault); };
+    expect([faults("0", "120"), faults("0.5", "100")]).toEqual([[], []]);
+    expect([faults("-0.5", "100"), faults("100", "120.5")]).toEqual([["percent outside 0 to 120"], ["percent outside 0 to 120"]]);
+    expect(ownStandTable({ ...own, dates: null, percent: [[null, new Decimal("100")]] }, source).ok).toBe(true);
+  });
+
   it("names every fault at once", () => {
     const result = ownStandTable({ ...own, dates: ["05-15", "05-01"], stands: [new Decimal("20000"), new Decimal("20000")], percent: cells(["90", "130"], ["80"]) }, source);
     expect(result).toEqual({ ok: false, problems: [
       { fault: "dates not ascending", where: 2 }, { fault: "stands not ascending", where: 2 },
       { fault: "percent outside 0 to 120", where: 1 }, { fault: "row of another length", where: 2 },
     ] });
-    expect(ownStandTable({ ...own, dates: null, stands: null, percent: cells(["90"]) }, source)).toMatchObject({ ok: false, problems: [{ fault: "no axis" }] });
+    expect(ownStandTable({ ...own, dates: null, stands: null, percent: cells(["90"]) }, source)).toEqual({ ok: false, problems: [{ fault: "no axis", where: 1 }] });
+    expect(ownStandTable({ ...own, percent: cells(["90", "100"]) }, source)).toEqual({ ok: false, problems: [{ fault: "row of another length", where: 1 }] });
   });
 });
 
@@ -165,6 +192,17 @@ describe("seed and history", () => {
     const units = seedUnits(area("120"), seedsPerArea("34000"), new Decimal("80000"));
     expect([units.exact.toString(), units.whole.toString()]).toEqual(["51", "51"]);
     expect(seedUnits(area("121"), seedsPerArea("34000"), new Decimal("80000")).whole.toString()).toBe("52");
+  });
+
+  it("needs seed that germinates and lives", () => {
+    expect(() => seedingRate(plantsPerArea("30000"), share("0"), share("0.95"))).toThrow(RangeError);
+    expect(() => seedingRate(plantsPerArea("30000"), share("0.95"), share("0"))).toThrow(RangeError);
+  });
+
+  it("is weighed and spaced in metres and grams", () => {
+    // 100,000 seeds on a hectare in rows of 50 cm: 20 cm from seed to seed. A pound is 453.59237 g.
+    expect(seedSpacing(seedsPerArea("100000"), new Decimal("50"), "ha").toString()).toBe("20");
+    expect(seedsPerPound(new Decimal("453.59237")).toString()).toBe("1000");
   });
 
   it("tells how the outlook came about", () => {
