@@ -32,6 +32,15 @@ describe("operating interest", () => {
     expect(figures.plan.budget.costPerArea.byKind.get("operating interest")!.toFixed()).toBe("0.8");
   });
 
+  it("bears no interest itself where it is entered as a cost", () => {
+    const figures = homeOf({
+      settings: { ...settings, operatingInterest: { method: "months", rate, months: new Decimal("6") } },
+      operations: [operation("Planting", "Home", "20", "plan")], otherCosts: [otherCost("Interest so far", "500", { kind: "operating interest" })],
+    });
+    // 2,000 × 8 % ÷ 2, and the 500 that are entered.
+    expect(figures.plan.budget.costPerArea.byKind.get("operating interest")!.toFixed()).toBe("5.8");
+  });
+
   it("follows the payment dates of what is bought", () => {
     const figures = homeOf({
       settings: { ...settings, operatingInterest: { method: "by date", rate, repaymentDate: "2031-12-31" } },

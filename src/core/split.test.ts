@@ -12,6 +12,7 @@ describe("splitToTheCent", () => {
   it("gives the cents that are left to the largest parts cut off", () => {
     // 0.335, 0.334 and 0.331 of a dollar.
     expect(splitToTheCent(money("1"), ["335", "334", "331"].map((weight) => new Decimal(weight))).map(String)).toEqual(["0.34", "0.33", "0.33"]);
+    expect(splitToTheCent(money("1"), ["331", "334", "335"].map((weight) => new Decimal(weight))).map(String)).toEqual(["0.33", "0.33", "0.34"]);
   });
 
   it("gives the cent to the earlier of two equal parts, however many digits their shares have", () => {
