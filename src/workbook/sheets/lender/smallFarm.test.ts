@@ -1,0 +1,119 @@
+/** The lender pages of a small farm, every figure of which was worked out by hand. */
+import { describe, expect, it } from "vitest";
+import { reportOf } from "../../../../tests/support/reportOf";
+import { sheetLines } from "../../../../tests/support/sheetLines";
+import { smallFarm } from "../../../../tests/support/smallFarm";
+import { Decimal } from "../../../core/decimal";
+import type { Loan, Season } from "../../../core/season";
+import { money } from "../../../core/units";
+import { cashFlowSheet, farmCashFlow, grainMonth } from "./cashFlowSheet";
+import { lenderPages } from "./lenderPages";
+
+const pagesOf = (season: Season) => sheetLines(lenderPages(reportOf(season), { date: "2031-06-15" }));
+const lines = pagesOf(smallFarm);
+/** The lines from one that begins with some words, so many of them. */
+const from = (words: string, count: number, of = lines) => of.slice(of.findIndex((line) => line.startsWith(words))).slice(0, count);
+
+describe("the lender pages of a small farm", () => {
+  it("print the cost by kind and layer, and per bushel", () => {
+    expect(from("Cost per acre by kind", 13)).toEqual([
+      "Cost per acre by kind | Plan | Outlook | Change | Per bu", "   custom work | 20 | 23 | 3 | 0.12", "   haul | 20 | 20 | – | 0.1", "Operating cost | 40 | 43 | 3 | 0.22",
+      "   cash rent | 200 | 200 | – | 1", "   overhead | 9 | 9 | – | 0.05", "   term interest | 10 | 10 | – | 0.05", "Cash cost | 259 | 262 | 3 | 1.31",
+      "   unpaid labour | 5 | 5 | – | 0.03", "Full cost (cash − term interest + these) | 254 | 257 | 3 | 1.29", "   family living | 300 | 300 | – | 1.5", "Cash need (cash + these) | 559 | 562 | 3 | 2.81",
+      expect.stringMatching(/^Grain sold and insured/),
+    ]);
+  });
+
+  it("print what is sold, what the rest must bring and what is insured", () => {
+    // A quarter of 20,000 bu; 135 bu at 4.80.
+    expect(from("Grain sold and insured", 7)).toEqual([
+      "Grain sold and insured | Corn", "Sold and contracted | 5000 | bu", "   part of the operator's crop, average price | 25 % | 4.2 | per bu", "Unsold at the yield outlook | 15000 | bu",
+      "Price needed on the rest, by layer | Operating | Cash | Full | Cash need", " | -1.18 | 0.28 | 0.25 | 2.28", "Insured per acre; form, yield, price | 648 | revenue: | 135 | 4.8",
+    ]);
+    expect(from("Insured per acre", 1, pagesOf({ ...smallFarm, insurance: [] }))).toEqual(["Insured per acre; form, yield, price | no policy entered"]);
+  });
+
+  it("print a bad, an average and a good year", () => {
+    // 180 bu at 3.50, 200 at 4.00 and 200 at 5.00, 10 of other income; 630 of 648 insured in the bad one.
+    expect(from("Worst, average and best year", 8)).toEqual([
+      "Worst, average and best year |  | worst | average | best", "Yield per acre |  | 180 | 200 | 200", "Price |  | 3.5 | 4 | 5", "Income per acre |  | 640 | 810 | 1010",
+      "Net return per acre, operating |  | 599 | 767 | 967", "Net return per acre, full |  | 385 | 553 | 753", "Net return per acre, cash need |  | 80 | 248 | 448", "Insurance payment per acre, not in the net |  | 18 | 0 | 0",
+    ]);
+  });
+
+  it("print why the outlook is not the plan", () => {
+    expect(from("What changed since the plan (USD)", 4)).toEqual([
+      "What changed since the plan (USD) | Corn", "Net return, cash need: plan to outlook |   Plan |  |  | 25100", " |   Planting (custom work) |  |  | -300", " |   Outlook |  |  | 24800",
+    ]);
+  });
+
+  it("print whether the debt can be paid, and the operating loan beside it", () => {
+    // 81,000 of income less 26,200, its 1,000 of interest replaced by the 2,775 of the loan; 30,000 to live on.
+    expect(from("Paying the term debt", 9).map((line) => line.replace(/( \| )[ |]+/g, "$1"))).toEqual([
+      "Paying the term debt, whole farm, one year | Operating loan", "Income less all cash costs | 53025 | Peak: 61,200 at the end of 2031-09.",
+      "plus term interest | 2775 | At the end of 2031-12: 0 owed, 8,800 in cash.", "less income tax and family living | -30000 | Month by month on the sheet Cash flow.",
+      "Repayment capacity | 25800", "Interest and principal due | 18000 | Term loans:", "Margin | 7800 | Planter: 50,000 at 6.00 %, 9,000, 2 a year", "Margin after replacing machines | 7800",
+      "Term-debt coverage: capacity ÷ due | 1.43",
+    ]);
+  });
+
+  it("say what is spread, which loans are not shown and that none is needed", () => {
+    const [loan] = smallFarm.loans!;
+    const many = pagesOf({ ...smallFarm, loans: ["A", "B", "C", "D", "E"].map((name) => ({ ...loan!, name, payment: name === "B" ? null : loan!.payment })), otherCosts: smallFarm.otherCosts.map((cost) => ({ ...cost, paidOn: null })) }).join("\n");
+    // 900 and 30,000 without a month; the interest is the loan's, the own time is not paid.
+    expect(["30,900 without a month is spread evenly.", "B: 50,000 at 6.00 %, no payment entered", "C: 50,000", "and 2 more"].filter((words) => !many.includes(words))).toEqual([]);
+    expect(many.includes("D: 50,000")).toBe(false);
+    const free = pagesOf({ ...smallFarm, loans: [], fields: smallFarm.fields.map((each) => ({ ...each, rentPerArea: null })), otherCosts: [], operations: [] }).join("\n");
+    expect(["No operating loan is needed in any month.", "none entered"].filter((words) => !free.includes(words))).toEqual([]);
+    expect(free.includes("spread evenly")).toBe(false);
+  });
+});
+
+describe("the cash flow of a small farm", () => {
+  const sheet = cashFlowSheet(reportOf(smallFarm));
+  const months = (figures: Readonly<Record<string, number>>) => ["01", "02", "03", "04", "05", "06", "07", "08", "09", "10", "11", "12"].map((month) => figures[month] ?? 0).join(" | ");
+
+  it("prints every group by month and in all, and the loan beneath", () => {
+    const printed = sheetLines(sheet);
+    const table = printed.slice(printed.findIndex((line) => line.endsWith("All")));
+    expect(table.slice(0, -1)).toEqual([
+      ` | ${["01", "02", "03", "04", "05", "06", "07", "08", "09", "10", "11", "12"].map((month) => `2031-${month}`).join(" | ")} | All`,
+      `   grain sales | ${months({ "11": 81000 })} | 81000`, `   other income | ${months({ "11": 1000 })} | 1000`, `   drying, haul and selling | ${months({ "11": -2000 })} | -2000`,
+      `   custom work | ${months({ "05": -2300 })} | -2300`, `   cash rent | ${months({ "03": -10000, "11": -10000 })} | -20000`, `   overhead | ${months({ "07": -900 })} | -900`,
+      `   family living | ${months({ "06": -30000 })} | -30000`, `   term loans | ${months({ "03": -9000, "09": -9000 })} | -18000`,
+      `Money in | ${months({ "11": 82000 })} | 82000`, `Money out | ${months({ "03": -19000, "05": -2300, "06": -30000, "07": -900, "09": -9000, "11": -12000 })} | -73200`,
+      `Drawn on the operating loan | ${months({ "03": 19000, "05": 2300, "06": 30000, "07": 900, "09": 9000 })} | 61200`, `Interest added to it | ${months({})} | 0`,
+      `Paid back | ${months({ "11": 61200 })} | 61200`,
+      `Operating loan at the end of the month | ${[0, 0, 19000, 19000, 21300, 51300, 52200, 52200, 61200, 61200, 0, 0].join(" | ")}`, `Cash at the end of the month | ${months({ "11": 8800, "12": 8800 })}`,
+    ]);
+    expect(printed.slice(0, 2)).toEqual(["Cash flow", "Season 2031, whole farm, USD to the nearest whole."]);
+  });
+
+  it("points its chart at the months, the loan and the cash", () => {
+    const [{ categories, series }] = [sheet.charts[0]!];
+    const first = (reference: string) => sheet.rows[Number(/\d+/.exec(reference)![0]) - 1]![0]!.value;
+    expect([first(categories), ...series.map(({ values }) => first(values))]).toEqual(["", "Operating loan at the end of the month", "Cash at the end of the month"]);
+    expect([categories, ...series.map(({ values }) => values)].every((reference) => /^B\d+:M\d+$/.test(reference))).toBe(true);
+  });
+
+  it("begins with what the operating loans are at, at their mean rate", () => {
+    const operating = (balance: string, rate: string): Loan => ({ ...smallFarm.loans![0]!, kind: "operating", balance: money(balance), rate: new Decimal(rate), payment: null });
+    const flow = farmCashFlow(reportOf({ ...smallFarm, loans: [operating("10000", "0.06"), operating("30000", "0.1")] }));
+    // 40,000 at 9 %, a twelfth.
+    expect([flow.months[0]!.interest, flow.months[0]!.loan].map(String)).toEqual(["300", "40300"]);
+  });
+
+  it("takes the rate of the season, or of an empty operating loan, for what is drawn", () => {
+    const settings = { ...smallFarm.settings, operatingInterest: { method: "months" as const, rate: new Decimal("0.12"), months: new Decimal("6") } };
+    const april = (season: Season) => farmCashFlow(reportOf(season)).months[3]!.interest.toFixed();
+    // 10,000 of rent is drawn in March.
+    expect(april({ ...smallFarm, settings, loans: [] })).toBe("100");
+    expect(april({ ...smallFarm, loans: [{ ...smallFarm.loans![0]!, kind: "operating", balance: money("0"), rate: new Decimal("0.06"), payment: null }] })).toBe("50");
+  });
+
+  it("counts grain not sold yet in the month of repayment, else in November", () => {
+    const settings = { ...smallFarm.settings, operatingInterest: { method: "by date" as const, rate: new Decimal("0.08"), repaymentDate: "2032-02-10" } };
+    expect([grainMonth(reportOf(smallFarm)), grainMonth(reportOf({ ...smallFarm, settings }))]).toEqual(["2031-11", "2032-02"]);
+    expect(farmCashFlow(reportOf({ ...smallFarm, settings })).months.at(-1)!.month).toBe("2032-02");
+  });
+});
