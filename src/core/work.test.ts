@@ -9,6 +9,12 @@ const outlookOf = (operations: readonly Operation[], name = "Home") =>
   seasonFigures(seasonOf({ fields, operations: operations.map((each, index) => ({ ...each, source: { table: "Operations", row: index + 1 } })) }))
     .crops[0]!.fields.find((each) => each.field === name)!.outlook.charges.map(({ amount, entries }) => `${amount} of ${entries.map(({ row }) => row).join("+")}`);
 
+describe("a field", () => {
+  it("has an area", () => {
+    expect(() => seasonFigures(seasonOf({ fields: [field("Home", "0", "200")] }))).toThrow(/Home has no area/);
+  });
+});
+
 describe("what is left of the plan", () => {
   it("leaves a row out that is done to the acre, and begins with the next", () => {
     const planned = ["2031-05-01", "2031-06-01"].map((date) => operation("Spraying", "Home", "9", "plan", { date, area: area("60") }));

@@ -10,7 +10,7 @@ describe("reasons", () => {
       settings: { ...settings, dryingChargePerPoint: moneyPerUnit("0.05") }, crops: [{ ...corn, expectedHarvestMoisture: points("20.5") }],
       fields: [field("Home", "100", "200")], harvest: [load("Home", "19000", "16.5")],
       operations: [
-        operation("Planting", "Home", "20", "plan"), operation("planting", "Home", "23", "done"), operation("Spraying", "Home", "9", "plan"), operation("Spraying", "Home", "7", "done"),
+        operation("Spraying", "Home", "9", "plan"), operation("Spraying", "Home", "7", "done"), operation("Planting", "Home", "20", "plan"), operation("planting", "Home", "23", "done"),
         operation("Mowing", "Home", "12", "plan"),
       ],
     }));

@@ -47,12 +47,14 @@ describe("the money of an item", () => {
 
   it("is asked for without a month where nothing plans it, to the last half unit", () => {
     const urea = (bought: readonly string[], status: "plan" | "done") => flows("fertilizer", {
-      items: [item("Urea", "0.30")], purchases: bought.map((quantity) => purchase("Urea", quantity, new Decimal(quantity).times("0.3").toFixed())), applications: [application("Urea", "Home", "50", status)],
+      items: [item("Urea", "0.30")], purchases: bought.map((quantity) => purchase("Urea", quantity, new Decimal(quantity).times("0.3").toFixed())), applications: [application("Urea", "Home", "50", status, { date: "2031-05-01" })],
     });
     expect(urea([], "done")).toEqual(["null -1500"]);
     expect(urea(["6000"], "done")).toEqual(["2031-04 -1800"]);
     expect(urea(["4999.5"], "done")).toEqual(["2031-04 -1499.85", "null -0.15"]);
-    expect(urea(["4999.5"], "plan")).toEqual(["2031-04 -1499.85", "null -0.15"]);
+    // Planned, it falls in its month; what is bought beyond the plan is no money back.
+    expect(urea(["4999.5"], "plan")).toEqual(["2031-04 -1499.85", "2031-05 -0.15"]);
+    expect(urea(["6000"], "plan")).toEqual(["2031-04 -1800"]);
   });
 });
 

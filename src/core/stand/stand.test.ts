@@ -136,6 +136,10 @@ describe("units of stands", () => {
       }
     }
   });
+  it("ask for a row width where the table counts by the row", () => {
+    const read = relativeYieldAt({ ...centralCornBelt, standUnit: "plants per metre of row" }, { date: "05-01", stand: plantsPerArea("32000"), rowWidth: null, areaUnit: "ac" });
+    expect(read).toMatchObject({ ok: false, problems: [{ reason: "row width missing", asked: "32000" }] });
+  });
   it("are not known without a row width, nor turned back at a width of nothing", () => {
     expect(standIn("plants per metre of row", plantsPerArea("80000"), "ac", null)).toBeNull();
     expect(standFrom("plants per metre of row", new Decimal("20"), "ac", null)).toBeNull();

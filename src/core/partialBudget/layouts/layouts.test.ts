@@ -92,8 +92,8 @@ describe("worn row units", () => {
     expect(result.quadrants["added costs"].perYear!.toFixed(2)).toBe("995.64");
   });
   it("say beside the parts how far they are worn, and count the same", () => {
-    const worn = rebuildRowUnits({ ...rebuild, wear: { ...commonOpener, measured: new Decimal("14.6") } }).change;
-    expect(worn.lines.map(({ item }) => item)).toEqual(["Yield kept", "Parts (openers 80% worn)", "Shop labour"]);
+    const worn = rebuildRowUnits({ ...rebuild, wear: { ...commonOpener, measured: new Decimal("14.617") } }).change;
+    expect(worn.lines.map(({ item }) => item)).toEqual(["Yield kept", "Parts (openers 77% worn)", "Shop labour"]);
     expect(netChange(worn).netOfKnown.perYear.eq(netChange(rebuildRowUnits(rebuild).change).netOfKnown.perYear)).toBe(true);
   });
 });
