@@ -15,6 +15,10 @@ describe("a date cell", () => {
     expect([read(47000.75), read(1), read(60), read(2031), read(-5), read(Number.NaN), read(true)]).toEqual(["2028-09-04", null, null, null, null, null, null]);
   });
 
+  it("is of the years 1950 to 2199", () => {
+    expect(["1949-12-31", "1950-01-01", "2199-12-31", "2200-01-01"].map((text) => read(text))).toEqual([null, "1950-01-01", "2199-12-31", null]);
+  });
+
   it("moves on by a day for each serial", () => {
     fc.assert(fc.property(fc.integer({ min: 20_000, max: 100_000 }), (serial) => {
       expect(Date.parse(read(serial + 1)!) - Date.parse(read(serial)!)).toBe(86_400_000);
@@ -45,6 +49,10 @@ describe("a date typed as text", () => {
 });
 
 describe("a month", () => {
+  it("is known by its first three letters, the year round", () => {
+    expect("jan feb mar apr may jun jul aug sep oct nov dec".split(" ").map(monthNamed)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]);
+  });
+
   it("is named by word or number, with or without its year", () => {
     expect([monthNamed("March"), monthNamed("mar"), monthNamed("Sept."), monthNamed("3"), monthNamed("13"), monthNamed("ma"), monthNamed("maybe")]).toEqual([3, 3, 9, 3, null, null, null]);
     expect([monthOfYear("Mar 2031"), monthOfYear("2031-03"), monthOfYear("3/2031"), monthOfYear("March")]).toEqual(["2031-03-01", "2031-03-01", "2031-03-01", null]);

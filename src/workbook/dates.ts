@@ -34,11 +34,11 @@ function remembered<Key>(known: Remembered<Key>, key: Key, date: IsoDate | null)
 
 /**
  * Excel counts days from 1900-01-01 as 1 and believes in a 29 February 1900, so that from 1 March 1900 on serials are
- * one high; in the 1904 system it counts from 1904-01-01 as 0. A time of day is cut off.
+ * one high (earlier days are of no season); in the 1904 system it counts from 1904-01-01 as 0. A time of day is cut off.
  */
 function ofSerial(serial: number, system: DateSystem): IsoDate | null {
   if (!Number.isFinite(serial)) return null;
-  const start = system === "1904" ? Date.UTC(1904, 0, 1) : Date.UTC(1899, 11, serial < 60 ? 31 : 30);
+  const start = system === "1904" ? Date.UTC(1904, 0, 1) : Date.UTC(1899, 11, 30);
   return within(new Date(start + Math.floor(serial) * millisecondsInDay));
 }
 

@@ -47,6 +47,17 @@ describe("quantities of an item", () => {
     expect(read({ item: "crop protection | jug | | gal | | ", bought: ["2 | jug"] }).problems).toEqual(["pack-incomplete Items"]);
   });
 
+  it("are dry ounces of what is weighed, and pounds where a pack is called by its unit", () => {
+    expect(read({ item: "crop protection | | | lb | | ", bought: ["10 | oz"], used: ["8 | oz/ac"] })).toEqual({ bought: ["0.625"], used: ["0.5"], problems: [] });
+    expect(read({ item: "fertilizer | lb | | lb | | ", bought: ["5 | lb", "5 | lbs"] }).bought).toEqual(["5", "5"]);
+  });
+
+  it("take a bare density in pounds a gallon, or kilograms a litre where areas are hectares, above nothing", () => {
+    expect(read({ item: "fertilizer | | | L | 1.28 | ", bought: ["128 | kg"], areaUnit: "ha" })).toEqual({ bought: ["100"], used: [], problems: [] });
+    expect(read({ item: "fertilizer | | | gal | 10 | ", bought: ["20 | lb"] }).bought).toEqual(["2"]);
+    expect(read({ item: "fertilizer | | | gal | 0 | ", bought: [] }).problems).toEqual(["not-above-zero Items"]);
+  });
+
   it("go between weight and volume by the density, and to a nutrient by the analysis", () => {
     // 10.7 lb/gal: 2,000 lb are 186.9158… gal. 28 lb of N are 100 lb of a product with 28 %.
     expect(read({ item: "fertilizer | | | gal | 10.7 | 28-0-0", bought: ["1 | ton", "10 | oz"], used: ["28 | lb N/ac", "28 | lbs of N per acre", "28 | lb actual N/ac"] }))

@@ -58,10 +58,9 @@ function remembered(known: Map<ItemUnits, Map<string, Factor>>, units: ItemUnits
 const singular = (name: string): string => plain(name).replace(/(?<=x|ch|sh|ss)es$|s$/, "");
 
 function quantityFactor({ item, density }: ItemUnits, typed: string): Factor {
-  const unit = plain(typed);
   const packed = !item.packSize.eq(one) || item.packName !== item.unit.name;
   if (packed && [singular(item.packName), "pack", "package", "pkg"].includes(singular(typed))) return item.packSize;
-  if (unit === plain(item.unit.name) || singular(item.unit.name) === singular(typed)) return one;
+  if (singular(item.unit.name) === singular(typed)) return one;
   const measure = measureOf(typed, item.unit);
   if (measure === null) return "unknown-unit";
   // Whoever sells seed calls a bag a unit: a piece is one seed only where the item is counted in pieces by the pack.

@@ -52,6 +52,19 @@ describe("readChanges", () => {
     expect(lines.map(({ quantity, unit }) => [quantity!.toFixed(20), unit])).toEqual([["2.00000000000000000000", "bu"], ["2.00000000000000000000", "bu/ac"], ["1.00000000000000000000", "bu/ac"]]);
   });
 
+  it("goes by the acres that are entered, and tells lines that disagree, in the order of the table", () => {
+    const { season, problems } = report(
+      "| A | added costs | One | 1 | ac | 5 | per acre | | | Alder | 40 | 6% | |", "| B | added costs | Two | | ac | 5 | per acre | | | | | | |", "| A | added costs | Three | 1 | ac | 5 | per acre | | | Alder | 50 | 6.5% | |");
+    expect(season.changes!.map(({ name, area }) => `${name} ${area}`)).toEqual(["A 40", "B 200"]);
+    expect(problems.map(({ code, at, found, like }) => `${code} ${at.row} ${at.column} ${found} ${like ?? ""}`.trim())).toEqual([
+      "quantity-missing 2 Quantity", "change-disagrees 3 Acres 50 40", "change-disagrees 3 Interest rate 6.5 % 6 %",
+    ]);
+  });
+
+  it("tells a quadrant that is missing once", () => {
+    expect(report("| A | | One | | ac | 5 | per acre | | | | | | |").problems.map(({ code, at }) => `${code} ${at.column}`)).toEqual(["blank Quadrant"]);
+  });
+
   it("leaves years off a yearly line, so that it is not spread as well", () => {
     expect(linesOf("| A | added costs | Insurance | 1 | year | 90 | per year | 5 | | | | | |")[0]!.yearsKept).toBeNull();
   });

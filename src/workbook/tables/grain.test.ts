@@ -28,6 +28,16 @@ describe("a load of grain", () => {
   });
 });
 
+describe("grain that is entered with a fault", () => {
+  const faults = (tables: string) => readSeason(contentFromText(farm + tables)).problems
+    .map(({ code, at, touches }) => `${code} ${at.column}: ${touches.map((subject) => ("name" in subject ? subject.name : subject.of)).join()}`);
+  it("names the field or the crop that it touches, or the farm where none is named", () => {
+    expect(faults("Harvest\n| Field | Date | Weight or bushels | Moisture |\n| Alder | 2031-10-01 | 900 | |\n| Alder | 2031-10-01 | 900 | wet |\n| | 2031-10-01 | 900 | 16 |"))
+      .toEqual(["blank Moisture: Alder", "not-a-number Moisture: Alder", "blank Field: farm"]);
+    expect(faults("Sales\n| Crop | Date | Quantity | Price |\n| Corn | 2031-10-01 | | 4 |\n| | 2031-10-01 | 900 | 4 |")).toEqual(["blank Quantity: Corn", "blank Crop: farm"]);
+  });
+});
+
 describe("a sale", () => {
   it("by weight comes to the same money in bushels", () => {
     const { quantity, price } = sold("112 | lb | 0.08 |");
@@ -39,6 +49,6 @@ describe("a sale", () => {
   });
 
   it("is delivered in the month named, the next one where that is over", () => {
-    expect([sold("1 | | 4 | November"), sold("1 | | 4 | March"), sold("1 | | 4 | Mar 2033"), sold("1 | | 4 |")].map(({ delivered }) => delivered)).toEqual(["2031-11-01", "2032-03-01", "2033-03-01", null]);
+    expect([sold("1 | | 4 | October"), sold("1 | | 4 | November"), sold("1 | | 4 | March"), sold("1 | | 4 | Mar 2033"), sold("1 | | 4 |")].map(({ delivered }) => delivered)).toEqual(["2031-10-01", "2031-11-01", "2032-03-01", "2033-03-01", null]);
   });
 });

@@ -1,0 +1,39 @@
+import { describe, expect, it } from "vitest";
+import { reportOf } from "../../tests/support/reportOf";
+import { field, operation, seasonOf } from "../../tests/support/season";
+import { Decimal } from "../core/decimal";
+import type { Machine } from "../core/machines/machine";
+import type { StandCount } from "../core/stand/standCount";
+import { money, moneyPerHour, share, yearlyRate, years } from "../core/units";
+import { reportJson } from "./reportJson";
+
+const sown = field("Home", "100", "200", { plannedPlanting: "2031-04-25", planted: "2031-05-15", targetStand: new Decimal("32000"), seedsDropped: new Decimal("30000") });
+const counted = (plants: string): StandCount => ({
+  field: "Home", date: "2031-06-01", place: { rowWidth: new Decimal("30"), length: new Decimal("17.424") }, plants: new Decimal(plants), doubtful: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 },
+});
+const planter: Machine = {
+  name: "Planter", tractor: null, power: null, width: new Decimal("30"), speed: new Decimal("5.5"), fieldEfficiency: share("0.65"),
+  main: { name: "Planter", listPrice: money("100000"), purchasePrice: money("100000"), age: years("0"), yearsKept: years("10"), hoursAYear: null, repairClass: null, salvage: { stated: money("20000") } },
+  realRate: yearlyRate("0"), taxesInsuranceHousing: yearlyRate("0"), wage: moneyPerHour("26"), labour: "hired labour", fuelPrice: money("4"), fuelPerArea: new Decimal("0.5"), source: { table: "Machines", row: 1 },
+};
+
+describe("the report as plain data", () => {
+  it("has what was counted and what it lets expect", () => {
+    // 24,000 plants of 15 May: 92 % against 100 % as planned (Purdue's central Corn Belt table). One place has no spread.
+    const { stands } = reportJson(reportOf(seasonOf({ fields: [sown], standCounts: [counted("24")] })));
+    expect(stands).toMatchObject([{ field: "Home", date: "2031-06-01", places: "1", plantsPerAcre: "24000", low: null, high: null, cv: null, emergence: "0.8", relativeYield: "0.92", yieldOutlook: "184" }]);
+    const [two] = reportJson(reportOf(seasonOf({ fields: [sown], standCounts: [counted("23"), counted("25")] }))).stands;
+    // Half the width is t · s ÷ √2 with s = √2,000,000: 1,000 t, and t is 12.706 at one degree of freedom.
+    expect([two!.low, two!.high].map((end) => new Decimal(end!).toFixed(0))).toEqual(["11294", "36706"]);
+    const [outside] = reportJson(reportOf(seasonOf({ fields: [{ ...sown, planted: "2031-07-04" }], standCounts: [counted("24")] }))).stands;
+    expect(outside).toMatchObject({ relativeYield: null, yieldOutlook: null });
+  });
+
+  it("has what each machine costs an acre", () => {
+    const planting = operation("Planting", "Home", "0", "plan", { cost: { basis: "machine", machine: "Planter" } });
+    const { machines, complete } = reportJson(reportOf(seasonOf({ fields: [sown], machines: [planter], operations: [planting] })));
+    expect(complete).toBe(true);
+    expect(machines).toMatchObject([{ machine: "Planter", acresPerHour: "13", perAcre: { fuel: "2", lube: "0.3", labour: "2.2", repairs: "0" } }]);
+    expect([machines[0]!.perAcre.ownership, machines[0]!.perAcre.total].map((each) => new Decimal(each!).toFixed(10))).toEqual(["80.0000000000", "84.5000000000"]);
+  });
+});
