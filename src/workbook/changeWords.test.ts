@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { item, seasonOf } from "../../tests/support/season";
-import { Decimal, one } from "../core/decimal";
+import { type Decimal, one } from "../core/decimal";
 import { amountPerAcre } from "../core/partialBudget/change";
 import type { SeasonChange } from "../core/partialBudget/seasonChange";
 import { area, yearlyRate } from "../core/units";
