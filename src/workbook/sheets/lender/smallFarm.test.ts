@@ -1,6 +1,7 @@
 /** The lender pages of a small farm, every figure of which was worked out by hand. */
 import { describe, expect, it } from "vitest";
 import { reportOf } from "../../../../tests/support/reportOf";
+import { operation } from "../../../../tests/support/season";
 import { sheetLines } from "../../../../tests/support/sheetLines";
 import { smallFarm } from "../../../../tests/support/smallFarm";
 import { Decimal } from "../../../core/decimal";
@@ -15,6 +16,41 @@ const lines = pagesOf(smallFarm);
 const from = (words: string, count: number, of = lines) => of.slice(of.findIndex((line) => line.startsWith(words))).slice(0, count);
 
 describe("the lender pages of a small farm", () => {
+  it("print the break-evens that a reader may move, with and without other income", () => {
+    // 13, 232, 227 and 532 are left of the costs that do not move; a bushel brings 3.90.
+    expect(from("Cost of production", 20).filter((_, index) => index !== 1)).toEqual([
+      "Cost of production and break-evens", "Break-even, live | Corn", "Acres and yields entered | 100.0 ac; yields in bu:", " | goal 200.0, outlook 200.0, proven 180.0",
+      "Price per bu (may be changed) | 4 | per bu", "Yield per acre (may be changed) | 200 | bu", "Operator's share of the crop | 1", "Other income per acre | 10", "Costs of the layer | Operating | Cash | Full | Cash need",
+      "Cost per acre not moving with yield | 23 | 242 | 237 | 542", "Cost per bu moving with it | 0.1 | 0.1 | 0.1 | 0.1", "Cost per acre | 43 | 262 | 257 | 562", "Cost per bu | 0.22 | 1.31 | 1.29 | 2.81",
+      "Break-even price | 0.17 | 1.26 | 1.24 | 2.76", "Break-even yield | 3.4 | 59.5 | 58.3 | 136.5", "Net return per acre | 767 | 548 | 553 | 248", "Net return without other income | 757 | 538 | 543 | 238",
+      "Break-even price without other income | 0.22 | 1.31 | 1.29 | 2.81", expect.stringMatching(/^Cost per acre by kind/),
+    ]);
+    expect(lines[1]).toMatch(/^Season 2031, as of 2031-06-15. USD, per acre unless it says otherwise/);
+  });
+
+  it("print the net return a fifth below and above the yield and the price", () => {
+    // (price − 0.10) × yield + 10 − 542
+    expect(from("Corn: net per acre, cash need", 7)).toEqual([
+      "Corn: net per acre, cash need; yield down, price across", "bu per acre | 3.2 | 3.6 | 4 | 4.4 | 4.8", "160 | -36 | 28 | 92 | 156 | 220", "180 | 26 | 98 | 170 | 242 | 314", "200 | 88 | 168 | 248 | 328 | 408",
+      "220 | 150 | 238 | 326 | 414 | 502", "240 | 212 | 308 | 404 | 500 | 596",
+    ]);
+  });
+
+  it("draw the break-even price and the price in the rows that hold them", () => {
+    const sheet = lenderPages(reportOf(smallFarm), { date: "2031-06-15" });
+    const [{ categories, series }] = [sheet.charts[0]!];
+    const cells = (reference: string) => { const [, row] = /^B(\d+):E\1$/.exec(reference)!; return sheet.rows[Number(row) - 1]!.slice(0, 5).map(({ value }) => value); };
+    expect([categories, ...series.map(({ values }) => values)].map(cells)).toEqual([
+      ["Costs of the layer", "Operating", "Cash", "Full", "Cash need"], ["Break-even price", 0.17, 1.26, 1.24, 2.76], ["Price, for the charts", 4, 4, 4, 4],
+    ]);
+  });
+
+  it("say what has no entry, and on which layer and in which month they are", () => {
+    const notes = lines.slice(-14).join(" ");
+    const told = ["Operating: seed", "Cash: operating", "Full: cash", "Cash need: cash", "Price: the expected price", "on the layer cash need", "Worst: each field", "in 2031-11.", "No entry for: crop insurance, machine ownership, income tax, term principal."];
+    expect(told.filter((words) => !notes.includes(words))).toEqual([]);
+  });
+
   it("print the cost by kind and layer, and per bushel", () => {
     expect(from("Cost per acre by kind", 13)).toEqual([
       "Cost per acre by kind | Plan | Outlook | Change | Per bu", "   custom work | 20 | 23 | 3 | 0.12", "   haul | 20 | 20 | – | 0.1", "Operating cost | 40 | 43 | 3 | 0.22",
@@ -45,6 +81,20 @@ describe("the lender pages of a small farm", () => {
     expect(from("What changed since the plan (USD)", 4)).toEqual([
       "What changed since the plan (USD) | Corn", "Net return, cash need: plan to outlook |   Plan |  |  | 25100", " |   Planting (custom work) |  |  | -300", " |   Outlook |  |  | 24800",
     ]);
+  });
+
+  it("name five reasons, and add the others up", () => {
+    const names = ["A", "B", "C", "D", "E", "F", "G"];
+    const operations = names.map((name, index) => operation(name, "Home", (index + 1).toString(), "done", { kind: "supplies" }));
+    expect(from("What changed since the plan", 9, pagesOf({ ...smallFarm, operations: [...smallFarm.operations, ...operations] }))).toEqual([
+      "What changed since the plan (USD) | Corn", "Net return, cash need: plan to outlook |   Plan |  |  | 25100", " |   G (supplies) |  |  | -700", " |   F (supplies) |  |  | -600", " |   E (supplies) |  |  | -500",
+      " |   D (supplies) |  |  | -400", " |   Planting (custom work) |  |  | -300", " |   3 other reasons |  |  | -600", " |   Outlook |  |  | 22000",
+    ]);
+  });
+
+  it("print a kind that was not planned, beside one that was not done", () => {
+    const changed = pagesOf({ ...smallFarm, operations: [operation("Drying", "Home", "30", "done", { kind: "drying" })] });
+    expect(changed).toContain("   drying | – | 30 | 30 | 0.15");
   });
 
   it("print whether the debt can be paid, and the operating loan beside it", () => {
