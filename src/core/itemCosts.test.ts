@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { application, field, item, purchase, seasonOf } from "../../tests/support/season";
 import { seasonFigures } from "./seasonFigures";
-import type { EntryRef, Season } from "./season";
+import type { EntryRef } from "./row";
+import type { Season } from "./season";
 
 const figuresOf = (parts: Partial<Season>) => seasonFigures(seasonOf({
   fields: [field("Home", "100", "200")], ...parts,
