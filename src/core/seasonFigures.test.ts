@@ -153,6 +153,13 @@ describe("work by machine", () => {
     expect(of(season, "Home").plan.budget.costPerArea.byKind.get("machine ownership")!.toFixed(10)).toBe("80.0000000000");
     expect(of(season, "Home").outlook.budget.costPerArea.byKind.get("machine ownership")!.times("150").toFixed(10)).toBe("8000.0000000000");
   });
+
+  it("does so too where a hired pass of the same name stands beside it", () => {
+    const hired = operation("Planting", "Home", "5", "plan");
+    const season = figures({ fields: [home, hill], machines: [planter], operations: [hired, planting, { ...planting, target: { field: "Hill" }, status: "done" }] });
+    expect(of(season, "Home").plan.budget.costPerArea.byKind.get("custom work")!.toFixed()).toBe("5");
+    expect(of(season, "Home").outlook.budget.costPerArea.byKind.get("machine ownership")!.times("150").toFixed(10)).toBe("8000.0000000000");
+  });
 });
 
 describe("stand counts", () => {
