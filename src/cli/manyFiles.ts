@@ -9,16 +9,21 @@ import { orRefuse, workbookFile } from "./workbookFile";
 
 /** Files that Excel keeps beside an open workbook begin so. */
 const isWorkbook = (name: string): boolean => /\.xls[xm]$/i.test(name) && !name.startsWith("~$");
+/** Spreadsheets that only other programs read: a farm's season kept in one would else be missed without a word. */
+const isOtherSpreadsheet = (name: string): boolean => /\.(xls|xlsb|ods|numbers|csv|tsv)$/i.test(name) && !name.startsWith("~$");
 
 /**
  * Writes the sheets of every workbook of a folder into copies in another.
  *
- * @param say takes one line for each workbook, as it is done
+ * @param say takes one line for each workbook, as it is done, and one for the spreadsheets of other kinds
  * @returns the worst exit code of all: 2 where one could not be read or written, 1 where one is incomplete
  */
 export async function writeFolder(from: string, to: string, sheets: (report: SeasonReport) => readonly ResultSheet[], say: (line: string) => void): Promise<0 | 1 | 2> {
-  const names = (await orRefuse(`${from} cannot be read`, readdir(from))).filter(isWorkbook).sort();
-  if (names.length === 0) throw new Refusal(`${from} has no workbook (.xlsx) in it.`);
+  const all = (await orRefuse(`${from} cannot be read`, readdir(from))).sort();
+  const names = all.filter(isWorkbook);
+  const others = all.filter(isOtherSpreadsheet);
+  const leftOut = others.length === 0 ? "" : `Left out: ${others.join(", ")}. Open such a file in a spreadsheet program and save it there as an Excel workbook (.xlsx).`;
+  if (names.length === 0) throw new Refusal([`${from} has no workbook (.xlsx) in it.`, leftOut].join(" ").trimEnd());
   await orRefuse(`${to} cannot be made`, mkdir(to, { recursive: true }));
   let worst: 0 | 1 | 2 = 0;
   for (const [index, name] of names.entries()) {
@@ -35,5 +40,6 @@ export async function writeFolder(from: string, to: string, sheets: (report: Sea
       say(`${place}: NOT WRITTEN. ${cause.message}`);
     }
   }
+  if (leftOut !== "") say(leftOut);
   return worst;
 }

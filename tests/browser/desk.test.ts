@@ -214,6 +214,7 @@ describe("files", () => {
     writeFileSync(file, "Dear Sirs");
     await drag(file);
     await eventually(() => page.locator(".notice-region").innerText()).toContain("letter.xlsx could not be opened");
+    expect(await page.locator(".notice-region").innerText()).toMatch(/This is plain text, as in a \.csv.*save it there as an Excel workbook \(\.xlsx\)\..*copy its rows/);
     expect(await page.locator(".notice-region").innerText()).toContain("demo-season.xlsx is still open");
     expect(await page.locator(".file").innerText()).toContain("demo-season.xlsx");
   });

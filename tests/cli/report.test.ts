@@ -128,7 +128,9 @@ describe("what cannot be done", () => {
 
   it("is a file that is not there, or no workbook", async () => {
     await refused([at("nowhere.xlsx")], /nowhere\.xlsx cannot be read/);
-    await refused(["package.json"], /package\.json: /);
+    await refused(["package.json"], /package\.json: This is plain text/);
+    writeFileSync(at("bills.csv"), "Date;Item\r\n");
+    await refused([at("bills.csv")], /bills\.csv: This is plain text, as in a \.csv.*save it there as an Excel workbook \(\.xlsx\)/);
   });
 
   it("is writing over the workbook, however it is spelled", async () => {
@@ -151,7 +153,9 @@ describe("what cannot be done", () => {
     mkdirSync(at("empty"));
     await refused([folder], /is a folder: name another folder with --lender/);
     await refused([folder, "--lender", at("pages"), "--json"], /take one workbook/);
-    await refused([at("empty"), "--lender", at("pages")], /has no workbook/);
+    await refused([at("empty"), "--lender", at("pages")], /has no workbook \(\.xlsx\) in it\.$/m);
+    writeFileSync(at("empty", "season.ods"), "");
+    await refused([at("empty"), "--lender", at("pages")], /has no workbook.*Left out: season\.ods\..*save it there as/);
     await refused([folder, "--lender", season], /cannot be made/);
   });
 });
@@ -177,6 +181,8 @@ describe("a folder", () => {
     expect(readFileSync(join(from, "a.xlsx")).equals(readFileSync(withProblems))).toBe(true);
 
     rmSync(join(from, "b.xlsx"));
+    writeFileSync(join(from, "Neighbour.xls"), "of the old kind");
+    expect((await report(from, "--lender", to)).out).toMatch(/^2\/2 c\.XLSX: complete\nLeft out: Neighbour\.xls\. /m);
     expect((await report(from, "--lender", to)).code).toBe(1);
     expect((await report(from, "--lender", `${relative(".", from)}/`)).code).toBe(2);
     expect(readFileSync(join(from, "c.XLSX")).equals(readFileSync(season))).toBe(true);

@@ -5,6 +5,7 @@ import { choiceLists } from "./choices";
 import { EmbeddedWorkbook, type Options } from "./embeddedWorkbook";
 import { Damaged, type WorkbookFault } from "./fault";
 import { worksheet } from "./newSheets";
+import { binaryWorkbook, officeDocument, packedFile } from "./otherFile";
 import { workbookPart } from "./packageParts";
 import { emptyStyles, stylesOf } from "./styles";
 import { bytesOf, documentOf } from "./xml";
@@ -18,18 +19,13 @@ export function openWorkbook(bytes: Uint8Array, options: Options = {}): Result<E
 
 /** Every sheet and table is read once, so that a damaged file is refused here and not in the middle of work. */
 function fromParts(parts: Parts, options: Options): Result<EmbeddedWorkbook, WorkbookFault> {
-  if (!parts.has("[Content_Types].xml") || !parts.has("_rels/.rels")) {
-    return failed<WorkbookFault>({ code: "not-a-workbook", message: "This is a packed file, and not an Excel workbook." });
-  }
+  const other = packedFile(parts);
+  if (other !== null) return failed(other);
   try {
     for (const [name, bytes] of parts) if (name === "[Content_Types].xml" || name.endsWith(".rels")) documentOf(bytes);
     const main = workbookPart(parts);
-    if (main.endsWith(".bin")) {
-      return failed<WorkbookFault>({ code: "old-format", message: "This is a binary workbook (.xlsb). Open it in Excel and save it as .xlsx." });
-    }
-    if (documentOf(parts.get(main)!).documentElement!.localName !== "workbook") {
-      return failed<WorkbookFault>({ code: "not-a-workbook", message: "This is a document of another Office program, and not an Excel workbook." });
-    }
+    if (main.endsWith(".bin")) return failed(binaryWorkbook);
+    if (documentOf(parts.get(main)!).documentElement!.localName !== "workbook") return failed(officeDocument);
     const { sheets } = bookOf(parts);
     if (sheets.length === 0) throw new Damaged("it has no sheet with cells");
     for (const { part } of sheets) choiceLists(sheetDataOf(parts, part));

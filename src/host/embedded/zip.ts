@@ -1,8 +1,9 @@
 /** The package of an `.xlsx` file: its parts by name, unpacked within limits, and packed again. */
-import { deflateSync, inflateSync, strFromU8 } from "fflate";
+import { deflateSync, inflateSync } from "fflate";
 import { failed, ok, type Result } from "../../result";
 import { Damaged, type WorkbookFault } from "./fault";
 import { inflatedWithin } from "./inflatedWithin";
+import { startsWith, unpackedFile } from "./otherFile";
 import { centralDirectory, checksum, zipFile, type ZipEntry } from "./zipFormat";
 
 /** The file as it lies on the disk: a season of 100,000 rows takes about 5 MB. */
@@ -29,8 +30,7 @@ const packed = new WeakMap<Uint8Array, ZipEntry>();
 export function unpack(bytes: Uint8Array): Result<Parts, WorkbookFault> {
   if (bytes.length === 0) return fault("not-a-workbook", "The file is empty.");
   if (bytes.length > mostFileBytes) return fault("too-large", `The file has ${megabytes(bytes.length)} MB; files of up to ${megabytes(mostFileBytes)} MB can be opened.`);
-  if (startsWith(bytes, [0xd0, 0xcf, 0x11, 0xe0])) return compoundFile(bytes);
-  if (!startsWith(bytes, [0x50, 0x4b])) return fault("not-a-workbook", "This is not an Excel workbook (.xlsx).");
+  if (!startsWith(bytes, [0x50, 0x4b])) return failed(unpackedFile(bytes));
   try {
     const entries = centralDirectory(bytes, mostParts).filter(({ name }) => !name.endsWith("/"));
     if (bursts(entries)) return bursting();
@@ -69,15 +69,6 @@ function inflated({ name, content, size }: ZipEntry): Uint8Array {
   }
 }
 
-/** Old workbooks and encrypted ones come in the same kind of container; the encrypted one says so inside. */
-function compoundFile(bytes: Uint8Array) {
-  const names = strFromU8(bytes, true);
-  const has = (name: string) => names.includes([...name].join("\u0000"));
-  if (has("EncryptedPackage")) return fault("encrypted", "The workbook is protected with a password. Open it in Excel, take the password off, and save it again.");
-  if (has("Workbook") || has("Book")) return fault("old-format", "This is a workbook of the old format (.xls). Open it in Excel and save it as .xlsx.");
-  return fault("not-a-workbook", "This is not an Excel workbook (.xlsx).");
-}
-
 /** Packs the parts again, in their order, with a fixed time so that the same workbook gives the same bytes. */
 export const pack = (parts: Parts): Uint8Array => zipFile([...parts].map(([name, content]) => {
   const known = packed.get(content);
@@ -93,4 +84,3 @@ function deflated(name: string, content: Uint8Array): ZipEntry {
 }
 
 const megabytes = (bytes: number): string => (bytes / 1024 / 1024).toFixed(0);
-const startsWith = (bytes: Uint8Array, start: readonly number[]): boolean => start.every((byte, index) => bytes[index] === byte);
