@@ -7,7 +7,7 @@
 import { stat } from "node:fs/promises";
 import { resolve } from "node:path";
 import { HostError } from "../host/workbookHost";
-import { describe } from "../workbook/explain";
+import { explain, placed } from "../workbook/explain";
 import { reportJson } from "../workbook/reportJson";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { resultSheets } from "../workbook/sheets/resultSheets";
@@ -32,8 +32,7 @@ async function run(words: readonly string[]): Promise<0 | 1 | 2> {
   if (lender !== null) await writeCopy(lender, lenderSheets(report));
   process.stdout.write(`${json ? JSON.stringify(reportJson(report), null, 2) : summary(report)}\n`);
   for (const problem of report.problems) {
-    const { what, remedy } = describe(problem);
-    process.stderr.write(`${what} ${remedy}\n`);
+    process.stderr.write(`${placed(problem, report)} ${explain(problem).remedy}\n`);
   }
   return report.problems.length === 0 ? 0 : 1;
 }

@@ -1,4 +1,7 @@
 /** A1 addresses. Rows and columns count from 0 here. */
+import { cellName, columnName } from "../workbook/cellName";
+
+export { cellName, columnName };
 
 /** A cell of a sheet. */
 export type At = { readonly row: number; readonly column: number };
@@ -8,13 +11,6 @@ export type Area = { readonly top: number; readonly left: number; readonly botto
 export const lastRow = 1_048_575;
 export const lastColumn = 16_383;
 
-/** `A` for 0, `AA` for 26. */
-export function columnName(column: number): string {
-  let name = "";
-  for (let rest = column + 1; rest > 0; rest = Math.floor((rest - 1) / 26)) name = String.fromCharCode(65 + ((rest - 1) % 26)) + name;
-  return name;
-}
-
 /** 0 for `A`, 26 for `AA`. */
 export function columnNumber(name: string): number {
   let column = 0;
@@ -22,8 +18,6 @@ export function columnNumber(name: string): number {
   return column - 1;
 }
 
-/** `B4` for row 3, column 1. */
-export const cellName = ({ row, column }: At): string => `${columnName(column)}${row + 1}`;
 /** `B4` for one cell, `B4:D9` for a block of more. */
 export const areaName = ({ top, left, bottom, right }: Area): string =>
   top === bottom && left === right ? cellName({ row: top, column: left }) : `${cellName({ row: top, column: left })}:${cellName({ row: bottom, column: right })}`;

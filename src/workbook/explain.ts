@@ -1,4 +1,5 @@
 /** The words for each problem: one sentence on what is wrong, one on what to do. */
+import { cellOf, type Places } from "./cellName";
 import type { Place, Problem, ProblemCode } from "./problem";
 
 export type Explanation = { readonly what: string; readonly remedy: string };
@@ -15,6 +16,15 @@ export function describe(problem: Problem) {
 /** "Purchases, row 3, Unit". */
 export const placeWords = ({ table, row, column }: Place): string =>
   [table, row === undefined ? null : `row ${row}`, column ?? null].filter((part) => part !== null).join(", ");
+
+/** What is wrong and where, for a page without links: "Purchases, row 3, Unit (D4) is blank." */
+export function placed(problem: Problem, places: Places): string {
+  const { what } = explain(problem);
+  const place = placeWords(problem.at);
+  const cell = cellOf(places, problem.at);
+  const after = what.startsWith(place) ? what.slice(place.length) : `: ${what}`;
+  return `${place}${cell === "" ? "" : ` (${cell})`}${after}`;
+}
 
 const cell = (problem: Problem): string => placeWords(problem.at);
 const quoted = (text: string): string => `"${text.length > 40 ? `${text.slice(0, 39)}…` : text}"`;

@@ -92,7 +92,7 @@ describe("a season with problems", () => {
     expect(code).toBe(1);
     expect(out).toContain("INCOMPLETE");
     expect(error.trim().split("\n")).toHaveLength(2);
-    for (const line of error.trim().split("\n")) expect(line).toMatch(/^Purchases, row \d+/);
+    for (const line of error.trim().split("\n")) expect(line).toMatch(/^Purchases, row \d+, [A-Z][a-z]+ \([A-Z]+\d+\): /);
   });
 
   it("is JSON with the same problems in it", async () => {

@@ -4,7 +4,7 @@ import type { ChangeAnswer, PriceRange } from "../../core/partialBudget/changeAn
 import type { Entry } from "../../core/partialBudget/entry";
 import type { TrialFinding } from "../../core/tables/trialFindings";
 import { grainNotes, trialWords } from "../../workbook/changeWords";
-import type { EntryRef } from "../../core/row";
+import { CellLink } from "../parts/CellLink";
 import { Disclosure } from "../parts/Disclosure";
 import { Lines } from "../parts/Lines";
 import { usePane } from "../paneContext";
@@ -56,7 +56,7 @@ export function AnswerPart({ change, answer, prices, lead = leadOf(change, answe
                 <tr className="pn-subtotal"><th scope="row">{name}</th>{cells.map((cell, index) => <td key={index} className="pn-number">{cell}</td>)}</tr>
                 {lines.map((line, index) => (
                   <tr key={index}>
-                    <th scope="row">{line.source === null ? line.name : <EntryLink source={line.source} name={line.name} />}<span className="pn-detail">{line.detail}</span></th>
+                    <th scope="row">{line.source === null ? line.name : <CellLink at={line.source} words={line.name} />}<span className="pn-detail">{line.detail}</span></th>
                     {line.cells.map((cell, column) => <td key={column} className="pn-number">{cell}</td>)}
                   </tr>
                 ))}
@@ -75,10 +75,4 @@ export function AnswerPart({ change, answer, prices, lead = leadOf(change, answe
       {cautions.length > 0 && <ul className="pn-notice-list">{cautions.map((caution) => <li key={caution}>{caution}</li>)}</ul>}
     </>
   );
-}
-
-/** The name of a line, which shows its row in the workbook. */
-function EntryLink({ source, name }: { readonly source: EntryRef; readonly name: string }) {
-  const { jump } = usePane();
-  return <button type="button" className="pn-link" onClick={() => jump(source)}>{name}</button>;
 }

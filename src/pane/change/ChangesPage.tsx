@@ -2,6 +2,7 @@ import { useState } from "react";
 import type { ChangeFigures } from "../../core/partialBudget/changeFigures";
 import { blankGainCaution } from "../../core/cautions";
 import type { PageProps } from "../page";
+import { CellLink } from "../parts/CellLink";
 import { Disclosure } from "../parts/Disclosure";
 import { Incomplete } from "../parts/Incomplete";
 import { changeCautions, changeFindings } from "../../workbook/changeWords";
@@ -59,7 +60,7 @@ export function ChangesPage({ report }: PageProps) {
 type OneChangeProps = { readonly figures: ChangeFigures; readonly report: PageProps["report"]; readonly problems: number; readonly isOn: boolean; /** `null`: as the workbook says. */ readonly turn: (on: boolean | null) => void };
 
 function OneChange({ figures, report, problems, isOn, turn }: OneChangeProps) {
-  const { jump, format } = usePane();
+  const { format } = usePane();
   const { change, crop } = figures;
   const entered = report.season.crops.find(({ name }) => name === crop);
   const prices = entered === undefined ? null : { low: entered.lowPrice, expected: entered.price, high: entered.highPrice };
@@ -79,7 +80,7 @@ function OneChange({ figures, report, problems, isOn, turn }: OneChangeProps) {
         kept={() => turn(null)}
       />
       <WriteButton label={`Write the sheet “${changeSheet(report, figures).name}”`} sheets={() => [changeSheet(report, figures)]} />
-      {source !== null && <button type="button" className="pn-link" onClick={() => jump(source)}>Show its rows in the workbook</button>}
+      {source !== null && <p><CellLink at={source} words="Show its rows in the workbook" /></p>}
     </>
   );
 }

@@ -16,9 +16,9 @@ export function EntryLinks({ entries, teller }: EntryLinksProps) {
   return (
     <>
       <ul className="pn-entries">
-        {shown.map(teller).map(({ ref, place, says }) => (
+        {shown.map(teller).map(({ ref, place, cell, says }) => (
           <li key={place}>
-            <button type="button" className="pn-link" onClick={() => jump(ref)}>{place}</button>
+            <button type="button" className="pn-link" onClick={() => jump(ref)}>{place}</button>{cell !== "" && <span className="pn-note"> ({cell})</span>}
             {says !== "" && <span> {says}</span>}
           </li>
         ))}

@@ -1,5 +1,5 @@
 /** What the page of problems says: every problem, grouped by its table, in the order of the workbook. */
-import { cellName } from "../../host/address";
+import { cellOf, type Places } from "../../workbook/cellName";
 import { explain, placeWords } from "../../workbook/explain";
 import type { Place, Problem, Subject } from "../../workbook/problem";
 import type { SeasonReport } from "../../workbook/seasonReport";
@@ -53,13 +53,12 @@ function groupsByTable(problems: readonly Problem[]): ReadonlyMap<string, readon
   return groups;
 }
 
-function problemView(problem: Problem, index: number, { placeOf }: Pick<SeasonReport, "placeOf">): ProblemView {
+function problemView(problem: Problem, index: number, places: Places): ProblemView {
   const { at, found } = problem;
   const { what, remedy } = explain(problem);
   const words = placeWords(at);
   const after = at.row !== undefined && what.startsWith(words) ? what.slice(words.length) : `: ${what}`;
-  const place = at.row === undefined ? null : placeOf(at);
-  return { key: `${index} ${problem.code}`, where: where(at), cell: place === null ? "" : cellName(place), what: after, found: what.includes(found) ? "" : found, remedy, at };
+  return { key: `${index} ${problem.code}`, where: where(at), cell: cellOf(places, at), what: after, found: what.includes(found) ? "" : found, remedy, at };
 }
 
 function where({ row, column }: Place): string {

@@ -28,7 +28,7 @@ const layerWords: Record<Layer, string> = {
 export function SeasonPage({ report }: PageProps) {
   const { format } = usePane();
   const [layer, setLayer] = useState<Layer>("cash");
-  const teller = useMemo(() => entryTeller(report.season, format), [report, format]);
+  const teller = useMemo(() => entryTeller(report, format), [report, format]);
   const { crops } = report.figures;
   return (
     <>

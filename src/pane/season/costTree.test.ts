@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { paneSeason, reportOf } from "../../../tests/support/paneSeason";
+import type { Place } from "../../workbook/problem";
 import { formatOf } from "../format";
 import { costTree } from "./costTree";
 import { entryTeller } from "./entryView";
@@ -40,7 +41,8 @@ describe("the way down from a cost", () => {
 });
 
 describe("an entry at the end of the way", () => {
-  const teller = entryTeller(paneSeason, format);
+  const places = { placeOf: ({ table, row = 1 }: Place) => (table === "Season" ? null : { sheet: table, row: row + 2, column: 1 }) };
+  const teller = entryTeller({ season: paneSeason, ...places }, format);
   it.each([
     [{ table: "Purchases", row: 1 }, "2031-02-11, Corn seed A, 5,600,000 seeds, 18,620.00 USD"],
     [{ table: "Applications", row: 2 }, "Long Eighty, Corn seed A, 33,000 seeds per acre, plan"],
@@ -48,10 +50,10 @@ describe("an entry at the end of the way", () => {
     [{ table: "Other costs", row: 1 }, "Farm insurance, 4,200.00 USD whole farm"],
     [{ table: "Sales", row: 1 }, "2031-06-01, forward, 12,000 at 4.62 USD"],
   ])("of %j reads as its row", (ref, says) => {
-    expect(teller(ref)).toEqual({ ref, place: `${ref.table}, row ${ref.row}`, says });
+    expect(teller(ref)).toEqual({ ref, place: `${ref.table}, row ${ref.row}`, cell: `B${ref.row + 3}`, says });
   });
 
   it("has its place also where the row says nothing that we know", () => {
-    expect(teller({ table: "Season", row: 4 })).toEqual({ ref: { table: "Season", row: 4 }, place: "Season, row 4", says: "" });
+    expect(teller({ table: "Season", row: 4 })).toEqual({ ref: { table: "Season", row: 4 }, place: "Season, row 4", cell: "", says: "" });
   });
 });

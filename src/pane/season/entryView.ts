@@ -1,9 +1,17 @@
 /** One entry of the workbook as a line of words: where it stands and what it says. */
 import type { EntryRef, Target } from "../../core/row";
 import type { Season } from "../../core/season";
+import { cellOf, type Places } from "../../workbook/cellName";
 import type { Format } from "../format";
 
-export type EntryLine = { readonly ref: EntryRef; readonly place: string; readonly says: string };
+export type EntryLine = {
+  readonly ref: EntryRef;
+  /** "Purchases, row 12". */
+  readonly place: string;
+  /** The first cell of that row as the sheet names it, "A13", to find it on paper; empty where it has none. */
+  readonly cell: string;
+  readonly says: string;
+};
 
 /** Looks entries up by their place. A season can have many thousands of them, so that nothing is put into words before it is asked for. */
 export type EntryTeller = (ref: EntryRef) => EntryLine;
@@ -12,11 +20,11 @@ const key = ({ table, row }: EntryRef) => `${table}\n${row}`;
 const targetName = (target: Target): string => ("field" in target ? target.field : target.crop);
 const words = (...parts: readonly (string | null)[]): string => parts.filter((part) => part !== null && part !== "").join(", ");
 
-export function entryTeller(season: Season, format: Format): EntryTeller {
+export function entryTeller({ season, ...places }: Places & { readonly season: Season }, format: Format): EntryTeller {
   let index: ReadonlyMap<string, () => string> | null = null;
   return (ref) => {
     index ??= tellers(season, format);
-    return { ref, place: `${ref.table}, row ${ref.row}`, says: index.get(key(ref))?.() ?? "" };
+    return { ref, place: `${ref.table}, row ${ref.row}`, cell: cellOf(places, ref), says: index.get(key(ref))?.() ?? "" };
   };
 }
 

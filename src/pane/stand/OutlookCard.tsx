@@ -3,6 +3,7 @@ import type { FieldStand } from "../../core/stand/fieldStand";
 import { uniformityFindings } from "../../core/tables/uniformity";
 import { estimateCaution } from "../../core/cautions";
 import type { SeasonReport } from "../../workbook/seasonReport";
+import { CellLink } from "../parts/CellLink";
 import { Disclosure } from "../parts/Disclosure";
 import { Entry } from "../parts/Entry";
 import { typedAs } from "../parts/typed";
@@ -64,7 +65,7 @@ function TableInUse({ region, source, address, limits, cells }: ReturnType<typeo
 
 /** A loss to gaps and late plants: tried here, and entered in the table Fields when it is to stay. */
 function Uneven({ stand, yieldUnit }: { readonly stand: FieldStand; readonly yieldUnit: string }) {
-  const { format, jump } = usePane();
+  const { format } = usePane();
   const { name, source, uniformityLoss = null } = stand.field;
   const decimalComma = useDecimalComma();
   // What is not typed over follows the workbook.
@@ -83,7 +84,7 @@ function Uneven({ stand, yieldUnit }: { readonly stand: FieldStand; readonly yie
           done={() => `Entered for ${name} in Fields, Uniformity loss %. The outlook follows it.`} kept={() => setTyped(null)}
         />
       </div>
-      <button type="button" className="pn-link" onClick={() => jump({ table: "Fields", row: source.row, column: "Uniformity loss %" })}>Show it in Fields</button>
+      <p><CellLink at={{ table: "Fields", row: source.row, column: "Uniformity loss %" }} words="Show it in Fields" /></p>
       <p>What publications found:</p>
       <ul className="pn-bullets">{uniformityFindings.map((finding) => <li key={finding.finding}>{findingWords(finding)}</li>)}</ul>
     </>

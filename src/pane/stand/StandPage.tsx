@@ -1,6 +1,7 @@
 import { Field as LabelledField, Select } from "@fluentui/react-components";
 import { useId, useState } from "react";
 import type { PageProps } from "../page";
+import { CellLink } from "../parts/CellLink";
 import { Disclosure } from "../parts/Disclosure";
 import { Incomplete } from "../parts/Incomplete";
 import { Lines } from "../parts/Lines";
@@ -44,7 +45,7 @@ export function StandPage({ report }: PageProps) {
 type CountedProps = { readonly stand: PageProps["report"]["figures"]["stands"][number]; readonly report: PageProps["report"] };
 
 function CountedCard({ stand, report }: CountedProps) {
-  const { format, jump } = usePane();
+  const { format } = usePane();
   const heading = useId();
   const view = standView(stand, format);
   const subject = { of: "field", name: stand.field.name } as const;
@@ -58,7 +59,7 @@ function CountedCard({ stand, report }: CountedProps) {
       <StandDrawing summary={stand.summary} target={stand.field.targetStand} />
       {view.advice !== "" && <p className="pn-fault">{view.advice}</p>}
       <Lines lines={view.lines} />
-      <button type="button" className="pn-link" onClick={() => jump(first)}>Show the counts in the workbook</button>
+      <p><CellLink at={first} words="Show the counts in the workbook" /></p>
     </section>
   );
 }

@@ -2,8 +2,8 @@
 import { Decimal } from "../../core/decimal";
 import type { Layer } from "../../core/kinds";
 import { layerNames } from "../../core/kinds";
-import type { Problem, Subject } from "../problem";
-import { explain, placeWords } from "../explain";
+import type { Subject } from "../problem";
+import { placed } from "../explain";
 import type { SeasonReport } from "../seasonReport";
 import { note, text } from "./cells";
 import type { SheetCell } from "../resultSheet";
@@ -53,14 +53,7 @@ export function incompleteRows(report: SeasonReport, subject: Subject): readonly
   const more = problems.length > most ? [note(`… and ${problems.length - most} more on the page Problems.`)] : [];
   return [
     [text(`Incomplete: ${problems.length} ${problems.length === 1 ? "entry needs" : "entries need"} attention.`, { bold: true })],
-    ...problems.slice(0, most).map((problem) => note(placed(problem))),
+    ...problems.slice(0, most).map((problem) => note(placed(problem, report))),
     ...more,
   ];
 }
-
-/** Most explanations begin with the place; the others get it in front. */
-const placed = (problem: Problem): string => {
-  const { what } = explain(problem);
-  const place = placeWords(problem.at);
-  return what.startsWith(place) ? what : `${place}: ${what}`;
-};

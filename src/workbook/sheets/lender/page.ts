@@ -1,4 +1,5 @@
 /** A sheet that is laid out in blocks side by side: cells are put where they belong, and formulas point at their places. */
+import { cellName, columnName } from "../../cellName";
 import type { SheetCell } from "../../resultSheet";
 
 /** Each crop takes so many columns, one for each layer. */
@@ -9,14 +10,12 @@ export const abreast = 3;
 /** A cell by row and column, both from 0. */
 export type Spot = { readonly row: number; readonly column: number };
 
-const letters = (column: number): string => (column < 26 ? "" : letters(Math.floor(column / 26) - 1)) + String.fromCharCode(65 + (column % 26));
-
 /** `$C$5` for the formulas of the sheet. */
-export const reference = ({ row, column }: Spot): string => `$${letters(column)}$${row + 1}`;
+export const reference = ({ row, column }: Spot): string => `$${columnName(column)}$${row + 1}`;
 
 /** `B5:E5` for charts and merges. */
-export const range = (from: Spot, to: Spot): string => `${letters(from.column)}${from.row + 1}:${letters(to.column)}${to.row + 1}`;
-export const corner = ({ row, column }: Spot): string => `${letters(column)}${row + 1}`;
+export const range = (from: Spot, to: Spot): string => `${cellName(from)}:${cellName(to)}`;
+export const corner = (spot: Spot): string => cellName(spot);
 
 export class Page {
   readonly merges: string[] = [];
