@@ -42,8 +42,10 @@ export type SheetSnapshot = {
   /** Rows repeated on each page, as `1:3`; null if none. */
   readonly titleRows: string | null;
   readonly orientation: "portrait" | "landscape";
-  /** Whether it prints one page wide. */
-  readonly fitsWidth: boolean;
+  /** Columns repeated on each page, as `A:A`; null if none. */
+  readonly titleColumns: string | null;
+  /** How many pages wide it prints at most; null where it prints at its own size. */
+  readonly pagesWide: number | null;
   readonly charts: readonly { readonly title: string; readonly series: number }[];
   /** Drop-down lists: the first cell of each and its words. */
   readonly choices: readonly { readonly cell: string; readonly words: readonly string[] }[];

@@ -185,9 +185,21 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         expect(sheet.tables).toEqual([{ name: "Loans", range: "A1:C2" }]);
         expect(sheet.cells["B2"]).toMatchObject({ value: 125000, numberFormat: "#,##0.00" });
         expect(sheet.choices).toEqual([{ cell: "C2", words: ["operating", "term"] }]);
-        expect(sheet).toMatchObject({ frozenRows: 1, titleRows: "1:1", orientation: "landscape", fitsWidth: true });
+        expect(sheet).toMatchObject({ frozenRows: 1, titleRows: "1:1", orientation: "landscape", titleColumns: null, pagesWide: 1 });
         const table = tableOf((await host.read()).tables, "Loans");
         expect(table).toMatchObject({ headers: ["Name", "Balance", "Kind"], rows: [["Tractor note", 125000, "term"]] });
+      });
+
+      it("prints a table that is too wide to be read on one page on more of them, each with its first column", async () => {
+        const { host, snapshot } = await workbook(farm);
+        const column = (heading: string, width: number) => ({ heading, width, hint: "", required: false });
+        // 720 points of paper, at three fifths of the size, hold 1,200; the columns take 1,194 and 1,210.
+        const columns = (last: number) => [column("Machine", 24.76), ...Array.from({ length: 7 }, (_, index) => column(`Part ${index}`, 24.76)), column("Last", last)];
+        const wide = (name: string, last: number) => ({ name, sheet: name, columns: columns(last), example: columns(last).map(() => "") });
+        await host.makeTables([wide("Just", 23), wide("Over", 26)]);
+        const after = await snapshot();
+        expect(sheetOf(after, "Just")).toMatchObject({ titleRows: "1:1", titleColumns: null, pagesWide: 1 });
+        expect(sheetOf(after, "Over")).toMatchObject({ titleRows: "1:1", titleColumns: "A:A", pagesWide: 2 });
       });
 
       it("leaves a table that is there already alone, however its name is written", async () => {

@@ -31,7 +31,8 @@ export function embeddedSnapshot(workbook: EmbeddedWorkbook): Snapshot {
       merges: look.merges.map(areaName), columnWidths: [...look.widths.values()], frozenRows: look.frozenRows,
       titleRows: titles === undefined ? null : /\$(\d+:)\$(\d+)$/.exec(titles)!.slice(1).join(""),
       orientation: /<pageSetup[^>]*orientation="landscape"/.test(data.after) ? "landscape" as const : "portrait" as const,
-      fitsWidth: /<pageSetUpPr[^>]*fitToPage="1"/.test(data.before) && !/<pageSetup[^>]*fitToWidth="(?!1")/.test(data.after), charts,
+      titleColumns: /\$([A-Z]+:)\$([A-Z]+),/.exec(titles ?? "")?.slice(1).join("") ?? null,
+      pagesWide: /<pageSetUpPr[^>]*fitToPage="1"/.test(data.before) ? Number(/<pageSetup[^>]*fitToWidth="(\d+)"/.exec(data.after)?.[1] ?? "1") : null, charts,
       choices: choiceLists(data).map(({ areas, source }) => ({ cell: cellName({ row: areas[0]!.top, column: areas[0]!.left }), words: source.replaceAll("\"", "").split(",") })),
     };
   });

@@ -119,7 +119,10 @@ function setNames(edit: PackageEdit, name: string, sheet: ResultSheet): void {
 }
 
 /** The name under which a file keeps how many of a sheet's first rows are repeated on each page. */
-export const printTitles = (sheet: string, rows: number): Readonly<Record<string, string>> => ({ "_xlnm.Print_Titles": `${quotedSheet(sheet)}!$1:$${rows}` });
+export function printTitles(sheet: string, rows: number, firstColumn = false): Readonly<Record<string, string>> {
+  const at = `${quotedSheet(sheet)}!`;
+  return { "_xlnm.Print_Titles": `${firstColumn ? `${at}$A:$A,` : ""}${at}$1:$${rows}` };
+}
 
 /** Puts names of ours that belong to a sheet, with what they refer to, in the place of those it has. Our mark is hidden. */
 export function setNamesOfSheet(edit: PackageEdit, name: string, wanted: Readonly<Record<string, string>>): void {

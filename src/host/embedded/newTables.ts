@@ -1,7 +1,7 @@
 /** Input tables on new sheets of their own. */
 import type { InputColumn, InputTable } from "../../workbook/inputTable";
 import { sheetNameChoices } from "../sheetNames";
-import { pageNumber, sheetTitle } from "../sheetLook";
+import { pageNumber, pagesWide, sheetTitle } from "../sheetLook";
 import { areaName, cellName, columnName, quotedSheet, type Area } from "../address";
 import { bookOf } from "./book";
 import { cellXml } from "./cellXml";
@@ -30,8 +30,10 @@ export function writeInputTable(edit: PackageEdit, styles: StyleMaker, table: In
   edit.put(part, inputSheetXml(styles, table, edit.relate(part, "table", file)));
   // Lists of choices beside the table are not printed.
   const printed = `${quotedSheet(sheet)}!$A:$${columnName(columns.length - 1)}`;
-  setNamesOfSheet(edit, sheet, { "_xlnm.Print_Area": printed, ...printTitles(sheet, 1) });
+  setNamesOfSheet(edit, sheet, { "_xlnm.Print_Area": printed, ...printTitles(sheet, 1, pagesWideOf(table) > 1) });
 }
+
+const pagesWideOf = ({ columns }: InputTable): number => pagesWide(columns.map(({ width }) => width));
 
 function freeSheetName(edit: PackageEdit, wanted: string): string {
   const taken = new Set(bookOf(edit.parts).sheets.map(({ name }) => name.toLowerCase()));
@@ -64,7 +66,8 @@ function listsInCells(columns: readonly InputColumn[]): readonly ListInCells[] {
   });
 }
 
-function inputSheetXml(styles: StyleMaker, { columns, example }: InputTable, tableId: string): string {
+function inputSheetXml(styles: StyleMaker, table: InputTable, tableId: string): string {
+  const { columns, example } = table;
   const heading = styles.number({ bold: true, wrap: true });
   const formats = columns.map(({ numberFormat }) => (numberFormat === undefined ? 0 : styles.number({ numberFormat })));
   const lists = listsInCells(columns);
@@ -82,7 +85,7 @@ function inputSheetXml(styles: StyleMaker, { columns, example }: InputTable, tab
     hintXml(column, { top: 0, left: index, bottom: 0, right: index }, null),
     hintXml(column, { top: 1, left: index, bottom: rowsWithChoices, right: index }, listSource(column, lists)),
   ]);
-  return worksheet(before, data, `<dataValidations count="${validations.length}">${validations.join("")}</dataValidations><pageMargins left="0.5" right="0.5" top="0.6" bottom="0.6" header="0.3" footer="0.3"/><pageSetup orientation="landscape" fitToWidth="1" fitToHeight="0"/><headerFooter><oddFooter>${escapeText(`&L&8${sheetTitle}&R&8${pageNumber}`)}</oddFooter></headerFooter><tableParts count="1"><tablePart r:id="${tableId}"/></tableParts>`);
+  return worksheet(before, data, `<dataValidations count="${validations.length}">${validations.join("")}</dataValidations><pageMargins left="0.5" right="0.5" top="0.6" bottom="0.6" header="0.3" footer="0.3"/><pageSetup orientation="landscape" fitToWidth="${pagesWideOf(table)}" fitToHeight="0"/><headerFooter><oddFooter>${escapeText(`&L&8${sheetTitle}&R&8${pageNumber}`)}</oddFooter></headerFooter><tableParts count="1"><tablePart r:id="${tableId}"/></tableParts>`);
 }
 
 /** Where the words of a column's list are, as a validation's formula; null where it has none. */

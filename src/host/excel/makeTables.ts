@@ -51,7 +51,7 @@ function putTable(sheet: Excel.Worksheet, { name, columns, example }: InputTable
   columns.forEach((column, index) => {
     sheet.getRangeByIndexes(0, index, 1, 1).untrack().format.columnWidth = widthInPoints(column.width);
   });
-  putInputPage(sheet, columns.length, supports);
+  putInputPage(sheet, columns.map(({ width }) => width), supports);
   if (!supports("1.8")) return;
   let spare = columns.length + 1;
   columns.forEach((column, index) => {

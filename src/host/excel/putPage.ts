@@ -1,5 +1,5 @@
 import type { ResultSheet } from "../../workbook/resultSheet";
-import { asFooter, pageNumber, sheetTitle } from "../sheetLook";
+import { asFooter, pageNumber, pagesWide, sheetTitle } from "../sheetLook";
 import { cellName, columnName } from "../address";
 import type { Supports } from "./supports";
 
@@ -19,16 +19,18 @@ export function putPage(sheet: Excel.Worksheet, { rows, headingRows, page }: Res
 }
 
 /**
- * How an input table of so many columns prints: across, as wide as the page and as long as it takes, with its headings on
- * each page, and without the lists of choices beside it.
+ * How an input table with columns of such widths, in characters, prints: across, on as many pages as it needs to be read, with
+ * its headings on each page and its first column beside the others, and without the lists of choices beside it.
  */
-export function putInputPage(sheet: Excel.Worksheet, columns: number, supports: Supports): void {
+export function putInputPage(sheet: Excel.Worksheet, widths: readonly number[], supports: Supports): void {
   sheet.freezePanes.freezeRows(1);
   if (!supports("1.9")) return;
   const layout = sheet.pageLayout;
   layout.orientation = "Landscape";
-  layout.zoom = { horizontalFitToPages: 1 };
-  layout.setPrintArea(`A:${columnName(columns - 1)}`);
+  const pages = pagesWide(widths);
+  layout.zoom = { horizontalFitToPages: pages };
+  layout.setPrintArea(`A:${columnName(widths.length - 1)}`);
+  if (pages > 1) layout.setPrintTitleColumns("$A:$A");
   layout.setPrintTitleRows("$1:$1");
   layout.headersFooters.defaultForAllPages.leftFooter = sheetTitle;
   layout.headersFooters.defaultForAllPages.rightFooter = pageNumber;

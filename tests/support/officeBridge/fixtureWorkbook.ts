@@ -53,7 +53,8 @@ function sheetSnapshot(workbook: WorkbookModel, sheet: SheetModel): SheetSnapsho
     frozenRows: sheet.frozenRows,
     titleRows: (sheet.page["titleRows"] as string | undefined) ?? null,
     orientation: sheet.page["orientation"] === "Landscape" ? "landscape" : "portrait",
-    fitsWidth: (sheet.page["zoom"] as { horizontalFitToPages?: number } | undefined)?.horizontalFitToPages === 1,
+    titleColumns: (sheet.page["titleColumns"] as string | undefined) ?? null,
+    pagesWide: (sheet.page["zoom"] as { horizontalFitToPages?: number } | undefined)?.horizontalFitToPages ?? null,
     charts: sheet.charts.map(({ title, series }) => ({ title, series: series.length })),
     choices: [...sheet.validations].flatMap(([cell, { rule }]) => {
       const source = (rule as { list?: { source?: string } } | undefined)?.list?.source;

@@ -104,6 +104,7 @@ class PageLayout {
   set PaperSize(value: string) { this.sheet.page["paperSize"] = value; }
   set Zoom(value: object) { this.sheet.page["zoom"] = value; }
   SetPrintArea(address: string): void { this.sheet.page["printArea"] = fullAddress(blockAt(this.sheet, address)); }
+  SetPrintTitleColumns(address: string): void { this.sheet.page["titleColumns"] = address.replaceAll("$", ""); }
   SetPrintTitleRows(address: string): void { this.sheet.page["titleRows"] = address.replaceAll("$", ""); }
 }
 class HeadersFooters {
