@@ -21,6 +21,11 @@ export interface WorkbookHost {
    * places is not there, or where a cell holds a formula, which the grower typed.
    */
   changeCells(changes: readonly CellChange[]): Promise<void>;
+  /**
+   * Adds a column at the right end of a table, with values in some of its rows, as one step. Nothing is changed where the table
+   * has such a column already, or where anything stands right of its rows, which is the grower's.
+   */
+  addColumn(column: NewColumn): Promise<void>;
   /** Shows a cell to the user and selects it. */
   select(place: SheetPlace): Promise<void>;
   /** The address (`Sheet!A1:F20`) and headings of what the user has selected, to match a range of their own. */
@@ -34,6 +39,9 @@ export interface WorkbookHost {
 
 /** A new value for one cell of a table. `row` counts the body rows from 1, hidden ones too. */
 export type CellChange = { readonly table: string; readonly row: number; readonly column: string; readonly value: Cell };
+
+/** A column that a table is to have. `cells` are values by body row, counted from 1, hidden ones too; the other rows stay blank. */
+export type NewColumn = { readonly table: string; readonly heading: string; readonly numberFormat?: string; readonly cells: ReadonlyMap<number, Cell> };
 
 /**
  * What a host could not do, in words for the user. `busy`: the host did not answer in time or is editing a cell, and

@@ -52,6 +52,7 @@ const host: WorkbookHost = {
   makeTables: (tables) => call("makeTables", tables),
   addRows: (table, rows) => call("addRows", table, rows),
   changeCells: (changes) => call("changeCells", changes),
+  addColumn: (column) => call("addColumn", column),
   select: (place) => call("select", place),
   selection: () => call("selection"),
   onChanged: async (tell) => {

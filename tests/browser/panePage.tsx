@@ -15,7 +15,12 @@ export type PanePage = {
 
 const asked = new URLSearchParams(location.search);
 const bills = paneContent.tables.filter(({ name }) => name === "Items" || name === "Purchases");
-const contents = { bills: { ...paneContent, tables: bills }, season: paneContent, problems: faultyContent, counted: countedContent, empty: { ...paneContent, tables: [] } };
+/** The same with the column Active struck out of the table Changes. */
+const withoutActive = countedContent.tables.map((table) => {
+  const active = table.headers.indexOf("Active");
+  return table.name !== "Changes" ? table : { ...table, headers: table.headers.filter((_, index) => index !== active), rows: table.rows.map((row) => row.filter((_, index) => index !== active)) };
+});
+const contents = { "without-active": { ...countedContent, tables: withoutActive }, bills: { ...paneContent, tables: bills }, season: paneContent, problems: faultyContent, counted: countedContent, empty: { ...paneContent, tables: [] } };
 const content = contents[(asked.get("workbook") ?? "season") as keyof typeof contents];
 const host = memoryHost(content, { address: "My fields!A2:D30", headings: ["Name", "Crop", "Size", "Goal"] });
 const page: PanePage = {

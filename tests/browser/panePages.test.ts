@@ -172,6 +172,21 @@ describe("the page Weigh a change", () => {
     expect(await page.getByLabel("Lay it over the outlook").last().isChecked()).toBe(false);
   });
 
+  it("adds the column Active to a table without one, when asked", async () => {
+    const page = await opened("Weigh a change", { ask: "workbook=without-active" });
+    await button(page, /^Fewer soybean seeds/).click();
+    await page.getByLabel("Lay it over the outlook").last().check();
+    await button(page, "Keep it on in the workbook").click();
+    await page.getByText("Nothing was entered. The table Changes has no column Active. Add it yourself, or let it be added at the table's right end.").waitFor();
+    await button(page, "Add the column Active to Changes").focus();
+    await page.keyboard.press("Enter");
+    await page.getByText("Entered in the column Active of the 2 rows of “Fewer soybean seeds”.").waitFor();
+    const kept = await inPage(page, (pane) => pane.host.table("Changes").filter((row) => row[0] === "Fewer soybean seeds").map((row) => row.at(-1)));
+    expect(kept).toEqual(["yes", "yes"]);
+    expect(await button(page, "Add the column Active to Changes").count()).toBe(0);
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("As it is in the workbook");
+  });
+
   it("makes the table Changes where the workbook has none", async () => {
     const page = await opened("Weigh a change", { ask: "workbook=season" });
     await button(page, "Weigh a new change").click();

@@ -220,6 +220,31 @@ describe("a result sheet", () => {
   });
 });
 
+describe("a table that is given another column", () => {
+  it.each([["rich", richWorkbook()], ["openpyxl", fixture("openpyxl")], ["libreoffice", fixture("libreoffice")]])("is sound and says so itself: %s", async (_, bytes) => {
+    const workbook = opened(bytes);
+    const { tables } = await workbook.read();
+    let widened = 0;
+    for (const { name, headers } of tables) {
+      const before = workbook.save();
+      try {
+        await workbook.addColumn({ table: name, heading: "Loss & more %", numberFormat: "0.0#%", cells: new Map([[1, 0.05]]) });
+      } catch (refusal) {
+        expect((refusal as HostError).message).toMatch(/Something stands right of the table/);
+        expect(differingParts(before, workbook.save())).toEqual([]);
+        continue;
+      }
+      widened += 1;
+      const table = opened(sound(workbook)).sheets().flatMap((each) => each.tables).find((each) => each.name === name)!;
+      expect((await opened(workbook.save()).read()).tables.find((each) => each.name === name)?.headers).toEqual([...headers, "Loss & more %"]);
+      expect(table.area.right - table.area.left).toBe(headers.length);
+      expect(workbook.undo()).toBe(true);
+      expect(differingParts(before, workbook.save())).toEqual([]);
+    }
+    expect(widened).toBeGreaterThan(0);
+  });
+});
+
 describe("a file that cannot be opened", () => {
   const refusal = (bytes: Uint8Array) => {
     const result = openWorkbook(bytes);

@@ -310,6 +310,56 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
       });
     });
 
+    describe("addColumn", () => {
+      const [fieldsSheet, ...others] = farm.sheets;
+      const loss = { table: "fields", heading: "Uniformity loss %", numberFormat: "0.0#%", cells: new Map<number, Cell>([[2, 0.05]]) };
+      const withCells = (...rows: readonly (readonly Cell[])[]): Fixture => ({ sheets: [{ ...fieldsSheet!, cells: fieldsSheet!.cells.map((row, index) => [...row, ...(rows[index] ?? [])]) }, ...others] });
+
+      it("adds a column at the right end, with its values and their format", async () => {
+        const { host, snapshot } = await workbook(farm);
+        await host.addColumn(loss);
+        expect(tableOf((await host.read()).tables, "Fields")).toMatchObject({ headers: [...fields.headers, "Uniformity loss %"], rows: [[...fields.rows[0]!, ""], [...fields.rows[1]!, 0.05]] });
+        const sheet = sheetOf(await snapshot(), "Fields");
+        expect(sheet.tables).toEqual([{ name: "Fields", range: "A1:D3" }]);
+        expect(sheet.cells["D3"]).toMatchObject({ value: 0.05, numberFormat: "0.0#%" });
+        await host.addRows("Fields", [new Map<string, Cell>([["Field", "Hill"], ["Uniformity loss %", 0.02]])]);
+        expect(tableOf((await host.read()).tables, "Fields").rows[2]).toEqual(["Hill", "", "", 0.02]);
+      });
+
+      it("leaves a totals row blank, and text that looks like a formula a text", async () => {
+        const { host, snapshot } = await workbook(farm);
+        const before = sheetOf(await snapshot(), "Grower's bills").tables[0]!.range;
+        await host.addColumn({ table: "Purchases", heading: "=Note", cells: new Map<number, Cell>([[4, "-1"]]) });
+        const table = tableOf((await host.read()).tables, "Purchases");
+        expect([table.headers.at(-1), ...table.rows.map((row) => row.at(-1))]).toEqual(["=Note", "", "", "", "-1"]);
+        expect(sheetOf(await snapshot(), "Grower's bills").tables[0]!.range).toBe(before.replace(/:E/, ":F"));
+      });
+
+      it("keeps what stands further right, and what is below", async () => {
+        const { host, snapshot } = await workbook(withCells([], ["", "", "mine"]));
+        await host.addColumn(loss);
+        expect(sheetOf(await snapshot(), "Fields").cells["F2"]).toMatchObject({ value: "mine" });
+      });
+
+      it("is refused where something stands right of its rows, and changes nothing", async () => {
+        const { host, snapshot } = await workbook(withCells([], [], ["mine"]));
+        const before = await snapshot();
+        await expectRefusal(host.addColumn(loss), "failed", /Something stands right of the table.*D3/);
+        expect(await snapshot()).toEqual(before);
+      });
+
+      it("is refused where the column, the table or a row is not as it should be, or the sheet is protected", async () => {
+        const { host, snapshot } = await workbook(farm);
+        const before = await snapshot();
+        await expectRefusal(host.addColumn({ ...loss, heading: "ACRES" }), "failed", /already/);
+        await expectRefusal(host.addColumn({ ...loss, table: "Sales" }), "missing", /Sales/);
+        await expectRefusal(host.addColumn({ ...loss, cells: new Map([[3, 0.05]]) }), "missing", /row 3/);
+        expect(await snapshot()).toEqual(before);
+        const { host: locked } = await workbook({ sheets: [{ ...fieldsSheet!, locked: true }, ...others] });
+        await expectRefusal(locked.addColumn(loss), "protected", /protect/i);
+      });
+    });
+
     describe("select and selection", () => {
       it("shows a cell and selects it", async () => {
         const { host, snapshot } = await workbook(farm);

@@ -9,7 +9,7 @@ export type MemoryHost = WorkbookHost & {
   /** The result sheets of each writing, in order. */
   readonly written: (readonly ResultSheet[])[];
   /** Errors that the next calls reject with, by method; used up one by one. */
-  readonly refusals: { read: Error[]; write: Error[]; addRows: Error[]; changeCells: Error[]; select: Error[]; makeTables: Error[] };
+  readonly refusals: { read: Error[]; write: Error[]; addRows: Error[]; changeCells: Error[]; addColumn: Error[]; select: Error[]; makeTables: Error[] };
   readonly reads: () => number;
   /** The rows of a table as they are now. */
   readonly table: (name: string) => RawTable["rows"];
@@ -22,7 +22,7 @@ export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType
   const listeners = new Set<() => void>();
   const taken = new Set(start.tables.map(({ body }) => body.sheet));
   const host: MemoryHost = {
-    selected: [], added: [], written: [], refusals: { read: [], write: [], addRows: [], changeCells: [], select: [], makeTables: [] }, reads: () => reads,
+    selected: [], added: [], written: [], refusals: { read: [], write: [], addRows: [], changeCells: [], addColumn: [], select: [], makeTables: [] }, reads: () => reads,
     table: (name) => tables.find((table) => table.name === name)?.rows ?? [],
     read: async () => {
       reads += 1;
@@ -55,6 +55,11 @@ export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType
         const rows = table.rows.map((cells, at) => (at === row - 1 ? cells.map((cell, each) => (each === index ? value : cell)) : cells));
         tables = tables.map((each) => (each === table ? { ...table, rows } : each));
       }
+      changed();
+    },
+    addColumn: async ({ table: name, heading, cells }) => {
+      refuse("addColumn");
+      tables = tables.map((table) => table.name !== name ? table : { ...table, headers: [...table.headers, heading], rows: table.rows.map((row, at) => [...table.headers.map((_, index) => row[index] ?? ""), cells.get(at + 1) ?? ""]) });
       changed();
     },
     select: async (place) => {

@@ -3,7 +3,7 @@ import type { Cell, DateSystem, SheetPlace, WorkbookContent } from "../../workbo
 import type { InputTable } from "../../workbook/inputTable";
 import type { ResultSheet } from "../../workbook/resultSheet";
 import { sameName } from "../sheetNames";
-import { HostError, type CellChange, type WorkbookHost } from "../workbookHost";
+import { HostError, type CellChange, type NewColumn, type WorkbookHost } from "../workbookHost";
 import { parseArea, type Area, type At } from "../address";
 import { bookOf, tablesOf } from "./book";
 import { withEntries, type Entry } from "./cellEntries";
@@ -19,6 +19,7 @@ import { addressOf, headingsOf, type Picked } from "./selection";
 import { sheetNamed, type State } from "./state";
 import { StyleMaker } from "./styles";
 import { withTableCells } from "./tableCells";
+import { withTableColumn } from "./tableColumns";
 import { tableNamed, withTableRows } from "./tableRows";
 import { WorkbookSteps } from "./workbookSteps";
 import type { Parts } from "./zip";
@@ -82,6 +83,10 @@ export class EmbeddedWorkbook implements WorkbookHost {
 
   async changeCells(changes: readonly CellChange[]): Promise<void> {
     if (changes.length > 0) this.steps.become(withTableCells(this.steps.now, changes));
+  }
+
+  async addColumn(column: NewColumn): Promise<void> {
+    this.steps.become(withTableColumn(this.steps.now, column));
   }
 
   async select(place: SheetPlace): Promise<void> {

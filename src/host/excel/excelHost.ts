@@ -1,4 +1,5 @@
 import type { WorkbookHost } from "../workbookHost";
+import { addColumn } from "./addColumn";
 import { addRows } from "./addRows";
 import { attempt, type Work } from "./attempt";
 import { changeCells } from "./changeCells";
@@ -29,6 +30,7 @@ export function excelHost({ seconds = 30, quiet = 300 }: ExcelHostOptions = {}):
     makeTables: (tables) => run((context, goOn) => makeTables(context, tables, excelSupports, goOn)),
     addRows: (table, rows) => run((context, goOn) => addRows(context, table, rows, goOn)),
     changeCells: (changes) => run((context, goOn) => changeCells(context, changes, goOn)),
+    addColumn: (column) => run((context, goOn) => addColumn(context, column, excelSupports, goOn)),
     select: (place) => run((context) => selectPlace(context, place)),
     selection: () => run(selectedRange),
     onChanged: (changed) => watchChanges(changed, { seconds, quiet, supports: excelSupports }),

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { memoryHost } from "../../../tests/support/memoryHost";
-import { HostError } from "../../host/workbookHost";
+import { HostError, type NewColumn } from "../../host/workbookHost";
 import type { RawTable } from "../../workbook/cell";
 import { enterInRows } from "./enterInRows";
 
@@ -26,9 +26,22 @@ describe("entering a value in the rows of one name", () => {
 
   it("says what is missing and what to do", async () => {
     const without = await enterInRows(hostWith({ ...changes, headers: ["Change", "Item", "Remark"] }), on);
-    expect(without).toEqual({ ok: false, failure: { what: "The table CHANGES has no column Active.", remedy: "Add a column with that heading to the table, then try again.", again: true } });
+    expect(without).toEqual({ ok: false, failure: { what: "The table CHANGES has no column Active.", remedy: "Add a column with that heading to the table, then try again.", again: true }, lacks: "CHANGES" });
     expect(await enterInRows(hostWith({ ...changes, name: "Mine" }), on)).toMatchObject({ ok: false, failure: { again: false } });
     expect(await enterInRows(hostWith(changes), { ...on, name: "Rent" })).toMatchObject({ ok: false, failure: { what: "The table CHANGES no longer has a row for Rent." } });
+  });
+
+  it("adds the column that is missing, with the look that it has in a table of ours, when it is asked to", async () => {
+    const host = hostWith({ ...changes, name: "fields", headers: ["Field", "Item", "Remark"] });
+    const asked: NewColumn[] = [];
+    const { addColumn } = host;
+    host.addColumn = (column) => (asked.push(column), addColumn(column));
+    const loss = { table: "Fields", named: "Field", name: "Wheels", column: "Uniformity loss %", value: 0.05 };
+    expect(await enterInRows(host, loss, true)).toEqual({ ok: true, value: 2 });
+    expect(asked).toEqual([{ table: "fields", heading: "Uniformity loss %", numberFormat: "0.0#%", cells: new Map([[1, 0.05], [3, 0.05]]) }]);
+    expect(await enterInRows(host, { ...loss, value: 0.04 }, true)).toEqual({ ok: true, value: 2 });
+    expect(host.table("fields").map((row) => row[3])).toEqual([0.04, "", 0.04]);
+    expect(await enterInRows(hostWith({ ...changes, headers: ["Item", "Remark", "Note"] }), on, true)).toMatchObject({ ok: false, failure: { what: "The table CHANGES has no column Change." } });
   });
 
   it("gives back what the host could not do, and no fault of ours", async () => {

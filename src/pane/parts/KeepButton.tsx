@@ -1,5 +1,5 @@
 import { Button } from "@fluentui/react-components";
-import { useState } from "react";
+import { useRef, useState } from "react";
 import { enterInRows, type RowsEntry } from "../commands/enterInRows";
 import { usePane } from "../paneContext";
 import { ToldLine, type Told } from "./Told";
@@ -18,24 +18,32 @@ export function KeepButton({ label, entry, done, kept }: KeepButtonProps) {
   const { host, watch, fault } = usePane();
   const [isKeeping, setKeeping] = useState(false);
   const [told, setTold] = useState<Told>(null);
-  const keep = async (what: RowsEntry) => {
+  const [lacks, setLacks] = useState<string | null>(null);
+  const buttons = useRef<HTMLParagraphElement>(null);
+  const keep = async (what: RowsEntry, addsColumn = false) => {
     setKeeping(true);
     setTold(null);
-    const entered = await enterInRows(host, what);
+    const entered = await enterInRows(host, what, addsColumn);
     setKeeping(false);
-    if (!entered.ok) return setTold({ tone: "failed", text: `Nothing was entered. ${entered.failure.what} ${entered.failure.remedy}` });
+    setLacks(entered.ok ? null : entered.lacks ?? null);
+    // The button to add a column goes with its question; the focus stays beside it.
+    if (addsColumn) buttons.current?.querySelector("button")?.focus();
+    if (!entered.ok) return setTold({ tone: "failed", text: `Nothing was entered. ${entered.failure.what} ${entered.lacks === undefined ? entered.failure.remedy : "Add it yourself, or let it be added at the table's right end."}` });
     await watch.refresh();
     kept?.();
     setTold({ tone: "done", text: done(entered.value) });
   };
   return (
     <>
-      <p className="pn-buttons">
+      <p ref={buttons} className="pn-buttons">
         <Button disabledFocusable={isKeeping || entry === null} onClick={() => { if (!isKeeping && entry !== null) keep(entry).catch(fault); }}>
           {isKeeping ? "Entering …" : entry === null ? "As it is in the workbook" : label}
         </Button>
       </p>
       <ToldLine told={entry !== null && told?.tone === "done" ? null : told} />
+      {entry !== null && lacks !== null && (
+        <p className="pn-buttons"><Button disabledFocusable={isKeeping} onClick={() => { if (!isKeeping) keep(entry, true).catch(fault); }}>{`Add the column ${entry.column} to ${lacks.replaceAll("_", " ")}`}</Button></p>
+      )}
     </>
   );
 }

@@ -42,6 +42,15 @@ class Table {
   get Worksheet(): object { return this.shared.worksheet(this.model.sheet); }
   get Columns(): Columns { return new Columns(this.shared, this.model); }
   get Rows(): Rows { return new Rows(this.shared.workbook, this.model); }
+  GetRange(): RangeObject { return range(this.shared, { ...this.model, rows: 1 + this.model.bodyRows + Number(this.model.totals) }); }
+  /** Draws the table over another block, whose first row has the headings; nothing in the sheet moves. */
+  Resize(address: string): void {
+    const { workbook } = this.shared;
+    const block = blockAt(this.model.sheet, address);
+    if (block.row !== this.model.row) throw new HostRefusal("InvalidArgument", "The headings of a table stay in their row.");
+    workbook.touch(this.model.sheet, this.model);
+    Object.assign(this.model, { column: block.column, columns: block.columns, bodyRows: block.rows - 1 - Number(this.model.totals) });
+  }
   GetHeaderRowRange(): RangeObject {
     if (!this.model.showHeaders) throw new HostRefusal("ItemNotFound", "The table has no header row.");
     return range(this.shared, { ...this.model, rows: 1 });
