@@ -1,7 +1,7 @@
 /** The report as a page of plain text for a terminal. */
 import type { Decimal } from "../core/decimal";
 import type { CropFigures, ItemFigures, PerLayer } from "../core/figures";
-import { layerNames, layers } from "../core/kinds";
+import { layerCosts, layerNames, layers } from "../core/kinds";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { shownMoney, shownPriceNeeded, shownQuantity, shownYield, shownYieldNeeded } from "../workbook/shown";
 
@@ -35,7 +35,7 @@ function cropLines(crop: CropFigures, areaUnit: string, incomplete: boolean): re
     `${crop.crop}, ${crop.area.toFixed(1)} ${areaUnit}${incomplete ? " (incomplete)" : ""}`,
     row("", ["plan", "outlook", ...(final === null ? [] : ["final"])]),
     row(`yield, ${crop.yieldUnit}/${areaUnit}`, stages.map((stage) => shown(stage.yields.used, shownYield, 1))),
-    ...layers.map((layer) => row(`${layerNames[layer]}${layer === "cashNeed" ? "" : " cost"}/${areaUnit}`, stages.map((stage) => moneyText(stage.costPerArea.layers[layer])))),
+    ...layers.map((layer) => row(`${layerCosts[layer]}/${areaUnit}`, stages.map((stage) => moneyText(stage.costPerArea.layers[layer])))),
     row("outlook", layers.map((layer) => layerNames[layer])),
     perLayer(`break-even price/${crop.yieldUnit}`, outlook.breakEvenPrice, price),
     perLayer(`break-even yield at ${moneyText(outlook.price)}`, outlook.breakEvenYield, (value) => shown(value, shownYieldNeeded, 1)),

@@ -29,6 +29,11 @@ export const layerNames: Record<Layer, string> = {
   operating: "operating", cash: "cash", full: "full", cashNeed: "cash need",
 };
 
+/** "cash cost", "full cost"; "cash need" is no cost alone and says so itself. */
+export const layerCosts: Record<Layer, string> = {
+  operating: "operating cost", cash: "cash cost", full: "full cost", cashNeed: "cash need",
+};
+
 const members: Record<Layer, ReadonlySet<Kind>> = {
   operating: new Set<Kind>(operatingKinds),
   cash: new Set<Kind>([...operatingKinds, ...cashKinds]),

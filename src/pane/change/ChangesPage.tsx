@@ -37,7 +37,7 @@ export function ChangesPage({ report }: PageProps) {
             <FigureTable caption={`Yield that a change must bring, or may cost, to pay; net change, ${format.currency} a year`} columns={["pays", `per ${format.areaName}`, "in all"]} rows={sideBySide(changes, format)} />
             <p className="pn-note">{blankGainCaution}</p>
             {changes.map((each) => (
-              <Disclosure key={each.change.name} look="section" label={each.change.name} aside={format.money(each.net.net.perArea)}>
+              <Disclosure key={each.change.name} look="section" label={each.change.name} aside={each.net.net.perArea === null ? format.money(null) : `${format.money(each.net.net.perArea)} ${format.perArea}`}>
                 <OneChange figures={each} problems={report.problemsOf({ of: "change", name: each.change.name }).length} isOn={isOn(each)} report={report} turn={(on) => turn(each.change.name, on)} />
               </Disclosure>
             ))}

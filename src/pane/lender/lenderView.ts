@@ -1,6 +1,6 @@
 /** What the page Lender pages shows before anything is written: break-evens, the loan at its peak, the debt test. */
 import type { CropFigures } from "../../core/figures";
-import { layerNames, type Layer } from "../../core/kinds";
+import { layerCosts, type Layer } from "../../core/kinds";
 import { farmYear } from "../../core/lender/farmYear";
 import { repayment } from "../../core/lender/repayment";
 import type { ResultSheet } from "../../workbook/resultSheet";
@@ -39,7 +39,7 @@ export type LenderPreview = {
 export function lenderPreview(report: SeasonReport, { crops, layer }: LenderChoice, format: Format): LenderPreview {
   const shown = report.figures.crops.filter(({ crop }) => crops.includes(crop));
   return {
-    crops: shown.map((crop) => ({ crop: crop.crop, caption: `${crop.crop}: ${layerNames[layer]}${layer === "cashNeed" ? "" : " cost"}, ${format.currency}`, rows: cropRows(crop, layer, format) })),
+    crops: shown.map((crop) => ({ crop: crop.crop, caption: `${crop.crop}: ${layerCosts[layer]}, ${format.currency}`, rows: cropRows(crop, layer, format) })),
     farm: farmLines(report, format),
   };
 }
@@ -50,10 +50,10 @@ function cropRows({ outlook, yieldUnit, sales }: CropFigures, layer: Layer, form
     { name: `Cost per ${areaName}`, cells: [money(outlook.costPerArea.layers[layer])] },
     { name: `Break-even price, per ${yieldUnit}`, cells: [priceNeeded(outlook.breakEvenPrice[layer])] },
     { name: `Expected price, per ${yieldUnit}`, cells: [money(outlook.price)] },
-    { name: `Break-even yield, ${yieldUnit}`, cells: [yieldNeeded(outlook.breakEvenYield[layer])] },
-    { name: `Yield outlook, ${yieldUnit}`, cells: [format.yield(outlook.yields.used)] },
+    { name: `Break-even yield, ${yieldUnit} per ${areaName}`, cells: [yieldNeeded(outlook.breakEvenYield[layer])] },
+    { name: `Yield outlook, ${yieldUnit} per ${areaName}`, cells: [format.yield(outlook.yields.used)] },
     { name: `Net return per ${areaName}`, cells: [money(outlook.netPerArea[layer])] },
-    { name: "Price needed on the rest", cells: [priceNeeded(sales.priceNeeded[layer])] },
+    { name: `Price needed on the rest, per ${yieldUnit}`, cells: [priceNeeded(sales.priceNeeded[layer])] },
   ];
 }
 
@@ -66,7 +66,7 @@ function farmLines(report: SeasonReport, format: Format): LenderPreview["farm"] 
     { name: `End of ${format.month(last.month)}`, says: `${format.amount(last.loan)} owed, ${format.amount(last.cash)} in cash` },
     { name: "To pay term debt with", says: `${format.amount(capacity)} a year` },
     { name: "Interest and principal due", says: `${format.amount(debtService)} a year` },
-    { name: "Margin", says: format.amount(margin) },
+    { name: "Margin", says: `${format.amount(margin)} a year` },
     { name: "Term-debt coverage", says: termDebtCoverage === null ? "no term debt" : format.money(termDebtCoverage) },
   ];
 }

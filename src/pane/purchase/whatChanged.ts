@@ -1,5 +1,5 @@
 /** What an entry changed, in words for the line that is read out. */
-import { layerNames, type Layer } from "../../core/kinds";
+import { layerCosts, type Layer } from "../../core/kinds";
 import type { Item } from "../../core/season";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import type { Format } from "../format";
@@ -23,5 +23,5 @@ export function whatChanged(before: SeasonReport, after: SeasonReport, { layer, 
   const problems = found > 0 ? ` ${found} new ${found === 1 ? "problem" : "problems"}: see Problems.` : "";
   return changes.length === 0
     ? `No cost per ${format.areaName} changed by a cent${item?.charged === "as used" ? `: ${item.name} is charged as it is used, and what is left over is stock` : ""}.${problems}`
-    : `Cost per ${format.areaName} of ${changes.join("; ")} (${format.currency}, ${layerNames[layer]} cost, outlook).${problems}`;
+    : `Cost per ${format.areaName} of ${changes.join("; ")} (${format.currency}, ${layerCosts[layer]}, outlook).${problems}`;
 }

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import type { CropFigures, Stage } from "../../core/figures";
-import { layerNames, type Layer } from "../../core/kinds";
+import { layerCosts, type Layer } from "../../core/kinds";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { Disclosure } from "../parts/Disclosure";
 import { EntryLinks } from "../parts/EntryLinks";
@@ -33,7 +33,7 @@ export function CostTreePart({ crop, layer, report, teller }: CostTreePartProps)
           </li>
         ))}
       </ul>
-      <p className="pn-total"><span>{layerNames[layer]} cost, {stage}</span><span className="pn-number">{total}</span></p>
+      <p className="pn-total"><span>{layerCosts[layer]}, {stage}</span><span className="pn-number">{total}</span></p>
     </>
   );
 }

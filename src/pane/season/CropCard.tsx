@@ -1,6 +1,6 @@
 import { useId } from "react";
 import type { CropFigures } from "../../core/figures";
-import { layerNames, type Layer } from "../../core/kinds";
+import { layerCosts, type Layer } from "../../core/kinds";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { Disclosure } from "../parts/Disclosure";
 import { EntryLinks } from "../parts/EntryLinks";
@@ -33,7 +33,7 @@ export function CropCard({ crop, layer, report, teller }: CropCardProps) {
       <p className="pn-main-layer"><strong>{view.layer}</strong> ({view.againstPlan})</p>
       <p className="pn-note">{view.restsOn}</p>
       <p>{view.verdict}</p>
-      <FigureTable caption={`${view.crop}, ${layerNames[layer]} cost, ${format.currency}`} columns={view.stages} rows={view.rows} />
+      <FigureTable caption={`${view.crop}, ${layerCosts[layer]}, ${format.currency}`} columns={view.stages} rows={view.rows} />
       <Disclosure look="section" label="Where the cost comes from">
         <CostTreePart crop={crop} layer={layer} report={report} teller={teller} />
       </Disclosure>

@@ -32,7 +32,7 @@ describe("the card of a crop", () => {
     // Own labour 30 an acre and the land charge 210 × 78.5 ÷ 198.5 = 83.0479 come on top of the cash cost.
     expect(full.figure).toBe("538.74");
     expect(full.layer).toBe("full cost, outlook");
-    expect(cropView(corn, "cashNeed", format).layer).toBe("cash need cost, outlook");
+    expect(cropView(corn, "cashNeed", format).layer).toBe("cash need, outlook");
   });
 
   it("says in words whether the expected price pays", () => {

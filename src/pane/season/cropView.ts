@@ -1,7 +1,7 @@
 /** What the card of a crop says, as plain text. */
 import type { Budget, CropFigures, PerLayer, Stage } from "../../core/figures";
 import type { Decimal } from "../../core/decimal";
-import { layerNames, layers, type Layer } from "../../core/kinds";
+import { layerCosts, layerNames, layers, type Layer } from "../../core/kinds";
 import { shownPriceNeeded, shownMoney } from "../../workbook/shown";
 import type { Format } from "../format";
 
@@ -46,7 +46,7 @@ export function cropView(crop: CropFigures, layer: Layer, format: Format): CropV
     area: `${format.quantity(crop.area)} ${areaUnit}`,
     figure: money(cost),
     unit: format.perArea,
-    layer: `${layerNames[layer]} cost, ${newest}`,
+    layer: `${layerCosts[layer]}, ${newest}`,
     againstPlan: `plan ${money(crop.plan.costPerArea.layers[layer])}, ${format.change(crop.plan.costPerArea.layers[layer], cost)}`,
     restsOn: `at ${yieldNames[harvestedOr(newest, crop)]} ${format.yield(now.yields.used)} ${unit} per ${areaName} and expected price ${amount(now.price)} per ${unit}`,
     verdict: verdict(now, layer, unit, format),
@@ -55,9 +55,9 @@ export function cropView(crop: CropFigures, layer: Layer, format: Format): CropV
       row(`Yield, ${unit} per ${areaName}`, (budget) => format.yield(budget.yields.used)),
       row(`Cost per ${areaName}`, (budget) => money(budget.costPerArea.layers[layer])),
       row(`Cost per ${unit}`, (budget) => money(budget.costPerUnit[layer])),
-      row("Break-even price", (budget) => priceNeeded(budget.breakEvenPrice[layer])),
-      row("Expected price", (budget) => money(budget.price)),
-      row(`Break-even yield, ${unit}`, (budget) => yieldNeeded(budget.breakEvenYield[layer])),
+      row(`Break-even price, per ${unit}`, (budget) => priceNeeded(budget.breakEvenPrice[layer])),
+      row(`Expected price, per ${unit}`, (budget) => money(budget.price)),
+      row(`Break-even yield, ${unit} per ${areaName}`, (budget) => yieldNeeded(budget.breakEvenYield[layer])),
       row(`Net return per ${areaName}`, (budget) => money(budget.netPerArea[layer])),
     ],
     byLayer: layers.map((each) => row(layerNames[each], (budget) => money(budget.costPerArea.layers[each]))),
@@ -69,7 +69,7 @@ const harvestedOr = (stage: Stage, crop: CropFigures): Stage => (crop.final === 
 
 function verdict(budget: Budget, layer: Layer, unit: string, format: Format): string {
   const needed = budget.breakEvenPrice[layer];
-  const cost = `${layerNames[layer]} cost`;
+  const cost = layerCosts[layer];
   if (needed === null) return `No price pays the ${cost}: there is no crop of your own to sell.`;
   const gap = shownMoney(budget.price).minus(shownPriceNeeded(needed));
   if (gap.isNegative()) return `The expected price is ${format.amount(gap.neg())} per ${unit} too low to pay the ${cost}.`;

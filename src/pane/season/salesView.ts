@@ -1,6 +1,6 @@
 /** What the card of a crop says of its grain sales. */
 import type { CropFigures } from "../../core/figures";
-import { layerNames, type Layer } from "../../core/kinds";
+import { layerCosts, type Layer } from "../../core/kinds";
 import type { EntryRef } from "../../core/row";
 import type { Format } from "../format";
 
@@ -21,7 +21,7 @@ export function salesView({ sales, yieldUnit, outlook }: CropFigures, layer: Lay
       oversold
         ? { name: "Sold beyond the outlook", figure: quantity(sales.unsold.neg()), unit: yieldUnit }
         : { name: "Unsold, at the outlook", figure: quantity(sales.unsold), unit: yieldUnit },
-      { name: `Price needed on the rest, ${layerNames[layer]} cost`, figure: priceNeeded(sales.priceNeeded[layer]), unit: perUnit },
+      { name: `Price needed on the rest, ${layerCosts[layer]}`, figure: priceNeeded(sales.priceNeeded[layer]), unit: perUnit },
       { name: "Expected price", figure: money(outlook.price), unit: perUnit },
     ],
     note: salesNote(sales.priceNeeded[layer]?.isNegative() === true || sales.priceNeeded[layer]?.isZero() === true, oversold),

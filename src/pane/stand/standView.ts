@@ -1,7 +1,7 @@
 /** What the page Stand says of one field, as plain text. */
 import type { Decimal } from "../../core/decimal";
 import type { CropFigures } from "../../core/figures";
-import { layerNames, type Layer } from "../../core/kinds";
+import { layerCosts, type Layer } from "../../core/kinds";
 import type { Field, Season } from "../../core/season";
 import { seasonFigures } from "../../core/seasonFigures";
 import { tableFor, type FieldStand } from "../../core/stand/fieldStand";
@@ -143,7 +143,7 @@ export function netEffect(report: SeasonReport, field: Field, layer: Layer, form
   const [now, before] = [netOf(figures), netOf(without)];
   if (now === null || before === null) return "";
   if (season.harvest.some((load) => load.field === field.name)) return `${field.name} is harvested: its counts no longer move the outlook.`;
-  return `Net return of ${field.crop}, ${layerNames[layer]} cost: ${format.money(now)} ${format.perArea} with this stand, ${format.money(before)} without its counts (${format.change(before, now)}).`;
+  return `Net return of ${field.crop}, ${layerCosts[layer]}: ${format.money(now)} ${format.perArea} with this stand, ${format.money(before)} without its counts (${format.change(before, now)}).`;
 }
 
 /** Whether reseeding is worth a thought: the stand is under its target, or costs yield. */

@@ -1,7 +1,7 @@
 /** What every result sheet says about itself: of which farm year, in which units, how complete. */
 import { Decimal } from "../../core/decimal";
 import type { Layer } from "../../core/kinds";
-import { layerNames } from "../../core/kinds";
+import { layerCosts } from "../../core/kinds";
 import type { Subject } from "../problem";
 import { placed } from "../explain";
 import type { SeasonReport } from "../seasonReport";
@@ -13,7 +13,7 @@ export const areaName = (report: SeasonReport): "acre" | "hectare" => (report.se
 export const seasonName = ({ season }: SeasonReport): string => (season.settings.seasonYear === null ? "Season" : `Season ${season.settings.seasonYear}`);
 
 /** "Operating cost", "Cash cost" … */
-export const layerTitle = (layer: Layer): string => `${layerNames[layer].charAt(0).toUpperCase()}${layerNames[layer].slice(1)}${layer === "cashNeed" ? "" : " cost"}`;
+export const layerTitle = (layer: Layer): string => `${layerCosts[layer].charAt(0).toUpperCase()}${layerCosts[layer].slice(1)}`;
 
 /** Money in a sentence: to the nearest whole, with thousands apart. */
 export const amountWords = (value: Decimal): string => value.toFixed(0, Decimal.ROUND_HALF_UP).replace(/\B(?=(\d{3})+$)/g, ",");
