@@ -6,6 +6,8 @@ import { changePlot, type ChangePlot } from "./changePlot";
 export type ChangeDrawingProps = { readonly change: Change; readonly gain: ChangeLine };
 
 const [left, across, top, down] = [52, 232, 14, 110];
+/** Height of a line of figures. */
+const label = 12;
 
 /** Net change against the yield gain, with the gain at which it begins to pay; nothing where that cannot be told. */
 export function ChangeDrawing({ change, gain }: ChangeDrawingProps) {
@@ -15,13 +17,15 @@ export function ChangeDrawing({ change, gain }: ChangeDrawingProps) {
   const x = (position: string) => left + (Number(position) / 100) * across;
   const y = (position: string) => top + (Number(position) / 100) * down;
   const { line, zero, crossing, now, gains, nets } = plot;
+  /** Whether an end of the scale has room for its label beside that of nothing. */
+  const hasRoom = (end: string) => Math.abs(y(end) - y(zero)) >= label;
   return (
     <figure className="pn-drawing">
       <svg viewBox="0 0 300 176" role="img" aria-label={drawingWords(plot, gain, format)}>
         <path className="pn-axis" d={`M${left} ${top}V${top + down}M${left} ${y(zero)}H${left + across}`} />
-        {nets.most.gt("0") && <text x={left - 5} y={y("0") + 4} textAnchor="end">{format.whole(nets.most)}</text>}
+        {nets.most.gt("0") && hasRoom("0") && <text x={left - 5} y={y("0") + 4} textAnchor="end">{format.whole(nets.most)}</text>}
         <text x={left - 5} y={y(zero) + 4} textAnchor="end">0</text>
-        {nets.least.isNegative() && <text x={left - 5} y={y("100") + 4} textAnchor="end">{format.whole(nets.least)}</text>}
+        {nets.least.isNegative() && hasRoom("100") && <text x={left - 5} y={y("100") + 4} textAnchor="end">{format.whole(nets.least)}</text>}
         <path className="pn-curve" d={`M${x(line.from[0])} ${y(line.from[1])}L${x(line.to[0])} ${y(line.to[1])}`} />
         <g className="pn-target">
           <path d={`M${x(crossing.x)} ${y(zero)}V${top + down + 6}`} strokeDasharray="3 2" />

@@ -55,8 +55,8 @@ function Reseed({ stand, report }: ReseedCardProps) {
   return (
     <>
       <div className="pn-form" role="group" aria-label="The question">
-        <div className="pn-pair">{box("area", format.areaUnit === "ac" ? "Acres concerned" : "Hectares concerned", "less than the field for a part")}{box("stand", "Stand there", "as counted")}</div>
-        <div className="pn-pair">{box("date", "Reseeding date")}{box("newStand", "Stand after reseeding", "the target again")}</div>
+        <div className="pn-pair">{box("area", format.areaUnit === "ac" ? "Acres concerned" : "Hectares concerned", "less than the field for a part")}{box("stand", "Stand there", `plants per ${format.areaName}, as counted`)}</div>
+        <div className="pn-pair">{box("date", "Reseeding date")}{box("newStand", "Stand after reseeding", `plants per ${format.areaName}; the target again`)}</div>
         <p className="pn-note">Costs of reseeding, {per}:</p>
         <div className="pn-pair">{box("seed", "Seed", "as the first seeding cost")}{box("seedCredit", "Seller's credit on it")}</div>
         <div className="pn-pair">{box("endOldStand", "Ending the old stand")}{box("pass", "Planting pass")}</div>
