@@ -5,9 +5,6 @@ import { exactSeason } from "./exactSeason";
 import { flatFigures } from "./flatFigures";
 import { agree, isZero, type Fraction } from "./fraction";
 
-/** How many random seasons of each sort are compared. */
-export const runs = 5000;
-
 /** Every figure of a season on which the core and exact fractions differ in the first 25 digits, in words. */
 export function differences(of: Season): readonly string[] {
   const actual = flatFigures(seasonFigures(of));
