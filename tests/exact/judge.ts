@@ -1,7 +1,6 @@
 /** Runs a property over many random seasons, as many as this run asks for, and says with which seed. */
 import fc, { type Arbitrary } from "fast-check";
 import { expect } from "vitest";
-import type { Season } from "../../src/core/season";
 
 /** How many seasons each judge looks at: 500, and 10,000 in `npm test -- long`. */
 export const runs = process.env.PENNYACRE_JUDGE === "long" ? 10_000 : 500;
@@ -14,21 +13,13 @@ const seedOf = (): number => {
   return Number(asked);
 };
 
-/** A random season that is printed without the published tables, which are the same in all of them. */
-type Shown = Season & { [fc.toStringMethod]?: () => string };
-const shown = (season: Season): Season => {
-  const { published: _published, ...entries } = season;
-  const printed: Shown = { ...season, [fc.toStringMethod]: () => JSON.stringify(entries, null, 1) };
-  return printed;
-};
-
 /**
- * Judges random seasons: `faults` says what is wrong with one, in sentences, and nothing must be.
+ * Judges random cases: `faults` says what is wrong with one, in sentences, and nothing must be.
  *
- * @param title said with the number of seasons and the seed, so that a failing run can be repeated
+ * @param title said with the number of cases and the seed, so that a failing run can be repeated
  */
-export function judge(title: string, seasons: Arbitrary<Season>, faults: (season: Season) => readonly string[], numRuns = runs): void {
+export function judge<Case>(title: string, cases: Arbitrary<Case>, faults: (of: Case) => readonly string[], numRuns = runs): void {
   const seed = seedOf();
-  console.log(`${title}: ${numRuns} seasons, seed ${seed}`);
-  fc.assert(fc.property(seasons.map(shown), (season) => { expect(faults(season)).toEqual([]); }), { numRuns, seed });
+  console.log(`${title}: ${numRuns} cases, seed ${seed}`);
+  fc.assert(fc.property(cases, (of) => { expect(faults(of)).toEqual([]); }), { numRuns, seed });
 }

@@ -113,6 +113,14 @@ const load = (fields: readonly string[]): Arbitrary<Omit<HarvestLoad, "source">>
 const otherCosts = (fields: readonly string[]): Arbitrary<readonly OtherCost[]> =>
   fc.array(otherCost(fields), { maxLength: 4 }).map((all) => all.map((each, index) => ({ ...each, item: `Cost ${index + 1}`, source: source("Other costs")(index + 1) })));
 
+/** A random season that is printed without the published tables, which are the same in all of them. */
+type Shown = Season & { [fc.toStringMethod]?: () => string };
+const shown = (season: Season): Season => {
+  const { published: _published, ...entries } = season;
+  const printed: Shown = { ...season, [fc.toStringMethod]: () => JSON.stringify(entries, null, 1) };
+  return printed;
+};
+
 /** A season before or in its harvest, or one whose fields are all harvested. */
 const seasons = (harvest: (fields: readonly string[]) => Arbitrary<readonly HarvestLoad[]>): Arbitrary<Season> =>
   fc.record({ fields: fc.constantFrom(1, 2, 2, 3), items: fc.integer({ min: 1, max: 3 }) }).chain((count) => {
@@ -125,7 +133,7 @@ const seasons = (harvest: (fields: readonly string[]) => Arbitrary<readonly Harv
       purchases: rows<Purchase>("Purchases", 4, purchase(items)), applications: rows<Application>("Applications", 6, application(fields, items)),
       operations: rows<Operation>("Operations", 5, operation(fields)), otherCosts: otherCosts(fields), sales: rows<Sale>("Sales", 3, sale), harvest: harvest(fields),
       published: fc.constant(publishedStandTables),
-    });
+    }).map(shown);
   });
 
 export const growingSeason = seasons((fields) => rows<HarvestLoad>("Harvest", 2, load(fields)));

@@ -1,0 +1,105 @@
+/** A season of the core as a workbook that people have typed: cells, headings, order and gaps as they come. */
+import type { Decimal } from "../../src/core/decimal";
+import { chargedAsUsed } from "../../src/core/kinds";
+import type { Target } from "../../src/core/row";
+import type { Item, Operation, OtherCost, Season } from "../../src/core/season";
+import type { Cell, RawTable, WorkbookContent } from "../../src/workbook/cell";
+import type { Habits } from "./typing";
+
+/** One row: what stands under each heading. */
+type Typed = Readonly<Record<string, Cell>>;
+
+/** The workbook. Every row of the season is typed in its order, blank rows between them. */
+export function typedSeason(season: Season, habits: Habits): WorkbookContent {
+  const of = <Row>(name: string, rows: readonly Row[], typed: (row: Row) => Typed): RawTable => tableOf(name, rows.map(typed), habits);
+  const items = new Map(season.items.map((item) => [item.name, item]));
+  const tables = [
+    tableOf("Season", settingsOf(season, habits), habits),
+    of("Crops", season.crops, (crop) => ({
+      "Crop": crop.name, "Yield unit": habits.word(crop.yieldUnit), "Weight per bu": habits.number(crop.weightPerBushel),
+      "Standard moisture": habits.share(crop.standardMoisture?.div("100") ?? null), "Expected price": habits.money(crop.price),
+      "Low price": habits.money(crop.lowPrice), "High price": habits.money(crop.highPrice), "Per-unit selling cost": habits.money(crop.sellingCostPerUnit),
+      "Expected harvest moisture": habits.share(crop.expectedHarvestMoisture?.div("100") ?? null), "Other income per acre": habits.money(crop.otherIncomePerArea),
+    })),
+    of("Fields", season.fields, (field) => ({
+      "Field": field.name, "Crop": habits.word(field.crop), "Acres": habits.number(field.area), "Yield goal": habits.number(field.yieldGoal),
+      "Proven yield": habits.number(field.provenYield), "Tenure": habits.word(field.tenure), "Rent per acre": habits.money(field.rentPerArea),
+      "Land charge per acre": habits.money(field.landChargePerArea), "Operator share of crop %": habits.share(field.tenure === "crop share" ? field.operatorShare : null),
+      "Planned planting date": habits.date(field.plannedPlanting), "Planted date": habits.date(field.planted),
+    })),
+    of("Items", season.items, (item) => ({
+      "Item": item.name, "Kind": habits.word(item.kind), "Pack name": item.packName, "Pack size": habits.number(item.packSize), "Pack unit": habits.pick("lb", "lbs", "LB", "pounds"),
+      "Plan price per pack": habits.money(item.planPricePerPack), "Operator share of cost %": habits.share(item.operatorCostShare.eq("1") ? habits.pick(null, item.operatorCostShare) : item.operatorCostShare),
+      "Charged": item.charged === (chargedAsUsed.has(item.kind) ? "as used" : "by acres") ? habits.pick(habits.blank(), item.charged) : habits.word(item.charged),
+    })),
+    of("Purchases", season.purchases, (row) => ({
+      "Date": habits.date(row.date), "Item": habits.word(row.item), ...quantityOf(items.get(row.item)!, row.quantity, habits), "Amount": habits.money(row.amount),
+      "Freight": habits.money(row.freight.isZero() ? null : row.freight), "Rebate": habits.money(row.rebate.isZero() ? null : row.rebate),
+      "Paid on": row.paidOn === row.date ? habits.blank() : habits.date(row.paidOn),
+    })),
+    of("Applications", season.applications, (row) => ({
+      "Field or Crop": habits.word(nameOf(row.target)), "Item": habits.word(row.item), "Rate": habits.number(row.rate),
+      "Rate unit": habits.pick("lb", season.settings.areaUnit === "ac" ? "lb/ac" : "lb/ha", season.settings.areaUnit === "ac" ? "lb per acre" : "lbs per hectare"),
+      "Acres": habits.number(row.area), "Date": habits.date(row.date), "Status": habits.word(row.status),
+    })),
+    of("Operations", season.operations, (row) => ({
+      "Field or Crop": habits.word(nameOf(row.target)), "Operation": row.operation, "Acres": habits.number(row.area), "Passes": habits.number(row.passes),
+      "Date": habits.date(row.date), "Status": habits.word(row.status), "Kind": habits.word(row.kind), ...costOf(row.cost, habits),
+    })),
+    of("Other costs", season.otherCosts, (row) => ({
+      "Item": row.item, "Kind": habits.word(row.kind), "Amount": habits.money(row.amount), "Basis": habits.word(row.basis),
+      "Shared over": sharedOver(row, habits), "Cash": row.cash ? habits.pick("yes", "Yes", "") : habits.word("no"), "Month": habits.date(row.paidOn),
+    })),
+    of("Sales", season.sales, (row) => ({ "Crop": habits.word(row.crop), "Date": habits.date(row.date), "Quantity": habits.number(row.quantity), "Price": habits.money(row.price) })),
+    of("Harvest", season.harvest, (row) => ({
+      "Field": habits.word(row.field), "Date": habits.date(row.date), "Weight or bushels": habits.number(row.quantity), "Unit": habits.pick("", "bu"), "Moisture": habits.share(row.moisture?.div("100") ?? null),
+    })),
+  ];
+  return { dateSystem: habits.dateSystem, tables, ranges: new Map() };
+}
+
+const nameOf = (target: Target): string => ("field" in target ? target.field : target.crop);
+
+function settingsOf({ settings }: Season, habits: Habits): readonly Typed[] {
+  const interest = settings.operatingInterest;
+  const rows: readonly (readonly [string, Cell])[] = [
+    ["Season year", habits.pick<Cell>(settings.seasonYear!, Number(settings.seasonYear))], ["Currency", settings.currency], ["Area unit", habits.word(settings.areaUnit)],
+    ...(habits.decimalComma ? [["Decimal comma", habits.word("yes")] as const] : []),
+    ...(settings.dryingChargePerPoint === null ? [] : [["Drying charge per point", habits.money(settings.dryingChargePerPoint)] as const]),
+    ...(interest === null ? [] : [["Operating interest rate", habits.rate(interest.rate)] as const, ["Interest method", habits.word(interest.method)] as const]),
+    ...(interest?.method === "months" ? [["Interest months", habits.number(interest.months)] as const] : []),
+    ...(interest?.method === "by date" ? [["Repayment date", habits.date(interest.repaymentDate)] as const] : []),
+  ];
+  return habits.shuffled(rows).map(([setting, value]) => ({ "Setting": habits.word(setting), "Value": value }));
+}
+
+/** In packs where that comes out even, else in the base unit. */
+function quantityOf({ packName, packSize }: Item, quantity: Decimal, habits: Habits): Typed {
+  const packs = quantity.div(packSize);
+  return packs.decimalPlaces() <= 4 && habits.pick(true, false)
+    ? { "Quantity": habits.number(packs), "Unit": habits.pick(packName, `${packName}s`) }
+    : { "Quantity": habits.number(quantity), "Unit": habits.pick("lb", "lbs", "Pounds") };
+}
+
+function costOf(cost: Operation["cost"], habits: Habits): Typed {
+  if (cost.basis === "machine") return { "Machine": habits.word(cost.machine) };
+  const hours = cost.basis === "per hour" ? { "Hours": habits.number(cost.hours) } : {};
+  return { "Rate": habits.money(cost.rate), "Basis": cost.basis === "per acre" ? habits.pick("", "per acre", "Per acre") : habits.word(cost.basis), ...hours };
+}
+
+function sharedOver({ over, by }: OtherCost, habits: Habits): Cell {
+  const name = "all" in over ? habits.pick("all", "", "All") : nameOf(over);
+  return by === "revenue" ? `${name} by revenue` : name === "" ? "" : habits.pick(name, `${name} by acres`);
+}
+
+/** Columns in any order, headings in other capitals and spaces, a column of the grower's own, blank rows between. */
+function tableOf(name: string, rows: readonly Typed[], habits: Habits): RawTable {
+  const headings = habits.shuffled([...new Set(rows.flatMap((row) => Object.keys(row))), "My remarks"]);
+  const blank = headings.map(() => "");
+  const body = rows.flatMap((row) => {
+    const cells = headings.map((heading) => row[heading] ?? (heading === "My remarks" ? habits.pick("", "ask again", "12") : ""));
+    return habits.below(6) === 0 ? [blank, cells] : [cells];
+  });
+  const spelled = (heading: string) => (heading === "My remarks" ? heading : habits.pick(heading, heading, heading.toUpperCase(), heading.replaceAll(" ", "  "), ` ${heading}`));
+  return { name: habits.pick(name, name.replaceAll(" ", "_"), name.replaceAll(" ", "")), headers: headings.map(spelled), rows: body, body: { sheet: name, row: 1, column: 0 } };
+}
