@@ -2,6 +2,7 @@
 import { mkdir, readdir } from "node:fs/promises";
 import { join } from "node:path";
 import { HostError } from "../host/workbookHost";
+import { toFix } from "../workbook/problem";
 import type { ResultSheet } from "../workbook/resultSheet";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { Refusal } from "./arguments";
@@ -31,9 +32,10 @@ export async function writeFolder(from: string, to: string, sheets: (report: Sea
     try {
       const { report, writeCopy } = await workbookFile(join(from, name));
       await writeCopy(join(to, name), sheets(report));
-      const problems = report.problems.length;
+      const problems = toFix(report.problems).length;
+      const checks = report.problems.length - problems;
       if (problems > 0 && worst === 0) worst = 1;
-      say(`${place}: ${problems === 0 ? "complete" : `incomplete, ${problems} ${problems === 1 ? "problem" : "problems"}`}`);
+      say(`${place}: ${problems === 0 ? "complete" : `incomplete, ${problems} ${problems === 1 ? "problem" : "problems"}`}${checks === 0 ? "" : `, ${checks} to check`}`);
     } catch (cause) {
       if (!(cause instanceof Refusal) && !(cause instanceof HostError)) throw cause;
       worst = 2;

@@ -1,13 +1,14 @@
 /**
  * The command line: a season's figures on the terminal or as JSON, as result sheets, and as lender pages.
  *
- * Exit codes: 0 everything is computed, 1 computed but incomplete, with the problems on stderr, 2 nothing could be read
- * or written, 70 a fault of our own.
+ * Exit codes: 0 everything is computed, 1 computed but incomplete, 2 nothing could be read or written, 70 a fault of our
+ * own. Entries to fix and entries to check are on stderr; those to check leave the code at 0.
  */
 import { stat } from "node:fs/promises";
 import { resolve } from "node:path";
 import { HostError } from "../host/workbookHost";
 import { explain, placed } from "../workbook/explain";
+import { gradeOf, toFix } from "../workbook/problem";
 import { reportJson } from "../workbook/reportJson";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { resultSheets } from "../workbook/sheets/resultSheets";
@@ -32,9 +33,9 @@ async function run(words: readonly string[]): Promise<0 | 1 | 2> {
   if (lender !== null) await writeCopy(lender, lenderSheets(report));
   process.stdout.write(`${json ? JSON.stringify(reportJson(report), null, 2) : summary(report)}\n`);
   for (const problem of report.problems) {
-    process.stderr.write(`${placed(problem, report)} ${explain(problem).remedy}\n`);
+    process.stderr.write(`${gradeOf(problem) === "check" ? "To check: " : ""}${placed(problem, report)} ${explain(problem).remedy}\n`);
   }
-  return report.problems.length === 0 ? 0 : 1;
+  return toFix(report.problems).length === 0 ? 0 : 1;
 }
 
 const lenderSheets = (report: SeasonReport) => [lenderPages(report, { date: today() }), cashFlowSheet(report)];

@@ -2,6 +2,7 @@
 import type { Decimal } from "../core/decimal";
 import type { CropFigures, ItemFigures, PerLayer } from "../core/figures";
 import { layerCosts, layerNames, layers } from "../core/kinds";
+import { toFix } from "../workbook/problem";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { shownMoney, shownPriceNeeded, shownQuantity, shownYield, shownYieldNeeded } from "../workbook/shown";
 
@@ -18,7 +19,7 @@ const moneyText = (value: Decimal | null): string => shown(value, shownMoney, 2)
 export function summary(report: SeasonReport): string {
   const { seasonYear, currency, areaUnit } = report.season.settings;
   return [
-    `Season ${seasonYear ?? "(no year entered)"}, ${currency}${report.problems.length === 0 ? "" : ", INCOMPLETE: see the problems"}`,
+    `Season ${seasonYear ?? "(no year entered)"}, ${currency}${toFix(report.problems).length === 0 ? "" : ", INCOMPLETE: see the problems"}`,
     ...report.figures.crops.flatMap((crop) => ["", ...cropLines(crop, areaUnit, report.problemsOf({ of: "crop", name: crop.crop }).length > 0)]),
     ...shortLines(report.figures.items, currency),
     "",

@@ -1,6 +1,6 @@
 /** The words for each problem: one sentence on what is wrong, one on what to do. */
 import { cellOf, type Places } from "./cellName";
-import type { Place, Problem, ProblemCode } from "./problem";
+import { gradeOf, type Place, type Problem, type ProblemCode } from "./problem";
 
 export type Explanation = { readonly what: string; readonly remedy: string };
 
@@ -9,9 +9,10 @@ export const explain = (problem: Problem): Explanation => explanations[problem.c
 
 /** A problem as plain data for other programs. */
 export function describe(problem: Problem) {
-  const { table, row, column } = problem.at;
-  return { code: problem.code, table, row: row ?? null, column: column ?? null, found: problem.found, ...explain(problem) };
+  return { code: problem.code, grade: gradeOf(problem), ...placeData(problem.at), found: problem.found, other: problem.other === undefined ? null : placeData(problem.other), ...explain(problem) };
 }
+
+const placeData = ({ table, row, column }: Place) => ({ table, row: row ?? null, column: column ?? null });
 
 /** "Purchases, row 3, Unit". */
 export const placeWords = ({ table, row, column }: Place): string =>
@@ -23,10 +24,15 @@ export function placed(problem: Problem, places: Places): string {
   const place = placeWords(problem.at);
   const cell = cellOf(places, problem.at);
   const after = what.startsWith(place) ? what.slice(place.length) : `: ${what}`;
-  return `${place}${cell === "" ? "" : ` (${cell})`}${after}`;
+  const { other } = problem;
+  const otherCell = other === undefined ? "" : cellOf(places, other);
+  const named = other === undefined || otherCell === "" ? after : after.replace(placeWords(other), `${placeWords(other)} (${otherCell})`);
+  return `${place}${cell === "" ? "" : ` (${cell})`}${named}`;
 }
 
 const cell = (problem: Problem): string => placeWords(problem.at);
+/** The other of two places, in words. */
+const second = ({ other }: Problem): string => (other === undefined ? "another entry" : placeWords(other));
 const quoted = (text: string): string => `"${text.length > 40 ? `${text.slice(0, 39)}…` : text}"`;
 const choose = ({ choices = [] }: Problem): string => (choices.length === 0 ? "Enter another value." : `Use one of: ${choices.join(", ")}.`);
 const meant = ({ like }: Problem): string => (like === undefined ? "" : ` Did you mean ${quoted(like)}?`);
@@ -93,6 +99,7 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   "fuel-twice": (problem) => ({ what: `${quoted(problem.found)} is charged by ${problem.like}, and machines charge the same kind by the hour as well.`, remedy: "Set Charged to \"as used\" for this item, or enter the operations at a rate instead of a machine." }),
   "stand-outside-table": (problem) => ({ what: `${cell(problem)}: ${problem.like}. The yield outlook stays as it was.`, remedy: "Name another table under Stand response in the table Season, or enter your own." }),
   "machine-zero": (problem) => ({ what: `${cell(problem)} is blank, so the machine is counted without ${problem.like}.`, remedy: `Enter ${problem.at.column ?? "it"}, or 0 where there is none.` }),
+  "line-twice": (problem) => ({ what: `${cell(problem)}: the line is like ${second(problem)} (${problem.found}), and both are counted.`, remedy: "Delete one if it is the same invoice line; if not, a different Note on each settles it." }),
   "stand-table-unknown": (problem) => ({ what: `${cell(problem)}: there is no table of yields ${quoted(problem.found)}, neither ours nor in this workbook.${meant(problem)}`, remedy: "Correct the name; several are separated by semicolons." }),
   "stand-table-crop": (problem) => ({ what: `${cell(problem)}: nothing tells the crop of the table ${quoted(problem.found)}.`, remedy: "Enter the crop's name in its first heading, above the dates." }),
   "stand-table-fault": (problem) => ({ what: `${cell(problem)}: ${problem.like}. The table is not used.`, remedy: "Head the columns with plants per area in rising order, begin the rows with planting dates in rising order, and enter percent of full yield." }),

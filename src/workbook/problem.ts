@@ -26,13 +26,33 @@ export const problemCodes = [
   // Entries that do not go together.
   "setting-unknown", "interest-incomplete", "no-price", "no-plan-price", "nothing-bought", "date-missing", "year-missing", "date-far", "fuel-twice", "stand-outside-table",
   "machine-zero", "stand-table-unknown", "stand-table-crop", "stand-table-fault",
+  "line-twice",
 ] as const;
 export type ProblemCode = (typeof problemCodes)[number];
+
+/**
+ * How grave a problem is. An entry to fix leaves every figure that it touches incomplete; one to check is counted as it
+ * stands and only told, because it may well be right.
+ */
+export type Grade = "fix" | "check";
+
+/** The codes of grade `check`; all others are entries to fix. */
+export const checkCodes: readonly ProblemCode[] = ["line-twice"];
+
+const ofGradeCheck: ReadonlySet<ProblemCode> = new Set(checkCodes);
+export const gradeOf = ({ code }: Pick<Problem, "code">): Grade => (ofGradeCheck.has(code) ? "check" : "fix");
+
+/** Those that leave figures incomplete. */
+export const toFix = (problems: readonly Problem[]): readonly Problem[] => problems.filter((problem) => gradeOf(problem) === "fix");
+/** Those that are told and leave every figure complete. */
+export const toCheck = (problems: readonly Problem[]): readonly Problem[] => problems.filter((problem) => gradeOf(problem) === "check");
 
 /** A fault in the workbook. */
 export type Problem = {
   readonly code: ProblemCode;
   readonly at: Place;
+  /** The second of two entries that do not go together: the one that counts, where one of them does. */
+  readonly other?: Place;
   /** What stands there, as text; empty where nothing does. */
   readonly found: string;
   readonly touches: readonly Subject[];

@@ -8,6 +8,7 @@ import type { Quadrant } from "../core/partialBudget/change";
 import type { ChangeFigures } from "../core/partialBudget/changeFigures";
 import type { FieldStand } from "../core/stand/fieldStand";
 import { describe } from "./explain";
+import { toFix } from "./problem";
 import type { SeasonReport } from "./seasonReport";
 
 /** A decimal in plain digits, unrounded; `null` where there is no answer. */
@@ -79,7 +80,7 @@ function changeJson({ change, net, breakEven, payback }: ChangeFigures) {
 
 /** The report as plain data: every quantity a decimal string, "acres" meaning the workbook's own area unit. */
 export const reportJson = ({ figures, problems }: SeasonReport) => ({
-  complete: problems.length === 0,
+  complete: toFix(problems).length === 0,
   problems: problems.map(describe),
   crops: figures.crops.map(cropJson),
   fields: figures.crops.flatMap((crop) => crop.fields).map(fieldJson),

@@ -1,7 +1,7 @@
 /** Which problems make the figures of a subject incomplete. */
 import type { Target } from "../core/row";
 import type { Season } from "../core/season";
-import type { Problem, Subject } from "./problem";
+import { toFix, type Problem, type Subject } from "./problem";
 
 const keyOf = (subject: Subject): string => ("name" in subject ? `${subject.of} ${subject.name}` : subject.of);
 
@@ -13,9 +13,10 @@ const revenueTables = new Set(["Crops", "Fields", "Harvest", "Stand counts"]);
  * where it is charged as it is bought; a machine to the fields that it works; a field to its crop; a crop to its fields;
  * all of them to the farm, and the farm to all. Where a cost is shared by revenue, what changes the revenue of one field
  * changes the cost of all. A change rests on the field or crop that it sells; what is wrong in the change itself touches
- * nothing else.
+ * nothing else. What is only to check makes nothing incomplete and is left aside.
  */
-export function problemsBySubject(season: Season, problems: readonly Problem[]): (subject: Subject) => readonly Problem[] {
+export function problemsBySubject(season: Season, all: readonly Problem[]): (subject: Subject) => readonly Problem[] {
+  const problems = toFix(all);
   if (problems.length === 0) return () => problems;
   const fieldsOfCrop = (crop: string) => season.fields.filter((field) => field.crop === crop);
   const cropOfField = new Map(season.fields.map((field) => [field.name, field.crop]));

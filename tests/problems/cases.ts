@@ -142,4 +142,5 @@ export const cases: readonly ProblemCase[] = [
   { code: "stand-table-unknown", slip: "named a table of yields that is not there", workbook: season("| Stand response | My own counts |"), at: ["Season", 1, "Value"], found: "My own counts" },
   { code: "stand-table-crop", slip: "has a table of yields that names no crop", workbook: `${season("| Stand response | Own_yields |").replace("| Corn | bu | 4 |", "| Corn | bu | 4 |\n| Oats | bu | 3 |")}\nOwn_yields\n| Planted | 20000 | 30000 |\n| 2031-05-01 | 80 | 100 |`, at: ["Own_yields"], found: "Own_yields" },
   { code: "stand-table-fault", slip: "has words in a table of yields", workbook: `${season("| Stand response | Own_yields |")}\nOwn_yields\n| Planted | 20000 | 30000 |\n| 2031-05-01 | poor | 100 |`, at: ["Own_yields", 1, "20000"], found: "poor" },
+  { code: "line-twice", slip: "entered an invoice line twice", workbook: purchase("| 2031-04-01 | Urea | 100 | lb | 0.3 | |\n| 2031-04-01 | Urea | 100 | lb | | 30 |"), at: ["Purchases", 2], found: "Urea" },
 ];

@@ -63,7 +63,7 @@ describe("the problems", () => {
       expect(remedy, code).toMatch(/^\S.*\.$/);
       expect(`${what} ${remedy}`).not.toMatch(/undefined|null|NaN/);
       expect(`${what}\n${remedy}`).toMatchSnapshot(code);
-      expect(Object.keys(described(problem))).toEqual(["code", "table", "row", "column", "found", "what", "remedy"]);
+      expect(Object.keys(described(problem))).toEqual(["code", "grade", "table", "row", "column", "found", "other", "what", "remedy"]);
     }
   });
 });

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { layerNames, layers } from "../../core/kinds";
+import { toFix } from "../../workbook/problem";
 import { lenderNotices } from "../../workbook/sheets/lender/notes";
 import type { PageProps } from "../page";
 import { Incomplete } from "../parts/Incomplete";
@@ -38,7 +39,7 @@ export function LenderPage({ report }: PageProps) {
       </section>
       <section className="pn-card" aria-label="Before you show them">
         <header><h3>Before you show them</h3></header>
-        <Incomplete of={{ of: "farm" }} problems={report.problems.length} />
+        <Incomplete of={{ of: "farm" }} problems={toFix(report.problems).length} />
         {notices.length === 0
           ? <p>Nothing stands out that a lender would ask about first.</p>
           : <><p>A lender would ask about this first:</p><ul className="pn-notice-list">{notices.map(({ words }) => <li key={words}>{words}</li>)}</ul></>}

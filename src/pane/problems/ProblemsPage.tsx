@@ -1,8 +1,8 @@
 import { Button } from "@fluentui/react-components";
-import { useState } from "react";
+import { Fragment, useState } from "react";
 import type { PageProps } from "../page";
 import { usePane } from "../paneContext";
-import { problemsView, type ProblemView } from "./problemsView";
+import { gradeTitles, problemsView, type ProblemView } from "./problemsView";
 
 /** So many problems are listed at a time: a block pasted in the wrong place makes thousands. */
 const atATime = 300;
@@ -16,23 +16,27 @@ export function ProblemsPage({ report, problemsOf }: PageProps) {
     <>
       <p>{summary}</p>
       {isPart && <Button onClick={() => showProblems(null)}>Show all problems</Button>}
-      {groups.map(({ table, problems }) => (
-        <section key={table} className="pn-card" aria-label={`Problems in ${table}`}>
-          <h3>{table}</h3>
-          <ul className="pn-problems">{problems.map((problem) => <ProblemLine key={problem.key} table={table} problem={problem} />)}</ul>
-        </section>
+      {groups.map(({ table, grade, problems }, index) => (
+        <Fragment key={`${grade} ${table}`}>
+          {grade === "check" && groups[index - 1]?.grade !== grade && <p className="pn-grade">{gradeTitles[grade]}</p>}
+          <section className="pn-card" aria-label={grade === "fix" ? `Problems in ${table}` : `To check in ${table}`}>
+            <h3>{table}</h3>
+            <ul className="pn-problems">{problems.map((problem) => <ProblemLine key={problem.key} table={table} problem={problem} />)}</ul>
+          </section>
+        </Fragment>
       ))}
       {more > 0 && <Button onClick={() => setMost(most + atATime)}>{`Show ${format.count(Math.min(more, atATime))} of ${format.count(more)} more`}</Button>}
     </>
   );
 }
 
-function ProblemLine({ table, problem: { where, cell, what, found, remedy, at } }: { readonly table: string; readonly problem: ProblemView }) {
+function ProblemLine({ table, problem: { where, cell, what, found, remedy, at, other } }: { readonly table: string; readonly problem: ProblemView }) {
   const { jump } = usePane();
   return (
     <li>
       <p><button type="button" className="pn-link" onClick={() => jump(at)}><span className="pn-unseen">{table}, </span>{where}</button>{cell !== "" && <span className="pn-note"> ({cell})</span>}{what}</p>
       {found !== "" && <p>Found: “{found}”</p>}
+      {other !== null && <p>See also <button type="button" className="pn-link" onClick={() => jump(other.at)}>{other.words}</button></p>}
       <p className="pn-remedy">{remedy}</p>
     </li>
   );

@@ -1,7 +1,7 @@
-/** What the page of problems says: every problem, grouped by its table, in the order of the workbook. */
+/** What the page of problems says: entries to fix, then entries to check, each grouped by table in the order of the workbook. */
 import { cellOf, type Places } from "../../workbook/cellName";
 import { explain, placeWords } from "../../workbook/explain";
-import type { Place, Problem, Subject } from "../../workbook/problem";
+import { gradeOf, toCheck, toFix, type Grade, type Place, type Problem, type Subject } from "../../workbook/problem";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import type { Format } from "../format";
 
@@ -17,9 +17,14 @@ export type ProblemView = {
   readonly found: string;
   readonly remedy: string;
   readonly at: Place;
+  /** The second place, where two entries do not go together; `null`: there is one place only. */
+  readonly other: { readonly words: string; readonly at: Place } | null;
 };
 
-export type ProblemGroup = { readonly table: string; readonly problems: readonly ProblemView[] };
+export type ProblemGroup = { readonly table: string; readonly grade: Grade; readonly problems: readonly ProblemView[] };
+
+/** What stands above the groups of a grade. */
+export const gradeTitles: Readonly<Record<Grade, string>> = { fix: "Entries to fix", check: "To check: counted as they stand" };
 
 export type ProblemsView = {
   /** "3 problems", "2 of 5 problems touch Corn", "No problems …" */
@@ -33,32 +38,37 @@ export type ProblemsView = {
 
 /** @param most so many are listed; the rest are counted in `more` */
 export function problemsView(report: Pick<SeasonReport, "problems" | "problemsOf" | "placeOf">, of: Subject | null, { count }: Pick<Format, "count">, most = Infinity): ProblemsView {
-  const concerned = of === null ? report.problems : report.problemsOf(of);
+  const [fix, check] = [toFix(report.problems), toCheck(report.problems)];
+  const concerned = of === null ? [...fix, ...check] : report.problemsOf(of);
   const shown = concerned.slice(0, most);
   return {
-    summary: summary(concerned.length, report.problems.length, of, count),
+    summary: [summary(concerned.length - (of === null ? check.length : 0), fix.length, of, count), checks(of === null ? check.length : 0, count)].join(""),
     isPart: of !== null && concerned.length < report.problems.length,
     more: concerned.length - shown.length,
-    groups: [...groupsByTable(shown)].map(([table, problems]) => ({ table, problems: problems.map((problem, index) => problemView(problem, index, report)) })),
+    groups: groups(shown).map(({ problems, ...group }) => ({ ...group, problems: problems.map((problem, index) => problemView(problem, index, report)) })),
   };
 }
 
-function groupsByTable(problems: readonly Problem[]): ReadonlyMap<string, readonly Problem[]> {
-  const groups = new Map<string, Problem[]>();
+function groups(problems: readonly Problem[]) {
+  const byTable = new Map<string, { readonly table: string; readonly grade: Grade; readonly problems: Problem[] }>();
   for (const problem of problems) {
-    const group = groups.get(problem.at.table);
-    if (group === undefined) groups.set(problem.at.table, [problem]);
-    else group.push(problem);
+    const [table, grade] = [problem.at.table, gradeOf(problem)];
+    const group = byTable.get(`${grade} ${table}`);
+    if (group === undefined) byTable.set(`${grade} ${table}`, { table, grade, problems: [problem] });
+    else group.problems.push(problem);
   }
-  return groups;
+  return [...byTable.values()];
 }
 
+const checks = (number: number, count: Format["count"]): string =>
+  (number === 0 ? "" : ` ${count(number)} to check: counted as ${number === 1 ? "it stands" : "they stand"}.`);
+
 function problemView(problem: Problem, index: number, places: Places): ProblemView {
-  const { at, found } = problem;
+  const { at, found, other } = problem;
   const { what, remedy } = explain(problem);
   const words = placeWords(at);
   const after = at.row !== undefined && what.startsWith(words) ? what.slice(words.length) : `: ${what}`;
-  return { key: `${index} ${problem.code}`, where: where(at), cell: cellOf(places, at), what: after, found: what.includes(found) ? "" : found, remedy, at };
+  return { key: `${index} ${problem.code}`, where: where(at), cell: cellOf(places, at), what: after, found: what.includes(found) ? "" : found, remedy, at, other: other === undefined ? null : { words: placeWords(other), at: other } };
 }
 
 function where({ row, column }: Place): string {
@@ -67,7 +77,7 @@ function where({ row, column }: Place): string {
 }
 
 function summary(shown: number, all: number, of: Subject | null, count: Format["count"]): string {
-  if (all === 0) return "No problems: every entry was understood.";
+  if (all === 0 && (of === null || shown === 0)) return "No problems: every entry was understood.";
   const problems = `${count(all)} ${all === 1 ? "problem" : "problems"}`;
   if (of === null || of.of === "farm") return all === 1 ? `${problems}. Figures that it touches are incomplete until it is put right.` : `${problems}. Figures that they touch are incomplete until they are put right.`;
   return shown === 0 ? `No problem touches ${of.name} any more.` : `${count(shown)} of ${problems} ${shown === 1 ? "touches" : "touch"} ${of.name}.`;

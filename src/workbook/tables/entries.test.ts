@@ -14,7 +14,7 @@ Fields
 const items = "Items\n| Item | Kind | Pack unit | Plan price per pack |\n| Urea | fertilizer | lb | 0.30 |\n";
 const read = (tables: string) => {
   const { season, problems } = readSeason(contentFromText(tables));
-  const faults = problems.filter(({ code }) => code !== "no-price" && code !== "no-plan-price" && code !== "nothing-bought" && code !== "date-missing")
+  const faults = problems.filter(({ code }) => code !== "no-price" && code !== "no-plan-price" && code !== "nothing-bought" && code !== "date-missing" && code !== "line-twice")
     .map(({ code, at, touches }) => `${code} ${at.column ?? "row"}: ${touches.map((subject) => ("name" in subject ? subject.name : subject.of)).join(", ")}`);
   return { season, faults };
 };

@@ -8,6 +8,7 @@ import type { NumberStyle } from "../numbers";
 import type { Subject } from "../problem";
 import { shownMoney } from "../shown";
 import type { Names, Row, TableReader } from "../tableReader";
+import { LinesAlike } from "./linesAlike";
 import { plain } from "../words";
 import { needsTarget, targetOf, targetSubjects, type Places } from "./targets";
 
@@ -43,6 +44,7 @@ type Units = ReadonlyMap<string, ItemUnits>;
 
 export function readPurchases(table: TableReader, items: Names, units: Units, converter: ItemConverter): readonly Purchase[] {
   if (!table.needs("Date", "Item", "Quantity", "Unit")) return [];
+  const alike = new LinesAlike(table);
   return table.rows((row): Purchase | null => {
     const date = row.needDate("Date");
     const item = row.needName("Item", items);
@@ -54,10 +56,12 @@ export function readPurchases(table: TableReader, items: Names, units: Units, co
     const [freight, rebate] = [row.number("Freight", "any") ?? zero, row.number("Rebate", "any") ?? zero];
     const paidOn = row.date("Paid on") ?? date;
     if (item === null || quantity === null || date === null || paidOn === null || perUnit === null || amount === null) return null;
-    return {
+    const purchase: Purchase = {
       item, date, quantity: itemQuantity(perUnit === one ? quantity : quantity.times(perUnit)), amount,
       freight: money(freight), rebate: money(rebate), paidOn, source: row.source,
     };
+    alike.look(purchase, row);
+    return purchase;
   }, (row) => itemSubjects(row, items));
 }
 

@@ -1,5 +1,6 @@
 /** What the lender pages contain and leave out, and what would embarrass in front of a lender. */
 import type { Kind, Layer } from "../../../core/kinds";
+import { toFix } from "../../problem";
 import type { SeasonReport } from "../../seasonReport";
 import { areaName, layerNotes, layerTitle } from "../words";
 import { farmCashFlow, grainMonth } from "./cashFlowSheet";
@@ -28,7 +29,8 @@ export type Notice = { readonly code: string; readonly words: string };
 
 /** What to look at before the pages are shown to anybody. */
 export function lenderNotices(report: SeasonReport): readonly Notice[] {
-  const { season, figures, problems } = report;
+  const { season, figures } = report;
+  const problems = toFix(report.problems);
   const loans = season.loans ?? [];
   const notices: Notice[] = [];
   const say = (when: boolean, code: string, words: string) => { if (when) notices.push({ code, words }); };

@@ -1,0 +1,42 @@
+/** Finds the invoice line that is entered twice: both count, and the grower is told. */
+import type { Purchase } from "../../core/season";
+import type { EntryRef } from "../../core/row";
+import type { Row, TableReader } from "../tableReader";
+import { plain } from "../words";
+
+/**
+ * Lines are alike where item, date, quantity, amount and Note are. Another Note tells them apart, and so do two suppliers.
+ * Two loads of one day at one price may well be two lines; so this is told and nothing is left out.
+ */
+export class LinesAlike {
+  /** The first of the lines that are alike. Thousands of lines are read, so a line is put into words only where another shares its day. */
+  private readonly byDay = new Map<string, { readonly purchase: Purchase; readonly row: Row }[]>();
+
+  constructor(private readonly table: TableReader) {}
+
+  look(purchase: Purchase, row: Row): void {
+    const day = `${purchase.date} ${purchase.item}`;
+    const others = this.byDay.get(day);
+    if (others === undefined) {
+      this.byDay.set(day, [{ purchase, row }]);
+      return;
+    }
+    const first = others.find((other) => isAlike(other.purchase, purchase) && sameNote(other.row, row) && !twoSuppliers(other.row, row));
+    if (first === undefined) others.push({ purchase, row });
+    else this.tell(purchase, first.purchase.source);
+  }
+
+  private tell({ item, source: { table, row } }: Purchase, first: EntryRef): void {
+    this.table.problems.push({
+      code: "line-twice", at: { table, row }, other: { table: first.table, row: first.row }, found: item, touches: [{ of: "item", name: item }],
+    });
+  }
+}
+
+const isAlike = (a: Purchase, b: Purchase): boolean => a.quantity.eq(b.quantity) && a.amount.eq(b.amount);
+const sameNote = (a: Row, b: Row): boolean => plain(a.text("Note") ?? "") === plain(b.text("Note") ?? "");
+
+function twoSuppliers(a: Row, b: Row): boolean {
+  const [one, two] = [a.text("Supplier"), b.text("Supplier")];
+  return one !== null && two !== null && plain(one) !== plain(two);
+}
