@@ -13,6 +13,23 @@ const value = (workbook: EmbeddedWorkbook, cell: string, sheet = "Bills") => wor
 /** The rich workbook without what stands below its table. */
 const roomy = richWorkbook();
 
+describe("a table read again after a change", () => {
+  const rowsOf = async (workbook: EmbeddedWorkbook) => (await workbook.read()).tables.find(({ name }) => name === "Bills")!.rows;
+
+  it("has the changed row anew and the others as they were read, back and forth", async () => {
+    const workbook = opened(roomy);
+    const before = await rowsOf(workbook);
+    workbook.setCells("Bills", entries({ B5: 77 }));
+    const after = await rowsOf(workbook);
+    expect([before[1]![1], after[1]![1]]).toEqual([value(opened(roomy), "B5"), 77]);
+    expect(after.map((row, index) => row === before[index])).toEqual([true, false, true]);
+    workbook.undo();
+    expect(await rowsOf(workbook)).toEqual(before);
+    workbook.redo();
+    expect(await rowsOf(workbook)).toEqual(after);
+  });
+});
+
 describe("rows added to a table with a totals row", () => {
   const longer = async (rows = 2) => {
     const workbook = opened(roomy);

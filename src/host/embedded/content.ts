@@ -29,9 +29,7 @@ function rawTable(state: State, table: TableEntry): RawTable {
   return { name: table.name, headers, rows: rowsOf(data, body), body: { sheet: table.sheet, row: body.top, column: body.left }, ...staleIn(state, part, body) };
 }
 
-/** The values of a block, row by row. */
-const rowsOf = ({ rows }: SheetData, { top, left, bottom, right }: Area): readonly (readonly Cell[])[] =>
-  Array.from({ length: Math.max(0, bottom - top + 1) }, (_, index) => rows.values(top + index, left, right));
+const rowsOf = ({ rows }: SheetData, area: Area): readonly (readonly Cell[])[] => rows.valuesOf(area);
 
 function staleIn(state: State, part: string, body: Area): Pick<RawTable, "stale"> {
   if (state.stale.size === 0) return {};

@@ -31,7 +31,8 @@ export type Options = {
   readonly quiet?: number;
 };
 
-const usualQuiet = 300;
+/** A grid tells each entry once, so that there is nothing to wait for but the end of the task. */
+const usualQuiet = 0;
 
 export class EmbeddedWorkbook implements WorkbookHost {
   private readonly steps: WorkbookSteps;

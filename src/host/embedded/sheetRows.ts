@@ -25,6 +25,8 @@ export class SheetRows {
     private readonly places: ReadonlyMap<number, RowPlace>, private readonly changed: RowChanges,
     /** Shared formulas' first cells are found once, with the rows. */
     readonly masters: ReadonlyMap<string, SharedMaster>,
+    /** Values of rows as the part has them, by the columns asked for: a table is read whole after each change of one of its rows. */
+    private readonly valuesRead: Map<string, Map<number, readonly Cell[]>>,
   ) {}
 
   /**
@@ -56,12 +58,12 @@ export class SheetRows {
       at = text.indexOf(opening, stop);
     }
     const sorted = isAscending ? places : new Map([...places].sort(([one], [other]) => one - other));
-    return new SheetRows(text, prefix, meaning, sorted, RowChanges.none, masters);
+    return new SheetRows(text, prefix, meaning, sorted, RowChanges.none, masters, new Map());
   }
 
   /** These rows with others in place of some, or added. */
   with(rows: ReadonlyMap<number, SheetRow>, masters: ReadonlyMap<string, SharedMaster> = this.masters): SheetRows {
-    return new SheetRows(this.text, this.prefix, this.meaning, this.places, this.changed.with(rows), masters);
+    return new SheetRows(this.text, this.prefix, this.meaning, this.places, this.changed.with(rows), masters, this.valuesRead);
   }
 
   get(row: number): SheetRow | undefined {
@@ -75,8 +77,22 @@ export class SheetRows {
     return read;
   }
 
+  /** The values of each row of a block. Those of a row that has not changed since the part was read are read once. */
+  valuesOf({ top, left, bottom, right }: Area): readonly (readonly Cell[])[] {
+    const columns = `${left}:${right}`;
+    const read = this.valuesRead.get(columns) ?? new Map<number, readonly Cell[]>();
+    this.valuesRead.set(columns, read);
+    return Array.from({ length: Math.max(0, bottom - top + 1) }, (_, index) => {
+      const row = top + index;
+      if (this.changed.has(row)) return this.values(row, left, right);
+      let values = read.get(row);
+      if (values === undefined) read.set(row, (values = this.values(row, left, right)));
+      return values;
+    });
+  }
+
   /** The values of a row from one column to another, both included. */
-  values(row: number, left: number, right: number): Cell[] {
+  private values(row: number, left: number, right: number): readonly Cell[] {
     const values = new Array<Cell>(Math.max(0, right - left + 1)).fill("");
     this.eachValue(row, (column, value) => { if (column >= left && column <= right) values[column - left] = value; });
     return values;
