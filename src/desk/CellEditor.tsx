@@ -3,6 +3,7 @@ import type { At } from "../host/address";
 import { meant, offered } from "./choices";
 import type { GridBook, GridSheet } from "./gridBook";
 import { offerAt } from "./offers";
+import { scrolledTo } from "./scrolledTo";
 import type { WorkspaceCommands } from "./useWorkspace";
 import type { Editing } from "./workspace";
 
@@ -40,7 +41,9 @@ export function CellEditor({ book, sheet, at, editing, commands }: CellEditorPro
     field.current?.setSelectionRange(field.current.value.length, field.current.value.length);
   }, []);
   useEffect(() => {
-    if (isListShown && marked >= 0) document.getElementById(`${list}-${marked}`)?.scrollIntoView({ block: "nearest" });
+    const [box, choice] = [document.getElementById(list), document.getElementById(`${list}-${marked}`)];
+    if (!isListShown || box === null || choice === null) return;
+    box.scrollTop = scrolledTo(box.scrollTop, choice.offsetTop, choice.offsetHeight, box.clientHeight);
   }, [isListShown, marked, list]);
 
   const choose = (choice: string) => {

@@ -4,6 +4,7 @@ import { useCallback, useLayoutEffect, useMemo, useRef, type ClipboardEvent, typ
 import { columnName, contains, type At } from "../host/address";
 import { GridRow } from "./GridRow";
 import type { GridBook, GridSheet } from "./gridBook";
+import { scrolledTo } from "./scrolledTo";
 import { selectBlock, selectCell, selectedBlock, type Selection } from "./selection";
 import type { WorkspaceCommands } from "./useWorkspace";
 import { shownSize, type Editing } from "./workspace";
@@ -36,12 +37,6 @@ function headingOutOfSight({ tables }: GridSheet, active: At, column: number, fi
   return column >= table.block.left && column <= table.block.right ? table.headingRow : null;
 }
 
-/** The least scrolling that brings something in sight, in pixels; its beginning where it is larger than what is in sight. */
-function nearest(scrolled: number, start: number, size: number, inSight: number): number {
-  if (start < scrolled || size > inSight) return start;
-  return Math.max(scrolled, start + size - inSight);
-}
-
 export function SheetGrid({ book, sheet, version, selection, editing, focusRequest, commands }: SheetGridProps) {
   const scroller = useRef<HTMLDivElement>(null);
   const { rows: rowCount, columns: columnCount } = shownSize(sheet, selection);
@@ -65,9 +60,9 @@ export function SheetGrid({ book, sheet, version, selection, editing, focusReque
     const column = columns.measurementsCache[corner.column];
     if (element === null) return;
     const top = corner.row * rowHeight;
-    element.scrollTop = nearest(element.scrollTop, top, rowHeight, element.clientHeight - headingHeight);
+    element.scrollTop = scrolledTo(element.scrollTop, top, rowHeight, element.clientHeight - headingHeight);
     if (column !== undefined) {
-      element.scrollLeft = nearest(element.scrollLeft, column.start - rowNameWidth, column.size, element.clientWidth - rowNameWidth);
+      element.scrollLeft = scrolledTo(element.scrollLeft, column.start - rowNameWidth, column.size, element.clientWidth - rowNameWidth);
     }
   }, [columns, sheet.name, corner.row, corner.column]);
 

@@ -1,5 +1,6 @@
-import { useEffect, type KeyboardEvent } from "react";
+import { useLayoutEffect, useRef, type KeyboardEvent } from "react";
 import type { GridSheet } from "./gridBook";
+import { scrolledTo } from "./scrolledTo";
 
 export type SheetTabsProps = {
   readonly sheets: readonly GridSheet[];
@@ -9,8 +10,12 @@ export type SheetTabsProps = {
 
 /** The sheets of the workbook: arrows, Home and End go from one to the next. */
 export function SheetTabs({ sheets, shown, show }: SheetTabsProps) {
-  useEffect(() => {
-    document.getElementById(tabId(shown))?.scrollIntoView({ block: "nearest", inline: "nearest" });
+  const strip = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    const tab = document.getElementById(tabId(shown));
+    if (strip.current === null || tab === null) return;
+    const start = tab.offsetLeft - strip.current.offsetLeft;
+    strip.current.scrollLeft = scrolledTo(strip.current.scrollLeft, start, tab.offsetWidth, strip.current.clientWidth);
   }, [shown]);
   const onKeyDown = (event: KeyboardEvent) => {
     const at = sheets.findIndex(({ name }) => name === shown);
@@ -22,7 +27,7 @@ export function SheetTabs({ sheets, shown, show }: SheetTabsProps) {
     document.getElementById(tabId(next.name))?.focus();
   };
   return (
-    <div className="sheet-tabs" role="tablist" aria-label="Sheets" onKeyDown={onKeyDown}>
+    <div ref={strip} className="sheet-tabs" role="tablist" aria-label="Sheets" onKeyDown={onKeyDown}>
       {sheets.map(({ name }) => (
         <button
           key={name} id={tabId(name)} type="button" role="tab" aria-selected={name === shown} aria-controls="sheet-panel"

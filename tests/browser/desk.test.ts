@@ -269,6 +269,28 @@ describe("without a mouse", () => {
     expect(await focused()).toContain("data-active");
   });
 
+  it("brings the tab of the sheet that is shown in sight without moving where Tab begins", async () => {
+    await page.setViewportSize({ width: 1000, height: 800 });
+    const strip = page.getByRole("tablist", { name: "Sheets" });
+    const inSight = () => strip.evaluate((box) => {
+      const [whole, tab] = [box.getBoundingClientRect(), box.querySelector("[aria-selected=true]")!.getBoundingClientRect()];
+      return box.scrollWidth > box.clientWidth && tab.left >= whole.left - 1 && tab.right <= whole.right + 1;
+    });
+    await strip.getByRole("tab", { selected: true }).focus();
+    for (const key of ["End", "Home", "End", "ArrowLeft"]) {
+      await page.keyboard.press(key);
+      await eventually(inSight).toBe(true);
+    }
+    // Whatever the browser makes of scrollIntoView, the page never asks for it while it starts.
+    await page.addInitScript(() => {
+      const asked: string[] = ((window as unknown as { asked: string[] }).asked = []);
+      Element.prototype.scrollIntoView = function record() { asked.push(this.outerHTML.slice(0, 80)); };
+    });
+    await page.reload();
+    await page.locator("#pane .pn-figure").first().waitFor();
+    expect(await page.evaluate(() => (window as unknown as { asked: string[] }).asked)).toEqual([]);
+  });
+
   it.each([
     ["light", 1280], ["light", 450], ["dark", 1280], ["dark", 450],
   ] as const)("has nothing for axe to find in %s colours at a width of %d", async (colorScheme, width) => {

@@ -106,4 +106,8 @@ describe("the rules of lint", () => {
     expect(complaints("src/pane/breach.ts", code)).toHaveLength(1);
     expect(complaints("src/host/excel/fine.ts", code)).toHaveLength(0);
   });
+
+  it("keep scrollIntoView out of the pages, which moves where the next Tab begins", () => {
+    for (const file of ["src/desk/breach.tsx", "src/pane/breach.tsx"]) expect(complaints(file, "tab?.scrollIntoView({ block: 'nearest' });")).toHaveLength(1);
+  });
 });

@@ -24,6 +24,11 @@ const decimalsOnly = [
   { selector: ":not(TSIndexedAccessType) > TSNumberKeyword", message: "A quantity in the core is a Decimal with its unit." },
 ];
 
+/** In some browsers it moves the place where the next Tab begins, and it scrolls what is around the box too. */
+const noScrollIntoView = [{
+  selector: "MemberExpression[property.name='scrollIntoView']", message: "Scroll the box itself (src/desk/scrolledTo.ts): scrollIntoView moves where the next Tab begins.",
+}];
+
 export default tseslint.config(
   { ignores: ["dist/", "node_modules/", "coverage/", ".tmp/", ".dependency-cruiser-cache/"] },
   {
@@ -47,7 +52,7 @@ export default tseslint.config(
       "react-hooks/rules-of-hooks": "error",
       "react-hooks/exhaustive-deps": "error",
       "no-restricted-globals": ["error", ...officeGlobals],
-      "no-restricted-syntax": ["error", ...officeTypes],
+      "no-restricted-syntax": ["error", ...officeTypes, ...noScrollIntoView],
       "no-console": ["error", { allow: ["error"] }],
       "no-eval": "error",
       eqeqeq: "error",
