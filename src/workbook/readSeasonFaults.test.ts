@@ -100,6 +100,22 @@ describe("what a problem touches", () => {
     const rows = (last: string) => `| Field | Item | Rate | Rate unit | Status |\n| Alder | Urea | 100 | lb/ac | plan |\n| Birch | Urea | ${last} | lb/ac | plan |`;
     expect(touched({ Applications: rows("much") })).toEqual(["Birch"]);
   });
+
+  it("is listed once for all subjects that it touches alike, in the order of the problems", () => {
+    // A thousand rows of two items in turn, of units that nobody knows: both fields use both items.
+    const rows = Array.from({ length: 1000 }, (_, index) => `| 2031-02-01 | ${index % 2 === 0 ? "Urea" : "Seed"} | 10 | furlong | 6000 |`).join("\n");
+    const { problems, problemsOf } = readSeason(workbook({
+      Fields: "| Field | Crop | Acres | Yield goal |\n| Alder | Corn | 100 | 200 |\n| Birch | Corn | 50 | 180 |",
+      Items: "| Item | Kind | Pack unit | Plan price per pack |\n| Seed | seed | seeds | 1 |\n| Urea | fertilizer | lb | 1 |",
+      Applications: ["Alder", "Birch"].flatMap((field) => ["Urea | 100 | lb/ac", "Seed | 9 | seeds/ac"].map((use) => `| ${field} | ${use} | plan |`)).join("\n").replace(/^/, "| Field | Item | Rate | Rate unit | Status |\n"),
+      Purchases: `| Date | Item | Quantity | Unit | Amount |\n${rows}`,
+    }));
+    const alder = problemsOf({ of: "field", name: "Alder" });
+    expect(alder).toEqual(problems.filter(({ code }) => code === "unknown-unit"));
+    expect(alder).toHaveLength(1000);
+    for (const of of [{ of: "field", name: "Birch" }, { of: "crop", name: "Corn" }] as const) expect(problemsOf(of)).toBe(alder);
+    expect(problemsOf({ of: "item", name: "Seed" })).toHaveLength(500);
+  });
 });
 
 describe("a column of the grower's own", () => {

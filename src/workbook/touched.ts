@@ -18,55 +18,82 @@ const revenueTables = new Set(["Crops", "Fields", "Harvest", "Stand counts"]);
 export function problemsBySubject(season: Season, all: readonly Problem[]): (subject: Subject) => readonly Problem[] {
   const problems = toFix(all);
   if (problems.length === 0) return () => problems;
-  const fieldsOfCrop = (crop: string) => season.fields.filter((field) => field.crop === crop);
+  const reach = reachOf(season);
+  const groups = groupsOf(problems, season).map(({ touches, spreads, positions }) => ({ reached: reach(touches, spreads), positions }));
+  const ofFarm = problems.filter(({ touches }) => touches.length === 0 || touches.some(({ of }) => of !== "change"));
+  const ofAll = groups.filter(({ reached }) => reached === "all");
+  const bySubject = new Map<string, Group[]>();
+  for (const group of groups) {
+    if (group.reached === "all") continue;
+    for (const key of group.reached) {
+      const groupsHere = bySubject.get(key);
+      if (groupsHere === undefined) bySubject.set(key, [group]);
+      else groupsHere.push(group);
+    }
+  }
+  // Many subjects have the same groups.
+  const known = new Map<string, readonly Problem[]>();
+  return (subject) => {
+    if (subject.of === "farm") return ofFarm;
+    const sold = subject.of === "change" ? soldBy(season, subject.name) : [];
+    const own = new Set([...ofAll, ...[keyOf(subject), ...sold].flatMap((key) => bySubject.get(key) ?? [])]);
+    const key = [...own].map(({ positions }) => positions[0]).join();
+    let found = known.get(key);
+    if (found === undefined) {
+      // In the order of the problems; each is in one group alone.
+      const positions = Uint32Array.from([...own].flatMap((group) => group.positions)).sort();
+      known.set(key, (found = Array.from(positions, (position) => problems[position]!)));
+    }
+    return found;
+  };
+}
+
+/** How far the problems of a table reach beyond what they touch. */
+type Spreads = "revenue" | "use" | "otherwise";
+
+/** Problems that touch the same, by their places in the list: a wrong setting makes a hundred thousand of one sort. */
+type Group = { readonly reached: ReadonlySet<string> | "all"; readonly positions: readonly number[] };
+
+function groupsOf(problems: readonly Problem[], { items, otherCosts }: Season) {
+  const byRevenue = items.some((item) => item.charged === "by revenue") || otherCosts.some((cost) => cost.by === "revenue");
+  const groups = new Map<string, { readonly touches: readonly Subject[]; readonly spreads: Spreads; readonly positions: number[] }>();
+  problems.forEach(({ touches, at }, position) => {
+    const spreads = byRevenue && revenueTables.has(at.table) ? "revenue" : at.table === "Applications" ? "use" : "otherwise";
+    const key = `${spreads}\n${touches.map(keyOf).join("\n")}`;
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, { touches, spreads, positions: [position] });
+    else group.positions.push(position);
+  });
+  return [...groups.values()];
+}
+
+/** All that rests on what is touched, as keys; "all" where that is everything. */
+function reachOf(season: Season): (touches: readonly Subject[], spreads: Spreads) => ReadonlySet<string> | "all" {
   const cropOfField = new Map(season.fields.map((field) => [field.name, field.crop]));
-  const chargedAsUsed = new Set(season.items.filter((item) => item.charged === "as used").map((item) => item.name));
-  const byRevenue = season.items.some((item) => item.charged === "by revenue") || season.otherCosts.some((cost) => cost.by === "revenue");
-  const usedIn = usersOfItems(season);
-  // In the order of the problems, each but once.
-  const bySubject = new Map<string, Problem[]>();
-  const mark = (key: string, problem: Problem) => {
-    const marked = bySubject.get(key);
-    if (marked === undefined) bySubject.set(key, [problem]);
-    else if (marked.at(-1) !== problem) marked.push(problem);
-  };
-  const markField = (name: string, problem: Problem) => {
-    mark(`field ${name}`, problem);
-    const crop = cropOfField.get(name);
-    if (crop !== undefined) mark(`crop ${crop}`, problem);
-  };
-  const workedBy = fieldsOfMachines(season);
+  const asUsed = new Set(season.items.filter((item) => item.charged === "as used").map((item) => item.name));
+  const [usedIn, workedBy] = [usersOfItems(season), fieldsOfMachines(season)];
   const names = (of: Subject["of"], all: readonly { readonly name: string }[]) => all.map(({ name }) => `${of} ${name}`);
   const known = new Set([...names("field", season.fields), ...names("crop", season.crops), ...names("item", season.items), ...names("machine", season.machines ?? [])]);
   // Of what is not in the season at all nobody can say how far it would reach.
   const isLost = (subject: Subject) => subject.of !== "farm" && subject.of !== "change" && !known.has(keyOf(subject));
-  const movesRevenue = (subject: Subject, { at }: Problem) => byRevenue && (subject.of === "field" || subject.of === "crop") && revenueTables.has(at.table);
-  /** What touches all is kept once, however many subjects there are. */
-  const ofAll: Problem[] = [];
-  const ofFarm: Problem[] = [];
-  const position = new Map(problems.map((problem, index) => [problem, index]));
-  for (const problem of problems) {
-    if (problem.touches.length === 0 || problem.touches.some(({ of }) => of !== "change")) ofFarm.push(problem);
-    if (problem.touches.some((subject) => subject.of === "farm" || isLost(subject) || movesRevenue(subject, problem))) {
-      ofAll.push(problem);
-      continue;
-    }
-    for (const subject of problem.touches) {
-      mark(keyOf(subject), problem);
-      if (subject.of === "field") markField(subject.name, problem);
-      else if (subject.of === "crop") for (const field of fieldsOfCrop(subject.name)) mark(`field ${field.name}`, problem);
-      // How much of an item is used in one field changes no other field's cost, unless the item is charged as bought.
-      else if (subject.of === "item" && !(problem.at.table === "Applications" && chargedAsUsed.has(subject.name))) for (const field of usedIn.get(subject.name)!) markField(field, problem);
-      else if (subject.of === "machine") for (const field of workedBy.get(subject.name) ?? []) markField(field, problem);
-    }
-  }
-  return (subject) => {
-    if (subject.of === "farm") return ofFarm;
-    const sold = subject.of === "change" ? soldBy(season, subject.name) : [];
-    const own = [keyOf(subject), ...sold].flatMap((key) => bySubject.get(key) ?? []);
-    if (own.length === 0) return ofAll;
-    return [...new Set([...ofAll, ...own])].sort((a, b) => position.get(a)! - position.get(b)!);
+  const andCrop = (field: string): readonly string[] => {
+    const crop = cropOfField.get(field);
+    return crop === undefined ? [`field ${field}`] : [`field ${field}`, `crop ${crop}`];
   };
+  const beyond = (subject: Subject, spreads: Spreads): readonly string[] => {
+    switch (subject.of) {
+      case "field": return andCrop(subject.name);
+      case "crop": return season.fields.filter((field) => field.crop === subject.name).map((field) => `field ${field.name}`);
+      // How much of an item is used in one field changes no other field's cost, unless the item is charged as bought.
+      case "item": return spreads === "use" && asUsed.has(subject.name) ? [] : [...usedIn.get(subject.name)!].flatMap(andCrop);
+      case "machine": return [...(workedBy.get(subject.name) ?? [])].flatMap(andCrop);
+      case "farm": case "change": return [];
+    }
+  };
+  const isOfAll = (subject: Subject, spreads: Spreads) =>
+    subject.of === "farm" || isLost(subject) || (spreads === "revenue" && (subject.of === "field" || subject.of === "crop"));
+  return (touches, spreads) => touches.some((subject) => isOfAll(subject, spreads))
+    ? "all" : new Set(touches.flatMap((subject) => [keyOf(subject), ...beyond(subject, spreads)]));
 }
 
 /** The field or crop whose grain a change sells, as a key. */
