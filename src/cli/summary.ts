@@ -12,7 +12,10 @@ const dash = "–";
 const row = (name: string, cells: readonly string[]): string => (name.padEnd(first) + cells.map((cell) => cell.padStart(wide)).join("")).trimEnd();
 const shown = (value: Decimal | null, how: (value: Decimal) => Decimal, places: 0 | 1 | 2): string => (value === null ? dash : grouped(how(value).toFixed(places)));
 /** 60,000.50 for 60000.50. */
-const grouped = (digits: string): string => digits.replace(/(?<!\.\d*)\B(?=(\d{3})+(?!\d))/g, ",");
+const grouped = (digits: string): string => {
+  const [whole = "", ...places] = digits.split(".");
+  return [whole.replace(/\B(?=(\d{3})+$)/g, ","), ...places].join(".");
+};
 const moneyText = (value: Decimal | null): string => shown(value, shownMoney, 2);
 
 /** A page for people: every crop, then what is still to be bought. Problems are told apart from it. */

@@ -55,7 +55,7 @@ function remembered(known: Map<ItemUnits, Map<string, Factor>>, units: ItemUnits
 }
 
 /** One of what is named: bags and bag, boxes and box are the same pack. */
-const singular = (name: string): string => plain(name).replace(/(?<=x|ch|sh|ss)es$|s$/, "");
+const singular = (name: string): string => plain(name).replace(/(x|ch|sh|ss)es$|s$/, "$1");
 
 function quantityFactor({ item, density }: ItemUnits, typed: string): Factor {
   const packed = !item.packSize.eq(one) || item.packName !== item.unit.name;

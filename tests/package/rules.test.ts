@@ -107,6 +107,10 @@ describe("the rules of lint", () => {
     expect(complaints("src/host/excel/fine.ts", code)).toHaveLength(0);
   });
 
+  it.each(["src/core/breach.ts", "src/workbook/breach.ts", "src/pane/breach.tsx", "src/host/excel/breach.ts"])("keep look-behind out of regular expressions in %s", (file) => {
+    expect(complaints(file, "const a = /(?<=x)es$/; const b = new RegExp(`(?<![0-9])${a}`); const c = /(?<year>a)(?=b)/;")).toHaveLength(2);
+  });
+
   it("keep scrollIntoView out of the pages, which moves where the next Tab begins", () => {
     for (const file of ["src/desk/breach.tsx", "src/pane/breach.tsx"]) expect(complaints(file, "tab?.scrollIntoView({ block: 'nearest' });")).toHaveLength(1);
   });

@@ -29,6 +29,12 @@ const noScrollIntoView = [{
   selector: "MemberExpression[property.name='scrollIntoView']", message: "Scroll the box itself (src/desk/scrolledTo.ts): scrollIntoView moves where the next Tab begins.",
 }];
 
+/** A regular expression that looks behind stops the pane before it starts in the browser part of Excel on older Macs. */
+const noLookBehind = [{
+  selector: "Literal[regex.pattern=/\\(\\?<[=!]/], TemplateElement[value.raw=/\\(\\?<[=!]/]",
+  message: "No look-behind in a regular expression: Excel on older Macs cannot start with it.",
+}];
+
 export default tseslint.config(
   { ignores: ["dist/", "node_modules/", "coverage/", ".tmp/", ".dependency-cruiser-cache/"] },
   {
@@ -52,14 +58,14 @@ export default tseslint.config(
       "react-hooks/rules-of-hooks": "error",
       "react-hooks/exhaustive-deps": "error",
       "no-restricted-globals": ["error", ...officeGlobals],
-      "no-restricted-syntax": ["error", ...officeTypes, ...noScrollIntoView],
+      "no-restricted-syntax": ["error", ...officeTypes, ...noScrollIntoView, ...noLookBehind],
       "no-console": ["error", { allow: ["error"] }],
       "no-eval": "error",
       eqeqeq: "error",
     },
   },
-  { files: ["src/host/excel/**", "src/functions/**"], rules: { "no-restricted-globals": "off", "no-restricted-syntax": "off" } },
-  { files: ["src/core/**/*.ts"], ignores: ["**/*.test.ts"], rules: { "no-restricted-syntax": ["error", ...officeTypes, ...decimalsOnly] } },
+  { files: ["src/host/excel/**", "src/functions/**"], rules: { "no-restricted-globals": "off", "no-restricted-syntax": ["error", ...noLookBehind] } },
+  { files: ["src/core/**/*.ts"], ignores: ["**/*.test.ts"], rules: { "no-restricted-syntax": ["error", ...officeTypes, ...decimalsOnly, ...noLookBehind] } },
   // Scripts and tests may print.
   { files: ["tests/**", "shared/**"], rules: { "no-console": "off", "no-restricted-globals": "off", "no-restricted-syntax": "off" } },
 );

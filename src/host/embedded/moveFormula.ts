@@ -17,7 +17,7 @@ export function moveFormula(formula: string, by: Moved): string {
 }
 
 /** Texts, quoted sheet names, bracketed table references (one level within another), words that only contain a reference, references. */
-const parts = /"(?:[^"]|"")*"|'(?:[^']|'')*'|\[(?:[^[\]]|\[[^\]]*\])*\]|(?<![\w.$])(\$?[A-Za-z]{1,3})(\$?\d{1,7})(?![\w.(!])|[\w.]+/g;
+const parts = /"(?:[^"]|"")*"|'(?:[^']|'')*'|\[(?:[^[\]]|\[[^\]]*\])*\]|(\$?[A-Za-z]{1,3})(\$?\d{1,7})(?![\w.(!])|[\w.$]+/g;
 
 function columnMoved(name: string, by: number): string | null {
   const column = [...name.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) + by;

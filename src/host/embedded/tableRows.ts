@@ -126,7 +126,7 @@ function withLongerTable(state: State, table: TableEntry, more: number): State {
   const isOfTable = (on: string, each: Area) => on.toLowerCase() === sheet.toLowerCase() && each.left >= area.left && each.right <= area.right;
   const isTotals = (row: number) => totalsRows > 0 && row === area.bottom;
   const rows = [body.bottom + 1, area.bottom + 1];
-  const concerned = new RegExp(`(?<![0-9])(?:${rows.join("|")})(?![0-9])`);
+  const concerned = new RegExp(`(?:^|[^0-9])(?:${rows.join("|")})(?![0-9])`);
   const referring = changedEverywhere(state, {
     mayConcern: (formula) => concerned.test(formula),
     area: (on, each) => {

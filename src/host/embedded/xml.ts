@@ -68,7 +68,8 @@ export const escapeText = (text: string): string => text
   .replace(/_(?=x[0-9a-f]{4}_)/gi, "_x005F_")
   .replace(/[&<>]/g, (mark) => (mark === "&" ? "&amp;" : mark === "<" ? "&lt;" : "&gt;"))
   .replace(/[\u0000-\u0008\u000b-\u001f]/g, (control) => `_x${control.charCodeAt(0).toString(16).padStart(4, "0").toUpperCase()}_`)
-  .replace(/[\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g, "\ufffd");
+  // A whole pair is matched first, and stays.
+  .replace(/[\ud800-\udbff][\udc00-\udfff]|[\ufffe\uffff\ud800-\udfff]/g, (sign) => (sign.length === 2 ? sign : "\ufffd"));
 
 export const escapeAttribute = (text: string): string => escapeText(text).replaceAll("\"", "&quot;").replaceAll("\n", "&#10;");
 
