@@ -77,7 +77,7 @@ function costsAsUsed(book: ItemBook, daysOut: DaysOut): ReadonlyMap<string, Stag
   const { item: { kind, name }, bought } = book;
   const [atPlan, atBest, daysBought] = [plannedPrice(book), bestPrice(book), averageDays(bought)];
   const cost = (amount: Money, moneyDays: Decimal, entries: Entries): readonly Cost[] => [{ kind, name, cash: true, amount, moneyDays, entries }];
-  return new Map(book.uses.map((use) => {
+  return new Map(book.uses.filter((use) => isCharged(book.item, use.facts)).map((use) => {
     const { facts, work } = use;
     const share = costShare(book.item, facts);
     const ours = (price: Decimal) => (share === one ? price : price.times(share));
@@ -126,6 +126,7 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
     const by = charged === "by revenue" ? "revenue" : "acres";
     const days = moneyDays.div(amount);
     return splitToTheCent(amount, sharingWeights(facts, by, stage)).map((part, index) => {
+      if (!isCharged(book.item, facts[index]!)) return none;
       const ours = money(part.times(costShare(book.item, facts[index]!)));
       return [{ kind, name, cash: true, amount: ours, moneyDays: ours.times(days), entries }];
     });
@@ -133,6 +134,9 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
   const [inPlan, inOutlook, inFinal] = [shared("plan"), shared("outlook"), shared("final")];
   return new Map(facts.map(({ field }, index) => [field.name, { plan: inPlan[index]!, outlook: inOutlook[index]!, final: inFinal[index]! }]));
 }
+
+/** Whether a field bears an item; what machine rows compute for it already is not charged again. */
+export const isCharged = ({ unchargedIn }: Item, { field }: FieldFacts): boolean => unchargedIn?.has(field.name) !== true;
 
 /** The operator's part of what an item costs: a landlord bears the rest, on crop-shared land only. */
 const costShare = (item: Item, { field }: FieldFacts): Decimal => (field.tenure === "crop share" ? item.operatorCostShare : one);

@@ -94,6 +94,8 @@ export type Item = {
   readonly charged: Charging;
   /** The operator's share of this item's cost on crop-shared fields; 1 elsewhere and where nothing is said. */
   readonly operatorCostShare: Share;
+  /** The fields in which something else counts this cost already, machine rows for one: it is shown there and not charged. */
+  readonly unchargedIn?: ReadonlySet<string>;
   readonly sitesOfAction: string | null;
   readonly source: EntryRef;
 };

@@ -1,7 +1,7 @@
 /** What is wrong between entries that are each right in themselves. */
 import { zero } from "../core/decimal";
 import type { EntryRef } from "../core/row";
-import type { Application, Item, Operation, Season } from "../core/season";
+import type { Application, Operation, Season } from "../core/season";
 import { fieldStands } from "../core/stand/fieldStand";
 import { boughtByItem, nothingBought } from "../core/purchases";
 import type { OutlookRefusal } from "../core/stand/yieldOutlook";
@@ -10,7 +10,7 @@ import { shownMoney } from "./shown";
 
 /** All of them, in the order of the tables that they point at. */
 export const crossChecks = (season: Season): readonly Problem[] => [
-  ...priceProblems(season), ...returnProblems(season), ...fuelProblems(season), ...dateProblems(season), ...farDates(season), ...standProblems(season),
+  ...priceProblems(season), ...returnProblems(season), ...dateProblems(season), ...farDates(season), ...standProblems(season),
 ];
 
 const placeOf = ({ table, row }: EntryRef, column?: string) => ({ table, row, ...(column === undefined ? {} : { column }) });
@@ -51,16 +51,6 @@ function returnProblems({ items, purchases }: Season): readonly Problem[] {
 
 const subjectOf = ({ target }: Pick<Application | Operation, "target">): Subject =>
   "field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop };
-
-/** Fuel or repairs charged by the hour of a machine, and once more as they are bought. */
-function fuelProblems({ items, operations, purchases }: Season): readonly Problem[] {
-  if (!operations.some((operation) => operation.cost.basis === "machine")) return [];
-  const bought = new Set(purchases.map((purchase) => purchase.item));
-  const twice = (item: Item) => (item.kind === "fuel" || item.kind === "repairs") && item.charged !== "as used" && bought.has(item.name);
-  return items.filter(twice).map((item) => ({
-    code: "fuel-twice", at: placeOf(item.source, "Charged"), found: item.name, like: item.charged.replace("by ", ""), touches: [{ of: "farm" }],
-  }));
-}
 
 /** Entries on which interest by date cannot be charged, because nothing says when they are paid. */
 function dateProblems({ settings, operations, otherCosts, applications, purchases }: Season): readonly Problem[] {

@@ -26,7 +26,7 @@ export const problemCodes = [
   // Entries that do not go together.
   "setting-unknown", "interest-incomplete", "no-price", "no-plan-price", "nothing-bought", "date-missing", "year-missing", "date-far", "fuel-twice", "stand-outside-table",
   "machine-zero", "stand-table-unknown", "stand-table-crop", "stand-table-fault",
-  "line-twice",
+  "line-twice", "entry-beside", "cost-twice", "tractor-disagrees", "tractor-unnamed",
 ] as const;
 export type ProblemCode = (typeof problemCodes)[number];
 

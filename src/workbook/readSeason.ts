@@ -10,6 +10,7 @@ import { ItemConverter } from "./itemUnits";
 import type { Place, Problem } from "./problem";
 import { publishedStandTables } from "./publishedStandTables";
 import type { SeasonReading } from "./seasonReport";
+import { settled } from "./settle";
 import { Names, TableReader, type Style } from "./tableReader";
 import { readChanges } from "./tables/changes";
 import { readCrops } from "./tables/crops";
@@ -59,7 +60,7 @@ export function readSeason(content: WorkbookContent): SeasonReading {
   const places = new Places(fieldNames, cropNames, fields);
   const converter = new ItemConverter(settings.areaUnit);
   const standTables = readOwnStandTables(own, { settings, crops, style, setting: settingPlace(tables.get("Season"), "Stand response") });
-  const season: Season = {
+  const read: Season = {
     settings, crops, fields, machines, standTables: standTables.tables, published: publishedStandTables, items: units.map(({ item }) => item),
     purchases: from("Purchases", (table) => readPurchases(table, itemNames, byItem, converter)),
     applications: from("Applications", (table) => readApplications(table, places, itemNames, byItem, converter)),
@@ -72,10 +73,11 @@ export function readSeason(content: WorkbookContent): SeasonReading {
     harvest: from("Harvest", (table) => readHarvest(table, fieldNames, byField, byCrop)),
     changes: from("Changes", (table) => readChanges(table, places, { crops, fields, settings })),
   };
+  const { season, problems: settledProblems } = settled(read);
   const missing = needed.filter((name) => !tables.has(name)).map((name): Problem => ({ code: "table-missing", at: { table: name }, found: "", touches: [{ of: "farm" }] }));
   const headings = [...tables].flatMap(([name, raw]) => headingProblems(name, raw));
   const all = [
-    ...missing, ...tableProblems, ...headings, ...settingProblems, ...standTables.problems, ...[...readers.values()].flatMap((reader) => reader.problems), ...crossChecks(season),
+    ...missing, ...tableProblems, ...headings, ...settingProblems, ...standTables.problems, ...[...readers.values()].flatMap((reader) => reader.problems), ...settledProblems, ...crossChecks(season),
   ];
   const problems = inOrder(all.filter((problem) => !namesWhatWasLost(problem, missing)));
   const withPlaces = [...tables.values(), ...own, ...content.tables.filter(({ name }) => plain(name) === plain(matchesTable))];

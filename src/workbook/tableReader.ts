@@ -14,7 +14,7 @@ import { nearest, plain, plainHeading, plainWord } from "./words";
 
 export type Style = NumberStyle & DateStyle;
 type Fault = Omit<Problem, "at" | "touches"> & { readonly column: string | undefined };
-type More = Pick<Problem, "choices" | "like">;
+type More = Pick<Problem, "choices" | "like" | "other">;
 
 export type Range = "any" | "zero or more" | "above zero";
 
@@ -176,6 +176,11 @@ export class Row {
     // The row that defines it is at fault; that is told there.
     this.lost = true;
     return null;
+  }
+
+  /** Notes that an entry gives way to another of the same row, where both are filled: the other counts. */
+  besides(column: string, counting: string): void {
+    if (this.text(column) !== null && !this.isFaulty(column)) this.fault("entry-beside", column, { other: { ...this.source, column: counting } });
   }
 
   /** Whether a fault of this cell is noted that leaves it without a value. */

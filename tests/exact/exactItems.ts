@@ -51,7 +51,8 @@ export function itemCosts(season: Season, account: ItemAccount, stage: Stage): r
   const planPrice = planned ?? paid ?? zero;
   const bestPrice = paid ?? planned ?? zero;
   const cost = (field: Field, amount: Fraction, days: Fraction): Cost => {
-    const borne = times(amount, operatorPart(item, field));
+    // Where something else counts it, nothing is charged.
+    const borne = item.unchargedIn?.has(field.name) === true ? zero : times(amount, operatorPart(item, field));
     return { field: field.name, kind: item.kind, amount: borne, perUnit: zero, loan: { amount: borne, amountDays: times(borne, days) } };
   };
   if (item.charged === "as used") {

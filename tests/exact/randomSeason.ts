@@ -65,7 +65,8 @@ const item = (name: string): Arbitrary<Omit<Item, "source">> => fc.record({
   packName: fc.constant("pack"), packSize: fc.constantFrom("1", "2.5", "7", "80000").map(itemQuantity), unit: fc.constant(measureNamed("lb")!),
   planPricePerPack: perhaps(cents(400).map(money)), charged: fc.constantFrom("as used", "as used", "by acres", "by revenue"),
   operatorCostShare: fc.oneof(fc.constant(share("1")), decimal(0, 1, 2).map(share)), sitesOfAction: fc.constant(null),
-});
+  uncharged: fc.oneof({ weight: 4, arbitrary: fc.constant([]) }, { weight: 1, arbitrary: fc.subarray([...fieldNames]) }),
+}).map(({ uncharged, ...rest }) => (uncharged.length === 0 ? rest : { ...rest, unchargedIn: new Set<string>(uncharged) }));
 
 /** One purchase in four is a return. */
 const purchase = (items: readonly string[]): Arbitrary<Omit<Purchase, "source">> => fc.record({

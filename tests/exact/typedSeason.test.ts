@@ -33,9 +33,19 @@ const asTyped = (season: Season): Season => {
   return { ...season, settings: { ...season.settings, operatingInterest: operatingInterest?.rate.isZero() ? null : operatingInterest } };
 };
 
+/** Two entries that would count one cost twice are told elsewhere: here no fuel is bought and also among the other costs. */
+function countedOnce(season: Season): Season {
+  const isBought = season.items.some(({ kind, name }) => kind === "fuel" && season.purchases.some(({ item }) => item === name));
+  return {
+    ...season, items: season.items.map(({ unchargedIn: _uncharged, ...item }) => item),
+    otherCosts: season.otherCosts.map((cost) => (isBought && cost.kind === "fuel" ? { ...cost, kind: "supplies" } : cost)),
+  };
+}
+
 describe("a season typed into a workbook", () => {
   it.each([["growing", growingSeason], ["harvested", harvestedSeason]] as const)("is read as it was meant (%s)", { timeout: 900_000 }, (sort, seasons) => {
-    judge(`typed workbooks of ${sort} seasons`, fc.tuple(seasons, fc.nat(), fc.boolean(), fc.constantFrom("1900", "1904")), ([season, seed, comma, dates]) => {
+    judge(`typed workbooks of ${sort} seasons`, fc.tuple(seasons, fc.nat(), fc.boolean(), fc.constantFrom("1900", "1904")), ([random, seed, comma, dates]) => {
+      const season = countedOnce(random);
       const content = typedSeason(season, new Habits(seed, comma, dates));
       return [...differences(readSeason(content).season, asTyped(season), "season")];
     });

@@ -72,6 +72,13 @@ Machines
 | Planter | 100000 | 10 | 30 | 5 | 0.5 | 4 | 20 | 4% |
 `;
 
+/** Machines pulled by the tractors given as name, list price and years kept. */
+const tractors = (...cells: readonly string[]) => `
+Machines
+| Machine | List price | Years kept | Width | Speed | Labour per hour | Real interest rate | Tractor | Tractor list price | Tractor years kept |
+${cells.map((cell, index) => `| Implement ${index + 1} | 100000 | 10 | 30 | 5 | 20 | 4% ${cell}`).join("\n")}
+`;
+
 export const cases: readonly ProblemCase[] = [
   { code: "table-missing", slip: "has no fields at all", workbook: crops, at: ["Fields"] },
   { code: "column-missing", slip: "renamed a heading", workbook: farm.replace("Yield goal", "Target"), at: ["Fields", undefined, "Yield goal"] },
@@ -143,4 +150,8 @@ export const cases: readonly ProblemCase[] = [
   { code: "stand-table-crop", slip: "has a table of yields that names no crop", workbook: `${season("| Stand response | Own_yields |").replace("| Corn | bu | 4 |", "| Corn | bu | 4 |\n| Oats | bu | 3 |")}\nOwn_yields\n| Planted | 20000 | 30000 |\n| 2031-05-01 | 80 | 100 |`, at: ["Own_yields"], found: "Own_yields" },
   { code: "stand-table-fault", slip: "has words in a table of yields", workbook: `${season("| Stand response | Own_yields |")}\nOwn_yields\n| Planted | 20000 | 30000 |\n| 2031-05-01 | poor | 100 |`, at: ["Own_yields", 1, "20000"], found: "poor" },
   { code: "line-twice", slip: "entered an invoice line twice", workbook: purchase("| 2031-04-01 | Urea | 100 | lb | 0.3 | |\n| 2031-04-01 | Urea | 100 | lb | | 30 |"), at: ["Purchases", 2], found: "Urea" },
+  { code: "entry-beside", slip: "typed a rate beside a machine", workbook: operation("| Alder | Planting | | 22 | | Planter | 2031-05-01 | plan |", farm + planter), at: ["Operations", 1, "Rate"], found: "22" },
+  { code: "cost-twice", slip: "entered fuel as another cost beside machines that burn it", workbook: `${operation("| Alder | Planting | | | | Planter | 2031-05-01 | plan |", farm + planter)}\nOther costs\n| Item | Kind | Amount | Basis |\n| Diesel | fuel | 20 | per acre |`, at: ["Other costs", 1, "Kind"], found: "fuel" },
+  { code: "tractor-disagrees", slip: "gave one tractor two list prices", workbook: farm + tractors("| Big one | 200000 | 10 |", "| Big one | 210000 | 10 |"), at: ["Machines", 2, "Tractor list price"], found: "210000" },
+  { code: "tractor-unnamed", slip: "left the tractor's name out", workbook: farm + tractors("| | 200000 | |"), at: ["Machines", 1, "Tractor list price"], found: "200000" },
 ];

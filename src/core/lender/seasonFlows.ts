@@ -3,7 +3,7 @@ import { Decimal, one, sum, zero } from "../decimal";
 import { fieldFacts, type FieldFacts } from "../fieldFacts";
 import type { SeasonFigures } from "../seasonFigures";
 import { countsIn, type Kind } from "../kinds";
-import { bestPrice, itemBooks, quantityOf, type ItemBook } from "../itemCosts";
+import { bestPrice, isCharged, itemBooks, quantityOf, type ItemBook } from "../itemCosts";
 import { partsOf, workAt } from "../operationCosts";
 import { boughtByItem } from "../purchases";
 import type { IsoDate } from "../row";
@@ -72,7 +72,8 @@ function itemFlows(season: Season, facts: readonly FieldFacts[]): readonly Flow[
 
 /** What the rest of the plan takes beyond what is bought, in the months of its applications. */
 function stillToBuy(book: ItemBook): readonly Flow[] {
-  const { item, bought, uses } = book;
+  const { item, bought } = book;
+  const uses = book.uses.filter(({ facts }) => isCharged(item, facts));
   const asUsed = item.charged === "as used";
   const used = asUsed ? quantityOf(uses, "done") : zero;
   const needed = quantityOf(uses, asUsed ? "left" : "planned");

@@ -114,7 +114,7 @@ describe("the land of a field", () => {
   };
 
   it("follows from a share, a rent or neither where no tenure is said", () => {
-    expect([land("| | |"), land("| 250 | |"), land("| 0 | |"), land("| | | 60"), land("| 100 | | 60"), land("| | 180 | 100")]).toEqual([["owned"], ["cash rent"], ["owned"], ["crop share"], ["crop share"], ["owned"]]);
+    expect([land("| | |"), land("| 250 | |"), land("| 0 | |"), land("| | | 60"), land("| 100 | | 60"), land("| | 180 | 100")]).toEqual([["owned"], ["cash rent"], ["owned"], ["crop share"], ["crop share", "tenure-conflict Rent per acre"], ["owned"]]);
   });
 
   it("is told where what is entered does not go together", () => {

@@ -38,7 +38,9 @@ function landOf(row: Row): Pick<Field, "tenure" | "rentPerArea" | "landChargePer
   const part = row.share("Operator share of crop");
   const shared = part !== null && part.lt("1");
   const tenure = row.choice("Tenure", tenures) ?? (shared ? "crop share" : rent !== null && !rent.isZero() ? "cash rent" : "owned");
-  const conflict = (column: string, like: string) => row.fault("tenure-conflict", column, { like });
+  const conflict = (column: string, like: string, other = "Tenure") => row.fault("tenure-conflict", column, { like, other: { ...row.source, column: other } });
+  const rentBeside = tenure === "crop share" && rent !== null && !rent.isZero();
+  if (rentBeside) conflict("Rent per acre", "the field is crop-shared, and a rent is entered; the share counts and the rent is left aside", "Operator share of crop");
   if (tenure === "owned" && rent !== null && !rent.isZero()) conflict("Rent per acre", "the field is owned, and a rent is entered");
   if (tenure !== "owned" && charge !== null && !charge.isZero()) conflict("Land charge per acre", "the field is rented, and a charge for owned land is entered");
   if (tenure !== "crop share" && shared) conflict("Operator share of crop", `the field is ${tenure === "owned" ? "owned" : "rented for cash"}, and the operator has only a share of the crop`);
@@ -46,6 +48,6 @@ function landOf(row: Row): Pick<Field, "tenure" | "rentPerArea" | "landChargePer
   if (tenure === "crop share" && part === null && !row.isFaulty("Operator share of crop")) row.fault("share-missing", "Operator share of crop");
   return {
     tenure, operatorShare: share(part ?? one),
-    rentPerArea: rent === null ? null : moneyPerArea(rent), landChargePerArea: charge === null ? null : moneyPerArea(charge),
+    rentPerArea: rent === null || rentBeside ? null : moneyPerArea(rent), landChargePerArea: charge === null ? null : moneyPerArea(charge),
   };
 }

@@ -34,11 +34,13 @@ function costOf(row: Row, machines: Names): Operation["cost"] | null {
   const machine = row.text("Machine");
   if (machine !== null) {
     const named = row.needName("Machine", machines);
+    for (const column of ["Rate", "Hours"]) row.besides(column, "Machine");
     return named === null ? null : { basis: "machine", machine: named };
   }
   const rate = row.number("Rate");
   if (rate === null) return row.lose("cost-missing");
   const basis = basisOf(row, operationBases) ?? "per acre";
+  if (basis !== "per hour") row.besides("Hours", "Basis");
   if (basis === "per acre") return { basis, rate: moneyPerArea(rate) };
   if (basis === "lump sum") return { basis, rate: money(rate) };
   const hours = row.number("Hours");
