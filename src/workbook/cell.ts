@@ -15,6 +15,8 @@ export type RawTable = {
   readonly body: SheetPlace;
   /** Body cells (row, column from 0) whose formula could not be recalculated, so that their value may be old. */
   readonly stale?: readonly { readonly row: number; readonly column: number }[];
+  /** Body cells whose formula has one value in the file and another when it is worked out, with the one that is not counted. */
+  readonly differing?: readonly { readonly row: number; readonly column: number; readonly notCounted: string }[];
 };
 
 export type DateSystem = "1900" | "1904";

@@ -7,7 +7,6 @@
 import { hundred, one, type Decimal } from "../core/decimal";
 import type { EntryRef, IsoDate } from "../core/row";
 import type { Cell, RawTable } from "./cell";
-import type { Column, Range } from "./columns/column";
 import { readDate, type DateStyle } from "./dates";
 import { isBlank, isErrorValue, readNumber, type NumberStyle } from "./numbers";
 import type { Problem, ProblemCode, Subject } from "./problem";
@@ -17,6 +16,8 @@ export type Style = NumberStyle & DateStyle;
 type Fault = Omit<Problem, "at" | "touches"> & { readonly column: string | undefined };
 type More = Pick<Problem, "choices" | "like" | "other">;
 
+export type Range = "any" | "zero or more" | "above zero";
+
 /** The place of each of our columns in a table as it is; columns that are not there are absent. */
 export class TableReader {
   readonly problems: Problem[] = [];
@@ -24,6 +25,9 @@ export class TableReader {
   /** The same by our own spelling, so that a heading is put into plain words once and not for every cell. */
   private readonly asked = new Map<string, number>();
   private readonly stale: ReadonlySet<string>;
+  /** A row that looks blank is none where its formulas could not be worked out. */
+  private readonly staleRows: ReadonlyMap<number, number>;
+  private readonly differing: ReadonlyMap<string, string>;
 
   constructor(readonly name: string, readonly raw: RawTable, readonly style: Style) {
     raw.headers.forEach((heading, index) => {
@@ -31,6 +35,8 @@ export class TableReader {
       if (key !== "" && !this.columns.has(key)) this.columns.set(key, index);
     });
     this.stale = new Set((raw.stale ?? []).map(({ row, column }) => `${row},${column}`));
+    this.staleRows = new Map((raw.stale ?? []).map(({ row, column }) => [row, column]));
+    this.differing = new Map((raw.differing ?? []).map(({ row, column, notCounted }) => [`${row},${column}`, notCounted]));
   }
 
   has(column: string): boolean {
@@ -54,6 +60,17 @@ export class TableReader {
     return this.stale.size > 0 && this.stale.has(`${row},${column}`);
   }
 
+  /** The value that is not counted, of a formula that has one in the file and another when it is worked out. */
+  notCounted(row: number, column: number): string | undefined {
+    return this.differing.size === 0 ? undefined : this.differing.get(`${row},${column}`);
+  }
+
+  private noteUnworked(row: number): void {
+    const column = this.staleRows.get(row);
+    if (column === undefined) return;
+    this.problems.push({ code: "stale-value", at: { table: this.name, row: row + 1, column: this.raw.headers[column]! }, found: "", touches: [{ of: "farm" }] });
+  }
+
   /**
    * Reads every row that is not blank all through. What `read` answers is kept where the row has no fault in a cell that
    * it cannot do without; `touches` says whose figures its faults make uncertain.
@@ -61,7 +78,7 @@ export class TableReader {
   rows<Entry>(read: (row: Row) => Entry | null, touches: (row: Row) => readonly Subject[]): Entry[] {
     const entries: Entry[] = [];
     this.raw.rows.forEach((cells, index) => {
-      if (cells.every(isBlank)) return;
+      if (cells.every(isBlank)) return this.noteUnworked(index);
       const row = new Row(this, cells, index);
       const entry = read(row);
       if (row.faults.length > 0) {
@@ -111,16 +128,6 @@ export class Row {
   text(column: string): string | null {
     const cell = this.filled(column);
     return cell === null ? null : String(cell).trim();
-  }
-
-  /** What a column says in this row; `null` where it is blank, or at fault, which is noted. */
-  of<Value>(column: Column<Value>): Value | null {
-    return column.read(this);
-  }
-
-  /** The same of a column that the row cannot do without. */
-  need<Value>(column: Column<Value>): Value | null {
-    return this.of(column) ?? this.missing(column.heading);
   }
 
   needText(column: string): string | null {
@@ -194,7 +201,7 @@ export class Row {
 
   /** Whether a fault of this cell is noted that leaves it without a value. */
   isFaulty(column: string): boolean {
-    return this.faults.some((fault) => fault.column === column && fault.code !== "stale-value");
+    return this.faults.some((fault) => fault.column === column && fault.code !== "value-differs" && (fault.code !== "stale-value" || fault.found === ""));
   }
 
   /** Loses the row for a cell without a value: one that is blank, or whose fault is noted already. */
@@ -208,12 +215,17 @@ export class Row {
     const at = this.table.indexOf(column);
     if (at < 0) return null;
     const cell = this.cells[at] ?? "";
+    const notCounted = this.table.notCounted(this.index, at);
+    if (notCounted !== undefined) this.faultOnce("value-differs", column, { like: notCounted });
+    const isOld = this.table.isStale(this.index, at);
+    if (isOld && !isErrorValue(cell)) this.faultOnce("stale-value", column);
     if (isBlank(cell)) return null;
-    if (isErrorValue(cell)) {
-      return this.fault("formula-error", column);
-    }
-    if (this.table.isStale(this.index, at) && !this.faults.some((fault) => fault.code === "stale-value" && fault.column === column)) this.fault("stale-value", column);
-    return cell;
+    return isErrorValue(cell) ? this.fault("formula-error", column) : cell;
+  }
+
+  /** A cell may be read more than once. */
+  private faultOnce(code: ProblemCode, column: string, more: More = {}): void {
+    if (!this.faults.some((fault) => fault.code === code && fault.column === column)) this.fault(code, column, more);
   }
 
   private readNumber(column: string, cell: Cell) {

@@ -1,7 +1,12 @@
 /** A small workbook as plain data. Each host's test makes it real in its own way and shows it again as a snapshot. */
 import type { Cell, DateSystem } from "../../src/workbook/cell";
 
-export type Fixture = { readonly dateSystem?: DateSystem; readonly sheets: readonly FixtureSheet[] };
+export type Fixture = {
+  readonly dateSystem?: DateSystem;
+  readonly sheets: readonly FixtureSheet[];
+  /** The file asks for all formulas to be worked out as it is opened, because the program that wrote it worked none out. */
+  readonly asksForCalculation?: boolean;
+};
 
 export type FixtureSheet = {
   readonly name: string;

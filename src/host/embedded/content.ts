@@ -31,15 +31,19 @@ function rawTable(state: State, table: TableEntry): RawTable {
 
 const rowsOf = ({ rows }: SheetData, area: Area): readonly (readonly Cell[])[] => rows.valuesOf(area);
 
-function staleIn(state: State, part: string, body: Area): Pick<RawTable, "stale"> {
-  if (state.stale.size === 0) return {};
-  const stale: { row: number; column: number }[] = [];
-  for (const key of state.stale) {
-    if (!key.startsWith(`${part}!`)) continue;
+/** What recalculation has to tell of the cells of a body. */
+function staleIn({ stale, differing }: State, part: string, body: Area): Pick<RawTable, "stale" | "differing"> {
+  const within = (key: string): { row: number; column: number } | null => {
+    if (!key.startsWith(`${part}!`)) return null;
     const at = parseArea(key.slice(part.length + 1))!;
-    if (at.top >= body.top && at.top <= body.bottom && at.left >= body.left && at.left <= body.right) stale.push({ row: at.top - body.top, column: at.left - body.left });
-  }
-  return stale.length === 0 ? {} : { stale };
+    return at.top >= body.top && at.top <= body.bottom && at.left >= body.left && at.left <= body.right ? { row: at.top - body.top, column: at.left - body.left } : null;
+  };
+  const old = [...stale].flatMap((key) => within(key) ?? []);
+  const other = [...differing].flatMap(([key, notCounted]) => {
+    const at = within(key);
+    return at === null ? [] : [{ ...at, notCounted }];
+  });
+  return { ...(old.length === 0 ? {} : { stale: old }), ...(other.length === 0 ? {} : { differing: other }) };
 }
 
 /** The range that a text names, by its address or by a name of the workbook; `null` where there is none. */

@@ -16,7 +16,7 @@ import { PackageEdit } from "./packageParts";
 import type { Engine } from "./recalculation/engine";
 import { savedBytes, savedParts } from "./save";
 import { addressOf, headingsOf, type Picked } from "./selection";
-import { sheetNamed, type State } from "./state";
+import { sheetNamed, stateOf, type State } from "./state";
 import { StyleMaker } from "./styles";
 import { withTableCells } from "./tableCells";
 import { withTableColumn } from "./tableColumns";
@@ -40,7 +40,7 @@ export class EmbeddedWorkbook implements WorkbookHost {
   private picked: Picked | null = null;
 
   constructor(parts: Parts, private readonly options: Options = {}) {
-    this.steps = new WorkbookSteps({ parts, edited: new Map(), touched: false, stale: new Set() }, options.engine ?? null);
+    this.steps = new WorkbookSteps(stateOf(parts), options.engine ?? null);
   }
 
   // The port.

@@ -65,11 +65,6 @@ function valuesOf(data: readonly SheetData[]): FormulaBook["valueAt"] {
   };
 }
 
-/** Whether formulas have to be worked out although nothing has changed: one has no value yet, or the day is in one. */
-export const needsCalculation = (state: State): boolean =>
-  bookOf(state.parts).sheets.some(({ part }) => formulasOf(dataOf(state, part)).some(({ formula, value }) =>
-    value === null || /\b(TODAY|NOW|RAND|RANDBETWEEN|RANDARRAY)\s*\(/i.test(formula)));
-
 /** Whether any cell is a formula. */
 export const hasFormulas = (state: State): boolean => bookOf(state.parts).sheets.some(({ part }) => dataOf(state, part).rows.withFormulas().length > 0);
 
@@ -97,12 +92,15 @@ function changedColumns(old: SheetData | undefined, data: SheetData, row: number
   });
 }
 
-/** The state with formulas' values as they were worked out, and marks on those that may be old; the same state where nothing differs. */
-export function withResults(state: State, { values, stale }: Recalculated): State {
+/** The state with formulas' values as they were worked out, and marks on those that may be old or differ; the same state where nothing is new. */
+export function withResults(state: State, { values, stale, unworked, differing }: Recalculated): State {
   const { sheets } = bookOf(state.parts);
   const key = ({ sheet, row, column }: FormulaPlace) => staleKey(sheets[sheet]!.part, row, column);
-  const marks = new Set(stale.map(key));
-  const isMarkedSo = marks.size === state.stale.size && [...marks].every((mark) => state.stale.has(mark));
+  const marks = {
+    stale: sameOr(state.stale, new Set(stale.map(key))), unworked: sameOr(state.unworked, new Set(unworked.map(key))),
+    differing: sameOr(state.differing, new Map(differing.map((each) => [key(each), textOf(each.notCounted)]))),
+  };
+  const isMarkedSo = marks.stale === state.stale && marks.unworked === state.unworked && marks.differing === state.differing;
   if (values.length === 0 && isMarkedSo) return state;
   const edited = new Map(state.edited);
   const bySheet = new Map<number, CellEdit[]>();
@@ -116,5 +114,13 @@ export function withResults(state: State, { values, stale }: Recalculated): Stat
     const { part } = sheets[sheet]!;
     edited.set(part, withCells(dataOf(state, part), edits, "results"));
   }
-  return { ...state, edited, stale: isMarkedSo ? state.stale : marks };
+  return { ...state, edited, ...marks };
 }
+
+/** The old marks where they are the same, so that a state in which nothing moved stays the same. */
+function sameOr<Marks extends ReadonlySet<string> | ReadonlyMap<string, string>>(old: Marks, found: Marks): Marks {
+  const isSame = old.size === found.size && [...found.keys()].every((each) => old.has(each));
+  return isSame ? old : found;
+}
+
+const textOf = (value: CalculatedValue): string => (isCellError(value) ? value.error : typeof value === "boolean" ? String(value).toUpperCase() : String(value));

@@ -142,7 +142,7 @@ export function setNamesOfSheet(edit: PackageEdit, name: string, wanted: Readonl
 }
 
 /** The list of names, made in its place after the sheets where there is none. */
-function definedNames(root: Element): Element {
+export function definedNames(root: Element): Element {
   const found = children(root, "definedNames")[0];
   if (found !== undefined) return found;
   const list = sibling(root, "definedNames");

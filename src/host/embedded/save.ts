@@ -3,6 +3,7 @@ import { bookOf } from "./book";
 import { isOfType, PackageEdit, relationshipsOf } from "./packageParts";
 import { sheetText } from "./sheetXml";
 import { dataOf, hasFormulas, type State } from "./state";
+import { noteStoredValues } from "./storedValues";
 import { pack, type Parts } from "./zip";
 import { bytesOf, children, first, sibling } from "./xml";
 
@@ -17,6 +18,7 @@ export function savedParts(state: State): Parts {
   if (book.sheets.some((sheet) => hasFormulas(dataOf(state, sheet.part)))) {
     dropChain(edit, book.part);
     calculateOnLoad(edit, book.part);
+    noteStoredValues(edit, state);
   }
   return edit.parts;
 }

@@ -15,9 +15,16 @@ export type State = {
   readonly edited: ReadonlyMap<string, SheetData>;
   /** Whether a cell has changed, so that formulas must be worked out again when Excel opens the file. */
   readonly touched: boolean;
-  /** Formula cells that could not be worked out again after a change, as `part!A1`. */
+  /** Formula cells that could not be worked out again after a change, and those that read one, as `part!A1`. */
   readonly stale: ReadonlySet<string>;
+  /** Those of them that could not be worked out themselves. */
+  readonly unworked: ReadonlySet<string>;
+  /** Formula cells that have one value in the file and another worked out, as `part!A1`, with the one that does not count, as text. */
+  readonly differing: ReadonlyMap<string, string>;
 };
+
+/** A workbook as a file has it, before anything is worked out. */
+export const stateOf = (parts: Parts): State => ({ parts, edited: new Map(), touched: false, stale: new Set(), unworked: new Set(), differing: new Map() });
 
 export const dataOf = (state: State, part: string): SheetData => state.edited.get(part) ?? sheetDataOf(state.parts, part);
 

@@ -1,7 +1,8 @@
-import { changedCells, formulaBook, hasFormulas, needsCalculation, withResults } from "./formulas";
+import { changedCells, formulaBook, hasFormulas, withResults } from "./formulas";
 import type { Engine } from "./recalculation/engine";
 import { Recalculation, type Recalculated } from "./recalculation/recalculation";
 import type { State } from "./state";
+import { storedValues } from "./storedValues";
 
 /** A step keeps only the rows that it changed, but a step that fills a sheet keeps many. */
 const mostSteps = 200;
@@ -24,8 +25,9 @@ export class WorkbookSteps {
 
   constructor(opened: State, engine: Engine | null) {
     this.opened = this.state = this.saved = opened;
-    this.recalculation = new Recalculation(formulaBook(opened), engine);
-    if (needsCalculation(opened)) this.calculate();
+    this.recalculation = new Recalculation(formulaBook(opened), engine, storedValues(opened));
+    // Even where nothing has changed, the file's values are set beside what its formulas work out to.
+    if (hasFormulas(opened)) this.calculate();
   }
 
   /** The workbook as it is. */

@@ -6,8 +6,7 @@ import { cropQuantity, moneyPerUnit, type Points } from "../../core/units";
 import { monthNamed, monthOfYear } from "../dates";
 import type { Subject } from "../problem";
 import type { Names, Row, TableReader } from "../tableReader";
-import { yieldUnitNamed, yieldUnits } from "../yieldUnits";
-import { cropFactor, pointsOf } from "./crops";
+import { cropFactor, cropUnitNamed, pointsOf, yieldUnits } from "./crops";
 
 export function readSales(table: TableReader, names: Names, crops: ReadonlyMap<string, Crop>, seasonYear: string | null): readonly Sale[] {
   if (!table.needs("Crop", "Date", "Quantity", "Price")) return [];
@@ -33,7 +32,7 @@ const named = (of: "crop" | "field", name: string | null): readonly Subject[] =>
 function unitFactor(row: Row, crop: Crop): Decimal | null {
   const typed = row.text("Unit");
   if (typed === null) return one;
-  const unit = yieldUnitNamed(typed);
+  const unit = cropUnitNamed(typed);
   if (unit === null) return row.lose("not-in-list", "Unit", { choices: yieldUnits });
   return cropFactor(unit, crop) ?? row.lose("weight-missing", "Unit");
 }

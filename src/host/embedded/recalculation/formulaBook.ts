@@ -30,3 +30,14 @@ export type FormulaBook = {
 };
 
 export const isCellError = (value: CalculatedValue | null): value is { readonly error: string } => typeof value === "object" && value !== null;
+
+/** What a file says of the values that it stores for its formulas. */
+export type StoredValues = {
+  /** It asks for all of them to be worked out as it is opened, so none of them says anything. */
+  readonly areToBeWorkedOut: boolean;
+  /** Formulas whose value was old already as the file was saved, because nobody could work them out. */
+  readonly old: readonly FormulaPlace[];
+  /** Formulas count with the digits that they show, so arithmetic alone does not give their value. */
+  readonly areRounded: boolean;
+};
+export const asWorkedOut: StoredValues = { areToBeWorkedOut: false, old: [], areRounded: false };

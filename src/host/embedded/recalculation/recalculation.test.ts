@@ -40,7 +40,7 @@ describe("Recalculation", () => {
   const opened = workbook({ Fields: rows(40, 400, 900) });
 
   it("finds nothing to do in a workbook as it was opened", async () => {
-    expect(await new Recalculation(opened, engineInNode).of(opened, [])).toEqual({ values: [], stale: [] });
+    expect(await new Recalculation(opened, engineInNode).of(opened, [])).toMatchObject({ values: [], stale: [] });
   });
 
   it("gives formulas that read a changed cell their new value", async () => {
@@ -51,7 +51,7 @@ describe("Recalculation", () => {
 
   it("works out formulas that the file has no value for", async () => {
     const found = await new Recalculation(workbook({ Fields: rows(40, null, null) }), engineInNode).of(workbook({ Fields: rows(40, null, null) }), []);
-    expect(found).toEqual({ values: [{ ...at(0, 1, 2), value: 400 }, { ...at(0, 3, 2), value: 900 }], stale: [] });
+    expect(found).toMatchObject({ values: [{ ...at(0, 1, 2), value: 400 }, { ...at(0, 3, 2), value: 900 }], stale: [] });
   });
 
   it("calls everything that reads a changed cell stale where there is no engine, and nothing else", async () => {
@@ -63,7 +63,7 @@ describe("Recalculation", () => {
   it("keeps the value of a formula that the engine does not know, and marks it and its readers once its cells change", async () => {
     const with_ = (acres: number) => workbook({ S: [[acres, f("FARMFUNCTION(A1)", 7), f("B1+A1", 7 + 40)], [1, f("A2+1", 2), ""]] });
     const recalculation = new Recalculation(with_(40), engineInNode);
-    expect(await recalculation.of(with_(40), [])).toEqual({ values: [], stale: [] });
+    expect(await recalculation.of(with_(40), [])).toMatchObject({ values: [], stale: [] });
     const found = await recalculation.of(with_(41), [at(0, 0, 0)]);
     expect(found.values).toEqual([{ ...at(0, 0, 2), value: 48 }]);
     expect(found.stale).toEqual([at(0, 0, 1), at(0, 0, 2)]);
@@ -73,7 +73,7 @@ describe("Recalculation", () => {
     const wrong: Engine = async (request) => (await engineInNode(request)).map((value, index) => (request.formulas[index]!.formula.startsWith("ROUND") ? 1 : value));
     const of = (price: number, more: Rows = []) => workbook({ S: [[price, f("ROUND(A1,2)", 4.13), f("B1*2", 8.26)], ...more] });
     const recalculation = new Recalculation(of(4.125), wrong);
-    expect(await recalculation.of(of(4.125), [])).toEqual({ values: [], stale: [] });
+    expect(await recalculation.of(of(4.125), [])).toMatchObject({ values: [], stale: [] });
     const found = await recalculation.of(of(5.125, [[1, f("ROUND(A1,2)", null), ""]]), [at(0, 0, 0), at(0, 1, 1)]);
     expect(found.values).toEqual([]);
     expect(found.stale).toEqual(expect.arrayContaining([at(0, 0, 1), at(0, 0, 2), at(0, 1, 1)]));
@@ -89,7 +89,23 @@ describe("Recalculation", () => {
     };
     const of = (factor: number) => workbook({ S: [[4.125, f("ROUND(A1,2)", 4.13), f("B1*2", 8.26), factor, f("C1*D1", 8.26)]] });
     const found = await new Recalculation(of(1), spoiling).of(of(10), [at(0, 0, 3)]);
-    expect(found).toEqual({ values: [{ ...at(0, 0, 4), value: 82.6 }], stale: [] });
+    expect(found).toMatchObject({ values: [{ ...at(0, 0, 4), value: 82.6 }], stale: [] });
+  });
+
+  it("says which formulas differ from the file as opened, as long as they have that value", async () => {
+    const wrong: Engine = async (request) => (await engineInNode(request)).map((value, index) => (request.formulas[index]!.formula.startsWith("ROUND") ? 1 : value));
+    const of = (price: number, value = 4.13) => workbook({ S: [[price, f("ROUND(A1,2)", value), f("A1*2", 9)]] });
+    const recalculation = new Recalculation(of(4.125), wrong);
+    expect((await recalculation.of(of(4.125), [])).differing).toEqual([{ ...at(0, 0, 1), notCounted: 1 }, { ...at(0, 0, 2), notCounted: 9 }]);
+    const moved = await recalculation.of(of(5.125), [at(0, 0, 0)]);
+    expect(moved).toMatchObject({ values: [{ ...at(0, 0, 2), value: 10.25 }], stale: [at(0, 0, 1)], differing: [] });
+  });
+
+  it("does not take arithmetic for certain where a file counts with the digits shown", async () => {
+    const of = workbook({ S: [[1.26, f("A1*2", 2.6)]] });
+    const stored = (areRounded: boolean) => new Recalculation(of, engineInNode, { areToBeWorkedOut: false, old: [], areRounded }).of(of, []);
+    expect(await stored(true)).toMatchObject({ values: [], differing: [{ notCounted: 2.52 }] });
+    expect(await stored(false)).toMatchObject({ values: [{ value: 2.52 }], differing: [{ notCounted: 2.6 }] });
   });
 
   it("does not hold the day against the engine", async () => {
@@ -104,7 +120,7 @@ describe("Recalculation", () => {
     const breaking: Engine = () => Promise.reject(new Error("unreachable"));
     const recalculation = new Recalculation(opened, breaking);
     const found = await recalculation.of(workbook({ Fields: rows(41, 400, 900) }), [at(0, 1, 1)]);
-    expect(found).toEqual({ values: [], stale: [at(0, 1, 2), at(0, 3, 2)] });
+    expect(found).toMatchObject({ values: [], stale: [at(0, 1, 2), at(0, 3, 2)] });
     expect(recalculation.fault?.message).toBe("unreachable");
   });
 

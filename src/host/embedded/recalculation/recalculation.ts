@@ -1,15 +1,31 @@
+import { isArithmetic } from "./arithmetic";
 import { CellSet } from "./cellSet";
 import { cellsRead } from "./cellsRead";
 import type { Engine, EngineAnswer } from "./engine";
-import { isCellError, type CalculatedValue, type FormulaBook, type FormulaCell } from "./formulaBook";
+import { asWorkedOut, isCellError, type CalculatedValue, type FormulaBook, type FormulaCell, type StoredValues } from "./formulaBook";
 import { readersOf, staleFormulas } from "./stale";
 import type { FormulaPlace } from "./tableReference";
 import { understoodFormula, type KnownFormula, type UnderstoodFormula } from "./understood";
 
-/** What a calculation found: the formulas whose value is another than the book has, and those whose value may be old. */
+/** What a calculation found. */
 export type Recalculated = {
+  /** The formulas whose value is another than the book has. */
   readonly values: readonly (FormulaPlace & { readonly value: CalculatedValue })[];
+  /** The formulas whose value may be old. */
   readonly stale: readonly FormulaPlace[];
+  /** Those of them that could not be worked out themselves; the others only read one of these. */
+  readonly unworked: readonly FormulaPlace[];
+  /** Formulas for which the file as opened had one value and the engine another, with the one that does not count. */
+  readonly differing: readonly (FormulaPlace & { readonly notCounted: CalculatedValue })[];
+};
+
+/** What the file's own values say of the engine, and the engine of them. */
+type Trust = {
+  /** Formulas that the engine gets wrong, by place and formula, and by formula alone for those elsewhere, such as in new rows of the table. */
+  readonly wrong: ReadonlySet<string>;
+  /** Formulas that keep a value which says nothing. */
+  readonly doubtful: ReadonlySet<string>;
+  readonly differing: ReadonlyMap<string, { readonly file: CalculatedValue; readonly worked: CalculatedValue; readonly counts: "file" | "worked" }>;
 };
 
 /** As long as a formula that the engine has wrong spoils others, they are worked out again without it; after that they all count as wrong. */
@@ -18,19 +34,23 @@ const mostRounds = 6;
 const agreement = 1e-9;
 
 /**
- * Recalculates a workbook as it is edited. The engine is believed only where it gives, for the workbook as it was opened,
- * the values that the file itself has; all other formulas keep their value and are called stale once something that they
- * read has changed. Without an engine that goes for all of them.
+ * Recalculates a workbook as it is edited. The engine is believed where it gives, for the workbook as it was opened, the
+ * values that the file itself has, where the file asks for all to be worked out, and in bare arithmetic, of which there is
+ * one value only; all other formulas keep their value, which is told, and are called stale once something that they read
+ * has changed, and from the start where the file's value says nothing. Without an engine that goes for all of them.
  */
 export class Recalculation {
   private readonly understood = new Map<string, UnderstoodFormula>();
   private surroundings = "";
-  private distrusted: Promise<ReadonlySet<string>> | null = null;
+  private trust: Promise<Trust> | null = null;
+  private readonly old: CellSet;
   /** What went wrong in the engine itself, after which it is not asked any more; null while nothing has. */
   fault: Error | null = null;
 
   /** @param opened the workbook as its file has it */
-  constructor(private readonly opened: FormulaBook, private readonly engine: Engine | null) {}
+  constructor(private readonly opened: FormulaBook, private readonly engine: Engine | null, private readonly stored: StoredValues = asWorkedOut) {
+    this.old = new CellSet(stored.old);
+  }
 
   /** Whether there is an engine to ask. */
   get canWork(): boolean {
@@ -54,14 +74,16 @@ export class Recalculation {
 
   /** What may be old where nothing can be worked out: all that reads a changed cell. */
   withoutEngine(book: FormulaBook, changed: readonly FormulaPlace[]): Recalculated {
-    return { values: [], stale: cellsOf(staleFormulas(this.know(book), changed, () => true)) };
+    const { areToBeWorkedOut } = this.stored;
+    const { roots, all } = staleFormulas(this.know(book), changed, () => true, ({ cell }) => areToBeWorkedOut || this.old.has(cell));
+    return { values: [], stale: cellsOf(all), unworked: cellsOf(roots), differing: [] };
   }
 
   private async worked(engine: Engine, book: FormulaBook, known: readonly KnownFormula[], changed: readonly FormulaPlace[]): Promise<Recalculated> {
-    if (known.length === 0) return { values: [], stale: [] };
-    this.distrusted ??= this.findDistrusted(engine);
-    const distrusted = await this.distrusted;
-    const isHeld = ({ cell }: KnownFormula) => distrusted.has(keyOf(cell)) || distrusted.has(cell.formula);
+    if (known.length === 0) return { values: [], stale: [], unworked: [], differing: [] };
+    this.trust ??= this.findTrust(engine);
+    const trust = await this.trust;
+    const isHeld = ({ cell }: KnownFormula) => trust.wrong.has(keyOf(cell)) || trust.wrong.has(cell.formula);
     const answers = await this.ask(engine, book, known, isHeld);
 
     const values: Recalculated["values"][number][] = [];
@@ -73,30 +95,52 @@ export class Recalculation {
       else if (value === null || !isSame(answer, value, 1e-14)) values.push({ sheet, row, column, value: answer });
     });
     const moved = this.differentFromOpened(known, answers);
-    return { values, stale: cellsOf(staleFormulas(known, [...changed, ...moved], (formula) => unanswered.has(formula))) };
+    const isDoubtful = ({ cell }: KnownFormula) => this.stored.areToBeWorkedOut || trust.doubtful.has(keyOf(cell));
+    const { roots, all } = staleFormulas(known, [...changed, ...moved], (formula) => unanswered.has(formula), isDoubtful);
+    return { values, stale: cellsOf(all), unworked: cellsOf(roots), differing: differingNow(known, answers, trust, new Set(all)) };
   }
 
-  /** Formulas that the engine gets wrong, by place and formula; and formulas of the same words elsewhere, such as in new rows of the table. */
-  private async findDistrusted(engine: Engine): Promise<ReadonlySet<string>> {
-    const { opened } = this;
+  /** Sets the file's values beside the engine's, for the workbook as it was opened. */
+  private async findTrust(engine: Engine): Promise<Trust> {
+    const { opened, stored } = this;
     const known = this.know(opened);
-    const wrong = new Set<KnownFormula>();
-    for (let round = 0; round < mostRounds; round += 1) {
+    const wrong = new Set(known.filter(({ cell }) => this.old.has(cell)));
+    const doubtful = new Set(wrong);
+    const right = new Set<KnownFormula>();
+    // A program that writes formulas without working them out stores 0 for each.
+    let storesZeros = false;
+    const differing = new Map<string, { file: CalculatedValue; worked: CalculatedValue; counts: "file" | "worked" }>();
+    for (let round = 0; round < mostRounds && !stored.areToBeWorkedOut; round += 1) {
       const answers = await this.ask(engine, opened, known, (formula) => wrong.has(formula));
+      const answerOf = new Map(known.map((formula, index) => [formula, answers[index] ?? null]));
       const found = known.filter(({ cell, understood }, index) => {
         const answer = answers[index] ?? null;
         return answer !== null && cell.value !== null && !understood.isVolatile && !isSame(answer, cell.value, agreement);
       });
-      // What rests on the day or on chance is another value than in the file, and right.
-      const changing = new Set(readersOf(known, placesOf(known.filter(({ understood }) => understood.isVolatile))));
-      const real = found.filter((formula) => !changing.has(formula));
+      // What rests on the day, on chance or on what the file has not worked out is another value than in the file, and right.
+      const changing = new Set(readersOf(known, placesOf(known.filter((formula) => formula.understood.isVolatile || right.has(formula)))));
+      const real = found.filter((formula) => !changing.has(formula) && !right.has(formula));
       if (real.length === 0) break;
       // Those that read no other wrong one are wrong themselves; the rest may only have been led astray.
       const led = new Set(readersOf(known, placesOf(real)));
       const roots = round === mostRounds - 1 ? real : real.filter((formula) => !led.has(formula));
-      for (const formula of roots.length === 0 ? real : roots) wrong.add(formula);
+      const asked = roots.length === 0 ? real : roots;
+      const certain = new Set(stored.areRounded ? [] : asked.filter((formula) => !isCellError(answerOf.get(formula)!) && isArithmetic(formula, opened)));
+      storesZeros ||= [...certain].some(({ cell }) => cell.value === 0);
+      for (const formula of asked) {
+        const [file, worked] = [formula.cell.value!, answerOf.get(formula)!];
+        const isRight = certain.has(formula) || (storesZeros && file === 0);
+        (isRight ? right : wrong).add(formula);
+        if (file !== 0) differing.set(keyOf(formula.cell), { file, worked, counts: isRight ? "worked" : "file" });
+        // Of a 0 where something else comes out nobody can say that it may well be right.
+        else if (!isRight) doubtful.add(formula);
+      }
     }
-    return new Set([...wrong].flatMap(({ cell }) => [keyOf(cell), cell.formula]));
+    if (storesZeros) for (const formula of known) if (formula.cell.value === 0 && !right.has(formula)) doubtful.add(formula);
+    return {
+      wrong: new Set([...wrong].flatMap((formula) => (this.old.has(formula.cell) ? [keyOf(formula.cell)] : [keyOf(formula.cell), formula.cell.formula]))),
+      doubtful: new Set([...doubtful].map(({ cell }) => keyOf(cell))), differing,
+    };
   }
 
   /**
@@ -138,6 +182,19 @@ export class Recalculation {
       return { cell, understood };
     });
   }
+}
+
+/** Of the formulas that differed at first, those that still have the value that was found then and are not told as stale. */
+function differingNow(known: readonly KnownFormula[], answers: EngineAnswer, { differing }: Trust, stale: ReadonlySet<KnownFormula>): Recalculated["differing"] {
+  if (differing.size === 0) return [];
+  return known.flatMap((formula, index) => {
+    const { cell } = formula;
+    const found = differing.get(keyOf(cell));
+    if (found === undefined || stale.has(formula)) return [];
+    const [counted, notCounted] = found.counts === "file" ? [found.file, found.worked] : [found.worked, found.file];
+    const now = answers[index] ?? cell.value;
+    return now !== null && isSame(now, counted, agreement) ? [{ sheet: cell.sheet, row: cell.row, column: cell.column, notCounted }] : [];
+  });
 }
 
 const placesOf = (formulas: readonly KnownFormula[]): FormulaCell[] => formulas.map(({ cell }) => cell);

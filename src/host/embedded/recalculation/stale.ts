@@ -5,13 +5,16 @@ import type { KnownFormula } from "./understood";
 
 /**
  * The formulas whose value may be old: those for which nothing could be worked out (`isHeld`) and that read something
- * that has changed, that have changed themselves, or that never had a value; and all that read one of these.
+ * that has changed, that have changed themselves, or that never had a value or one that says nothing (`isDoubtful`). They
+ * come first; all that read one of these are stale with them.
  */
-export function staleFormulas(known: readonly KnownFormula[], changed: readonly FormulaPlace[], isHeld: (formula: KnownFormula) => boolean): KnownFormula[] {
+export function staleFormulas(
+  known: readonly KnownFormula[], changed: readonly FormulaPlace[], isHeld: (formula: KnownFormula) => boolean, isDoubtful: (formula: KnownFormula) => boolean = () => false,
+): { readonly roots: readonly KnownFormula[]; readonly all: readonly KnownFormula[] } {
   const moved = new CellSet(changed);
   const first = known.filter((formula) => isHeld(formula)
-    && (formula.cell.value === null || moved.has(formula.cell) || reads(formula, moved)));
-  return [...new Set([...first, ...readersOf(known, first.map(({ cell }) => cell))])];
+    && (formula.cell.value === null || isDoubtful(formula) || moved.has(formula.cell) || reads(formula, moved)));
+  return { roots: first, all: [...new Set([...first, ...readersOf(known, first.map(({ cell }) => cell))])] };
 }
 
 /** The formulas that read one of these cells, directly or through other formulas; a cell that is a formula itself only if it is read so. */
