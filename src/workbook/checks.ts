@@ -1,5 +1,6 @@
 /** What is wrong between entries that are each right in themselves. */
 import { zero } from "../core/decimal";
+import { monthsOfSeason } from "../core/lender/month";
 import type { EntryRef } from "../core/row";
 import type { Application, Operation, Season } from "../core/season";
 import { fieldStands } from "../core/stand/fieldStand";
@@ -66,13 +67,11 @@ function dateProblems({ settings, operations, otherCosts, applications, purchase
   ];
 }
 
-/** Years that a date of a season may be away from its year: seed paid in the autumn before, grain delivered the year after. */
-const yearsApart = 2;
-
 /** Dates that a slip has put into another decade, where interest by date or a month of the cash flow would go astray. */
 function farDates({ settings: { seasonYear }, purchases, applications, operations, otherCosts, sales, harvest }: Season): readonly Problem[] {
   if (seasonYear === null) return [];
-  const [from, to] = [`${Number(seasonYear) - yearsApart}-01-01`, `${Number(seasonYear) + yearsApart}-12-31`];
+  const { first, last } = monthsOfSeason(seasonYear);
+  const [from, to] = [`${first}-01`, `${last}-31`];
   const problems: Problem[] = [];
   const isFar = (date: string | null): date is string => date !== null && (date < from || date > to);
   const note = (found: string, { table, row }: EntryRef, column: string, subject: Subject) => {
@@ -88,7 +87,10 @@ function farDates({ settings: { seasonYear }, purchases, applications, operation
   for (const { paidOn, over, source } of otherCosts) {
     if (isFar(paidOn)) note(paidOn, source, "Month", "all" in over ? { of: "farm" } : subjectOf({ target: over }));
   }
-  for (const { date, crop, source } of sales) if (isFar(date)) note(date, source, "Date", { of: "crop", name: crop });
+  for (const { date, delivered = null, crop, source } of sales) {
+    if (isFar(date)) note(date, source, "Date", { of: "crop", name: crop });
+    if (isFar(delivered)) note(delivered, source, "Delivery month", { of: "crop", name: crop });
+  }
   for (const { date, field, source } of harvest) if (isFar(date)) note(date, source, "Date", { of: "field", name: field });
   return problems;
 }

@@ -10,6 +10,8 @@ export type InputColumn = {
   /** A sentence shown when the heading is pointed at or opened: what to enter, in which unit. */
   readonly hint: string;
   readonly required: boolean;
+  /** Words that growers and dealers write above it instead: see `Said`. */
+  readonly words?: readonly string[];
 };
 
 export type InputTable = {

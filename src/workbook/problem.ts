@@ -6,11 +6,16 @@ export type Place = { readonly table: string; readonly row?: number; readonly co
 /** What a problem makes uncertain. A figure of any of these is shown as incomplete. */
 export type Subject =
   | { readonly of: "farm" }
+  /** What falls in months: the cash flow, the loan's balance and the debt of the year; the budgets do not rest on it. */
+  | { readonly of: "cash flow" }
   | { readonly of: "crop"; readonly name: string }
   | { readonly of: "field"; readonly name: string }
   | { readonly of: "item"; readonly name: string }
   | { readonly of: "machine"; readonly name: string }
   | { readonly of: "change"; readonly name: string };
+
+/** How a subject is named in a sentence. */
+export const subjectName = (subject: Subject): string => ("name" in subject ? subject.name : `the ${subject.of}`);
 
 export const problemCodes = [
   // A table as a whole.
@@ -26,7 +31,7 @@ export const problemCodes = [
   // Changes.
   "quantity-missing", "price-missing", "years-on-yearly", "salvage-unused", "change-disagrees", "rate-missing", "area-missing", "no-fields",
   // Entries that do not go together.
-  "setting-unknown", "interest-incomplete", "no-price", "no-plan-price", "nothing-bought", "date-missing", "year-missing", "date-far", "fuel-twice", "stand-outside-table",
+  "setting-unknown", "interest-incomplete", "no-price", "no-plan-price", "nothing-bought", "date-missing", "year-missing", "season-year-missing", "date-far", "fuel-twice", "stand-outside-table",
   "machine-zero", "stand-table-unknown", "stand-table-crop", "stand-table-fault",
   "line-twice", "entry-beside", "cost-twice", "tractor-disagrees", "tractor-unnamed",
 ] as const;

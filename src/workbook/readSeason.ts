@@ -24,6 +24,7 @@ import { readOwnStandTables } from "./tables/ownStandTables";
 import { decimalCommaSet, readSettings } from "./tables/settings";
 import { readStandCounts } from "./tables/standCounts";
 import { Places } from "./tables/targets";
+import { yearsOfEntries } from "./seasonYear";
 import { problemsBySubject } from "./touched";
 import { plain, plainHeading } from "./words";
 
@@ -39,7 +40,9 @@ export function readSeason(content: WorkbookContent): SeasonReading {
   const decimalComma = decimalCommaSet(tables.get("Season") ?? null);
   const style: Style = { decimalComma, dayFirst: decimalComma, dateSystem: content.dateSystem };
   const readers = new Map([...tables].map(([name, raw]) => [name, new TableReader(name, raw, style)]));
-  const { settings, problems: settingProblems } = readSettings(tables.get("Season") ?? null, style);
+  const { settings: entered, problems: settingProblems } = readSettings(tables.get("Season") ?? null, style);
+  const years = entered.seasonYear === null ? yearsOfEntries(tables, style) : [entered.seasonYear];
+  const settings = { ...entered, seasonYear: years.length === 1 ? years[0]! : null };
   const from = <Entries>(name: TableName, read: (table: TableReader) => readonly Entries[]): readonly Entries[] => {
     const table = readers.get(name);
     return table === undefined ? [] : read(table);
@@ -76,8 +79,12 @@ export function readSeason(content: WorkbookContent): SeasonReading {
   const { season, problems: settledProblems } = settled(read);
   const missing = needed.filter((name) => !tables.has(name)).map((name): Problem => ({ code: "table-missing", at: { table: name }, found: "", touches: [{ of: "farm" }] }));
   const headings = [...tables].flatMap(([name, raw]) => headingProblems(name, raw));
+  const readerProblems = [...readers.values()].flatMap((reader) => reader.problems);
+  const isAskedAlready = readerProblems.some(({ code }) => code === "year-missing");
+  const yearAsked = isAskedAlready ? [] : yearProblems(season, years, settingPlace(tables.get("Season"), "Season year"));
   const all = [
-    ...missing, ...tableProblems, ...headings, ...settingProblems, ...standTables.problems, ...[...readers.values()].flatMap((reader) => reader.problems), ...settledProblems, ...crossChecks(season),
+    ...missing, ...tableProblems, ...headings, ...settingProblems, ...yearAsked, ...standTables.problems, ...readerProblems, ...settledProblems,
+    ...crossChecks(season),
   ];
   const problems = inOrder(all.filter((problem) => !namesWhatWasLost(problem, missing)));
   const withPlaces = [...tables.values(), ...own, ...content.tables.filter(({ name }) => plain(name) === plain(matchesTable))];
@@ -126,6 +133,13 @@ function settingPlace(raw: RawTable | undefined, setting: string): Place {
   const column = raw?.headers.findIndex((heading) => plainHeading(heading) === "setting") ?? -1;
   const row = raw?.rows.findIndex((cells) => plain(String(cells[column] ?? "")) === plain(setting)) ?? -1;
   return row < 0 ? { table: "Season" } : { table: "Season", row: row + 1, column: "Value" };
+}
+
+/** The year is asked for where the dates disagree, and where a loan falls due in a year that nothing tells. */
+function yearProblems({ settings, loans = [] }: Season, years: readonly string[], at: Place): readonly Problem[] {
+  const isNeeded = years.length > 1 || loans.length > 0;
+  if (settings.seasonYear !== null || !isNeeded) return [];
+  return [{ code: "season-year-missing", at, found: years.join(", "), touches: [{ of: "cash flow" }] }];
 }
 
 function placeOf(tables: readonly RawTable[], place: Place | EntryRef): SheetPlace | null {

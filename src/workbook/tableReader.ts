@@ -7,6 +7,7 @@
 import { hundred, one, type Decimal } from "../core/decimal";
 import type { EntryRef, IsoDate } from "../core/row";
 import type { Cell, RawTable } from "./cell";
+import type { Column, Range } from "./columns/column";
 import { readDate, type DateStyle } from "./dates";
 import { isBlank, isErrorValue, readNumber, type NumberStyle } from "./numbers";
 import type { Problem, ProblemCode, Subject } from "./problem";
@@ -15,8 +16,6 @@ import { nearest, plain, plainHeading, plainWord } from "./words";
 export type Style = NumberStyle & DateStyle;
 type Fault = Omit<Problem, "at" | "touches"> & { readonly column: string | undefined };
 type More = Pick<Problem, "choices" | "like" | "other">;
-
-export type Range = "any" | "zero or more" | "above zero";
 
 /** The place of each of our columns in a table as it is; columns that are not there are absent. */
 export class TableReader {
@@ -128,6 +127,16 @@ export class Row {
   text(column: string): string | null {
     const cell = this.filled(column);
     return cell === null ? null : String(cell).trim();
+  }
+
+  /** What a column says in this row; `null` where it is blank, or at fault, which is noted. */
+  of<Value>(column: Column<Value>): Value | null {
+    return column.read(this);
+  }
+
+  /** The same of a column that the row cannot do without. */
+  need<Value>(column: Column<Value>): Value | null {
+    return this.of(column) ?? this.missing(column.heading);
   }
 
   needText(column: string): string | null {

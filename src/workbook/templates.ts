@@ -7,7 +7,9 @@ import { repairClasses } from "../core/tables/repairFactors";
 import type { Cell } from "./cell";
 import { tableNames } from "./tableNames";
 import type { InputColumn, InputTable } from "./inputTable";
-import { yieldUnits } from "./tables/crops";
+import type { Declared } from "./columns/column";
+import { cropColumns } from "./columns/crops";
+import { yieldUnits } from "./yieldUnits";
 import { tenures } from "./tables/fields";
 import { chargings, statuses } from "./tables/items";
 import { loanKinds, policyForms } from "./tables/lender";
@@ -34,6 +36,15 @@ const table = (sheet: string, ...entries: readonly Entry[]): InputTable => ({
   name: sheet.replaceAll(" ", "_"), sheet, columns: entries.map(([each]) => each), example: entries.map(([, example]) => example),
 });
 
+/** A table whose columns are declared. */
+const tableOf = ({ table: sheet, columns }: Declared, example: readonly Cell[]): InputTable => ({
+  name: sheet.replaceAll(" ", "_"), sheet, example,
+  columns: Object.values(columns).filter(({ offered }) => offered !== false).map(({ heading, hint, required = false, width, numberFormat, choices, words = [] }) => ({
+    heading, hint, required, words, width: width ?? Math.max(12, heading.length + 2),
+    ...(numberFormat === undefined ? {} : { numberFormat }), ...(choices === undefined ? {} : { choices }),
+  })),
+});
+
 const replace = "Example: replace";
 /** 1 May 2031 and days around it, as Excel counts. */
 const firstOfMay = 47969;
@@ -43,17 +54,7 @@ const seasonTable = table("Season",
   must("Value", 2031, "The value of the setting.", { width: 38 }),
   may("Note", replace, "Anything to remember about it.", { width: 40 }));
 
-const cropsTable = table("Crops",
-  must("Crop", "Corn", "The crop's name, as fields and entries use it.", { width: 16 }),
-  may("Yield unit", "bu", "What yields and prices are counted in.", { choices: yieldUnits }),
-  may("Weight per bu", 56, "Pounds in a bushel.", { numberFormat: quantity }),
-  may("Standard moisture", 0.155, "Moisture at which the crop is paid, percent.", { numberFormat: percent }),
-  must("Expected price", 4.2, "Money per unit of yield, before selling costs.", { numberFormat: money }),
-  may("Low price", 3.7, "Money per unit in a poor market.", { numberFormat: money }),
-  may("High price", 4.8, "Money per unit in a good market.", { numberFormat: money }),
-  may("Per-unit selling cost", 0.15, "Haul, checkoff, storage: money per unit sold.", { numberFormat: money }),
-  may("Expected harvest moisture", 0.19, "Percent; drying is charged on the points above standard.", { numberFormat: percent }),
-  may("Other income per acre", 0, "Program payments, straw, grazing: money per area.", { numberFormat: money }));
+const cropsTable = tableOf(cropColumns, ["Corn", "bu", 56, 0.155, 4.2, 3.7, 4.8, 0.15, 0.19, 0]);
 
 const fieldsTable = table("Fields",
   must("Field", replace, "The field's name.", { width: 22 }),

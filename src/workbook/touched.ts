@@ -13,14 +13,16 @@ const revenueTables = new Set(["Crops", "Fields", "Harvest", "Stand counts"]);
  * where it is charged as it is bought; a machine to the fields that it works; a field to its crop; a crop to its fields;
  * all of them to the farm, and the farm to all. Where a cost is shared by revenue, what changes the revenue of one field
  * changes the cost of all. A change rests on the field or crop that it sells; what is wrong in the change itself touches
- * nothing else. What is only to check makes nothing incomplete and is left aside.
+ * nothing else; what is wrong in the cash flow alone leaves the budgets complete. What is only to check makes nothing
+ * incomplete and is left aside.
  */
 export function problemsBySubject(season: Season, all: readonly Problem[]): (subject: Subject) => readonly Problem[] {
   const problems = toFix(all);
   if (problems.length === 0) return () => problems;
   const reach = reachOf(season);
   const groups = groupsOf(problems, season).map(({ touches, spreads, positions }) => ({ reached: reach(touches, spreads), positions }));
-  const ofFarm = problems.filter(({ touches }) => touches.length === 0 || touches.some(({ of }) => of !== "change"));
+  const ofFarm = problems.filter(({ touches }) => touches.length === 0 || touches.some(({ of }) => of !== "change" && of !== "cash flow"));
+  const ofCashFlow = problems.filter(({ touches }) => touches.length === 0 || touches.some(({ of }) => of !== "change"));
   const ofAll = groups.filter(({ reached }) => reached === "all");
   const bySubject = new Map<string, Group[]>();
   for (const group of groups) {
@@ -35,6 +37,7 @@ export function problemsBySubject(season: Season, all: readonly Problem[]): (sub
   const known = new Map<string, readonly Problem[]>();
   return (subject) => {
     if (subject.of === "farm") return ofFarm;
+    if (subject.of === "cash flow") return ofCashFlow;
     const sold = subject.of === "change" ? soldBy(season, subject.name) : [];
     const own = new Set([...ofAll, ...[keyOf(subject), ...sold].flatMap((key) => bySubject.get(key) ?? [])]);
     const key = [...own].map(({ positions }) => positions[0]).join();
@@ -75,7 +78,7 @@ function reachOf(season: Season): (touches: readonly Subject[], spreads: Spreads
   const names = (of: Subject["of"], all: readonly { readonly name: string }[]) => all.map(({ name }) => `${of} ${name}`);
   const known = new Set([...names("field", season.fields), ...names("crop", season.crops), ...names("item", season.items), ...names("machine", season.machines ?? [])]);
   // Of what is not in the season at all nobody can say how far it would reach.
-  const isLost = (subject: Subject) => subject.of !== "farm" && subject.of !== "change" && !known.has(keyOf(subject));
+  const isLost = (subject: Subject) => "name" in subject && subject.of !== "change" && !known.has(keyOf(subject));
   const andCrop = (field: string): readonly string[] => {
     const crop = cropOfField.get(field);
     return crop === undefined ? [`field ${field}`] : [`field ${field}`, `crop ${crop}`];
@@ -87,7 +90,7 @@ function reachOf(season: Season): (touches: readonly Subject[], spreads: Spreads
       // How much of an item is used in one field changes no other field's cost, unless the item is charged as bought.
       case "item": return spreads === "use" && asUsed.has(subject.name) ? [] : [...usedIn.get(subject.name)!].flatMap(andCrop);
       case "machine": return [...(workedBy.get(subject.name) ?? [])].flatMap(andCrop);
-      case "farm": case "change": return [];
+      case "farm": case "cash flow": case "change": return [];
     }
   };
   const isOfAll = (subject: Subject, spreads: Spreads) =>

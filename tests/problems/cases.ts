@@ -116,7 +116,7 @@ export const cases: readonly ProblemCase[] = [
   { code: "share-missing", slip: "shares the crop without a share", workbook: land("| Alder | Corn | 100 | 200 | crop share | | | |"), at: ["Fields", 1, "Operator share of crop"] },
   { code: "weight-missing", slip: "sold tonnes of a crop in bushels without a weight", workbook: `${farm}\nSales\n| Crop | Date | Quantity | Unit | Price |\n| Corn | 2031-03-01 | 100 | t | 160 |`, at: ["Sales", 1, "Unit"], found: "t" },
   { code: "place-missing", slip: "counted no length", workbook: `${farm}\nStand counts\n| Field | Date | Row width | Length | Plants |\n| Alder | 2031-06-01 | 30 | | 28 |`, at: ["Stand counts", 1] },
-  { code: "payment-missing", slip: "entered a term loan without its payment", workbook: `${farm}\nLoans\n| Name | Kind | Balance | Rate | Payment | Next due |\n| Land note | term | 90000 | 6% | | |`, at: ["Loans", 1] },
+  { code: "payment-missing", slip: "entered a term loan without its payment", workbook: `${season("| Season year | 2031 |")}\nLoans\n| Name | Kind | Balance | Rate | Payment | Next due |\n| Land note | term | 90000 | 6% | | |`, at: ["Loans", 1] },
 
   { code: "quantity-missing", slip: "left a cost's quantity blank", workbook: change("| Wheels | added costs | Wheel pairs | | pair | 300 | lump sum | 5 | | 100 | 5% |"), at: ["Changes", 1, "Quantity"] },
   { code: "price-missing", slip: "priced nothing", workbook: change("| Wheels | added costs | Wheel pairs | 16 | pair | | lump sum | 5 | | 100 | 5% |"), at: ["Changes", 1, "Price"] },
@@ -133,6 +133,7 @@ export const cases: readonly ProblemCase[] = [
   { code: "no-plan-price", slip: "planned something with only its paid price", workbook: `${application("| Corn | Urea | 100 | lb/ac | | 2031-05-01 | plan |", items.replace("| 0.3 |", "| |"))}\nPurchases\n| Date | Item | Quantity | Unit | Unit price |\n| 2031-04-01 | Urea | 10 | lb | 1 |`, at: ["Items", 1, "Plan price per pack"], found: "Urea" },
   { code: "nothing-bought", slip: "sent back more than was bought", workbook: purchase("| 2031-04-01 | Urea | 100 | lb | 0.3 | |\n| 2031-06-01 | Urea | -110 | lb | 0.3 | |"), at: ["Purchases", 2, "Quantity"], found: "Urea" },
   { code: "year-missing", slip: "named a month of no year", workbook: otherCost("| Office | overhead | 900 | whole farm | all | yes | March |"), at: ["Other costs", 1, "Month"], found: "March" },
+  { code: "season-year-missing", slip: "entered days of two years and no season year", workbook: `${purchase("| 2031-04-01 | Urea | 100 | lb | 0.3 | |")}\nApplications\n| Field or Crop | Item | Rate | Rate unit | Date | Status |\n| Alder | Urea | 1 | lb | 2030-10-20 | done |\n| Alder | Urea | 1 | lb | 2031-05-20 | plan |`, at: ["Season"], found: "2030, 2031" },
   { code: "date-far", slip: "turned two figures of a year round", workbook: `${purchase("| 2013-04-01 | Urea | 100 | lb | 0.3 | |")}\nSeason\n| Setting | Value |\n| Season year | 2031 |`, at: ["Purchases", 1, "Date"], found: "2013-04-01" },
   { code: "date-missing", slip: "charges interest by date on work without one", workbook: `${season("| Operating interest rate | 8% |\n| Repayment date | 2031-12-01 |")}\nOperations\n| Field or Crop | Operation | Rate | Basis | Date | Status |\n| Alder | Planting | 20 | per acre | | plan |`, at: ["Operations", 1, "Date"] },
   {

@@ -66,7 +66,7 @@ export const paneProblems: readonly Problem[] = [
 /** The report of a season; a problem touches the subjects it names, and an item's also the crop Corn. */
 export const reportOf = (season: Season = paneSeason, problems: readonly Problem[] = []): SeasonReport => ({
   season, problems, figures: seasonFigures(season),
-  problemsOf: (subject: Subject) => problems.filter(({ touches }) => subject.of === "farm" || touches.some((touched) => touched.of !== "farm"
+  problemsOf: (subject: Subject) => problems.filter(({ touches }) => subject.of === "farm" || touches.some((touched) => "name" in touched && "name" in subject
     && ((touched.of === subject.of && touched.name === subject.name) || (touched.of === "item" && subject.of === "crop" && subject.name === "Corn")))),
   placeOf: ({ table, row }) => ({ sheet: table, row: row ?? 0, column: 0 }),
   tablesFound: new Set(["Season", "Crops", "Fields", "Items", "Purchases", "Applications", "Operations", "Other costs", "Sales", "Harvest"]),

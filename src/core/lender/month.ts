@@ -21,3 +21,11 @@ export function monthsBetween(first: Month, last: Month): readonly Month[] {
   for (let month = first; month <= last; month = monthsLater(month, one)) months.push(month);
   return months;
 }
+
+/** Years that a date of a season may be away from its year: seed paid in the autumn before, grain delivered the year after. */
+const monthsApart = new Decimal("24");
+
+/** The first and the last month that can be of a season: two years before its year to two years after it. */
+export function monthsOfSeason(seasonYear: string): { readonly first: Month; readonly last: Month } {
+  return { first: monthsLater(`${seasonYear}-01`, monthsApart.neg()), last: monthsLater(`${seasonYear}-12`, monthsApart) };
+}

@@ -1,12 +1,13 @@
 /** What the page Lender pages shows before anything is written: break-evens, the loan at its peak, the debt test. */
 import type { CropFigures } from "../../core/figures";
 import { layerCosts, type Layer } from "../../core/kinds";
+import type { CashFlow } from "../../core/lender/cashFlow";
 import { farmYear } from "../../core/lender/farmYear";
 import { repayment } from "../../core/lender/repayment";
 import type { ResultSheet } from "../../workbook/resultSheet";
 import { breakEvenSheet } from "../../workbook/sheets/breakEven";
 import { costPerAcreSheet } from "../../workbook/sheets/costPerAcre";
-import { cashFlowSheet, farmCashFlow } from "../../workbook/sheets/lender/cashFlowSheet";
+import { cashFlowSheet, farmCashFlow, noCashFlow } from "../../workbook/sheets/lender/cashFlowSheet";
 import { lenderPages } from "../../workbook/sheets/lender/lenderPages";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import type { Format } from "../format";
@@ -58,15 +59,21 @@ function cropRows({ outlook, yieldUnit, sales }: CropFigures, layer: Layer, form
 }
 
 function farmLines(report: SeasonReport, format: Format): LenderPreview["farm"] {
-  const { peak, months } = farmCashFlow(report);
+  const flow = farmCashFlow(report);
   const { capacity, debtService, margin, termDebtCoverage } = repayment(farmYear(report.figures, report.season.loans ?? []));
-  const last = months.at(-1)!;
   return [
-    { name: "Operating loan at its peak", says: peak === null ? "none is needed in any month" : `${format.amount(peak.balance)}, end of ${format.month(peak.month)}` },
-    { name: `End of ${format.month(last.month)}`, says: `${format.amount(last.loan)} owed, ${format.amount(last.cash)} in cash` },
+    ...(flow === null ? [{ name: "Operating loan", says: noCashFlow }] : operatingLoan(flow, format)),
     { name: "To pay term debt with", says: `${format.amount(capacity)} a year` },
     { name: "Interest and principal due", says: `${format.amount(debtService)} a year` },
     { name: "Margin", says: `${format.amount(margin)} a year` },
     { name: "Term-debt coverage", says: termDebtCoverage === null ? "no term debt" : format.money(termDebtCoverage) },
+  ];
+}
+
+function operatingLoan({ peak, months }: CashFlow, format: Format): LenderPreview["farm"] {
+  const last = months.at(-1)!;
+  return [
+    { name: "Operating loan at its peak", says: peak === null ? "none is needed in any month" : `${format.amount(peak.balance)}, end of ${format.month(peak.month)}` },
+    { name: `End of ${format.month(last.month)}`, says: `${format.amount(last.loan)} owed, ${format.amount(last.cash)} in cash` },
   ];
 }

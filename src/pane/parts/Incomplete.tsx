@@ -1,4 +1,4 @@
-import type { Subject } from "../../workbook/problem";
+import { subjectName, type Subject } from "../../workbook/problem";
 import { usePane } from "../paneContext";
 
 /** A triangle with a mark of exclamation, drawn in the colour of the text beside it. */
@@ -12,7 +12,7 @@ export type IncompleteProps = { readonly of: Subject; readonly problems: number 
 export function Incomplete({ of, problems }: IncompleteProps) {
   const { showProblems, format } = usePane();
   if (problems === 0) return null;
-  const name = of.of === "farm" ? "the farm" : of.name;
+  const name = subjectName(of);
   return (
     <button type="button" className="pn-incomplete" onClick={() => showProblems(of)}>
       <WarningMark />

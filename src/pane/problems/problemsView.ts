@@ -1,7 +1,7 @@
 /** What the page of problems says: entries to fix, then entries to check, each grouped by table in the order of the workbook. */
 import { cellOf, type Places } from "../../workbook/cellName";
 import { explain, placeWords } from "../../workbook/explain";
-import { gradeOf, toCheck, toFix, type Grade, type Place, type Problem, type Subject } from "../../workbook/problem";
+import { gradeOf, toCheck, toFix, type Grade, type Place, subjectName, type Problem, type Subject } from "../../workbook/problem";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import type { Format } from "../format";
 
@@ -80,5 +80,5 @@ function summary(shown: number, all: number, of: Subject | null, count: Format["
   if (all === 0 && (of === null || shown === 0)) return "No problems: every entry was understood.";
   const problems = `${count(all)} ${all === 1 ? "problem" : "problems"}`;
   if (of === null || of.of === "farm") return all === 1 ? `${problems}. Figures that it touches are incomplete until it is put right.` : `${problems}. Figures that they touch are incomplete until they are put right.`;
-  return shown === 0 ? `No problem touches ${of.name} any more.` : `${count(shown)} of ${problems} ${shown === 1 ? "touches" : "touch"} ${of.name}.`;
+  return shown === 0 ? `No problem touches ${subjectName(of)} any more.` : `${count(shown)} of ${problems} ${shown === 1 ? "touches" : "touch"} ${subjectName(of)}.`;
 }

@@ -10,6 +10,8 @@ const near = (table: string, headings: readonly string[]) => {
   const model = inputTables.find(({ name }) => name === table)!;
   return Object.fromEntries(nearHeadings(model, headings, firstMatching(model, headings)));
 };
+/** The words of every heading, declared with its column or listed beside. */
+const allWords = [...Object.values(tradeHeadings), ...inputTables.flatMap(({ columns }) => columns.map(({ words = [] }) => words))];
 const ourHeadings = inputTables.flatMap(({ columns }) => columns.map(({ heading }) => heading));
 
 describe("headings that may mean a column of ours", () => {
@@ -48,7 +50,7 @@ describe("headings that may mean a column of ours", () => {
   });
 
   it("are proposed once each, whatever the headings", () => {
-    const words = [...new Set([...Object.values(tradeHeadings).flat(), ...ourHeadings])];
+    const words = [...new Set([...allWords.flat(), ...ourHeadings])];
     fc.assert(fc.property(fc.constantFrom(...inputTables), fc.uniqueArray(fc.constantFrom(...words), { maxLength: 30 }), (table, headings) => {
       const first = firstMatching(table, headings);
       const together = [...first, ...nearHeadings(table, headings, first)].filter(([, own]) => own !== "");
@@ -60,7 +62,7 @@ describe("headings that may mean a column of ours", () => {
 
 it("gives other words only to headings that a table has, spelled as they are compared", () => {
   expect(Object.keys(tradeHeadings).filter((heading) => !ourHeadings.includes(heading))).toEqual([]);
-  for (const words of Object.values(tradeHeadings)) expect(words.map((word) => plain(tradeWord(word)))).toEqual(words);
+  for (const words of allWords) expect(words.map((word) => plain(tradeWord(word)))).toEqual(words);
 });
 
 it("says what it proposes in words", () => {

@@ -14,9 +14,8 @@ const mostSlips = 2;
  * that may stand for several columns of the table, are left to the grower; so is everything else, because these are proposals only.
  */
 export function nearHeadings(table: InputTable, headings: readonly string[], matching: Matching): Matching {
-  const ours = table.columns.map(({ heading }) => heading);
   const used = new Set(matching.values());
-  const pairs = headings.filter((own) => !used.has(own)).flatMap((own) => mayMean(own, ours).map((heading) => ({ heading, own })));
+  const pairs = headings.filter((own) => !used.has(own)).flatMap((own) => mayMean(own, table.columns).map((heading) => ({ heading, own })));
   return new Map(pairs
     .filter(({ heading, own }) => pairs.every((other) => (other.heading === heading) === (other.own === own)))
     .filter(({ heading }) => (matching.get(heading) ?? "") === "")
@@ -24,10 +23,10 @@ export function nearHeadings(table: InputTable, headings: readonly string[], mat
 }
 
 /** The columns that a heading may mean. What is a word of the trade is not looked at for slips. */
-function mayMean(own: string, ours: readonly string[]): readonly string[] {
+function mayMean(own: string, columns: InputTable["columns"]): readonly string[] {
   const word = tradeWord(own);
-  const called = ours.filter((heading) => word === tradeWord(heading) || (tradeHeadings[heading] ?? []).includes(word));
-  return called.length > 0 ? called : ours.filter((heading) => isAlmost(word, tradeWord(heading)));
+  const called = columns.filter(({ heading, words = tradeHeadings[heading] ?? [] }) => word === tradeWord(heading) || words.includes(word));
+  return (called.length > 0 ? called : columns.filter(({ heading }) => isAlmost(word, tradeWord(heading)))).map(({ heading }) => heading);
 }
 
 /** A heading as it is compared with words of the trade: `Var.` is `var`, `U.O.M.` is `uom`, `$/bu` is `$perbu`. */

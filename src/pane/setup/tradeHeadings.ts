@@ -6,13 +6,6 @@
  */
 export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
   "Crop": ["commodity", "cropname"],
-  "Yield unit": ["uom", "unit"],
-  "Weight per bu": ["lbperbu", "lbsperbu", "lbperbushel", "bushelweight", "testweight"],
-  "Standard moisture": ["stdmoisture", "basemoisture"],
-  "Expected price": ["price", "budgetprice", "planprice", "estprice"],
-  "Per-unit selling cost": ["sellingcost", "marketingcost"],
-  "Expected harvest moisture": ["harvestmoisture", "expectedmoisture"],
-  "Other income per acre": ["otherincome", "programpayments"],
 
   "Field": ["fieldname", "fieldid", "fieldno", "paddock", "block", "parcel", "name", "fieldnumber"],
   "Acres": ["plantedacres", "tillableacres", "acreage"],

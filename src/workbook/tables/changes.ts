@@ -8,7 +8,8 @@ import { area, money, yearlyRate, years, type YearlyRate } from "../../core/unit
 import type { Problem, ProblemCode } from "../problem";
 import type { Row, TableReader } from "../tableReader";
 import { plain } from "../words";
-import { cropFactor, cropUnitNamed } from "./crops";
+import { yieldUnitNamed } from "../yieldUnits";
+import { cropFactor } from "./crops";
 import { warnOfArea } from "./items";
 import { basisOf } from "./operations";
 import { optionalTarget, type Places } from "./targets";
@@ -132,7 +133,7 @@ const areaOf = (target: Target | null, fields: readonly Field[]): Decimal =>
 
 /** A line without a price that counts the crop: it sells it at what a unit brings home. The line as it is where it counts something else. */
 function soldLine(line: SeasonChangeLine, crop: Crop, { areaUnit }: Settings): SeasonChangeLine {
-  const unit = line.unit === "" ? crop.yieldUnit : cropUnitNamed(line.unit);
+  const unit = line.unit === "" ? crop.yieldUnit : yieldUnitNamed(line.unit);
   const factor = unit === null ? null : cropFactor(unit, crop);
   if (factor === null) return line;
   const words = line.basis === "per acre" ? `${crop.yieldUnit}/${areaUnit}` : crop.yieldUnit;

@@ -6,7 +6,8 @@ import { cropQuantity, moneyPerUnit, type Points } from "../../core/units";
 import { monthNamed, monthOfYear } from "../dates";
 import type { Subject } from "../problem";
 import type { Names, Row, TableReader } from "../tableReader";
-import { cropFactor, cropUnitNamed, pointsOf, yieldUnits } from "./crops";
+import { yieldUnitNamed, yieldUnits } from "../yieldUnits";
+import { cropFactor, pointsOf } from "./crops";
 
 export function readSales(table: TableReader, names: Names, crops: ReadonlyMap<string, Crop>, seasonYear: string | null): readonly Sale[] {
   if (!table.needs("Crop", "Date", "Quantity", "Price")) return [];
@@ -32,7 +33,7 @@ const named = (of: "crop" | "field", name: string | null): readonly Subject[] =>
 function unitFactor(row: Row, crop: Crop): Decimal | null {
   const typed = row.text("Unit");
   if (typed === null) return one;
-  const unit = cropUnitNamed(typed);
+  const unit = yieldUnitNamed(typed);
   if (unit === null) return row.lose("not-in-list", "Unit", { choices: yieldUnits });
   return cropFactor(unit, crop) ?? row.lose("weight-missing", "Unit");
 }

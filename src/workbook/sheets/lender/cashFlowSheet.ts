@@ -1,9 +1,10 @@
 /** The sheet *Cash flow*: month by month what comes in and goes out, and the operating loan beneath it. */
 import { sum, zero, type Decimal } from "../../../core/decimal";
 import { cashFlow, type CashFlow, type CashMonth } from "../../../core/lender/cashFlow";
-import { monthOf, monthsBetween, type Month } from "../../../core/lender/month";
+import { monthOf, monthsBetween, monthsOfSeason, type Month } from "../../../core/lender/month";
 import { seasonFlows } from "../../../core/lender/seasonFlows";
 import { money } from "../../../core/units";
+import { columnName } from "../../cellName";
 import type { ResultSheet, SheetCell } from "../../resultSheet";
 import type { SeasonReport } from "../../seasonReport";
 import { headings, note, subtotal, text, title, wholeMoneyCell } from "../cells";
@@ -11,23 +12,31 @@ import { amountWords, caution, incompleteRows, inLines, seasonName } from "../wo
 
 type Row = readonly SheetCell[];
 
-/** The month in which grain that is not sold yet is counted: that of the repayment date, else November of the season. */
-export function grainMonth({ season: { settings } }: SeasonReport): Month {
+/** The month in which grain that is not sold yet is counted: that of the repayment date, else November of the season; `null`: of no known year. */
+export function grainMonth({ season: { settings } }: SeasonReport): Month | null {
   const { operatingInterest, seasonYear } = settings;
   if (operatingInterest?.method === "by date") return monthOf(operatingInterest.repaymentDate);
-  return `${seasonYear ?? "2000"}-11`;
+  return seasonYear === null ? null : `${seasonYear}-11`;
 }
 
-/** The whole farm's cash flow over all months in which anything moves, January to December of the season at least. */
-export function farmCashFlow(report: SeasonReport): CashFlow {
+/**
+ * The whole farm's cash flow over all months in which anything moves, January to December of the season at least.
+ * What is dated in no month that can be of the season, which is an entry to fix, stands in the nearest that can.
+ *
+ * @returns `null` as long as nothing tells the year of the season: the setting is asked for
+ */
+export function farmCashFlow(report: SeasonReport): CashFlow | null {
   const { season, figures } = report;
-  const loans = season.loans ?? [];
+  const { seasonYear } = season.settings;
   const sold = grainMonth(report);
-  const flows = seasonFlows(season, figures, loans, sold);
-  const year = season.settings.seasonYear ?? sold.slice(0, 4);
+  if (seasonYear === null || sold === null) return null;
+  const loans = season.loans ?? [];
+  const { first, last } = monthsOfSeason(seasonYear);
+  const within = (month: Month | null): Month | null => (month === null ? null : month < first ? first : month > last ? last : month);
+  const flows = seasonFlows(season, figures, loans, sold).map((flow) => ({ ...flow, month: within(flow.month) }));
   // Payments of term loans run on for years; the page ends with the season, or with the last grain.
   const known = flows.filter((flow) => flow.group !== "term loans").flatMap((flow) => (flow.month === null ? [] : [flow.month]));
-  const sorted = [`${year}-01`, `${year}-12`, ...known].sort();
+  const sorted = [`${seasonYear}-01`, `${seasonYear}-12`, ...known].sort();
   const operating = loans.filter((loan) => loan.kind === "operating");
   const opening = sum(operating.map((loan) => loan.balance));
   const rate = opening.isZero() ? season.settings.operatingInterest?.rate ?? operating[0]?.rate ?? zero
@@ -35,9 +44,24 @@ export function farmCashFlow(report: SeasonReport): CashFlow {
   return cashFlow(flows, monthsBetween(sorted[0]!, sorted.at(-1)!), { opening: money(opening), rate }, money(zero));
 }
 
+/** What stands where a cash flow would, as long as there is none. */
+export const noCashFlow = "No cash flow yet: enter Season year in the table Season.";
+
 export function cashFlowSheet(report: SeasonReport): ResultSheet {
   const flow = farmCashFlow(report);
-  const { currency, areaUnit } = report.season.settings;
+  return flow === null ? noFlowSheet(report) : flowSheet(report, flow);
+}
+
+const pageOf = (report: SeasonReport): ResultSheet["page"] =>
+  ({ orientation: "landscape", paper: report.season.settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 1, footer: `Cash flow, ${seasonName(report)}` });
+
+function noFlowSheet(report: SeasonReport): ResultSheet {
+  const rows: Row[] = [title("Cash flow"), note(`${seasonName(report)}, whole farm.`), ...incompleteRows(report, { of: "cash flow" }), [], [text(noCashFlow, { bold: true })], note(caution)];
+  return { name: "Cash flow", columns: [40], headingRows: 2, rows, charts: [], page: pageOf(report) };
+}
+
+function flowSheet(report: SeasonReport, flow: CashFlow): ResultSheet {
+  const { currency } = report.season.settings;
   const columns = flow.months.length;
   const whole = (value: Decimal) => wholeMoneyCell(value);
   const line = (name: string, of: (month: CashMonth) => Decimal, total: boolean, style = {}): Row =>
@@ -46,7 +70,7 @@ export function cashFlowSheet(report: SeasonReport): ResultSheet {
     title("Cash flow"),
     note(`${seasonName(report)}, whole farm, ${currency} to the nearest whole.`),
     ...inLines(notes(report, flow), 180).map(note),
-    ...incompleteRows(report, { of: "farm" }),
+    ...incompleteRows(report, { of: "cash flow" }),
     [],
     headings("", ...flow.months.map(({ month }) => month), "All"),
     ...flow.groups.map((group) => line(`   ${group}`, ({ flows }) => flows.get(group) ?? zero, true)),
@@ -60,12 +84,12 @@ export function cashFlowSheet(report: SeasonReport): ResultSheet {
   ];
   const loanRow = rows.length - 1;
   const headingRow = rows.findIndex((row) => row.at(-1)?.value === "All") + 1;
-  const last = String.fromCharCode(65 + columns);
+  const last = columnName(columns);
   const chartTop = rows.length + 2;
   rows.push([], ...Array.from({ length: 15 }, () => []), note(caution));
   return {
     name: "Cash flow", columns: [40, ...Array.from({ length: columns + 1 }, () => 10)], headingRows: 2, rows,
-    page: { orientation: "landscape", paper: areaUnit === "ac" ? "letter" : "a4", pagesTall: 1, footer: `Cash flow, ${seasonName(report)}` },
+    page: pageOf(report),
     charts: [{
       kind: "line", title: "Operating loan and cash at the end of each month", categories: `B${headingRow}:${last}${headingRow}`,
       series: [{ name: "Operating loan", values: `B${loanRow}:${last}${loanRow}` }, { name: "Cash", values: `B${loanRow + 1}:${last}${loanRow + 1}` }],

@@ -1,11 +1,12 @@
 /** Whether the debt can be paid, and when the operating loan peaks. */
 import { zero } from "../../../core/decimal";
+import type { CashFlow } from "../../../core/lender/cashFlow";
 import { farmYear } from "../../../core/lender/farmYear";
 import { repayment } from "../../../core/lender/repayment";
 import type { SeasonReport } from "../../seasonReport";
 import { moneyCell, subtotal, text } from "../cells";
 import { amountWords } from "../words";
-import { farmCashFlow } from "./cashFlowSheet";
+import { farmCashFlow, noCashFlow } from "./cashFlowSheet";
 import type { Page } from "./page";
 
 const rightHalf = 7;
@@ -35,10 +36,8 @@ export function debtBlock(page: Page, report: SeasonReport): void {
   const flow = farmCashFlow(report);
   const right = (row: number, words: string, bold = false) => page.put({ row: top + row, column: rightHalf }, text(words, bold ? { bold: true } : {}));
   page.across({ row: top, column: rightHalf }, 6, text("Operating loan", { bold: true, fill: "heading" }));
-  right(1, flow.peak === null ? "No operating loan is needed in any month." : `Peak: ${amountWords(flow.peak.balance)} at the end of ${flow.peak.month}.`, true);
-  right(2, `At the end of ${flow.months.at(-1)!.month}: ${amountWords(flow.months.at(-1)!.loan)} owed, ${amountWords(flow.months.at(-1)!.cash)} in cash.`);
-  right(3, "Month by month on the sheet Cash flow.");
-  if (!flow.spread.eq(zero)) right(4, `${amountWords(flow.spread.abs())} without a month is spread evenly.`);
+  if (flow === null) right(1, noCashFlow, true);
+  else operatingLoan(right, flow);
   right(5, "Term loans:", true);
   const term = loans.filter((loan) => loan.kind === "term");
   if (term.length === 0) right(6, "none entered");
@@ -46,6 +45,15 @@ export function debtBlock(page: Page, report: SeasonReport): void {
     right(6 + index, `${loan.name}: ${amountWords(loan.balance)} at ${loan.rate.times("100").toFixed(2)} %, ${loan.payment === null ? "no payment entered" : amountWords(loan.payment)}${loan.payment === null ? "" : `, ${loan.paymentsAYear.toFixed()} a year`}`);
   });
   if (term.length > 3) right(9, `and ${term.length - 3} more`);
+}
+
+/** The peak of the operating loan and what is left of it. */
+function operatingLoan(right: (row: number, words: string, bold?: boolean) => void, flow: CashFlow): void {
+  const end = flow.months.at(-1)!;
+  right(1, flow.peak === null ? "No operating loan is needed in any month." : `Peak: ${amountWords(flow.peak.balance)} at the end of ${flow.peak.month}.`, true);
+  right(2, `At the end of ${end.month}: ${amountWords(end.loan)} owed, ${amountWords(end.cash)} in cash.`);
+  right(3, "Month by month on the sheet Cash flow.");
+  if (!flow.spread.eq(zero)) right(4, `${amountWords(flow.spread.abs())} without a month is spread evenly.`);
 }
 
 const shown = (a: ReturnType<typeof farmYear>["incomeTax"], b: typeof a) => a.plus(b).neg() as typeof a;

@@ -85,7 +85,7 @@ describe("the lender pages", () => {
 
 describe("the cash flow sheet", () => {
   it("has a column for each month and one for all, and names the month of the peak on the pages", () => {
-    const flow = farmCashFlow(report);
+    const flow = farmCashFlow(report)!;
     expect(flow.months[0]!.month).toBe("2031-01");
     const rows = cashFlowSheet(report).rows;
     expect(rows.find((row) => row.at(-1)?.value === "All")).toHaveLength(flow.months.length + 2);

@@ -68,7 +68,7 @@ function heading(page: Page, report: SeasonReport, { date }: LenderOptions): voi
   const { currency, areaUnit, farm = null } = report.season.settings;
   page.put({ row: 0, column: 0 }, text(`${farm === null ? "Cost" : `${farm}: cost`} of production and break-evens`, { bold: true, size: 14 }));
   page.put({ row: 1, column: 0 }, ...note(`${seasonName(report)}, as of ${date}. ${currency}, per ${areaName(report)} unless it says otherwise (${areaUnit}). Shaded figures in italics may be changed: try another price, yield or cost.`));
-  for (const row of incompleteRows(report, { of: "farm" })) page.put({ row: page.next, column: 0 }, ...row);
+  for (const row of incompleteRows(report, { of: "cash flow" })) page.put({ row: page.next, column: 0 }, ...row);
   page.skip(1);
 }
 

@@ -12,7 +12,7 @@ export const lenderNotes = (report: SeasonReport, layer: Layer): readonly string
   `The tables of net return are on the layer ${layerTitle(layer).toLowerCase()}: drying, haul and selling move with yield in them, everything else stays.`,
   `Worst: each field at the lowest of its goal, outlook and proven yield, at the low price; best: at the highest, at the high price. A price not entered is the expected one. Insurance payments are shown apart; the policy rules.`,
   `Left out of the cost per ${areaName(report)}: whatever is not entered. ${omitted(report)}`,
-  `Grain not sold yet is counted at the expected price in ${grainMonth(report)}.`,
+  `Grain not sold yet is counted at the expected price in ${grainMonth(report) ?? "November"}.`,
 ];
 
 const entered = (report: SeasonReport, ...kinds: readonly Kind[]): boolean =>
@@ -35,12 +35,13 @@ export function lenderNotices(report: SeasonReport): readonly Notice[] {
   const notices: Notice[] = [];
   const say = (when: boolean, code: string, words: string) => { if (when) notices.push({ code, words }); };
   say(problems.length > 0, "incomplete", `${problems.length} ${problems.length === 1 ? "entry needs" : "entries need"} attention, so some figures are incomplete.`);
+  say(report.season.settings.seasonYear === null, "no-year", "No season year is entered and the dates do not tell one, so there is no cash flow.");
   say(loans.length === 0 && !entered(report, "term principal", "term interest"), "no-debt", "No debt is entered: neither loans nor term interest and principal among the other costs.");
   say(!entered(report, "overhead"), "no-overhead", "No overhead is entered (utilities, insurance, accounting, dues).");
   say(!entered(report, "family living"), "no-living", "No family living is entered, so cash need is too low.");
   say(loans.some((loan) => loan.kind === "term") && entered(report, "term interest", "term principal"), "debt-twice",
     "Term payments are entered both as loans and as other costs: the cash flow and the debt tests take the loans, the cost layers the other costs.");
-  say(!farmCashFlow(report).spread.isZero(), "no-month", "Some costs have no month; the cash flow spreads them evenly.");
+  say(farmCashFlow(report)?.spread.isZero() === false, "no-month", "Some costs have no month; the cash flow spreads them evenly.");
   for (const { crop, outlook, yieldUnit, sales } of figures.crops) {
     const entry = season.crops.find((each) => each.name === crop)!;
     say(entry.highPrice !== null && outlook.price.gt(entry.highPrice), "price-high", `${crop}: the expected price is above the high price entered.`);

@@ -1,0 +1,38 @@
+/** The year of a season whose setting Season year is not entered: the one year of its field work, where all of it agrees. */
+import type { RawTable } from "./cell";
+import { readDate, type DateStyle } from "./dates";
+import type { TableName } from "./tableNames";
+import { isBlank } from "./numbers";
+import { plainHeading } from "./words";
+
+/** Days on which something is done in a field: these fall in the season itself. */
+const fieldDays: readonly (readonly [TableName, readonly string[]])[] = [
+  ["Fields", ["Planned planting date", "Planted date"]], ["Applications", ["Date"]], ["Operations", ["Date"]],
+  ["Stand counts", ["Date"]], ["Harvest", ["Date"]],
+];
+/** Days of bills, which may be paid the autumn before; they are asked only where no field work has a date. */
+const billDays: readonly (readonly [TableName, readonly string[]])[] = [["Purchases", ["Date"]]];
+
+/** The years that the dated entries are of, in order: the season's year where it is one alone; none where none has a date. */
+export function yearsOfEntries(tables: ReadonlyMap<TableName, RawTable>, style: DateStyle): readonly string[] {
+  const ofWork = yearsIn(tables, style, fieldDays);
+  return ofWork.length > 0 ? ofWork : yearsIn(tables, style, billDays);
+}
+
+function yearsIn(tables: ReadonlyMap<TableName, RawTable>, style: DateStyle, days: typeof fieldDays): readonly string[] {
+  const years = new Set<string>();
+  for (const [name, headings] of days) {
+    const raw = tables.get(name);
+    if (raw === undefined) continue;
+    const wanted = new Set(headings.map(plainHeading));
+    const columns = raw.headers.flatMap((heading, index) => (wanted.has(plainHeading(heading)) ? [index] : []));
+    for (const row of raw.rows) {
+      for (const column of columns) {
+        const cell = row[column] ?? "";
+        const year = isBlank(cell) ? undefined : readDate(cell, style)?.slice(0, 4);
+        if (year !== undefined) years.add(year);
+      }
+    }
+  }
+  return [...years].sort();
+}
