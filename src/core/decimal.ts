@@ -42,5 +42,8 @@ export function sum(values: Iterable<Decimal>): Decimal {
   return total ?? zero;
 }
 
+/** The smaller of the two. */
+export const smaller = (a: Decimal, b: Decimal): Decimal => (a.lte(b) ? a : b);
+
 /** The larger of the two. */
 export const larger = (a: Decimal, b: Decimal): Decimal => (a.gte(b) ? a : b);

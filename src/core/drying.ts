@@ -1,5 +1,6 @@
 /** Grain that comes in wetter than it is sold: how much it is when dry, and what drying costs. */
 import { Decimal, hundred, one } from "./decimal";
+import type { Wetness } from "./season";
 import { cropQuantity, moneyPerUnit, type CropQuantity, type Money, type MoneyPerUnit, type Points, type Share } from "./units";
 
 /** What one unit of wet grain is at the moisture to which it is dried: (100 − wet) ÷ (100 − dry). */
@@ -11,6 +12,12 @@ export const dryQuantity = (quantity: CropQuantity, wet: Points, dry: Points): C
 /** Wet grain to be cut for so much dry grain, a share of it lost in handling. */
 export const wetQuantity = (quantity: CropQuantity, wet: Points, dry: Points, handlingLoss: Share): CropQuantity =>
   cropQuantity(quantity.div(dryPerWet(wet, dry)).div(one.minus(handlingLoss)));
+
+/** A load that was weighed, or typed, wet or dry: how much of it there is of both. Grain drier than the standard is not stretched. */
+export function wetAndDry(typed: CropQuantity, are: Wetness, moisture: Points | null, standard: Points | null): Readonly<Record<Wetness, CropQuantity>> {
+  if (moisture === null || standard === null || moisture.lte(standard)) return { wet: typed, dry: typed };
+  return are === "wet" ? { wet: typed, dry: dryQuantity(typed, moisture, standard) } : { wet: cropQuantity(typed.div(dryPerWet(moisture, standard))), dry: typed };
+}
 
 /** Percent of the weight that one point of water is: 100 ÷ (100 − dry), 1.18 for corn at 15.5. An elevator's own shrink is higher. */
 export const shrinkPerPoint = (dry: Points): Decimal => hundred.div(hundred.minus(dry));

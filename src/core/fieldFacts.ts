@@ -1,56 +1,61 @@
 /** A field beside its crop, and what its harvest says. */
-import { sum } from "./decimal";
+import { larger } from "./decimal";
 import type { Stage } from "./figures";
+import { landWeights } from "./land";
 import type { Crop, Field, HarvestLoad, Season } from "./season";
-import { fieldStands, type FieldStand } from "./stand/fieldStand";
-import { weightedMean } from "./tally";
-import { points, yieldPerArea, type Points, type Yield } from "./units";
+import { fieldOutlooks } from "./stand/fieldOutlook";
+import { yieldPerArea, type Yield } from "./units";
+import { weighedOf, type Weighed } from "./weighed";
 
 export type FieldFacts = {
   readonly field: Field;
   readonly crop: Crop;
-  /** `null` until a load of it is weighed. The moisture is weighted by quantity, `null` where no load tells it. */
-  readonly harvested: { readonly yield: Yield; readonly moisture: Points | null } | null;
-  /** The harvested yield; before harvest what the stand lets expect; the goal where neither is known. */
+  /** What was weighed of it so far; `null` before the first load. */
+  readonly weighed: Weighed | null;
+  /** The same once the harvest is done, and what it yielded; `null` until then. */
+  readonly harvested: { readonly yield: Yield; readonly weighed: Weighed } | null;
+  /**
+   * The harvested yield; before the harvest is done what planting, stand and unevenness let expect, the goal where none
+   * of them is known, and never less than what is weighed already.
+   */
   readonly outlookYield: Yield;
 };
+
+/** What the facts of the fields rest on. */
+export type FactsSeason = Pick<Season, "settings" | "crops" | "fields" | "harvest" | "standCounts" | "standTables" | "published">;
 
 /**
  * Every field with its crop, stand and harvest, in the order of the table.
  *
  * @throws RangeError on a field whose crop is not in the season, or without area: the reader turns both away
  */
-export function fieldFacts(season: Pick<Season, "settings" | "crops" | "fields" | "harvest" | "standCounts" | "standTables" | "published">): readonly FieldFacts[] {
+export function fieldFacts(season: FactsSeason): readonly FieldFacts[] {
   const crops = new Map(season.crops.map((crop) => [crop.name, crop]));
   const loads = new Map<string, HarvestLoad[]>();
-  for (const load of season.harvest) loads.set(load.field, [...(loads.get(load.field) ?? []), load]);
-  const stands = fieldStands(season);
+  for (const load of season.harvest) {
+    const others = loads.get(load.field);
+    if (others === undefined) loads.set(load.field, [load]);
+    else others.push(load);
+  }
+  const outlooks = fieldOutlooks(season);
   return season.fields.map((field) => {
     const crop = crops.get(field.crop);
     if (crop === undefined) throw new RangeError(`field ${field.name} is of a crop that the season does not have: ${field.crop}`);
     if (field.area.lte("0")) throw new RangeError(`field ${field.name} has no area: ${field.area}`);
-    const harvested = harvest(field, loads.get(field.name) ?? []);
-    return { field, crop, harvested, outlookYield: harvested?.yield ?? byStand(stands.get(field.name)) ?? field.yieldGoal };
+    const weighed = weighedOf(loads.get(field.name) ?? [], crop, season.settings.dryingCountedOn);
+    const soFar = weighed === null ? null : yieldPerArea(weighed.quantity.div(field.area));
+    const harvested = weighed === null || field.harvestDone === null ? null : { yield: soFar!, weighed };
+    const expected = outlooks.get(field.name)?.yield ?? field.yieldGoal;
+    return { field, crop, weighed, harvested, outlookYield: harvested?.yield ?? yieldPerArea(soFar === null ? expected : larger(expected, soFar)) };
   });
-}
-
-const byStand = (stand: FieldStand | undefined): Yield | null => (stand?.outlook?.ok === true ? stand.outlook.value.outlook : null);
-
-function harvest(field: Field, loads: readonly HarvestLoad[]): FieldFacts["harvested"] {
-  if (loads.length === 0) return null;
-  const told = loads.flatMap(({ moisture, quantity }) => (moisture === null || quantity.isZero() ? [] : [{ moisture, quantity }]));
-  return {
-    yield: yieldPerArea(sum(loads.map((load) => load.quantity)).div(field.area)),
-    moisture: told.length === 0 ? null : points(weightedMean(told.map(({ moisture }) => moisture), told.map(({ quantity }) => quantity))),
-  };
 }
 
 /** The yield that a stage rests on. In the final of a field not yet harvested, which nobody is shown, the outlook. */
 export const yieldAt = (facts: FieldFacts, stage: Stage): Yield => (stage === "plan" ? facts.field.yieldGoal : facts.outlookYield);
 
-/** How much of a shared amount each field bears, in no particular unit: its area, or the operator's income from its crop. */
+/** How much of a shared amount each field bears, in no particular unit: its acres, those with two crops on them half to each, or the operator's income from its crop. */
 export function sharingWeights(facts: readonly FieldFacts[], by: "acres" | "revenue", stage: Stage) {
-  const areas = facts.map(({ field }) => field.area);
+  const areas = landWeights(facts.map(({ field }) => field));
   if (by === "acres") return areas;
   const revenues = facts.map((each) => each.crop.price.times(each.field.operatorShare).times(yieldAt(each, stage)).times(each.field.area));
   // Where no field has any income, income cannot tell the fields apart.

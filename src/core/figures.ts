@@ -2,6 +2,7 @@
 import type { Decimal } from "./decimal";
 import type { Kind, Layer } from "./kinds";
 import type { EntryRef } from "./row";
+import type { Weighed } from "./weighed";
 import type { Area, CropQuantity, Money, MoneyPerArea, MoneyPerUnit, Share, Yield, YieldUnit } from "./units";
 
 export type Stage = "plan" | "outlook" | "final";
@@ -83,9 +84,18 @@ export type FieldFigures = {
   readonly area: Area;
   readonly plan: StageFigures;
   readonly outlook: StageFigures;
-  /** `null` until the field is harvested. */
+  /** `null` until the field's harvest is done. */
   readonly final: StageFigures | null;
+  /** The loads so far; `null` before the first. */
+  readonly weighed: Weighed | null;
+  /** Planned work that its last load found undone; none before the harvest is done. */
+  readonly neverDone: readonly NeverDone[];
+  /** What was and will be worked after its last load, for the next crop: paid this season, and in none of these figures. */
+  readonly nextCrop: readonly Charge[];
 };
+
+/** Planned work of one item or operation that never came about. */
+export type NeverDone = { readonly name: string; readonly areaPasses: Area; readonly entries: readonly EntryRef[] };
 
 export type SalesFigures = {
   readonly sold: CropQuantity;
@@ -99,10 +109,12 @@ export type SalesFigures = {
 export type CropFigures = {
   readonly crop: string;
   readonly area: Area;
+  /** Its part of the farm's land: an acre that another crop uses as well is half an acre of each. */
+  readonly land: Area;
   readonly yieldUnit: YieldUnit;
   readonly plan: Budget;
   readonly outlook: Budget;
-  /** `null` until every field of the crop is harvested. */
+  /** `null` until the harvest of every field of the crop is done. */
   readonly final: Budget | null;
   readonly sales: SalesFigures;
   readonly fields: readonly FieldFigures[];

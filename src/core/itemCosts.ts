@@ -11,8 +11,22 @@ import { Tally, tallied } from "./tally";
 import { money, type Money } from "./units";
 import { doneAndLeft, type FieldWork, type Work, type WorkByField } from "./work";
 
-/** The use of an item in one field: its rows, and the quantity that the rows of each sort take together. */
-type Use = { readonly facts: FieldFacts; readonly work: FieldWork<Application>; readonly planned: Decimal; readonly done: Decimal; readonly left: Decimal };
+/**
+ * The use of an item in one field: its rows, and the quantity that the rows of each sort take together. `due` is what the
+ * plan still takes in all, done or not; the next crop's quantities stand apart.
+ */
+type Use = {
+  readonly facts: FieldFacts;
+  readonly work: FieldWork<Application>;
+  readonly planned: Decimal;
+  readonly done: Decimal;
+  readonly left: Decimal;
+  readonly due: Decimal;
+  readonly nextPlanned: Decimal;
+  readonly nextDone: Decimal;
+  readonly nextLeft: Decimal;
+};
+export type UseOf = Exclude<keyof Use, "facts" | "work">;
 
 /** Everything about one item that its charges and its figures rest on. */
 export type ItemBook = {
@@ -32,7 +46,11 @@ export function itemBooks(
   for (const each of facts) {
     for (const [item, of] of work.get(each.field.name) ?? new Map<string, FieldWork<Application>>()) {
       const planned = taken(of.planned);
-      uses.get(item)?.push({ facts: each, work: of, planned, done: taken(of.done), left: of.left === of.planned ? planned : taken(of.left) });
+      const orPlanned = (works: readonly Work<Application>[]) => (works === of.planned ? planned : taken(works));
+      uses.get(item)?.push({
+        facts: each, work: of, planned, done: taken(of.done), left: orPlanned(of.left), due: orPlanned(of.due),
+        nextPlanned: taken(of.next.planned), nextDone: taken(of.next.done), nextLeft: taken(of.next.left),
+      });
     }
   }
   return items.map((item) => {
@@ -47,6 +65,7 @@ export function itemBooks(
 
 /** The quantity that rows of use take. */
 function taken(works: readonly Work<Application>[]): Decimal {
+  if (works.length === 0) return zero;
   const tally = new Tally();
   for (const { row, areaPasses } of works) tally.addProduct(row.rate, areaPasses);
   return tally.total();
@@ -62,7 +81,7 @@ function takenDays(works: readonly Work<Application>[], daysOut: DaysOut): Decim
 const sourcesOf = (works: readonly Work<Application>[]) => works.map(({ row }) => row.source);
 
 /** What all fields together take of an item, in its base unit. */
-export const quantityOf = (uses: ItemBook["uses"], of: "planned" | "done" | "left"): Decimal => tallied(uses.map((use) => use[of]));
+export const quantityOf = (uses: ItemBook["uses"], ...of: readonly UseOf[]): Decimal => tallied(uses.flatMap((use) => of.map((each) => use[each])));
 
 /** Real price where something is bought, else the plan's; nothing where neither is known, which the reader reports. */
 export const bestPrice = ({ average, planPrice }: ItemBook): Decimal => average ?? planPrice ?? zero;
@@ -105,15 +124,18 @@ const none: readonly Cost[] = [];
 function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: DaysOut): ReadonlyMap<string, StageCosts> {
   const { item: { kind, name, charged }, bought } = book;
   const planned = book.uses.flatMap(({ work }) => work.planned);
-  const quantity = quantityOf(book.uses, "planned");
-  const plannedDays = quantity.isZero() ? zero : takenDays(planned, daysOut).div(quantity);
+  const due = book.uses.flatMap(({ work }) => work.due);
+  const [quantity, quantityDue] = [quantityOf(book.uses, "planned"), quantityOf(book.uses, "due")];
+  const daysOf = (works: typeof planned, of: Decimal) => (of.isZero() ? zero : takenDays(works, daysOut).div(of));
+  const plannedDays = daysOf(planned, quantity);
+  const dueDays = quantityDue.eq(quantity) ? plannedDays : daysOf(due, quantityDue);
   const plan = money(quantity.times(plannedPrice(book)));
   const rest = money(stillToBuy(book).times(bestPrice(book)));
   const costs: Record<Stage, { amount: Money; moneyDays: Decimal; entries: Cost["entries"] }> = {
     plan: { amount: plan, moneyDays: plan.times(plannedDays), entries: () => sourcesOf(planned) },
     outlook: {
-      amount: money(bought.value.plus(rest)), moneyDays: bought.valueDays.plus(rest.times(plannedDays)),
-      entries: () => (rest.isZero() ? bought.entries : [...bought.entries, ...sourcesOf(planned)]),
+      amount: money(bought.value.plus(rest)), moneyDays: bought.valueDays.plus(rest.times(dueDays)),
+      entries: () => (rest.isZero() ? bought.entries : [...bought.entries, ...sourcesOf(due)]),
     },
     final: { amount: bought.value, moneyDays: bought.valueDays, entries: () => bought.entries },
   };
@@ -141,16 +163,27 @@ export const isCharged = ({ unchargedIn }: Item, { field }: FieldFacts): boolean
 /** The operator's part of what an item costs: a landlord bears the rest, on crop-shared land only. */
 const costShare = (item: Item, { field }: FieldFacts): Decimal => (field.tenure === "crop share" ? item.operatorCostShare : one);
 
-/** What the plan takes beyond what is bought, of an item that is charged as it is bought. */
-const stillToBuy = (book: ItemBook): Decimal => larger(quantityOf(book.uses, "planned").minus(book.bought.quantity), zero);
+/** What the plan takes for this crop beyond what is bought, of an item that is charged as it is bought. */
+const stillToBuy = (book: ItemBook): Decimal => larger(quantityOf(book.uses, "due").minus(book.bought.quantity), zero);
+
+/** What the next crop is to be charged for this item in each field that it is used in after the last load, at the best known price. */
+export function nextCropCosts(book: ItemBook): ReadonlyMap<string, readonly Cost[]> {
+  if (book.item.charged !== "as used") return new Map();
+  const { kind, name } = book.item;
+  const uses = book.uses.filter(({ facts, work: { next } }) => next.done.length + next.left.length > 0 && isCharged(book.item, facts));
+  return new Map(uses.map((use) => {
+    const amount = money(use.nextDone.plus(use.nextLeft).times(bestPrice(book)).times(costShare(book.item, use.facts)));
+    return [use.facts.field.name, [{ kind, name, cash: true, amount, moneyDays: zero, entries: () => sourcesOf([...use.work.next.done, ...use.work.next.left]) }]];
+  }));
+}
 
 /** Bought, used, needed and left of one item, in packs. */
 export function itemFigures(book: ItemBook): ItemFigures {
   const { item, bought, average, planPrice, uses } = book;
   const asUsed = item.charged === "as used";
   // What is charged as it is bought counts as used when it is bought: nothing of it is stock.
-  const used = asUsed ? quantityOf(uses, "done") : bought.quantity;
-  const needed = asUsed ? quantityOf(uses, "left") : stillToBuy(book);
+  const used = asUsed ? quantityOf(uses, "done", "nextDone") : bought.quantity;
+  const needed = asUsed ? quantityOf(uses, "left", "nextLeft") : larger(quantityOf(uses, "due", "nextPlanned").minus(bought.quantity), zero);
   const balance = used.plus(needed).minus(bought.quantity);
   const short = larger(balance, zero);
   const price = average ?? planPrice;
@@ -162,6 +195,6 @@ export function itemFigures(book: ItemBook): ItemFigures {
     bought: packs(bought.quantity), used: packs(used), needed: packs(needed), short: packs(short),
     shortCost: price === null ? null : money(short.times(price)),
     left: packs(larger(balance.neg(), zero)),
-    get entries() { return [...bought.entries, ...new Set(uses.flatMap(({ work }) => sourcesOf([...work.planned, ...work.done])))]; },
+    get entries() { return [...bought.entries, ...new Set(uses.flatMap(({ work }) => sourcesOf([...work.planned, ...work.done, ...work.next.done])))]; },
   };
 }

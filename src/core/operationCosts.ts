@@ -1,5 +1,5 @@
 /** What field work costs each field: at a rate, or by what the machine costs. */
-import { one, type Decimal } from "./decimal";
+import { one, zero, type Decimal } from "./decimal";
 import type { Cost, StageCosts } from "./cost";
 import type { Stage } from "./figures";
 import type { Kind } from "./kinds";
@@ -25,6 +25,10 @@ export function operationCosts(work: FieldWork<Operation>, daysOut: DaysOut, mac
   const isPlan = work.left === work.planned && work.done.length === 0 && work.planned.every(({ row }) => row.cost.basis !== "machine");
   return { plan, outlook: isPlan ? plan : at("outlook"), final: isHarvested ? at("final") : [] };
 }
+
+/** What the next crop is to be charged for the work that was or will be done after the last load. */
+export const nextCropWork = ({ next }: FieldWork<Operation>, machines: MachineCosts): readonly Cost[] =>
+  costsByKind([...next.done, ...next.left], () => zero, machines.outlook);
 
 /** What one row brings of one kind: so much for each of a quantity, such as dollars an acre on so many acres. */
 type Part = { readonly kind: Kind; readonly cash: boolean; readonly perUnit: Decimal; readonly quantity: Decimal };

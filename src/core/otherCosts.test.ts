@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { corn, field, load, otherCost, seasonOf, settings } from "../../tests/support/season";
+import { corn, field, harvested, load, otherCost, seasonOf, settings } from "../../tests/support/season";
 import type { Season } from "./season";
 import { seasonFigures } from "./seasonFigures";
 import { moneyPerArea, moneyPerUnit, points } from "./units";
@@ -28,7 +28,7 @@ describe("other costs", () => {
 
   it("by revenue follow the crops of each stage", () => {
     // 80,000, 32,000 and 25,000 of income planned; the Hill then brings 4,400 bushels for 17,600.
-    const parts = { otherCosts: [otherCost("Advice", "1370", { by: "revenue" })], harvest: [load("Hill", "4400")] };
+    const parts = { otherCosts: [otherCost("Advice", "1370", { by: "revenue" })], harvest: [load("Hill", "4400")], fields: [field("Home", "100", "200"), harvested(field("Hill", "50", "160")), field("Creek", "50", "50", { crop: "Soybeans" })] };
     expect(borne(parts)).toEqual({ Home: "800", Hill: "320", Creek: "250" });
     expect(borne({ ...parts, otherCosts: [otherCost("Advice", "1226", { by: "revenue" })] }, "outlook")).toEqual({ Home: "800", Hill: "176", Creek: "250" });
   });
@@ -57,10 +57,10 @@ describe("drying", () => {
       .toEqual(["0.15", null, null]);
   });
 
-  it("goes by the expected moisture where a load weighs nothing, or tells none", () => {
+  it("is nothing on a crop that was lost", () => {
     const wet = { expectedHarvestMoisture: points("18.5") };
+    expect(perUnit(wet, { harvest: [load("Home", "0", "25.5")], fields: [harvested(field("Home", "100", "200"))] })).toBeNull();
     expect(perUnit(wet, { harvest: [load("Home", "0", "25.5")] })).toBe("0.15");
-    expect(perUnit(wet, { harvest: [load("Home", "9000"), load("Home", "9000", "16.5")] })).toBe("0.05");
   });
 });
 

@@ -2,7 +2,9 @@
 import { zero, type Decimal } from "./decimal";
 import type { Cost, MovingCost, StageCosts } from "./cost";
 import { sharingWeights, type FieldFacts } from "./fieldFacts";
+import { landWeights } from "./land";
 import type { Stage } from "./figures";
+import { pointsPerUnit } from "./loadDrying";
 import type { DaysOut } from "./operatingInterest";
 import type { OtherCost } from "./season";
 import { splitToTheCent } from "./split";
@@ -14,7 +16,7 @@ const fieldsOf = ({ over }: OtherCost, facts: readonly FieldFacts[]): readonly F
 
 /**
  * The costs of each field that do not move with yield, at each stage asked for. A whole-farm amount is split so that its
- * cents add up; an amount per area is charged on the whole area of each field concerned.
+ * cents add up; an amount per area is charged on the area of each field concerned, on land that two of them use but once.
  */
 export function otherCosts(costs: readonly OtherCost[], facts: readonly FieldFacts[], stages: readonly Stage[], daysOut: DaysOut): ReadonlyMap<string, StageCosts> {
   const byField = new Map(facts.map(({ field }) => [field.name, { plan: [] as Cost[], outlook: [] as Cost[], final: [] as Cost[] }]));
@@ -26,7 +28,7 @@ export function otherCosts(costs: readonly OtherCost[], facts: readonly FieldFac
     const shares = (stage: Stage): readonly Cost[] => {
       const amounts = cost.basis === "whole farm"
         ? splitToTheCent(money(cost.amount), sharingWeights(over, cost.by, stage))
-        : over.map(({ field }) => money(cost.amount.times(field.area)));
+        : landWeights(over.map(({ field }) => field)).map((land) => money(cost.amount.times(land)));
       return amounts.map((amount) => ({ kind: cost.kind, name: cost.item, amount, moneyDays: amount.times(days), cash: cost.cash, entries: () => [cost.source] }));
     };
     // Only revenue differs from stage to stage.
@@ -49,17 +51,16 @@ export function landCosts({ field }: FieldFacts): readonly Cost[] {
 
 /**
  * The costs that move with yield: the crop's selling cost, drying down to standard moisture, and other costs per unit
- * of yield. Drying is charged on the points that the crop is expected to be wetter than standard: the expected harvest
- * moisture, and what was weighed once the field is harvested. Grain drier than standard costs nothing.
+ * of yield.
  *
  * @param perPoint money per unit of yield and point; `null` where no drying is charged
  */
 export function movingCosts(facts: FieldFacts, costs: readonly OtherCost[], perPoint: Decimal | null, stage: Stage): readonly MovingCost[] {
-  const { crop, harvested } = facts;
+  const { crop, weighed } = facts;
   const moving: MovingCost[] = [{ kind: "haul", name: "Selling cost", perUnit: crop.sellingCostPerUnit, entries: () => [crop.source] }];
-  const moisture = (stage === "plan" ? null : harvested?.moisture) ?? crop.expectedHarvestMoisture;
-  if (perPoint !== null && moisture !== null && crop.standardMoisture !== null && moisture.gt(crop.standardMoisture)) {
-    moving.push({ kind: "drying", name: "Drying", perUnit: moneyPerUnit(moisture.minus(crop.standardMoisture).times(perPoint)), entries: () => [crop.source] });
+  if (perPoint !== null) {
+    const entries = () => [crop.source, ...(stage === "plan" || weighed === null ? [] : weighed.entries)];
+    moving.push({ kind: "drying", name: "Drying", perUnit: moneyPerUnit(pointsPerUnit(facts, stage).times(perPoint)), entries });
   }
   for (const cost of costs) {
     if (cost.basis !== "per unit of yield" || fieldsOf(cost, [facts]).length === 0) continue;

@@ -17,6 +17,9 @@ import type { StandCount } from "./stand/standCount";
 import type { PublishedStandTables, StandTable } from "./stand/standTable";
 import type { Area, AreaUnit, CropQuantity, ItemQuantity, ItemRate, Money, MoneyPerArea, MoneyPerUnit, Points, Share, Yield, YieldUnit } from "./units";
 
+/** Grain with the water that it was weighed with, or as it is at the crop's standard moisture. */
+export type Wetness = "wet" | "dry";
+
 export type Settings = {
   /** The farm's name, for the pages that go to a lender; left out or `null`: none is printed. */
   readonly farm?: string | null;
@@ -32,7 +35,9 @@ export type Settings = {
   readonly fuelPerGallon: Money | null;
   /** Money per unit of yield and point of moisture above the crop's standard. */
   readonly dryingChargePerPoint: MoneyPerUnit | null;
-  /** Names of the date × stand tables in use, separated by semicolons; `null`: the usual one of each crop. */
+  /** The units of a load that the drying charge is counted on: as weighed, or as they are when dry. */
+  readonly dryingCountedOn: Wetness;
+  /** Names of the date × stand tables in use, separated by semicolons, or "none"; `null`: the usual one of each crop. */
   readonly standResponse: string | null;
 };
 
@@ -76,6 +81,10 @@ export type Field = {
   readonly operatorShare: Share;
   /** Percent of the yield lost to gaps and late plants, beyond what the number of plants says; left out or `null`: none. */
   readonly uniformityLoss?: Decimal | null;
+  /** Filled once the last load is in, with the day where it is told; `null` until then. */
+  readonly harvestDone: { readonly on: IsoDate | null } | null;
+  /** The field whose acres this crop uses a second time in the year; `null` on land of its own. */
+  readonly sameLandAs: string | null;
   readonly source: EntryRef;
 };
 
@@ -177,8 +186,12 @@ export type HarvestLoad = {
   readonly date: IsoDate;
   /** Yield units at the crop's standard moisture. */
   readonly quantity: CropQuantity;
+  /** The same as they came off the field, their water included. */
+  readonly wet: CropQuantity;
   /** Points of moisture as weighed. */
   readonly moisture: Points | null;
+  /** Pounds in a bushel. */
+  readonly testWeight: Decimal | null;
   readonly source: EntryRef;
 };
 

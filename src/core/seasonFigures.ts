@@ -1,14 +1,15 @@
 /** The whole calculation of a season: entries in, figures of every crop, field and item out. */
-import { one } from "./decimal";
+import { sum } from "./decimal";
 import { amountByKind, budget, cropBudget, perArea, perUnitByKind } from "./budget";
 import { charges, type Cost, type StageCosts } from "./cost";
 import { fieldFacts, yieldAt, type FieldFacts } from "./fieldFacts";
-import type { CropFigures, FieldFigures, ItemFigures, Stage, StageFigures } from "./figures";
-import { itemBooks, itemCosts, itemFigures } from "./itemCosts";
+import type { CropFigures, FieldFigures, ItemFigures, NeverDone, Stage, StageFigures } from "./figures";
+import { itemBooks, itemCosts, itemFigures, nextCropCosts } from "./itemCosts";
+import { landWeights } from "./land";
 import type { MachineCost } from "./machines/machineCost";
 import { daysOut, operatingInterest } from "./operatingInterest";
 import { once } from "./once";
-import { operationCosts } from "./operationCosts";
+import { nextCropWork, operationCosts } from "./operationCosts";
 import { landCosts, movingCosts, otherCosts } from "./otherCosts";
 import { changeFigures, type ChangeFigures } from "./partialBudget/changeFigures";
 import { overlays, type CropOverlay } from "./partialBudget/overlay";
@@ -16,8 +17,11 @@ import { boughtByItem } from "./purchases";
 import { salesFigures } from "./sales";
 import type { Season } from "./season";
 import { seasonMachineCosts } from "./seasonMachineCosts";
-import { fieldStands, type FieldStand } from "./stand/fieldStand";
-import { fieldsByCrop, workByField } from "./work";
+import { fieldOutlooks, type FieldOutlook } from "./stand/fieldOutlook";
+import type { FieldStand } from "./stand/fieldStand";
+import { seasonWork } from "./seasonWork";
+import { area } from "./units";
+import { areaOf, fieldsByCrop, type FieldWork, type WorkRow } from "./work";
 
 /** What the core says of a season. Money is in the workbook's currency, unrounded; `null` is "there is no answer". */
 export type SeasonFigures = {
@@ -27,6 +31,8 @@ export type SeasonFigures = {
   readonly machines: readonly MachineCost[];
   /** The fields whose stand was counted. */
   readonly stands: readonly FieldStand[];
+  /** What planting, stand and unevenness let expect, of the fields that tell any of them. */
+  readonly outlooks: readonly FieldOutlook[];
   /** The changes that are weighed, in the order of their table. */
   readonly changes: readonly ChangeFigures[];
   /** The outlook of every crop beside the same with the active changes; none where no change is active. */
@@ -42,24 +48,36 @@ export type SeasonFigures = {
 export function seasonFigures(season: Season): SeasonFigures {
   const facts = fieldFacts(season);
   const days = daysOut(season.settings.operatingInterest);
-  const books = itemBooks(
-    season.items, facts, boughtByItem(season.purchases, days),
-    workByField(season.applications, season.fields, (row) => row.item, () => one),
-  );
-  // Operations are one where their names are, however they are typed.
-  const operations = workByField(season.operations, season.fields, (row) => row.operation.toLowerCase(), (row) => row.passes);
+  const { ofItems, ofOperations: operations } = seasonWork(season, facts);
+  const books = itemBooks(season.items, facts, boughtByItem(season.purchases, days), ofItems);
   const machines = seasonMachineCosts(season, operations);
   const costs = fixedCosts(season, facts, {
     ofItems: books.map((book) => itemCosts(book, facts, days)),
     ofWork: ({ field, harvested }) => [...operations.get(field.name)!.values()].map((work) => operationCosts(work, days, machines, harvested !== null)),
   });
-  const fields = facts.map((each) => fieldFigures(season, each, costs.get(each.field.name)!));
+  const ofNext = books.map((book) => nextCropCosts(book));
+  const besides = ({ field: { name } }: FieldFacts) => {
+    const worked = [...(operations.get(name)?.values() ?? [])].filter(({ next }) => next.done.length + next.left.length > 0);
+    return {
+      neverDone: [...neverDone(ofItems.get(name), ({ item }) => item), ...neverDone(operations.get(name), ({ operation }) => operation)],
+      nextCrop: charges([...ofNext.flatMap((byField) => byField.get(name) ?? []), ...worked.flatMap((work) => nextCropWork(work, machines))], []),
+    };
+  };
+  const fields = facts.map((each) => ({ ...fieldFigures(season, each, costs.get(each.field.name)!), ...besides(each) }));
   const crops = cropFigures(season, fields);
+  const outlooks = [...fieldOutlooks(season).values()];
   const changes = changeFigures(season, crops);
   return {
     crops, items: books.map(itemFigures), changes, overlays: overlays(crops, changes),
-    machines: [...machines.outlook.values()], stands: [...fieldStands(season).values()],
+    machines: [...machines.outlook.values()], stands: outlooks.flatMap(({ stand }) => stand ?? []), outlooks,
   };
+}
+
+/** What was planned in a field and never done, by what it is of. */
+function neverDone<Row extends WorkRow>(works: ReadonlyMap<string, FieldWork<Row>> | undefined, name: (row: Row) => string): readonly NeverDone[] {
+  return [...(works?.values() ?? [])].flatMap(({ neverDone: undone }) => (undone.length === 0 ? [] : [{
+    name: name(undone[0]!.row), areaPasses: area(areaOf(undone)), entries: undone.map(({ row }) => row.source),
+  }]));
 }
 
 type CostsByField = { readonly ofItems: readonly ReadonlyMap<string, StageCosts>[]; readonly ofWork: (facts: FieldFacts) => readonly StageCosts[] };
@@ -77,7 +95,7 @@ function fixedCosts(season: Season, facts: readonly FieldFacts[], { ofItems, ofW
   }));
 }
 
-function fieldFigures(season: Season, facts: FieldFacts, costs: StageCosts): FieldFigures {
+function fieldFigures(season: Season, facts: FieldFacts, costs: StageCosts): Omit<FieldFigures, "neverDone" | "nextCrop"> {
   const { field, crop, harvested } = facts;
   const at = (stage: Stage): StageFigures => {
     const fixed = [...costs[stage], ...operatingInterest(costs[stage], season.settings.operatingInterest)];
@@ -95,19 +113,20 @@ function fieldFigures(season: Season, facts: FieldFacts, costs: StageCosts): Fie
       }),
     };
   };
-  return { field: field.name, crop: crop.name, area: field.area, plan: at("plan"), outlook: at("outlook"), final: harvested === null ? null : at("final") };
+  return { field: field.name, crop: crop.name, area: field.area, plan: at("plan"), outlook: at("outlook"), final: harvested === null ? null : at("final"), weighed: facts.weighed };
 }
 
 /** The crops that have fields, in the order of their table. */
 function cropFigures(season: Season, all: readonly FieldFigures[]): readonly CropFigures[] {
   const byCrop = fieldsByCrop(season.fields);
+  const land = landWeights(season.fields);
   return season.crops.filter((crop) => byCrop.has(crop.name)).map((crop) => {
     const fields = all.filter((field) => field.crop === crop.name);
     const finals = fields.map((field) => field.final);
     const harvested = finals.every((final) => final !== null);
     const outlook = cropBudget(fields.map((field) => field.outlook), crop, harvested);
     return {
-      crop: crop.name, area: outlook.area, yieldUnit: crop.yieldUnit, fields, outlook,
+      crop: crop.name, area: outlook.area, land: area(sum(land.filter((_, index) => season.fields[index]!.crop === crop.name))), yieldUnit: crop.yieldUnit, fields, outlook,
       plan: cropBudget(fields.map((field) => field.plan), crop, harvested),
       final: harvested ? cropBudget(finals, crop, true) : null,
       sales: salesFigures(season.sales.filter((sale) => sale.crop === crop.name), outlook),

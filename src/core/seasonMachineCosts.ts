@@ -5,7 +5,11 @@ import { workAt, type MachineCosts } from "./operationCosts";
 import type { Operation, Season } from "./season";
 import { Tally } from "./tally";
 import { area } from "./units";
-import type { WorkByField } from "./work";
+import type { FieldWork, Work, WorkByField } from "./work";
+
+/** A machine carries its year on all its hours, those for the next crop among them. */
+const forNextCrop = ({ next }: FieldWork<Operation>, stage: Stage): readonly Work<Operation>[] =>
+  stage === "plan" ? [] : stage === "final" ? next.done : [...next.done, ...next.left];
 
 export function seasonMachineCosts({ machines = [], settings }: Season, operations: WorkByField<Operation>): MachineCosts {
   const at = (stage: Stage) => {
@@ -13,7 +17,7 @@ export function seasonMachineCosts({ machines = [], settings }: Season, operatio
     const worked = new Map<string, Tally>();
     for (const works of operations.values()) {
       for (const work of works.values()) {
-        for (const { row, areaPasses } of workAt(work, stage)) {
+        for (const { row, areaPasses } of [...workAt(work, stage), ...forNextCrop(work, stage)]) {
           if (row.cost.basis !== "machine") continue;
           const { machine } = row.cost;
           worked.set(machine, (worked.get(machine) ?? new Tally()).add(areaPasses));

@@ -26,10 +26,22 @@ export type Work<Row extends WorkRow> = {
 
 /** The work of one item or one operation in one field, in the order of the table, and what is left of its plan. */
 export type FieldWork<Row extends WorkRow> = {
+  /** All that was planned. */
   readonly planned: readonly Work<Row>[];
+  /** Done for this crop. */
   readonly done: readonly Work<Row>[];
+  /** Planned for this crop and still to be done. */
   readonly left: readonly Work<Row>[];
+  /** Planned for this crop, done or still to be done: what was never done is not among it. */
+  readonly due: readonly Work<Row>[];
+  /** Planned, and not done by the last load; none before the harvest is done. */
+  readonly neverDone: readonly Work<Row>[];
+  /** Worked or to be worked after the last load, for the next crop: paid this season, and in no cost of it. */
+  readonly next: Pick<FieldWork<Row>, "planned" | "done" | "left">;
 };
+
+const nothing: readonly never[] = [];
+const nothingNext = { planned: nothing, done: nothing, left: nothing };
 
 /** What is done, and what is left of the plan. */
 export const doneAndLeft = <Row extends WorkRow>({ done, left }: FieldWork<Row>): readonly Work<Row>[] =>
@@ -48,7 +60,7 @@ export type WorkByField<Row extends WorkRow> = ReadonlyMap<string, ReadonlyMap<s
 export function workByField<Row extends WorkRow>(
   rows: readonly Row[], fields: readonly Field[], subject: (row: Row) => string, passes: (row: Row) => Decimal,
 ): WorkByField<Row> {
-  const byField = new Map<string, Map<string, { planned: Work<Row>[]; done: Work<Row>[]; left: readonly Work<Row>[] }>>(fields.map((field) => [field.name, new Map()]));
+  const byField = new Map<string, Map<string, Worked<Row>>>(fields.map((field) => [field.name, new Map()]));
   const byName = new Map(fields.map((field) => [field.name, [field]]));
   const byCrop = fieldsByCrop(fields);
   for (const row of rows) {
@@ -61,7 +73,7 @@ export function workByField<Row extends WorkRow>(
       const once = row.area === null ? field.area : whole === null ? row.area : row.area.times(part);
       const works = byField.get(field.name)!;
       let work = works.get(name);
-      if (work === undefined) works.set(name, (work = { planned: [], done: [], left: [] }));
+      if (work === undefined) works.set(name, (work = newWork()));
       (row.status === "done" ? work.done : work.planned).push({ row, areaPasses: area(times === one || times.eq(one) ? once : once.times(times)), part });
     }
   }
@@ -71,13 +83,25 @@ export function workByField<Row extends WorkRow>(
   return byField;
 }
 
+type Worked<Row extends WorkRow> = Omit<FieldWork<Row>, "planned" | "done" | "left"> & { planned: Work<Row>[]; done: Work<Row>[]; left: readonly Work<Row>[] };
+
+function newWork<Row extends WorkRow>(): Worked<Row> {
+  const planned: Work<Row>[] = [];
+  return { planned, done: [], left: nothing, due: planned, neverDone: nothing, next: nothingNext };
+}
+
 /**
  * What is left of the plan: the area passes done are taken off the planned ones, the oldest date first, rows without a
  * date last, rows of one date in the order of the table.
  */
 function workLeft<Row extends WorkRow>(planned: readonly Work<Row>[], done: readonly Work<Row>[]): readonly Work<Row>[] {
-  if (done.length === 0 || planned.length === 0) return planned;
-  let taken = areaOf(done);
+  return done.length === 0 || planned.length === 0 ? planned : takeOff(planned, areaOf(done));
+}
+
+/** Works with so many area passes taken off, the oldest date first. */
+export function takeOff<Row extends WorkRow>(planned: readonly Work<Row>[], areaPasses: Decimal): readonly Work<Row>[] {
+  if (areaPasses.isZero()) return planned;
+  let taken = areaPasses;
   if (taken.gte(areaOf(planned))) return [];
   const left: Work<Row>[] = [];
   for (const work of [...planned].sort(byDate)) {
@@ -92,7 +116,8 @@ function workLeft<Row extends WorkRow>(planned: readonly Work<Row>[], done: read
   return left;
 }
 
-function areaOf(works: readonly Work<WorkRow>[]): Decimal {
+/** The area passes of some works together. */
+export function areaOf(works: readonly Work<WorkRow>[]): Decimal {
   if (works.length === 1) return works[0]!.areaPasses;
   const tally = new Tally();
   for (const { areaPasses } of works) tally.add(areaPasses);

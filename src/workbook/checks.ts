@@ -3,15 +3,15 @@ import { zero } from "../core/decimal";
 import { monthsOfSeason } from "../core/lender/month";
 import type { EntryRef } from "../core/row";
 import type { Application, Operation, Season } from "../core/season";
-import { fieldStands } from "../core/stand/fieldStand";
 import { boughtByItem, nothingBought } from "../core/purchases";
-import type { OutlookRefusal } from "../core/stand/yieldOutlook";
+import { landProblems } from "./landChecks";
+import { plantingProblems } from "./plantingChecks";
 import type { Problem, Subject } from "./problem";
 import { shownMoney } from "./shown";
 
 /** All of them, in the order of the tables that they point at. */
 export const crossChecks = (season: Season): readonly Problem[] => [
-  ...priceProblems(season), ...returnProblems(season), ...dateProblems(season), ...farDates(season), ...standProblems(season),
+  ...priceProblems(season), ...returnProblems(season), ...dateProblems(season), ...farDates(season), ...plantingProblems(season), ...landProblems(season),
 ];
 
 const placeOf = ({ table, row }: EntryRef, column?: string) => ({ table, row, ...(column === undefined ? {} : { column }) });
@@ -99,25 +99,3 @@ function farDates({ settings: { seasonYear }, purchases, applications, operation
 const operatingAndCash = new Set<string>([
   "seed", "fertilizer", "crop protection", "fuel", "repairs", "custom work", "hired labour", "drying", "haul", "crop insurance", "supplies", "irrigation", "other operating",
 ]);
-
-/** Stands that the table of yields does not answer for. */
-function standProblems(season: Season): readonly Problem[] {
-  return [...fieldStands(season).values()].flatMap(({ field, summary, outlook }): readonly Problem[] => {
-    if (outlook === null || outlook.ok) return [];
-    const count = summary.counts[0]!;
-    return [{ code: "stand-outside-table", at: placeOf(count.source), found: field.name, like: refusalWords(outlook.problems[0]!), touches: [{ of: "field", name: field.name }] }];
-  });
-}
-
-/** Why a table of yields gives no answer, without a full stop. */
-export function refusalWords({ of, reason, table, asked, from, to }: OutlookRefusal): string {
-  const which = of === "planned" ? "planned" : "real";
-  switch (reason) {
-    case "date outside": return `the ${which} planting date ${asked} is outside the table "${table}" (${from} to ${to})`;
-    case "stand outside": return `the ${which} stand ${asked} is outside the table "${table}" (${from} to ${to})`;
-    case "date missing": return `the ${which} planting date is not entered`;
-    case "stand missing": return of === "planned" ? "the target stand is not entered" : "no stand is counted";
-    case "row width missing": return `the row width is not entered, and the table "${table}" goes by it`;
-    case "not printed": return `the table "${table}" prints nothing for ${asked}`;
-  }
-}

@@ -27,11 +27,12 @@ export const problemCodes = [
   "percent-range", "unknown-name", "duplicate-name", "stale-value", "unknown-unit", "unit-not-convertible", "analysis-missing", "not-an-analysis",
   // One row.
   "target-missing", "amount-missing", "amount-disagrees", "pack-incomplete", "cost-missing", "hours-missing", "area-too-large",
-  "tenure-conflict", "rent-missing", "share-missing", "weight-missing", "place-missing", "payment-missing",
+  "tenure-conflict", "rent-missing", "share-missing", "same-land", "weight-missing", "place-missing", "payment-missing",
   // Changes.
   "quantity-missing", "price-missing", "years-on-yearly", "salvage-unused", "change-disagrees", "rate-missing", "area-missing", "no-fields",
   // Entries that do not go together.
   "setting-unknown", "interest-incomplete", "no-price", "no-plan-price", "nothing-bought", "date-missing", "year-missing", "season-year-missing", "date-far", "fuel-twice", "stand-outside-table",
+  "planned-date-missing", "harvest-without-load", "harvest-open", "load-after-done", "next-crop-here",
   "machine-zero", "stand-table-unknown", "stand-table-crop", "stand-table-fault",
   "line-twice", "entry-beside", "cost-twice", "tractor-disagrees", "tractor-unnamed",
 ] as const;
@@ -44,7 +45,7 @@ export type ProblemCode = (typeof problemCodes)[number];
 export type Grade = "fix" | "check";
 
 /** The codes of grade `check`; all others are entries to fix. */
-export const checkCodes: readonly ProblemCode[] = ["line-twice", "value-differs"];
+export const checkCodes: readonly ProblemCode[] = ["line-twice", "value-differs", "harvest-open", "load-after-done"];
 
 const ofGradeCheck: ReadonlySet<ProblemCode> = new Set(checkCodes);
 export const gradeOf = ({ code }: Pick<Problem, "code">): Grade => (ofGradeCheck.has(code) ? "check" : "fix");

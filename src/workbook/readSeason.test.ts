@@ -17,10 +17,10 @@ Crops
 | Corn | bu | 56 | 15.5 | $4.20 | 0.13 | 19.5 |
 | Winter wheat | bu | 60 | 13.5 | 5.60 | | |
 Fields
-| field | CROP | Acres | Yield goal | Tenure | Rent per acre ($/ac) | Operator share of crop % |
-| Alder | corn | 120 | 200 | cash rent | 250 | |
-| Birch | Corn | 80 | 180 | crop share | | 60 |
-| Cedar | Winter wheat | 60 | 85 | | | |
+| field | CROP | Acres | Yield goal | Tenure | Rent per acre ($/ac) | Operator share of crop % | Harvest done |
+| Alder | corn | 120 | 200 | cash rent | 250 | | |
+| Birch | Corn | 80 | 180 | crop share | | 60 | no |
+| Cedar | Winter wheat | 60 | 85 | | | | 2031-07-20 |
 Items
 | Item | Kind | Pack name | Pack size | Pack unit | Plan price per pack | Density | Analysis N-P-K | Operator share of cost % |
 | Hybrid seed | seed | bag | 80000 | seeds | 280 | | | |

@@ -4,6 +4,7 @@ import type { Season } from "../core/season";
 import type { Cell, RawTable, SheetPlace, WorkbookContent } from "./cell";
 import { crossChecks } from "./checks";
 import { findTables } from "./findTables";
+import { harvestProblems } from "./harvestChecks";
 import { headingProblems } from "./headings";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
 import { ItemConverter } from "./itemUnits";
@@ -84,7 +85,7 @@ export function readSeason(content: WorkbookContent): SeasonReading {
   const yearAsked = isAskedAlready ? [] : yearProblems(season, years, settingPlace(tables.get("Season"), "Season year"));
   const all = [
     ...missing, ...tableProblems, ...headings, ...settingProblems, ...yearAsked, ...standTables.problems, ...readerProblems, ...settledProblems,
-    ...crossChecks(season),
+    ...crossChecks(season), ...harvestProblems(season, readers.get("Fields")?.has("Harvest done") ?? false),
   ];
   const problems = inOrder(all.filter((problem) => !namesWhatWasLost(problem, missing)));
   const withPlaces = [...tables.values(), ...own, ...content.tables.filter(({ name }) => plain(name) === plain(matchesTable))];

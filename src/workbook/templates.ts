@@ -15,7 +15,7 @@ import { chargings, statuses } from "./tables/items";
 import { loanKinds, policyForms } from "./tables/lender";
 import { machineLabour } from "./tables/machines";
 import { operationBases, otherBases } from "./tables/operations";
-import { settingNames } from "./tables/settings";
+import { settingNames, wetnesses } from "./tables/settings";
 
 const money = "#,##0.00";
 // `#,##0.##` would show a whole number with a point and nothing behind it.
@@ -72,7 +72,9 @@ const fieldsTable = table("Fields",
   may("Land charge per acre", "", "What owned land should earn, money per area and year.", { numberFormat: money }),
   may("Operator share of crop %", "", "On crop-shared land: the operator's part.", { numberFormat: percent }),
   may("Proven yield", 182, "Yield per area by production history.", { numberFormat: quantity }),
-  may("Uniformity loss %", "", "Yield lost to gaps and late plants, beyond the number of plants. Leave blank for none.", { numberFormat: percent }));
+  may("Uniformity loss %", "", "Yield lost to gaps and late plants, beyond the number of plants. Leave blank for none.", { numberFormat: percent }),
+  may("Harvest done", "", "The day of the last load, or yes. Until it is filled the loads are the harvest so far, and the yield outlook stays.", { numberFormat: date }),
+  may("Same land as", "", "Of a second crop in the year: the field whose acres it uses again. They count once, and the rent stands on one of the two.", { width: 22 }));
 
 const itemsTable = table("Items",
   must("Item", replace, "What is bought, by the name that invoices get in the table Purchases.", { width: 24 }),
@@ -208,8 +210,9 @@ const harvestTable = table("Harvest",
   must("Date", "", "The day it was weighed.", { numberFormat: date }),
   must("Weight or bushels", "", "One load, or the whole field.", { numberFormat: quantity }),
   may("Unit", "", "Blank: the crop's yield unit.", { choices: yieldUnits }),
-  must("Moisture", "", "As weighed, percent.", { numberFormat: percent }),
-  may("Test weight", "", "Pounds in a bushel.", { numberFormat: quantity }));
+  may("Bushels are", "", "Wet as weighed, or dry: already shrunk to the standard moisture. Blank: wet.", { choices: wetnesses }),
+  must("Moisture", "", "As weighed, percent. Drying is charged load by load.", { numberFormat: percent }),
+  may("Test weight", "", "Pounds in a bushel. Shown with the harvest; it moves no money.", { numberFormat: quantity }));
 
 const changesTable = table("Changes",
   must("Change", replace, "What is weighed; all lines of one change have the same name.", { width: 30 }),

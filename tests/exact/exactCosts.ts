@@ -2,10 +2,10 @@
 import type { Stage } from "../../src/core/figures";
 import type { Field, Operation, OtherCost, Season } from "../../src/core/season";
 import { daysOut, noLoan, type Cost } from "./exactCost";
-import { areaOf, cropOf, pointsToDry, weightsOver } from "./exactFields";
+import { areaOf, cropOf, landOf, lastLoad, pointsToDry, weightsOver } from "./exactFields";
 import { itemCosts, type ItemAccount } from "./exactItems";
 import { shareOut } from "./exactSplit";
-import { leftOf, worksOf, type Work } from "./exactWork";
+import { isLate, settled, worksOf, type Work } from "./exactWork";
 import { divided, fraction, read, times, total, zero, type Fraction } from "./fraction";
 
 /** The kinds that an operating loan carries: those of the operating layer, its own interest excepted. */
@@ -33,9 +33,9 @@ function workCosts(season: Season, stage: Stage): readonly Cost[] {
     groups.set(same, [...(groups.get(same) ?? []), work]);
   }
   return [...groups.values()].flatMap((group) => {
-    const planned = group.filter(({ row }) => row.status === "plan");
-    const done = group.filter(({ row }) => row.status === "done");
-    return { plan: planned, outlook: [...done, ...leftOf(planned, done)], final: done }[stage];
+    const field = season.fields.find(({ name }) => name === group[0]!.field)!;
+    const { planned, done, left } = settled(group, lastLoad(season, field), ({ kind }) => isLate(kind));
+    return { plan: planned, outlook: [...done, ...left], final: done }[stage];
   }).map((work) => {
     const amount = moneyOf(work);
     return { field: work.field, kind: work.row.kind, amount, perUnit: zero, loan: { amount, amountDays: times(amount, daysOut(season, work.row.date)) } };
@@ -54,7 +54,7 @@ function otherCosts(season: Season, cost: OtherCost, stage: Stage): readonly Cos
   if (fields.length === 0) return [];
   const amount = read(cost.amount);
   if (basis === "per unit of yield") return fields.map((field) => ({ field: field.name, kind, amount: zero, perUnit: amount, loan: noLoan }));
-  const amounts = basis === "per acre" ? fields.map((field) => times(amount, areaOf(field)))
+  const amounts = basis === "per acre" ? landOf(fields).map((land) => times(amount, land))
     : shareOut(amount, weightsOver(season, fields, cost.by, stage));
   return fields.map((field, index) => {
     const borne = amounts[index]!;

@@ -2,9 +2,9 @@
 import type { Stage } from "../../src/core/figures";
 import type { Application, Field, Item, Season } from "../../src/core/season";
 import { daysOut, type Cost } from "./exactCost";
-import { weightsOver } from "./exactFields";
+import { lastLoad, weightsOver } from "./exactFields";
 import { shareOut } from "./exactSplit";
-import { leftOf, worksOf, type Work } from "./exactWork";
+import { isLate, settled, worksOf, type Settled, type Work } from "./exactWork";
 import { compare, divided, isZero, larger, minus, one, plus, read, times, total, zero, type Fraction } from "./fraction";
 
 type Use = Work<Application>;
@@ -16,7 +16,7 @@ export type ItemAccount = {
   /** Per base unit; `null` where nothing is bought or all of it went back, and where no plan price is entered. */
   readonly paid: Fraction | null;
   readonly planned: Fraction | null;
-  readonly uses: ReadonlyMap<Field, Record<"planned" | "done" | "left", readonly Use[]>>;
+  readonly uses: ReadonlyMap<Field, Settled<Application>>;
 };
 
 export function itemAccount(season: Season, item: Item): ItemAccount {
@@ -30,18 +30,13 @@ export function itemAccount(season: Season, item: Item): ItemAccount {
     bought: { quantity, value, days: isZero(value) ? zero : divided(total(lots.map((lot) => times(lot.value, lot.days))), value) },
     paid: compare(quantity, zero) > 0n ? divided(value, quantity) : null,
     planned: item.planPricePerPack === null ? null : divided(read(item.planPricePerPack), read(item.packSize)),
-    uses: new Map(season.fields.map((field) => {
-      const here = works.filter((work) => work.field === field.name);
-      const planned = here.filter(({ row }) => row.status === "plan");
-      const done = here.filter(({ row }) => row.status === "done");
-      return [field, { planned, done, left: leftOf(planned, done) }];
-    })),
+    uses: new Map(season.fields.map((field) => [field, settled(works.filter((work) => work.field === field.name), lastLoad(season, field), () => isLate(item.kind))])),
   };
 }
 
 const quantityOf = (uses: readonly Use[]): Fraction => total(uses.map(({ row, extent }) => times(read(row.rate), extent)));
-const allOf = ({ uses }: ItemAccount, of: "planned" | "done" | "left"): readonly Use[] => [...uses.values()].flatMap((each) => each[of]);
-const stillToBuy = (account: ItemAccount): Fraction => larger(minus(quantityOf(allOf(account, "planned")), account.bought.quantity), zero);
+const allOf = ({ uses }: ItemAccount, ...of: readonly (keyof Settled<Application>)[]): readonly Use[] => [...uses.values()].flatMap((each) => of.flatMap((name) => each[name]));
+const stillToBuy = (account: ItemAccount, ...of: readonly (keyof Settled<Application>)[]): Fraction => larger(minus(quantityOf(allOf(account, ...of)), account.bought.quantity), zero);
 /** A landlord bears the rest, on crop-shared land. */
 const operatorPart = (item: Item, field: Field): Fraction => (field.tenure === "crop share" ? read(item.operatorCostShare) : one);
 
@@ -65,12 +60,12 @@ export function itemCosts(season: Season, account: ItemAccount, stage: Stage): r
   }
   const inPlan = allOf(account, "planned");
   const plannedQuantity = quantityOf(inPlan);
-  const plannedDays = isZero(plannedQuantity) ? zero
-    : divided(total(inPlan.map((use) => times(read(use.row.rate), use.extent, daysOut(season, use.row.date)))), plannedQuantity);
+  const daysOf = (uses: readonly Use[]) => isZero(quantityOf(uses)) ? zero
+    : divided(total(uses.map((use) => times(read(use.row.rate), use.extent, daysOut(season, use.row.date)))), quantityOf(uses));
   const invoices = { amount: bought.value, days: bought.days };
   const parts = {
-    plan: [{ amount: times(plannedQuantity, planPrice), days: plannedDays }],
-    outlook: [invoices, { amount: times(stillToBuy(account), bestPrice), days: plannedDays }],
+    plan: [{ amount: times(plannedQuantity, planPrice), days: daysOf(inPlan) }],
+    outlook: [invoices, { amount: times(stillToBuy(account, "due"), bestPrice), days: daysOf(allOf(account, "due")) }],
     final: [invoices],
   }[stage];
   const whole = total(parts.map(({ amount }) => amount));
@@ -84,8 +79,8 @@ export function itemCosts(season: Season, account: ItemAccount, stage: Stage): r
 export function itemFigures(account: ItemAccount): Record<"averagePrice" | "bought" | "used" | "needed" | "short" | "shortCost" | "left", Fraction | null> {
   const { item, bought, paid, planned } = account;
   const asUsed = item.charged === "as used";
-  const used = asUsed ? quantityOf(allOf(account, "done")) : bought.quantity;
-  const needed = asUsed ? quantityOf(allOf(account, "left")) : stillToBuy(account);
+  const used = asUsed ? quantityOf(allOf(account, "done", "nextDone")) : bought.quantity;
+  const needed = asUsed ? quantityOf(allOf(account, "left", "nextLeft")) : stillToBuy(account, "due", "nextPlanned");
   const short = larger(minus(plus(used, needed), bought.quantity), zero);
   const left = larger(minus(bought.quantity, plus(used, needed)), zero);
   const price = paid ?? planned;

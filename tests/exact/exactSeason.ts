@@ -6,7 +6,7 @@ import type { Stage } from "../../src/core/figures";
 import type { Crop, Season } from "../../src/core/season";
 import { addBudget, costOf, layerNames, type Basis, type Exact } from "./exactBudget";
 import { costsAt } from "./exactCosts";
-import { areaOf, harvestOf, outlookYield, shareOf, yieldAt } from "./exactFields";
+import { areaOf, isHarvested, outlookYield, shareOf, yieldAt } from "./exactFields";
 import { itemAccount, itemFigures, type ItemAccount } from "./exactItems";
 import { compare, divided, isZero, minus, plus, read, times, total, zero, type Fraction } from "./fraction";
 
@@ -46,7 +46,7 @@ function fieldBases(season: Season, accounts: readonly ItemAccount[], stage: Sta
     }
     return [field.name, {
       area: areaOf(field), goal: read(field.yieldGoal), outlook: outlookYield(season, field), used: yieldAt(season, field, stage),
-      proven: field.provenYield === null ? null : read(field.provenYield), harvested: harvestOf(season, field) !== null,
+      proven: field.provenYield === null ? null : read(field.provenYield), harvested: isHarvested(season, field),
       ...pricesOf(crop), share: shareOf(field), otherIncome: read(crop.otherIncomePerArea), fixed, moving,
     }];
   }));

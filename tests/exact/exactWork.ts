@@ -1,7 +1,7 @@
 /** Which field a row of work concerns and with how much of it, and what done rows leave of planned ones. */
 import type { IsoDate, Target } from "../../src/core/row";
 import type { Application, Field, Operation, Season } from "../../src/core/season";
-import { compare, divided, larger, minus, one, read, smaller, times, total, zero, type Fraction } from "./fraction";
+import { compare, divided, larger, minus, one, plus, read, smaller, times, total, zero, type Fraction } from "./fraction";
 
 /** What one row does in one field: `part` is the field's part of the row, `extent` its acres times passes there. */
 export type Work<Row> = { readonly row: Row; readonly field: string; readonly part: Fraction; readonly extent: Fraction };
@@ -32,16 +32,43 @@ const before = (a: IsoDate | null, b: IsoDate | null): number => {
   return a < b ? -1 : 1;
 };
 
-/**
- * What is left of planned works of one item or operation in one field when the acre-passes done of it are taken off,
- * the oldest first, those without a date last: each work with its part and extent made smaller.
- */
-export function leftOf<Row extends WorkRow>(planned: readonly Work<Row>[], done: readonly Work<Row>[]): readonly Work<Row>[] {
-  let toTakeOff = total(done.map(({ extent }) => extent));
+/** Works with some of their extent taken off, the oldest first, those without a date last: each with its part and extent made smaller. */
+function withOff<Row extends WorkRow>(planned: readonly Work<Row>[], off: Fraction): readonly Work<Row>[] {
+  let toTakeOff = off;
   return [...planned].sort((a, b) => before(a.row.date, b.row.date)).map((work) => {
     const taken = smaller(work.extent, toTakeOff);
     toTakeOff = larger(minus(toTakeOff, taken), zero);
     const kept = compare(work.extent, zero) > 0n ? divided(minus(work.extent, taken), work.extent) : zero;
     return { ...work, part: times(work.part, kept), extent: times(work.extent, kept) };
   });
+}
+
+/** Kinds of this crop whenever they are paid for. */
+export const isLate = (kind: string): boolean => kind === "drying" || kind === "haul";
+
+export type Settled<Row extends WorkRow> = Record<"planned" | "done" | "left" | "due" | "nextPlanned" | "nextDone" | "nextLeft", readonly Work<Row>[]>;
+
+/**
+ * The works of one item or operation in one field, settled: while the field grows, all are its crop's. After its last
+ * load, what is dated later (drying and haul apart) is the next crop's; the acre-passes done of either crop come off its
+ * own plan and, beyond that, off the other's; and what is then left of this crop's plan from before the last load, or
+ * without a date, never was.
+ */
+export function settled<Row extends WorkRow>(works: readonly Work<Row>[], last: IsoDate | null, isLate: (row: Row) => boolean): Settled<Row> {
+  const isNext = ({ row }: Work<Row>) => last !== null && row.date !== null && row.date > last && !isLate(row);
+  const of = (status: "plan" | "done", next: boolean) => works.filter((work) => work.row.status === status && isNext(work) === next);
+  const extent = (some: readonly Work<Row>[]) => total(some.map((work) => work.extent));
+  const [own, next] = [{ planned: of("plan", false), done: of("done", false) }, { planned: of("plan", true), done: of("done", true) }];
+  const over = ({ planned, done }: typeof own) => larger(minus(extent(done), extent(planned)), zero);
+  const left = withOff(own.planned, plus(smaller(extent(own.planned), extent(own.done)), over(next)));
+  const isPast = ({ row }: Work<Row>) => last !== null && (row.date === null || row.date < last);
+  const gone = left.filter(isPast);
+  const due = own.planned.map((work) => {
+    const lost = gone.find(({ row }) => row === work.row);
+    return lost === undefined ? work : { ...work, part: minus(work.part, lost.part), extent: minus(work.extent, lost.extent) };
+  });
+  return {
+    planned: [...own.planned, ...next.planned], done: own.done, left: left.filter((work) => !isPast(work)), due,
+    nextPlanned: next.planned, nextDone: next.done, nextLeft: withOff(next.planned, plus(smaller(extent(next.planned), extent(next.done)), over(own))),
+  };
 }

@@ -32,7 +32,7 @@ const settings: Arbitrary<Settings> = fc.record({
     fc.record({ method: fc.constant("months" as const), rate: decimal(0, 1, 4), months: decimal(0, 12, 1) }),
   ),
   labourPerHour: fc.constant(null), fuelPerGallon: fc.constant(null), standResponse: fc.constant(null),
-  dryingChargePerPoint: perhaps(decimal(0, 1, 3).map(moneyPerUnit)),
+  dryingChargePerPoint: perhaps(decimal(0, 1, 3).map(moneyPerUnit)), dryingCountedOn: fc.constantFrom("wet", "dry"),
 });
 
 const crop = (name: string): Arbitrary<Omit<Crop, "source">> => fc.record({
@@ -45,12 +45,17 @@ const crop = (name: string): Arbitrary<Omit<Crop, "source">> => fc.record({
 /** Any area, and round ones, between which a cent may be equally due to two fields. */
 const areas = fc.oneof(decimal(0, 300, 2).map((acres) => acres.plus("0.25")), fc.constantFrom("10", "20", "80", "100", "160").map((acres) => new Decimal(acres))).map(area);
 
+/** From before the published tables of planting dates begin until after they end. */
+const plantingDay = fc.integer({ min: 0, max: 90 }).map((days) => new Date(Date.UTC(2031, 2, 25) + days * 86_400_000).toISOString().slice(0, 10));
+
 /** Rent, land charge and shares go with the tenure, as the reader leaves them. */
 const field = (name: string): Arbitrary<Omit<Field, "source">> => fc.record({
   name: fc.constant(name), crop: fc.constantFrom(...cropNames), area: areas,
   variety: fc.constant(null), yieldGoal: fc.oneof({ weight: 9, arbitrary: decimal(0, 300, 1) }, { weight: 1, arbitrary: fc.constant(new Decimal("0")) }).map(yieldPerArea),
   provenYield: perhaps(decimal(0, 250, 1).map(yieldPerArea)),
-  plannedPlanting: fc.constant(null), planted: fc.constant(null), seedsDropped: fc.constant(null), targetStand: fc.constant(null), rowWidth: fc.constant(null),
+  plannedPlanting: perhaps(plantingDay), planted: perhaps(plantingDay), seedsDropped: fc.constant(null), rowWidth: fc.constant(null),
+  targetStand: perhaps(fc.constantFrom("28000", "31250", "9000", "78000").map((plants) => new Decimal(plants))),
+  harvestDone: perhaps(fc.constantFrom(null, "2031-10-20").map((on) => ({ on }))), sameLandAs: name === fieldNames[0] ? fc.constant(null) : fc.constantFrom(null, null, fieldNames[0]),
   tenure: fc.constantFrom("owned", "cash rent", "crop share"),
   rentPerArea: cents(300).map(moneyPerArea), landChargePerArea: perhaps(cents(200).map(moneyPerArea)), operatorShare: decimal(0, 1, 3).map(share),
 }).map((each) => ({
@@ -108,7 +113,8 @@ const sale: Arbitrary<Omit<Sale, "source">> = fc.record({
 });
 const load = (fields: readonly string[]): Arbitrary<Omit<HarvestLoad, "source">> => fc.record({
   field: fc.constantFrom(...fields), date, quantity: decimal(0, 9000, 1).map(cropQuantity), moisture: perhaps(decimal(9, 30, 1).map(points)),
-});
+  water: decimal(0, 1, 2), testWeight: fc.constant(null),
+}).map(({ water, ...rest }) => ({ ...rest, wet: cropQuantity(rest.quantity.times(water.plus("1"))) }));
 
 /** Costs that are called after their row, so that each can be told from the others. */
 const otherCosts = (fields: readonly string[]): Arbitrary<readonly OtherCost[]> =>
@@ -140,4 +146,5 @@ const seasons = (harvest: (fields: readonly string[]) => Arbitrary<readonly Harv
 export const growingSeason = seasons((fields) => rows<HarvestLoad>("Harvest", 2, load(fields)));
 export const harvestedSeason = seasons((fields) =>
   fc.tuple(fc.tuple(...fields.map((name) => load([name]))), fc.array(load(fields), { maxLength: 2 }))
-    .map(([first, more]) => [...first, ...more].map((one, index) => ({ ...one, source: source("Harvest")(index + 1) }))));
+    .map(([first, more]) => [...first, ...more].map((one, index) => ({ ...one, source: source("Harvest")(index + 1) }))))
+  .map((season) => shown({ ...season, fields: season.fields.map((each) => ({ ...each, harvestDone: each.harvestDone ?? { on: null } })) }));

@@ -25,7 +25,9 @@ export function typedSeason(season: Season, habits: Habits): WorkbookContent {
       "Field": field.name, "Crop": habits.word(field.crop), "Acres": habits.number(field.area), "Yield goal": habits.number(field.yieldGoal),
       "Proven yield": habits.number(field.provenYield), "Tenure": habits.word(field.tenure), "Rent per acre": habits.money(field.rentPerArea),
       "Land charge per acre": habits.money(field.landChargePerArea), "Operator share of crop %": habits.share(field.tenure === "crop share" ? field.operatorShare : null),
-      "Planned planting date": habits.date(field.plannedPlanting), "Planted date": habits.date(field.planted),
+      "Planned planting date": habits.date(field.plannedPlanting), "Planted date": habits.date(field.planted), "Target stand": habits.number(field.targetStand),
+      "Harvest done": field.harvestDone === null ? habits.pick("", "no", habits.blank()) : field.harvestDone.on === null ? habits.pick<Cell>("yes", "Yes", " YES ", true) : habits.date(field.harvestDone.on),
+      "Same land as": habits.word(field.sameLandAs),
     })),
     of("Items", season.items, (item) => ({
       "Item": item.name, "Kind": habits.word(item.kind), "Pack name": item.packName, "Pack size": habits.number(item.packSize), "Pack unit": habits.pick("lb", "lbs", "LB", "pounds"),
@@ -52,7 +54,7 @@ export function typedSeason(season: Season, habits: Habits): WorkbookContent {
     })),
     of("Sales", season.sales, (row) => ({ "Crop": habits.word(row.crop), "Date": habits.date(row.date), "Quantity": habits.number(row.quantity), "Price": habits.money(row.price) })),
     of("Harvest", season.harvest, (row) => ({
-      "Field": habits.word(row.field), "Date": habits.date(row.date), "Weight or bushels": habits.number(row.quantity), "Unit": habits.pick("", "bu"), "Moisture": habits.share(row.moisture?.div("100") ?? null),
+      "Field": habits.word(row.field), "Date": habits.date(row.date), "Weight or bushels": habits.number(row.quantity), "Unit": habits.pick("", "bu"), "Bushels are": habits.word("dry"), "Moisture": habits.share(row.moisture?.div("100") ?? null),
     })),
   ];
   return { dateSystem: habits.dateSystem, tables, ranges: new Map() };
@@ -66,6 +68,7 @@ function settingsOf({ settings }: Season, habits: Habits): readonly Typed[] {
     ["Season year", habits.pick<Cell>(settings.seasonYear!, Number(settings.seasonYear))], ["Currency", settings.currency], ["Area unit", habits.word(settings.areaUnit)],
     ...(habits.decimalComma ? [["Decimal comma", habits.word("yes")] as const] : []),
     ...(settings.dryingChargePerPoint === null ? [] : [["Drying charge per point", habits.money(settings.dryingChargePerPoint)] as const]),
+    ...(settings.dryingCountedOn === "wet" ? [] : [["Drying counted on", habits.word("dry")] as const]),
     ...(interest === null ? [] : [["Operating interest rate", habits.rate(interest.rate)] as const, ["Interest method", habits.word(interest.method)] as const]),
     ...(interest?.method === "months" ? [["Interest months", habits.number(interest.months)] as const] : []),
     ...(interest?.method === "by date" ? [["Repayment date", habits.date(interest.repaymentDate)] as const] : []),

@@ -56,6 +56,11 @@ Season
 | Setting | Value |
 ${rows}
 ${farm}`;
+const loads = "\nHarvest\n| Field | Date | Weight or bushels | Moisture |\n| Alder | 2031-10-10 | 900 | 15 |\n";
+const harvested = (done: string) => `${crops}\nFields\n| Field | Crop | Acres | Yield goal | Harvest done |\n| Alder | Corn | 100 | 200 | ${done} |\n`;
+const planted = (row: string) => `${crops}\nFields\n| Field | Crop | Acres | Yield goal | Planted date | Planned planting date |\n${row}`;
+const twoCrops = (row: string) =>
+  `${crops.trimEnd()}\n| Peas | bu | 6 |\n\nFields\n| Field | Crop | Acres | Yield goal | Same land as | Harvest done |\n| Alder | Corn | 100 | 200 | | |\n${row}\n`;
 const land = (row: string) => `${crops}
 Fields
 | Field | Crop | Acres | Yield goal | Tenure | Rent per acre | Land charge per acre | Operator share of crop % |
@@ -144,7 +149,17 @@ export const cases: readonly ProblemCase[] = [
   {
     code: "stand-outside-table", slip: "counted a stand that no table knows",
     workbook: `${crops}\nFields\n| Field | Crop | Acres | Yield goal | Planted date | Planned planting date | Target stand | Row width |\n| Alder | Corn | 100 | 200 | 2031-07-20 | 2031-05-01 | 32000 | 30 |\nStand counts\n| Field | Date | Length | Plants |\n| Alder | 2031-08-01 | 17.42 | 28 |`,
-    at: ["Stand counts", 1], found: "Alder",
+    at: ["Fields", 1, "Planted date"], found: "Alder",
+  },
+  { code: "planned-date-missing", slip: "planted a field whose goal is set for no day", workbook: planted("| Alder | Corn | 100 | 200 | 2031-05-20 | |"), at: ["Fields", 1, "Planned planting date"], found: "Alder" },
+  { code: "harvest-open", slip: "weighed loads in a workbook that does not ask whether the harvest is done", workbook: `${farm}${loads}`, at: ["Fields", undefined, "Harvest done"], found: "Alder" },
+  { code: "harvest-without-load", slip: "said that the harvest is done and weighed nothing", workbook: harvested("yes"), at: ["Fields", 1, "Harvest done"], found: "Alder" },
+  { code: "load-after-done", slip: "weighed a load after the harvest was done", workbook: harvested("2031-10-01") + loads, at: ["Fields", 1, "Harvest done"], found: "Alder" },
+  { code: "same-land", slip: "grew more of a second crop than there is land", workbook: twoCrops("| Alder peas | Peas | 120 | 40 | Alder | |"), at: ["Fields", 2, "Acres"], found: "120" },
+  {
+    code: "next-crop-here", slip: "entered a pass for the second crop under the first",
+    workbook: `${twoCrops("| Alder peas | Peas | 100 | 40 | Alder | |").replace("| Alder | Corn | 100 | 200 | | |", "| Alder | Corn | 100 | 200 | | yes |")}${loads}Operations\n| Field or Crop | Operation | Rate | Date | Status |\n| Alder | Drilling | 20 | 2031-10-12 | done |`,
+    at: ["Operations", 1], found: "Alder",
   },
   { code: "machine-zero", slip: "runs a machine whose hours cost nothing", workbook: operation("| Alder | Planting | | | | Planter | 2031-05-01 | plan |", farm + planter.replace("| 20 |", "| |")), at: ["Machines", 1, "Labour per hour"] },
   { code: "stand-table-unknown", slip: "named a table of yields that is not there", workbook: season("| Stand response | My own counts |"), at: ["Season", 1, "Value"], found: "My own counts" },

@@ -116,8 +116,8 @@ function harvested(crop: { unit: string; weight?: string; standard: string }, lo
     | Crop | Yield unit   | Weight per bu          | Standard moisture | Expected price |
     | Crop | ${crop.unit} | ${crop.weight ?? ""}   | ${crop.standard}  | 4.00           |
     Fields
-    | Field | Crop | Acres | Yield goal |
-    ${loads.map((_, index) => `| Field ${index} | Crop | 1 | 100 |`).join("\n")}
+    | Field | Crop | Acres | Yield goal | Harvest done |
+    ${loads.map((_, index) => `| Field ${index} | Crop | 1 | 100 | yes |`).join("\n")}
     Harvest
     | Field | Date | Weight or bushels | Unit | Moisture |
     ${loads.map((load, index) => `| Field ${index} | 2031-10-01 | ${load.weight} | ${load.unit} | ${load.moisture} |`).join("\n")}`);

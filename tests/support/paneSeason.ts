@@ -18,7 +18,7 @@ export const paneSeason: Season = seasonOf({
   fields: [
     field("Mill Road", "120", "195", { tenure: "cash rent", rentPerArea: moneyPerArea("235"), provenYield: yieldPerArea("182"), ...at("Fields", 1) }),
     field("Long Eighty", "78.5", "185", { landChargePerArea: moneyPerArea("210"), provenYield: yieldPerArea("178"), ...at("Fields", 2) }),
-    field("Creek Bottom", "64", "58", { crop: "Soybeans", tenure: "crop share", operatorShare: share("0.6"), ...at("Fields", 3) }),
+    field("Creek Bottom", "64", "58", { crop: "Soybeans", tenure: "crop share", operatorShare: share("0.6"), harvestDone: { on: "2031-10-10" }, ...at("Fields", 3) }),
   ],
   items: [
     item("Corn seed A", "268", { kind: "seed", packName: "bag", packSize: itemQuantity("80000"), unit: measureNamed("seeds")!, ...at("Items", 1) }),

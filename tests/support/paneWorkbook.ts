@@ -9,9 +9,9 @@ export const paneTables: readonly RawTable[] = [
   table("Crops", ["Crop", "Yield unit", "Weight per bu", "Standard moisture", "Expected price", "Low price", "Per-unit selling cost"], [
     ["Corn", "bu", 56, 15.5, 4.35, 3.9, 0.22], ["Soybeans", "bu", 60, 13, 10.4, "", 0.25],
   ]),
-  table("Fields", ["Field", "Crop", "Acres", "Yield goal", "Tenure", "Rent per acre", "Land charge per acre", "Operator share of crop %", "Proven yield"], [
-    ["Mill Road", "Corn", 120, 195, "cash rent", 235, "", "", 182], ["Long Eighty", "Corn", 78.5, 185, "owned", "", 210, "", 178],
-    ["Creek Bottom", "Soybeans", 64, 58, "crop share", "", "", 60, ""],
+  table("Fields", ["Field", "Crop", "Acres", "Yield goal", "Tenure", "Rent per acre", "Land charge per acre", "Operator share of crop %", "Proven yield", "Harvest done"], [
+    ["Mill Road", "Corn", 120, 195, "cash rent", 235, "", "", 182], ["Long Eighty", "Corn", 78.5, 185, "owned", "", 210, "", 178, ""],
+    ["Creek Bottom", "Soybeans", 64, 58, "crop share", "", "", 60, "", "2031-10-10"],
   ]),
   table("Items", ["Item", "Kind", "Pack name", "Pack size", "Pack unit", "Plan price per pack", "Charged"], [
     ["Corn seed A", "seed", "bag", 80000, "seeds", 268], ["Urea", "fertilizer", "lb", 1, "lb", 0.26],

@@ -1,5 +1,6 @@
 /** Seasons for tests, written with as little as matters to the test. All quantities are text. */
 import { Decimal } from "../../src/core/decimal";
+import { wetAndDry } from "../../src/core/drying";
 import type { Application, Crop, Field, HarvestLoad, Item, Operation, OtherCost, Purchase, Sale, Season, Settings } from "../../src/core/season";
 import { measureNamed } from "../../src/core/measure";
 import {
@@ -11,7 +12,7 @@ const from = (table: string) => ({ table, row: 1 });
 
 export const settings: Settings = {
   seasonYear: "2031", currency: "USD", areaUnit: "ac", operatingInterest: null,
-  labourPerHour: null, fuelPerGallon: null, dryingChargePerPoint: null, standResponse: null,
+  labourPerHour: null, fuelPerGallon: null, dryingChargePerPoint: null, dryingCountedOn: "wet", standResponse: null,
 };
 
 export const corn: Crop = {
@@ -23,7 +24,7 @@ export const corn: Crop = {
 export const field = (name: string, acres: string, goal: string, more: Partial<Field> = {}): Field => ({
   name, crop: "Corn", area: area(acres), variety: null, yieldGoal: yieldPerArea(goal), provenYield: null, plannedPlanting: null,
   planted: null, seedsDropped: null, targetStand: null, rowWidth: null, tenure: "owned", rentPerArea: null,
-  landChargePerArea: null, operatorShare: share("1"), source: from("Fields"), ...more,
+  landChargePerArea: null, operatorShare: share("1"), harvestDone: null, sameLandAs: null, source: from("Fields"), ...more,
 });
 
 /** An item that is bought and used by the pound, charged as it is used. */
@@ -55,9 +56,14 @@ export const sale = (quantity: string, price: string): Sale => ({
   crop: "Corn", date: "2031-06-01", quantity: cropQuantity(quantity), price: moneyPerUnit(price), kind: null, source: from("Sales"),
 });
 
-export const load = (of: string, quantity: string, moisture: string | null = null): HarvestLoad => ({
-  field: of, date: "2031-10-10", quantity: cropQuantity(quantity), moisture: moisture === null ? null : points(moisture), source: from("Harvest"),
-});
+/** A load of so many bushels as weighed, of corn at 15.5 % where it is drier. */
+export const load = (of: string, wet: string, moisture: string | null = null, more: Partial<HarvestLoad> = {}): HarvestLoad => {
+  const weighed = wetAndDry(cropQuantity(wet), "wet", moisture === null ? null : points(moisture), corn.standardMoisture);
+  return { field: of, date: "2031-10-10", quantity: weighed.dry, wet: weighed.wet, moisture: moisture === null ? null : points(moisture), testWeight: null, source: from("Harvest"), ...more };
+};
+
+/** The same field, its last load in. */
+export const harvested = (of: Field): Field => ({ ...of, harvestDone: { on: null } });
 
 export const seasonOf = (parts: Partial<Season>): Season => ({
   settings, crops: [corn], fields: [], items: [], purchases: [], applications: [], operations: [], otherCosts: [], sales: [], harvest: [],

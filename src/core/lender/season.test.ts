@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { application, corn, field, item, load, operation, otherCost, purchase, sale, seasonOf, settings } from "../../../tests/support/season";
+import { application, corn, field, harvested, item, load, operation, otherCost, purchase, sale, seasonOf, settings } from "../../../tests/support/season";
 import { Decimal, sum } from "../decimal";
 import { layers } from "../kinds";
 import type { Loan, Season } from "../season";
@@ -59,9 +59,9 @@ describe("a term loan", () => {
 
 describe("reasons", () => {
   it.each(layers)("add up to outlook less plan on the layer %s, the largest first", (layer) => {
-    const harvested = seasonFigures({ ...season, harvest: [load("Home", "18500")] });
-    const all = reasons(harvested.crops[0]!, layer);
-    const { plan, outlook } = harvested.crops[0]!;
+    const after = seasonFigures({ ...season, fields: [harvested(home)], harvest: [load("Home", "18500")] });
+    const all = reasons(after.crops[0]!, layer);
+    const { plan, outlook } = after.crops[0]!;
     const difference = outlook.netPerArea[layer].minus(plan.netPerArea[layer]).times("100");
     expect(sum(all.map(({ effect }) => effect)).minus(difference).abs().lt("1e-24")).toBe(true);
     expect(all[0]!.of).toBe("yield");
@@ -79,7 +79,7 @@ describe("scenarios", () => {
   });
 
   it("take each field at its own best and worst of goal, outlook and proven yield", () => {
-    const fields = [home, field("Hill", "50", "160")];
+    const fields = [home, harvested(field("Hill", "50", "160"))];
     const farm = seasonFigures({ ...season, fields, harvest: [load("Hill", "8500")] });
     // Home 180 to 200 on 100 acres, Hill 160 to 170 on 50.
     expect(scenarios(farm.crops[0]!, season.crops[0]!, null).map(({ yield: at }) => at.times("150").toFixed(10))).toEqual(["26000.0000000000", "28500.0000000000", "28500.0000000000"]);

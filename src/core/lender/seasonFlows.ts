@@ -1,16 +1,17 @@
 /** The money that a season moves, from its entries: paid invoices as they are dated, the rest as the plan dates it. */
-import { Decimal, one, sum, zero } from "../decimal";
+import { Decimal, zero } from "../decimal";
 import { fieldFacts, type FieldFacts } from "../fieldFacts";
 import type { SeasonFigures } from "../seasonFigures";
 import { countsIn, type Kind } from "../kinds";
 import { bestPrice, isCharged, itemBooks, quantityOf, type ItemBook } from "../itemCosts";
+import { landArea } from "../land";
 import { partsOf, workAt } from "../operationCosts";
 import { boughtByItem } from "../purchases";
 import type { IsoDate } from "../row";
 import type { Loan, OtherCost, Season } from "../season";
 import { money } from "../units";
 import { seasonMachineCosts } from "../seasonMachineCosts";
-import { workByField } from "../work";
+import { seasonWork } from "../seasonWork";
 import { schedule } from "./amortisation";
 import type { Flow } from "./cashFlow";
 import { monthOf, monthsLater, type Month } from "./month";
@@ -30,7 +31,7 @@ export function seasonFlows(season: Season, figures: SeasonFigures, loans: reado
   return [
     ...grainFlows(season, figures, grainSold),
     ...itemFlows(season, facts),
-    ...operationFlows(season),
+    ...operationFlows(season, facts),
     ...rentFlows(season, grainSold),
     ...otherCostFlows(season, loans.some((loan) => loan.kind === "term")),
     ...loans.flatMap(termPayments),
@@ -59,7 +60,7 @@ function grainFlows(season: Season, figures: SeasonFigures, grainSold: Month): r
 
 function itemFlows(season: Season, facts: readonly FieldFacts[]): readonly Flow[] {
   const bought = boughtByItem(season.purchases, () => zero);
-  const books = itemBooks(season.items, facts, bought, workByField(season.applications, season.fields, (row) => row.item, () => one));
+  const books = itemBooks(season.items, facts, bought, seasonWork(season, facts).ofItems);
   const kindOf = new Map(season.items.map((item) => [item.name, item.kind]));
   return [
     ...season.purchases.map((purchase) => ({
@@ -75,15 +76,16 @@ function stillToBuy(book: ItemBook): readonly Flow[] {
   const { item, bought } = book;
   const uses = book.uses.filter(({ facts }) => isCharged(item, facts));
   const asUsed = item.charged === "as used";
-  const used = asUsed ? quantityOf(uses, "done") : zero;
-  const needed = quantityOf(uses, asUsed ? "left" : "planned");
+  // What the next crop takes is paid this season as well.
+  const used = asUsed ? quantityOf(uses, "done", "nextDone") : zero;
+  const needed = asUsed ? quantityOf(uses, "left", "nextLeft") : quantityOf(uses, "due", "nextPlanned");
   const short = used.plus(needed).minus(bought.quantity);
   const price = bestPrice(book);
   if (short.lte("0") || needed.isZero()) {
     // Used without being bought or planned on: it has to be paid some day all the same.
     return short.gt("0") ? [{ month: null, group: item.kind, amount: out(short.times(price)), entries: [] }] : [];
   }
-  return uses.flatMap(({ work }) => (asUsed ? work.left : work.planned)).map(({ row, areaPasses }) => ({
+  return uses.flatMap(({ work }) => (asUsed ? [...work.left, ...work.next.left] : [...work.due, ...work.next.planned])).map(({ row, areaPasses }) => ({
     month: monthOrNone(row.date), group: item.kind, entries: [row.source],
     amount: out(row.rate.times(areaPasses).div(needed).times(short).times(price)),
   }));
@@ -93,12 +95,12 @@ function stillToBuy(book: ItemBook): readonly Flow[] {
  * Work at a rate, and what machines cost in money: fuel and repairs of a kind that is bought this season are paid with
  * the purchases and not once more.
  */
-function operationFlows(season: Season): readonly Flow[] {
-  const byField = workByField(season.operations, season.fields, (row) => row.operation.toLowerCase(), (row) => row.passes);
+function operationFlows(season: Season, facts: readonly FieldFacts[]): readonly Flow[] {
+  const byField = seasonWork(season, facts).ofOperations;
   const machines = seasonMachineCosts(season, byField).outlook;
   const kindOf = new Map(season.items.map((item) => [item.name, item.kind]));
   const bought = new Set<Kind | undefined>(season.purchases.map((purchase) => kindOf.get(purchase.item)));
-  return [...byField.values()].flatMap((works) => [...works.values()]).flatMap((work) => workAt(work, "outlook")).flatMap((work) => {
+  return [...byField.values()].flatMap((works) => [...works.values()]).flatMap((work) => [...workAt(work, "outlook"), ...work.next.done, ...work.next.left]).flatMap((work) => {
     return partsOf(work, machines).filter(({ cash, kind }) => cash && !(work.row.cost.basis === "machine" && bought.has(kind)))
       .map(({ kind, perUnit, quantity }) => ({ month: monthOrNone(work.row.date), group: kind, amount: out(perUnit.times(quantity)), entries: [work.row.source] }));
   });
@@ -112,9 +114,8 @@ function rentFlows(season: Season, grainSold: Month): readonly Flow[] {
 }
 
 function otherCostFlows(season: Season, loansPay: boolean): readonly Flow[] {
-  const areaOf = ({ over }: OtherCost) => sum(season.fields
-    .filter((field) => ("all" in over ? true : "crop" in over ? field.crop === over.crop : field.name === over.field))
-    .map((field) => field.area));
+  const areaOf = ({ over }: OtherCost) => landArea(season.fields
+    .filter((field) => ("all" in over ? true : "crop" in over ? field.crop === over.crop : field.name === over.field)));
   return season.otherCosts
     .filter((cost) => cost.cash && cost.basis !== "per unit of yield" && countsIn(cost.kind, "cashNeed"))
     .filter((cost) => cost.kind !== "operating interest" && !(loansPay && paidByLoans.has(cost.kind)))

@@ -26,17 +26,17 @@ export type CropOverlay = {
 
 /**
  * Every crop that an active change is about. A change about a field or a crop belongs to that crop; one about the whole
- * farm is shared by all crops, by area.
+ * farm is shared by all crops, by the land of each.
  */
 export function overlays(crops: readonly CropFigures[], changes: readonly ChangeFigures[]): readonly CropOverlay[] {
   const active = changes.filter(({ change }) => change.active);
-  const whole = sum(crops.map(({ area }) => area));
+  const whole = sum(crops.map(({ land }) => land));
   return crops.flatMap((crop): readonly CropOverlay[] => {
     const concerned = active.filter((each) => each.crop === null || each.crop === crop.crop);
     if (concerned.length === 0) return [];
     const added = concerned.map((each): AddedByChange => {
       const { perYear } = each.net.net;
-      const inAll = perYear === null ? null : each.crop === null ? perYear.times(crop.area).div(whole) : perYear;
+      const inAll = perYear === null ? null : each.crop === null ? perYear.times(crop.land).div(whole) : perYear;
       return { change: each.change.name, ...amounts(inAll, crop.area) };
     });
     const outlook = crop.outlook.netPerArea.full;

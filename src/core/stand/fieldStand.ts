@@ -13,6 +13,8 @@ export type FieldStand = {
   readonly emergence: Decimal | null;
   /** The table in use; `null` where there is none for the crop. */
   readonly table: StandTable | null;
+  /** Whether the setting Stand response names it; the usual table of a crop stands in where it names none. */
+  readonly chosen: boolean;
   /** Why the table gives no answer, or the yield that it gives; `null` without a table. */
   readonly outlook: Result<YieldOutlook, OutlookRefusal> | null;
 };
@@ -28,7 +30,7 @@ export function fieldStands(season: Pick<Season, "settings" | "crops" | "fields"
     if (summary === null) continue;
     const table = tableFor(season, crops.get(field.crop)!);
     stands.set(field.name, {
-      field, summary, table,
+      field, summary, table, chosen: isChosen(season, table),
       emergence: field.seedsDropped === null ? null : emergence(summary.mean, field.seedsDropped),
       outlook: table === null ? null : outlookOf(field, summary, table, season.settings.areaUnit),
     });
@@ -36,15 +38,27 @@ export function fieldStands(season: Pick<Season, "settings" | "crops" | "fields"
   return stands;
 }
 
+/** In the setting Stand response: a crop of which it names no table has none, and its goal stays whatever date and stand say. */
+export const noTable = "none";
+
+const namesIn = ({ standResponse }: Pick<Season["settings"], "standResponse">): readonly string[] =>
+  (standResponse ?? "").split(";").map((name) => name.trim().toLowerCase());
+
+/** Whether the grower named this table. */
+export const isChosen = ({ settings }: Pick<Season, "settings">, table: StandTable | null): boolean =>
+  table !== null && namesIn(settings).includes(table.name.toLowerCase());
+
 /**
  * The table that answers for a crop: of the tables that the setting names, separated by semicolons, the one of this
- * crop; else the usual one of the crop. The grower's own tables come before published ones of the same name.
+ * crop; else the usual one of the crop, unless the setting says "none" as well. The grower's own tables come before
+ * published ones of the same name.
  */
 export function tableFor({ settings, standTables: own = [], published }: Pick<Season, "settings" | "standTables" | "published">, crop: Pick<Crop, "name">): StandTable | null {
-  const names = (settings.standResponse ?? "").split(";").map((name) => name.trim().toLowerCase());
+  const names = namesIn(settings);
   const grown = cropWord(crop.name);
   const ofCrop = (table: StandTable) => cropWord(table.crop) === grown;
-  return [...own, ...published.tables].find((table) => names.includes(table.name.toLowerCase()) && ofCrop(table)) ?? published.usual.find(ofCrop) ?? null;
+  const named = [...own, ...published.tables].find((table) => names.includes(table.name.toLowerCase()) && ofCrop(table));
+  return named ?? (names.includes(noTable) ? null : published.usual.find(ofCrop) ?? null);
 }
 
 /** What is grown, from the name of a crop: the word that comes first, so that "Soybeans after corn" are soybeans. */

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { northernMissouri } from "../../../tests/support/publishedStandTables";
 import { field, load, seasonOf } from "../../../tests/support/season";
 import { Decimal } from "../decimal";
+import { fieldFacts } from "../fieldFacts";
 import { fieldStands } from "./fieldStand";
 import { outlookSteps } from "./outlookSteps";
 import type { StandCount } from "./standCount";
@@ -10,7 +11,7 @@ const thousandth = { rowWidth: new Decimal("30"), length: new Decimal("17.424") 
 const count = (date: string, plants: string): StandCount =>
   ({ field: "Mill", date, place: thousandth, plants: new Decimal(plants), doubtful: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 } });
 const mill = field("Mill", "100", "200", {
-  plannedPlanting: "2031-04-25", planted: "2031-05-15", targetStand: new Decimal("32000"), rowWidth: new Decimal("30"), uniformityLoss: new Decimal("5"),
+  plannedPlanting: "2031-04-25", planted: "2031-05-15", harvestDone: { on: null }, targetStand: new Decimal("32000"), rowWidth: new Decimal("30"), uniformityLoss: new Decimal("5"),
 });
 const season = seasonOf({
   fields: [mill], standCounts: [count("2031-05-26", "28"), count("2031-06-08", "20"), count("2031-06-09", "24")],
@@ -40,9 +41,30 @@ describe("the history of a yield outlook", () => {
     expect(outlookSteps({ ...of, settings: season.settings }, undated)).toEqual([]);
   });
 
-  it("has no step without a count, nor where the table says nothing", () => {
-    expect(outlookSteps({ ...season, standCounts: [], harvest: [] }, mill)).toEqual([]);
+  it("moves by the date alone as soon as the field is planted, the stand still at its target", () => {
+    // 15 May 95 % of the 100 % of 25 April: 200 × 0.95 = 190, and 5 % of that lost to unevenness: 180.5.
+    const planted = { ...season, standCounts: [], harvest: [] };
+    expect(outlookSteps(planted, mill).map(({ date, reason, from, to }) => [date, reason.of, from.toString(), to.toString()])).toEqual([
+      ["2031-05-15", "planted", "200", "190"], ["2031-05-15", "uneven", "190", "180.5"],
+    ]);
+    expect(fieldFacts(planted)[0]!.outlookYield.toString()).toBe("180.5");
+  });
+
+  it("keeps what the date says where a count is beyond the table", () => {
     const tooThin = { ...season, harvest: [], standCounts: [count("2031-06-08", "5")] };
-    expect(outlookSteps(tooThin, mill).map(({ reason }) => reason.of)).toEqual(["planted"]);
+    expect(outlookSteps(tooThin, mill).map(({ reason }) => reason.of)).toEqual(["planted", "uneven"]);
+    expect(fieldFacts(tooThin)[0]!.outlookYield.toString()).toBe("180.5");
+  });
+
+  it("stays at the goal where the setting says that no table is to be used", () => {
+    const none = { ...season, standCounts: [], harvest: [], settings: { ...season.settings, standResponse: "none" } };
+    expect(fieldFacts({ ...none, fields: [{ ...mill, uniformityLoss: null }] })[0]!.outlookYield.toString()).toBe("200");
+  });
+
+  it("has the loads as a step before the harvest is done only where they are more than was looked for", () => {
+    const underWay = { ...mill, harvestDone: null };
+    const last = (bushels: string) => outlookSteps({ ...season, harvest: [load("Mill", bushels)] }, underWay).at(-1)!;
+    expect([last("15000").reason.of, last("15000").to.toString()]).toEqual(["uneven", "169.1"]);
+    expect([last("17000").reason.of, last("17000").to.toString()]).toEqual(["weighed", "170"]);
   });
 });

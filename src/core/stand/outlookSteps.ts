@@ -1,8 +1,10 @@
 /** How the yield outlook of a field came to be: from the goal by planting, counts, unevenness and harvest, step by step. */
-import { sum, type Decimal } from "../decimal";
+import type { Decimal } from "../decimal";
+import { fieldFacts } from "../fieldFacts";
 import type { IsoDate } from "../row";
 import type { Field, Season } from "../season";
-import { yieldPerArea, type PlantsPerArea, type Yield } from "../units";
+import type { PlantsPerArea, Yield } from "../units";
+import { fieldOutlooks, lessLoss } from "./fieldOutlook";
 import { tableFor } from "./fieldStand";
 import type { StandCount } from "./standCount";
 import { lastRound, standSummary, type StandSummary } from "./standSummary";
@@ -10,59 +12,58 @@ import { outlookHistory, yieldOutlook, type OutlookChange } from "./yieldOutlook
 
 /** What a step looked at. */
 export type StepReason =
-  /** Planted on this day, the stand still taken as the target. */
+  /** Planted on this day, the stand still taken as the target: the date alone. */
   | { readonly of: "planted"; readonly planned: IsoDate | null }
   /** A round of counts. */
   | { readonly of: "counted"; readonly summary: StandSummary }
-  /** Percent lost to gaps and late plants, as entered; dated as the last count. */
+  /** Percent lost to gaps and late plants, as entered; dated as the last count, or as the planting. */
   | { readonly of: "uneven"; readonly loss: Decimal }
-  /** Weighed; dated as the last load. */
+  /** More is weighed already than was looked for, and the harvest is not done; dated as the last load. */
+  | { readonly of: "weighed" }
+  /** All of it weighed; dated as the last load. */
   | { readonly of: "harvested" };
 
 export type OutlookStep = OutlookChange<StepReason>;
 
 /**
- * The history of a field's yield outlook, oldest first. A step on which the table gives no answer is left out, and so
- * are planting and counts where there is no table.
+ * The history of a field's yield outlook, oldest first: the planted date alone, each round of counts, unevenness as
+ * entered, and the harvest. A step on which the table gives no answer is left out, and so are planting and counts where
+ * there is no table.
  *
  * @throws RangeError on a field whose crop is not in the season: the reader turns it away
  */
 export function outlookSteps(season: Season, field: Field): readonly OutlookStep[] {
-  const crop = season.crops.find(({ name }) => name === field.crop);
-  if (crop === undefined) throw new RangeError(`field ${field.name} is of a crop that the season does not have: ${field.crop}`);
+  const facts = fieldFacts({ ...season, fields: [field], harvest: season.harvest.filter((load) => load.field === field.name) })[0]!;
   const steps: { readonly date: IsoDate; readonly reason: StepReason; readonly outlook: Yield }[] = [];
   const at = outlookOf(season, field);
   const rounds = roundsOf((season.standCounts ?? []).filter((count) => count.field === field.name))
     .map((counts) => standSummary(counts, field.area, season.settings.areaUnit)!);
-  // Without a count the outlook is the goal, however late the planting: the stand is what tells.
-  if (rounds.length > 0 && field.planted !== null) {
-    const outlook = at(field.targetStand as PlantsPerArea | null, null);
-    if (outlook !== null) steps.push({ date: field.planted, reason: { of: "planted", planned: field.plannedPlanting }, outlook });
-  }
+  const expected = fieldOutlooks({ ...season, fields: [field] }).get(field.name) ?? null;
+  const byDate = expected?.byDate;
+  if (byDate?.ok === true) steps.push({ date: field.planted!, reason: { of: "planted", planned: field.plannedPlanting }, outlook: byDate.value.byDateAndStand });
   for (const summary of rounds) {
-    const outlook = at(summary.mean, null);
+    const outlook = at(summary.mean);
     if (outlook !== null) steps.push({ date: summary.to, reason: { of: "counted", summary }, outlook });
   }
-  const last = rounds[rounds.length - 1];
   const loss = field.uniformityLoss ?? null;
-  const afterLoss = last === undefined || loss === null ? null : at(last.mean, loss);
-  if (afterLoss !== null) steps.push({ date: last!.to, reason: { of: "uneven", loss: loss! }, outlook: afterLoss });
-  const loads = season.harvest.filter((load) => load.field === field.name);
-  if (loads.length > 0) {
-    const date = loads.map((load) => load.date).sort().at(-1)!;
-    steps.push({ date, reason: { of: "harvested" }, outlook: yieldPerArea(sum(loads.map((load) => load.quantity)).div(field.area)) });
+  const unevenOn = rounds.at(-1)?.to ?? field.planted ?? field.plannedPlanting;
+  if (loss !== null && unevenOn !== null) {
+    steps.push({ date: unevenOn, reason: { of: "uneven", loss }, outlook: lessLoss(field, steps.at(-1)?.outlook ?? field.yieldGoal) });
   }
+  const { harvested, weighed, outlookYield } = facts;
+  if (harvested !== null) steps.push({ date: harvested.weighed.last, reason: { of: "harvested" }, outlook: harvested.yield });
+  else if (weighed !== null && outlookYield.gt(expected?.yield ?? field.yieldGoal)) steps.push({ date: weighed.last, reason: { of: "weighed" }, outlook: outlookYield });
   return outlookHistory(field.yieldGoal, steps);
 }
 
-function outlookOf(season: Season, field: Field): (stand: PlantsPerArea | null, loss: Decimal | null) => Yield | null {
+function outlookOf(season: Season, field: Field): (stand: PlantsPerArea) => Yield | null {
   const table = tableFor(season, { name: field.crop });
   const { rowWidth, yieldGoal: goal, plannedPlanting, planted, targetStand } = field;
   const { areaUnit } = season.settings;
-  return (stand, uniformityLoss) => {
+  return (stand) => {
     if (table === null) return null;
     const outlook = yieldOutlook({
-      table, goal, uniformityLoss,
+      table, goal, uniformityLoss: null,
       planned: { date: plannedPlanting ?? planted, stand: targetStand as PlantsPerArea | null, rowWidth, areaUnit },
       real: { date: planted ?? plannedPlanting, stand, rowWidth, areaUnit },
     });

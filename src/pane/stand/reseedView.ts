@@ -7,7 +7,7 @@ import { standFrom } from "../../core/stand/standUnit";
 import type { StandSummary } from "../../core/stand/standSummary";
 import { area, yieldPerArea, type Area, type PlantsPerArea, type Yield } from "../../core/units";
 import { bringsHomeWords } from "../../workbook/changeWords";
-import { refusalWords } from "../../workbook/checks";
+import { refusalWords } from "../../workbook/standRefusal";
 import type { Format } from "../format";
 
 /** What the answer is shown against: the counts, the field and its outlook, the crop's unit. */

@@ -8,7 +8,7 @@ import { tableFor, type FieldStand } from "../../core/stand/fieldStand";
 import { outlookSteps, type OutlookStep } from "../../core/stand/outlookSteps";
 import type { StandSummary } from "../../core/stand/standSummary";
 import type { CellUsed, RelativeYieldAt, StandTable } from "../../core/stand/standTable";
-import { refusalWords } from "../../workbook/checks";
+import { refusalWords } from "../../workbook/standRefusal";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import type { Format } from "../format";
 
@@ -131,6 +131,7 @@ function reasonWords(reason: OutlookStep["reason"], { day, plants, quantity }: F
     case "planted": return reason.planned === null ? "planted" : `planted, planned for ${day(reason.planned)}`;
     case "counted": return `counted ${plants(reason.summary.mean)} at ${placesWords(reason.summary.places)}`;
     case "uneven": return `${quantity(reason.loss)}% lost to unevenness, as entered`;
+    case "weighed": return "more is weighed already; the harvest is not done";
     case "harvested": return "harvested";
   }
 }

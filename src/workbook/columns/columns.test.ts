@@ -7,7 +7,7 @@ import { plain, plainHeading } from "../words";
 import { cropColumns } from "./crops";
 
 /** Columns that are there for the grower alone, and say nothing that is counted. */
-const notes: readonly string[] = ["Season: Note", "Harvest: Test weight"];
+const notes: readonly string[] = ["Season: Note"];
 
 /** What a row needs so that its reader comes to every column; 1 under all other headings. */
 const filled: Readonly<Record<string, string>> = {

@@ -33,7 +33,7 @@ describe("the sheet of stands", () => {
       "Yield outlook over the season | Date | From | To", "planted (plan 2031-04-25) | 2031-05-15 | 200 | 190", "counted 24,000 plants | 2031-06-02 | 190 | 184", "5 % lost to unevenness | 2031-06-02 | 184 | 174.8",
       "Corn, central Corn Belt (Purdue 2012)",
     ]);
-    expect(linesOf({}, { harvest: [load("Home", "15000")] })).toContain("harvested | 2031-10-10 | 174.8 | 150");
+    expect(linesOf({ harvestDone: { on: null } }, { harvest: [load("Home", "15000")] })).toContain("harvested | 2031-10-10 | 174.8 | 150");
     expect(linesOf({ plannedPlanting: null, uniformityLoss: null }).filter((line) => /^planted|unevenness/.test(line))).toEqual(["planted | 2031-05-15 | 200 | 200"]);
   });
 

@@ -3,7 +3,7 @@ import { adjusterCaution, estimateCaution, planningCaution } from "../../core/ca
 import type { FieldStand } from "../../core/stand/fieldStand";
 import { outlookSteps, type StepReason } from "../../core/stand/outlookSteps";
 import type { CellUsed, RelativeYieldAt, StandTable } from "../../core/stand/standTable";
-import { refusalWords } from "../checks";
+import { refusalWords } from "../standRefusal";
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { shownQuantity, shownStand } from "../shown";
@@ -100,6 +100,7 @@ function reasonWords(reason: StepReason): string {
     case "planted": return reason.planned === null ? "planted" : `planted (plan ${reason.planned})`;
     case "counted": return `counted ${grouped(shownStand(reason.summary.mean))} plants`;
     case "uneven": return `${shownQuantity(reason.loss).toFixed()} % lost to unevenness`;
+    case "weighed": return "more is weighed already; the harvest is not done";
     case "harvested": return "harvested";
   }
 }

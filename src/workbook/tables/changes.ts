@@ -1,5 +1,6 @@
 /** The table Changes: one line of a partial budget a row; the lines of one name are one change. */
-import { sum, zero, type Decimal } from "../../core/decimal";
+import { zero, type Decimal } from "../../core/decimal";
+import { landArea } from "../../core/land";
 import { isCapital, lineBases, quadrants, type Quadrant } from "../../core/partialBudget/change";
 import type { SeasonChange, SeasonChangeLine } from "../../core/partialBudget/seasonChange";
 import type { Target } from "../../core/row";
@@ -127,9 +128,9 @@ const cropOf = (target: Target, crops: readonly Crop[], fields: readonly Field[]
   return crops.find((crop) => crop.name === name) ?? null;
 };
 
-/** The area of the field or of the crop's fields; of all fields where a change is about none in particular. */
+/** The area of the field or of the crop's fields; of all land, each acre once, where a change is about no field in particular. */
 const areaOf = (target: Target | null, fields: readonly Field[]): Decimal =>
-  sum(fields.filter(({ name, crop }) => target === null || ("field" in target ? name === target.field : crop === target.crop)).map((field) => field.area));
+  landArea(fields.filter(({ name, crop }) => target === null || ("field" in target ? name === target.field : crop === target.crop)));
 
 /** A line without a price that counts the crop: it sells it at what a unit brings home. The line as it is where it counts something else. */
 function soldLine(line: SeasonChangeLine, crop: Crop, { areaUnit }: Settings): SeasonChangeLine {

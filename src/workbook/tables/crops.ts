@@ -34,7 +34,9 @@ const cropTouched = (row: Row, names: Names) => {
 /** Points of moisture: 15.5, 15.5% and 0.155 are the same. */
 export function pointsOf(row: Row, column: string): Points | null {
   const share = row.share(column);
-  return share === null ? null : points(share.times("100"));
+  if (share === null) return null;
+  // Grain that is all water leaves nothing when it is dried.
+  return share.gte("1") ? row.fault("percent-range", column) : points(share.times("100"));
 }
 
 const kilogramsPerPound = measureNamed("lb")!.factor;

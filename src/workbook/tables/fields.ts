@@ -2,13 +2,15 @@
 import { one } from "../../core/decimal";
 import type { Field, Tenure } from "../../core/season";
 import { area, moneyPerArea, share, yieldPerArea } from "../../core/units";
+import type { Problem } from "../problem";
 import type { Names, Row, TableReader } from "../tableReader";
+import { nearest } from "../words";
 
 export const tenures = ["owned", "cash rent", "crop share"] as const satisfies readonly Tenure[];
 
 export function readFields(table: TableReader, names: Names, crops: Names): readonly Field[] {
   if (!table.needs("Field", "Crop", "Acres", "Yield goal")) return [];
-  return table.rows((row): Field | null => {
+  const fields = table.rows((row): Field | null => {
     const name = names.define(row, "Field");
     const crop = row.needName("Crop", crops);
     const acres = row.needNumber("Acres", "above zero");
@@ -20,12 +22,42 @@ export function readFields(table: TableReader, names: Names, crops: Names): read
       name, crop, area: area(acres), yieldGoal: yieldPerArea(goal), provenYield: proven === null ? null : yieldPerArea(proven),
       variety: row.text("Hybrid or variety"), plannedPlanting: row.date("Planned planting date"), planted: row.date("Planted date"),
       seedsDropped: row.number("Seeds dropped"), targetStand: row.number("Target stand"), rowWidth: row.number("Row width", "above zero"),
-      uniformityLoss: percentOf(row, "Uniformity loss"), ...land, source: row.source,
+      uniformityLoss: percentOf(row, "Uniformity loss"), harvestDone: harvestDoneOf(row), sameLandAs: row.text("Same land as"), ...land, source: row.source,
     };
   }, (row) => {
     const name = names.spelled(String(row.cell("Field")));
     // A field that is left out changes what every other field bears of shared costs.
     return name === null || row.lost ? [{ of: "farm" }] : [{ of: "field", name }];
+  });
+  return onSharedLand(fields, table, names);
+}
+
+/** Yes, or the day of the last load; `null` where the harvest is still to come or under way. */
+function harvestDoneOf(row: Row): Field["harvestDone"] {
+  const typed = row.text("Harvest done");
+  if (typed === null || /^(no|n|false)$/i.test(typed)) return null;
+  if (/^(yes|y|true|done)$/i.test(typed)) return { on: null };
+  const on = row.date("Harvest done");
+  return on === null ? null : { on };
+}
+
+/** Puts the table's own spelling to the fields that lend their land; what names no other field, or a field that has no land of its own, is told. */
+function onSharedLand(fields: readonly Field[], table: TableReader, names: Names): readonly Field[] {
+  const byName = new Map(fields.map((field) => [field.name, field]));
+  return fields.map((field) => {
+    const typed = field.sameLandAs;
+    if (typed === null) return field;
+    const name = names.spelled(typed);
+    const fault = (problem: Pick<Problem, "code" | "like">) => {
+      table.problems.push({ ...problem, at: { table: field.source.table, row: field.source.row, column: "Same land as" }, found: typed, touches: [{ of: "farm" }] });
+    };
+    const like = nearest(typed, names.all);
+    if (name === null) fault({ code: "unknown-name", ...(like === null ? {} : { like }) });
+    else if (name === field.name) fault({ code: "same-land", like: "a field cannot lie on itself" });
+    else if ((byName.get(name)?.sameLandAs ?? null) !== null) fault({ code: "same-land", like: `${name} has no land of its own either` });
+    // The row of a field that could not be read is told there.
+    else if (byName.has(name)) return { ...field, sameLandAs: name };
+    return { ...field, sameLandAs: null };
   });
 }
 
@@ -44,7 +76,8 @@ function landOf(row: Row): Pick<Field, "tenure" | "rentPerArea" | "landChargePer
   if (tenure === "owned" && rent !== null && !rent.isZero()) conflict("Rent per acre", "the field is owned, and a rent is entered");
   if (tenure !== "owned" && charge !== null && !charge.isZero()) conflict("Land charge per acre", "the field is rented, and a charge for owned land is entered");
   if (tenure !== "crop share" && shared) conflict("Operator share of crop", `the field is ${tenure === "owned" ? "owned" : "rented for cash"}, and the operator has only a share of the crop`);
-  if (tenure === "cash rent" && rent === null && !row.isFaulty("Rent per acre")) row.fault("rent-missing", "Rent per acre");
+  // The rent of land that grows two crops stands on one of their rows.
+  if (tenure === "cash rent" && rent === null && row.text("Same land as") === null && !row.isFaulty("Rent per acre")) row.fault("rent-missing", "Rent per acre");
   if (tenure === "crop share" && part === null && !row.isFaulty("Operator share of crop")) row.fault("share-missing", "Operator share of crop");
   return {
     tenure, operatorShare: share(part ?? one),

@@ -7,8 +7,8 @@ Crops
 | Crop | Yield unit | Weight per bu | Standard moisture | Expected price |
 | Corn | bu | 56 | 15.5 | 4 |
 Fields
-| Field | Crop | Acres | Yield goal |
-| Alder | Corn | 100 | 200 |
+| Field | Crop | Acres | Yield goal | Harvest done |
+| Alder | Corn | 100 | 200 | |
 `;
 const harvested = (row: string) => readSeason(contentFromText(`${farm}Harvest\n| Field | Date | Weight or bushels | Unit | Moisture |\n| Alder | 2031-10-01 | ${row} |`)).season.harvest[0]!;
 const sold = (row: string) => readSeason(contentFromText(`${farm}Sales\n| Crop | Date | Quantity | Unit | Price | Delivery month |\n| Corn | 2031-10-15 | ${row} |`)).season.sales[0]!;
@@ -25,6 +25,21 @@ describe("a load of grain", () => {
 
   it("has its moisture in points, whether it is typed as 20, 20% or 0.2", () => {
     expect([harvested("1 | | 20"), harvested("1 | | 20%"), harvested("1 | | 0.2")].map(({ moisture }) => moisture!.toFixed())).toEqual(["20", "20", "20"]);
+  });
+});
+
+describe("bushels", () => {
+  const typed = (are: string, moisture: string) => readSeason(contentFromText(`${farm}Harvest\n| Field | Date | Weight or bushels | Bushels are | Moisture | Test weight |\n| Alder | 2031-10-01 | 1000 | ${are} | ${moisture} | 57.5 |`)).season.harvest[0]!;
+  const both = (are: string, moisture: string) => { const { wet, quantity } = typed(are, moisture); return [wet.toFixed(6), quantity.toFixed(6)]; };
+  it("are wet unless they are typed as dry, which are not shrunk again", () => {
+    // 1,000 wet × 80 ÷ 84.5 = 946.745562 dry; 1,000 dry × 84.5 ÷ 80 = 1,056.25 wet.
+    expect([both("", "20"), both("wet", "20"), both("Dry", "20"), both("dry", "14")]).toEqual([
+      ["1000.000000", "946.745562"], ["1000.000000", "946.745562"], ["1056.250000", "1000.000000"], ["1000.000000", "1000.000000"],
+    ]);
+    expect(typed("", "20").testWeight!.toFixed()).toBe("57.5");
+  });
+  it("that are all water are a fault, because drying would leave nothing", () => {
+    expect(readSeason(contentFromText(`${farm}Harvest\n| Field | Date | Weight or bushels | Bushels are | Moisture |\n| Alder | 2031-10-01 | 1000 | dry | 100 |`)).problems.map(({ code }) => code)).toEqual(["percent-range"]);
   });
 });
 

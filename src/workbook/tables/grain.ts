@@ -1,13 +1,15 @@
 /** The tables Sales and Harvest. */
-import { hundred, one, type Decimal } from "../../core/decimal";
+import { one, type Decimal } from "../../core/decimal";
+import { wetAndDry } from "../../core/drying";
 import type { IsoDate } from "../../core/row";
 import type { Crop, Field, HarvestLoad, Sale } from "../../core/season";
-import { cropQuantity, moneyPerUnit, type Points } from "../../core/units";
+import { cropQuantity, moneyPerUnit } from "../../core/units";
 import { monthNamed, monthOfYear } from "../dates";
 import type { Subject } from "../problem";
 import type { Names, Row, TableReader } from "../tableReader";
 import { yieldUnitNamed, yieldUnits } from "../yieldUnits";
 import { cropFactor, pointsOf } from "./crops";
+import { wetnesses } from "./settings";
 
 export function readSales(table: TableReader, names: Names, crops: ReadonlyMap<string, Crop>, seasonYear: string | null): readonly Sale[] {
   if (!table.needs("Crop", "Date", "Quantity", "Price")) return [];
@@ -60,13 +62,10 @@ export function readHarvest(table: TableReader, names: Names, fields: ReadonlyMa
     if (moisture === null && !row.isFaulty("Moisture")) row.fault("blank", "Moisture");
     const crop = name === null ? undefined : crops.get(fields.get(name)?.crop ?? "");
     const factor = crop === undefined ? null : unitFactor(row, crop);
+    const are = row.choice("Bushels are", wetnesses) ?? "wet";
+    const testWeight = row.number("Test weight", "above zero");
     if (name === null || date === null || weighed === null || crop === undefined || factor === null) return null;
-    return { field: name, date, quantity: cropQuantity(atStandard(weighed.times(factor), moisture, crop.standardMoisture)), moisture, source: row.source };
+    const { wet, dry } = wetAndDry(cropQuantity(weighed.times(factor)), are, moisture, crop.standardMoisture);
+    return { field: name, date, quantity: dry, wet, moisture, testWeight, source: row.source };
   }, (row) => named("field", names.spelled(String(row.cell("Field")))));
-}
-
-/** What wet grain comes to at standard moisture; drier grain is not stretched. */
-function atStandard(quantity: Decimal, moisture: Points | null, standard: Points | null): Decimal {
-  if (moisture === null || standard === null || moisture.lte(standard)) return quantity;
-  return quantity.times(hundred.minus(moisture)).div(hundred.minus(standard));
 }

@@ -2,7 +2,7 @@
 import { hundred, larger, zero, type Decimal } from "../../core/decimal";
 import type { Crop, Settings } from "../../core/season";
 import { failed, type Result } from "../../result";
-import { cropWord } from "../../core/stand/fieldStand";
+import { cropWord, noTable } from "../../core/stand/fieldStand";
 import type { MonthDay } from "../../core/stand/monthDay";
 import { ownStandTable, type OwnStandTableFault } from "../../core/stand/ownStandTable";
 import type { StandTable } from "../../core/stand/standTable";
@@ -17,8 +17,8 @@ import { nearest, plain } from "../words";
 export type OwnStandTables = { readonly tables: readonly StandTable[]; readonly problems: readonly Problem[] };
 type Around = { readonly settings: Settings; readonly crops: readonly Crop[]; readonly style: Style; readonly setting: Place };
 
-/** The names in the setting Stand response. */
-export const standResponseNames = (typed: string | null): readonly string[] => (typed ?? "").split(";").map((name) => name.trim()).filter((name) => name !== "");
+/** The names of tables in the setting Stand response. */
+export const standResponseNames = (typed: string | null): readonly string[] => (typed ?? "").split(";").map((name) => name.trim()).filter((name) => name !== "" && name.toLowerCase() !== noTable);
 
 /**
  * Reads each table of the workbook that the setting names. Its headings are stands, the first column holds planting

@@ -1,0 +1,43 @@
+/** Land that grows two crops in one year: acres, rent and passes that do not fit on it. */
+import { sum } from "../core/decimal";
+import { fieldFacts } from "../core/fieldFacts";
+import type { Field, Season } from "../core/season";
+import { afterHarvest } from "../core/seasonWork";
+import type { Problem } from "./problem";
+
+export function landProblems(season: Season): readonly Problem[] {
+  const second = season.fields.filter(({ sameLandAs }) => sameLandAs !== null);
+  if (second.length === 0) return [];
+  const byName = new Map(season.fields.map((field) => [field.name, field]));
+  return [...second.flatMap((field) => fit(field, byName.get(field.sameLandAs!)!, second)), ...nextCropHere(season, second)];
+}
+
+function fit(field: Field, land: Field, second: readonly Field[]): readonly Problem[] {
+  const problem = (column: string, found: string, like: string): Problem =>
+    ({ code: "same-land", at: { table: field.source.table, row: field.source.row, column }, found, like, touches: [{ of: "farm" }] });
+  const onIt = second.filter(({ sameLandAs }) => sameLandAs === land.name);
+  const acres = sum(onIt.map(({ area }) => area));
+  const rents = (of: Field) => [of.rentPerArea, of.landChargePerArea].some((rent) => rent !== null && !rent.isZero());
+  const problems: Problem[] = [];
+  if (field === onIt.at(-1) && acres.gt(land.area)) problems.push(problem("Acres", acres.toFixed(), `second crops on ${acres.toFixed()} acres of ${land.name}, which has ${land.area.toFixed()}`));
+  if (rents(field) && [land, ...onIt.filter((each) => each !== field)].some(rents)) {
+    problems.push(problem(field.rentPerArea === null ? "Land charge per acre" : "Rent per acre", field.name, `the land of ${land.name} is charged on more than one row`));
+  }
+  if (land.tenure === "crop share" && field.tenure !== "crop share") problems.push(problem("Operator share of crop", field.name, `the land of ${land.name} is crop-shared, and no share of this crop is entered; all of it is counted as the operator's`));
+  return problems;
+}
+
+/** Passes of a field after its last load, where another crop of this season uses its land next: their money would be in neither. */
+function nextCropHere(season: Season, second: readonly Field[]): readonly Problem[] {
+  const next = new Map(second.map((field) => [field.sameLandAs!, field.name]));
+  const last = new Map(fieldFacts(season).flatMap(({ field, harvested }) => (harvested !== null && next.has(field.name) ? [[field.name, harvested.weighed.last] as const] : [])));
+  if (last.size === 0) return [];
+  const kindOf = new Map(season.items.map(({ name, kind }) => [name, kind]));
+  const rows = [...season.applications.map((row) => ({ ...row, kind: kindOf.get(row.item)! })), ...season.operations];
+  return rows.flatMap(({ target, date, kind, source }): readonly Problem[] => {
+    const field = "field" in target ? target.field : "";
+    const end = last.get(field);
+    if (end === undefined || date === null || date <= end || afterHarvest.has(kind)) return [];
+    return [{ code: "next-crop-here", at: { table: source.table, row: source.row }, found: field, like: next.get(field)!, touches: [{ of: "field", name: field }, { of: "field", name: next.get(field)! }] }];
+  });
+}
