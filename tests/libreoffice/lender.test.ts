@@ -93,12 +93,16 @@ function gridOf(cells: CellTexts, crop: string): CellTexts {
 }
 function expectGrid(cells: CellTexts, figures: CropFigures, layer: Layer, price: Decimal, yieldHere: Decimal): void {
   const parts = ["0.8", "0.9", "1", "1.1", "1.2"];
-  const prices = parts.map((part) => moneyPerUnit(price.times(part).toDecimalPlaces(2, Decimal.ROUND_HALF_UP)));
-  const yields = parts.map((part) => yieldPerArea(yieldHere.times(part).toDecimalPlaces(1, Decimal.ROUND_HALF_UP)));
+  const partOf = (whole: Decimal, part: string, places: number) => (part === "1" ? whole : whole.times(part).toDecimalPlaces(places, Decimal.ROUND_HALF_UP));
+  const prices = parts.map((part) => moneyPerUnit(partOf(price, part, 2)));
+  const yields = parts.map((part) => yieldPerArea(partOf(yieldHere, part, 1)));
   const { rows } = priceYieldGrid(costsOf(figures.outlook, layer), yields, prices);
   const [heading, ...body] = gridOf(cells, figures.crop);
-  expect(heading!.slice(1)).toEqual(prices.map((each) => each.toFixed()));
-  expect(body).toEqual(rows.map(({ yield: at, net }) => [at.toFixed(), ...net.map(money)]));
+  const inCell = (value: Decimal) => new Decimal(value.toPrecision(15)).toFixed();
+  expect(heading!.slice(1)).toEqual(prices.map(inCell));
+  expect(body).toEqual(rows.map(({ yield: at, net }) => [inCell(at), ...net.map(money)]));
+  // The middle is the net return beside the table.
+  expect(body[2]![3]).toBe(money(netPerArea(costsOf(figures.outlook, layer), yieldPerArea(yieldHere), moneyPerUnit(price))));
 }
 
 describe("the lender pages in LibreOffice", () => {

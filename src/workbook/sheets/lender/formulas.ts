@@ -28,5 +28,5 @@ export const breakEvenYieldFormula = ({ fixed, moving, share, otherIncome, price
 export const netFormula = ({ fixed, moving, share, otherIncome, yieldHere, price }: BalanceCells): string =>
   `=${rounded(`(${price}-${moving})*${share}*${yieldHere}+${otherIncome}-${fixed}`, 2)}`;
 
-/** A part of a cell: a price to the cent, a yield to the tenth. */
-export const partFormula = (cell: string, part: string, places: number): string => `=${rounded(`${cell}*${part}`, places)}`;
+/** A part of a cell, a price to the cent or a yield to the tenth; all of it as it is. */
+export const partFormula = (cell: string, part: string, places: number): string => (part === "1" ? `=${cell}` : `=${rounded(`${cell}*${part}`, places)}`);

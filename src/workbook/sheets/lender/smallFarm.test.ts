@@ -1,12 +1,12 @@
 /** The lender pages of a small farm, every figure of which was worked out by hand. */
 import { describe, expect, it } from "vitest";
 import { reportOf } from "../../../../tests/support/reportOf";
-import { operation } from "../../../../tests/support/season";
+import { load, operation } from "../../../../tests/support/season";
 import { sheetLines } from "../../../../tests/support/sheetLines";
 import { smallFarm } from "../../../../tests/support/smallFarm";
 import { Decimal } from "../../../core/decimal";
 import type { Loan, Season } from "../../../core/season";
-import { money } from "../../../core/units";
+import { area, money } from "../../../core/units";
 import { cashFlowSheet, farmCashFlow, grainMonth } from "./cashFlowSheet";
 import { lenderPages } from "./lenderPages";
 
@@ -34,6 +34,13 @@ describe("the lender pages of a small farm", () => {
       "Corn: net per acre, cash need; yield down, price across", "bu per acre | 3.2 | 3.6 | 4 | 4.4 | 4.8", "160 | -36 | 28 | 92 | 156 | 220", "180 | 26 | 98 | 170 | 242 | 314", "200 | 88 | 168 | 248 | 328 | 408",
       "220 | 150 | 238 | 326 | 414 | 502", "240 | 212 | 308 | 404 | 500 | 596",
     ]);
+  });
+
+  it("have the net return that stands beside the table in its middle, at a yield of many digits", () => {
+    // 20,000 bu and 17 on 130 acres: 153.9769…; at 154.0 the net would be 9 cents higher than beside the table.
+    const pages = pagesOf({ ...smallFarm, fields: [{ ...smallFarm.fields[0]!, area: area("130"), harvestDone: { on: null } }], harvest: [load("Home", "20017")] });
+    const beside = pages.find((line) => line.startsWith("Net return per acre"))!.split(" | ")[4];
+    expect([from("Corn: net per acre, cash need", 7, pages)[4]!.split(" | ")[3], beside]).toEqual([beside, expect.stringMatching(/^-?[\d.]+$/)]);
   });
 
   it("draw the break-even price and the price in the rows that hold them", () => {
