@@ -6,8 +6,10 @@ import type { MachineCost, MachineCostName } from "../core/machines/machineCost"
 import type { BreakEven } from "../core/partialBudget/breakEven";
 import type { Quadrant } from "../core/partialBudget/change";
 import type { ChangeFigures } from "../core/partialBudget/changeFigures";
+import type { FieldOutlook } from "../core/stand/fieldOutlook";
 import type { FieldStand } from "../core/stand/fieldStand";
 import { describe } from "./explain";
+import { besidesJson, harvestJson, yieldTableJson } from "./harvestJson";
 import { toFix } from "./problem";
 import type { SeasonReport } from "./seasonReport";
 
@@ -39,21 +41,25 @@ const cropJson = ({ crop, area, yieldUnit, plan, outlook, final, sales }: CropFi
   sales: { sold: digits(sales.sold), averagePrice: digits(sales.averagePrice), unsold: digits(sales.unsold), priceNeeded: perLayer(sales.priceNeeded) },
 });
 
-const fieldJson = ({ field, crop, plan, outlook, final }: FieldFigures) => ({
-  field, crop,
-  plan: budgetJson(plan.budget), outlook: budgetJson(outlook.budget), final: final === null ? null : budgetJson(final.budget),
-});
+const fieldJson = (figures: FieldFigures, yieldOutlook: FieldOutlook | undefined) => {
+  const { field, crop, plan, outlook, final } = figures;
+  return {
+    field, crop,
+    plan: budgetJson(plan.budget), outlook: budgetJson(outlook.budget), final: final === null ? null : budgetJson(final.budget),
+    yieldTable: yieldTableJson(yieldOutlook, digits), ...besidesJson(figures, digits),
+  };
+};
 
 const itemJson = ({ item, unit, averagePrice, bought, used, needed, short, left }: ItemFigures) => ({
   item, unit, averagePrice: digits(averagePrice), bought: digits(bought), used: digits(used), needed: digits(needed), short: digits(short), left: digits(left),
 });
 
-const standJson = ({ field, summary, emergence, table, outlook }: FieldStand) => ({
+const standJson = ({ field, summary, emergence, table, chosen, outlook }: FieldStand) => ({
   field: field.name, date: summary.to, places: digits(summary.places),
   plantsPerAcre: digits(summary.mean), low: digits(summary.interval?.low ?? null), high: digits(summary.interval?.high ?? null),
   cv: digits(summary.coefficientOfVariation), emergence: digits(emergence),
   relativeYield: digits(outlook?.ok === true ? outlook.value.real.relativeYield : null),
-  table: table?.name ?? null,
+  table: table?.name ?? null, region: table?.region ?? null, chosen,
   yieldOutlook: digits(outlook?.ok === true ? outlook.value.outlook : null),
 });
 
@@ -79,13 +85,18 @@ function changeJson({ change, net, breakEven, payback }: ChangeFigures) {
 }
 
 /** The report as plain data: every quantity a decimal string, "acres" meaning the workbook's own area unit. */
-export const reportJson = ({ figures, problems }: SeasonReport) => ({
-  complete: toFix(problems).length === 0,
-  problems: problems.map(describe),
-  crops: figures.crops.map(cropJson),
-  fields: figures.crops.flatMap((crop) => crop.fields).map(fieldJson),
-  items: figures.items.map(itemJson),
-  stands: figures.stands.map(standJson),
-  machines: figures.machines.map(machineJson),
-  changes: figures.changes.map(changeJson),
-});
+export function reportJson(report: SeasonReport) {
+  const { figures, problems } = report;
+  const outlooks = new Map(figures.outlooks.map((each) => [each.field.name, each]));
+  return {
+    complete: toFix(problems).length === 0,
+    problems: problems.map(describe),
+    crops: figures.crops.map(cropJson),
+    fields: figures.crops.flatMap((crop) => crop.fields).map((each) => fieldJson(each, outlooks.get(each.field))),
+    items: figures.items.map(itemJson),
+    stands: figures.stands.map(standJson),
+    harvest: harvestJson(report, digits),
+    machines: figures.machines.map(machineJson),
+    changes: figures.changes.map(changeJson),
+  };
+}

@@ -1,6 +1,7 @@
 import { useId } from "react";
 import type { CropFigures } from "../../core/figures";
 import { layerCosts, type Layer } from "../../core/kinds";
+import { harvestNotes, tableNotes } from "../../workbook/harvestNotes";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { Disclosure } from "../parts/Disclosure";
 import { EntryLinks } from "../parts/EntryLinks";
@@ -32,6 +33,7 @@ export function CropCard({ crop, layer, report, teller }: CropCardProps) {
       </p>
       <p className="pn-main-layer"><strong>{view.layer}</strong> ({view.againstPlan})</p>
       <p className="pn-note">{view.restsOn}</p>
+      {[...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].map((words) => <p key={words} className="pn-note">{words}</p>)}
       <p>{view.verdict}</p>
       <FigureTable caption={`${view.crop}, ${layerCosts[layer]}, ${format.currency}`} columns={view.stages} rows={view.rows} />
       <Disclosure look="section" label="Where the cost comes from">

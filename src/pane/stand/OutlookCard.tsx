@@ -1,7 +1,9 @@
 import { useId, useMemo, useState } from "react";
+import type { FieldOutlook } from "../../core/stand/fieldOutlook";
 import type { FieldStand } from "../../core/stand/fieldStand";
 import { uniformityFindings } from "../../core/tables/uniformity";
 import { estimateCaution } from "../../core/cautions";
+import { soFar } from "../../workbook/harvestNotes";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { CellLink } from "../parts/CellLink";
 import { Disclosure } from "../parts/Disclosure";
@@ -14,16 +16,17 @@ import { useDecimalComma } from "../useDecimalComma";
 import { historyView, netEffect, outlookView, tableView } from "./standView";
 import { findingWords, tryLoss } from "./uniformity";
 
-export type OutlookCardProps = { readonly stand: FieldStand; readonly report: SeasonReport };
+export type OutlookCardProps = { readonly of: FieldOutlook; readonly report: SeasonReport };
 
 /** The yield that date and stand let expect, what it rests on, and what it does to the crop's net return. */
-export function OutlookCard({ stand, report }: OutlookCardProps) {
+export function OutlookCard({ of, report }: OutlookCardProps) {
   const { format } = usePane();
   const heading = useId();
-  const { field, table, outlook } = stand;
+  const { field, table, stand, byDate } = of;
   const crop = report.figures.crops.find((each) => each.crop === field.crop)!;
-  const view = outlookView(stand, crop, format);
-  const net = useMemo(() => netEffect(report, field, "cash", format), [report, field, format]);
+  const view = outlookView(of, crop, format);
+  const net = useMemo(() => (stand === null ? "" : netEffect(report, field, "cash", format)), [report, field, stand, format]);
+  const harvest = crop.fields.find((each) => each.field === field.name && each.weighed !== null && each.final === null);
   const history = historyView(report.season, field, format);
   return (
     <section className="pn-card" aria-labelledby={heading}>
@@ -32,12 +35,14 @@ export function OutlookCard({ stand, report }: OutlookCardProps) {
         <>
           <p className="pn-main"><span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.unit}</span></p>
           <p>{view.againstGoal}</p>
+          <p className="pn-note">{view.table}</p>
           {view.how.map((line) => <p key={line} className="pn-note">{line}</p>)}
         </>
       ) : <p className="pn-fault">{view.why}</p>}
       {net !== "" && <p>{net}</p>}
+      {harvest !== undefined && <p>{soFar(harvest, crop.yieldUnit)}</p>}
       <p className="pn-note">{estimateCaution}</p>
-      {table !== null && <Disclosure look="section" label={`Table: ${table.name}`}><TableInUse {...tableView(table, outlook, format)} /></Disclosure>}
+      {table !== null && <Disclosure look="section" label={`Table: ${table.name}`}><TableInUse {...tableView(table, stand?.outlook ?? byDate, format)} /></Disclosure>}
       {history.length > 0 && (
         <Disclosure look="section" label="What moved the outlook">
           <table className="pn-table">
@@ -47,7 +52,7 @@ export function OutlookCard({ stand, report }: OutlookCardProps) {
           </table>
         </Disclosure>
       )}
-      <Disclosure look="section" label="Uneven stand" keeps><Uneven stand={stand} yieldUnit={crop.yieldUnit} /></Disclosure>
+      {stand !== null && <Disclosure look="section" label="Uneven stand" keeps><Uneven stand={stand} yieldUnit={crop.yieldUnit} /></Disclosure>}
     </section>
   );
 }

@@ -20,7 +20,8 @@ export function StandPage({ report }: PageProps) {
   const [wanted, want] = useState<string | null>(null);
   const chosen = choices.some(({ field }) => field === wanted) ? wanted : choices[0]?.field ?? null;
   const field = report.season.fields.find(({ name }) => name === chosen);
-  const stand = report.figures.stands.find((each) => each.field.name === chosen);
+  const outlook = report.figures.outlooks.find((each) => each.field.name === chosen);
+  const stand = outlook?.stand ?? null;
   if (field === undefined) return <p>Stands are counted in fields, and the table Fields has none yet.</p>;
   return (
     <>
@@ -32,9 +33,11 @@ export function StandPage({ report }: PageProps) {
       <section className="pn-card pn-purchase" aria-label="Add a count">
         <Disclosure look="section" label="Add a count" keeps><CountForm key={field.name} field={field} /></Disclosure>
       </section>
-      {stand === undefined
+      {stand === null
         ? <p>Nothing is counted in {field.name} yet. Count several places spread over the field and add each as a row: the form above does it.</p>
-        : <><CountedCard stand={stand} report={report} /><OutlookCard key={field.name} stand={stand} report={report} /><ReseedCard key={`reseed ${field.name}`} stand={stand} report={report} /></>}
+        : <CountedCard stand={stand} report={report} />}
+      {outlook !== undefined && <OutlookCard key={field.name} of={outlook} report={report} />}
+      {stand !== null && <ReseedCard key={`reseed ${field.name}`} stand={stand} report={report} />}
       {report.figures.stands.length > 0 && (
         <section className="pn-card" aria-label="Write the stands"><WriteButton label="Write the sheet “Stand”" sheets={() => [standSheet(report)]} /></section>
       )}

@@ -12,6 +12,7 @@ import { uniformityFindings } from "../../core/tables/uniformity";
 const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
 const report = seasonReport(countedContent);
 const standOf = (name: string) => report.figures.stands.find(({ field }) => field.name === name)!;
+const outlookOf = (name: string, of = report) => of.figures.outlooks.find(({ field }) => field.name === name)!;
 const cropOf = (name: string) => report.figures.crops.find(({ crop }) => crop === name)!;
 const mill = standOf("Mill Road");
 const long = standOf("Long Eighty");
@@ -38,8 +39,9 @@ describe("the page Stand", () => {
 
   it("shows the road from the goal to the outlook, with the cells of the table that were used", () => {
     // Between the printed 92 and 94 % of 10 May and 89 and 92 % of 15 May: 0.6 and 0.4 in date, 0.1875 and 0.8125 in stand.
-    const view = outlookView(mill, cropOf("Corn"), format);
+    const view = outlookView(outlookOf("Mill Road"), cropOf("Corn"), format);
     expect(view).toMatchObject({ known: true, figure: "176.1", unit: "bu per acre", againstGoal: "goal 195.0, −18.9" });
+    expect(view.known && view.table).toBe('Yield by planting date and stand from the table "Corn, central Corn Belt (Purdue 2012)", for Indiana, Illinois, Ohio, southern Iowa, Missouri, Pennsylvania; not chosen by you: name one, or none, under Stand response in the table Season.');
     expect(view.known && view.how).toEqual(["As it is: 90.3% of the best date and stand. As planned: 100% of the best date and stand.", "195.0 × 90.3% ÷ 100% = 176.1."]);
     const table = tableView(mill.table!, mill.outlook, format);
     expect(table.name).toBe("Corn, central Corn Belt (Purdue 2012)");
@@ -50,12 +52,19 @@ describe("the page Stand", () => {
   });
 
   it("refuses in words outside the table, and where there is none", () => {
-    expect(outlookView(long, cropOf("Corn"), format)).toEqual({
+    expect(outlookView(outlookOf("Long Eighty"), cropOf("Corn"), format)).toEqual({
       known: false,
-      why: "The real stand 7000 is outside the table \"Corn, central Corn Belt (Purdue 2012)\" (10000 to 36000). Nothing is said beyond the table. The goal of 185.0 stays as the outlook.",
+      why: "The real stand 7000 is outside the table \"Corn, central Corn Belt (Purdue 2012)\" (10000 to 36000). Nothing is said beyond the table. The yield outlook stays at 184.3.",
     });
-    const noTable = outlookView({ ...mill, table: null, outlook: null }, cropOf("Corn"), format);
+    const noTable = outlookView({ ...outlookOf("Mill Road"), table: null, byDate: null, stand: null }, cropOf("Corn"), format);
     expect(noTable.known || noTable.why).toContain("No table of yield by date and stand is chosen for Corn.");
+  });
+
+  it("shows what the planted date alone does before anything is counted", () => {
+    const uncounted = seasonReport({ ...countedContent, tables: countedContent.tables.filter(({ name }) => name !== "Stand_counts") });
+    const view = outlookView(outlookOf("Mill Road", uncounted), cropOf("Corn"), format);
+    expect(view).toMatchObject({ known: true, figure: "187.6", againstGoal: "goal 195.0, −7.4" });
+    expect(view.known && view.how[0]).toBe("By the planted date alone: nothing is counted yet, and the stand is taken as its target.");
   });
 
   it("tells what moved the outlook and when", () => {

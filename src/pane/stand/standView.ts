@@ -4,10 +4,12 @@ import type { CropFigures } from "../../core/figures";
 import { layerCosts, type Layer } from "../../core/kinds";
 import type { Field, Season } from "../../core/season";
 import { seasonFigures } from "../../core/seasonFigures";
+import type { FieldOutlook } from "../../core/stand/fieldOutlook";
 import { tableFor, type FieldStand } from "../../core/stand/fieldStand";
 import { outlookSteps, type OutlookStep } from "../../core/stand/outlookSteps";
 import type { StandSummary } from "../../core/stand/standSummary";
 import type { CellUsed, RelativeYieldAt, StandTable } from "../../core/stand/standTable";
+import { tableWords } from "../../workbook/harvestNotes";
 import { refusalWords } from "../../workbook/standRefusal";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import type { Format } from "../format";
@@ -63,27 +65,35 @@ export type OutlookView =
     readonly unit: string;
     /** "goal 210.0, −38.6". */
     readonly againstGoal: string;
+    /** The table that says so, its region, and whether it was chosen. */
+    readonly table: string;
     readonly how: readonly string[];
   };
 
 /** The yield that date and stand let expect, with the road from the goal; or why there is none, in words. */
-export function outlookView({ field, table, outlook }: FieldStand, crop: Pick<CropFigures, "yieldUnit">, format: Format): OutlookView {
-  const goal = `The goal of ${format.yield(field.yieldGoal)} stays as the outlook.`;
-  if (table === null || outlook === null) {
-    return { known: false, why: `No table of yield by date and stand is chosen for ${field.crop}. ${goal} Name one in the table Season, setting Stand response.` };
+export function outlookView({ field, table, chosen, byDate, stand, yield: expected }: FieldOutlook, crop: Pick<CropFigures, "yieldUnit">, format: Format): OutlookView {
+  const counted = stand?.outlook ?? null;
+  const answer = counted?.ok === true ? counted.value : byDate?.ok === true ? byDate.value : null;
+  const stays = `The yield outlook stays at ${format.yield(expected)}.`;
+  if (table === null) {
+    return { known: false, why: `No table of yield by date and stand is chosen for ${field.crop}. ${stays} Name one in the table Season, setting Stand response.` };
   }
-  if (!outlook.ok) return { known: false, why: `${outlook.problems.map((each) => sentence(refusalWords(each))).join(" ")} Nothing is said beyond the table. ${goal}` };
-  const { planned, real, byDateAndStand, outlook: yieldOutlook } = outlook.value;
+  const refused = [...(counted?.ok === false ? counted.problems : []), ...(byDate?.ok === false ? byDate.problems : [])];
+  const why = refused.length === 0 ? [] : [...new Set(refused.map((each) => sentence(refusalWords(each)))), "Nothing is said beyond the table."];
+  if (answer === null || why.length > 0) return { known: false, why: [...why, stays].join(" ") };
+  const { planned, real, byDateAndStand } = answer;
   const loss = field.uniformityLoss ?? null;
   return {
     known: true,
-    figure: format.yield(yieldOutlook),
+    figure: format.yield(expected),
     unit: `${crop.yieldUnit} per ${format.areaName}`,
-    againstGoal: `goal ${format.yield(field.yieldGoal)}, ${format.yieldChange(field.yieldGoal, yieldOutlook)}`,
+    againstGoal: `goal ${format.yield(field.yieldGoal)}, ${format.yieldChange(field.yieldGoal, expected)}`,
+    table: tableWords(table, chosen),
     how: [
+      ...(counted === null ? ["By the planted date alone: nothing is counted yet, and the stand is taken as its target."] : []),
       `As it is: ${relative(real, format)}. As planned: ${relative(planned, format)}.`,
       `${format.yield(field.yieldGoal)} × ${format.percent(real.relativeYield)} ÷ ${format.percent(planned.relativeYield)} = ${format.yield(byDateAndStand)}.`,
-      ...(loss === null || loss.isZero() ? [] : [`Less ${format.quantity(loss)}% for unevenness, as entered in Fields: ${format.yield(yieldOutlook)}.`]),
+      ...(loss === null || loss.isZero() ? [] : [`Less ${format.quantity(loss)}% for unevenness, as entered in Fields: ${format.yield(expected)}.`]),
     ],
   };
 }
@@ -101,7 +111,7 @@ export type TableView = {
 };
 
 /** The table in use: where it is from, what limits it, and the cells that the answer was read from. */
-export function tableView(table: StandTable, outlook: FieldStand["outlook"], format: Format): TableView {
+export function tableView(table: StandTable, outlook: FieldOutlook["byDate"], format: Format): TableView {
   const { name, region, source, limits } = table;
   const rows = (of: string, { cells }: RelativeYieldAt) => cells.filter(({ part }) => !part.isZero())
     .map((cell) => ({ name: of, cells: [cellWords(cell, table, format), `${format.quantity(cell.percent)}%`, format.percent(cell.part)] }));
@@ -143,7 +153,7 @@ export function netEffect(report: SeasonReport, field: Field, layer: Layer, form
   const netOf = (from: SeasonReport["figures"]) => from.crops.find(({ crop }) => crop === field.crop)?.outlook.netPerArea[layer] ?? null;
   const [now, before] = [netOf(figures), netOf(without)];
   if (now === null || before === null) return "";
-  if (season.harvest.some((load) => load.field === field.name)) return `${field.name} is harvested: its counts no longer move the outlook.`;
+  if (figures.crops.some(({ fields }) => fields.some((each) => each.field === field.name && each.final !== null))) return `${field.name} is harvested: its counts no longer move the outlook.`;
   return `Net return of ${field.crop}, ${layerCosts[layer]}: ${format.money(now)} ${format.perArea} with this stand, ${format.money(before)} without its counts (${format.change(before, now)}).`;
 }
 

@@ -140,7 +140,7 @@ describe("standSheet", () => {
   });
 
   it("says why a table gives no answer, names the table with its limits, and cautions", () => {
-    expect(says(sheet)).toMatch(/The goal stays as the outlook: the real stand 3000 is outside the table/);
+    expect(says(sheet)).toMatch(/The yield outlook stays at 190\.0: the real stand 3000 is outside the table/);
     expect(says(sheet)).toContain("Dates after 25 May are an extrapolation by the source.");
     expect(says(sheet)).toContain(adjusterCaution);
   });

@@ -3,6 +3,7 @@ import { zero } from "../../core/decimal";
 import type { Budget, CropFigures } from "../../core/figures";
 import { cashKinds, cashNeedKinds, fullKinds, operatingKinds, type Kind, type Layer } from "../../core/kinds";
 import type { ResultSheet, SheetCell } from "../resultSheet";
+import { harvestNotes, tableNotes } from "../harvestNotes";
 import type { SeasonReport } from "../seasonReport";
 import { areaCell, changeOf, headings, moneyCell, note, section, subtotal, text, title, yieldCell } from "./cells";
 import { areaName, caution, incompleteRows, inLines, layerNotes, layerTitle, seasonName } from "./words";
@@ -46,6 +47,7 @@ function cropRows(report: SeasonReport, crop: CropFigures): readonly Row[] {
     [],
     section(`${crop.crop}, ${crop.area.toFixed(1)} ${report.season.settings.areaUnit}`),
     ...incompleteRows(report, { of: "crop", name: crop.crop }),
+    ...[...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].flatMap((words) => inLines(words, lineLength)).map(note),
     headings("", ...columns.map(({ name }) => name), "Change"),
     line(`Yield that this rests on (${crop.yieldUnit})`, (budget) => yieldCell(budget.yields.used)),
     ...kindRows(crop, operatingKinds),

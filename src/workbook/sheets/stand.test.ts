@@ -27,8 +27,9 @@ describe("the sheet of stands", () => {
 
   it("prints how the outlook was read and how it came there", () => {
     // Purdue 2012, table 1: 100 % of 32,000 plants on 25 April, 95 % on 15 May, 92 % of 24,000.
-    expect(lines.slice(4, 18)).toEqual([
-      "Home, Corn", 'By the table "Corn, central Corn Belt (Purdue 2012)".', "Read from the table | Date | Stand | Percent | Part | Relative yield", "as planned | 04-25 | 32,000 | 100 | 1 | 1", "as it is | 05-15 | 24,000 | 92 | 1 | 0.92",
+    expect(lines.slice(4, 19)).toEqual([
+      "Home, Corn", 'Yield by planting date and stand from the table "Corn, central Corn Belt (Purdue 2012)", for Indiana, Illinois, Ohio, southern Iowa,',
+      "Missouri, Pennsylvania; not chosen by you: name one, or none, under Stand response in the table Season.", "Read from the table | Date | Stand | Percent | Part | Relative yield", "as planned | 04-25 | 32,000 | 100 | 1 | 1", "as it is | 05-15 | 24,000 | 92 | 1 | 0.92",
       "Yield goal (bu) | 200", "Goal × as it is ÷ as planned (bu) | 184", "Lost to unevenness, as entered | 0.05", "Yield outlook (bu) | 174.8",
       "Yield outlook over the season | Date | From | To", "planted (plan 2031-04-25) | 2031-05-15 | 200 | 190", "counted 24,000 plants | 2031-06-02 | 190 | 184", "5 % lost to unevenness | 2031-06-02 | 184 | 174.8",
       "Corn, central Corn Belt (Purdue 2012)",
@@ -38,15 +39,23 @@ describe("the sheet of stands", () => {
   });
 
   it("names the table, its limits and what it cannot say", () => {
-    const foot = lines.slice(17).join(" ");
+    const foot = lines.slice(18).join(" ");
     const told = ["Region: Indiana, Illinois", "Purdue University Extension, 2012; table 1.", "http://", "It rests on one study of 1994.", "Between its cells it is read by straight lines", "averages of trials", "Ask your insurer's adjuster", "Figures are for planning"];
     expect(told.filter((words) => !foot.includes(words))).toEqual([]);
   });
 
+  it("shows a planted field that nobody counted by its date alone, and the harvest so far", () => {
+    const uncounted = linesOf({ uniformityLoss: null }, { standCounts: [], harvest: [load("Home", "1000", "20", { testWeight: new Decimal("57.5") }), load("Home", "1000", "14")] });
+    expect(uncounted).toContain("Nothing is counted: the planted date alone, the stand at its target.");
+    expect(uncounted).toContain("Yield outlook (bu) | 190");
+    // 1,000 × 80 ÷ 84.5 + 1,000 of 19,000; (946.75 × 20 + 1,000 × 14) ÷ 1,946.75.
+    expect(uncounted).toContain("Home: harvest so far 1,946.75 bu in 2 loads, 10 % of the yield outlook, at 16.9 % moisture, 57.5 lb a bushel.");
+  });
+
   it("says why the goal stays where no table answers", () => {
-    expect(linesOf({ planted: "2031-07-04" }).join(" ")).toContain("The goal stays as the outlook: ");
+    expect(linesOf({ planted: "2031-07-04" }).join(" ")).toContain("The yield outlook stays at 190.0: the real planting date 2031-07-04 is outside");
     const beans = linesOf({ crop: "Oats" }, { crops: [{ ...seasonOf({}).crops[0]!, name: "Oats" }] });
-    expect(beans).toContain("No table of yield by date and stand is chosen for Oats, so the goal stays as the outlook.");
+    expect(beans).toContain("No table of yield by date and stand is chosen for Oats, so the goal stays as the outlook, less what is lost to unevenness as entered.");
     expect(linesOf({}, { standCounts: [] })).toContain("No stand is counted: the table Stand counts has no rows.");
   });
 });

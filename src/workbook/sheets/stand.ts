@@ -1,12 +1,15 @@
-/** The result sheet *Stand*: what was counted in each field, what it lets expect, which table says so, and how the outlook came there. */
+/** The result sheet *Stand*: what was counted in each field, what planting and counts let expect, which table says so, and how the outlook came there. */
 import { adjusterCaution, estimateCaution, planningCaution } from "../../core/cautions";
+import type { Field } from "../../core/season";
+import type { FieldOutlook } from "../../core/stand/fieldOutlook";
 import type { FieldStand } from "../../core/stand/fieldStand";
 import { outlookSteps, type StepReason } from "../../core/stand/outlookSteps";
 import type { CellUsed, RelativeYieldAt, StandTable } from "../../core/stand/standTable";
 import { refusalWords } from "../standRefusal";
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
-import { shownQuantity, shownStand } from "../shown";
+import { soFar, tableWords } from "../harvestNotes";
+import { shownQuantity, shownStand, shownYield } from "../shown";
 import { areaCell, headings, note, percentCell, quantityCell, section, standCell, text, title, yieldCell } from "./cells";
 import { areaName, grouped, incompleteRows, inLines, seasonName } from "./words";
 
@@ -15,8 +18,9 @@ const lineLength = 132;
 
 export function standSheet(report: SeasonReport): ResultSheet {
   const { stands } = report.figures;
+  const shown = report.figures.outlooks.filter(({ stand, byDate }) => stand !== null || byDate !== null);
   const { areaUnit } = report.season.settings;
-  const tables = [...new Map(stands.flatMap(({ table }) => (table === null ? [] : [[table.name, table] as const]))).values()];
+  const tables = [...new Map(shown.flatMap(({ table }) => (table === null ? [] : [[table.name, table] as const]))).values()];
   return {
     name: "Stand", columns: [26, 12, 12, 12, 12, 12, 12, 12, 12], headingRows: 3, charts: [],
     rows: [
@@ -26,7 +30,7 @@ export function standSheet(report: SeasonReport): ResultSheet {
       headings("Field", "Counted", "Places", "Advised", "Plants", "From", "To", "Spread (CV)", "Emergence"),
       ...stands.map(countRow),
       ...(stands.length === 0 ? [note("No stand is counted: the table Stand counts has no rows.")] : []),
-      ...stands.flatMap((stand) => fieldRows(report, stand)),
+      ...shown.flatMap((outlook) => fieldRows(report, outlook)),
       ...tables.flatMap(tableRows),
       [],
       ...[estimateCaution, adjusterCaution, planningCaution].map(note),
@@ -40,30 +44,38 @@ const countRow = ({ field, summary, emergence }: FieldStand): Row => [
   standCell(summary.interval?.low ?? null), standCell(summary.interval?.high ?? null), percentCell(summary.coefficientOfVariation), percentCell(emergence),
 ];
 
-function fieldRows(report: SeasonReport, stand: FieldStand): readonly Row[] {
-  const { field } = stand;
+function fieldRows(report: SeasonReport, outlook: FieldOutlook): readonly Row[] {
+  const { field } = outlook;
+  const figures = report.figures.crops.flatMap(({ fields, yieldUnit }) => fields.map((each) => ({ ...each, yieldUnit }))).find((each) => each.field === field.name)!;
   return [
     [],
     section(`${field.name}, ${field.crop}`),
     ...incompleteRows(report, { of: "field", name: field.name }),
-    ...outlookRows(report, stand),
-    ...historyRows(report, stand),
+    ...outlookRows(report, outlook),
+    ...historyRows(report, field),
+    ...(figures.weighed === null || figures.final !== null ? [] : inLines(soFar(figures, figures.yieldUnit), lineLength).map(note)),
   ];
 }
 
-function outlookRows(report: SeasonReport, { field, table, outlook }: FieldStand): readonly Row[] {
+function outlookRows(report: SeasonReport, { field, table, chosen, byDate, stand, yield: expected }: FieldOutlook): readonly Row[] {
   const unit = report.season.crops.find(({ name }) => name === field.crop)!.yieldUnit;
   const goal = [text(`Yield goal (${unit})`), yieldCell(field.yieldGoal)];
-  if (table === null || outlook === null) return [goal, note(`No table of yield by date and stand is chosen for ${field.crop}, so the goal stays as the outlook.`)];
-  if (!outlook.ok) return [goal, ...outlook.problems.flatMap((each) => inLines(`The goal stays as the outlook: ${refusalWords(each)}.`, lineLength)).map(note)];
-  const { planned, real, byDateAndStand, outlook: expected } = outlook.value;
+  if (table === null) return [goal, note(`No table of yield by date and stand is chosen for ${field.crop}, so the goal stays as the outlook${(field.uniformityLoss ?? null) === null ? "" : ", less what is lost to unevenness as entered"}.`)];
+  const by = inLines(tableWords(table, chosen), lineLength).map(note);
+  const refused = [...(stand?.outlook?.ok === false ? stand.outlook.problems : []), ...(byDate?.ok === false ? byDate.problems : [])];
+  if (refused.length > 0) {
+    const why = [...new Set(refused.map((each) => `The yield outlook stays at ${shownYield(expected).toFixed(1)}: ${refusalWords(each)}.`))];
+    return [goal, ...by, ...why.flatMap((words) => inLines(words, lineLength)).map(note)];
+  }
+  const answer = stand?.outlook?.ok === true ? stand.outlook.value : byDate?.ok === true ? byDate.value : null;
+  if (answer === null) return [goal, ...by];
   const loss = field.uniformityLoss ?? null;
   return [
-    note(`By the table "${table.name}".`),
+    ...by, ...(stand === null ? [note("Nothing is counted: the planted date alone, the stand at its target.")] : []),
     headings("Read from the table", "Date", "Stand", "Percent", "Part", "Relative yield"),
-    ...readRows("as planned", planned), ...readRows("as it is", real),
+    ...readRows("as planned", answer.planned), ...readRows("as it is", answer.real),
     goal,
-    [text(`Goal × as it is ÷ as planned (${unit})`), yieldCell(byDateAndStand)],
+    [text(`Goal × as it is ÷ as planned (${unit})`), yieldCell(answer.byDateAndStand)],
     ...(loss === null || loss.isZero() ? [] : [[text("Lost to unevenness, as entered"), percentCell(loss.div("100"))]]),
     [text(`Yield outlook (${unit})`, { bold: true }), yieldCell(expected, { bold: true })],
   ];
@@ -85,7 +97,7 @@ const axes = ({ date, stand }: CellUsed): readonly SheetCell[] => {
 };
 
 /** What moved the yield outlook, and when. */
-function historyRows({ season }: SeasonReport, { field }: FieldStand): readonly Row[] {
+function historyRows({ season }: SeasonReport, field: Field): readonly Row[] {
   const steps = outlookSteps(season, field);
   if (steps.length === 0) return [];
   return [

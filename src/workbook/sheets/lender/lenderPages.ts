@@ -50,7 +50,7 @@ export function lenderPages(report: SeasonReport, options: LenderOptions): Resul
   }
   debtBlock(page, report);
   page.skip(1);
-  for (const line of lenderNotes(report, layer).flatMap((words) => inLines(words, lineLength))) page.put({ row: page.next, column: 0 }, ...note(line));
+  for (const line of lenderNotes(report, layer, crops).flatMap((words) => inLines(words, lineLength))) page.put({ row: page.next, column: 0 }, ...note(line));
   return {
     name: "Lender pages", columns: [labelWidth, ...Array.from({ length: blockWidth * abreast }, () => figureWidth)], headingRows: 2, rows: page.rows(), merges: page.merges, charts,
     page: { orientation: "portrait", paper: settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 2, ...(firstPage === null ? {} : { scale: usualScale, breakAfter: [firstPage] }), footer: `${settings.farm ?? seasonName(report)}, ${options.date}. ${caution}` },

@@ -1,14 +1,17 @@
 /** What the lender pages contain and leave out, and what would embarrass in front of a lender. */
+import type { CropFigures } from "../../../core/figures";
 import type { Kind, Layer } from "../../../core/kinds";
 import { toFix } from "../../problem";
+import { harvestNotes, tableNotes } from "../../harvestNotes";
 import type { SeasonReport } from "../../seasonReport";
 import { areaName, layerNotes, layerTitle } from "../words";
 import { farmCashFlow, grainMonth } from "./cashFlowSheet";
 
 /** The lines at the foot of the pages. */
-export const lenderNotes = (report: SeasonReport, layer: Layer): readonly string[] => [
+export const lenderNotes = (report: SeasonReport, layer: Layer, crops: readonly CropFigures[]): readonly string[] => [
   ...layerNotes,
-  `Price: the expected price entered in the table Crops, before selling costs. Yields: the goal and the proven yield entered in the table Fields; the outlook is the harvested yield where a field is harvested.`,
+  `Price: the expected price entered in the table Crops, before selling costs. Yields: the goal and the proven yield entered in the table Fields; the outlook is the harvested yield once the harvest of a field is done.`,
+  ...crops.flatMap((crop) => [...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].map((words) => `${crop.crop}: ${words}`)),
   `The tables of net return are on the layer ${layerTitle(layer).toLowerCase()}: drying, haul and selling move with yield in them, everything else stays.`,
   `Worst: each field at the lowest of its goal, outlook and proven yield, at the low price; best: at the highest, at the high price. A price not entered is the expected one. Insurance payments are shown apart; the policy rules.`,
   `Left out of the cost per ${areaName(report)}: whatever is not entered. ${omitted(report)}`,
