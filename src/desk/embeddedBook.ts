@@ -20,9 +20,9 @@ let count = 0;
 function gridBook(workbook: EmbeddedWorkbook): GridBook {
   count += 1;
   const sheets = oncePerVersion(workbook, () => workbook.sheets().filter(({ hidden }) => !hidden).map(gridSheet));
-  const decimalComma = oncePerVersion(workbook, () => saysDecimalComma(workbook));
+  const season = oncePerVersion(workbook, () => ({ decimalComma: /^(yes|true)$/.test(settingOf(workbook, "decimal comma")), seasonYear: /\d{4}/.exec(settingOf(workbook, "season year"))?.[0] ?? null }));
   const settingsAt = (sheet: string, at: At): EntrySettings => ({
-    numberFormat: workbook.cellAt(sheet, at).numberFormat, dateSystem: workbook.dateSystem, decimalComma: decimalComma(),
+    numberFormat: workbook.cellAt(sheet, at).numberFormat, dateSystem: workbook.dateSystem, ...season(),
   });
   return {
     id: `workbook-${count}`,
@@ -105,17 +105,18 @@ function kindOf(value: Cell): GridCell["kind"] {
   return value === "" ? "blank" : "text";
 }
 
-/** Whether the table Season has the setting *Decimal comma* at yes. */
-function saysDecimalComma(workbook: EmbeddedWorkbook): boolean {
+/** What stands beside a setting in the table Season, in small letters; empty where it has no row. */
+function settingOf(workbook: EmbeddedWorkbook, setting: string): string {
   for (const { name, tables } of workbook.sheets()) {
     const season = tables.find((table) => table.name.toLowerCase() === "season");
     if (season === undefined) continue;
     const { top, bottom, left, right } = season.body;
     for (let row = top; row <= bottom; row += 1) {
       const words = Array.from({ length: right - left + 1 }, (_, index) => String(workbook.cellAt(name, { row, column: left + index }).value).trim().toLowerCase());
-      if (words.includes("decimal comma")) return words.includes("yes") || words.includes("true");
+      const at = words.indexOf(setting);
+      if (at >= 0) return words.slice(at + 1).find((word) => word !== "") ?? "";
     }
   }
-  return false;
+  return "";
 }
 

@@ -36,6 +36,31 @@ describe("entered", () => {
     expect(entered("4/15/2026", { ...general, numberFormat: "#,##0.00" })).toEqual({ value: 46127, numberFormat: "m/d/yyyy" });
   });
 
+  it("keeps the cents of money typed without any, so that 3.30 below $24 is not shown as $3", () => {
+    const cents = "$#,##0.00_);[Red]($#,##0.00)";
+    expect(entered("$24", general)).toEqual({ value: 24, numberFormat: cents });
+    expect(entered("3.30", { ...general, numberFormat: cents })).toEqual({ value: 3.3 });
+    expect(entered("-$1,250", general)).toEqual({ value: -1250, numberFormat: cents });
+    expect(entered("$1,250.5", general)).toEqual({ value: 1250.5, numberFormat: cents });
+  });
+
+  it("gives a percentage the places that it is typed with", () => {
+    expect(entered("3.5%", { ...general, numberFormat: "0%" })).toEqual({ value: 0.035, numberFormat: "0.0%" });
+    expect(entered("3%", { ...general, numberFormat: "0.0#%" })).toEqual({ value: 0.03 });
+    expect(entered("0.035", { ...general, numberFormat: "0%" })).toEqual({ value: 0.035, numberFormat: "0.0%" });
+  });
+
+  // 2031-05-03 is the day 47971 of the 1900 system, 2031-03-05 the day 47912.
+  it.each([["5/3", 47971], ["5-3", 47971], ["May 3", 47971], ["3 May", 47971], ["5/3/2030", 47606]])("takes %j in a date's cell for a day of the season's year", (typed, value) => {
+    expect(entered(typed, { ...general, seasonYear: "2031", numberFormat: "yyyy-mm-dd" })).toEqual({ value });
+  });
+
+  it("takes the day first where the season has decimal commas, and a named month anywhere", () => {
+    expect(entered("5/3", { ...general, seasonYear: "2031", decimalComma: true, numberFormat: "yyyy-mm-dd" })).toEqual({ value: 47912 });
+    expect(entered("May 3", { ...general, seasonYear: "2031" })).toMatchObject({ value: 47971 });
+    expect(entered("5/3", { ...general, seasonYear: "2031" })).toEqual({ value: "5/3" });
+  });
+
   it("counts days from 1904 in a workbook that does", () => {
     expect(entered("4/15/2026", { ...general, dateSystem: "1904" })).toMatchObject({ value: 44665 });
   });

@@ -1,6 +1,7 @@
 /** What a text that somebody types or pastes into a cell means, as a spreadsheet would take it. */
 import { format, getFormatFromId, isDateFormat, isPercentFormat, isTextFormat, parseValue } from "numfmt";
 import type { Cell } from "../workbook/cell";
+import { shortDate } from "../workbook/dates";
 
 /** What goes into the cell: a value, with the number format that the way of typing asks for, or a formula without its `=`. */
 export type Entered =
@@ -12,6 +13,8 @@ export type EntrySettings = {
   /** The number format that the cell has now, e.g. `General`, `m/d/yyyy`, `@`. */
   readonly numberFormat: string;
   readonly dateSystem: "1900" | "1904";
+  /** The year that a date without one is of; left out or `null` where the season names none. */
+  readonly seasonYear?: string | null;
   /** Whether the season's setting *Decimal comma* is yes: `1.234,5` is then a number and `1,234.5` is not. */
   readonly decimalComma: boolean;
 };
@@ -21,7 +24,7 @@ export type EntrySettings = {
  * everything in a cell of text format or after an apostrophe. Words that only resemble a date (`4-10-10` is an analysis,
  * `1/2` may be a half) stay text, unless the cell is a date's.
  */
-export function entered(typed: string, { numberFormat, dateSystem, decimalComma }: EntrySettings): Entered {
+export function entered(typed: string, { numberFormat, dateSystem, decimalComma, seasonYear = null }: EntrySettings): Entered {
   const text = typed.trim();
   if (text === "") return { value: "" };
   if (text.startsWith("'")) return { value: text.slice(1) };
@@ -29,16 +32,30 @@ export function entered(typed: string, { numberFormat, dateSystem, decimalComma 
   if (text.startsWith("=") && text.length > 1) return { formula: text.slice(1) };
   if (looksLikePartOfADate(text) && !isDateFormat(numberFormat)) return { value: typed };
 
-  const parsed = parseValue(decimalComma ? withDecimalPoint(text) : text);
+  const short = isDateFormat(numberFormat) || /[a-z]/i.test(text) ? shortDate(text, { dayFirst: decimalComma, seasonYear }) : null;
+  const parsed = parseValue(short ?? (decimalComma ? withDecimalPoint(text) : text));
   if (parsed === null || parsed === undefined) return { value: typed };
   const { value, formatId } = parsed;
   if (typeof value !== "number" && typeof value !== "boolean") return { value: typed };
-  const typedFormat = typeof formatId === "number" ? getFormatFromId(formatId) : undefined;
+  const typedFormat = shownWhole(typeof formatId === "number" ? getFormatFromId(formatId) : formatId);
   const isDate = typeof typedFormat === "string" && isDateFormat(typedFormat);
   const stored = isDate && typeof value === "number" && dateSystem === "1904" ? value - days1904 : value;
   const keepsFormat = numberFormat !== "General" && isDateFormat(numberFormat) === isDate;
+  if (keepsFormat && isPercentFormat(numberFormat) && typeof value === "number") return { value: stored, ...widerPercent(value, numberFormat) };
   if (typeof typedFormat !== "string" || keepsFormat || plainNumber.test(text)) return { value: stored };
   return { value: stored, numberFormat: !isDate ? typedFormat : /^\d{4}-/.test(text) ? "yyyy-mm-dd" : "m/d/yyyy" };
+}
+
+/** Money keeps its cents, though none were typed: the next price below is shown in the same format, and $3 would stand for 3.30. */
+const shownWhole = (numberFormat: string | number | undefined): string | undefined =>
+  (typeof numberFormat !== "string" ? undefined : isMoney.test(numberFormat) ? numberFormat.replace(/#,##0(?!\.)/g, "#,##0.00") : numberFormat);
+const isMoney = /\p{Sc}/u;
+
+/** A format of whole percents, or of too few places, shows 3.5 % as 4 %: it takes as many places as the entry has. */
+function widerPercent(value: number, numberFormat: string): { readonly numberFormat?: string } {
+  const wanted = Number((value * 100).toPrecision(15)).toString().split(".")[1]?.length ?? 0;
+  const shown = /^0(?:\.([0#]*))?%$/.exec(numberFormat);
+  return shown !== null && wanted > (shown[1]?.length ?? 0) ? { numberFormat: `0.${"0".repeat(wanted)}%` } : {};
 }
 
 /** Days from the first day of the 1900 system to that of the 1904 system. */

@@ -11,18 +11,36 @@ type Remembered<Key> = Map<Key, IsoDate>;
 const serials: Readonly<Record<DateSystem, Remembered<number>>> = { 1900: new Map(), 1904: new Map() };
 const texts: Readonly<Record<"dayFirst" | "monthFirst", Remembered<string>>> = { dayFirst: new Map(), monthFirst: new Map() };
 
-/** How dates are written in this workbook. `dayFirst`: 5/6/2031 is the 5th of June. */
-export type DateStyle = { readonly dateSystem: DateSystem; readonly dayFirst: boolean };
+/**
+ * How dates are written in this workbook. `dayFirst`: 5/6/2031 is the 5th of June. `seasonYear`: the year of a short date,
+ * such as 5/3; left out or `null`: a short date is none.
+ */
+export type DateStyle = { readonly dateSystem: DateSystem; readonly dayFirst: boolean; readonly seasonYear?: string | null };
 
 /** The day that a cell names; `null` where it names none. */
 export function readDate(cell: Cell, style: DateStyle): IsoDate | null {
   if (typeof cell === "boolean") return null;
   if (typeof cell === "number") {
     const known = serials[style.dateSystem];
-    return known.get(cell) ?? remembered(known, cell, ofSerial(cell, style.dateSystem));
+    return known.get(cell) ?? remembered(known, cell, ofSerial(cell, style.dateSystem) ?? ofDigits(String(cell)));
   }
   const known = texts[style.dayFirst ? "dayFirst" : "monthFirst"];
-  return known.get(cell) ?? remembered(known, cell, ofText(cell.trim(), style.dayFirst));
+  return known.get(cell) ?? remembered(known, cell, ofText(cell.trim(), style.dayFirst)) ?? shortDate(cell, style);
+}
+
+/** 20310102: year, month and day in eight figures, which are the serial number of no day that we could mean. */
+function ofDigits(digits: string): IsoDate | null {
+  const [, year, month, inMonth] = /^(\d{4})(\d{2})(\d{2})$/.exec(digits) ?? [];
+  return year === undefined ? null : day(year, month!, inMonth!);
+}
+
+/** A day and a month without a year, `5/3`, `May 3`, `3 May`, in the season's year; `null` where the text is none, or the year is not known. */
+export function shortDate(text: string, { dayFirst, seasonYear }: Pick<DateStyle, "dayFirst" | "seasonYear">): IsoDate | null {
+  if (seasonYear === undefined || seasonYear === null) return null;
+  const short = text.trim();
+  const [, first, sign, second] = /^(\d{1,2})([-/.])(\d{1,2})\.?$/.exec(short) ?? [];
+  if (first !== undefined) return ofText(`${first}${sign!}${second!}${sign!}${seasonYear}`, dayFirst);
+  return /^(\d{1,2}[ -][a-z]{3,9}\.?|[a-z]{3,9}\.? \d{1,2})$/i.test(short) ? ofText(`${short.replace(/-/g, " ")} ${seasonYear}`, dayFirst) : null;
 }
 
 function remembered<Key>(known: Remembered<Key>, key: Key, date: IsoDate | null): IsoDate | null {
@@ -63,6 +81,7 @@ export function monthOfYear(text: string): IsoDate | null {
 }
 
 function ofText(text: string, dayFirst: boolean): IsoDate | null {
+  if (/^\d{8}$/.test(text)) return ofDigits(text);
   // A time of day is cut off, as it is from a serial number.
   const iso = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ].*)?$/.exec(text);
   if (iso) return day(iso[1]!, iso[2]!, iso[3]!);

@@ -5,6 +5,7 @@ import type { Item } from "../core/season";
 import type { AreaUnit } from "../core/units";
 import { readNumber, type NumberStyle } from "./numbers";
 import type { Row } from "./tableReader";
+import { measureMeant } from "./tonMeant";
 import { nearest, plain } from "./words";
 
 /** Hectares in an acre, by the international foot. */
@@ -16,7 +17,7 @@ export type Analysis = { readonly n: Decimal; readonly p2o5: Decimal; readonly k
 /** What is needed of an item to read its quantities. */
 export type ItemUnits = { readonly item: Item; readonly density: Density | null; readonly analysis: Analysis | null };
 
-type Factor = Decimal | "unknown-unit" | "unit-not-convertible" | "analysis-missing";
+type Factor = Decimal | "unknown-unit" | "unit-not-convertible" | "analysis-missing" | "ton-unclear";
 
 /**
  * Turns a quantity in some unit into the item's base unit, and remembers each unit of each item: a season has few units
@@ -30,7 +31,7 @@ export class ItemConverter {
 
   /** Base units in one of the unit as bought; notes a fault in `column` and answers `null` where there is no way. */
   perUnit(row: Row, column: string, units: ItemUnits, typed: string): Decimal | null {
-    return this.orFault(row, column, units, typed, remembered(this.bought, units, typed, () => quantityFactor(units, typed)));
+    return this.orFault(row, column, units, typed, remembered(this.bought, units, typed, () => quantityFactor(units, typed, this.areaUnit)));
   }
 
   /** Base units per area of the workbook in one of the rate unit, such as "lb/ac", "lb N/ac" or "L/ha". */
@@ -57,12 +58,13 @@ function remembered(known: Map<ItemUnits, Map<string, Factor>>, units: ItemUnits
 /** One of what is named: bags and bag, boxes and box are the same pack. */
 const singular = (name: string): string => plain(name).replace(/(x|ch|sh|ss)es$|s$/, "$1");
 
-function quantityFactor({ item, density }: ItemUnits, typed: string): Factor {
+function quantityFactor({ item, density }: ItemUnits, typed: string, areaUnit: AreaUnit): Factor {
   const packed = !item.packSize.eq(one) || item.packName !== item.unit.name;
   if (packed && [singular(item.packName), "pack", "package", "pkg"].includes(singular(typed))) return item.packSize;
   if (singular(item.unit.name) === singular(typed)) return one;
-  const measure = measureOf(typed, item.unit);
+  const measure = measureOf(typed, item.unit, areaUnit);
   if (measure === null) return "unknown-unit";
+  if (measure === "ton-unclear") return measure;
   // Whoever sells seed calls a bag a unit: a piece is one seed only where the item is counted in pieces by the pack.
   if (measure.name === "each" && item.unit.name !== "each") return packed ? item.packSize : "unit-not-convertible";
   if (item.unit.name === "each" && measure.name !== "each" && !packed) return "unit-not-convertible";
@@ -70,8 +72,9 @@ function quantityFactor({ item, density }: ItemUnits, typed: string): Factor {
 }
 
 /** The unit that is meant; an ounce of something that is measured by volume is a fluid ounce, as is common practice. */
-function measureOf(typed: string, base: Measure): Measure | null {
-  const measure = measureNamed(typed);
+function measureOf(typed: string, base: Measure, areaUnit: AreaUnit): Measure | "ton-unclear" | null {
+  const measure = measureMeant(typed, areaUnit, base.name);
+  if (measure === "ton-unclear") return measure;
   return measure?.name === "oz" && base.dimension === "volume" ? measureNamed("fl oz") : measure;
 }
 
@@ -86,10 +89,10 @@ function rateFactor(units: ItemUnits, typed: string, areaUnit: AreaUnit): Factor
   if (amount !== undefined && element !== undefined) {
     const percent = units.analysis?.[element];
     if (percent === undefined || percent.isZero()) return "analysis-missing";
-    const factor = quantityFactor(units, amount);
+    const factor = quantityFactor(units, amount, areaUnit);
     return typeof factor === "string" ? factor : factor.times(hundred).div(percent).times(area);
   }
-  const factor = quantityFactor(units, what);
+  const factor = quantityFactor(units, what, areaUnit);
   return typeof factor === "string" ? factor : factor.times(area);
 }
 
@@ -102,11 +105,15 @@ function areaFactor(per: string | undefined, areaUnit: AreaUnit): Decimal | null
 }
 
 /** The unit that an item is counted in, from what its row says of the pack; `null` with a fault where that is half a pack. */
-export function packOf(row: Row, firstUnit: string | null): { packName: string; packSize: Decimal; unit: Measure } | null {
+export function packOf(row: Row, firstUnit: string | null, areaUnit: AreaUnit): { packName: string; packSize: Decimal; unit: Measure } | null {
   const name = row.text("Pack name");
   const size = row.number("Pack size", "above zero");
   const typed = row.text("Pack unit");
-  const unitNamed = (text: string): Measure => measureNamed(text) ?? namedMeasure(text);
+  const unitNamed = (text: string): Measure => {
+    const measure = measureMeant(text, areaUnit, null);
+    return measure === null || measure === "ton-unclear" ? namedMeasure(text) : measure;
+  };
+  if (typed !== null && name !== null && measureMeant(name, areaUnit, unitNamed(typed).name) === "ton-unclear" && size === null) return row.lose("ton-unclear", "Pack name");
   if (size !== null && typed !== null) {
     const unit = unitNamed(typed);
     return { packName: name ?? (size.eq(one) ? unit.name : `${size.toString()} ${unit.name}`), packSize: size, unit };

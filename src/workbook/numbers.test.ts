@@ -47,7 +47,7 @@ describe("a number typed as text", () => {
     ["12%", "0.12 %"], ["12.5 %", "0.125 %"], [".5", "0.5"], ["5.", "5"], ["1.5e3", "1500"],
   ])("%j is %s", (text, value) => expect(shown(text)).toBe(value));
 
-  it.each(["two", "$", "1..5", "--5", "(-5)", "1,23,456", "5 lb", "1/2", "0x10", "Infinity", "NaN", "1_000"])("%j is none", (text) => {
+  it.each(["two", "$", "1..5", "--5", "(-5)", "1,23,456", "5 lb", "5/0", "3 5/4", "0x10", "Infinity", "NaN", "1_000"])("%j is none", (text) => {
     expect(shown(text)).toBe("not-a-number");
   });
 

@@ -1,15 +1,23 @@
 /** The door for numbers: from a cell as it was typed to a decimal, without binary arithmetic on the way. */
-import { Decimal, hundred } from "../core/decimal";
+import { Decimal, hundred, zero } from "../core/decimal";
 import type { Cell } from "./cell";
 
-/** Why a cell gives no number. `decimal-comma`: it is one only if the comma is a decimal sign, which the workbook does not say. */
-export type NumberFault = "not-a-number" | "decimal-comma" | "formula-error";
+/**
+ * Why a cell gives no number. `decimal-comma`: it is one only if the comma is a decimal sign, which the workbook does not say.
+ * `number-beyond`: it is larger than any money or quantity of a farm, or smaller than any part of them.
+ */
+export type NumberFault = "not-a-number" | "decimal-comma" | "formula-error" | "number-beyond";
 export type NumberReading = { readonly value: Decimal; readonly percent: boolean } | NumberFault;
 
 /** How numbers are written as text in this workbook. */
 export type NumberStyle = { readonly decimalComma: boolean };
 
 const excelDigits = 15;
+/** No price, amount or quantity reaches a thousand million million; what is left of a formula's rounding is no smaller than this. */
+const most = new Decimal("1e15");
+const least = new Decimal("1e-30");
+/** More digits before or after the point than a cell or an invoice has; a text of them would take minutes to work with. */
+const mostLetters = 60;
 /** Amounts and prices come again and again: each number has one place here, where the latest that falls on it stays. */
 const places = 8_192;
 const numbersSeen = new Float64Array(places).fill(Number.NaN);
@@ -36,9 +44,15 @@ export const isBlank = (cell: Cell): boolean => cell === "" || (typeof cell === 
 
 /** Reads a cell that is not blank. */
 export function readNumber(cell: Cell, style: NumberStyle): NumberReading {
-  if (typeof cell === "number") return Number.isFinite(cell) ? { value: decimalOf(cell), percent: false } : "not-a-number";
+  if (typeof cell === "number") return Number.isFinite(cell) ? within(decimalOf(cell), false) : Number.isNaN(cell) ? "not-a-number" : "number-beyond";
   if (typeof cell === "boolean") return "not-a-number";
   return isErrorValue(cell) ? "formula-error" : readText(cell, style);
+}
+
+/** A number that money or a quantity can be. */
+function within(value: Decimal, percent: boolean): NumberReading {
+  if (value.isZero() || (value.abs().lt(most) && value.abs().gte(least))) return { value, percent };
+  return "number-beyond";
 }
 
 const groupedByComma = /^(\d{1,3}(,\d{3})+|\d{1,3}( \d{3})+|\d{1,3}('\d{3})+|\d+)(\.\d*)?(e[+-]?\d+)?$|^\.\d+(e[+-]?\d+)?$/i;
@@ -59,9 +73,27 @@ function readText(text: string, { decimalComma }: NumberStyle): NumberReading {
   digits = digits.replace(/ ?%$/, "");
   if (/^[+-]/.test(digits)) [negative, digits] = [negative !== digits.startsWith("-"), digits.slice(1).trim()];
   if (/-$/.test(digits)) [negative, digits] = [!negative, digits.slice(0, -1).trim()];
+  const parts = fractionOf(digits);
+  if (parts !== null) return { value: negative ? parts.neg() : parts, percent: false };
   const grouped = decimalComma ? groupedByPoint : groupedByComma;
   if (!grouped.test(digits)) return !decimalComma && groupedByPoint.test(digits) ? "decimal-comma" : "not-a-number";
   const bare = decimalComma ? digits.replace(/[. ']/g, "").replace(",", ".") : digits.replace(/[, ']/g, "");
+  // An exponent of more than three figures is beyond anything, and would overflow the decimal itself.
+  if (bare.length > mostLetters || /e[+-]?0*[1-9]\d{3}/i.test(bare)) return /^[0.]*(e|$)/i.test(bare) ? { value: zero, percent } : "number-beyond";
   const value = new Decimal(negative ? `-${bare}` : bare);
-  return { value: percent ? value.div(hundred) : value, percent };
+  return within(percent ? value.div(hundred) : value, percent);
+}
+
+const signs: Readonly<Record<string, string>> = { "½": "1/2", "¼": "1/4", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8" };
+const fraction = /^(-?)(?:(\d{1,6})(?: |-))?(\d{1,3})\/(\d{1,3})$/;
+
+/** `1/2`, `3 1/2`, `3-1/2` and `3½`: of a whole and a part the part is below one, or they are no number. */
+function fractionOf(digits: string): Decimal | null {
+  const plain = digits.replace(/ ?([½¼¾⅓⅔⅛⅜⅝⅞])$/, (_, sign: string) => ` ${signs[sign]!}`).trim();
+  const [, minus, whole, over, under] = fraction.exec(plain) ?? [];
+  if (over === undefined || under === undefined || /^0+$/.test(under)) return null;
+  const part = new Decimal(over).div(under);
+  if (whole !== undefined && part.gte("1")) return null;
+  const value = part.plus(whole ?? "0");
+  return minus === "-" ? value.neg() : value;
 }

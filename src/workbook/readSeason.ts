@@ -22,7 +22,7 @@ import { readInsurance, readLoans } from "./tables/lender";
 import { readMachines } from "./tables/machines";
 import { readOperations, readOtherCosts } from "./tables/operations";
 import { readOwnStandTables } from "./tables/ownStandTables";
-import { decimalCommaSet, readSettings } from "./tables/settings";
+import { typingStyle, readSettings } from "./tables/settings";
 import { readStandCounts } from "./tables/standCounts";
 import { Places } from "./tables/targets";
 import { yearsOfEntries } from "./seasonYear";
@@ -38,8 +38,8 @@ const needed = ["Crops", "Fields"] as const;
  */
 export function readSeason(content: WorkbookContent): SeasonReading {
   const { tables, own, problems: tableProblems } = findTables(content);
-  const decimalComma = decimalCommaSet(tables.get("Season") ?? null);
-  const style: Style = { decimalComma, dayFirst: decimalComma, dateSystem: content.dateSystem };
+  const typing = typingStyle(tables.get("Season") ?? null);
+  const style: Style = { ...typing, dayFirst: typing.decimalComma, dateSystem: content.dateSystem };
   const readers = new Map([...tables].map(([name, raw]) => [name, new TableReader(name, raw, style)]));
   const { settings: entered, problems: settingProblems } = readSettings(tables.get("Season") ?? null, style);
   const years = entered.seasonYear === null ? yearsOfEntries(tables, style) : [entered.seasonYear];

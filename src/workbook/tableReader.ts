@@ -4,16 +4,20 @@
  * Our own reader rather than a schema library: a season has a hundred thousand cells, each fault must know its row,
  * its column and what stood there, and half of the columns are units of something in another table.
  */
-import { hundred, one, type Decimal } from "../core/decimal";
+import { hundred, one as whole, type Decimal } from "../core/decimal";
 import type { EntryRef, IsoDate } from "../core/row";
+import type { AreaUnit } from "../core/units";
 import type { Cell, RawTable } from "./cell";
 import type { Column, Range } from "./columns/column";
 import { readDate, type DateStyle } from "./dates";
 import { isBlank, isErrorValue, readNumber, type NumberStyle } from "./numbers";
 import type { Problem, ProblemCode, Subject } from "./problem";
+import { wordMeant } from "./synonyms";
+import { parted, withoutUnit } from "./typedUnits";
 import { nearest, plain, plainHeading, plainWord } from "./words";
 
-export type Style = NumberStyle & DateStyle;
+/** How a workbook is typed. `areaUnit`: its own; acres where nothing is said. */
+export type Style = NumberStyle & DateStyle & { readonly areaUnit?: AreaUnit };
 type Fault = Omit<Problem, "at" | "touches"> & { readonly column: string | undefined };
 type More = Pick<Problem, "choices" | "like" | "other">;
 
@@ -106,6 +110,10 @@ export class Row {
     return { table: this.table.name, row: this.index + 1 };
   }
 
+  get areaUnit(): AreaUnit {
+    return this.table.style.areaUnit ?? "ac";
+  }
+
   /** Notes a fault of a cell, or of the row where no column is named. */
   fault(code: ProblemCode, column?: string, more: More & { found?: string } = {}): null {
     const { found, ...rest } = more;
@@ -152,10 +160,23 @@ export class Row {
     return this.number(column, range) ?? this.missing(column);
   }
 
+  /**
+   * A quantity and its unit, which may be typed together in the cell of the quantity: `2 jugs`, `32 oz/ac`. Where the unit has
+   * a cell of its own that says another one, the quantity is no number.
+   */
+  measured(column: string, unitColumn: string, range: Range = "zero or more"): { readonly value: Decimal | null; readonly unit: string | null } {
+    const unit = this.text(unitColumn);
+    const cell = this.cell(column);
+    const parts = typeof cell === "string" && typeof readNumber(cell, this.table.style) === "string" ? parted(cell) : null;
+    const reading = parts === null ? "not-a-number" : readNumber(parts.number, this.table.style);
+    if (typeof reading === "string" || (unit !== null && one(unit) !== one(parts!.unit))) return { value: this.needNumber(column, range), unit: unit ?? this.missing(unitColumn) };
+    return { value: this.inRange(column, reading.value, range) ?? this.missing(column), unit: unit ?? parts!.unit };
+  }
+
   /** A fraction: 60, 60% and 0.6 are all sixty percent. */
   share(column: string): Decimal | null {
     const share = this.rate(column);
-    return share !== null && share.gt(one) ? this.fault("percent-range", column) : share;
+    return share !== null && share.gt(whole) ? this.fault("percent-range", column) : share;
   }
 
   /** A fraction that may exceed one, such as a rate of interest: 8.5, 8.5% and 0.085 are the same. */
@@ -164,7 +185,7 @@ export class Row {
     const reading = cell === null ? null : this.readNumber(column, cell);
     if (reading === null) return null;
     if (reading.value.isNegative() && !reading.value.isZero()) return this.fault("percent-range", column);
-    return reading.percent || reading.value.lte(one) ? reading.value : reading.value.div(hundred);
+    return reading.percent || reading.value.lte(whole) ? reading.value : reading.value.div(hundred);
   }
 
   date(column: string): IsoDate | null {
@@ -184,7 +205,7 @@ export class Row {
     // Most are typed as they are listed.
     if ((words as readonly string[]).includes(typed)) return typed as Word;
     const key = plainWord(typed);
-    return words.find((word) => plainWord(word) === key) ?? this.fault("not-in-list", column, { choices: words, ...likeOf(nearest(typed, words)) });
+    return words.find((word) => plainWord(word) === key) ?? wordMeant(typed, words) ?? this.fault("not-in-list", column, { choices: words, ...likeOf(nearest(typed, words)) });
   }
 
   needChoice<Word extends string>(column: string, words: readonly Word[]): Word | null {
@@ -239,6 +260,11 @@ export class Row {
 
   private readNumber(column: string, cell: Cell) {
     const reading = readNumber(cell, this.table.style);
+    if (reading === "not-a-number" && typeof cell === "string") {
+      const number = withoutUnit(cell, column, this.areaUnit);
+      const again = number === null ? reading : readNumber(number, this.table.style);
+      if (typeof again !== "string") return again;
+    }
     return typeof reading === "string" ? this.fault(reading, column) : reading;
   }
 
@@ -249,6 +275,9 @@ export class Row {
     return isZero || value.isPositive() ? value : this.fault("negative", column);
   }
 }
+
+/** A unit in the singular. */
+const one = (unit: string): string => plain(unit).replace(/s$/, "");
 
 const likeOf = (like: string | null): More => (like === null ? {} : { like });
 

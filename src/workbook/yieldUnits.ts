@@ -1,14 +1,18 @@
 /** The units in which a crop's yields, prices and quantities are counted. */
-import { measureNamed } from "../core/measure";
-import type { YieldUnit } from "../core/units";
+import type { AreaUnit, YieldUnit } from "../core/units";
+import { measureMeant } from "./tonMeant";
 import { plain } from "./words";
 
 export const yieldUnits = ["bu", "t", "lb", "cwt", "ton", "kg"] as const satisfies readonly YieldUnit[];
 
-/** The unit that is typed, an area after it aside: "bu/ac" is bu. */
-export function yieldUnitNamed(typed: string): YieldUnit | null {
+/**
+ * The unit that is typed, an area after it aside: "bu/ac" is bu.
+ *
+ * @param beside the unit that the crop's yields are in; `null` where that is what is read
+ */
+export function yieldUnitNamed(typed: string, areaUnit: AreaUnit, beside: YieldUnit | null): YieldUnit | "ton-unclear" | null {
   const written = typed.split(/\/| per /i)[0]!;
   if (/^(bu|bushels?|bus|bu\.)$/.test(plain(written))) return "bu";
-  const measure = measureNamed(written);
-  return yieldUnits.find((unit) => unit === measure?.name) ?? null;
+  const measure = measureMeant(written, areaUnit, beside);
+  return measure === "ton-unclear" ? measure : yieldUnits.find((unit) => unit === measure?.name) ?? null;
 }

@@ -99,7 +99,7 @@ export const cases: readonly ProblemCase[] = [
   { code: "negative", slip: "typed a minus too many", workbook: farm.replace("| 200 |", "| -200 |"), at: ["Fields", 1, "Yield goal"], found: "-200" },
   { code: "not-above-zero", slip: "entered a field of no acres", workbook: farm.replace("| 100 |", "| 0 |"), at: ["Fields", 1, "Acres"], found: "0" },
   { code: "not-a-date", slip: "wrote a season for a date", workbook: purchase("| early spring | Urea | 100 | lb | 0.3 | |"), at: ["Purchases", 1, "Date"], found: "early spring" },
-  { code: "not-in-list", slip: "misspelled a kind", workbook: otherCost("| Office | overheads | 900 | whole farm | all | yes | |"), at: ["Other costs", 1, "Kind"], found: "overheads" },
+  { code: "not-in-list", slip: "misspelled a kind", workbook: otherCost("| Office | ovrehead | 900 | whole farm | all | yes | |"), at: ["Other costs", 1, "Kind"], found: "ovrehead" },
   { code: "percent-range", slip: "entered a share above all", workbook: land("| Alder | Corn | 100 | 200 | crop share | | | 150 |"), at: ["Fields", 1, "Operator share of crop"], found: "150" },
   { code: "unknown-name", slip: "misspelled an item", workbook: purchase("| 2031-04-01 | Uera | 100 | lb | 0.3 | |"), at: ["Purchases", 1, "Item"], found: "Uera" },
   { code: "duplicate-name", slip: "entered a field twice", workbook: `${farm}| ALDER | Corn | 10 | 200 |`, at: ["Fields", 2, "Field"], found: "ALDER" },
@@ -170,4 +170,6 @@ export const cases: readonly ProblemCase[] = [
   { code: "cost-twice", slip: "entered fuel as another cost beside machines that burn it", workbook: `${operation("| Alder | Planting | | | | Planter | 2031-05-01 | plan |", farm + planter)}\nOther costs\n| Item | Kind | Amount | Basis |\n| Diesel | fuel | 20 | per acre |`, at: ["Other costs", 1, "Kind"], found: "fuel" },
   { code: "tractor-disagrees", slip: "gave one tractor two list prices", workbook: farm + tractors("| Big one | 200000 | 10 |", "| Big one | 210000 | 10 |"), at: ["Machines", 2, "Tractor list price"], found: "210000" },
   { code: "tractor-unnamed", slip: "left the tractor's name out", workbook: farm + tractors("| | 200000 | |"), at: ["Machines", 1, "Tractor list price"], found: "200000" },
+  { code: "number-beyond", slip: "leant on a key in a price", workbook: farm.replace("| 4 |", "| 1e9000000 |"), at: ["Crops", 1, "Expected price"], found: "1e9000000" },
+  { code: "ton-unclear", slip: "buys by the ton what is counted in pounds, on hectares", workbook: purchase("| 2031-04-01 | Urea | 100 | ton | 0.3 | |").replace("Crops", "Season\n| Setting | Value |\n| Area unit | ha |\nCrops"), at: ["Purchases", 1, "Unit"], found: "ton" },
 ];

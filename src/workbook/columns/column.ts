@@ -4,7 +4,7 @@
  */
 import type { Decimal } from "../../core/decimal";
 import type { IsoDate } from "../../core/row";
-import { points, type Points } from "../../core/units";
+import { points, type AreaUnit, type Points } from "../../core/units";
 import type { ProblemCode } from "../problem";
 import type { TableName } from "../tableNames";
 
@@ -12,6 +12,8 @@ export type Range = "any" | "zero or more" | "above zero";
 
 /** What a column needs of a row to read its cell: `null` where the cell is blank, or at fault, which the row notes. */
 export type CellReader = {
+  /** The area unit of the workbook, which tells what some words mean. */
+  readonly areaUnit: AreaUnit;
   readonly text: (heading: string) => string | null;
   readonly number: (heading: string, range: Range) => Decimal | null;
   readonly share: (heading: string) => Decimal | null;
@@ -94,10 +96,10 @@ export const choice = <const Word extends string>(heading: string, choices: read
   ({ ...said, heading, choices, read: (row) => row.choice(heading, choices) });
 
 /** One of the words listed, in any spelling that `named` understands. */
-export const word = <const Word extends string>(heading: string, choices: readonly Word[], named: (typed: string) => Word | null, said: Said): Column<Word> => ({
+export const word = <const Word extends string>(heading: string, choices: readonly Word[], named: (typed: string, areaUnit: AreaUnit) => Word | null, said: Said): Column<Word> => ({
   ...said, heading, choices,
   read: (row) => {
     const typed = row.text(heading);
-    return typed === null ? null : named(typed) ?? row.fault("not-in-list", heading, { choices });
+    return typed === null ? null : named(typed, row.areaUnit) ?? row.fault("not-in-list", heading, { choices });
   },
 });

@@ -1,10 +1,17 @@
 /** The columns of the table Crops. */
+import type { AreaUnit, YieldUnit } from "../../core/units";
 import { yieldUnitNamed, yieldUnits } from "../yieldUnits";
 import { declared, moisture, money, quantity, text, word } from "./column";
 
+/** Of the crop's own unit there is none beside it that a ton could be unclear with. */
+const ownUnit = (typed: string, areaUnit: AreaUnit): YieldUnit | null => {
+  const unit = yieldUnitNamed(typed, areaUnit, null);
+  return unit === "ton-unclear" ? null : unit;
+};
+
 export const cropColumns = declared("Crops", {
   crop: text("Crop", { required: true, hint: "The crop's name, as fields and entries use it.", width: 16, words: ["commodity", "cropname"] }),
-  yieldUnit: word("Yield unit", yieldUnits, yieldUnitNamed, { hint: "What yields and prices are counted in.", words: ["uom", "unit"] }),
+  yieldUnit: word("Yield unit", yieldUnits, ownUnit, { hint: "What yields and prices are counted in.", words: ["uom", "unit"] }),
   weightPerBushel: quantity("Weight per bu", {
     range: "above zero", hint: "Pounds in a bushel.", words: ["lbperbu", "lbsperbu", "lbperbushel", "bushelweight", "testweight"],
   }),

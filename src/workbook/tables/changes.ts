@@ -134,8 +134,8 @@ const areaOf = (target: Target | null, fields: readonly Field[]): Decimal =>
 
 /** A line without a price that counts the crop: it sells it at what a unit brings home. The line as it is where it counts something else. */
 function soldLine(line: SeasonChangeLine, crop: Crop, { areaUnit }: Settings): SeasonChangeLine {
-  const unit = line.unit === "" ? crop.yieldUnit : yieldUnitNamed(line.unit);
-  const factor = unit === null ? null : cropFactor(unit, crop);
+  const unit = line.unit === "" ? crop.yieldUnit : yieldUnitNamed(line.unit, areaUnit, crop.yieldUnit);
+  const factor = unit === null || unit === "ton-unclear" ? null : cropFactor(unit, crop);
   if (factor === null) return line;
   const words = line.basis === "per acre" ? `${crop.yieldUnit}/${areaUnit}` : crop.yieldUnit;
   return { ...line, unit: words, quantity: line.quantity?.times(factor) ?? null, sellsCrop: true };

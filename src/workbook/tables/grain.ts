@@ -35,7 +35,8 @@ const named = (of: "crop" | "field", name: string | null): readonly Subject[] =>
 function unitFactor(row: Row, crop: Crop): Decimal | null {
   const typed = row.text("Unit");
   if (typed === null) return one;
-  const unit = yieldUnitNamed(typed);
+  const unit = yieldUnitNamed(typed, row.areaUnit, crop.yieldUnit);
+  if (unit === "ton-unclear") return row.lose(unit, "Unit");
   if (unit === null) return row.lose("not-in-list", "Unit", { choices: yieldUnits });
   return cropFactor(unit, crop) ?? row.lose("weight-missing", "Unit");
 }

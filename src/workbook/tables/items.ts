@@ -21,7 +21,7 @@ export function readItems(table: TableReader, names: Names, areaUnit: AreaUnit, 
   return table.rows((row): ItemUnits | null => {
     const name = names.define(row, "Item");
     const kind = row.needChoice("Kind", operatingKinds);
-    const pack = name === null ? null : packOf(row, firstUnit.get(plain(name)) ?? null);
+    const pack = name === null ? null : packOf(row, firstUnit.get(plain(name)) ?? null, areaUnit);
     const price = row.number("Plan price per pack");
     const [density, analysis] = [densityOf(row, areaUnit, style), analysisOf(row)];
     if (name === null || kind === null || pack === null) return null;
@@ -48,8 +48,7 @@ export function readPurchases(table: TableReader, items: Names, units: Units, co
   return table.rows((row): Purchase | null => {
     const date = row.needDate("Date");
     const item = row.needName("Item", items);
-    const quantity = row.needNumber("Quantity", "any");
-    const typed = row.needText("Unit");
+    const { value: quantity, unit: typed } = row.measured("Quantity", "Unit", "any");
     const of = item === null ? undefined : units.get(item);
     const perUnit = of === undefined || typed === null ? null : converter.perUnit(row, "Unit", of, typed);
     const amount = amountOf(row, quantity);
@@ -84,8 +83,7 @@ export function readApplications(table: TableReader, places: Places, items: Name
   return table.rows((row): Application | null => {
     const target = targetOf(row, table, places);
     const item = row.needName("Item", items);
-    const rate = row.needNumber("Rate");
-    const typed = row.needText("Rate unit");
+    const { value: rate, unit: typed } = row.measured("Rate", "Rate unit");
     const status = row.needChoice("Status", statuses);
     const acres = row.number("Acres", "above zero");
     if (target !== null && acres !== null) warnOfArea(row, acres, target, places);

@@ -20,13 +20,20 @@ export const defaultSettings: Settings = {
   seasonYear: null, currency: "USD", areaUnit: "ac", operatingInterest: null, labourPerHour: null, fuelPerGallon: null, dryingChargePerPoint: null, dryingCountedOn: "wet", standResponse: null,
 };
 
-/** Whether the workbook writes a decimal comma: read before anything else, because it decides how numbers are read. */
-export function decimalCommaSet(raw: RawTable | null): boolean {
-  if (raw === null) return false;
+/** How the workbook is typed: read before anything else, because it decides how cells are read. What is at fault is told when the settings are read. */
+export function typingStyle(raw: RawTable | null): Pick<Style, "decimalComma" | "seasonYear" | "areaUnit"> {
+  if (raw === null) return { decimalComma: false };
   const table = new TableReader("Season", raw, { decimalComma: false, dateSystem: "1900", dayFirst: false });
   const [name, value] = [table.indexOf("Setting"), table.indexOf("Value")];
-  return raw.rows.some((row) => plain(String(row[name] ?? "")) === "decimalcomma" && /^(yes|y|true|1|comma|,)$/i.test(String(row[value] ?? "").trim()));
+  const typed = (setting: string) => String(raw.rows.find((row) => plain(String(row[name] ?? "")) === plain(setting))?.[value] ?? "").trim();
+  return {
+    decimalComma: /^(yes|y|true|1|comma|,)$/i.test(typed("Decimal comma")), seasonYear: /\d{4}/.exec(typed("Season year"))?.[0] ?? null,
+    areaUnit: /^(ha|hectares?)$/i.test(typed("Area unit")) ? "ha" : "ac",
+  };
 }
+
+/** Whether the workbook writes a decimal comma. */
+export const decimalCommaSet = (raw: RawTable | null): boolean => typingStyle(raw).decimalComma;
 
 export function readSettings(raw: RawTable | null, style: Style): { readonly settings: Settings; readonly problems: readonly Problem[] } {
   if (raw === null) return { settings: defaultSettings, problems: [] };

@@ -1,0 +1,28 @@
+/** Words that people type for a word of a list. Each is taken only where the column's list has just one of what it may mean. */
+import { plainWord } from "./words";
+
+const meanings: ReadonlyMap<string, readonly string[]> = new Map(Object.entries({
+  // Kinds of cost.
+  "herbicide": ["crop protection"], "herbicides": ["crop protection"], "fungicide": ["crop protection"], "fungicides": ["crop protection"],
+  "insecticide": ["crop protection"], "insecticides": ["crop protection"], "pesticide": ["crop protection"], "pesticides": ["crop protection"],
+  "adjuvant": ["crop protection"], "chemical": ["crop protection"], "chemicals": ["crop protection"], "spray": ["crop protection"],
+  "fert": ["fertilizer"], "fertiliser": ["fertilizer"], "diesel": ["fuel"], "gasoline": ["fuel"], "custom": ["custom work"], "custom hire": ["custom work"],
+  "custom application": ["custom work"], "wages": ["hired labour"], "labour hired": ["hired labour"], "hired help": ["hired labour"],
+  "trucking": ["haul"], "hauling": ["haul"], "dryer gas": ["drying"], "hail insurance": ["crop insurance"],
+  "rent": ["cash rent"], "land rent": ["cash rent"], "property tax": ["land tax"], "real estate tax": ["land tax"], "principal": ["term principal"],
+  "own labour": ["unpaid labour"], "operator labour": ["unpaid labour"], "living": ["family living"], "other": ["other operating"], "misc": ["other operating"],
+  // Status.
+  "planned": ["plan"], "to do": ["plan"], "todo": ["plan"], "completed": ["done"], "complete": ["done"], "finished": ["done"], "applied": ["done"],
+  // Basis, tenure, yes and no.
+  "acre": ["per acre"], "/ac": ["per acre"], "/acre": ["per acre"], "hour": ["per hour"], "hourly": ["per hour"], "/hr": ["per hour"], "/h": ["per hour"],
+  "total": ["lump sum", "whole farm"], "flat": ["lump sum"], "lump": ["lump sum"], "once": ["lump sum"], "farm": ["whole farm"], "in all": ["lump sum", "whole farm"],
+  "own": ["owned"], "cash": ["cash rent"], "share": ["crop share"], "share rent": ["crop share"], "sharecrop": ["crop share"],
+  "y": ["yes"], "true": ["yes"], "n": ["no"], "false": ["no"],
+}).map(([typed, words]) => [plainWord(typed), words] as const));
+
+/** The word of the list that is meant: by another word, or in the other number (`repair`, `added cost`); `null` where none or more than one may be. */
+export function wordMeant<Word extends string>(typed: string, words: readonly Word[]): Word | null {
+  const key = plainWord(typed);
+  const meant = words.filter((word) => (meanings.get(key) ?? []).includes(word) || plainWord(word) === `${key}s` || `${plainWord(word)}s` === key);
+  return meant.length === 1 ? meant[0]! : null;
+}
