@@ -1,0 +1,52 @@
+import { describe, expect, it } from "vitest";
+import { Decimal } from "../../src/core/decimal";
+import { seasonReport } from "../../src/workbook/report";
+import { reportJson } from "../../src/workbook/reportJson";
+import { expectPrinted } from "../support/expectPrinted";
+import { contentFromText } from "../support/tableFromText";
+import { loads } from "./loads";
+import { purdue } from "./standTables";
+
+function reportOf(workbook: string) {
+  const report = seasonReport(contentFromText(workbook));
+  expect(report.problems).toEqual([]);
+  return reportJson(report);
+}
+
+describe("a load of wet grain", () => {
+  it.each(loads)("is dried and shrunk as printed ($id)", ({ weight, unit, moisture, standard, perPoint, acres, prints }) => {
+    const { harvest, fields } = reportOf(`
+      Season
+      | Setting                 | Value       |
+      | Drying charge per point | ${perPoint} |
+      Crops
+      | Crop | Yield unit | Weight per bu | Standard moisture | Expected price |
+      | Corn | bu         | 56            | ${standard}       | 4              |
+      Fields
+      | Field | Crop | Acres    | Yield goal | Harvest done |
+      | One   | Corn | ${acres} | 200        | yes          |
+      Harvest
+      | Field | Date       | Weight or bushels | Unit    | Moisture    |
+      | One   | 2031-10-01 | ${weight}         | ${unit} | ${moisture} |`);
+    for (const [figure, printed] of Object.entries(prints)) expectPrinted(new Decimal(harvest[0]![figure as "dryUnits" | "dryingCost" | "yieldPerAcre"]!), printed);
+    // The final charges the field what its loads were charged.
+    const { yield: yields, costPerAcre } = fields[0]!.final!;
+    expect(yields.used).toBe(harvest[0]!.yieldPerAcre);
+    expectPrinted(new Decimal(costPerAcre.byKind["drying"] ?? "0").times(acres), new Decimal(harvest[0]!.dryingCost!).toFixed(6));
+  });
+});
+
+describe("a planting alone", () => {
+  const at32000 = purdue.stands.split(" ").indexOf("32000");
+  it.each(purdue.rows)("on %s leaves the printed percent of a goal that is set for 25 April", (day, percents) => {
+    const { fields } = reportOf(`
+      Crops
+      | Crop | Expected price |
+      | Corn | 4              |
+      Fields
+      | Field | Crop | Acres | Yield goal | Planned planting date | Planted date | Target stand |
+      | One   | Corn | 1     | 200        | 2031-04-25            | 2031-${day}  | 32000        |`);
+    expectPrinted(new Decimal(fields[0]!.outlook.yield.used!).div("2"), percents.split(" ")[at32000]!);
+    expect(fields[0]!.yieldTable!.chosen).toBe(false);
+  });
+});
