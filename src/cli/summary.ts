@@ -3,6 +3,7 @@ import type { Decimal } from "../core/decimal";
 import type { CropFigures, ItemFigures, PerLayer } from "../core/figures";
 import { layerCosts, layerNames, layers } from "../core/kinds";
 import { toFix } from "../workbook/problem";
+import { harvestNotes } from "../workbook/harvestNotes";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { shownMoney, shownPriceNeeded, shownQuantity, shownYield, shownYieldNeeded } from "../workbook/shown";
 
@@ -23,7 +24,7 @@ export function summary(report: SeasonReport): string {
   const { seasonYear, currency, areaUnit } = report.season.settings;
   return [
     `Season ${seasonYear ?? "(no year entered)"}, ${currency}${toFix(report.problems).length === 0 ? "" : ", INCOMPLETE: see the problems"}`,
-    ...report.figures.crops.flatMap((crop) => ["", ...cropLines(crop, areaUnit, report.problemsOf({ of: "crop", name: crop.crop }).length > 0)]),
+    ...report.figures.crops.flatMap((crop) => ["", ...cropLines(crop, areaUnit, report.problemsOf({ of: "crop", name: crop.crop }).length > 0), ...harvestNotes(report, crop)]),
     ...shortLines(report.figures.items, currency),
     "",
     "For planning only; not financial, tax or legal advice.",

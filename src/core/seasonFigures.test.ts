@@ -154,6 +154,15 @@ describe("work by machine", () => {
     expect(of(season, "Home").outlook.budget.costPerArea.byKind.get("machine ownership")!.times("150").toFixed(10)).toBe("8000.0000000000");
   });
 
+  it("spreads ownership over the passes for the next crop as well, which carry their own part", () => {
+    const after = { ...planting, operation: "Cover crop", status: "done" as const, date: "2031-11-01" };
+    const season = figures({ fields: [harvested(home)], machines: [planter], operations: [{ ...planting, status: "done", date: "2031-05-01" }, after], harvest: [load("Home", "19000")] });
+    // 8,000 a year over 200 acres: 40 on each pass, one of which is the next crop's.
+    const { outlook, final, nextCrop } = of(season, "Home");
+    expect([outlook, final].map((each) => each!.budget.costPerArea.byKind.get("machine ownership")!.toFixed(10))).toEqual(["40.0000000000", "40.0000000000"]);
+    expect(nextCrop.find(({ kind }) => kind === "machine ownership")!.amount.toFixed(8)).toBe("4000.00000000");
+  });
+
   it("does so too where a hired pass of the same name stands beside it", () => {
     const hired = operation("Planting", "Home", "5", "plan");
     const season = figures({ fields: [home, hill], machines: [planter], operations: [hired, planting, { ...planting, target: { field: "Hill" }, status: "done" }] });

@@ -46,6 +46,13 @@ describe("a planted date", () => {
     expect([told(" | 2031-06-20 | ", "None"), outlook(" | 2031-06-20 | ", "None")]).toEqual([[], "200.000000"]);
   });
 
+  it("is no longer told once the harvest is done, which is the yield", () => {
+    const report = seasonReport(contentFromText(`Crops\n| Crop | Expected price |\n| Corn | 4 |
+Fields\n| Field | Crop | Acres | Yield goal | Planned planting date | Planted date | Harvest done |\n| Alder | Corn | 100 | 200 | | 2031-07-20 | yes |
+Harvest\n| Field | Date | Weight or bushels | Moisture |\n| Alder | 2031-11-20 | 9000 | 15 |`));
+    expect([report.problems, report.figures.crops[0]!.final!.yields.used.toFixed()]).toEqual([[], "90"]);
+  });
+
   it("is told once beside a count that the table does not answer for either", () => {
     const counts = "Stand counts\n| Field | Date | Row width | Length | Plants |\n| Alder | 2031-07-01 | 30 | 17.424 | 24 |";
     expect(told("2031-04-25 | 2031-06-20 | 32000", "", "Corn", counts)).toEqual(["stand-outside-table Fields Planted date"]);

@@ -1,12 +1,19 @@
 /** Plantings and stands that the table of yields does not answer for, so that the yield outlook rests on less than is entered. */
+import { fieldFacts } from "../core/fieldFacts";
 import type { Season } from "../core/season";
 import { fieldOutlooks, type FieldOutlook } from "../core/stand/fieldOutlook";
 import type { OutlookRefusal } from "../core/stand/yieldOutlook";
 import type { Problem } from "./problem";
 import { refusalWords } from "./standRefusal";
 
-/** Only fields whose crop has a table in use: without one the goal is the outlook, and dates and stands move nothing. */
-export const plantingProblems = (season: Season): readonly Problem[] => [...fieldOutlooks(season).values()].flatMap(ofField);
+/**
+ * Only fields whose crop has a table in use: without one the goal is the outlook, and dates and stands move nothing. Nor do
+ * they once the field's harvest is done.
+ */
+export function plantingProblems(season: Season): readonly Problem[] {
+  const harvested = new Set(fieldFacts(season).flatMap((each) => (each.harvested === null ? [] : [each.field.name])));
+  return [...fieldOutlooks(season).values()].filter(({ field }) => !harvested.has(field.name)).flatMap(ofField);
+}
 
 /** One for each field: what stops the planting stops the counts as well. */
 function ofField({ field, table, byDate, stand }: FieldOutlook): readonly Problem[] {

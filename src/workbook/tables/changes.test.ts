@@ -38,6 +38,12 @@ describe("readChanges", () => {
     expect([change!.target, change!.area.toString(), change!.rate.toString(), change!.active]).toEqual([null, "200", "0.08", false]);
   });
 
+  it("counts land that grows two crops once where it is about the whole farm", () => {
+    const twice = farm.replace("| Operator share of crop % |", "| Operator share of crop % | Same land as |").replace("| crop share | 50 |", "| crop share | 50 | |\n| Birch rye | Corn | 30 | 60 | crop share | 50 | Birch |");
+    const [change] = seasonReport(contentFromText(`${twice}\n${headings}\n| Shed | added costs | Shed | 1 | piece | 50000 | lump sum | 20 | | | | | |`)).season.changes!;
+    expect(change!.area.toString()).toBe("200");
+  });
+
   it("takes a line with years for a lump sum, another for per acre, where no basis is typed", () => {
     expect(linesOf("| A | added costs | One | 1 | piece | 5 | | 3 | | | | | |", "| A | added costs | Two | 1 | ac | 5 | | | | | | | |").map(({ basis }) => basis)).toEqual(["lump sum", "per acre"]);
   });
