@@ -12,12 +12,16 @@ export type Answer = { Results: { ActionId: number; Value: unknown }[]; Error?: 
 /** The answer, and the members that were used, as `Table.Name` or, where they were set, `Table.Name=`. */
 export type Carried = { readonly answer: Answer; readonly members: readonly string[] };
 
+/** Where a batch is to be cut: so many actions are carried out, the next is refused. */
+export type Cut = { readonly after: number; readonly refusal: HostRefusal };
+
 /** Carries out a batch as far as it goes; the first refusal ends it, and what came before stays done, as in Excel. */
-export function carryOut(batch: Batch, workbook: WorkbookObject): Carried {
+export function carryOut(batch: Batch, workbook: WorkbookObject, cut: Cut | null = null): Carried {
   const objects = new Objects(batch.ObjectPaths, workbook);
   const answer: Answer = { Results: [] };
   batch.Actions.every((action, index) => {
     try {
+      if (cut !== null && index === cut.after) throw cut.refusal;
       answer.Results.push({ ActionId: action.Id, Value: objects.act(action) ?? null });
       return true;
     } catch (error) {

@@ -15,7 +15,7 @@ export class RangeObject {
   get _ReferenceId(): string | undefined { return this.reference; }
   _KeepReference(): void {
     if (this.reference !== undefined) return;
-    this.reference = `R${this.references.size + 1}`;
+    this.reference = this.workbook.id("range"); // never the one of a range that was given back
     this.references.set(this.reference, this);
   }
 
@@ -46,6 +46,17 @@ export class RangeObject {
   GetRow(row: number): RangeObject { return this.at({ row: this.block.row + row, rows: 1 }); }
   GetResizedRange(rows: number, columns: number): RangeObject {
     return this.at({ rows: this.block.rows + rows, columns: this.block.columns + columns });
+  }
+  /** The two below are asked for by the library itself, which hands over more than 1,500 cells in pieces of some rows. */
+  GetBoundingRect(other: RangeObject): RangeObject {
+    const [one, two] = [this.block, other.block];
+    const [row, column] = [Math.min(one.row, two.row), Math.min(one.column, two.column)];
+    return this.at({
+      row, column, rows: Math.max(one.row + one.rows, two.row + two.rows) - row, columns: Math.max(one.column + one.columns, two.column + two.columns) - column,
+    });
+  }
+  _ValidateArraySize(rows: number, columns: number): void {
+    if (rows !== this.block.rows || columns !== this.block.columns) throw wrongSize();
   }
   GetUsedRangeOrNullObject(_valuesOnly: boolean): RangeObject | null {
     const used = usedPart(this.block);
@@ -80,7 +91,7 @@ export class RangeObject {
   private each<Value>(given: Value[][], put: (row: number, column: number, value: Value) => void): void {
     const { row, column, rows, columns } = this.block;
     if (given.length !== rows || given.some((cells) => cells.length !== columns)) {
-      throw new HostRefusal("InvalidArgument", "The number of rows or columns in the input array doesn't match the size or dimensions of the range.");
+      throw wrongSize();
     }
     given.forEach((cells, down) => cells.forEach((value, across) => put(row + down, column + across, value)));
   }
@@ -96,6 +107,8 @@ export class RangeObject {
     this.matrix((row, column) => { this.block.sheet.cellToChange(row, column).looks[name] = value; });
   }
 }
+
+const wrongSize = () => new HostRefusal("InvalidArgument", "The number of rows or columns in the input array doesn't match the size or dimensions of the range.");
 
 /** The smallest block with all values of a block; null if it has none. */
 export function usedPart(block: Block): Omit<Block, "sheet"> | null {

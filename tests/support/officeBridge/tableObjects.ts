@@ -21,6 +21,8 @@ export class Tables extends Collection<Table> {
   Add(address: string, _hasHeaders: boolean): Table {
     const { workbook } = this.shared;
     const { sheet, row, column, rows, columns } = blockAt(found(this.sheet, "sheet"), address);
+    const overlaps = workbook.tables.some((each) => each.sheet === sheet && each.row < row + rows && row <= each.row + each.bodyRows && each.column < column + columns && column < each.column + each.columns);
+    if (overlaps) throw new HostRefusal("MergedRangeConflict", "A table can't overlap with another table.");
     const table: TableModel = { id: workbook.id("table"), name: `Table${workbook.tables.length + 1}`, sheet, row, column, bodyRows: rows - 1, columns, totals: false, showHeaders: true };
     workbook.tables.push(table);
     return new Table(this.shared, table);
@@ -35,6 +37,10 @@ class Table {
   get Name(): string { return this.model.name; }
   set Name(name: string) {
     if (!/^[A-Za-z_\\][\w.\\]*$/.test(name)) throw new HostRefusal("InvalidArgument", `${name} is no name for a table`);
+    // The same words for a name that another table or a defined name has (github.com/OfficeDev/office-js/issues/551).
+    const { tables, names } = this.shared.workbook;
+    const taken = [...tables.filter((each) => each !== this.model), ...names].some((each) => each.name.toLowerCase() === name.toLowerCase());
+    if (taken) throw new HostRefusal("InvalidArgument", "The argument is invalid or missing or has an incorrect format.");
     this.model.name = name;
   }
   get ShowHeaders(): boolean { return this.model.showHeaders; }
@@ -60,6 +66,7 @@ class Table {
 class Columns extends Collection<Column> {
   constructor(private readonly shared: Shared, private readonly table: TableModel) { super(); }
   get items(): Column[] { return Array.from({ length: this.table.columns }, (_, index) => new Column(this.shared, this.table, index)); }
+  indexer(name: string): Column { return found(this.GetItemOrNullObject(name), name); }
   GetItemOrNullObject(name: string): Column | null { return this.items.find((column) => column.Name.toLowerCase() === name.toLowerCase()) ?? null; }
 }
 class Column {
@@ -73,6 +80,10 @@ class Column {
 }
 class Rows {
   constructor(private readonly workbook: WorkbookModel, private readonly table: TableModel) {}
+  GetItemAt(index: number): TableRow {
+    if (index < 0 || index >= this.table.bodyRows) throw new HostRefusal("InvalidArgument", "There is no such row.");
+    return new TableRow(this.workbook, this.table, index);
+  }
   /** Adds rows at the end; null leaves a cell as Excel would have it. */
   Add(index: number | null, values: (Cell | null)[][]): TableRow {
     const { table } = this;
@@ -85,7 +96,10 @@ class Rows {
       const { value, formula } = contentOf(typed);
       this.workbook.put(table, first + down, table.column + across, value, formula);
     }));
-    return new TableRow();
+    return new TableRow(this.workbook, table, first - table.row - 1);
   }
 }
-class TableRow {}
+class TableRow {
+  constructor(private readonly workbook: WorkbookModel, private readonly table: TableModel, private readonly index: number) {}
+  Delete(): void { this.workbook.shrinkTable(this.table, this.index); }
+}

@@ -46,6 +46,8 @@ export class WorkbookModel {
   readonly sheets: SheetModel[] = [];
   readonly tables: TableModel[] = [];
   readonly changes: Change[] = [];
+  /** Names that the whole workbook knows; those of one sheet are the sheet's. */
+  readonly names: NameModel[] = [];
   date1904 = false;
   structureLocked = false;
   selected: Block | null = null;
@@ -103,5 +105,21 @@ export class WorkbookModel {
       if (above?.formula === undefined) continue;
       for (let row = below; row < below + count; row += 1) this.put(table, row, each, above.value, above.formula);
     }
+  }
+
+  /** Takes a body row out of a table and moves what is below in its columns up; the only row is left, blank, as in Excel. */
+  shrinkTable(table: TableModel, index: number): void {
+    const { sheet, column, columns } = table;
+    this.touch(sheet, table);
+    const isOnly = table.bodyRows === 1;
+    for (let row = table.row + 1 + index; row < sheet.cells.length; row += 1) {
+      for (let each = column; each < column + columns; each += 1) {
+        const next = isOnly ? undefined : sheet.cell(row + 1, each);
+        if (next === undefined) delete sheet.cells[row]?.[each];
+        else (sheet.cells[row] ??= [])[each] = next;
+      }
+      if (isOnly) return;
+    }
+    table.bodyRows -= 1;
   }
 }

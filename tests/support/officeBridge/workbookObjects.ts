@@ -2,6 +2,7 @@
 import type { Cell } from "../../../src/workbook/cell";
 import { blockAt, fullAddress } from "./addresses";
 import { Charts } from "./chartObjects";
+import { HostRefusal } from "./hostRefusal";
 import type { RangeObject } from "./rangeObjects";
 import { Collection, found, range, sheetChanged, sheetDeleted, type Shared, type Watched } from "./shared";
 import { Tables } from "./tableObjects";
@@ -14,6 +15,7 @@ export class WorkbookObject {
   }
   get Worksheets(): Worksheets { return new Worksheets(this.#shared); }
   get Tables(): Tables { return new Tables(this.#shared); }
+  get Names(): Names { return new Names(this.#shared.workbook.names); }
   get Functions(): Functions { return new Functions(this.#shared.workbook); }
   get Protection(): { readonly Protected: boolean } { return new Protection(this.#shared.workbook.structureLocked); }
   GetSelectedRange(): RangeObject { return range(this.#shared, found(this.#shared.workbook.selected, "selection")); }
@@ -61,34 +63,39 @@ export class Worksheet {
   get Name(): string { return this.model.name; }
   get Visibility(): string { return this.model.visibility; }
   get Protection(): Protection { return new Protection(this.model.locked); }
-  get Names(): Names { return new Names(this.model); }
+  get Names(): Names { return new Names(this.model.names); }
   get Charts(): Charts { return new Charts(this.shared, this.model); }
   get Tables(): Tables { return new Tables(this.shared, this.model); }
   get FreezePanes(): FreezePanes { return new FreezePanes(this.model); }
   get PageLayout(): PageLayout { return new PageLayout(this.model); }
   Activate(): void {}
+  GetUsedRangeOrNullObject(valuesOnly?: boolean): RangeObject | null { return this.GetRange().GetUsedRangeOrNullObject(valuesOnly ?? false); }
   GetRange(address?: string | null): RangeObject { return range(this.shared, blockAt(this.model, address ?? "A:XFD")); }
   GetRangeByIndexes(row: number, column: number, rows: number, columns: number): RangeObject {
     return range(this.shared, { sheet: this.model, row, column, rows, columns });
   }
 }
 
-class Names {
-  constructor(private readonly sheet: SheetModel) {}
-  GetItemOrNullObject(name: string): NamedItem | null {
-    const item = this.sheet.names.find((each) => each.name.toLowerCase() === name.toLowerCase());
-    return item ? new NamedItem(item) : null;
-  }
+class Names extends Collection<NamedItem> {
+  constructor(private readonly models: NameModel[]) { super(); }
+  get items(): NamedItem[] { return this.models.map((item) => new NamedItem(item, this.models)); }
+  GetItemOrNullObject(name: string): NamedItem | null { return this.items.find((each) => each.Name.toLowerCase() === name.toLowerCase()) ?? null; }
+  indexer(name: string): NamedItem { return found(this.GetItemOrNullObject(name), name); }
   Add(name: string, formula: string): NamedItem {
+    if (this.GetItemOrNullObject(name)) throw new HostRefusal("ItemAlreadyExists", "A resource with the same name or identifier already exists.");
     const item = { name, formula, visible: true };
-    this.sheet.names.push(item);
-    return new NamedItem(item);
+    this.models.push(item);
+    return new NamedItem(item, this.models);
   }
 }
 class NamedItem {
-  constructor(private readonly model: NameModel) {}
+  constructor(private readonly model: NameModel, private readonly models: NameModel[]) {}
   get Name(): string { return this.model.name; }
+  get Formula(): string { return this.model.formula; }
+  set Formula(value: string) { this.model.formula = value; }
+  get Visible(): boolean { return this.model.visible; }
   set Visible(value: boolean) { this.model.visible = value; }
+  Delete(): void { this.models.splice(this.models.indexOf(this.model), 1); }
 }
 
 class FreezePanes {
