@@ -35,21 +35,49 @@ export interface WorkbookHost {
    * change, so a caller reads everything again at each call and never trusts the calls to be complete.
    */
   onChanged(changed: () => void): Promise<() => Promise<void>>;
+  /** Tells at once and at each change what the host is at; answers what stops it. Left out by a host that has nothing to tell. */
+  follow?(told: (state: HostState) => void): () => void;
 }
 
-/** A new value for one cell of a table. `row` counts the body rows from 1, hidden ones too. */
-export type CellChange = { readonly table: string; readonly row: number; readonly column: string; readonly value: Cell };
+/** What a host tells of itself. */
+export type HostState = {
+  /** Why it is not known yet whether the last command was written; `null` where it is. */
+  readonly waiting: string | null;
+  /** That something was written after all of which the user was told that it is not there; `null` where there is nothing of the kind. */
+  readonly late: string | null;
+  /** The last entry of the pane, where the host's own Undo may not take it back. */
+  readonly lastEntry: LastEntry | null;
+};
+
+/** An entry that can be taken back, as long as the cells say what was entered. */
+export type LastEntry = { readonly words: string; readonly takeBack: () => Promise<void> };
+
+/**
+ * A new value for one cell of a table. `row` counts the body rows from 1, hidden ones too. `says` is what the row said, by heading,
+ * when it was read: one that says something else by now, because the table was sorted or edited, is refused.
+ */
+export type CellChange = { readonly table: string; readonly row: number; readonly column: string; readonly value: Cell; readonly says?: ReadonlyMap<string, Cell> };
 
 /** A column that a table is to have. `cells` are values by body row, counted from 1, hidden ones too; the other rows stay blank. */
 export type NewColumn = { readonly table: string; readonly heading: string; readonly numberFormat?: string; readonly cells: ReadonlyMap<number, Cell> };
 
+/** What is in the workbook of a command that failed. */
+export type Written = "no" | "partly" | "unknown";
+
 /**
  * What a host could not do, in words for the user. `busy`: the host did not answer in time or is editing a cell, and
- * trying again may work. `protected`: a sheet or workbook is locked. `formula`: a formula stands where a value was to go. `unsupported`: this Excel is too old for it.
+ * trying again may work. `protected`: a sheet or workbook is locked. `formula`: a formula stands where a value was to go.
+ * `moved`: a row says something else than when it was read. `taken`: a name stands for something else already.
+ * `unsupported`: this Excel is too old for it.
  */
 export class HostError extends Error {
   override readonly name = "HostError";
-  constructor(readonly reason: "busy" | "protected" | "missing" | "formula" | "unsupported" | "failed", message: string, options?: ErrorOptions) {
+  readonly written: Written;
+  constructor(
+    readonly reason: "busy" | "protected" | "missing" | "formula" | "moved" | "taken" | "unsupported" | "failed",
+    message: string, options: ErrorOptions & { readonly written?: Written } = {},
+  ) {
     super(message, options);
+    this.written = options.written ?? "no";
   }
 }

@@ -4,7 +4,7 @@ import type { EntryRef } from "../core/row";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { Place, Subject } from "../workbook/problem";
 import { seasonReport } from "../workbook/report";
-import { outcome } from "./failure";
+import { failureWords, outcome } from "./failure";
 import { FaultBoundary } from "./FaultBoundary";
 import { formatOf } from "./format";
 import { NoticeBar } from "./NoticeBar";
@@ -115,7 +115,7 @@ function ReadingFailed({ state: { failure, reading }, again }: { readonly state:
   if (failure === null) return null;
   return (
     <div className="pn-notice pn-notice-failed" role="alert">
-      <p><strong>The workbook could not be read.</strong> {failure.what} {failure.remedy}{reading !== null && " The figures below are from the reading before."}</p>
+      <p><strong>The workbook could not be read.</strong> {failureWords(failure)}{reading !== null && " The figures below are from the reading before."}</p>
       <Button appearance="primary" onClick={again}>Try again</Button>
     </div>
   );

@@ -2,7 +2,7 @@ import { createContext, useContext } from "react";
 import type { EntryRef } from "../core/row";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { Place, Subject } from "../workbook/problem";
-import type { Failure } from "./failure";
+import { failureWords, type Failure } from "./failure";
 import type { Format } from "./format";
 import type { SeasonWatch } from "./seasonWatch";
 
@@ -35,5 +35,5 @@ export function usePane(): PaneTools {
 }
 
 /** A failure as a notice that offers to try again where that may help. */
-export const failureNotice = ({ what, remedy, again }: Failure, retry: () => void): Notice =>
-  ({ tone: "failed", text: `${what} ${remedy}`, ...(again && { again: retry }) });
+export const failureNotice = (failure: Failure, retry: () => void): Notice =>
+  ({ tone: "failed", text: failureWords(failure), ...(failure.again && { again: retry }) });

@@ -114,7 +114,7 @@ function setNames(edit: PackageEdit, name: string, sheet: ResultSheet): void {
   setNamesOfSheet(edit, name, {
     "_xlnm.Print_Area": `${quotedSheet(name)}!$A$1:$${columnName(widest - 1)}$${Math.max(sheet.rows.length, 1)}`,
     ...(sheet.headingRows === 0 ? {} : printTitles(name, sheet.headingRows)),
-    [resultSheetMark]: "TRUE",
+    [resultSheetMark]: "1",
   });
 }
 

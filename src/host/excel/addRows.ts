@@ -1,42 +1,73 @@
 import type { Cell } from "../../workbook/cell";
 import { sameName } from "../sheetNames";
 import { HostError } from "../workbookHost";
+import type { Command, Found } from "./command";
+import { isFormula, sameCell } from "./sameCell";
 import { asTyped } from "./typed";
 
+/** Rows as they were added: body rows from `first` on, counted from 0, with `null` for cells that were left to Excel. */
+export type AddedRows = { readonly table: string; readonly first: number; readonly cells: readonly (readonly (Cell | null)[])[] };
+
 /**
- * Adds rows under the last body row of a table, in one round trip after one that reads. Excel moves a totals row and
- * whatever is below down, and fills calculated columns that are left out.
+ * Adds rows under the last body row of a table, in one round trip after two that read; answers what was added. Excel moves a
+ * totals row and whatever is below down, and fills calculated columns that are left out.
  *
  * @throws HostError `missing` for a table or a heading that is not there, `protected` where the sheet is locked
  */
-export async function addRows(
-  context: Excel.RequestContext, name: string, rows: readonly ReadonlyMap<string, Cell>[], goOn: () => void,
-): Promise<void> {
+export const addRows = (name: string, rows: readonly ReadonlyMap<string, Cell>[]): Command<AddedRows> => async (context) => {
   const tables = context.workbook.tables.load("items/name");
   await context.sync();
   const table = tables.items.find((each) => sameName(each.name, name));
   if (table === undefined) throw new HostError("missing", `There is no table named ${name} in this workbook.`);
   const columns = table.columns.load("items/name");
+  const body = table.getDataBodyRange().load("rowCount");
   const sheet = table.worksheet.load("name,protection/protected");
   await context.sync();
   if (sheet.protection.protected) {
     throw new HostError("protected", `The sheet ${sheet.name} is protected, so no row can be added to ${name}. Unprotect it, then try again.`);
   }
   const headings = columns.items.map((column) => column.name);
-  const values = rows.map((row) => rowValues(name, headings, row));
-  if (values.length === 0) return;
-  goOn();
-  table.rows.add(undefined, values as Cell[][]); // its type leaves out null, which Excel takes for "as it would be"
-  await context.sync();
-}
+  const cells = rows.map((row) => rowCells(name, headings, row));
+  const value: AddedRows = { table: table.name, first: body.rowCount, cells };
+  if (cells.length === 0) return { done: value };
+  return {
+    value,
+    // The type of values leaves out null, which Excel takes for "as it would be".
+    write: () => void table.rows.add(undefined, cells.map((row) => row.map((cell) => (cell === null ? null : asTyped(cell)))) as Cell[][]),
+    look: (looking) => lookForRows(looking, value),
+  };
+};
 
 /** A row in the order of the columns; null leaves a cell to Excel, which fills it where the column is calculated. */
-function rowValues(table: string, headings: readonly string[], row: ReadonlyMap<string, Cell>): (Cell | null)[] {
-  const values: (Cell | null)[] = headings.map(() => null);
+function rowCells(table: string, headings: readonly string[], row: ReadonlyMap<string, Cell>): (Cell | null)[] {
+  const cells: (Cell | null)[] = headings.map(() => null);
   for (const [heading, cell] of row) {
     const column = headings.findIndex((each) => sameName(each, heading));
     if (column < 0) throw new HostError("missing", `The table ${table} has no column ${heading}.`);
-    values[column] = asTyped(cell);
+    cells[column] = cell;
   }
-  return values;
+  return cells;
+}
+
+/** Whether the rows are in the table, where it had `first` rows before. */
+async function lookForRows(context: Excel.RequestContext, { table, first, cells }: AddedRows): Promise<Found> {
+  const body = context.workbook.tables.getItemOrNullObject(table).getDataBodyRange().load("rowCount,columnCount");
+  await context.sync();
+  if (body.isNullObject || body.rowCount === first) return "not there";
+  if (body.rowCount < first) return "unclear";
+  const added = body.getCell(first, 0).getResizedRange(body.rowCount - first - 1, body.columnCount - 1).load("values,formulas");
+  await context.sync();
+  return placeOfRows(enteredIn(added), cells) === null ? "unclear" : "there";
+}
+
+/** The cells of a block, `null` where Excel works out a formula. */
+export const enteredIn = ({ values, formulas }: Excel.Range): (Cell | null)[][] =>
+  (values as Cell[][]).map((row, down) => row.map((value, across) => (isFormula(formulas[down]?.[across], value) ? null : value)));
+
+/** Where some rows stand together among others, counted from 0; `null` where they do not. What was left to Excel is blank or a formula. */
+export function placeOfRows(among: readonly (readonly (Cell | null)[])[], rows: AddedRows["cells"]): number | null {
+  const isSame = (found: Cell | null, cell: Cell | null) => (cell === null ? found === null || found === "" : found !== null && sameCell(found, cell));
+  const stands = (at: number) => rows.every((row, index) => row.every((cell, column) => isSame(among[at + index]?.[column] ?? null, cell)));
+  const place = Array.from({ length: Math.max(0, among.length - rows.length + 1) }, (_, at) => at).find(stands);
+  return place ?? null;
 }

@@ -14,11 +14,23 @@ export async function watchChanges(changed: () => void, { seconds, quiet, suppor
     clearTimeout(timer);
     if (!stopped) timer = setTimeout(changed, quiet);
   };
-  const registered = await attempt({ seconds }, async (context) => {
+  const registered = await attempt({ seconds }, async (context, goOn) => {
     const { tables, worksheets } = context.workbook;
     const cells = supports("1.9") ? worksheets.onChanged.add(hint) : tables.onChanged.add(hint);
     const sheets = worksheets.onDeleted.add(hint);
+    const receipt = context.workbook.protection.load("protected");
     await context.sync();
+    // An answer without it says nothing of the handlers either: to be deaf in silence would be worse than to be told.
+    void receipt.protected;
+    try {
+      goOn();
+    } catch (givenUp) {
+      // Nobody waits for it any more: what was registered so late would tell of changes for ever.
+      stopped = true;
+      for (const handler of [cells, sheets]) handler.remove();
+      await context.sync();
+      throw givenUp;
+    }
     return { context, handlers: [cells, sheets] };
   });
   return async () => {

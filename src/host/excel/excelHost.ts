@@ -4,10 +4,13 @@ import { addRows } from "./addRows";
 import { attempt, type Work } from "./attempt";
 import { changeCells } from "./changeCells";
 import { watchChanges } from "./changes";
+import { carryOut, type Command } from "./command";
+import { hostState } from "./hostState";
 import { makeTables } from "./makeTables";
 import { workbookReader } from "./readWorkbook";
 import { selectedRange, selectPlace } from "./selection";
-import { excelSupports } from "./supports";
+import { excelSupports, excelUndoes } from "./supports";
+import { takeBackCells, takeBackRows } from "./takeBack";
 import { writeSheets } from "./writeSheets";
 
 export type ExcelHostOptions = {
@@ -20,17 +23,42 @@ export type ExcelHostOptions = {
 /**
  * The open workbook of the Excel that the pane runs in; needs ExcelApi 1.7. Reading takes two round trips however many
  * tables there are; writing takes reading ones first and then a single one, which Excel records as one step to undo.
+ * A command ends only when it is known what is in the workbook.
  */
 export function excelHost({ seconds = 30, quiet = 300 }: ExcelHostOptions = {}): WorkbookHost {
+  const { follow, tell } = hostState();
   const run = <Value>(work: Work<Value>) => attempt({ seconds }, work);
+  const command = <Value>(asked: Command<Value>, what: string, after = "") => carryOut(asked, {
+    seconds,
+    waiting: (waiting) => tell({ waiting }),
+    doneLate: () => tell({ late: `Excel has now done what it had not answered for: ${what}.${after}` }),
+  });
+  /** Offers to take an entry back, where Excel does not say that its own Undo does. */
+  const entered = (words: string, undo: Command<void>) => {
+    if (excelUndoes()) return;
+    const takeBack = async () => {
+      await command(undo, `${words}, taken back`);
+      tell({ lastEntry: null });
+    };
+    tell({ lastEntry: { words, takeBack } });
+  };
   const reader = workbookReader();
   return {
+    follow,
     read: () => run(reader),
-    write: (sheets) => run((context, goOn) => writeSheets(context, sheets, excelSupports, goOn)),
-    makeTables: (tables) => run((context, goOn) => makeTables(context, tables, excelSupports, goOn)),
-    addRows: (table, rows) => run((context, goOn) => addRows(context, table, rows, goOn)),
-    changeCells: (changes) => run((context, goOn) => changeCells(context, changes, goOn)),
-    addColumn: (column) => run((context, goOn) => addColumn(context, column, excelSupports, goOn)),
+    write: (sheets) => command(writeSheets(sheets, excelSupports), "the result sheets were written"),
+    makeTables: (tables) => command(makeTables(tables, excelSupports), "tables were made"),
+    addRows: async (table, rows) => {
+      const words = `${rows.length === 1 ? "a row" : `${rows.length} rows`} in ${table.replaceAll("_", " ")}`;
+      const added = await command(addRows(table, rows), words, " If you entered it again, it is there twice: look, and delete one.");
+      if (rows.length > 0) entered(words, takeBackRows(added));
+    },
+    changeCells: async (changes) => {
+      const words = `${changes.length === 1 ? "a cell" : `${changes.length} cells`} in ${[...new Set(changes.map(({ table }) => table.replaceAll("_", " ")))].join(" and ")}`;
+      const changed = await command(changeCells(changes), words);
+      if (changes.length > 0) entered(words, takeBackCells(changed));
+    },
+    addColumn: (column) => command(addColumn(column, excelSupports), `a column in ${column.table}`),
     select: (place) => run((context) => selectPlace(context, place)),
     selection: () => run(selectedRange),
     onChanged: (changed) => watchChanges(changed, { seconds, quiet, supports: excelSupports }),

@@ -1,6 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import { useRef, useState } from "react";
 import { enterInRows, type RowsEntry } from "../commands/enterInRows";
+import { failureWords } from "../failure";
 import { usePane } from "../paneContext";
 import { ToldLine, type Told } from "./Told";
 
@@ -28,7 +29,7 @@ export function KeepButton({ label, entry, done, kept }: KeepButtonProps) {
     setLacks(entered.ok ? null : entered.lacks ?? null);
     // The button to add a column goes with its question; the focus stays beside it.
     if (addsColumn) buttons.current?.querySelector("button")?.focus();
-    if (!entered.ok) return setTold({ tone: "failed", text: `Nothing was entered. ${entered.failure.what} ${entered.lacks === undefined ? entered.failure.remedy : "Add it yourself, or let it be added at the table's right end."}` });
+    if (!entered.ok) return setTold({ tone: "failed", text: entered.lacks === undefined ? failureWords(entered.failure, "Nothing was entered.") : `Nothing was entered. ${entered.failure.what} Add it yourself, or let it be added at the table's right end.` });
     await watch.refresh();
     kept?.();
     setTold({ tone: "done", text: done(entered.value) });

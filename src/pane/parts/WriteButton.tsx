@@ -1,7 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import type { ResultSheet } from "../../workbook/resultSheet";
-import { outcome } from "../failure";
+import { failureWords, outcome } from "../failure";
 import { usePane } from "../paneContext";
 import { ToldLine, type Told } from "./Told";
 
@@ -28,7 +28,7 @@ export function WriteButton({ label, sheets, hold, after = "", isMain = false }:
     const made = sheets();
     const written = await outcome(() => host.write(made));
     setWriting(false);
-    setTold(written.ok ? { tone: "done", text: writtenWords(made, written.value, after) } : { tone: "failed", text: `Nothing was written. ${written.failure.what} ${written.failure.remedy}` });
+    setTold(written.ok ? { tone: "done", text: writtenWords(made, written.value, after) } : { tone: "failed", text: failureWords(written.failure, "Nothing was written.") });
   };
   return (
     <>

@@ -5,6 +5,7 @@ import { addPurchase } from "../commands/addPurchase";
 import { findTables } from "../../workbook/findTables";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { decimalCommaSet } from "../../workbook/tables/settings";
+import { failureWords } from "../failure";
 import { usePane } from "../paneContext";
 import { today } from "../today";
 import { Disclosure } from "../parts/Disclosure";
@@ -47,7 +48,7 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
     const added = await addPurchase(host, before.content, row);
     if (!added.ok) {
       setAdding(false);
-      setResult({ tone: "failed", text: `The purchase was not added. ${added.failure.what} ${added.failure.remedy}` });
+      setResult({ tone: "failed", text: failureWords(added.failure, "The purchase was not added.") });
       return;
     }
     setDraft(emptyDraft(draft.date));

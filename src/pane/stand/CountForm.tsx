@@ -2,6 +2,7 @@ import { Button } from "@fluentui/react-components";
 import { useRef, useState, type FormEvent } from "react";
 import type { Field } from "../../core/season";
 import { addEntries } from "../commands/addEntries";
+import { failureWords } from "../failure";
 import { Entry } from "../parts/Entry";
 import { Segments } from "../parts/Segments";
 import { ToldLine, type Told } from "../parts/Told";
@@ -32,7 +33,7 @@ export function CountForm({ field }: CountFormProps) {
     const added = await addEntries(host, before.content, "Stand counts", [row]);
     if (!added.ok) {
       setAdding(false);
-      setTold({ tone: "failed", text: `The count was not added. ${added.failure.what} ${added.failure.remedy}` });
+      setTold({ tone: "failed", text: failureWords(added.failure, "The count was not added.") });
       return;
     }
     setDraft(nextCount);

@@ -9,6 +9,7 @@ import type { SeasonReport } from "../../workbook/seasonReport";
 import { addEntries } from "../commands/addEntries";
 import { nameFaults } from "../change/changeDraft";
 import { changeRows } from "../change/changeRows";
+import { failureWords } from "../failure";
 import { Entry } from "../parts/Entry";
 import { ToldLine, type Told } from "../parts/Told";
 import { usePane } from "../paneContext";
@@ -34,7 +35,7 @@ export function SaveReseed({ question, answer, field, report }: SaveReseedProps)
     });
     const saved = await addEntries(host, content, "Changes", rows);
     setSaving(false);
-    if (!saved.ok) return setTold({ tone: "failed", text: `The change was not saved. ${saved.failure.what} ${saved.failure.remedy}` });
+    if (!saved.ok) return setTold({ tone: "failed", text: failureWords(saved.failure, "The change was not saved.") });
     setTold({ tone: "done", text: `“${name.trim()}” was saved as ${rows.length} rows of the table Changes: see Weigh a change.` });
     await watch.refresh();
   };

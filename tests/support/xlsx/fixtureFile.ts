@@ -30,7 +30,7 @@ export function fileOf({ sheets, dateSystem, asksForCalculation }: Fixture): Uin
     if (own.length > 0) put(`xl/worksheets/_rels/sheet${index + 1}.xml.rels`, `<Relationships xmlns="${packageRelationships}">${own.join("")}</Relationships>`);
     types.push(`<Override PartName="/xl/worksheets/sheet${index + 1}.xml" ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml"/>`);
     relationships.push(`<Relationship Id="rId${index + 10}" Type="${office}/worksheet" Target="worksheets/sheet${index + 1}.xml"/>`);
-    if (sheet.ours) names.push(`<definedName name="${resultSheetMark}" localSheetId="${index}" hidden="1">TRUE</definedName>`);
+    if (sheet.ours) names.push(`<definedName name="${resultSheetMark}" localSheetId="${index}" hidden="1">1</definedName>`);
   });
   const content = strFromU8(parts.get("[Content_Types].xml")!).replace(/<Override PartName="\/xl\/worksheets[^>]*>/, "").replace("</Types>", `${types.join("")}</Types>`);
   put("[Content_Types].xml", content);
