@@ -2,15 +2,15 @@
  * Field work once a field's harvest is done. What was planned for this crop and not done by its last load never will be;
  * what is worked after it belongs to the next crop.
  */
-import { smaller, sum, zero, type Decimal } from "./decimal";
+import { sum, zero } from "./decimal";
 import type { IsoDate } from "./row";
-import { areaOf, takeOff, type FieldWork, type Work, type WorkRow } from "./work";
+import { takeDone, takeOff, type FieldWork, type Work, type WorkRow } from "./work";
 
 /**
  * The work of one item or operation in a field whose last load was weighed on a day.
  *
- * Passes after that day are the next crop's. What is done of either crop is taken off its own plan first, the oldest date
- * first, and only what is left over off the other's: a pass planned before the last load and done after it was done.
+ * Passes after that day are the next crop's. What is done of either crop is taken off its own plan first, and
+ * only what is left over off the other's, the oldest first: a pass planned before the last load and done after it was done.
  * What then is left of this crop's plan without a date, or with one before the last load, was never done.
  *
  * @param staysWithCrop whether a row is of this crop whenever it is done: drying and haul
@@ -21,8 +21,8 @@ export function closedWork<Row extends WorkRow>(
   const isNext = ({ row }: Work<Row>) => row.date !== null && row.date > lastLoad && !staysWithCrop(row);
   const split = (works: readonly Work<Row>[]) => ({ own: works.filter((work) => !isNext(work)), next: works.filter(isNext) });
   const [plans, doings] = [split(planned), split(done)];
-  const ofOwn = taken(plans.own, doings.own);
-  const ofNext = taken(plans.next, doings.next);
+  const ofOwn = takeDone(plans.own, doings.own);
+  const ofNext = takeDone(plans.next, doings.next);
   const leftOfOwn = takeOff(ofOwn.left, ofNext.over);
   const leftOfNext = takeOff(ofNext.left, ofOwn.over);
   const isPast = ({ row }: Work<Row>) => row.date === null || row.date < lastLoad;
@@ -32,12 +32,6 @@ export function closedWork<Row extends WorkRow>(
     next: { planned: plans.next, done: doings.next, left: leftOfNext },
     due: less(plans.own, neverDone),
   };
-}
-
-/** What the done works leave of the planned ones, and the area passes that they are more than all of them. */
-function taken<Row extends WorkRow>(planned: readonly Work<Row>[], done: readonly Work<Row>[]): { readonly left: readonly Work<Row>[]; readonly over: Decimal } {
-  const [inPlan, worked] = [areaOf(planned), areaOf(done)];
-  return { left: takeOff(planned, worked), over: worked.minus(smaller(inPlan, worked)) };
 }
 
 /** Works with the parts of them that others are taken off. */

@@ -123,7 +123,8 @@ export type Purchase = {
   readonly source: EntryRef;
 };
 
-export type Status = "plan" | "done";
+/** A planned row that was done as it stood is both: it counts in the plan and in what is done. */
+export type Status = "plan" | "done" | "done as planned";
 
 export type Application = {
   readonly target: Target;

@@ -1,19 +1,11 @@
 /** Field work row by row: which part of a row falls to which field, and what is left of the plan. */
-import { one, sum, zero, type Decimal } from "./decimal";
-import type { EntryRef, IsoDate, Target } from "./row";
-import type { Field, Status } from "./season";
-import { Tally } from "./tally";
+import { one, smaller, sum, zero, type Decimal } from "./decimal";
+import type { Application, Field, Operation } from "./season";
+import { Tally, tallied } from "./tally";
 import { area, type Area } from "./units";
 
-/** What all rows of field work have in common. */
-export type WorkRow = {
-  readonly target: Target;
-  /** `null`: the whole target. */
-  readonly area: Area | null;
-  readonly date: IsoDate | null;
-  readonly status: Status;
-  readonly source: EntryRef;
-};
+/** Rows of field work: they say where, on how much of it, when, and whether it is planned or done. */
+export type WorkRow = Application | Operation;
 
 /** The part of one row that falls to one field. */
 export type Work<Row extends WorkRow> = {
@@ -74,11 +66,13 @@ export function workByField<Row extends WorkRow>(
       const works = byField.get(field.name)!;
       let work = works.get(name);
       if (work === undefined) works.set(name, (work = newWork()));
-      (row.status === "done" ? work.done : work.planned).push({ row, areaPasses: area(times === one || times.eq(one) ? once : once.times(times)), part });
+      const here = { row, areaPasses: area(times === one || times.eq(one) ? once : once.times(times)), part };
+      if (row.status !== "done") work.planned.push(here);
+      if (row.status !== "plan") work.done.push(here);
     }
   }
   for (const works of byField.values()) {
-    for (const work of works.values()) work.left = workLeft(work.planned, work.done);
+    for (const work of works.values()) work.left = takeDone(work.planned, work.done).left;
   }
   return byField;
 }
@@ -91,29 +85,76 @@ function newWork<Row extends WorkRow>(): Worked<Row> {
 }
 
 /**
- * What is left of the plan: the area passes done are taken off the planned ones, the oldest date first, rows without a
- * date last, rows of one date in the order of the table.
+ * What is left of the plan, and the area passes done beyond all of it. A planned row that was done as it stood is done
+ * itself. The area passes of other rows that are done are taken off planned ones: first of those at the same rate or
+ * price, whichever came first in the year; then of any, the oldest first.
  */
-function workLeft<Row extends WorkRow>(planned: readonly Work<Row>[], done: readonly Work<Row>[]): readonly Work<Row>[] {
-  return done.length === 0 || planned.length === 0 ? planned : takeOff(planned, areaOf(done));
+export function takeDone<Row extends WorkRow>(
+  planned: readonly Work<Row>[], done: readonly Work<Row>[],
+): { readonly left: readonly Work<Row>[]; readonly over: Decimal } {
+  if (done.length === 0) return { left: planned, over: zero };
+  const open = planned.filter(({ row }) => row.status === "plan");
+  const others = done.filter(({ row }) => row.status === "done");
+  const [inPlan, taken] = [areaOf(open), areaOf(others)];
+  if (taken.gte(inPlan)) return { left: [], over: taken.minus(inPlan) };
+  if (open.length === 1) return { left: takeOff(open, taken), over: zero };
+  const alike = areasAlike(others);
+  const oldest = [...open].sort(byDate);
+  const offAlike = oldest.map(({ row, areaPasses }) => takenOff(alike, likeness(row), areaPasses));
+  return { left: takeOff(lessened(oldest, offAlike), tallied([...alike.values()])), over: zero };
 }
 
-/** Works with so many area passes taken off, the oldest date first. */
-export function takeOff<Row extends WorkRow>(planned: readonly Work<Row>[], areaPasses: Decimal): readonly Work<Row>[] {
-  if (areaPasses.isZero()) return planned;
-  let taken = areaPasses;
-  if (taken.gte(areaOf(planned))) return [];
-  const left: Work<Row>[] = [];
-  for (const work of [...planned].sort(byDate)) {
-    if (taken.isZero()) left.push(work);
-    else if (taken.gte(work.areaPasses)) taken = taken.minus(work.areaPasses);
-    else {
-      const rest = work.areaPasses.minus(taken);
-      left.push({ row: work.row, areaPasses: area(rest), part: work.part.times(rest).div(work.areaPasses) });
-      taken = zero;
-    }
+/** Works with so many area passes taken off, the oldest date first, rows without a date last, rows of one date in the order of the table. */
+export function takeOff<Row extends WorkRow>(works: readonly Work<Row>[], areaPasses: Decimal): readonly Work<Row>[] {
+  if (areaPasses.isZero()) return works;
+  if (areaPasses.gte(areaOf(works))) return [];
+  const oldest = [...works].sort(byDate);
+  let rest = areaPasses;
+  return lessened(oldest, oldest.map((work) => {
+    const off = smaller(work.areaPasses, rest);
+    rest = rest.minus(off);
+    return off;
+  }));
+}
+
+/** The works less the area passes that are taken off each; those of which nothing is left fall out. */
+const lessened = <Row extends WorkRow>(works: readonly Work<Row>[], taken: readonly Decimal[]): readonly Work<Row>[] =>
+  works.flatMap((work, index) => {
+    const off = taken[index]!;
+    if (off.isZero()) return [work];
+    if (off.gte(work.areaPasses)) return [];
+    const rest = work.areaPasses.minus(off);
+    return [{ row: work.row, areaPasses: area(rest), part: work.part.times(rest).div(work.areaPasses) }];
+  });
+
+/** What two rows of one item or operation have in common that mean the same pass: the rate of the item, the price of the operation. */
+function likeness(row: WorkRow): string {
+  if ("rate" in row) return row.rate.toString();
+  const { cost } = row;
+  switch (cost.basis) {
+    case "machine": return `by ${cost.machine}`;
+    case "per hour": return `${cost.rate.toString()} for ${cost.hours.toString()} hours`;
+    default: return `${cost.rate.toString()} ${cost.basis}`;
   }
-  return left;
+}
+
+/** The area passes of rows that are alike. */
+function areasAlike(works: readonly Work<WorkRow>[]): Map<string, Decimal> {
+  const areas = new Map<string, Decimal>();
+  for (const { row, areaPasses } of works) {
+    const same = likeness(row);
+    areas.set(same, areas.get(same)?.plus(areaPasses) ?? areaPasses);
+  }
+  return areas;
+}
+
+/** Takes as much of an area off those that are alike as there is, and says how much. */
+function takenOff(alike: Map<string, Decimal>, same: string, of: Area): Decimal {
+  const there = alike.get(same);
+  if (there === undefined) return zero;
+  const off = smaller(of, there);
+  alike.set(same, there.minus(off));
+  return off;
 }
 
 /** The area passes of some works together. */

@@ -43,6 +43,35 @@ function withOff<Row extends WorkRow>(planned: readonly Work<Row>[], off: Fracti
   });
 }
 
+/** Whether two rows of one item or operation are the same pass: the item at the same rate, the operation at the same price. */
+const alike = (a: WorkRow, b: WorkRow): boolean => {
+  if ("rate" in a) return "rate" in b && a.rate.eq(b.rate);
+  if ("rate" in b) return false;
+  const said = ({ cost }: Operation): string => JSON.stringify([cost.basis, cost.basis === "machine" ? cost.machine : cost.rate, cost.basis === "per hour" ? cost.hours : ""]);
+  return said(a) === said(b);
+};
+
+/** Planned works that were not done as they stood, and done ones that are no planned row themselves. */
+const openOf = <Row extends WorkRow>(planned: readonly Work<Row>[]) => planned.filter(({ row }) => row.status === "plan");
+const othersOf = <Row extends WorkRow>(done: readonly Work<Row>[]) => done.filter(({ row }) => row.status === "done");
+
+/**
+ * What done works leave of planned ones. One that was done as planned is gone. Every other done work takes its acre-passes
+ * off planned ones like it, the oldest first; what no like ones could take comes off whatever is oldest then.
+ */
+function leftOf<Row extends WorkRow>(planned: readonly Work<Row>[], done: readonly Work<Row>[]): readonly Work<Row>[] {
+  let left: readonly Work<Row>[] = openOf(planned);
+  let over = zero;
+  for (const { row, extent } of othersOf(done)) {
+    const same = left.filter((work) => alike(row, work.row));
+    const taken = smaller(extent, total(same.map((work) => work.extent)));
+    const after = withOff(same, taken);
+    left = left.map((work) => after.find((other) => other.row === work.row) ?? work);
+    over = plus(over, minus(extent, taken));
+  }
+  return withOff(left, over);
+}
+
 /** Kinds of this crop whenever they are paid for. */
 export const isLate = (kind: string): boolean => kind === "drying" || kind === "haul";
 
@@ -56,11 +85,12 @@ export type Settled<Row extends WorkRow> = Record<"planned" | "done" | "left" | 
  */
 export function settled<Row extends WorkRow>(works: readonly Work<Row>[], last: IsoDate | null, isLate: (row: Row) => boolean): Settled<Row> {
   const isNext = ({ row }: Work<Row>) => last !== null && row.date !== null && row.date > last && !isLate(row);
-  const of = (status: "plan" | "done", next: boolean) => works.filter((work) => work.row.status === status && isNext(work) === next);
+  const of = (status: "plan" | "done", next: boolean) =>
+    works.filter((work) => (work.row.status === status || work.row.status === "done as planned") && isNext(work) === next);
   const extent = (some: readonly Work<Row>[]) => total(some.map((work) => work.extent));
   const [own, next] = [{ planned: of("plan", false), done: of("done", false) }, { planned: of("plan", true), done: of("done", true) }];
-  const over = ({ planned, done }: typeof own) => larger(minus(extent(done), extent(planned)), zero);
-  const left = withOff(own.planned, plus(smaller(extent(own.planned), extent(own.done)), over(next)));
+  const over = ({ planned, done }: typeof own) => larger(minus(extent(othersOf(done)), extent(openOf(planned))), zero);
+  const left = withOff(leftOf(own.planned, own.done), over(next));
   const isPast = ({ row }: Work<Row>) => last !== null && (row.date === null || row.date < last);
   const gone = left.filter(isPast);
   const due = own.planned.map((work) => {
@@ -69,6 +99,6 @@ export function settled<Row extends WorkRow>(works: readonly Work<Row>[], last: 
   });
   return {
     planned: [...own.planned, ...next.planned], done: own.done, left: left.filter((work) => !isPast(work)), due,
-    nextPlanned: next.planned, nextDone: next.done, nextLeft: withOff(next.planned, plus(smaller(extent(next.planned), extent(next.done)), over(own))),
+    nextPlanned: next.planned, nextDone: next.done, nextLeft: withOff(leftOf(next.planned, next.done), over(own)),
   };
 }

@@ -1,7 +1,7 @@
 /** Seasons for tests, written with as little as matters to the test. All quantities are text. */
 import { Decimal } from "../../src/core/decimal";
 import { wetAndDry } from "../../src/core/drying";
-import type { Application, Crop, Field, HarvestLoad, Item, Operation, OtherCost, Purchase, Sale, Season, Settings } from "../../src/core/season";
+import type { Application, Crop, Field, HarvestLoad, Item, Operation, OtherCost, Purchase, Sale, Season, Settings, Status } from "../../src/core/season";
 import { measureNamed } from "../../src/core/measure";
 import {
   area, cropQuantity, itemQuantity, itemRate, money, moneyPerArea, moneyPerUnit, points, share, yieldPerArea,
@@ -38,11 +38,11 @@ export const purchase = (of: string, quantity: string, amount: string, more: Par
   paidOn: "2031-04-01", source: from("Purchases"), ...more,
 });
 
-export const application = (of: string, where: string, rate: string, status: "plan" | "done", more: Partial<Application> = {}): Application => ({
+export const application = (of: string, where: string, rate: string, status: Status, more: Partial<Application> = {}): Application => ({
   target: { field: where }, item: of, rate: itemRate(rate), area: null, date: null, status, source: from("Applications"), ...more,
 });
 
-export const operation = (name: string, where: string, rate: string, status: "plan" | "done", more: Partial<Operation> = {}): Operation => ({
+export const operation = (name: string, where: string, rate: string, status: Status, more: Partial<Operation> = {}): Operation => ({
   target: { field: where }, operation: name, area: null, passes: new Decimal("1"), cost: { basis: "per acre", rate: moneyPerArea(rate) },
   date: null, status, kind: "custom work", source: from("Operations"), ...more,
 });

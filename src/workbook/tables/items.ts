@@ -13,7 +13,7 @@ import { plain } from "../words";
 import { needsTarget, targetOf, targetSubjects, type Places } from "./targets";
 
 export const chargings = ["as used", "by acres", "by revenue"] as const satisfies readonly Charging[];
-export const statuses = ["plan", "done"] as const satisfies readonly Status[];
+export const statuses = ["plan", "done", "done as planned"] as const satisfies readonly Status[];
 
 /** @param firstUnit the unit in which each item, by its plain name, is first bought or used */
 export function readItems(table: TableReader, names: Names, areaUnit: AreaUnit, style: NumberStyle, firstUnit: ReadonlyMap<string, string>): readonly ItemUnits[] {
