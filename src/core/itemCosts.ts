@@ -5,7 +5,7 @@ import { sharingWeights, type FieldFacts } from "./fieldFacts";
 import type { ItemFigures, Stage } from "./figures";
 import type { DaysOut } from "./operatingInterest";
 import { averageDays, averagePrice, nothingBought, type Bought } from "./purchases";
-import type { Application, Item } from "./season";
+import type { Application, Field, Item } from "./season";
 import { splitToTheCent } from "./split";
 import { Tally, tallied } from "./tally";
 import { money, type Money } from "./units";
@@ -71,12 +71,13 @@ function taken(works: readonly Work<Application>[]): Decimal {
   return tally.total();
 }
 
-/** The same times the days from each row's date to repayment. */
-function takenDays(works: readonly Work<Application>[], daysOut: DaysOut): Decimal {
+/** The same times the days that each row, paid for as it is used, waits for repayment. */
+type TakenDays = (works: readonly Work<Application>[], field: Field) => Decimal;
+const takenDaysOf = ({ kind }: Item, daysOut: DaysOut): TakenDays => (works, field) => {
   const tally = new Tally();
-  for (const { row, areaPasses } of works) tally.addProduct(row.rate, areaPasses, daysOut(row.date));
+  for (const { row, areaPasses } of works) tally.addProduct(row.rate, areaPasses, daysOut.of(kind, row.date, field));
   return tally.total();
-}
+};
 
 const sourcesOf = (works: readonly Work<Application>[]) => works.map(({ row }) => row.source);
 
@@ -95,47 +96,69 @@ export function itemCosts(book: ItemBook, facts: readonly FieldFacts[], daysOut:
 function costsAsUsed(book: ItemBook, daysOut: DaysOut): ReadonlyMap<string, StageCosts> {
   const { item: { kind, name }, bought } = book;
   const [atPlan, atBest, daysBought] = [plannedPrice(book), bestPrice(book), averageDays(bought)];
+  const takenDays = takenDaysOf(book.item, daysOut);
+  const unbought = unboughtParts(book);
   const cost = (amount: Money, moneyDays: Decimal, entries: Entries): readonly Cost[] => [{ kind, name, cash: true, amount, moneyDays, entries }];
   return new Map(book.uses.filter((use) => isCharged(book.item, use.facts)).map((use) => {
     const { facts, work } = use;
+    const { field } = facts;
     const share = costShare(book.item, facts);
     const ours = (price: Decimal) => (share === one ? price : price.times(share));
     const inPlan = () => {
       const price = ours(atPlan);
-      return cost(money(use.planned.times(price)), takenDays(work.planned, daysOut).times(price), () => sourcesOf(work.planned));
+      return cost(money(use.planned.times(price)), takenDays(work.planned, field).times(price), () => sourcesOf(work.planned));
     };
     // What is bought is paid when it was bought; the rest when it is used.
-    const atBestPrice = (quantity: Decimal, works: readonly Work<Application>[]) => {
+    const quantityDays = (of: "done" | "left"): Decimal => {
+      const part = unbought[of];
+      if (part.isZero()) return use[of].times(daysBought);
+      return use[of].times(one.minus(part)).times(daysBought).plus(takenDays(work[of], field).times(part));
+    };
+    const atBestPrice = (quantity: Decimal, days: Decimal, works: readonly Work<Application>[]) => {
       const price = ours(atBest);
-      const amount = money(quantity.times(price));
-      return cost(amount, book.average === null ? takenDays(works, daysOut).times(price) : amount.times(daysBought), () => [...sourcesOf(works), ...bought.entries]);
+      return cost(money(quantity.times(price)), days.times(price), () => [...sourcesOf(works), ...bought.entries]);
     };
     const soFar = doneAndLeft(work);
-    return [facts.field.name, {
+    return [field.name, {
       plan: work.planned.length === 0 ? none : inPlan(),
-      outlook: soFar.length === 0 ? none : atBestPrice(use.done.plus(use.left), soFar),
-      final: facts.harvested === null || work.done.length === 0 ? none : atBestPrice(use.done, work.done),
+      outlook: soFar.length === 0 ? none : atBestPrice(use.done.plus(use.left), quantityDays("done").plus(quantityDays("left")), soFar),
+      final: facts.harvested === null || work.done.length === 0 ? none : atBestPrice(use.done, quantityDays("done"), work.done),
     }] as const;
   }));
+}
+
+/**
+ * The part of what is done, and of what is left to do, that no bill covers. What is bought serves what is done first, for
+ * this crop and then for the next; all fields fall short alike.
+ */
+function unboughtParts({ bought, average, uses }: ItemBook): Record<"done" | "left", Decimal> {
+  const [done, doneSoFar, left] = [quantityOf(uses, "done"), quantityOf(uses, "done", "nextDone"), quantityOf(uses, "left", "nextLeft")];
+  const has = average === null ? zero : bought.quantity;
+  const part = (quantity: Decimal, covered: Decimal): Decimal => {
+    if (covered.gte(quantity)) return zero;
+    return covered.lte("0") ? one : one.minus(covered.div(quantity));
+  };
+  return { done: part(done, has), left: part(left, has.minus(doneSoFar)) };
 }
 
 const none: readonly Cost[] = [];
 
 function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: DaysOut): ReadonlyMap<string, StageCosts> {
   const { item: { kind, name, charged }, bought } = book;
-  const planned = book.uses.flatMap(({ work }) => work.planned);
-  const due = book.uses.flatMap(({ work }) => work.due);
+  const sourcesIn = (of: "planned" | "due") => book.uses.flatMap(({ work }) => sourcesOf(work[of]));
+  const takenDays = takenDaysOf(book.item, daysOut);
   const [quantity, quantityDue] = [quantityOf(book.uses, "planned"), quantityOf(book.uses, "due")];
-  const daysOf = (works: typeof planned, of: Decimal) => (of.isZero() ? zero : takenDays(works, daysOut).div(of));
-  const plannedDays = daysOf(planned, quantity);
-  const dueDays = quantityDue.eq(quantity) ? plannedDays : daysOf(due, quantityDue);
+  const daysOf = (of: "planned" | "due", whole: Decimal) =>
+    (whole.isZero() ? zero : tallied(book.uses.map(({ work, facts: { field } }) => takenDays(work[of], field))).div(whole));
+  const plannedDays = daysOf("planned", quantity);
+  const dueDays = quantityDue.eq(quantity) ? plannedDays : daysOf("due", quantityDue);
   const plan = money(quantity.times(plannedPrice(book)));
   const rest = money(stillToBuy(book).times(bestPrice(book)));
   const costs: Record<Stage, { amount: Money; moneyDays: Decimal; entries: Cost["entries"] }> = {
-    plan: { amount: plan, moneyDays: plan.times(plannedDays), entries: () => sourcesOf(planned) },
+    plan: { amount: plan, moneyDays: plan.times(plannedDays), entries: () => sourcesIn("planned") },
     outlook: {
       amount: money(bought.value.plus(rest)), moneyDays: bought.valueDays.plus(rest.times(dueDays)),
-      entries: () => (rest.isZero() ? bought.entries : [...bought.entries, ...sourcesOf(due)]),
+      entries: () => (rest.isZero() ? bought.entries : [...bought.entries, ...sourcesIn("due")]),
     },
     final: { amount: bought.value, moneyDays: bought.valueDays, entries: () => bought.entries },
   };

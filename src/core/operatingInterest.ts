@@ -1,7 +1,9 @@
-import { Decimal, zero } from "./decimal";
+import { Decimal, sum, zero } from "./decimal";
 import { bearsInterest, type Cost } from "./cost";
+import type { Kind } from "./kinds";
+import { paymentDates, type PaymentYear } from "./paymentDates";
 import type { IsoDate } from "./row";
-import type { Settings } from "./season";
+import type { Field, Settings } from "./season";
 import { Tally } from "./tally";
 import { money } from "./units";
 
@@ -9,24 +11,42 @@ const daysInYear = new Decimal("365");
 const monthsInYear = new Decimal("12");
 const millisecondsInDay = 86_400_000;
 
-/** Days that a payment waits for the repayment of the operating loan. */
-export type DaysOut = (paid: IsoDate | null) => Decimal;
+/** Days that money waits for the repayment of the operating loan. */
+export type DaysOut = {
+  /** From a payment on a day. */
+  readonly from: (paid: IsoDate) => Decimal;
+  /** Of money of a kind that one field bears, on the day entered or by the rule for money without one; a mean where it is paid in parts. */
+  readonly of: (kind: Kind, entered: IsoDate | null, field: Pick<Field, "plannedPlanting">) => Decimal;
+};
 
 /**
- * Calendar days from a payment to the repayment date; zero for a payment on that day or after it, for one without a
- * date, and where interest is not charged by date.
+ * Calendar days from a payment to the repayment date; zero for a payment on that day or after it, and where interest is
+ * not charged by date. Without a season year, the year of the repayment is that of the season.
  */
-export function daysOut(interest: Settings["operatingInterest"]): DaysOut {
-  if (interest?.method !== "by date") return () => zero;
+export function daysOut({ operatingInterest: interest, seasonYear }: Pick<Settings, "operatingInterest" | "seasonYear">): DaysOut {
+  if (interest?.method !== "by date") return { from: () => zero, of: () => zero };
+  const year: PaymentYear = { year: seasonYear ?? interest.repaymentDate.slice(0, 4), repaid: interest.repaymentDate };
   const repaid = Date.parse(interest.repaymentDate);
+  const from = remembered((paid) => {
+    const between = (repaid - Date.parse(paid)) / millisecondsInDay;
+    return between > 0 ? new Decimal(String(between)) : zero;
+  });
+  const mean = (days: readonly IsoDate[]): Decimal => (days.length === 0 ? zero : sum(days.map(from)).div(String(days.length)));
+  const yearly = new Map<Kind, (planting: string) => Decimal>();
+  const without = (kind: Kind, planting: IsoDate | null): Decimal => {
+    let known = yearly.get(kind);
+    if (known === undefined) yearly.set(kind, (known = remembered((day) => mean(paymentDates(kind, null, day === "" ? null : day, year)))));
+    return known(planting ?? "");
+  };
+  return { from, of: (kind, entered, { plannedPlanting }) => (entered === null ? without(kind, plannedPlanting) : from(entered)) };
+}
+
+/** The same for a day that was asked for before. */
+function remembered(worked: (day: IsoDate) => Decimal): (day: IsoDate) => Decimal {
   const known = new Map<IsoDate, Decimal>();
-  return (paid) => {
-    if (paid === null) return zero;
-    let days = known.get(paid);
-    if (days === undefined) {
-      const between = (repaid - Date.parse(paid)) / millisecondsInDay;
-      known.set(paid, (days = between > 0 ? new Decimal(String(between)) : zero));
-    }
+  return (day) => {
+    let days = known.get(day);
+    if (days === undefined) known.set(day, (days = worked(day)));
     return days;
   };
 }

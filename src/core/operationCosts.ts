@@ -1,6 +1,7 @@
 /** What field work costs each field: at a rate, or by what the machine costs. */
 import { one, zero, type Decimal } from "./decimal";
 import type { Cost, StageCosts } from "./cost";
+import type { FieldFacts } from "./fieldFacts";
 import type { Stage } from "./figures";
 import type { Kind } from "./kinds";
 import type { MachineCost } from "./machines/machineCost";
@@ -18,12 +19,16 @@ export const workAt = (work: FieldWork<Operation>, stage: Stage): readonly Work<
   stage === "plan" ? work.planned : stage === "final" ? work.done : doneAndLeft(work);
 
 /** The costs of the work of one operation in one field: one cost for each kind that its rows bring; no final before the harvest. */
-export function operationCosts(work: FieldWork<Operation>, daysOut: DaysOut, machines: MachineCosts, isHarvested: boolean): StageCosts {
-  const at = (stage: Stage) => costsByKind(workAt(work, stage), daysOut, machines[stage]);
+export function operationCosts(
+  work: FieldWork<Operation>, { field, harvested }: Pick<FieldFacts, "field" | "harvested">, daysOut: DaysOut, machines: MachineCosts,
+): StageCosts {
+  // What a machine costs in money, of whatever kind, is paid around its work.
+  const days = ({ cost, kind, date }: Operation): Decimal => daysOut.of(cost.basis === "machine" ? "custom work" : kind, date, field);
+  const at = (stage: Stage) => costsByKind(workAt(work, stage), days, machines[stage]);
   const plan = at("plan");
   // Where nothing is done yet and no machine is at work, the outlook is the plan.
   const isPlan = work.left === work.planned && work.done.length === 0 && work.planned.every(({ row }) => row.cost.basis !== "machine");
-  return { plan, outlook: isPlan ? plan : at("outlook"), final: isHarvested ? at("final") : [] };
+  return { plan, outlook: isPlan ? plan : at("outlook"), final: harvested === null ? [] : at("final") };
 }
 
 /** What the next crop is to be charged for the work that was or will be done after the last load. */
@@ -69,13 +74,13 @@ class Worked {
   readonly rows: Operation[] = [];
 }
 
-function costsByKind(works: readonly Work<Operation>[], daysOut: DaysOut, machines: ReadonlyMap<string, MachineCost>): readonly Cost[] {
+function costsByKind(works: readonly Work<Operation>[], daysOf: (row: Operation) => Decimal, machines: ReadonlyMap<string, MachineCost>): readonly Cost[] {
   // Money by kind; area by machine, since a machine costs the same on every acre.
   const byKind = new Map<Kind, Worked>();
   const byMachine = new Map<string, Worked>();
   for (const work of works) {
     const { row, areaPasses } = work;
-    const days = daysOut(row.date);
+    const days = daysOf(row);
     const into = row.cost.basis === "machine" ? entry(byMachine, row.cost.machine) : entry(byKind, row.kind);
     const { perUnit, quantity } = row.cost.basis === "machine" ? { perUnit: one, quantity: areaPasses } : atRate(work, row.cost);
     into.quantity.addProduct(perUnit, quantity);

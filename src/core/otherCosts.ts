@@ -24,12 +24,14 @@ export function otherCosts(costs: readonly OtherCost[], facts: readonly FieldFac
     if (cost.basis === "per unit of yield") continue;
     const over = fieldsOf(cost, facts);
     if (over.length === 0) continue;
-    const days = daysOut(cost.paidOn);
+    const days = over.map(({ field }) => daysOut.of(cost.kind, cost.paidOn, field));
     const shares = (stage: Stage): readonly Cost[] => {
       const amounts = cost.basis === "whole farm"
         ? splitToTheCent(money(cost.amount), sharingWeights(over, cost.by, stage))
         : landWeights(over.map(({ field }) => field)).map((land) => money(cost.amount.times(land)));
-      return amounts.map((amount) => ({ kind: cost.kind, name: cost.item, amount, moneyDays: amount.times(days), cash: cost.cash, entries: () => [cost.source] }));
+      return amounts.map((amount, index) => (
+        { kind: cost.kind, name: cost.item, amount, moneyDays: amount.times(days[index]!), cash: cost.cash, entries: () => [cost.source] }
+      ));
     };
     // Only revenue differs from stage to stage.
     const alike = cost.basis === "whole farm" && cost.by === "revenue" ? null : shares("plan");

@@ -17,13 +17,17 @@ export type Bought = {
 
 export const nothingBought: Bought = { quantity: itemQuantity(zero), value: money(zero), valueDays: zero, entries: [] };
 
-/** Adds up the purchases of each item; a return takes its quantity and its amount off again. */
-export function boughtByItem(purchases: readonly Purchase[], daysOut: DaysOut): ReadonlyMap<string, Bought> {
+/**
+ * Adds up the purchases of each item; a return takes its quantity and its amount off again.
+ *
+ * @param daysFrom days from a payment to the repayment of the operating loan
+ */
+export function boughtByItem(purchases: readonly Purchase[], daysFrom: DaysOut["from"]): ReadonlyMap<string, Bought> {
   const byItem = new Map<string, { quantity: Tally; value: Tally; valueDays: Tally; entries: EntryRef[] }>();
   for (const { item, quantity, amount, freight, rebate, paidOn, source } of purchases) {
     let soFar = byItem.get(item);
     if (soFar === undefined) byItem.set(item, (soFar = { quantity: new Tally(), value: new Tally(), valueDays: new Tally(), entries: [] }));
-    const days = daysOut(paidOn);
+    const days = daysFrom(paidOn);
     soFar.quantity.add(quantity);
     soFar.value.add(amount).add(freight).subtract(rebate);
     soFar.valueDays.addProduct(amount, days).addProduct(freight, days).subtractProduct(rebate, days);

@@ -47,13 +47,13 @@ export type SeasonFigures = {
  */
 export function seasonFigures(season: Season): SeasonFigures {
   const facts = fieldFacts(season);
-  const days = daysOut(season.settings.operatingInterest);
+  const days = daysOut(season.settings);
   const { ofItems, ofOperations: operations } = seasonWork(season, facts);
-  const books = itemBooks(season.items, facts, boughtByItem(season.purchases, days), ofItems);
+  const books = itemBooks(season.items, facts, boughtByItem(season.purchases, days.from), ofItems);
   const machines = seasonMachineCosts(season, operations);
   const costs = fixedCosts(season, facts, {
     ofItems: books.map((book) => itemCosts(book, facts, days)),
-    ofWork: ({ field, harvested }) => [...operations.get(field.name)!.values()].map((work) => operationCosts(work, days, machines, harvested !== null)),
+    ofWork: (each) => [...operations.get(each.field.name)!.values()].map((work) => operationCosts(work, each, days, machines)),
   });
   const ofNext = books.map((book) => nextCropCosts(book));
   const besides = ({ field: { name } }: FieldFacts) => {
@@ -84,7 +84,7 @@ type CostsByField = { readonly ofItems: readonly ReadonlyMap<string, StageCosts>
 
 /** The costs of every field that do not move with yield, operating interest not yet among them. */
 function fixedCosts(season: Season, facts: readonly FieldFacts[], { ofItems, ofWork }: CostsByField): ReadonlyMap<string, StageCosts> {
-  const days = daysOut(season.settings.operatingInterest);
+  const days = daysOut(season.settings);
   const isHarvested = facts.some(({ harvested }) => harvested !== null);
   const shared = otherCosts(season.otherCosts, facts, isHarvested ? ["plan", "outlook", "final"] : ["plan", "outlook"], days);
   return new Map(facts.map((each) => {

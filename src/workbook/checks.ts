@@ -1,8 +1,9 @@
 /** What is wrong between entries that are each right in themselves. */
 import { zero } from "../core/decimal";
 import { monthsOfSeason } from "../core/lender/month";
+import { fieldKinds, sixMonthsBefore } from "../core/paymentDates";
 import type { EntryRef } from "../core/row";
-import type { Application, Operation, Season } from "../core/season";
+import type { Application, Operation, OtherCost, Season } from "../core/season";
 import { boughtByItem, nothingBought } from "../core/purchases";
 import { landProblems } from "./landChecks";
 import { plantingProblems } from "./plantingChecks";
@@ -26,7 +27,7 @@ function priceProblems({ items, purchases, applications }: Season): readonly Pro
     if (!unpriced.has(application.item)) continue;
     const use = byItem.get(application.item) ?? { planned: false, touches: new Map<string, Subject>() };
     const subject = subjectOf(application);
-    use.planned ||= application.status === "plan";
+    use.planned ||= application.status !== "done";
     use.touches.set(`${subject.of} ${"name" in subject ? subject.name : ""}`, subject);
     byItem.set(application.item, use);
   }
@@ -53,18 +54,30 @@ function returnProblems({ items, purchases }: Season): readonly Problem[] {
 const subjectOf = ({ target }: Pick<Application | Operation, "target">): Subject =>
   "field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop };
 
-/** Entries on which interest by date cannot be charged, because nothing says when they are paid. */
-function dateProblems({ settings, operations, otherCosts, applications, purchases }: Season): readonly Problem[] {
-  if (settings.operatingInterest?.method !== "by date") return [];
-  const bought = new Set(purchases.map((purchase) => purchase.item));
-  const missing = (entry: { readonly source: EntryRef }, column: string, touches: readonly Subject[]): Problem =>
-    ({ code: "date-missing", at: placeOf(entry.source, column), found: "", touches });
-  return [
-    ...applications.filter(({ date, item }) => date === null && !bought.has(item)).map((row) => missing(row, "Date", [subjectOf(row)])),
-    ...operations.filter(({ date }) => date === null).map((row) => missing(row, "Date", [subjectOf(row)])),
-    ...otherCosts.filter(({ paidOn, cash, kind, basis }) => paidOn === null && cash && basis !== "per unit of yield" && operatingAndCash.has(kind))
-      .map((row) => missing(row, "Month", ["all" in row.over ? { of: "farm" } : subjectOf({ target: row.over })])),
-  ];
+/**
+ * Fields without a planned planting that bear money of field work without a date: by the rule it is paid six months before
+ * the loan is repaid, which bears interest by date.
+ */
+function dateProblems({ settings: { operatingInterest }, fields, items, operations, otherCosts, applications }: Season): readonly Problem[] {
+  if (operatingInterest?.method !== "by date") return [];
+  const unplanned = fields.filter(({ plannedPlanting }) => plannedPlanting === null);
+  if (unplanned.length === 0) return [];
+  const [everywhere, inFields, inCrops] = [{ said: false }, new Set<string>(), new Set<string>()];
+  const note = (over: OtherCost["over"]) => {
+    if ("all" in over) everywhere.said = true;
+    else if ("field" in over) inFields.add(over.field);
+    else inCrops.add(over.crop);
+  };
+  const ofField = new Set(items.filter(({ kind }) => fieldKinds.has(kind)).map(({ name }) => name));
+  for (const { date, item, target } of applications) if (date === null && ofField.has(item)) note(target);
+  for (const { date, cost, kind, target } of operations) if (date === null && (cost.basis === "machine" || fieldKinds.has(kind))) note(target);
+  for (const { paidOn, cash, kind, basis, over } of otherCosts) {
+    if (paidOn === null && cash && basis !== "per unit of yield" && fieldKinds.has(kind)) note(over);
+  }
+  const day = sixMonthsBefore(operatingInterest.repaymentDate);
+  return unplanned.filter(({ name, crop }) => everywhere.said || inFields.has(name) || inCrops.has(crop)).map(({ name, source }) => (
+    { code: "date-missing", at: placeOf(source, "Planned planting date"), found: name, like: day, touches: [{ of: "field", name }] }
+  ));
 }
 
 /** Dates that a slip has put into another decade, where interest by date or a month of the cash flow would go astray. */
@@ -95,7 +108,3 @@ function farDates({ settings: { seasonYear }, purchases, applications, operation
   return problems;
 }
 
-/** Kinds of other costs that an operating loan carries. */
-const operatingAndCash = new Set<string>([
-  "seed", "fertilizer", "crop protection", "fuel", "repairs", "custom work", "hired labour", "drying", "haul", "crop insurance", "supplies", "irrigation", "other operating",
-]);

@@ -97,7 +97,10 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   "no-price": (problem) => ({ what: `${quoted(problem.found)} is used, has no plan price and was never bought, so it costs nothing yet.`, remedy: "Enter Plan price per pack in the table Items, or its purchases." }),
   "no-plan-price": (problem) => ({ what: `${quoted(problem.found)} is planned without a plan price; the plan takes the price that was paid.`, remedy: "Enter Plan price per pack in the table Items." }),
   "nothing-bought": (problem) => ({ what: `More ${quoted(problem.found)} is sent back than was bought, or none is bought, so the ${problem.like ?? "money"} of its purchases is charged nowhere.`, remedy: "Correct the quantities; a credit needs a purchase of the same item that it belongs to." }),
-  "date-missing": (problem) => ({ what: `${cell(problem)} has no date, so no operating interest is charged on it.`, remedy: "Enter the date, or charge interest by months." }),
+  "date-missing": (problem) => ({
+    what: `${cell(problem)}: ${problem.found} has none, so what it costs without a date is counted as paid six months before repayment, on ${problem.like ?? ""}.`,
+    remedy: "Enter the planned planting date of the field, or the dates of its costs.",
+  }),
   "year-missing": (problem) => ({ what: `${cell(problem)}: the month ${quoted(problem.found)} has no year.`, remedy: "Enter Season year in the table Season, or a whole date here." }),
   "season-year-missing": ({ found }) => ({ what: found === "" ? "Nothing tells the year of the season, so there is no cash flow yet." : `The dates entered are of several years (${found}) and the setting Season year is blank, so there is no cash flow yet.`, remedy: "Enter Season year in the table Season." }),
   "date-far": (problem) => ({ what: `${cell(problem)}: ${problem.found} is years away from the season ${problem.like ?? ""}.`, remedy: "Correct the date, or the Season year in the table Season." }),

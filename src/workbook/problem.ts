@@ -45,7 +45,7 @@ export type ProblemCode = (typeof problemCodes)[number];
 export type Grade = "fix" | "check";
 
 /** The codes of grade `check`; all others are entries to fix. */
-export const checkCodes: readonly ProblemCode[] = ["line-twice", "value-differs", "harvest-open", "load-after-done"];
+export const checkCodes: readonly ProblemCode[] = ["line-twice", "value-differs", "harvest-open", "load-after-done", "date-missing"];
 
 const ofGradeCheck: ReadonlySet<ProblemCode> = new Set(checkCodes);
 export const gradeOf = ({ code }: Pick<Problem, "code">): Grade => (ofGradeCheck.has(code) ? "check" : "fix");

@@ -1,7 +1,7 @@
 /** What field work, land, other costs and interest charge to each field, worked out again from the definition of the product. */
 import type { Stage } from "../../src/core/figures";
 import type { Field, Operation, OtherCost, Season } from "../../src/core/season";
-import { daysOut, noLoan, type Cost } from "./exactCost";
+import { daysOutOf, noLoan, type Cost } from "./exactCost";
 import { areaOf, cropOf, landOf, lastLoad, pointsToDry, weightsOver } from "./exactFields";
 import { itemCosts, type ItemAccount } from "./exactItems";
 import { shareOut } from "./exactSplit";
@@ -38,7 +38,9 @@ function workCosts(season: Season, stage: Stage): readonly Cost[] {
     return { plan: planned, outlook: [...done, ...left], final: done }[stage];
   }).map((work) => {
     const amount = moneyOf(work);
-    return { field: work.field, kind: work.row.kind, amount, perUnit: zero, loan: { amount, amountDays: times(amount, daysOut(season, work.row.date)) } };
+    const field = season.fields.find(({ name }) => name === work.field)!;
+    const amountDays = times(amount, daysOutOf(season, work.row.kind, work.row.date, field));
+    return { field: work.field, kind: work.row.kind, amount, perUnit: zero, loan: { amount, amountDays } };
   });
 }
 
@@ -58,7 +60,7 @@ function otherCosts(season: Season, cost: OtherCost, stage: Stage): readonly Cos
     : shareOut(amount, weightsOver(season, fields, cost.by, stage));
   return fields.map((field, index) => {
     const borne = amounts[index]!;
-    const loan = cost.cash ? { amount: borne, amountDays: times(borne, daysOut(season, cost.paidOn)) } : noLoan;
+    const loan = cost.cash ? { amount: borne, amountDays: times(borne, daysOutOf(season, kind, cost.paidOn, field)) } : noLoan;
     return { field: field.name, kind, amount: borne, perUnit: zero, loan };
   });
 }

@@ -1,11 +1,11 @@
 /** Prices of items and what the fields are charged for them, worked out again from the definition of the product. */
 import type { Stage } from "../../src/core/figures";
 import type { Application, Field, Item, Season } from "../../src/core/season";
-import { daysOut, type Cost } from "./exactCost";
+import { daysOut, daysOutOf, type Cost } from "./exactCost";
 import { lastLoad, weightsOver } from "./exactFields";
 import { shareOut } from "./exactSplit";
 import { isLate, settled, worksOf, type Settled, type Work } from "./exactWork";
-import { compare, divided, isZero, larger, minus, one, plus, read, times, total, zero, type Fraction } from "./fraction";
+import { compare, divided, isZero, larger, minus, one, plus, read, smaller, times, total, zero, type Fraction } from "./fraction";
 
 type Use = Work<Application>;
 
@@ -40,6 +40,14 @@ const stillToBuy = (account: ItemAccount, ...of: readonly (keyof Settled<Applica
 /** A landlord bears the rest, on crop-shared land. */
 const operatorPart = (item: Item, field: Field): Fraction => (field.tenure === "crop share" ? read(item.operatorCostShare) : one);
 
+/** How much of what is done and of what is left the bills cover: what is done first, this crop before the next, and of neither more than all of it. */
+function coveredOf(account: ItemAccount): Record<"done" | "left", Fraction> {
+  const [done, doneForNext, left] = [quantityOf(allOf(account, "done")), quantityOf(allOf(account, "nextDone")), quantityOf(allOf(account, "left", "nextLeft"))];
+  const of = (has: Fraction, needs: Fraction): Fraction => (isZero(needs) ? zero : divided(smaller(larger(has, zero), needs), needs));
+  const has = account.bought.quantity;
+  return { done: of(has, done), left: of(minus(minus(has, done), doneForNext), left) };
+}
+
 /** What the fields are charged for an item at a stage. */
 export function itemCosts(season: Season, account: ItemAccount, stage: Stage): readonly Cost[] {
   const { item, bought, paid, planned } = account;
@@ -54,18 +62,24 @@ export function itemCosts(season: Season, account: ItemAccount, stage: Stage): r
     return [...account.uses].flatMap(([field, { planned: inPlan, done, left }]) => {
       const uses = { plan: inPlan, outlook: [...done, ...left], final: done }[stage];
       const price = stage === "plan" ? planPrice : bestPrice;
-      return uses.map((use) => cost(field, times(read(use.row.rate), use.extent, price),
-        stage !== "plan" && paid !== null ? bought.days : daysOut(season, use.row.date)));
+      return uses.map((use) => {
+        const ownDay = daysOutOf(season, item.kind, use.row.date, field);
+        const covered = stage === "plan" || paid === null ? zero : done.includes(use) ? coveredOf(account).done : coveredOf(account).left;
+        return cost(field, times(read(use.row.rate), use.extent, price), plus(times(covered, bought.days), times(minus(one, covered), ownDay)));
+      });
     });
   }
   const inPlan = allOf(account, "planned");
   const plannedQuantity = quantityOf(inPlan);
-  const daysOf = (uses: readonly Use[]) => isZero(quantityOf(uses)) ? zero
-    : divided(total(uses.map((use) => times(read(use.row.rate), use.extent, daysOut(season, use.row.date)))), quantityOf(uses));
+  const daysOf = (of: "planned" | "due") => {
+    const quantity = quantityOf(allOf(account, of));
+    return isZero(quantity) ? zero : divided(total([...account.uses].flatMap(([field, { [of]: here }]) =>
+      here.map((use) => times(read(use.row.rate), use.extent, daysOutOf(season, item.kind, use.row.date, field))))), quantity);
+  };
   const invoices = { amount: bought.value, days: bought.days };
   const parts = {
-    plan: [{ amount: times(plannedQuantity, planPrice), days: daysOf(inPlan) }],
-    outlook: [invoices, { amount: times(stillToBuy(account, "due"), bestPrice), days: daysOf(allOf(account, "due")) }],
+    plan: [{ amount: times(plannedQuantity, planPrice), days: daysOf("planned") }],
+    outlook: [invoices, { amount: times(stillToBuy(account, "due"), bestPrice), days: daysOf("due") }],
     final: [invoices],
   }[stage];
   const whole = total(parts.map(({ amount }) => amount));
