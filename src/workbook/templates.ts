@@ -103,7 +103,7 @@ const purchasesTable = table("Purchases",
   may("Note", "", "Anything to remember.", { width: 36 }));
 
 const fieldOrCrop = (): Entry => must("Field or Crop", "Corn", "A field, or a crop for all its fields.", { width: 20 });
-const status = (): Entry => must("Status", "plan", "plan, or done. The row of the plan stays; what is done is taken off it.", { choices: statuses });
+const status = (): Entry => must("Status", "plan", "plan, done, or done as planned. A row of the plan stays and what is done is taken off it; where it was done as it stands, mark it done as planned.", { choices: statuses });
 
 const applicationsTable = table("Applications",
   fieldOrCrop(),
