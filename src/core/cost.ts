@@ -21,6 +21,8 @@ export type Cost = {
   readonly moneyDays: Decimal;
   /** Whether money is paid, so that an operating loan may carry it. */
   readonly cash: boolean;
+  /** Whether it was done or bought although the plan of the field has nothing of it. */
+  readonly unplanned?: boolean;
   readonly entries: Entries;
 };
 
@@ -36,11 +38,12 @@ export const bearsInterest = (cost: Cost): boolean =>
 
 /** Costs of one kind and name as one charge each; costs of nothing are left out. */
 export function charges(costs: readonly Cost[], moving: readonly MovingCost[]): readonly Charge[] {
-  const groups = new Map<string, { kind: Kind; name: string; amount: Decimal; perUnit: Decimal; entries: Entries[] }>();
-  const into = ({ kind, name, entries }: { kind: Kind; name: string; entries: Entries }) => {
+  const groups = new Map<string, { kind: Kind; name: string; amount: Decimal; perUnit: Decimal; unplanned: boolean; entries: Entries[] }>();
+  const into = ({ kind, name, entries, unplanned = false }: { kind: Kind; name: string; entries: Entries; unplanned?: boolean }) => {
     const key = `${kind}\n${name.toLowerCase()}`;
     let group = groups.get(key);
-    if (group === undefined) groups.set(key, (group = { kind, name, amount: zero, perUnit: zero, entries: [] }));
+    if (group === undefined) groups.set(key, (group = { kind, name, amount: zero, perUnit: zero, unplanned, entries: [] }));
+    group.unplanned &&= unplanned;
     group.entries.push(entries);
     return group;
   };
@@ -54,8 +57,8 @@ export function charges(costs: readonly Cost[], moving: readonly MovingCost[]): 
     const group = into(cost);
     group.perUnit = group.perUnit === zero ? cost.perUnit : group.perUnit.plus(cost.perUnit);
   }
-  return [...groups.values()].map(({ kind, name, amount, perUnit, entries }) => ({
-    kind, name, amount: money(amount), perUnit: moneyPerUnit(perUnit),
+  return [...groups.values()].map(({ kind, name, amount, perUnit, unplanned, entries }) => ({
+    kind, name, amount: money(amount), perUnit: moneyPerUnit(perUnit), unplanned,
     get entries() { return entries.flatMap((of) => of()); },
   }));
 }

@@ -24,6 +24,8 @@ export type Charge = {
   readonly name: string;
   readonly amount: Money;
   readonly perUnit: MoneyPerUnit;
+  /** Whether it was done or bought although the plan of the field has nothing of it. */
+  readonly unplanned: boolean;
   readonly entries: readonly EntryRef[];
 };
 

@@ -98,11 +98,12 @@ function costsAsUsed(book: ItemBook, daysOut: DaysOut): ReadonlyMap<string, Stag
   const [atPlan, atBest, daysBought] = [plannedPrice(book), bestPrice(book), averageDays(bought)];
   const takenDays = takenDaysOf(book.item, daysOut);
   const unbought = unboughtParts(book);
-  const cost = (amount: Money, moneyDays: Decimal, entries: Entries): readonly Cost[] => [{ kind, name, cash: true, amount, moneyDays, entries }];
   return new Map(book.uses.filter((use) => isCharged(book.item, use.facts)).map((use) => {
     const { facts, work } = use;
     const { field } = facts;
     const share = costShare(book.item, facts);
+    const unplanned = work.planned.length === 0;
+    const cost = (amount: Money, moneyDays: Decimal, entries: Entries): readonly Cost[] => [{ kind, name, cash: true, amount, moneyDays, unplanned, entries }];
     const ours = (price: Decimal) => (share === one ? price : price.times(share));
     const inPlan = () => {
       const price = ours(atPlan);
@@ -145,6 +146,7 @@ const none: readonly Cost[] = [];
 
 function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: DaysOut): ReadonlyMap<string, StageCosts> {
   const { item: { kind, name, charged }, bought } = book;
+  const unplanned = book.uses.every(({ work }) => work.planned.length === 0);
   const sourcesIn = (of: "planned" | "due") => book.uses.flatMap(({ work }) => sourcesOf(work[of]));
   const takenDays = takenDaysOf(book.item, daysOut);
   const [quantity, quantityDue] = [quantityOf(book.uses, "planned"), quantityOf(book.uses, "due")];
@@ -173,7 +175,7 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
     return splitToTheCent(amount, sharingWeights(facts, by, stage)).map((part, index) => {
       if (!isCharged(book.item, facts[index]!)) return none;
       const ours = money(part.times(costShare(book.item, facts[index]!)));
-      return [{ kind, name, cash: true, amount: ours, moneyDays: ours.times(days), entries }];
+      return [{ kind, name, cash: true, amount: ours, moneyDays: ours.times(days), unplanned, entries }];
     });
   };
   const [inPlan, inOutlook, inFinal] = [shared("plan"), shared("outlook"), shared("final")];

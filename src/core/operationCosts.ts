@@ -24,7 +24,7 @@ export function operationCosts(
 ): StageCosts {
   // What a machine costs in money, of whatever kind, is paid around its work.
   const days = ({ cost, kind, date }: Operation): Decimal => daysOut.of(cost.basis === "machine" ? "custom work" : kind, date, field);
-  const at = (stage: Stage) => costsByKind(workAt(work, stage), days, machines[stage]);
+  const at = (stage: Stage) => costsByKind(workAt(work, stage), days, machines[stage], work.planned.length === 0);
   const plan = at("plan");
   // Where nothing is done yet and no machine is at work, the outlook is the plan.
   const isPlan = work.left === work.planned && work.done.length === 0 && work.planned.every(({ row }) => row.cost.basis !== "machine");
@@ -33,7 +33,7 @@ export function operationCosts(
 
 /** What the next crop is to be charged for the work that was or will be done after the last load. */
 export const nextCropWork = ({ next }: FieldWork<Operation>, machines: MachineCosts): readonly Cost[] =>
-  costsByKind([...next.done, ...next.left], () => zero, machines.outlook);
+  costsByKind([...next.done, ...next.left], () => zero, machines.outlook, false);
 
 /** What one row brings of one kind: so much for each of a quantity, such as dollars an acre on so many acres. */
 type Part = { readonly kind: Kind; readonly cash: boolean; readonly perUnit: Decimal; readonly quantity: Decimal };
@@ -74,7 +74,9 @@ class Worked {
   readonly rows: Operation[] = [];
 }
 
-function costsByKind(works: readonly Work<Operation>[], daysOf: (row: Operation) => Decimal, machines: ReadonlyMap<string, MachineCost>): readonly Cost[] {
+function costsByKind(
+  works: readonly Work<Operation>[], daysOf: (row: Operation) => Decimal, machines: ReadonlyMap<string, MachineCost>, unplanned: boolean,
+): readonly Cost[] {
   // Money by kind; area by machine, since a machine costs the same on every acre.
   const byKind = new Map<Kind, Worked>();
   const byMachine = new Map<string, Worked>();
@@ -98,7 +100,7 @@ function costsByKind(works: readonly Work<Operation>[], daysOf: (row: Operation)
     }
   }
   return [...byKind].map(([kind, { quantity, quantityDays, rows }]) => ({
-    kind, name: rows[0]!.operation, cash: atRates.has(kind) || !notPaid.has(kind),
+    kind, name: rows[0]!.operation, cash: atRates.has(kind) || !notPaid.has(kind), unplanned,
     amount: money(quantity.total()), moneyDays: quantityDays.total(), entries: () => rows.map(({ source }) => source),
   }));
 }

@@ -29,6 +29,12 @@ describe("the report as plain data", () => {
     expect(outside).toMatchObject({ relativeYield: null, yieldOutlook: null });
   });
 
+  it("has what was done without a plan, and where", () => {
+    const operations = [operation("Planting", "Home", "20", "done"), operation("Spraying", "Home", "9", "done as planned")];
+    const { crops } = reportJson(reportOf(seasonOf({ fields: [sown], operations })));
+    expect(crops[0]!.notPlanned).toEqual([{ kind: "custom work", name: "Planting", amount: "2000", fields: ["Home"] }]);
+  });
+
   it("has what each machine costs an acre", () => {
     const planting = operation("Planting", "Home", "0", "plan", { cost: { basis: "machine", machine: "Planter" } });
     const { machines, complete } = reportJson(reportOf(seasonOf({ fields: [sown], machines: [planter], operations: [planting] })));

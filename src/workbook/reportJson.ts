@@ -2,6 +2,7 @@
 import type { Decimal } from "../core/decimal";
 import type { Budget, CropFigures, FieldFigures, ItemFigures, PerLayer } from "../core/figures";
 import { kinds, layers } from "../core/kinds";
+import { notPlanned } from "../core/notPlanned";
 import type { MachineCost, MachineCostName } from "../core/machines/machineCost";
 import type { BreakEven } from "../core/partialBudget/breakEven";
 import type { Quadrant } from "../core/partialBudget/change";
@@ -35,9 +36,10 @@ function budgetJson(budget: Budget) {
   };
 }
 
-const cropJson = ({ crop, area, yieldUnit, plan, outlook, final, sales }: CropFigures) => ({
+const cropJson = ({ crop, area, yieldUnit, plan, outlook, final, sales, fields }: CropFigures) => ({
   crop, acres: digits(area), yieldUnit,
   plan: budgetJson(plan), outlook: budgetJson(outlook), final: final === null ? null : budgetJson(final),
+  notPlanned: notPlanned({ fields }, "cashNeed").map((each) => ({ ...each, amount: digits(each.amount) })),
   sales: { sold: digits(sales.sold), averagePrice: digits(sales.averagePrice), unsold: digits(sales.unsold), priceNeeded: perLayer(sales.priceNeeded) },
 });
 

@@ -6,7 +6,12 @@ import { money, type Money } from "../units";
 
 export type Reason = {
   /** `yield`: another yield at the same price; otherwise the cost that changed. */
-  readonly of: "yield" | "cost that moves with yield" | { readonly kind: Kind; readonly name: string };
+  readonly of: "yield" | "cost that moves with yield" | {
+    readonly kind: Kind;
+    readonly name: string;
+    /** Whether it is what fields have of it whose plan has nothing of it. */
+    readonly unplanned: boolean;
+  };
   /** What it does to the net return of the crop, in all; negative where it lowers it. */
   readonly effect: Money;
 };
@@ -16,17 +21,18 @@ export type Reason = {
  *
  *     yield   (p − v of the plan)·s·area × (outlook yield − plan yield)
  *     moving  −(v of the outlook − v of the plan)·s·area × outlook yield
- *     cost    −(outlook amount − plan amount), for each kind and name
+ *     cost    −(outlook amount − plan amount), for each kind and name, apart in fields whose plan has nothing of it
  *
  * and the three add up to the difference of (p − v)·s·Y·area + o·area − F·area.
  */
 export function reasons({ fields }: CropFigures, layer: Layer): readonly Reason[] {
-  const costs = new Map<string, { kind: Kind; name: string; effect: Decimal }>();
+  const costs = new Map<string, { kind: Kind; name: string; unplanned: boolean; effect: Decimal }>();
   const add = (charge: Charge, sign: "1" | "-1") => {
     if (!countsIn(charge.kind, layer)) return;
-    const key = `${charge.kind}\n${charge.name.toLowerCase()}`;
+    const { kind, name, unplanned } = charge;
+    const key = `${kind}\n${name.toLowerCase()}\n${unplanned}`;
     const soFar = costs.get(key);
-    costs.set(key, { kind: charge.kind, name: charge.name, effect: (soFar?.effect ?? zero).plus(charge.amount.times(sign)) });
+    costs.set(key, { kind, name, unplanned, effect: (soFar?.effect ?? zero).plus(charge.amount.times(sign)) });
   };
   for (const { plan, outlook } of fields) {
     plan.charges.forEach((charge) => { add(charge, "1"); });
@@ -35,7 +41,7 @@ export function reasons({ fields }: CropFigures, layer: Layer): readonly Reason[
   const all: readonly Reason[] = [
     { of: "yield", effect: money(sum(fields.map((field) => yieldEffect(field, layer)))) },
     { of: "cost that moves with yield", effect: money(sum(fields.map((field) => movingEffect(field, layer)))) },
-    ...[...costs.values()].map(({ kind, name, effect }) => ({ of: { kind, name }, effect: money(effect) })),
+    ...[...costs.values()].map(({ effect, ...of }) => ({ of, effect: money(effect) })),
   ];
   return all.filter(({ effect }) => !effect.isZero()).sort((a, b) => b.effect.abs().comparedTo(a.effect.abs()));
 }

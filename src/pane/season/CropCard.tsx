@@ -32,6 +32,7 @@ export function CropCard({ crop, layer, report, teller }: CropCardProps) {
         <span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.unit}</span>
       </p>
       <p className="pn-main-layer"><strong>{view.layer}</strong> ({view.againstPlan})</p>
+      {view.notPlanned !== "" && <p className="pn-note">{view.notPlanned}</p>}
       <p className="pn-note">{view.restsOn}</p>
       {[...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].map((words) => <p key={words} className="pn-note">{words}</p>)}
       <p>{view.verdict}</p>

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { paneSeason, reportOf } from "../../../tests/support/paneSeason";
+import { operation } from "../../../tests/support/season";
+import type { Operation } from "../../core/season";
 import { moneyPerUnit } from "../../core/units";
 import { formatOf } from "../format";
 import { breakEvenView, cropView } from "./cropView";
@@ -17,6 +19,18 @@ describe("the card of a crop", () => {
       figure: "425.69", unit: "USD per acre", layer: "cash cost, outlook", againstPlan: "plan 408.75, +16.94",
       restsOn: "at yield outlook 191.0 bu per acre and expected price 4.35 USD per bu", area: "198.5 ac", stages: ["plan", "outlook"],
     });
+  });
+
+  it("says what is in the cost although the plan has nothing of it, three by name", () => {
+    // 3,105 of diesel over 262.5 acres, of which no row plans anything.
+    expect(cropView(corn, "cash", format).notPlanned).toBe("Not in the plan, USD per acre: Diesel 11.83.");
+    const passes = ["Mowing", "Rolling", "Scouting"].map((name, index) => operation(name, "Mill Road", `${index + 1}`, "done"));
+    const of = (operations: readonly Operation[]) => cropView(reportOf({ ...paneSeason, purchases: [], operations }).figures.crops[0]!, "cash", format).notPlanned;
+    // On 120 of 198.5 acres: 3, 2 and 1 an acre there.
+    expect(of(passes)).toBe("Not in the plan, USD per acre: Scouting 1.81, Rolling 1.21, Mowing 0.60.");
+    expect(of([...passes, operation("Hauling water", "Long Eighty", "0.50", "done")]))
+      .toBe("Not in the plan, USD per acre: Scouting 1.81, Rolling 1.21, Mowing 0.60 and 1 more, 3.82 in all.");
+    expect(of([])).toBe("");
   });
 
   it("shows the final once every field is harvested, and rests on the harvested yield", () => {

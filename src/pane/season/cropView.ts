@@ -1,7 +1,8 @@
 /** What the card of a crop says, as plain text. */
 import type { Budget, CropFigures, PerLayer, Stage } from "../../core/figures";
-import type { Decimal } from "../../core/decimal";
+import { sum, type Decimal } from "../../core/decimal";
 import { layerCosts, layerNames, layers, type Layer } from "../../core/kinds";
+import { notPlanned } from "../../core/notPlanned";
 import { shownPriceNeeded, shownMoney } from "../../workbook/shown";
 import type { Format } from "../format";
 
@@ -17,6 +18,8 @@ export type CropView = {
   readonly layer: string;
   /** How far it is from the plan: "plan 812.10, +3.22". */
   readonly againstPlan: string;
+  /** What was done or bought without a plan, as a sentence; empty where nothing was. */
+  readonly notPlanned: string;
   /** The yield and the price that the figures rest on. */
   readonly restsOn: string;
   /** Whether the expected price pays. */
@@ -48,6 +51,7 @@ export function cropView(crop: CropFigures, layer: Layer, format: Format): CropV
     unit: format.perArea,
     layer: `${layerCosts[layer]}, ${newest}`,
     againstPlan: `plan ${money(crop.plan.costPerArea.layers[layer])}, ${format.change(crop.plan.costPerArea.layers[layer], cost)}`,
+    notPlanned: notPlannedWords(crop, layer, format),
     restsOn: `at ${yieldNames[harvestedOr(newest, crop)]} ${format.yield(now.yields.used)} ${unit} per ${areaName} and expected price ${amount(now.price)} per ${unit}`,
     verdict: verdict(now, layer, unit, format),
     stages,
@@ -62,6 +66,18 @@ export function cropView(crop: CropFigures, layer: Layer, format: Format): CropV
     ],
     byLayer: layers.map((each) => row(layerNames[each], (budget) => money(budget.costPerArea.layers[each]))),
   };
+}
+
+/** So many of what was not planned are named; the rest are counted. */
+const named = 3;
+
+function notPlannedWords(crop: CropFigures, layer: Layer, { money, perArea }: Format): string {
+  const all = notPlanned(crop, layer);
+  if (all.length === 0) return "";
+  const whole = sum(all.map(({ amount }) => amount)).div(crop.area);
+  const first = all.slice(0, named).map(({ name, amount }) => `${name} ${money(amount.div(crop.area))}`).join(", ");
+  const more = all.length > named ? ` and ${all.length - named} more, ${money(whole)} in all` : "";
+  return `Not in the plan, ${perArea}: ${first}${more}.`;
 }
 
 /** The outlook rests on the harvested yield where every field is harvested. */

@@ -2,6 +2,7 @@
 import { zero } from "../../core/decimal";
 import type { Budget, CropFigures } from "../../core/figures";
 import { cashKinds, cashNeedKinds, fullKinds, operatingKinds, type Kind, type Layer } from "../../core/kinds";
+import { notPlanned } from "../../core/notPlanned";
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import { harvestNotes, tableNotes } from "../harvestNotes";
 import type { SeasonReport } from "../seasonReport";
@@ -58,6 +59,7 @@ function cropRows(report: SeasonReport, crop: CropFigures): readonly Row[] {
     layerRow(crop, "full"),
     ...kindRows(crop, cashNeedKinds),
     layerRow(crop, "cashNeed"),
+    ...notPlannedRows(crop),
     ...fieldRows(report, crop),
   ];
 }
@@ -86,6 +88,17 @@ function layerRow(crop: CropFigures, layer: Layer): Row {
   return [
     text(layerTitle(layer), subtotal), ...stageColumns(crop).map(({ budget }) => moneyCell(of(budget), subtotal)),
     moneyCell(changeOf(of(crop.plan), of(crop.outlook)), subtotal),
+  ];
+}
+
+/** What is in the change although the plan has nothing of it. */
+function notPlannedRows(crop: CropFigures): readonly Row[] {
+  const all = notPlanned(crop, "cashNeed");
+  if (all.length === 0) return [];
+  const blank = stageColumns(crop).map(() => text(""));
+  return [
+    note("In the change, done or bought without a plan:"),
+    ...all.map(({ kind, name, amount }): Row => [text(`   ${name.toLowerCase() === kind ? name : `${name} (${kind})`}`), ...blank, moneyCell(amount.div(crop.area))]),
   ];
 }
 

@@ -1,5 +1,6 @@
 /** The sheets of a small farm, every figure of which was worked out by hand. */
 import { describe, expect, it } from "vitest";
+import { operation } from "../../../tests/support/season";
 import { reportOf } from "../../../tests/support/reportOf";
 import { sheetLines } from "../../../tests/support/sheetLines";
 import { smallFarm } from "../../../tests/support/smallFarm";
@@ -22,6 +23,16 @@ describe("the sheet of costs", () => {
       "Full cost leaves out term interest: it charges interest on all capital instead.", "   unpaid labour | 5 | 5 | 0", "Full cost | 254 | 257 | 3",
       "   family living | 300 | 300 | 0", "Cash need | 559 | 562 | 3",
       "Field, outlook | Area (ac) | Yield (bu) | Operating | Cash | Full | Cash need | Net, full", "Home | 100 | 200 | 43 | 262 | 257 | 562 | 553",
+    ]);
+  });
+
+  it("lists what is in the change although nobody planned it", () => {
+    const operations = [operation("Planting", "Home", "23", "done"), operation("Mowing", "Home", "1.50", "done", { kind: "hired labour" })];
+    const of = sheetLines(costPerAcreSheet(reportOf({ ...smallFarm, operations })));
+    // Planting was planned before its row was typed over: the change of 23 is what was not planned.
+    expect(of).toContain("   custom work | – | 23 | 23");
+    expect(between(of, "In the change, done or bought without a plan:", "   Mowing (hired labour) |  |  | 1.5")).toEqual([
+      "In the change, done or bought without a plan:", "   Planting (custom work) |  |  | 23", "   Mowing (hired labour) |  |  | 1.5",
     ]);
   });
 

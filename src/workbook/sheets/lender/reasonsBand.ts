@@ -44,10 +44,12 @@ export function reasonLines({ plan, outlook, ...crop }: CropFigures, layer: Laye
 
 /** Characters that fit beside the amount. */
 const longest = 29;
+const notPlanned = ", not planned";
 
 function reasonWords({ of, effect }: Reason, yieldUnit: string): string {
   if (of === "yield") return `yield ${effect.isNegative() ? "below" : "above"} the goal`;
   if (typeof of === "string") return `cost per ${yieldUnit}`;
+  if (of.unplanned) return `${of.name.slice(0, longest - notPlanned.length)}${notPlanned}`;
   const withKind = `${of.name} (${of.kind})`;
   return of.name.toLowerCase() === of.kind || withKind.length > longest ? of.name.slice(0, longest) : withKind;
 }
