@@ -37,7 +37,8 @@ const asTyped = (season: Season): Season => {
 function countedOnce(season: Season): Season {
   const isBought = season.items.some(({ kind, name }) => kind === "fuel" && season.purchases.some(({ item }) => item === name));
   return {
-    ...season, items: season.items.map(({ unchargedIn: _uncharged, ...item }) => item),
+    // Without its year a season is asked for it, which is judged elsewhere.
+    ...season, settings: { ...season.settings, seasonYear: "2031" }, items: season.items.map(({ unchargedIn: _uncharged, ...item }) => item),
     otherCosts: season.otherCosts.map((cost) => (isBought && cost.kind === "fuel" ? { ...cost, kind: "supplies" } : cost)),
   };
 }
