@@ -7,6 +7,7 @@ import { seasonReport } from "../workbook/report";
 import { failureWords, outcome } from "./failure";
 import { FaultBoundary } from "./FaultBoundary";
 import { formatOf } from "./format";
+import { HostLine } from "./HostLine";
 import { NoticeBar } from "./NoticeBar";
 import { failureNotice, PaneContext, type Notice, type PaneTools } from "./paneContext";
 import type { PageId } from "./page";
@@ -45,7 +46,7 @@ function LivePane({ host, openDemo, language }: PaneProps) {
   useEffect(() => watch.start(), [watch]);
   useEffect(() => {
     // A change may have been missed while the pane was out of sight.
-    const onReturn = () => { if (document.visibilityState === "visible") watch.hint(); };
+    const onReturn = () => { if (document.visibilityState === "visible") watch.returned(); };
     window.addEventListener("focus", onReturn);
     document.addEventListener("visibilitychange", onReturn);
     return () => {
@@ -87,6 +88,7 @@ function LivePane({ host, openDemo, language }: PaneProps) {
   return (
     <PaneContext value={tools}>
       <NoticeBar notice={notice} dismiss={() => setNotice(null)} />
+      <HostLine host={host} refresh={() => void watch.refresh()} fault={(error) => setFault({ error })} />
       <ReadingFailed state={state} again={() => void watch.refresh()} />
       {state.reading === null
         ? <Waiting isOver={state.failure !== null} />

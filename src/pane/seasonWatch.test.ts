@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { reportOf } from "../../tests/support/paneSeason";
 import { HostError, type WorkbookHost } from "../host/workbookHost";
 import type { WorkbookContent } from "../workbook/cell";
-import { hintDelay, watchSeason } from "./seasonWatch";
+import { firstPause, hintDelay, longestTrust, watchSeason } from "./seasonWatch";
 
 const content: WorkbookContent = { dateSystem: "1900", tables: [], ranges: new Map() };
 const report = reportOf();
@@ -102,5 +102,96 @@ describe("following a workbook", () => {
     await vi.advanceTimersByTimeAsync(hintDelay * 2);
     expect(stopped).toHaveBeenCalledOnce();
     expect(readings).toHaveLength(1);
+  });
+
+  it("keeps the figures without an alert while a cell is being typed into, and reads once it is left", async () => {
+    const { host, readings, hint } = slowHost();
+    const watch = watchSeason(host, () => report);
+    watch.start();
+    readings[0]!.answer();
+    await settle();
+    hint();
+    await vi.advanceTimersByTimeAsync(hintDelay);
+    readings[1]!.refuse(new HostError("busy", "A cell is being typed into."));
+    await settle();
+    expect(watch.state()).toMatchObject({ reading: { report }, failure: null });
+    await vi.advanceTimersByTimeAsync(firstPause);
+    readings[2]!.refuse(new HostError("busy", "A cell is being typed into."));
+    await vi.advanceTimersByTimeAsync(2 * firstPause - 1);
+    expect(readings).toHaveLength(3);
+    await vi.advanceTimersByTimeAsync(1);
+    readings[3]!.refuse(new HostError("failed", "Excel met a fault of its own."));
+    await settle();
+    expect(watch.state().failure).toMatchObject({ what: "Excel met a fault of its own." });
+  });
+
+  it("says that the workbook is busy to somebody who asked for the reading, and goes on trying", async () => {
+    const { host, readings } = slowHost();
+    const watch = watchSeason(host, () => report);
+    watch.start();
+    readings[0]!.answer();
+    await settle();
+    const asked = watch.refresh();
+    readings[1]!.refuse(new HostError("busy", "Excel is busy."));
+    expect(await asked).toMatchObject({ ok: false });
+    expect(watch.state().failure).toMatchObject({ what: "Excel is busy." });
+    await vi.advanceTimersByTimeAsync(firstPause);
+    readings[2]!.answer();
+    await settle();
+    expect(watch.state().failure).toBeNull();
+  });
+
+  it("reads when the user comes back only where something is unread, nothing is heard, or the figures are older than five minutes", async () => {
+    const { host, readings, hint } = slowHost();
+    const watch = watchSeason(host, () => report);
+    watch.start();
+    readings[0]!.answer();
+    await vi.advanceTimersByTimeAsync(longestTrust - 1);
+    watch.returned();
+    expect(vi.getTimerCount()).toBe(0);
+    await vi.advanceTimersByTimeAsync(1);
+    watch.returned();
+    await vi.advanceTimersByTimeAsync(hintDelay);
+    expect(readings).toHaveLength(2);
+    readings[1]!.answer();
+    await settle();
+    watch.returned();
+    expect(vi.getTimerCount()).toBe(0);
+    hint();
+    await vi.advanceTimersByTimeAsync(hintDelay);
+    readings[2]!.refuse(new HostError("missing", "A table is gone."));
+    await settle();
+    watch.returned();
+    await vi.advanceTimersByTimeAsync(hintDelay);
+    expect(readings).toHaveLength(4);
+  });
+
+  it("listens again after each good reading as long as it is deaf, and not where the host never will", async () => {
+    const { host, readings } = slowHost();
+    const answers: (() => Promise<() => Promise<void>>)[] = [];
+    const deaf = (reason: "busy" | "unsupported") => () => Promise.reject(new HostError(reason, "Not now."));
+    const onChanged = vi.fn(() => answers.shift()!());
+    const watch = watchSeason({ ...host, onChanged }, () => report);
+    answers.push(deaf("busy"), deaf("busy"), () => Promise.resolve(() => Promise.resolve()));
+    watch.start();
+    await settle();
+    for (const [reading, calls] of [[0, 2], [1, 3], [2, 3]] as const) {
+      readings[reading]!.answer();
+      await settle();
+      expect(onChanged).toHaveBeenCalledTimes(calls);
+      void watch.refresh();
+    }
+    expect(watch.state().deaf).toBeNull();
+  });
+
+  it("gives back at once what is registered after it was stopped", async () => {
+    const { host } = slowHost();
+    const stopped = vi.fn(() => Promise.resolve());
+    let register: (stop: () => Promise<void>) => void = () => undefined;
+    const stop = watchSeason({ ...host, onChanged: () => new Promise((resolve) => { register = resolve; }) }, () => report).start();
+    stop();
+    register(stopped);
+    await settle();
+    expect(stopped).toHaveBeenCalledOnce();
   });
 });

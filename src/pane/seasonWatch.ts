@@ -23,6 +23,8 @@ export type SeasonWatch = {
   readonly subscribe: (changed: () => void) => () => void;
   /** A hint that something may have changed: reads when no other hint has come for `hintDelay` milliseconds. */
   readonly hint: () => void;
+  /** The user has come back to the pane: reads where it cannot be sure of its figures, or they are older than `longestTrust`. */
+  readonly returned: () => void;
   /** Reads now; resolves to a reading that began after the call, or to why there is none. */
   readonly refresh: () => Promise<Outcome<Reading>>;
   /** Begins to read and to listen; call the result to stop. */
@@ -30,6 +32,10 @@ export type SeasonWatch = {
 };
 
 export const hintDelay = 300;
+/** Milliseconds after which figures are read again when the user comes back, because Excel misses a change now and then. */
+export const longestTrust = 300_000;
+/** Milliseconds after which a reading that found the workbook busy is tried again, the first time and at most. */
+export const [firstPause, longestPause] = [2_000, 30_000];
 
 export function watchSeason(host: WorkbookHost, understand: (content: WorkbookContent) => SeasonReport): SeasonWatch {
   let state: WatchState = { reading: null, isReading: false, failure: null, deaf: null, fault: undefined };
@@ -41,15 +47,33 @@ export function watchSeason(host: WorkbookHost, understand: (content: WorkbookCo
   let timer: ReturnType<typeof setTimeout> | undefined;
   let running: Promise<Outcome<Reading>> | null = null;
   let next: Promise<Outcome<Reading>> | null = null;
+  /** Whether somebody waits for the next reading, who is then told why it failed. */
+  let isAsked = false;
+  let isHinted = false;
+  let readAt = -Infinity;
+  let pause = firstPause;
 
   const readOnce = async (): Promise<Outcome<Reading>> => {
+    const isQuiet = !isAsked && state.reading !== null;
+    isAsked = false;
+    isHinted = false;
     set({ isReading: true });
     try {
       const read = await outcome(async (): Promise<Reading> => {
         const content = await host.read();
         return { content, report: understand(content) };
       });
-      set(read.ok ? { reading: read.value, failure: null } : { failure: read.failure });
+      if (read.ok) {
+        readAt = Date.now();
+        pause = firstPause;
+        set({ reading: read.value, failure: null });
+        if (state.deaf?.again === true) listen();
+      } else {
+        isHinted = true;
+        // A cell that is being typed into is no reason for an alert: the figures stay, and are read once it is left.
+        if (!isQuiet || read.failure.isBusy !== true) set({ failure: read.failure });
+        if (read.failure.isBusy === true) tryLater();
+      }
       return read;
     } catch (fault) {
       set({ fault });
@@ -60,12 +84,16 @@ export function watchSeason(host: WorkbookHost, understand: (content: WorkbookCo
     }
   };
 
-  const refresh = (): Promise<Outcome<Reading>> => {
+  const read = (): Promise<Outcome<Reading>> => {
     clearTimeout(timer);
     if (running === null) return (running = readOnce());
     // Whatever asks during a reading shares the one that follows it: that one sees every change so far.
     next ??= running.then(startNext, startNext);
     return next;
+  };
+  const refresh = () => {
+    isAsked = true;
+    return read();
   };
   const startNext = () => {
     next = null;
@@ -73,19 +101,47 @@ export function watchSeason(host: WorkbookHost, understand: (content: WorkbookCo
   };
 
   const hint = () => {
+    isHinted = true;
     clearTimeout(timer);
     timer = setTimeout(inBackground, hintDelay);
   };
+  const returned = () => {
+    if (isHinted || state.deaf !== null || Date.now() - readAt >= longestTrust) hint();
+  };
   // Its fault is in the state already, where the error boundary finds it.
-  const inBackground = () => void refresh().catch(() => undefined);
+  const inBackground = () => void read().catch(() => undefined);
+  const tryLater = () => {
+    if (!isStarted) return;
+    clearTimeout(timer);
+    timer = setTimeout(inBackground, pause);
+    pause = Math.min(2 * pause, longestPause);
+  };
+
+  let isStarted = false;
+  let stopListening: (() => Promise<void>) | null = null;
+  let isListening = false;
+  /** Listens, once at a time; a registration that comes through after the end is given back. */
+  const listen = () => {
+    if (isListening || stopListening !== null) return;
+    isListening = true;
+    outcome(() => host.onChanged(hint)).then((heard) => {
+      isListening = false;
+      if (heard.ok && isStarted) stopListening = heard.value;
+      else if (heard.ok) giveBack(heard.value);
+      set({ deaf: heard.ok ? null : heard.failure });
+    }, (fault: unknown) => set({ fault }));
+  };
+  const giveBack = (stop: () => Promise<void>) => { outcome(stop).catch((fault: unknown) => set({ fault })); };
 
   const start = () => {
+    isStarted = true;
     inBackground();
-    const listening = outcome(() => host.onChanged(hint));
-    listening.then((heard) => { if (!heard.ok) set({ deaf: heard.failure }); }, (fault: unknown) => set({ fault }));
+    listen();
     return () => {
+      isStarted = false;
       clearTimeout(timer);
-      listening.then((heard) => (heard.ok ? outcome(heard.value) : undefined)).catch((fault: unknown) => set({ fault }));
+      if (stopListening !== null) giveBack(stopListening);
+      stopListening = null;
     };
   };
 
@@ -95,6 +151,6 @@ export function watchSeason(host: WorkbookHost, understand: (content: WorkbookCo
       listeners.add(changed);
       return () => listeners.delete(changed);
     },
-    hint, refresh, start,
+    hint, returned, refresh, start,
   };
 }
