@@ -276,6 +276,17 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         expect(sheetOf(await snapshot(), "Loans").cells["B2"]).toMatchObject({ value: 99000.5, numberFormat: "#,##0.00" });
       });
 
+      it("changes a row that says what it said, and refuses one that was sorted elsewhere or edited", async () => {
+        const { host, type } = await workbook(farm);
+        const row = new Map<string, Cell>([["Field", "Creek"], ["Crop", "Soybeans"], ["Acres", 81]]);
+        const change = { table: "Fields", row: 2, column: "Acres", value: 79.5, says: row };
+        await host.changeCells([change]);
+        await host.changeCells([change]); // it has its new value already
+        await type("Fields", "A3", "Hill");
+        await expectRefusal(host.changeCells([{ table: "Fields", row: 1, column: "Acres", value: 1 }, { ...change, value: 78 }]), "moved", /row 2 says something else by now: Field was “Creek” and is “Hill”/);
+        expect(tableOf((await host.read()).tables, "Fields").rows.map((cells) => cells[2])).toEqual([38.5, 79.5]);
+      });
+
       it("leaves a formula where it stands, and with it everything else", async () => {
         const { host, snapshot } = await workbook(filled);
         const before = await snapshot();

@@ -1,4 +1,5 @@
 /** Values put into single cells of tables. */
+import { refuseOtherRow } from "../rowSays";
 import { sameName } from "../sheetNames";
 import { HostError, type CellChange } from "../workbookHost";
 import { bodyOf } from "./book";
@@ -9,7 +10,7 @@ import { tableNamed } from "./tableRows";
 /**
  * The state with values in cells of tables' body rows; their number formats stay.
  *
- * @throws HostError before anything is changed: `missing` for a place that is not there, `formula`, `protected`
+ * @throws HostError before anything is changed: `missing` for a place that is not there, `moved`, `formula`, `protected`
  */
 export function withTableCells(state: State, changes: readonly CellChange[]): State {
   const bySheet = new Map<string, Entry[]>();
@@ -20,14 +21,17 @@ export function withTableCells(state: State, changes: readonly CellChange[]): St
   return [...bySheet].reduce((changed, [sheet, entries]) => withEntries(changed, sheet, entries), state);
 }
 
-function entryOf(state: State, { table: name, row, column, value }: CellChange): { readonly sheet: string; readonly entry: Entry } {
+function entryOf(state: State, change: CellChange): { readonly sheet: string; readonly entry: Entry } {
+  const { table: name, row, column, value } = change;
   const table = tableNamed(state, name);
   const index = table.columns.findIndex((each) => sameName(each.name, column));
   if (index < 0) throw new HostError("missing", `The table "${table.name}" has no column "${column}".`);
   const body = bodyOf(table);
   if (row < 1 || row > body.bottom - body.top + 1) throw new HostError("missing", `The table "${table.name}" has no row ${row}.`);
   const at = { row: body.top + row - 1, column: body.left + index };
-  if (formulaIn(dataOf(state, sheetNamed(state, table.sheet).part), at) !== null) {
+  const data = dataOf(state, sheetNamed(state, table.sheet).part);
+  if (change.says !== undefined) refuseOtherRow(change, table.columns.map((each) => each.name), data.rows.valuesOf({ ...body, top: at.row, bottom: at.row })[0] ?? []);
+  if (formulaIn(data, at) !== null) {
     throw new HostError("formula", `${table.name}, row ${row}, ${column} holds a formula, which is not written over.`);
   }
   return { sheet: table.sheet, entry: { ...at, value } };

@@ -2,8 +2,8 @@ import type { Cell } from "../../workbook/cell";
 import { cellName } from "../address";
 import { sameName } from "../sheetNames";
 import { HostError, type NewColumn } from "../workbookHost";
+import { sameCell } from "../rowSays";
 import type { Command } from "./command";
-import { sameCell } from "./sameCell";
 import type { Supports } from "./supports";
 import { asTyped } from "./typed";
 

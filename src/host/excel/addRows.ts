@@ -1,8 +1,9 @@
 import type { Cell } from "../../workbook/cell";
 import { sameName } from "../sheetNames";
 import { HostError } from "../workbookHost";
+import { sameCell } from "../rowSays";
 import type { Command, Found } from "./command";
-import { isFormula, sameCell } from "./sameCell";
+import { isFormula } from "./formulaCell";
 import { asTyped } from "./typed";
 
 /** Rows as they were added: body rows from `first` on, counted from 0, with `null` for cells that were left to Excel. */

@@ -1,8 +1,9 @@
 import type { Cell } from "../../workbook/cell";
 import { sameName } from "../sheetNames";
 import { HostError, type CellChange } from "../workbookHost";
+import { refuseOtherRow, sameCell } from "../rowSays";
 import type { Command, Found } from "./command";
-import { isFormula, sameCell } from "./sameCell";
+import { isFormula } from "./formulaCell";
 import { asTyped } from "./typed";
 
 /** Cells as they were changed, with what they held before. */
@@ -68,15 +69,6 @@ async function askCells(context: Excel.RequestContext, changes: readonly CellCha
 const askTable = (table: Excel.Table) => ({
   table: table.name, columns: table.columns.load("items/name"), body: table.getDataBodyRange().load("rowCount"), sheet: table.worksheet.load("name,protection/protected"),
 });
-
-/** Refuses a row that says something else by now than the change expects; a cell that has its new value already is no other row. */
-function refuseOtherRow({ table, row, column, value, says }: CellChange, headings: readonly string[], cells: readonly Cell[]): void {
-  for (const [heading, expected] of says ?? []) {
-    const found = cells[headings.findIndex((each) => sameName(each, heading))];
-    if (found === undefined || sameCell(found, expected) || (sameName(heading, column) && sameCell(found, value))) continue;
-    throw new HostError("moved", `${table}, row ${row} says something else by now: ${heading} was “${expected}” and is “${found}”.`);
-  }
-}
 
 async function lookForCells(context: Excel.RequestContext, changed: ChangedCells): Promise<Found> {
   const asked = changed.map((each) => {

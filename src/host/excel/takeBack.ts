@@ -1,10 +1,10 @@
 /** Takes an entry of the pane back, where Excel's own Undo may not know it. */
 import type { Cell } from "../../workbook/cell";
 import { HostError } from "../workbookHost";
+import { sameCell } from "../rowSays";
 import { enteredIn, placeOfRows, type AddedRows } from "./addRows";
 import type { ChangedCells } from "./changeCells";
 import type { Command } from "./command";
-import { sameCell } from "./sameCell";
 import { asTyped } from "./typed";
 
 /**

@@ -14,7 +14,7 @@ export type Entered = { readonly ok: true; readonly value: number } | { readonly
 /**
  * Puts a value into one column of every row that bears a name, as one step; answers how many rows.
  *
- * The rows are looked for anew, because the grower may have sorted or added to the table since it was read last.
+ * The rows are looked for anew, because the grower may have sorted or added to the table since it was read last; and each change carries what its row said.
  *
  * @param addsColumn a column that the table lacks is added at its right end, as the grower asked
  */
@@ -34,7 +34,8 @@ export async function enterInRows(host: WorkbookHost, { table: ours, named, name
   const rows = table.rows.flatMap((cells, index) => (plain(String(cells[at] ?? "").trim()) === plain(name) ? [index + 1] : []));
   if (rows.length === 0) return failed({ what: `The table ${table.name} no longer has a row for ${name}.`, remedy: "Read the workbook again.", again: true });
   return outcome(async () => {
-    if (heading !== undefined) await host.changeCells(rows.map((row) => ({ table: table.name, row, column: heading, value })));
+    const saysOf = (row: number) => new Map(table.headers.map((each, index) => [each, table.rows[row - 1]?.[index] ?? ""]));
+    if (heading !== undefined) await host.changeCells(rows.map((row) => ({ table: table.name, row, column: heading, value, says: saysOf(row) })));
     else await host.addColumn({ table: table.name, heading: column, ...formatOf(ours, column), cells: new Map(rows.map((row) => [row, value])) });
     return rows.length;
   });
