@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { application, field, item, operation, otherCost, purchase, seasonOf, settings } from "../../tests/support/season";
+import { application, field, item, load, operation, otherCost, purchase, seasonOf, settings } from "../../tests/support/season";
 import { Decimal } from "./decimal";
 import type { Machine } from "./machines/machine";
 import { seasonFigures } from "./seasonFigures";
@@ -110,6 +110,17 @@ describe("operating interest", () => {
     // Of 12,000 lb half is short: 1,500 of Home's 3,000 for 145 days, 4,500 of Hill's 9,000 for 70.
     expect(of).toEqual(["1500 145", "4500 70"].map((each) => each.split(" ") as [string, string])
       .map(([amount, days]) => new Decimal(amount).times(days).times("0.10").div("36500").toFixed(8)));
+  });
+
+  it("leaves nothing of the bills to a field whose need comes after what the next crop of another has taken", () => {
+    const fields = [field("Home", "100", "200", { harvestDone: { on: null } }), field("Hill", "100", "200")];
+    const [, hill] = seasonFigures(seasonOf({
+      fields, settings: byDate("2031-12-01", "0.10"), harvest: [load("Home", "20000")], items: [item("Urea", "1")],
+      purchases: [purchase("Urea", "10000", "10000", { paidOn: "2031-12-01" })],
+      applications: [application("Urea", "Home", "100", "done", { date: "2031-10-20" }), application("Urea", "Hill", "100", "plan", { date: "2031-11-20" })],
+    })).crops[0]!.fields;
+    // After the last load of 10 October all that was bought goes on for the next crop: Hill's 10,000 are still to be bought, 11 days.
+    expect(hill!.outlook.charges.at(-1)!.amount.toFixed(8)).toBe(new Decimal("10000").times("0.10").times("11").div("365").toFixed(8));
   });
 
   it("runs from the planned planting on field costs without a date, and six months where no planting is planned", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { application, field, item, operation, seasonOf } from "../../tests/support/season";
+import { application, field, item, load, operation, seasonOf } from "../../tests/support/season";
 import { seasonFigures } from "./seasonFigures";
 import type { Application, Operation } from "./season";
 import { area, money } from "./units";
@@ -78,6 +78,15 @@ describe("what is left of the plan", () => {
     // By plane for 14 before the first pass by land: 900 are to come.
     expect(outlookOf([...rows, operation("Spraying", "Home", "14", "done", { date: "2031-04-28" })])).toEqual(["2300 of 3+1"]);
     expect(outlookOf([...rows, operation("Spraying", "Home", "11", "done", { date: "2031-04-28" })])).toEqual(["2500 of 3+2"]);
+  });
+
+  it("is no pass that never was where a row without a date was done as planned before the harvest", () => {
+    const row = operation("Planting", "Home", "20", "done as planned");
+    const season = (status: Operation["status"]) => seasonFigures(seasonOf({
+      fields: [field("Home", "100", "200", { harvestDone: { on: null } })], harvest: [load("Home", "19000")], operations: [{ ...row, status }],
+    })).crops[0]!.fields[0]!;
+    expect([season("done as planned").final!.budget.costPerArea.layers.operating.toFixed(), season("done as planned").neverDone]).toEqual(["20", []]);
+    expect([season("plan").final!.budget.costPerArea.layers.operating.toFixed(), season("plan").neverDone.length]).toEqual(["0", 1]);
   });
 
   it("has nothing left of a row that was done as planned, whose cost is in the plan and in the outlook", () => {
