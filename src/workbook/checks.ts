@@ -5,6 +5,7 @@ import { fieldKinds, sixMonthsBefore } from "../core/paymentDates";
 import type { EntryRef } from "../core/row";
 import type { Application, Operation, OtherCost, Season } from "../core/season";
 import { boughtByItem, nothingBought } from "../core/purchases";
+import { doneTwice } from "./doneTwice";
 import { landProblems } from "./landChecks";
 import { plantingProblems } from "./plantingChecks";
 import type { Problem, Subject } from "./problem";
@@ -12,7 +13,7 @@ import { shownMoney } from "./shown";
 
 /** All of them, in the order of the tables that they point at. */
 export const crossChecks = (season: Season): readonly Problem[] => [
-  ...priceProblems(season), ...returnProblems(season), ...dateProblems(season), ...farDates(season), ...plantingProblems(season), ...landProblems(season),
+  ...priceProblems(season), ...returnProblems(season), ...dateProblems(season), ...farDates(season), ...doneTwice(season), ...plantingProblems(season), ...landProblems(season),
 ];
 
 const placeOf = ({ table, row }: EntryRef, column?: string) => ({ table, row, ...(column === undefined ? {} : { column }) });

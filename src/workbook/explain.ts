@@ -112,6 +112,10 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   "load-after-done": (problem) => ({ what: `${cell(problem)}: the harvest of ${quoted(problem.found)} is said to be done before its last load on ${problem.like}. The last load is the end of its harvest.`, remedy: "Correct the day, or the date of the load; a load out of the bin has the day on which it came off the field." }),
   "next-crop-here": (problem) => ({ what: `${cell(problem)}: this pass is after the last load of ${quoted(problem.found)}, whose land ${quoted(problem.like ?? "")} uses next, so it is in the cost of neither.`, remedy: `Enter it for ${problem.like ?? "the second crop"}, or correct its date.` }),
   "machine-zero": (problem) => ({ what: `${cell(problem)} is blank, so the machine is counted without ${problem.like}.`, remedy: `Enter ${problem.at.column ?? "it"}, or 0 where there is none.` }),
+  "done-twice": (problem) => ({
+    what: `${cell(problem)}: ${problem.found} is done here, and ${second(problem)} says that it was done as planned; both are counted.`,
+    remedy: "Delete one if they are the same pass, or set the planned row back to plan.",
+  }),
   "line-twice": (problem) => ({ what: `${cell(problem)}: the line is like ${second(problem)} (${problem.found}), and both are counted.`, remedy: "Delete one if it is the same invoice line; if not, a different Note on each settles it." }),
   "entry-beside": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is entered beside ${problem.other?.column ?? "another entry"}, which counts; this is left aside.`, remedy: `Clear ${problem.at.column ?? "it"}, or the other of the two.` }),
   "cost-twice": (problem) => ({ what: `${cell(problem)}: ${problem.found} is entered here and counted by ${second(problem)} as well. ${problem.like ?? ""}`.trim(), remedy: "Delete one of the two, or give this cost another kind if it is for something else." }),

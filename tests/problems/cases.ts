@@ -165,6 +165,11 @@ export const cases: readonly ProblemCase[] = [
   { code: "stand-table-unknown", slip: "named a table of yields that is not there", workbook: season("| Stand response | My own counts |"), at: ["Season", 1, "Value"], found: "My own counts" },
   { code: "stand-table-crop", slip: "has a table of yields that names no crop", workbook: `${season("| Stand response | Own_yields |").replace("| Corn | bu | 4 |", "| Corn | bu | 4 |\n| Oats | bu | 3 |")}\nOwn_yields\n| Planted | 20000 | 30000 |\n| 2031-05-01 | 80 | 100 |`, at: ["Own_yields"], found: "Own_yields" },
   { code: "stand-table-fault", slip: "has words in a table of yields", workbook: `${season("| Stand response | Own_yields |")}\nOwn_yields\n| Planted | 20000 | 30000 |\n| 2031-05-01 | poor | 100 |`, at: ["Own_yields", 1, "20000"], found: "poor" },
+  {
+    code: "done-twice", slip: "marked a planned row as done and entered the pass as well",
+    workbook: operation("| Alder | Spraying | | 9 | per acre | | 2031-06-01 | done as planned |\n| Corn | spraying | | 9 | per acre | | 2031-06-01 | done |"),
+    at: ["Operations", 2, "Status"], found: "spraying",
+  },
   { code: "line-twice", slip: "entered an invoice line twice", workbook: purchase("| 2031-04-01 | Urea | 100 | lb | 0.3 | |\n| 2031-04-01 | Urea | 100 | lb | | 30 |"), at: ["Purchases", 2], found: "Urea" },
   { code: "entry-beside", slip: "typed a rate beside a machine", workbook: operation("| Alder | Planting | | 22 | | Planter | 2031-05-01 | plan |", farm + planter), at: ["Operations", 1, "Rate"], found: "22" },
   { code: "cost-twice", slip: "entered fuel as another cost beside machines that burn it", workbook: `${operation("| Alder | Planting | | | | Planter | 2031-05-01 | plan |", farm + planter)}\nOther costs\n| Item | Kind | Amount | Basis |\n| Diesel | fuel | 20 | per acre |`, at: ["Other costs", 1, "Kind"], found: "fuel" },
