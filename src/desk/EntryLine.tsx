@@ -1,5 +1,6 @@
 import { cellName, type At } from "../host/address";
 import type { GridBook, GridSheet } from "./gridBook";
+import { hintAt } from "./hintAt";
 import type { WorkspaceCommands } from "./useWorkspace";
 import type { Editing } from "./workspace";
 
@@ -26,6 +27,7 @@ export function EntryLine({ book, sheet, active, editing, commands }: EntryLineP
   const cell = book.cell(sheet.name, active);
   const name = cellName(active);
   const place = placeInTable(book, sheet, active);
+  const hint = hintAt(book, sheet, active);
   return (
     <div className="entry-line">
       <span className="address">{name}</span>
@@ -46,6 +48,7 @@ export function EntryLine({ book, sheet, active, editing, commands }: EntryLineP
       />
       <span className="place">
         {place}
+        {hint !== "" && <span className="hint">{place === "" ? "" : ": "}{hint}</span>}
         {cell.isStale && <strong> Old value: this formula could not be recalculated here.</strong>}
       </span>
     </div>

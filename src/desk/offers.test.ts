@@ -4,8 +4,8 @@ import { newBook } from "./embeddedBook";
 import type { GridBook } from "./gridBook";
 import { offerAt } from "./offers";
 
-const table = (name: string, example: readonly string[], choices: Readonly<Record<string, readonly string[]>>, ...headings: string[]): InputTable => ({
-  name, sheet: name, example,
+const table = (name: string, firstRow: readonly string[], choices: Readonly<Record<string, readonly string[]>>, ...headings: string[]): InputTable => ({
+  name, sheet: name, firstRow,
   columns: headings.map((heading) => ({ heading, width: 12, hint: "", required: false, ...(choices[heading] && { choices: choices[heading] }) })),
 });
 

@@ -52,6 +52,7 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   "range-missing": (problem) => ({ what: `${cell(problem)}: the workbook has no range ${quoted(problem.found)}.`, remedy: "Match the range again, or correct its address." }),
   "match-missing": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not there, so this match has no effect.${meant(problem)}`, remedy: "Match the range again, or correct the heading." }),
   "value-differs": (problem) => ({ what: `${cell(problem)}: the value that the file stores for this formula is not what it works out to. ${quoted(problem.found)} is counted, not ${quoted(problem.like ?? "")}.`, remedy: "Open and save the workbook in Excel, so that it is worked out there, or enter the value itself." }),
+  "example-row": (problem) => ({ what: `${cell(problem)}: this row came with the table (${quoted(problem.found)}) and is left out.`, remedy: "Delete the row, or type your own over the whole of it." }),
   "blank": (problem) => ({ what: `${cell(problem)} is blank.`, remedy: "Enter a value, or delete the row." }),
   "formula-error": (problem) => ({ what: `${cell(problem)} shows the error ${problem.found}.`, remedy: "Repair the formula of this cell." }),
   "not-a-number": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not a number.`, remedy: "Enter a number alone, without words." }),

@@ -1,4 +1,4 @@
-/** An input table that we offer to make: its headings, how their cells look, what may be chosen, and one example row. */
+/** An input table that we offer to make: its headings, how their cells look, and what may be chosen. */
 import type { Cell } from "./cell";
 
 export type InputColumn = {
@@ -7,12 +7,15 @@ export type InputColumn = {
   readonly numberFormat?: string;
   /** The words of a drop-down list. Entries outside the list are allowed with a warning. */
   readonly choices?: readonly string[];
-  /** A sentence shown when the heading is pointed at or opened: what to enter, in which unit. */
+  /** A sentence shown as a cell of the column is selected: what to enter, in which unit. */
   readonly hint: string;
   readonly required: boolean;
   /** Words that growers and dealers write above it instead: see `Said`. */
   readonly words?: readonly string[];
 };
+
+/** The hint of a column as it is shown, with the word that it is needed. */
+export const hintWords = ({ hint, required }: InputColumn): string => `${hint}${required ? " Needed." : ""}`.trim();
 
 export type InputTable = {
   /** Table name as Excel allows it: letters, digits and underscores, e.g. `Other_costs`. */
@@ -20,5 +23,6 @@ export type InputTable = {
   /** Sheet name, e.g. `Other costs`. */
   readonly sheet: string;
   readonly columns: readonly InputColumn[];
-  readonly example: readonly Cell[];
+  /** The grower's own first row, where the table is made to hold one; left out: a blank row, because no example is ever counted. */
+  readonly firstRow?: readonly Cell[];
 };

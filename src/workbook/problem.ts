@@ -22,6 +22,8 @@ export const problemCodes = [
   "table-missing", "column-missing", "column-unread", "column-twice", "table-twice", "range-missing", "match-missing",
   // What a file, a table or a range leaves unclear as a whole.
   "value-differs",
+  // A row that is none of the grower's.
+  "example-row",
   // One cell.
   "blank", "formula-error", "not-a-number", "number-beyond", "decimal-comma", "negative", "not-above-zero", "not-a-date", "not-in-list",
   "percent-range", "unknown-name", "duplicate-name", "stale-value", "unknown-unit", "ton-unclear", "unit-not-convertible", "analysis-missing", "not-an-analysis",

@@ -3,6 +3,7 @@ import type { EntryRef } from "../core/row";
 import type { Season } from "../core/season";
 import type { Cell, RawTable, SheetPlace, WorkbookContent } from "./cell";
 import { crossChecks } from "./checks";
+import { withoutExamples } from "./exampleRows";
 import { findTables } from "./findTables";
 import { harvestProblems } from "./harvestChecks";
 import { headingProblems } from "./headings";
@@ -37,7 +38,9 @@ const needed = ["Crops", "Fields"] as const;
  * another cell leaves that cell blank. Either way the fault is among the problems.
  */
 export function readSeason(content: WorkbookContent): SeasonReading {
-  const { tables, own, problems: tableProblems } = findTables(content);
+  const found = findTables(content);
+  const { own } = found;
+  const { tables, problems: exampleProblems } = withoutExamples(found.tables);
   const typing = typingStyle(tables.get("Season") ?? null);
   const style: Style = { ...typing, dayFirst: typing.decimalComma, dateSystem: content.dateSystem };
   const readers = new Map([...tables].map(([name, raw]) => [name, new TableReader(name, raw, style)]));
@@ -84,7 +87,7 @@ export function readSeason(content: WorkbookContent): SeasonReading {
   const isAskedAlready = readerProblems.some(({ code }) => code === "year-missing");
   const yearAsked = isAskedAlready ? [] : yearProblems(season, years, settingPlace(tables.get("Season"), "Season year"));
   const all = [
-    ...missing, ...tableProblems, ...headings, ...settingProblems, ...yearAsked, ...standTables.problems, ...readerProblems, ...settledProblems,
+    ...missing, ...found.problems, ...exampleProblems, ...headings, ...settingProblems, ...yearAsked, ...standTables.problems, ...readerProblems, ...settledProblems,
     ...crossChecks(season), ...harvestProblems(season, readers.get("Fields")?.has("Harvest done") ?? false),
   ];
   const problems = inOrder(all.filter((problem) => !namesWhatWasLost(problem, missing)));

@@ -1,10 +1,9 @@
-/** The input tables that we offer to make: headings, hints with their units, words to choose from, one example row. */
+/** The input tables that we offer to make: headings, hints with their units, words to choose from. */
 import { kinds, operatingKinds } from "../core/kinds";
 import { measureNames } from "../core/measure";
 import { lineBases, quadrants } from "../core/partialBudget/change";
 import { remainingValueClasses } from "../core/tables/remainingValue";
 import { repairClasses } from "../core/tables/repairFactors";
-import type { Cell } from "./cell";
 import { tableNames } from "./tableNames";
 import type { InputColumn, InputTable } from "./inputTable";
 import type { Declared } from "./columns/column";
@@ -24,216 +23,207 @@ const percent = "0.0#%";
 const date = "yyyy-mm-dd";
 
 type Look = Partial<Pick<InputColumn, "numberFormat" | "choices" | "width">>;
-/** A column with the value of its example row. */
-type Entry = readonly [InputColumn, Cell];
 
-const column = (required: boolean) => (heading: string, example: Cell, hint: string, look: Look = {}): Entry =>
-  [{ heading, hint, required, width: Math.max(12, heading.length + 2), ...look }, example];
+const column = (required: boolean) => (heading: string, hint: string, look: Look = {}): InputColumn =>
+  ({ heading, hint, required, width: Math.max(12, heading.length + 2), ...look });
 const must = column(true);
 const may = column(false);
 
-const table = (sheet: string, ...entries: readonly Entry[]): InputTable => ({
-  name: sheet.replaceAll(" ", "_"), sheet, columns: entries.map(([each]) => each), example: entries.map(([, example]) => example),
-});
+const table = (sheet: string, ...columns: readonly InputColumn[]): InputTable => ({ name: sheet.replaceAll(" ", "_"), sheet, columns });
 
 /** A table whose columns are declared. */
-const tableOf = ({ table: sheet, columns }: Declared, example: readonly Cell[]): InputTable => ({
-  name: sheet.replaceAll(" ", "_"), sheet, example,
+const tableOf = ({ table: sheet, columns }: Declared): InputTable => ({
+  name: sheet.replaceAll(" ", "_"), sheet,
   columns: Object.values(columns).filter(({ offered }) => offered !== false).map(({ heading, hint, required = false, width, numberFormat, choices, words = [] }) => ({
     heading, hint, required, words, width: width ?? Math.max(12, heading.length + 2),
     ...(numberFormat === undefined ? {} : { numberFormat }), ...(choices === undefined ? {} : { choices }),
   })),
 });
 
-const replace = "Example: replace";
-/** 1 May 2031 and days around it, as Excel counts. */
-const firstOfMay = 47969;
-
 const seasonTable = table("Season",
-  must("Setting", "Season year", "One of the settings listed.", { choices: settingNames, width: 26 }),
-  must("Value", 2031, "The value of the setting.", { width: 38 }),
-  may("Note", replace, "Anything to remember about it.", { width: 40 }));
+  must("Setting", "One of the settings listed.", { choices: settingNames, width: 26 }),
+  must("Value", "The value of the setting.", { width: 38 }),
+  may("Note", "Anything to remember about it.", { width: 40 }));
 
-const cropsTable = tableOf(cropColumns, ["Corn", "bu", 56, 0.155, 4.2, 3.7, 4.8, 0.15, 0.19, 0]);
+const cropsTable = tableOf(cropColumns);
 
 const fieldsTable = table("Fields",
-  must("Field", replace, "The field's name.", { width: 22 }),
-  must("Crop", "Corn", "A name from the table Crops.", { width: 16 }),
-  must("Acres", 100, "Planted area, in the area unit of the season.", { numberFormat: quantity }),
-  may("Hybrid or variety", "", "What is grown.", { width: 24 }),
-  must("Yield goal", 190, "Yield per area that the plan rests on. It is never overwritten.", { numberFormat: quantity }),
-  may("Planned planting date", firstOfMay, "The date that the goal assumes.", { numberFormat: date }),
-  may("Planted date", "", "The day it was planted.", { numberFormat: date }),
-  may("Seeds dropped", 34000, "Seeds per area.", { numberFormat: quantity }),
-  may("Target stand", 31500, "Plants per area that the goal assumes.", { numberFormat: quantity }),
-  may("Row width", 30, "Inches (centimetres with hectares).", { numberFormat: quantity }),
-  may("Tenure", "cash rent", "How the land is held.", { choices: tenures }),
-  may("Rent per acre", 220, "Cash rent, money per area and year.", { numberFormat: money }),
-  may("Land charge per acre", "", "What owned land should earn, money per area and year.", { numberFormat: money }),
-  may("Operator share of crop %", "", "On crop-shared land: the operator's part.", { numberFormat: percent }),
-  may("Proven yield", 182, "Yield per area by production history.", { numberFormat: quantity }),
-  may("Uniformity loss %", "", "Yield lost to gaps and late plants, beyond the number of plants. Leave blank for none.", { numberFormat: percent }),
-  may("Harvest done", "", "The day of the last load, or yes. Until it is filled the loads are the harvest so far, and the yield outlook stays.", { numberFormat: date }),
-  may("Same land as", "", "Of a second crop in the year: the field whose acres it uses again. They count once, and the rent stands on one of the two.", { width: 22 }));
+  must("Field", "The field's name.", { width: 22 }),
+  must("Crop", "A name from the table Crops.", { width: 16 }),
+  must("Acres", "Planted area, in the area unit of the season.", { numberFormat: quantity }),
+  may("Hybrid or variety", "What is grown.", { width: 24 }),
+  must("Yield goal", "Yield per area that the plan rests on. It is never overwritten.", { numberFormat: quantity }),
+  may("Planned planting date", "The date that the goal assumes.", { numberFormat: date }),
+  may("Planted date", "The day it was planted.", { numberFormat: date }),
+  may("Seeds dropped", "Seeds per area.", { numberFormat: quantity }),
+  may("Target stand", "Plants per area that the goal assumes.", { numberFormat: quantity }),
+  may("Row width", "Inches (centimetres with hectares).", { numberFormat: quantity }),
+  may("Tenure", "How the land is held.", { choices: tenures }),
+  may("Rent per acre", "Cash rent, money per area and year.", { numberFormat: money }),
+  may("Land charge per acre", "What owned land should earn, money per area and year.", { numberFormat: money }),
+  may("Operator share of crop %", "On crop-shared land: the operator's part.", { numberFormat: percent }),
+  may("Proven yield", "Yield per area by production history.", { numberFormat: quantity }),
+  may("Uniformity loss %", "Yield lost to gaps and late plants, beyond the number of plants. Leave blank for none.", { numberFormat: percent }),
+  may("Harvest done", "The day of the last load, or yes. Until it is filled the loads are the harvest so far, and the yield outlook stays.", { numberFormat: date }),
+  may("Same land as", "Of a second crop in the year: the field whose acres it uses again. They count once, and the rent stands on one of the two.", { width: 22 }));
 
 const itemsTable = table("Items",
-  must("Item", replace, "What is bought, by the name that invoices get in the table Purchases.", { width: 24 }),
-  must("Kind", "seed", "What kind of cost it is.", { choices: operatingKinds, width: 18 }),
-  may("Pack name", "bag", "What one pack is called: bag, tote, jug. Blank: it is bought by the unit."),
-  may("Pack size", 80000, "How much is in one pack.", { numberFormat: quantity }),
-  may("Pack unit", "seeds", "The unit of the pack size.", { choices: measureNames }),
-  may("Plan price per pack", 285, "Money per pack that the plan assumes.", { numberFormat: money }),
-  may("Density", "", "To go between weight and volume: 10.7 lb/gal."),
-  may("Analysis N-P-K", "", "Percent by weight, for rates of a nutrient: 46-0-0."),
-  may("Sites of action", "", "Of a crop protection product, from its label."),
-  may("Charged", "", "As used, or as bought and shared by acres or by revenue. Blank: seed, fertilizer and crop protection as used, the rest by acres.", { choices: chargings }),
-  may("Operator share of cost %", "", "On crop-shared land. Blank: all of it.", { numberFormat: percent }));
+  must("Item", "What is bought, by the name that invoices get in the table Purchases.", { width: 24 }),
+  must("Kind", "What kind of cost it is.", { choices: operatingKinds, width: 18 }),
+  may("Pack name", "What one pack is called: bag, tote, jug. Blank: it is bought by the unit."),
+  may("Pack size", "How much is in one pack.", { numberFormat: quantity }),
+  may("Pack unit", "The unit of the pack size.", { choices: measureNames }),
+  may("Plan price per pack", "Money per pack that the plan assumes.", { numberFormat: money }),
+  may("Density", "To go between weight and volume: 10.7 lb/gal."),
+  may("Analysis N-P-K", "Percent by weight, for rates of a nutrient: 46-0-0."),
+  may("Sites of action", "Of a crop protection product, from its label."),
+  may("Charged", "As used, or as bought and shared by acres or by revenue. Blank: seed, fertilizer and crop protection as used, the rest by acres.", { choices: chargings }),
+  may("Operator share of cost %", "On crop-shared land. Blank: all of it.", { numberFormat: percent }));
 
 const purchasesTable = table("Purchases",
-  must("Date", firstOfMay - 90, "Date of the invoice.", { numberFormat: date }),
-  must("Item", replace, "A name from the table Items.", { width: 24 }),
-  must("Quantity", 40, "How many of the unit; negative for a return.", { numberFormat: quantity }),
-  must("Unit", "bag", "The pack's name, or any unit of its kind."),
-  may("Unit price", 279.5, "Money per unit; leave it or the amount blank.", { numberFormat: money }),
-  may("Amount", "", "Money for the line before freight and rebate.", { numberFormat: money }),
-  may("Freight", "", "Money paid to bring it.", { numberFormat: money }),
-  may("Rebate", "", "Money given back.", { numberFormat: money }),
-  may("Supplier", "", "Who sold it.", { width: 26 }),
-  may("Paid on", "", "When it is paid. Blank: the date of the invoice.", { numberFormat: date }),
-  may("Note", "", "Anything to remember.", { width: 36 }));
+  must("Date", "Date of the invoice.", { numberFormat: date }),
+  must("Item", "A name from the table Items.", { width: 24 }),
+  must("Quantity", "How many of the unit; negative for a return.", { numberFormat: quantity }),
+  must("Unit", "The pack's name, or any unit of its kind."),
+  may("Unit price", "Money per unit; leave it or the amount blank.", { numberFormat: money }),
+  may("Amount", "Money for the line before freight and rebate.", { numberFormat: money }),
+  may("Freight", "Money paid to bring it.", { numberFormat: money }),
+  may("Rebate", "Money given back.", { numberFormat: money }),
+  may("Supplier", "Who sold it.", { width: 26 }),
+  may("Paid on", "When it is paid. Blank: the date of the invoice.", { numberFormat: date }),
+  may("Note", "Anything to remember.", { width: 36 }));
 
-const fieldOrCrop = (): Entry => must("Field or Crop", "Corn", "A field, or a crop for all its fields.", { width: 20 });
-const status = (): Entry => must("Status", "plan", "plan, done, or done as planned. A row of the plan stays and what is done is taken off it; where it was done as it stands, mark it done as planned.", { choices: statuses });
+const fieldOrCrop = (): InputColumn => must("Field or Crop", "A field, or a crop for all its fields.", { width: 20 });
+const status = (): InputColumn => must("Status", "plan, done, or done as planned. A row of the plan stays and what is done is taken off it; where it was done as it stands, mark it done as planned.", { choices: statuses });
 
 const applicationsTable = table("Applications",
   fieldOrCrop(),
-  must("Item", replace, "A name from the table Items.", { width: 24 }),
-  must("Rate", 34000, "How much per area.", { numberFormat: quantity }),
-  must("Rate unit", "seeds/ac", "Unit per area: seeds/ac, lb/ac, gal/ac, fl oz/ac, lb N/ac.", { width: 18 }),
-  may("Acres", "", "Blank: the whole field or crop.", { numberFormat: quantity }),
-  may("Date", firstOfMay + 1, "When it is planned or was done.", { numberFormat: date }),
+  must("Item", "A name from the table Items.", { width: 24 }),
+  must("Rate", "How much per area.", { numberFormat: quantity }),
+  must("Rate unit", "Unit per area: seeds/ac, lb/ac, gal/ac, fl oz/ac, lb N/ac.", { width: 18 }),
+  may("Acres", "Blank: the whole field or crop.", { numberFormat: quantity }),
+  may("Date", "When it is planned or was done.", { numberFormat: date }),
   status());
 
 const operationsTable = table("Operations",
   fieldOrCrop(),
-  must("Operation", "Planting", "The pass, by one name all season.", { width: 28 }),
-  may("Acres", "", "Blank: the whole field or crop.", { numberFormat: quantity }),
-  may("Passes", 1, "How often it goes over the area.", { numberFormat: quantity }),
-  may("Rate", 22, "Money by the basis; leave blank for a machine of your own.", { numberFormat: money }),
-  may("Basis", "per acre", "What the rate is for.", { choices: operationBases }),
-  may("Machine", "", "A name from the table Machines, instead of a rate.", { width: 20 }),
-  may("Hours", "", "Hours of the whole row, where the rate is per hour.", { numberFormat: quantity }),
-  may("Date", firstOfMay + 1, "When it is planned or was done.", { numberFormat: date }),
+  must("Operation", "The pass, by one name all season.", { width: 28 }),
+  may("Acres", "Blank: the whole field or crop.", { numberFormat: quantity }),
+  may("Passes", "How often it goes over the area.", { numberFormat: quantity }),
+  may("Rate", "Money by the basis; leave blank for a machine of your own.", { numberFormat: money }),
+  may("Basis", "What the rate is for.", { choices: operationBases }),
+  may("Machine", "A name from the table Machines, instead of a rate.", { width: 20 }),
+  may("Hours", "Hours of the whole row, where the rate is per hour.", { numberFormat: quantity }),
+  may("Date", "When it is planned or was done.", { numberFormat: date }),
   status(),
-  may("Kind", "custom work", "What kind of cost a rate is.", { choices: operatingKinds, width: 18 }));
+  may("Kind", "What kind of cost a rate is.", { choices: operatingKinds, width: 18 }));
 
-const part = (before: "" | "Tractor "): readonly Entry[] => {
+const part = (before: "" | "Tractor "): readonly InputColumn[] => {
   const name = (words: string) => (before === "" ? words : `${before}${words.charAt(0).toLowerCase()}${words.slice(1)}`);
   const entry = before === "" ? must : may;
   return [
-    entry(name("List price"), before === "" ? 120000 : "", "What it costs new today; salvage and repairs are counted on it.", { numberFormat: money }),
-    may(name("Purchase price"), "", "What was paid, or what it is worth to you. Blank: the list price.", { numberFormat: money }),
-    may(name("Age"), "", "Years old when bought at that price.", { numberFormat: quantity }),
-    entry(name("Years kept"), before === "" ? 10 : "", "Years until it is sold or traded.", { numberFormat: quantity }),
-    may(name("Hours a year"), "", "Blank: the hours of the season's own passes.", { numberFormat: quantity }),
-    may(name("Repair class"), "", "Computes repairs by published factors. Blank: enter repairs as they come.", { choices: repairClasses, width: 20 }),
-    may(name("Remaining value class"), "", "Computes what it is worth in the end. Blank: nothing, or the salvage value.", { choices: remainingValueClasses }),
-    may(name("Salvage value"), "", "What it will be worth, money.", { numberFormat: money }),
+    entry(name("List price"), "What it costs new today; salvage and repairs are counted on it.", { numberFormat: money }),
+    may(name("Purchase price"), "What was paid, or what it is worth to you. Blank: the list price.", { numberFormat: money }),
+    may(name("Age"), "Years old when bought at that price.", { numberFormat: quantity }),
+    entry(name("Years kept"), "Years until it is sold or traded.", { numberFormat: quantity }),
+    may(name("Hours a year"), "Blank: the hours of the season's own passes.", { numberFormat: quantity }),
+    may(name("Repair class"), "Computes repairs by published factors. Blank: enter repairs as they come.", { choices: repairClasses, width: 20 }),
+    may(name("Remaining value class"), "Computes what it is worth in the end. Blank: nothing, or the salvage value.", { choices: remainingValueClasses }),
+    may(name("Salvage value"), "What it will be worth, money.", { numberFormat: money }),
   ];
 };
 
 const machinesTable = table("Machines",
-  must("Machine", replace, "The implement with its tractor, or the self-propelled machine.", { width: 24 }),
+  must("Machine", "The implement with its tractor, or the self-propelled machine.", { width: 24 }),
   ...part(""),
-  may("Power", 210, "PTO horsepower (kilowatts with hectares) that does the work.", { numberFormat: quantity }),
-  must("Width", 40, "Feet (metres).", { numberFormat: quantity }),
-  must("Speed", 5, "Miles (kilometres) an hour.", { numberFormat: quantity }),
-  may("Field efficiency", 0.65, "Part of the time that it works. Blank: 70 %.", { numberFormat: percent }),
-  may("Fuel per acre", "", "As measured. Blank: computed from the power.", { numberFormat: quantity }),
-  may("Fuel price", 3.6, "Money per gallon (litre). Blank: the setting Fuel per gallon.", { numberFormat: money }),
-  may("Real interest rate", 0.045, "Interest less inflation on what it is worth; 0 for none.", { numberFormat: percent }),
-  may("Taxes, insurance, housing", 0.01, "A year, as a part of its mean value. Blank: 1 %.", { numberFormat: percent }),
-  may("Labour per hour", 24, "Blank: the setting Labour per hour.", { numberFormat: money }),
-  may("Labour", "unpaid labour", "Whether the hours are paid.", { choices: machineLabour, width: 16 }),
-  may("Tractor", "", "The tractor's name; the same name on every row that it pulls. Blank: self-propelled."),
+  may("Power", "PTO horsepower (kilowatts with hectares) that does the work.", { numberFormat: quantity }),
+  must("Width", "Feet (metres).", { numberFormat: quantity }),
+  must("Speed", "Miles (kilometres) an hour.", { numberFormat: quantity }),
+  may("Field efficiency", "Part of the time that it works. Blank: 70 %.", { numberFormat: percent }),
+  may("Fuel per acre", "As measured. Blank: computed from the power.", { numberFormat: quantity }),
+  may("Fuel price", "Money per gallon (litre). Blank: the setting Fuel per gallon.", { numberFormat: money }),
+  may("Real interest rate", "Interest less inflation on what it is worth; 0 for none.", { numberFormat: percent }),
+  may("Taxes, insurance, housing", "A year, as a part of its mean value. Blank: 1 %.", { numberFormat: percent }),
+  may("Labour per hour", "Blank: the setting Labour per hour.", { numberFormat: money }),
+  may("Labour", "Whether the hours are paid.", { choices: machineLabour, width: 16 }),
+  may("Tractor", "The tractor's name; the same name on every row that it pulls. Blank: self-propelled."),
   ...part("Tractor "));
 
 const otherCostsTable = table("Other costs",
-  must("Item", replace, "What it is for.", { width: 34 }),
-  must("Kind", "overhead", "What kind of cost it is.", { choices: kinds, width: 18 }),
-  must("Amount", 2500, "Money by the basis.", { numberFormat: money }),
-  must("Basis", "whole farm", "What the amount is for.", { choices: otherBases, width: 18 }),
-  may("Shared over", "all", "all, a crop or a field; add \"by revenue\" to share by income. Blank: all, by acres.", { width: 20 }),
-  may("Cash", "yes", "Whether money is paid.", { choices: ["yes", "no"] }),
-  may("Month", "March", "The month or date of payment."));
+  must("Item", "What it is for.", { width: 34 }),
+  must("Kind", "What kind of cost it is.", { choices: kinds, width: 18 }),
+  must("Amount", "Money by the basis.", { numberFormat: money }),
+  must("Basis", "What the amount is for.", { choices: otherBases, width: 18 }),
+  may("Shared over", "all, a crop or a field; add \"by revenue\" to share by income. Blank: all, by acres.", { width: 20 }),
+  may("Cash", "Whether money is paid.", { choices: ["yes", "no"] }),
+  may("Month", "The month or date of payment."));
 
 const loansTable = table("Loans",
-  must("Name", replace, "What the loan is called.", { width: 24 }),
-  may("Kind", "term", "Operating for the season's line, term for one that is paid off.", { choices: loanKinds }),
-  must("Balance", 150000, "What is owed now; of an operating loan, before the first month of the season.", { numberFormat: money }),
-  must("Rate", 0.065, "Interest a year.", { numberFormat: percent }),
-  may("Payment", 21000, "Each payment, interest and principal together.", { numberFormat: money }),
-  may("Payments a year", 1, "1, 2, 4 or 12.", { numberFormat: "0" }),
-  may("Next due", firstOfMay + 240, "The date of the next payment.", { numberFormat: date }));
+  must("Name", "What the loan is called.", { width: 24 }),
+  may("Kind", "Operating for the season's line, term for one that is paid off.", { choices: loanKinds }),
+  must("Balance", "What is owed now; of an operating loan, before the first month of the season.", { numberFormat: money }),
+  must("Rate", "Interest a year.", { numberFormat: percent }),
+  may("Payment", "Each payment, interest and principal together.", { numberFormat: money }),
+  may("Payments a year", "1, 2, 4 or 12.", { numberFormat: "0" }),
+  may("Next due", "The date of the next payment.", { numberFormat: date }));
 
 const insuranceTable = table("Insurance",
-  must("Crop", "Corn", "A name from the table Crops.", { width: 16 }),
-  may("Form", "revenue", "What is guaranteed.", { choices: policyForms }),
-  must("Approved yield", 182, "Per area, as the insurer has approved it.", { numberFormat: quantity }),
-  must("Coverage", 0.8, "Level of coverage.", { numberFormat: percent }),
-  must("Projected price", 4.4, "Money per unit, set before planting.", { numberFormat: money }),
-  may("Harvest price", "", "Money per unit, once it is known.", { numberFormat: money }),
-  may("Harvest price option", "yes", "Whether a higher harvest price raises the guarantee.", { choices: ["yes", "no"] }),
-  may("Price cap", "", "The harvest price counts up to so many times the projected one. Blank: 2.", { numberFormat: quantity }));
+  must("Crop", "A name from the table Crops.", { width: 16 }),
+  may("Form", "What is guaranteed.", { choices: policyForms }),
+  must("Approved yield", "Per area, as the insurer has approved it.", { numberFormat: quantity }),
+  must("Coverage", "Level of coverage.", { numberFormat: percent }),
+  must("Projected price", "Money per unit, set before planting.", { numberFormat: money }),
+  may("Harvest price", "Money per unit, once it is known.", { numberFormat: money }),
+  may("Harvest price option", "Whether a higher harvest price raises the guarantee.", { choices: ["yes", "no"] }),
+  may("Price cap", "The harvest price counts up to so many times the projected one. Blank: 2.", { numberFormat: quantity }));
 
 const standCountsTable = table("Stand counts",
-  must("Field", replace, "A name from the table Fields.", { width: 22 }),
-  must("Date", firstOfMay + 30, "The day of the count.", { numberFormat: date }),
-  may("Row width", "", "Inches (centimetres). Blank: the field's.", { numberFormat: quantity }),
-  may("Length", 17.42, "Length of row counted, feet (metres): 17 ft 5 in at 30 in rows is a thousandth of an acre.", { numberFormat: quantity }),
-  may("Hoop diameter", "", "Instead of a length: inches (centimetres).", { numberFormat: quantity }),
-  must("Plants", 31, "Plants that will live.", { numberFormat: "0" }),
-  may("Doubtful plants", 1, "Plants that may live; each counts half.", { numberFormat: "0" }),
-  may("Remark", "", "What was seen.", { width: 30 }));
+  must("Field", "A name from the table Fields.", { width: 22 }),
+  must("Date", "The day of the count.", { numberFormat: date }),
+  may("Row width", "Inches (centimetres). Blank: the field's.", { numberFormat: quantity }),
+  may("Length", "Length of row counted, feet (metres): 17 ft 5 in at 30 in rows is a thousandth of an acre.", { numberFormat: quantity }),
+  may("Hoop diameter", "Instead of a length: inches (centimetres).", { numberFormat: quantity }),
+  must("Plants", "Plants that will live.", { numberFormat: "0" }),
+  may("Doubtful plants", "Plants that may live; each counts half.", { numberFormat: "0" }),
+  may("Remark", "What was seen.", { width: 30 }));
 
 const salesTable = table("Sales",
-  must("Crop", "Corn", "A name from the table Crops.", { width: 16 }),
-  must("Date", firstOfMay - 60, "The day it was sold or contracted.", { numberFormat: date }),
-  must("Quantity", 5000, "In the crop's yield unit.", { numberFormat: quantity }),
-  must("Price", 4.45, "Money per unit.", { numberFormat: money }),
-  may("Delivery month", "November", "The month in which it is delivered and paid."),
-  may("Kind", "forward", "Cash, forward and so on."));
+  must("Crop", "A name from the table Crops.", { width: 16 }),
+  must("Date", "The day it was sold or contracted.", { numberFormat: date }),
+  must("Quantity", "In the crop's yield unit.", { numberFormat: quantity }),
+  must("Price", "Money per unit.", { numberFormat: money }),
+  may("Delivery month", "The month in which it is delivered and paid."),
+  may("Kind", "Cash, forward and so on."));
 
-// Its row is blank: one load of an example would be the harvest of the field, and the first look a ruined season.
 const harvestTable = table("Harvest",
-  must("Field", "", "A name from the table Fields.", { width: 22 }),
-  must("Date", "", "The day it was weighed.", { numberFormat: date }),
-  must("Weight or bushels", "", "One load, or the whole field.", { numberFormat: quantity }),
-  may("Unit", "", "Blank: the crop's yield unit.", { choices: yieldUnits }),
-  may("Bushels are", "", "Wet as weighed, or dry: already shrunk to the standard moisture. Blank: wet.", { choices: wetnesses }),
-  must("Moisture", "", "As weighed, percent. Drying is charged load by load.", { numberFormat: percent }),
-  may("Test weight", "", "Pounds in a bushel. Shown with the harvest; it moves no money.", { numberFormat: quantity }));
+  must("Field", "A name from the table Fields.", { width: 22 }),
+  must("Date", "The day it was weighed.", { numberFormat: date }),
+  must("Weight or bushels", "One load, or the whole field.", { numberFormat: quantity }),
+  may("Unit", "Blank: the crop's yield unit.", { choices: yieldUnits }),
+  may("Bushels are", "Wet as weighed, or dry: already shrunk to the standard moisture. Blank: wet.", { choices: wetnesses }),
+  must("Moisture", "As weighed, percent. Drying is charged load by load.", { numberFormat: percent }),
+  may("Test weight", "Pounds in a bushel. Shown with the harvest; it moves no money.", { numberFormat: quantity }));
 
 const changesTable = table("Changes",
-  must("Change", replace, "What is weighed; all lines of one change have the same name.", { width: 30 }),
-  must("Quadrant", "added costs", "Which of the four boxes the line belongs to.", { choices: quadrants, width: 18 }),
-  must("Item", "Attachment", "What the line is.", { width: 30 }),
-  may("Quantity", 16, "How many. A yield gain may stay blank: then the answer is the gain that pays.", { numberFormat: quantity }),
-  may("Unit", "row", "Of what. For a yield, the yield unit of the crop."),
-  may("Price", 300, "Money per unit. Blank on a yield of the crop: its expected price less what moves with yield, times the operator's share.", { numberFormat: money }),
-  may("Basis", "lump sum", "Per acre, per year in all, or once. Blank: per acre, or once where Years kept is filled.", { choices: lineBases }),
-  may("Years kept", 5, "Of a lump sum: the years that it serves.", { numberFormat: quantity }),
-  may("Salvage", 0, "What is left of it then, money.", { numberFormat: money }),
-  may("Field or Crop", "Corn", "What the change is about, on one of its lines. Blank: the whole farm.", { width: 20 }),
-  may("Acres", "", "The area that it is about, on one of its lines. Blank: all of the field, crop or farm.", { numberFormat: quantity }),
-  may("Interest rate", 0.065, "A year, on what serves for years. Blank: the operating interest rate.", { numberFormat: percent }),
-  may("Active", "", "yes: the change is laid over the outlook of its crop.", { choices: ["yes", "no"] }));
+  must("Change", "What is weighed; all lines of one change have the same name.", { width: 30 }),
+  must("Quadrant", "Which of the four boxes the line belongs to.", { choices: quadrants, width: 18 }),
+  must("Item", "What the line is.", { width: 30 }),
+  may("Quantity", "How many. A yield gain may stay blank: then the answer is the gain that pays.", { numberFormat: quantity }),
+  may("Unit", "Of what. For a yield, the yield unit of the crop."),
+  may("Price", "Money per unit. Blank on a yield of the crop: its expected price less what moves with yield, times the operator's share.", { numberFormat: money }),
+  may("Basis", "Per acre, per year in all, or once. Blank: per acre, or once where Years kept is filled.", { choices: lineBases }),
+  may("Years kept", "Of a lump sum: the years that it serves.", { numberFormat: quantity }),
+  may("Salvage", "What is left of it then, money.", { numberFormat: money }),
+  may("Field or Crop", "What the change is about, on one of its lines. Blank: the whole farm.", { width: 20 }),
+  may("Acres", "The area that it is about, on one of its lines. Blank: all of the field, crop or farm.", { numberFormat: quantity }),
+  may("Interest rate", "A year, on what serves for years. Blank: the operating interest rate.", { numberFormat: percent }),
+  may("Active", "yes: the change is laid over the outlook of its crop.", { choices: ["yes", "no"] }));
 
 const matchesTable = table("Matches",
-  must("Table", "Purchases", "The table of ours that the range stands for.", { choices: tableNames, width: 18 }),
-  must("Range", "", "The range with its headings, such as Invoices!A1:F200.", { width: 30 }),
-  must("Column", "", "Our heading.", { width: 24 }),
-  must("Heading", "", "The heading in the range.", { width: 24 }));
+  must("Table", "The table of ours that the range stands for.", { choices: tableNames, width: 18 }),
+  must("Range", "The range with its headings, such as Invoices!A1:F200.", { width: 30 }),
+  must("Column", "Our heading.", { width: 24 }),
+  must("Heading", "The heading in the range.", { width: 24 }));
 
 /** All tables that we make, in the order of a season's work; `Matches` is made when a range is matched. */
 export const inputTables: readonly InputTable[] = [

@@ -40,7 +40,7 @@ const otherCosts: InputTable = {
     { heading: "Kind", width: 18, choices: kinds, hint: "What the money is for.", required: true },
     { heading: "Amount", width: 12, numberFormat: "#,##0.00", hint: "In dollars.", required: true },
   ],
-  example: ["kind of cost 1", 1200],
+  firstRow: ["kind of cost 1", 1200],
 };
 
 const writingTrips = (opened: ReturnType<typeof openExcel>) => opened.bridge.trips.filter(({ flags }) => flags & writes);

@@ -26,8 +26,8 @@ const reports = (figure: number) => [report("Cost per acre", figure), report("St
 
 const kinds = Array.from({ length: 30 }, (_, index) => `kind of cost ${index + 1}`);
 const tables: readonly InputTable[] = [
-  { name: "Other_costs", sheet: "Other costs", example: ["", ""], columns: [{ heading: "Kind", width: 18, choices: kinds, hint: "What the money is for.", required: true }, { heading: "Amount", width: 12, numberFormat: "#,##0.00", hint: "In dollars.", required: true }] },
-  { name: "Loans", sheet: "Loans", example: ["Tractor note", 125000], columns: [{ heading: "Name", width: 18, hint: "", required: true }, { heading: "Balance", width: 12, numberFormat: "#,##0.00", hint: "", required: true }] },
+  { name: "Other_costs", sheet: "Other costs", columns: [{ heading: "Kind", width: 18, choices: kinds, hint: "What the money is for.", required: true }, { heading: "Amount", width: 12, numberFormat: "#,##0.00", hint: "In dollars.", required: true }] },
+  { name: "Loans", sheet: "Loans", firstRow: ["Tractor note", 125000], columns: [{ heading: "Name", width: 18, hint: "", required: true }, { heading: "Balance", width: 12, numberFormat: "#,##0.00", hint: "", required: true }] },
 ];
 const rows = [new Map<string, Cell>([["Field", "West"], ["Acres", 40.25]]), new Map<string, Cell>([["Field", "=East"]])];
 const changes = [{ table: "Fields", row: 1, column: "Acres", value: 41.5 }, { table: "Fields", row: 2, column: "Acres", value: 79 }];

@@ -178,7 +178,7 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
     });
 
     describe("makeTables", () => {
-      it("makes a table on a sheet of its own, with headings, formats, choices and the example row", async () => {
+      it("makes a table on a sheet of its own, with headings, formats, choices and a first row", async () => {
         const { host, snapshot } = await workbook(farm);
         await host.makeTables([loans]);
         const sheet = sheetOf(await snapshot(), "Loans");
@@ -195,7 +195,7 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         const column = (heading: string, width: number) => ({ heading, width, hint: "", required: false });
         // 720 points of paper, at three fifths of the size, hold 1,200; the columns take 1,194 and 1,210.
         const columns = (last: number) => [column("Machine", 24.76), ...Array.from({ length: 7 }, (_, index) => column(`Part ${index}`, 24.76)), column("Last", last)];
-        const wide = (name: string, last: number) => ({ name, sheet: name, columns: columns(last), example: columns(last).map(() => "") });
+        const wide = (name: string, last: number) => ({ name, sheet: name, columns: columns(last), firstRow: columns(last).map(() => "") });
         await host.makeTables([wide("Just", 23), wide("Over", 26)]);
         const after = await snapshot();
         expect(sheetOf(after, "Just")).toMatchObject({ titleRows: "1:1", titleColumns: null, pagesWide: 1 });
@@ -465,5 +465,5 @@ const loans: InputTable = {
     { heading: "Balance", width: 14, numberFormat: "#,##0.00", hint: "What is owed now, in dollars.", required: true },
     { heading: "Kind", width: 12, choices: ["operating", "term"], hint: "operating or term.", required: false },
   ],
-  example: ["Tractor note", 125000, "term"],
+  firstRow: ["Tractor note", 125000, "term"],
 };

@@ -170,6 +170,7 @@ export const cases: readonly ProblemCase[] = [
     workbook: operation("| Alder | Spraying | | 9 | per acre | | 2031-06-01 | done as planned |\n| Corn | spraying | | 9 | per acre | | 2031-06-01 | done |"),
     at: ["Operations", 2, "Status"], found: "spraying",
   },
+  { code: "example-row", slip: "left a row that the table came with", workbook: otherCost("| Example: replace | overhead | 2500 | whole farm | all | yes | March |"), at: ["Other costs", 1, "Item"], found: "Example: replace" },
   { code: "line-twice", slip: "entered an invoice line twice", workbook: purchase("| 2031-04-01 | Urea | 100 | lb | 0.3 | |\n| 2031-04-01 | Urea | 100 | lb | | 30 |"), at: ["Purchases", 2], found: "Urea" },
   { code: "entry-beside", slip: "typed a rate beside a machine", workbook: operation("| Alder | Planting | | 22 | | Planter | 2031-05-01 | plan |", farm + planter), at: ["Operations", 1, "Rate"], found: "22" },
   { code: "cost-twice", slip: "entered fuel as another cost beside machines that burn it", workbook: `${operation("| Alder | Planting | | | | Planter | 2031-05-01 | plan |", farm + planter)}\nOther costs\n| Item | Kind | Amount | Basis |\n| Diesel | fuel | 20 | per acre |`, at: ["Other costs", 1, "Kind"], found: "fuel" },

@@ -37,7 +37,7 @@ export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType
     makeTables: async (wanted) => {
       refuse("makeTables");
       const made = wanted.filter(({ name }) => !tables.some((table) => table.name === name));
-      tables = [...tables, ...made.map(({ name, sheet, columns, example }) => ({ name, headers: columns.map(({ heading }) => heading), rows: [example], body: { sheet, row: 1, column: 0 } }))];
+      tables = [...tables, ...made.map(({ name, sheet, columns, firstRow }) => ({ name, headers: columns.map(({ heading }) => heading), rows: [firstRow ?? columns.map(() => "")], body: { sheet, row: 1, column: 0 } }))];
       changed();
     },
     addRows: async (name, rows) => {

@@ -1,5 +1,5 @@
 /** Input tables on new sheets of their own. */
-import type { InputColumn, InputTable } from "../../workbook/inputTable";
+import { hintWords, type InputColumn, type InputTable } from "../../workbook/inputTable";
 import { sheetNameChoices } from "../sheetNames";
 import { pageNumber, pagesWide, sheetTitle } from "../sheetLook";
 import { areaName, cellName, columnName, quotedSheet, type Area } from "../address";
@@ -18,10 +18,10 @@ const longestList = 255;
 const longestPrompt = 255;
 const longestTitle = 32;
 
-/** Makes an input table: headings, formats, drop-down lists with hints, one example row. */
+/** Makes an input table: headings, formats, drop-down lists, a hint that shows as a cell is selected, and a first row for entries. */
 export function writeInputTable(edit: PackageEdit, styles: StyleMaker, table: InputTable): void {
-  const { columns, example } = table;
-  if (example.length !== columns.length) throw new RangeError(`the table ${table.name} has ${columns.length} columns and ${example.length} examples`);
+  const { columns, firstRow } = table;
+  if (firstRow !== undefined && firstRow.length !== columns.length) throw new RangeError(`the table ${table.name} has ${columns.length} columns and a first row of ${firstRow.length}`);
   const sheet = freeSheetName(edit, table.sheet);
   const part = addSheet(edit, sheet, worksheet("", ""));
   const file = edit.freeName("xl/tables/table", ".xml");
@@ -67,13 +67,13 @@ function listsInCells(columns: readonly InputColumn[]): readonly ListInCells[] {
 }
 
 function inputSheetXml(styles: StyleMaker, table: InputTable, tableId: string): string {
-  const { columns, example } = table;
+  const { columns, firstRow = [] } = table;
   const heading = styles.number({ bold: true, wrap: true });
   const formats = columns.map(({ numberFormat }) => (numberFormat === undefined ? 0 : styles.number({ numberFormat })));
   const lists = listsInCells(columns);
   const rows: SheetCell[][] = [
     columns.map((column, index) => ({ column: index, value: column.heading, style: heading })),
-    columns.map((_, index) => ({ column: index, value: example[index]!, style: formats[index]! })),
+    columns.map((_, index) => ({ column: index, value: firstRow[index] ?? "", style: formats[index]! })),
   ];
   for (const { heading: name, words, column } of lists) {
     [`Choices for ${name}`, ...words].forEach((word, row) => (rows[row] ??= []).push({ column, value: word, style: 0 }));
@@ -98,8 +98,9 @@ function listSource({ heading, choices = [] }: InputColumn, lists: readonly List
 }
 
 /** The hint that is shown at cells and, where there is a list, the list, which also takes other entries after a warning. */
-function hintXml({ heading, hint, required }: InputColumn, area: Area, source: string | null): string {
-  const words = `${hint}${required ? " Required." : ""}`.trim();
+function hintXml(column: InputColumn, area: Area, source: string | null): string {
+  const { heading } = column;
+  const words = hintWords(column);
   const prompt = words === "" ? "" : ` showInputMessage="1" promptTitle="${escapeAttribute(heading.slice(0, longestTitle))}" prompt="${escapeAttribute(words.slice(0, longestPrompt))}"`;
   const cells = area.top === area.bottom ? cellName({ row: area.top, column: area.left }) : areaName(area);
   if (source === null) return `<dataValidation allowBlank="1"${prompt} sqref="${cells}"/>`;

@@ -59,8 +59,8 @@ async function lookAtSheets(context: Excel.RequestContext): Promise<readonly Loo
 }
 
 /** Whether a marked sheet holds nothing in the table's cells but what we put there: else somebody has typed there since. */
-function isBegun({ cells, tables }: LookedAt, { columns, example }: InputTable): boolean {
-  const wanted = [columns.map(({ heading }) => heading), columns.map((_, index) => example[index] ?? "")];
+function isBegun({ cells, tables }: LookedAt, { columns, firstRow = [] }: InputTable): boolean {
+  const wanted = [columns.map(({ heading }) => heading), columns.map((_, index) => firstRow[index] ?? "")];
   const inTable = cells.map((row) => row.slice(0, columns.length));
   return tables.length <= 1 && inTable.every((row, down) => row.every((cell, across) => cell === "" || cell === wanted[down]?.[across]));
 }

@@ -1,4 +1,4 @@
-import type { InputColumn, InputTable } from "../../workbook/inputTable";
+import { hintWords, type InputColumn, type InputTable } from "../../workbook/inputTable";
 import { cellName, columnName } from "../address";
 import { widthInPoints } from "../sheetLook";
 import { unfinishedMark, type TablePlace } from "./placesForTables";
@@ -22,11 +22,11 @@ export function putTable(workbook: Excel.Workbook, { model, name, old }: TablePl
 }
 
 /** The headings and the first row, and the table over them, which gets its name at once. */
-function putEntries(sheet: Excel.Worksheet, { name, columns, example }: InputTable, old: Excel.Table | null): void {
+function putEntries(sheet: Excel.Worksheet, { name, columns, firstRow = [] }: InputTable, old: Excel.Table | null): void {
   if (old === null) {
     const block = sheet.getRangeByIndexes(0, 0, 2, columns.length).untrack();
     block.numberFormat = [columns.map(() => "General"), columns.map(({ numberFormat }) => numberFormat ?? "General")];
-    block.values = [columns.map(({ heading }) => asTyped(heading)), columns.map((_, index) => asTyped(example[index] ?? ""))];
+    block.values = [columns.map(({ heading }) => asTyped(heading)), columns.map((_, index) => asTyped(firstRow[index] ?? ""))];
   }
   const table = old ?? sheet.tables.add(`A1:${cellName({ row: 1, column: columns.length - 1 })}`, true);
   if (old?.name.toLowerCase() !== name.toLowerCase()) table.name = name;
@@ -47,7 +47,7 @@ function putLooks(sheet: Excel.Worksheet, { columns }: InputTable, supports: Sup
       const inCells = column.choices.join(",").length > longestList || column.choices.some((word) => word.includes(","));
       offer(validation, inCells ? listInCells(sheet, column, spare++) : column.choices.join(","));
     }
-    const prompt = { showPrompt: true, title: column.heading.slice(0, longestTitle), message: `${column.hint}${column.required ? " Required." : ""}`.trim().slice(0, longestList) };
+    const prompt = { showPrompt: true, title: column.heading.slice(0, longestTitle), message: hintWords(column).slice(0, longestList) };
     validation.prompt = prompt;
     sheet.getRangeByIndexes(0, index, 1, 1).untrack().dataValidation.prompt = prompt;
   });

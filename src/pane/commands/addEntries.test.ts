@@ -16,12 +16,12 @@ function hostOf() {
 }
 
 describe("adding entries", () => {
-  it("makes a table that is missing, its first row in the place of the example", async () => {
+  it("makes a table that is missing, the first of them as its first row", async () => {
     const { host, addRows, makeTables } = hostOf();
     expect(await addEntries(host, content(), "Stand counts", rows)).toEqual({ ok: true, value: ["Odd"] });
     const made = makeTables.mock.calls[0]![0][0]!;
     // The 1904 system counts 1,462 days less than the 40777 that Microsoft's documentation of DATEVALUE gives.
-    expect([made.name, made.example]).toEqual(["Stand_counts", ["Mill", 39315, "", "", "", 29.5, "", ""]]);
+    expect([made.name, made.firstRow]).toEqual(["Stand_counts", ["Mill", 39315, "", "", "", 29.5, "", ""]]);
     expect(addRows).toHaveBeenCalledWith("Stand_counts", [new Map([["Field", "Mill"]])]);
   });
 

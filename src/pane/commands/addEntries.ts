@@ -12,7 +12,7 @@ export type EntryRow = ReadonlyMap<string, string | Decimal | { readonly day: st
 
 /**
  * Adds rows to one of our tables as one step, under the workbook's own spelling of the headings. A table that the
- * workbook lacks is made first, with the first row in the place of its example.
+ * workbook lacks is made first, with the first of them as its first row.
  *
  * A value whose column the table lacks cannot be written; the names of those come back, so that nothing is lost unsaid.
  */
@@ -34,7 +34,7 @@ export function addEntries(host: WorkbookHost, content: WorkbookContent, name: s
     else {
       if (template === undefined) throw new RangeError(`there is no table ${name}`);
       const [first = new Map<string, Cell>(), ...rest] = cells;
-      await host.makeTables([{ ...template, example: headings.map((heading) => first.get(heading) ?? "") }]);
+      await host.makeTables([{ ...template, firstRow: headings.map((heading) => first.get(heading) ?? "") }]);
       if (rest.length > 0) await host.addRows(template.name, rest);
     }
     return lost;

@@ -15,7 +15,7 @@ export function EmptyPage() {
       <p>Pennyacre reads tables of this workbook: crops, fields, what is bought, what is done. It tells what an acre costs now and what yield and price pay for it. This workbook has none of these tables yet.</p>
       <section className="pn-card">
         <h2>Start with empty tables</h2>
-        <p>Makes the input tables, each on a sheet of its own with an example row. What is in the workbook stays as it is. Excel may not be able to undo new sheets.</p>
+        <p>Makes the input tables, each on a sheet of its own, without a row: each cell says what it is for as it is selected. What is in the workbook stays as it is. Excel may not be able to undo new sheets.</p>
         <MakeTables tables={inputTables.filter(({ name }) => !sameName(name, "Matches"))} label="Make the input tables" isMain />
       </section>
       {openDemo !== undefined && (

@@ -9,8 +9,8 @@ export type MakeTablesProps = { readonly tables: readonly InputTable[]; readonly
 const firstToFill = (tables: readonly InputTable[]): InputTable => tables.find(({ name }) => name === "Crops") ?? tables[0]!;
 
 const madeWords = (tables: readonly InputTable[]): string => (tables.length === 1
-  ? `The table ${tables[0]!.sheet} was made, on a sheet of its own. Replace its example row by your own.`
-  : `${tables.length} tables were made, each on a sheet of its own. Replace the example rows by your own, ${tables.some(({ name }) => name === "Crops") ? "Crops and Fields first" : `${tables[0]!.sheet} first`}.`);
+  ? `The table ${tables[0]!.sheet} was made, on a sheet of its own. Each cell says what it is for as you select it.`
+  : `${tables.length} tables were made, each on a sheet of its own. Begin with ${tables.some(({ name }) => name === "Crops") ? "Crops and Fields" : tables[0]!.sheet}: each cell says what it is for as you select it.`);
 
 /** A button that makes input tables, each on a sheet of its own. */
 export function MakeTables({ tables, label, isMain = false }: MakeTablesProps) {

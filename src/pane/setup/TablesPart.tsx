@@ -1,3 +1,4 @@
+import { hintWords, type InputTable } from "../../workbook/inputTable";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { inputTables } from "../../workbook/templates";
 import { sameName } from "../commands/tableNamed";
@@ -20,8 +21,16 @@ export function TablesPart({ report }: TablesPartProps) {
             <MakeTables tables={missing} label={missing.length === 1 ? `Make ${missing[0]!.sheet}` : `Make these ${missing.length} tables`} />
           </>
         )}
+        <Disclosure look="line" label="What the columns hold">{inputTables.filter(({ name }) => name !== "Matches").map((table) => <ColumnHints key={table.name} table={table} />)}</Disclosure>
         <Disclosure look="line" label="Match a range of your own" keeps><MatchPart /></Disclosure>
       </Disclosure>
     </section>
   );
 }
+
+/** The hints of a table's columns, for hosts and tables that show none as a cell is selected. */
+const ColumnHints = ({ table }: { readonly table: InputTable }) => (
+  <Disclosure look="line" label={table.sheet}>
+    <dl className="pn-hints">{table.columns.map((column) => <div key={column.heading}><dt>{column.heading}</dt><dd>{hintWords(column)}</dd></div>)}</dl>
+  </Disclosure>
+);

@@ -3,7 +3,7 @@ import type { InputTable } from "../../workbook/inputTable";
 import { firstMatching, matchView } from "./matchView";
 
 const column = (heading: string, required: boolean) => ({ heading, required, width: 10, hint: "" });
-const table: InputTable = { name: "Other_costs", sheet: "Other costs", columns: [column("Item", true), column("Amount", true), column("Month", false)], example: [] };
+const table: InputTable = { name: "Other_costs", sheet: "Other costs", columns: [column("Item", true), column("Amount", true), column("Month", false)] };
 
 describe("matching a range of one's own", () => {
   it("matches headings that are alike at once", () => {
