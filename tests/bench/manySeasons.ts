@@ -20,9 +20,14 @@ export function seasonOf(entries: number): WorkbookContent {
   });
   const fieldNames = fields.map((row) => String(row[0]));
   const purchases = repeat(rowsOf("Purchases"), Math.round(entries * 0.4), (row, index) => row.with(at("Purchases", "Quantity"), 1 + (index % 97) / 4));
+  // A field whose harvest is done has loads, in each of its copies.
+  const loads = fields.flatMap((row, index) => {
+    const original = demoFields[index % demoFields.length]![0];
+    return rowsOf("Harvest").filter(([field]) => field === original).map((load) => load.with(0, row[0]!));
+  });
   const inFields = (name: string, count: number) => repeat(rowsOf(name), count, (row, index) => row.with(0, fieldNames[index % fieldCount]!));
   const grown = new Map<string, Rows>([
-    ["Fields", fields], ["Purchases", purchases],
+    ["Fields", fields], ["Purchases", purchases], ["Harvest", loads],
     ["Applications", inFields("Applications", Math.round(entries * 0.45))], ["Operations", inFields("Operations", Math.round(entries * 0.15))],
   ]);
   const tables = [...demo].map(([name, { headings, rows }]) =>
