@@ -134,6 +134,23 @@ describe("a percentage", () => {
     const rate = (typed: string) => readSeason(workbook({ Season: `| Setting | Value |\n| Operating interest rate | ${typed} |\n| Interest months | 6 |` })).season.settings.operatingInterest?.rate.toFixed();
     expect(["8.5", "8.5%", "0.085"].map(rate)).toEqual(["0.085", "0.085", "0.085"]);
   });
+
+  it("of interest is one percent where 1 is typed, and a part of one only up to 0.4", () => {
+    const rate = (typed: string) => readSeason(workbook({ Season: `| Setting | Value |\n| Operating interest rate | ${typed} |\n| Interest months | 6 |` })).season.settings.operatingInterest?.rate.toFixed();
+    expect(["1", "1%", "1.5", "0.01", "0.4", "40", "100%"].map(rate)).toEqual(["0.01", "0.01", "0.015", "0.01", "0.4", "0.4", "1"]);
+  });
+
+  it("of interest between 0.4 and 1 is asked for with its sign, wherever a rate stands", () => {
+    const asked = (tables: Parameters<typeof faults>[0]) => faults(tables).filter((fault) => fault.includes("rate-unclear")).length;
+    const typed = (rate: string) => [
+      asked({ Season: `| Setting | Value |\n| Operating interest rate | ${rate} |\n| Interest months | 6 |` }),
+      asked({ Loans: `| Name | Kind | Balance | Rate |\n| Line | operating | 50000 | ${rate} |` }),
+      asked({ Changes: `| Change | Quadrant | Item | Quantity | Price | Interest rate |\n| Wheels | added costs | Pair | 1 | 300 | ${rate} |` }),
+      asked({ Machines: `| Machine | List price | Years kept | Width | Speed | Labour per hour | Real interest rate |\n| Planter | 100000 | 10 | 30 | 5 | 20 | ${rate} |` }),
+    ];
+    expect(["0.41", "0.75", "0.99"].map(typed)).toEqual([[1, 1, 1, 1], [1, 1, 1, 1], [1, 1, 1, 1]]);
+    expect(["0.4", "0.75%", "75%", "1"].map(typed)).toEqual([[0, 0, 0, 0], [0, 0, 0, 0], [0, 0, 0, 0], [0, 0, 0, 0]]);
+  });
 });
 
 describe("the settings", () => {

@@ -4,7 +4,7 @@
  * Our own reader rather than a schema library: a season has a hundred thousand cells, each fault must know its row,
  * its column and what stood there, and half of the columns are units of something in another table.
  */
-import { hundred, one as whole, type Decimal } from "../core/decimal";
+import { Decimal, hundred, one as whole } from "../core/decimal";
 import type { EntryRef, IsoDate } from "../core/row";
 import type { AreaUnit } from "../core/units";
 import type { Cell, RawTable } from "./cell";
@@ -97,6 +97,8 @@ export class TableReader {
 }
 
 const noFaults: readonly Fault[] = [];
+/** A bare rate of interest up to this is a fraction: nobody lends at more than forty percent, and few at less than one. */
+const largestFraction = new Decimal("0.4");
 
 export class Row {
   /** In the order in which they were found. */
@@ -179,13 +181,27 @@ export class Row {
     return share !== null && share.gt(whole) ? this.fault("percent-range", column) : share;
   }
 
-  /** A fraction that may exceed one, such as a rate of interest: 8.5, 8.5% and 0.085 are the same. */
-  rate(column: string): Decimal | null {
+  /** A fraction that may exceed one: 60, 60% and 0.6 are all sixty percent, and 1 is all of it. */
+  private rate(column: string): Decimal | null {
+    const reading = this.percent(column);
+    return reading === null || reading.percent || reading.value.lte(whole) ? reading?.value ?? null : reading.value.div(hundred);
+  }
+
+  /**
+   * A rate of interest as a fraction: 8.5, 8.5% and 0.085 are the same, and 1 is one percent. Between the largest
+   * fraction that anybody pays and one, a number without its sign may mean either and is a fault.
+   */
+  interestRate(column: string): Decimal | null {
+    const reading = this.percent(column);
+    if (reading === null) return null;
+    if (reading.percent || reading.value.lte(largestFraction)) return reading.value;
+    return reading.value.lt(whole) ? this.fault("rate-unclear", column) : reading.value.div(hundred);
+  }
+
+  private percent(column: string) {
     const cell = this.filled(column);
     const reading = cell === null ? null : this.readNumber(column, cell);
-    if (reading === null) return null;
-    if (reading.value.isNegative() && !reading.value.isZero()) return this.fault("percent-range", column);
-    return reading.percent || reading.value.lte(whole) ? reading.value : reading.value.div(hundred);
+    return reading !== null && reading.value.isNegative() && !reading.value.isZero() ? this.fault("percent-range", column) : reading;
   }
 
   date(column: string): IsoDate | null {

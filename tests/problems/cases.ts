@@ -101,6 +101,7 @@ export const cases: readonly ProblemCase[] = [
   { code: "not-a-date", slip: "wrote a season for a date", workbook: purchase("| early spring | Urea | 100 | lb | 0.3 | |"), at: ["Purchases", 1, "Date"], found: "early spring" },
   { code: "not-in-list", slip: "misspelled a kind", workbook: otherCost("| Office | ovrehead | 900 | whole farm | all | yes | |"), at: ["Other costs", 1, "Kind"], found: "ovrehead" },
   { code: "percent-range", slip: "entered a share above all", workbook: land("| Alder | Corn | 100 | 200 | crop share | | | 150 |"), at: ["Fields", 1, "Operator share of crop"], found: "150" },
+  { code: "rate-unclear", slip: "entered three quarters of a percent without its sign", workbook: `${farm}\nLoans\n| Name | Kind | Balance | Rate |\n| Line | operating | 50000 | 0.75 |`, at: ["Loans", 1, "Rate"], found: "0.75" },
   { code: "unknown-name", slip: "misspelled an item", workbook: purchase("| 2031-04-01 | Uera | 100 | lb | 0.3 | |"), at: ["Purchases", 1, "Item"], found: "Uera" },
   { code: "duplicate-name", slip: "entered a field twice", workbook: `${farm}| ALDER | Corn | 10 | 200 |`, at: ["Fields", 2, "Field"], found: "ALDER" },
   { code: "unknown-unit", slip: "bought by a unit of their own", workbook: purchase("| 2031-04-01 | Urea | 100 | scoops | 0.3 | |"), at: ["Purchases", 1, "Unit"], found: "scoops" },

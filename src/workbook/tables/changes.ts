@@ -69,7 +69,7 @@ function lineOf(row: Row, table: TableReader, places: Places): Entered | null {
   const target = optionalTarget(row, table, places);
   const acres = row.number("Acres", "above zero");
   if (target !== null && acres !== null) warnOfArea(row, acres, target, places);
-  const about: About = { acres, target: grown(row, target, places), rate: row.rate("Interest rate"), active: row.choice("Active", ["yes", "no"]) };
+  const about: About = { acres, target: grown(row, target, places), rate: row.interestRate("Interest rate"), active: row.choice("Active", ["yes", "no"]) };
   if (change === null || quadrant === null || item === null) return null;
   return {
     ...about, change, priceFaulty: hasFault(row, "Price"),

@@ -14,7 +14,7 @@ export function readLoans(table: TableReader): readonly Loan[] {
     const name = row.needText("Name");
     const kind = row.choice("Kind", loanKinds) ?? "term";
     const balance = row.needNumber("Balance");
-    const rate = row.rate("Rate");
+    const rate = row.interestRate("Rate");
     const payment = row.number("Payment");
     const nextDue = row.date("Next due");
     if (rate === null) row.missing("Rate");

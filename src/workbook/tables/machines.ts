@@ -29,14 +29,14 @@ export function readMachines(table: TableReader, names: Names, settings: Setting
     const burns = power !== null || (fuelPerArea !== null && !fuelPerArea.isZero());
     const typedPrice = row.number("Fuel price") ?? usualFuelPrice(settings);
     const fuelPrice = burns ? orZero(row, "Fuel price", typedPrice, "fuel") : typedPrice ?? zero;
-    const realRate = orZero(row, "Real interest rate", row.rate("Real interest rate"), "interest on what it is worth");
+    const realRate = orZero(row, "Real interest rate", row.interestRate("Real interest rate"), "interest on what it is worth");
     if (name === null || main === null || width === null || speed === null) return null;
     if (row.text("Tractor") !== null && tractor === null) return null;
     return {
       name, main, tractor, width, speed, power,
       fieldEfficiency: share(row.share("Field efficiency") ?? usualFieldEfficiency),
       realRate: yearlyRate(realRate),
-      taxesInsuranceHousing: yearlyRate(row.rate("Taxes, insurance, housing") ?? usualTaxesInsuranceHousing),
+      taxesInsuranceHousing: yearlyRate(row.interestRate("Taxes, insurance, housing") ?? usualTaxesInsuranceHousing),
       wage: moneyPerHour(wage), labour: row.choice("Labour", machineLabour) ?? "unpaid labour",
       fuelPrice: money(fuelPrice), fuelPerArea, source: row.source,
     };

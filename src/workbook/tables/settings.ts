@@ -68,7 +68,7 @@ function read(name: SettingName, row: Row): Part {
     case "Currency": return { currency: row.text("Value") ?? defaultSettings.currency };
     case "Area unit": return { areaUnit: areaUnitOf(row) };
     case "Decimal comma": row.choice("Value", ["yes", "no"]); return {};
-    case "Operating interest rate": return { interest: { rate: row.rate("Value") } };
+    case "Operating interest rate": return { interest: { rate: row.interestRate("Value") } };
     case "Interest method": return { interest: { method: row.choice("Value", ["by date", "months"]) } };
     case "Interest months": return { interest: { months: row.number("Value") } };
     case "Repayment date": return { interest: { repaymentDate: row.date("Value") } };
