@@ -18,6 +18,8 @@ export type BudgetBasis = {
   readonly operatorShare: Share;
   readonly fixed: () => ReadonlyMap<Kind, MoneyPerArea>;
   readonly moving: ReadonlyMap<Kind, MoneyPerUnit>;
+  /** Term interest that stays in the full layer, per area and per unit of the operator's crop. */
+  readonly interestInFull: { readonly fixed: () => Decimal; readonly moving: Decimal };
   readonly otherIncome: MoneyPerArea;
 };
 
@@ -25,17 +27,21 @@ export type BudgetBasis = {
 export const perLayer = <Value>(value: (layer: Layer) => Value): PerLayer<Value> =>
   ({ operating: value("operating"), cash: value("cash"), full: value("full"), cashNeed: value("cashNeed") });
 
-/** The sum of each layer, from what each kind costs: each kind is added once, to the first layer that it counts in. */
-export function layerSums(byKind: ReadonlyMap<Kind, Decimal>): PerLayer<Decimal> {
+/**
+ * The sum of each layer, from what each kind costs: each kind is added once, to the first layer that it counts in.
+ *
+ * @param interestInFull the term interest that does not leave the full layer
+ */
+function layerSums(byKind: ReadonlyMap<Kind, Decimal>, interestInFull: Decimal): PerLayer<Decimal> {
   const of = (kinds: readonly Kind[]) => sum(kinds.flatMap((kind) => byKind.get(kind) ?? []));
   const operating = of(operatingKinds);
   const cash = operating.plus(of(cashKinds));
-  return { operating, cash, full: cash.minus(byKind.get("term interest") ?? zero).plus(of(fullKinds)), cashNeed: cash.plus(of(cashNeedKinds)) };
+  return { operating, cash, full: cash.minus(byKind.get("term interest") ?? zero).plus(interestInFull).plus(of(fullKinds)), cashNeed: cash.plus(of(cashNeedKinds)) };
 }
 
-function withLayers<Value extends Decimal>(byKind: () => ReadonlyMap<Kind, Value>): ByKindAndLayer<Value> {
+function withLayers<Value extends Decimal>(byKind: () => ReadonlyMap<Kind, Value>, interestInFull: () => Decimal): ByKindAndLayer<Value> {
   const kinds = once(byKind);
-  const sums = once(() => layerSums(kinds()) as PerLayer<Value>);
+  const sums = once(() => layerSums(kinds(), interestInFull()) as PerLayer<Value>);
   return { get byKind() { return kinds(); }, get layers() { return sums(); } };
 }
 
@@ -46,8 +52,8 @@ function withLayers<Value extends Decimal>(byKind: () => ReadonlyMap<Kind, Value
 export function budget(basis: BudgetBasis): Budget {
   const { yields, crop, operatorShare, otherIncome } = basis;
   const used = yields.used;
-  const fixed = withLayers(basis.fixed);
-  const moving = withLayers(() => basis.moving);
+  const fixed = withLayers(basis.fixed, basis.interestInFull.fixed);
+  const moving = withLayers(() => basis.moving, () => basis.interestInFull.moving);
   const costs = once(() => perLayer((layer): Costs => ({ fixed: fixed.layers[layer], moving: moving.layers[layer], operatorShare, otherIncome })));
   const costOfKind = (kind: Kind): MoneyPerArea => costPerArea({
     operatorShare, otherIncome, fixed: fixed.byKind.get(kind) ?? moneyPerArea(zero), moving: basis.moving.get(kind) ?? moneyPerUnit(zero),
@@ -57,6 +63,7 @@ export function budget(basis: BudgetBasis): Budget {
       byKind: new Map(kinds.filter((kind) => fixed.byKind.has(kind) || basis.moving.has(kind)).map((kind) => [kind, costOfKind(kind)])),
       layers: perLayer((layer) => costPerArea(costs()[layer], used)),
     })),
+    interestInFull: once(() => moneyPerArea(basis.interestInFull.fixed().plus(basis.interestInFull.moving.times(operatorShare).times(used)))),
     costPerUnit: once(() => perLayer((layer) => costPerUnit(costs()[layer], used))),
     breakEvenPrice: once(() => perLayer((layer) => breakEvenPrice(costs()[layer], used))),
     breakEvenYield: once(() => perLayer((layer) => breakEvenYield(costs()[layer], crop.price))),
@@ -67,6 +74,7 @@ export function budget(basis: BudgetBasis): Budget {
   return {
     area: basis.area, yields, price: crop.price, operatorShare, fixed, moving, otherIncomePerArea: otherIncome,
     get costPerArea() { return known.costPerArea(); },
+    get interestInFull() { return known.interestInFull(); },
     get costPerUnit() { return known.costPerUnit(); },
     get breakEvenPrice() { return known.breakEvenPrice(); },
     get breakEvenYield() { return known.breakEvenYield(); },
@@ -133,7 +141,9 @@ export function cropBudget(stages: readonly StageFigures[], crop: BudgetBasis["c
   const fixedKinds = kinds.filter((kind) => stages.some((stage) => stage.amountByKind.has(kind)));
   const amounts = new Map(fixedKinds.map((kind) => [kind, money(tallied(stages.flatMap((stage) => stage.amountByKind.get(kind) ?? [])))]));
   const movingKinds = kinds.filter((kind) => fields.some((field) => field.moving.byKind.has(kind)));
-  const perUnit = (kind: Kind) => mean(fields.map((field) => field.moving.byKind.get(kind) ?? zero), operatorCrops);
+  const perUnit = (kind: Kind, of: readonly StageFigures[] = stages) =>
+    mean(stages.map((stage) => (of.includes(stage) ? stage.budget.moving.byKind.get(kind) : null) ?? zero), operatorCrops);
+  const keeping = stages.filter((stage) => !stage.chargesCapital);
   return budget({
     area: area(whole), crop, harvested,
     yields: {
@@ -144,5 +154,8 @@ export function cropBudget(stages: readonly StageFigures[], crop: BudgetBasis["c
     otherIncome: moneyPerArea(mean(fields.map((field) => field.otherIncomePerArea), areas)),
     fixed: () => perArea(amounts, area(whole)),
     moving: new Map(movingKinds.map((kind) => [kind, moneyPerUnit(perUnit(kind))])),
+    interestInFull: {
+      fixed: () => tallied(keeping.flatMap((stage) => stage.amountByKind.get("term interest") ?? [])).div(whole), moving: perUnit("term interest", keeping),
+    },
   });
 }

@@ -27,7 +27,7 @@ export type Cost = {
 };
 
 /** A cost of one field per unit of the operator's crop. */
-export type MovingCost = { readonly kind: Kind; readonly name: string; readonly perUnit: MoneyPerUnit; readonly entries: Entries };
+export type MovingCost = { readonly kind: Kind; readonly name: string; readonly perUnit: MoneyPerUnit; readonly cash: boolean; readonly entries: Entries };
 
 /** The costs of one field at each stage. */
 export type StageCosts<Of = Cost> = { readonly [S in Stage]: readonly Of[] };
@@ -36,13 +36,13 @@ export type StageCosts<Of = Cost> = { readonly [S in Stage]: readonly Of[] };
 export const bearsInterest = (cost: Cost): boolean =>
   cost.cash && countsIn(cost.kind, "operating") && cost.kind !== "operating interest";
 
-/** Costs of one kind and name as one charge each; costs of nothing are left out. */
+/** Costs of one kind and name as one charge each, what is paid apart from what is not; costs of nothing are left out. */
 export function charges(costs: readonly Cost[], moving: readonly MovingCost[]): readonly Charge[] {
-  const groups = new Map<string, { kind: Kind; name: string; amount: Decimal; perUnit: Decimal; unplanned: boolean; entries: Entries[] }>();
-  const into = ({ kind, name, entries, unplanned = false }: { kind: Kind; name: string; entries: Entries; unplanned?: boolean }) => {
-    const key = `${kind}\n${name.toLowerCase()}`;
+  const groups = new Map<string, { kind: Kind; name: string; cash: boolean; amount: Decimal; perUnit: Decimal; unplanned: boolean; entries: Entries[] }>();
+  const into = ({ kind, name, cash, entries, unplanned = false }: { kind: Kind; name: string; cash: boolean; entries: Entries; unplanned?: boolean }) => {
+    const key = `${kind}\n${cash}\n${name.toLowerCase()}`;
     let group = groups.get(key);
-    if (group === undefined) groups.set(key, (group = { kind, name, amount: zero, perUnit: zero, unplanned, entries: [] }));
+    if (group === undefined) groups.set(key, (group = { kind, name, cash, amount: zero, perUnit: zero, unplanned, entries: [] }));
     group.unplanned &&= unplanned;
     group.entries.push(entries);
     return group;
@@ -57,8 +57,8 @@ export function charges(costs: readonly Cost[], moving: readonly MovingCost[]): 
     const group = into(cost);
     group.perUnit = group.perUnit === zero ? cost.perUnit : group.perUnit.plus(cost.perUnit);
   }
-  return [...groups.values()].map(({ kind, name, amount, perUnit, unplanned, entries }) => ({
-    kind, name, amount: money(amount), perUnit: moneyPerUnit(perUnit), unplanned,
+  return [...groups.values()].map(({ kind, name, cash, amount, perUnit, unplanned, entries }) => ({
+    kind, name, cash, amount: money(amount), perUnit: moneyPerUnit(perUnit), unplanned,
     get entries() { return entries.flatMap((of) => of()); },
   }));
 }

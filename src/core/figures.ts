@@ -26,6 +26,8 @@ export type Charge = {
   readonly perUnit: MoneyPerUnit;
   /** Whether it was done or bought although the plan of the field has nothing of it. */
   readonly unplanned: boolean;
+  /** Whether money is paid for it. */
+  readonly cash: boolean;
   readonly entries: readonly EntryRef[];
 };
 
@@ -50,6 +52,11 @@ export type Budget = {
   readonly moving: ByKindAndLayer<MoneyPerUnit>;
   readonly otherIncomePerArea: MoneyPerArea;
   readonly costPerArea: ByKindAndLayer<MoneyPerArea>;
+  /**
+   * Term interest per area that stays in the full layer, because no machine ownership and no land charge stands for the
+   * capital of the field; zero where it leaves it.
+   */
+  readonly interestInFull: MoneyPerArea;
   readonly costPerUnit: PerLayer<MoneyPerUnit | null>;
   readonly breakEvenPrice: PerLayer<MoneyPerUnit | null>;
   readonly breakEvenYield: PerLayer<Yield | null>;
@@ -78,6 +85,8 @@ export type StageFigures = {
   readonly charges: readonly Charge[];
   /** What each kind costs on the whole field, apart from what moves with yield. */
   readonly amountByKind: ReadonlyMap<Kind, Money>;
+  /** Whether machine ownership or a land charge stands for the capital in the field, so that term interest leaves its full layer. */
+  readonly chargesCapital: boolean;
 };
 
 export type FieldFigures = {
@@ -101,6 +110,8 @@ export type NeverDone = { readonly name: string; readonly areaPasses: Area; read
 
 export type SalesFigures = {
   readonly sold: CropQuantity;
+  /** What is sold at its own prices. */
+  readonly received: Money;
   readonly averagePrice: MoneyPerUnit | null;
   /** Operator's crop at the outlook yield less what is sold; negative where more is sold than is expected. */
   readonly unsold: CropQuantity;

@@ -3,7 +3,8 @@
  *
  * operating  = what growing this crop costs this season
  * cash       = operating + rent, land tax, overhead and term interest
- * full       = cash − term interest + machine ownership, land charge, unpaid labour, management
+ * full       = cash − term interest + machine ownership, land charge, unpaid labour, management; with the term interest
+ *              where neither machine ownership nor a land charge is entered
  * cash need  = cash + term principal, family living, income tax
  *
  * The full layer charges interest on all capital through ownership and the land charge, so term interest leaves it.

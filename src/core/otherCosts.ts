@@ -59,14 +59,14 @@ export function landCosts({ field }: FieldFacts): readonly Cost[] {
  */
 export function movingCosts(facts: FieldFacts, costs: readonly OtherCost[], perPoint: Decimal | null, stage: Stage): readonly MovingCost[] {
   const { crop, weighed } = facts;
-  const moving: MovingCost[] = [{ kind: "haul", name: "Selling cost", perUnit: crop.sellingCostPerUnit, entries: () => [crop.source] }];
+  const moving: MovingCost[] = [{ kind: "haul", name: "Selling cost", perUnit: crop.sellingCostPerUnit, cash: true, entries: () => [crop.source] }];
   if (perPoint !== null) {
     const entries = () => [crop.source, ...(stage === "plan" || weighed === null ? [] : weighed.entries)];
-    moving.push({ kind: "drying", name: "Drying", perUnit: moneyPerUnit(pointsPerUnit(facts, stage).times(perPoint)), entries });
+    moving.push({ kind: "drying", name: "Drying", perUnit: moneyPerUnit(pointsPerUnit(facts, stage).times(perPoint)), cash: true, entries });
   }
   for (const cost of costs) {
     if (cost.basis !== "per unit of yield" || fieldsOf(cost, [facts]).length === 0) continue;
-    moving.push({ kind: cost.kind, name: cost.item, perUnit: moneyPerUnit(cost.amount), entries: () => [cost.source] });
+    moving.push({ kind: cost.kind, name: cost.item, perUnit: moneyPerUnit(cost.amount), cash: cost.cash, entries: () => [cost.source] });
   }
   return moving;
 }

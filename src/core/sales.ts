@@ -2,7 +2,7 @@ import { sum } from "./decimal";
 import { perLayer } from "./budget";
 import type { Budget, SalesFigures } from "./figures";
 import type { Sale } from "./season";
-import { cropQuantity, moneyPerUnit } from "./units";
+import { cropQuantity, money, moneyPerUnit } from "./units";
 
 /**
  * What is sold of a crop, and the price that the rest must bring:
@@ -20,7 +20,7 @@ export function salesFigures(sales: readonly Sale[], outlook: Budget): SalesFigu
   const operatorCrop = outlook.operatorShare.times(outlook.yields.used).times(outlook.area);
   const unsold = operatorCrop.minus(sold);
   return {
-    sold: cropQuantity(sold),
+    sold: cropQuantity(sold), received: money(received),
     averagePrice: sold.isZero() ? null : moneyPerUnit(received.div(sold)),
     unsold: cropQuantity(unsold),
     priceNeeded: perLayer((layer) => unsold.lte("0") ? null : moneyPerUnit(

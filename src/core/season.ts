@@ -200,13 +200,19 @@ export type HarvestLoad = {
 export type Loan = {
   readonly name: string;
   readonly kind: "operating" | "term";
+  /** What is owed before the payment at `nextDue`; of an operating loan, what is carried into the year. */
   readonly balance: Money;
   /** A fraction a year. */
   readonly rate: Decimal;
   /** `null`: nothing regular is paid, as on an operating loan. */
   readonly payment: Money | null;
+  /** A divisor of twelve. */
   readonly paymentsAYear: Decimal;
   readonly nextDue: IsoDate | null;
+  /** The day of its first payment ever; left out or `null`: it was paid all along. */
+  readonly firstDue?: IsoDate | null;
+  /** The field or crop that bears it; left out or `null`: all land, by acres. */
+  readonly bornBy?: Target | null;
   readonly source: EntryRef;
 };
 

@@ -1,6 +1,7 @@
 /** The whole calculation of a season: entries in, figures of every crop, field and item out. */
-import { sum } from "./decimal";
+import { sum, zero } from "./decimal";
 import { amountByKind, budget, cropBudget, perArea, perUnitByKind } from "./budget";
+import { capitalOf } from "./capital";
 import { charges, type Cost, type StageCosts } from "./cost";
 import { fieldFacts, yieldAt, type FieldFacts } from "./fieldFacts";
 import type { CropFigures, FieldFigures, ItemFigures, NeverDone, Stage, StageFigures } from "./figures";
@@ -10,6 +11,7 @@ import type { MachineCost } from "./machines/machineCost";
 import { daysOut, operatingInterest } from "./operatingInterest";
 import { once } from "./once";
 import { nextCropWork, operationCosts } from "./operationCosts";
+import { loanCosts } from "./loans";
 import { landCosts, movingCosts, otherCosts } from "./otherCosts";
 import { changeFigures, type ChangeFigures } from "./partialBudget/changeFigures";
 import { overlays, type CropOverlay } from "./partialBudget/overlay";
@@ -63,7 +65,8 @@ export function seasonFigures(season: Season): SeasonFigures {
       nextCrop: charges([...ofNext.flatMap((byField) => byField.get(name) ?? []), ...worked.flatMap((work) => nextCropWork(work, machines))], []),
     };
   };
-  const fields = facts.map((each) => ({ ...fieldFigures(season, each, costs.get(each.field.name)!), ...besides(each) }));
+  const capital = capitalOf(season);
+  const fields = facts.map((each) => ({ ...fieldFigures(season, each, costs.get(each.field.name)!, capital.get(each.field.name) === "charged"), ...besides(each) }));
   const crops = cropFigures(season, fields);
   const outlooks = [...fieldOutlooks(season).values()];
   const changes = changeFigures(season, crops);
@@ -87,29 +90,33 @@ function fixedCosts(season: Season, facts: readonly FieldFacts[], { ofItems, ofW
   const days = daysOut(season.settings);
   const isHarvested = facts.some(({ harvested }) => harvested !== null);
   const shared = otherCosts(season.otherCosts, facts, isHarvested ? ["plan", "outlook", "final"] : ["plan", "outlook"], days);
+  const ofLoans = loanCosts(season, facts);
   return new Map(facts.map((each) => {
     const name = each.field.name;
     const worked = [...ofItems.flatMap((byField) => byField.get(name) ?? []), ...ofWork(each)];
-    const at = (stage: Stage): readonly Cost[] => stage === "final" && each.harvested === null ? [] : [...worked.flatMap((of) => of[stage]), ...shared.get(name)![stage], ...landCosts(each)];
+    const at = (stage: Stage): readonly Cost[] => stage === "final" && each.harvested === null ? [] : [...worked.flatMap((of) => of[stage]), ...shared.get(name)![stage], ...landCosts(each), ...ofLoans.get(name)!];
     return [name, { plan: at("plan"), outlook: at("outlook"), final: at("final") }] as const;
   }));
 }
 
-function fieldFigures(season: Season, facts: FieldFacts, costs: StageCosts): Omit<FieldFigures, "neverDone" | "nextCrop"> {
+function fieldFigures(season: Season, facts: FieldFacts, costs: StageCosts, chargesCapital: boolean): Omit<FieldFigures, "neverDone" | "nextCrop"> {
   const { field, crop, harvested } = facts;
   const at = (stage: Stage): StageFigures => {
     const fixed = [...costs[stage], ...operatingInterest(costs[stage], season.settings.operatingInterest)];
     const moving = movingCosts(facts, season.otherCosts, season.settings.dryingChargePerPoint, stage);
     const all = once(() => charges(fixed, moving));
     const amounts = amountByKind(fixed);
+    const perUnit = perUnitByKind(moving);
+    const interestInFull = chargesCapital ? { fixed: () => zero, moving: zero }
+      : { fixed: () => (amounts.get("term interest") ?? zero).div(field.area), moving: perUnit.get("term interest") ?? zero };
     return {
-      amountByKind: amounts,
+      amountByKind: amounts, chargesCapital,
       get charges() { return all(); },
       budget: budget({
         area: field.area, crop, operatorShare: field.operatorShare, otherIncome: crop.otherIncomePerArea,
         harvested: harvested !== null,
         yields: { goal: field.yieldGoal, outlook: facts.outlookYield, proven: field.provenYield, used: yieldAt(facts, stage) },
-        fixed: () => perArea(amounts, field.area), moving: perUnitByKind(moving),
+        fixed: () => perArea(amounts, field.area), moving: perUnit, interestInFull,
       }),
     };
   };

@@ -34,6 +34,7 @@ const cell = (problem: Problem): string => placeWords(problem.at);
 /** The other of two places, in words. */
 const second = ({ other }: Problem): string => (other === undefined ? "another entry" : placeWords(other));
 const quoted = (text: string): string => `"${text.length > 40 ? `${text.slice(0, 39)}…` : text}"`;
+const shortened = (text: string): string => (text.length > 60 ? `${text.slice(0, 59)}…` : text);
 const choose = ({ choices = [] }: Problem): string => (choices.length === 0 ? "Enter another value." : `Use one of: ${choices.join(", ")}.`);
 const meant = ({ like }: Problem): string => (like === undefined ? "" : ` Did you mean ${quoted(like)}?`);
 
@@ -85,7 +86,10 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   "same-land": (problem) => ({ what: `${cell(problem)}: ${problem.like}.`, remedy: "Name the field whose acres this crop uses a second time, and enter the rent or land charge on one of the two." }),
   "weight-missing": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} cannot be turned into the crop's yield unit.`, remedy: "Enter Weight per bu in the table Crops, or the quantity in the yield unit." }),
   "place-missing": (problem) => ({ what: `${cell(problem)} tells neither a length of row with its row width nor a hoop.`, remedy: "Enter Length and Row width, or Hoop diameter." }),
-  "payment-missing": (problem) => ({ what: `${cell(problem)}: a term loan needs its payment and the next due date.`, remedy: "Enter Payment and Next due; until then the loan's payments are left out." }),
+  "payment-missing": (problem) => ({ what: `${cell(problem)}: a term loan needs its payment and the next due date.`, remedy: "Enter Payment and Next due; until then its interest of the year counts, and no principal." }),
+  "payment-low": (problem) => ({ what: `${cell(problem)}: ${problem.found} does not cover the interest, so the balance grows by ${problem.like} in the year.`, remedy: "Nothing, if the loan is paid so; else correct Payment, Rate or Payments a year." }),
+  "payment-unread": (problem) => ({ what: `${cell(problem)}: ${problem.found} is entered on an operating loan, which is paid back as money comes in; the payment is not counted.`, remedy: "Clear it, or make it a term loan if it is paid off by the year." }),
+  "first-due-late": (problem) => ({ what: `${cell(problem)}: ${problem.found} is after the next payment, ${problem.like}.`, remedy: "Correct First due or Next due; until then Next due counts." }),
   "quantity-missing": (problem) => ({ what: `${cell(problem)} is blank, so the change cannot be added up.`, remedy: "Enter how many; 1 where the price is the whole amount." }),
   "price-missing": (problem) => ({ what: `${cell(problem)} is blank, so the change cannot be added up.`, remedy: "Enter the money for one unit. Grain that is counted in its yield unit needs none where the change names its crop." }),
   "years-on-yearly": (problem) => ({ what: `${cell(problem)}: a cost or return of every year cannot be kept ${problem.found} years. The years are left aside.`, remedy: "Clear Years kept, or set Basis to lump sum." }),
@@ -93,7 +97,10 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   "change-disagrees": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not what another line of the same change says, ${quoted(problem.like ?? "")}. The first is used.`, remedy: "Enter the same on every line of a change, or on its first line alone." }),
   "rate-missing": (problem) => ({ what: `${cell(problem)} is blank and no operating interest rate is entered, so what is kept for years bears no interest.`, remedy: "Enter Interest rate, 0 for none, or the setting Operating interest rate." }),
   "area-missing": (problem) => ({ what: `${cell(problem)}: no area tells how much land the change is about.`, remedy: "Enter Acres, or the fields of the season." }),
-  "no-fields": (problem) => ({ what: `${cell(problem)}: no field of this season grows ${quoted(problem.found)}, so it has no figures of its own.`, remedy: "Name another crop, or leave the cell blank and enter Price and Acres." }),
+  "no-fields": (problem) => ({
+    what: `${cell(problem)}: no field of this season grows ${quoted(problem.found)}, so ${problem.at.table === "Loans" ? "all land bears the loan" : "it has no figures of its own"}.`,
+    remedy: problem.at.table === "Loans" ? "Name another field or crop, or leave the cell blank." : "Name another crop, or leave the cell blank and enter Price and Acres.",
+  }),
   "setting-unknown": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not a setting that we know.${meant(problem)}`, remedy: choose(problem) }),
   "interest-incomplete": (problem) => ({ what: `An operating interest rate is entered, and ${problem.like} is not. No operating interest is charged.`, remedy: "Enter it in the table Season, or clear the rate." }),
   "no-price": (problem) => ({ what: `${quoted(problem.found)} is used, has no plan price and was never bought, so it costs nothing yet.`, remedy: "Enter Plan price per pack in the table Items, or its purchases." }),
@@ -121,6 +128,10 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   "line-twice": (problem) => ({ what: `${cell(problem)}: the line is like ${second(problem)} (${problem.found}), and both are counted.`, remedy: "Delete one if it is the same invoice line; if not, a different Note on each settles it." }),
   "entry-beside": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is entered beside ${problem.other?.column ?? "another entry"}, which counts; this is left aside.`, remedy: `Clear ${problem.at.column ?? "it"}, or the other of the two.` }),
   "cost-twice": (problem) => ({ what: `${cell(problem)}: ${problem.found} is entered here and counted by ${second(problem)} as well. ${problem.like ?? ""}`.trim(), remedy: "Delete one of the two, or give this cost another kind if it is for something else." }),
+  "capital-not-charged": (problem) => ({
+    what: `${cell(problem)}: neither machine ownership nor a land charge is entered for ${shortened(problem.found)}, so the full cost there keeps the term interest and may lack capital that nobody has lent.`,
+    remedy: "Enter the work by machine, a cost of the kind machine ownership, or Land charge per acre; 0 where there is none to charge.",
+  }),
   "tractor-disagrees": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not what ${second(problem)} says of the same tractor, ${quoted(problem.like ?? "")}. The first counts.`, remedy: "Enter the same on both rows, or on the first alone; another tractor needs a name of its own." }),
   "tractor-unnamed": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is entered for a tractor that has no name, so it is left aside.`, remedy: "Enter the tractor's name in the column Tractor, or clear the cells of a tractor." }),
   "stand-table-unknown": (problem) => ({ what: `${cell(problem)}: there is no table of yields ${quoted(problem.found)}, neither ours nor in this workbook.${meant(problem)}`, remedy: "Correct the name; several are separated by semicolons." }),

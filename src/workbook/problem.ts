@@ -29,14 +29,14 @@ export const problemCodes = [
   "percent-range", "rate-unclear", "unknown-name", "duplicate-name", "stale-value", "unknown-unit", "ton-unclear", "unit-not-convertible", "analysis-missing", "not-an-analysis",
   // One row.
   "target-missing", "amount-missing", "amount-disagrees", "pack-incomplete", "cost-missing", "hours-missing", "area-too-large",
-  "tenure-conflict", "rent-missing", "share-missing", "same-land", "weight-missing", "place-missing", "payment-missing",
+  "tenure-conflict", "rent-missing", "share-missing", "same-land", "weight-missing", "place-missing", "payment-missing", "payment-low", "payment-unread", "first-due-late",
   // Changes.
   "quantity-missing", "price-missing", "years-on-yearly", "salvage-unused", "change-disagrees", "rate-missing", "area-missing", "no-fields",
   // Entries that do not go together.
   "setting-unknown", "interest-incomplete", "no-price", "no-plan-price", "nothing-bought", "date-missing", "year-missing", "season-year-missing", "date-far", "fuel-twice", "stand-outside-table",
   "planned-date-missing", "harvest-without-load", "harvest-open", "load-after-done", "next-crop-here",
   "machine-zero", "stand-table-unknown", "stand-table-crop", "stand-table-fault",
-  "line-twice", "done-twice", "entry-beside", "cost-twice", "tractor-disagrees", "tractor-unnamed",
+  "line-twice", "done-twice", "entry-beside", "cost-twice", "capital-not-charged", "tractor-disagrees", "tractor-unnamed",
 ] as const;
 export type ProblemCode = (typeof problemCodes)[number];
 
@@ -47,7 +47,7 @@ export type ProblemCode = (typeof problemCodes)[number];
 export type Grade = "fix" | "check";
 
 /** The codes of grade `check`; all others are entries to fix. */
-export const checkCodes: readonly ProblemCode[] = ["line-twice", "value-differs", "harvest-open", "load-after-done", "date-missing", "done-twice"];
+export const checkCodes: readonly ProblemCode[] = ["line-twice", "payment-low", "payment-unread", "value-differs", "harvest-open", "load-after-done", "date-missing", "done-twice"];
 
 const ofGradeCheck: ReadonlySet<ProblemCode> = new Set(checkCodes);
 export const gradeOf = ({ code }: Pick<Problem, "code">): Grade => (ofGradeCheck.has(code) ? "check" : "fix");

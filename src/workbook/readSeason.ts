@@ -12,14 +12,17 @@ import { ItemConverter } from "./itemUnits";
 import type { Place, Problem } from "./problem";
 import { publishedStandTables } from "./publishedStandTables";
 import type { SeasonReading } from "./seasonReport";
+import { loanChecks } from "./loanChecks";
 import { settled } from "./settle";
+import { loansSettled } from "./settleLoans";
 import { Names, TableReader, type Style } from "./tableReader";
 import { readChanges } from "./tables/changes";
 import { readCrops } from "./tables/crops";
 import { readFields } from "./tables/fields";
 import { readHarvest, readSales } from "./tables/grain";
 import { readApplications, readItems, readPurchases } from "./tables/items";
-import { readInsurance, readLoans } from "./tables/lender";
+import { readInsurance } from "./tables/insurance";
+import { readLoans } from "./tables/loans";
 import { readMachines } from "./tables/machines";
 import { readOperations, readOtherCosts } from "./tables/operations";
 import { readOwnStandTables } from "./tables/ownStandTables";
@@ -73,22 +76,23 @@ export function readSeason(content: WorkbookContent): SeasonReading {
     applications: from("Applications", (table) => readApplications(table, places, itemNames, byItem, converter)),
     operations: from("Operations", (table) => readOperations(table, places, machineNames)),
     otherCosts: from("Other costs", (table) => readOtherCosts(table, places, settings.seasonYear)),
-    loans: from("Loans", readLoans),
+    loans: from("Loans", (table) => readLoans(table, places)),
     insurance: from("Insurance", (table) => readInsurance(table, cropNames)),
     standCounts: from("Stand counts", (table) => readStandCounts(table, fieldNames, byField)),
     sales: from("Sales", (table) => readSales(table, cropNames, byCrop, settings.seasonYear)),
     harvest: from("Harvest", (table) => readHarvest(table, fieldNames, byField, byCrop)),
     changes: from("Changes", (table) => readChanges(table, places, { crops, fields, settings })),
   };
-  const { season, problems: settledProblems } = settled(read);
+  const { season: once, problems: twice } = settled(read);
+  const { season, problems: besideLoans } = loansSettled(once, settingPlace(tables.get("Season"), "Operating interest rate"));
   const missing = needed.filter((name) => !tables.has(name)).map((name): Problem => ({ code: "table-missing", at: { table: name }, found: "", touches: [{ of: "farm" }] }));
   const headings = [...tables].flatMap(([name, raw]) => headingProblems(name, raw));
   const readerProblems = [...readers.values()].flatMap((reader) => reader.problems);
   const isAskedAlready = readerProblems.some(({ code }) => code === "year-missing");
   const yearAsked = isAskedAlready ? [] : yearProblems(season, years, settingPlace(tables.get("Season"), "Season year"));
   const all = [
-    ...missing, ...found.problems, ...exampleProblems, ...headings, ...settingProblems, ...yearAsked, ...standTables.problems, ...readerProblems, ...settledProblems,
-    ...crossChecks(season), ...harvestProblems(season, readers.get("Fields")?.has("Harvest done") ?? false),
+    ...missing, ...found.problems, ...exampleProblems, ...headings, ...settingProblems, ...yearAsked, ...standTables.problems, ...readerProblems, ...twice, ...besideLoans,
+    ...crossChecks(season), ...loanChecks(season), ...harvestProblems(season, readers.get("Fields")?.has("Harvest done") ?? false),
   ];
   const problems = inOrder(all.filter((problem) => !namesWhatWasLost(problem, missing)));
   const withPlaces = [...tables.values(), ...own, ...content.tables.filter(({ name }) => plain(name) === plain(matchesTable))];

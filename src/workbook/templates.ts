@@ -11,7 +11,8 @@ import { cropColumns } from "./columns/crops";
 import { yieldUnits } from "./yieldUnits";
 import { tenures } from "./tables/fields";
 import { chargings, statuses } from "./tables/items";
-import { loanKinds, policyForms } from "./tables/lender";
+import { policyForms } from "./tables/insurance";
+import { loanKinds } from "./tables/loans";
 import { machineLabour } from "./tables/machines";
 import { operationBases, otherBases } from "./tables/operations";
 import { settingNames, wetnesses } from "./tables/settings";
@@ -161,11 +162,13 @@ const otherCostsTable = table("Other costs",
 const loansTable = table("Loans",
   must("Name", "What the loan is called.", { width: 24 }),
   may("Kind", "Operating for the season's line, term for one that is paid off.", { choices: loanKinds }),
-  must("Balance", "What is owed now; of an operating loan, before the first month of the season.", { numberFormat: money }),
+  must("Balance", "What is owed before Next due; of an operating loan, before the first month of the season.", { numberFormat: money }),
   must("Rate", "Interest a year.", { numberFormat: percent }),
   may("Payment", "Each payment, interest and principal together.", { numberFormat: money }),
-  may("Payments a year", "1, 2, 4 or 12.", { numberFormat: "0" }),
-  may("Next due", "The date of the next payment.", { numberFormat: date }));
+  may("Payments a year", "1, 2, 3, 4, 6 or 12.", { numberFormat: "0" }),
+  may("Next due", "The date of the next payment.", { numberFormat: date }),
+  may("First due", "The first payment of all, where the loan is new: none is counted before it.", { numberFormat: date }),
+  may("For", "The field or crop that bears it. Blank: all land, by acres."));
 
 const insuranceTable = table("Insurance",
   must("Crop", "A name from the table Crops.", { width: 16 }),

@@ -11,7 +11,10 @@ const operating = [
 ];
 const rentAndTax = ["cash rent", "land tax", "overhead"];
 
-/** What each layer adds up: the operating costs, what else is paid, every cost once with all capital at a charge, what the household needs. */
+/**
+ * What each layer adds up: the operating costs, what else is paid, every cost once with all capital at a charge (and the
+ * term interest where no capital is), what the household needs.
+ */
 const layerKinds: Readonly<Record<string, readonly string[]>> = {
   operating,
   cash: [...operating, ...rentAndTax, "term interest"],
@@ -33,14 +36,16 @@ export type Basis = {
   readonly otherIncome: Fraction;
   readonly fixed: ReadonlyMap<string, Fraction>;
   readonly moving: ReadonlyMap<string, Fraction>;
+  /** Term interest of fields without a charge for capital, per area and per unit: it stays in the full layer. */
+  readonly kept: { readonly fixed: Fraction; readonly moving: Fraction };
 };
 
-const sumOf = (kinds: readonly string[], byKind: ReadonlyMap<string, Fraction>): Fraction =>
-  total(kinds.flatMap((kind) => byKind.get(kind) ?? []));
+const sumOf = (layer: string, of: "fixed" | "moving", basis: Basis): Fraction =>
+  plus(total(layerKinds[layer]!.flatMap((kind) => basis[of].get(kind) ?? [])), layer === "full" ? basis.kept[of] : zero);
 
 /** Cost per area of a layer at the yield that the budget rests on. */
 export const costOf = (basis: Basis, layer: string): Fraction =>
-  plus(sumOf(layerKinds[layer]!, basis.fixed), times(sumOf(layerKinds[layer]!, basis.moving), basis.share, basis.used));
+  plus(sumOf(layer, "fixed", basis), times(sumOf(layer, "moving", basis), basis.share, basis.used));
 
 export const layerNames: readonly string[] = Object.keys(layerKinds);
 
@@ -56,7 +61,7 @@ export function addBudget(exact: Exact, at: string, basis: Basis): void {
   }
   exact.set(`${at}/income`, plus(times(price, share, used), otherIncome));
   for (const layer of layerNames) {
-    const [fixed, moving] = [sumOf(layerKinds[layer]!, basis.fixed), sumOf(layerKinds[layer]!, basis.moving)];
+    const [fixed, moving] = [sumOf(layer, "fixed", basis), sumOf(layer, "moving", basis)];
     exact.set(`${at}/fixed/${layer}`, fixed);
     exact.set(`${at}/moving/${layer}`, moving);
     const units = times(share, used);

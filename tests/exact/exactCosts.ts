@@ -3,6 +3,7 @@ import type { Stage } from "../../src/core/figures";
 import type { Field, Operation, OtherCost, Season } from "../../src/core/season";
 import { daysOutOf, noLoan, type Cost } from "./exactCost";
 import { areaOf, cropOf, landOf, lastLoad, pointsToDry, weightsOver } from "./exactFields";
+import { loanCosts } from "./exactLoans";
 import { itemCosts, type ItemAccount } from "./exactItems";
 import { shareOut } from "./exactSplit";
 import { isLate, settled, worksOf, type Work } from "./exactWork";
@@ -21,6 +22,7 @@ export function costsAt(season: Season, accounts: readonly ItemAccount[], stage:
     ...workCosts(season, stage),
     ...season.otherCosts.flatMap((cost) => otherCosts(season, cost, stage)),
     ...season.fields.flatMap((field) => [...landCosts(field), ...cropCosts(season, field, stage)]),
+    ...loanCosts(season),
   ];
   return [...before, ...season.fields.map((field) => interest(season, field, before))];
 }

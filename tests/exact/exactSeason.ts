@@ -7,6 +7,7 @@ import type { Crop, Season } from "../../src/core/season";
 import { addBudget, costOf, layerNames, type Basis, type Exact } from "./exactBudget";
 import { costsAt } from "./exactCosts";
 import { areaOf, isHarvested, outlookYield, shareOf, yieldAt } from "./exactFields";
+import { hasCapitalCharge } from "./exactLoans";
 import { itemAccount, itemFigures, type ItemAccount } from "./exactItems";
 import { compare, divided, isZero, minus, plus, read, times, total, zero, type Fraction } from "./fraction";
 
@@ -48,6 +49,7 @@ function fieldBases(season: Season, accounts: readonly ItemAccount[], stage: Sta
       area: areaOf(field), goal: read(field.yieldGoal), outlook: outlookYield(season, field), used: yieldAt(season, field, stage),
       proven: field.provenYield === null ? null : read(field.provenYield), harvested: isHarvested(season, field),
       ...pricesOf(crop), share: shareOf(field), otherIncome: read(crop.otherIncomePerArea), fixed, moving,
+      kept: hasCapitalCharge(season, field) ? { fixed: zero, moving: zero } : { fixed: fixed.get("term interest") ?? zero, moving: moving.get("term interest") ?? zero },
     }];
   }));
 }
@@ -72,6 +74,7 @@ function cropBasis(fields: readonly Basis[], crop: Crop): Basis {
     share: mean(fields.map(({ share }) => share), crops), otherIncome: overAreas(({ otherIncome }) => otherIncome),
     fixed: new Map([...kinds].map((kind) => [kind, overAreas(({ fixed }) => fixed.get(kind) ?? zero)])),
     moving: new Map([...kinds].map((kind) => [kind, mean(fields.map(({ moving }) => moving.get(kind) ?? zero), units)])),
+    kept: { fixed: overAreas(({ kept }) => kept.fixed), moving: mean(fields.map(({ kept }) => kept.moving), units) },
   };
 }
 

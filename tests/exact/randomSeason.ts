@@ -4,7 +4,7 @@ import { Decimal } from "../../src/core/decimal";
 import { kinds, operatingKinds } from "../../src/core/kinds";
 import { measureNamed } from "../../src/core/measure";
 import type { EntryRef, Target } from "../../src/core/row";
-import type { Application, Crop, Field, HarvestLoad, Item, Operation, OtherCost, Purchase, Sale, Season, Settings } from "../../src/core/season";
+import type { Application, Crop, Field, HarvestLoad, Item, Loan, Operation, OtherCost, Purchase, Sale, Season, Settings } from "../../src/core/season";
 import {
   area, cropQuantity, itemQuantity, itemRate, money, moneyPerArea, moneyPerUnit, points, share, yieldPerArea,
 } from "../../src/core/units";
@@ -116,9 +116,22 @@ const load = (fields: readonly string[]): Arbitrary<Omit<HarvestLoad, "source">>
   water: decimal(0, 1, 2), testWeight: fc.constant(null),
 }).map(({ water, ...rest }) => ({ ...rest, wet: cropQuantity(rest.quantity.times(water.plus("1"))) }));
 
+/** Any day of the years around the season, since a statement may be from before it or after. */
+const dayAround = fc.integer({ min: -730, max: 1090 }).map((days) => new Date(Date.UTC(2031, 0, 1) + days * 86_400_000).toISOString().slice(0, 10));
+/** Payments that pay a loan off, keep it or do not cover its interest; without a payment or a day at times. */
+const loan = (fields: readonly string[]): Arbitrary<Omit<Loan, "source" | "name">> => fc.record({
+  kind: fc.constantFrom("term", "term", "term", "operating"), balance: fc.oneof(decimal(0, 90_000, 2), decimal(0, 900, 2)).map(money),
+  rate: fc.oneof(decimal(0, 1, 2).map((rate) => rate.div("5")), fc.constantFrom("0", "0.065").map((text) => new Decimal(text))),
+  payment: fc.option(cents(9000).map(money), { freq: 6 }), paymentsAYear: fc.constantFrom("1", "1", "2", "3", "4", "6", "12").map((text) => new Decimal(text)),
+  nextDue: fc.option(dayAround, { freq: 6 }), firstDue: perhaps(dayAround), bornBy: perhaps(target(fields)),
+});
+
 /** Costs that are called after their row, so that each can be told from the others. */
 const otherCosts = (fields: readonly string[]): Arbitrary<readonly OtherCost[]> =>
   fc.array(otherCost(fields), { maxLength: 4 }).map((all) => all.map((each, index) => ({ ...each, item: `Cost ${index + 1}`, source: source("Other costs")(index + 1) })));
+
+const loans = (fields: readonly string[]): Arbitrary<readonly Loan[]> =>
+  fc.array(loan(fields), { maxLength: 2 }).map((all) => all.map((each, index) => ({ ...each, name: `Loan ${index + 1}`, source: source("Loans")(index + 1) })));
 
 /** A random season that is printed without the published tables, which are the same in all of them. */
 type Shown = Season & { [fc.toStringMethod]?: () => string };
@@ -138,7 +151,7 @@ const seasons = (harvest: (fields: readonly string[]) => Arbitrary<readonly Harv
     return fc.record({
       settings, crops: each<Crop>("Crops", cropNames, crop), fields: each<Field>("Fields", fields, field), items: each<Item>("Items", items, item),
       purchases: rows<Purchase>("Purchases", 4, purchase(items)), applications: rows<Application>("Applications", 6, application(fields, items)),
-      operations: rows<Operation>("Operations", 5, operation(fields)), otherCosts: otherCosts(fields), sales: rows<Sale>("Sales", 3, sale), harvest: harvest(fields),
+      operations: rows<Operation>("Operations", 5, operation(fields)), otherCosts: otherCosts(fields), sales: rows<Sale>("Sales", 3, sale), loans: loans(fields), harvest: harvest(fields),
       published: fc.constant(publishedStandTables),
     }).map(shown);
   });

@@ -3,6 +3,7 @@ import { describe, it } from "vitest";
 import { Decimal } from "../../src/core/decimal";
 import { judge } from "./judge";
 import { growingSeason, harvestedSeason } from "./randomSeason";
+import type { Kind } from "../../src/core/kinds";
 import type { Season } from "../../src/core/season";
 import { typedSeason } from "./typedSeason";
 import { Habits } from "./typing";
@@ -33,13 +34,25 @@ const asTyped = (season: Season): Season => {
   return { ...season, settings: { ...season.settings, operatingInterest: operatingInterest?.rate.isZero() ? null : operatingInterest } };
 };
 
-/** Two entries that would count one cost twice are told elsewhere: here no fuel is bought and also among the other costs. */
+/**
+ * Two entries that would count one cost twice are told elsewhere: here no fuel is bought and also among the other costs,
+ * nor are loans and interest. A loan is for what grows somewhere.
+ */
 function countedOnce(season: Season): Season {
+  const { loans = [], fields } = season;
+  const counted = (kind: Kind): Kind => {
+    const ofLoans = loans.length > 0 && (kind === "term interest" || kind === "term principal");
+    return ofLoans || kind === "operating interest" ? "overhead" : kind;
+  };
   const isBought = season.items.some(({ kind, name }) => kind === "fuel" && season.purchases.some(({ item }) => item === name));
   return {
     // Without its year a season is asked for it, which is judged elsewhere.
     ...season, settings: { ...season.settings, seasonYear: "2031" }, items: season.items.map(({ unchargedIn: _uncharged, ...item }) => item),
-    otherCosts: season.otherCosts.map((cost) => (isBought && cost.kind === "fuel" ? { ...cost, kind: "supplies" } : cost)),
+    otherCosts: season.otherCosts.map((cost) => (isBought && cost.kind === "fuel" ? { ...cost, kind: "supplies" } : { ...cost, kind: counted(cost.kind) })),
+    loans: loans.map((loan) => {
+      const { bornBy = null } = loan;
+      return bornBy !== null && "crop" in bornBy && !fields.some(({ crop }) => crop === bornBy.crop) ? { ...loan, bornBy: null } : loan;
+    }),
   };
 }
 

@@ -52,6 +52,11 @@ export function typedSeason(season: Season, habits: Habits): WorkbookContent {
       "Item": row.item, "Kind": habits.word(row.kind), "Amount": habits.money(row.amount), "Basis": habits.word(row.basis),
       "Shared over": sharedOver(row, habits), "Cash": row.cash ? habits.pick("yes", "Yes", "") : habits.word("no"), "Month": habits.date(row.paidOn),
     })),
+    of("Loans", season.loans ?? [], (row) => ({
+      "Name": row.name, "Kind": row.kind === "term" ? habits.pick(habits.blank(), "term", "Term") : habits.word(row.kind), "Balance": habits.money(row.balance), "Rate": habits.rate(row.rate),
+      "Payment": habits.money(row.payment), "Payments a year": row.paymentsAYear.eq("1") ? habits.pick<Cell>("", 1) : habits.number(row.paymentsAYear),
+      "Next due": habits.date(row.nextDue), "First due": habits.date(row.firstDue ?? null), "For": (row.bornBy ?? null) === null ? habits.pick(habits.blank(), "all") : habits.word(nameOf(row.bornBy!)),
+    })),
     of("Sales", season.sales, (row) => ({ "Crop": habits.word(row.crop), "Date": habits.date(row.date), "Quantity": habits.number(row.quantity), "Price": habits.money(row.price) })),
     of("Harvest", season.harvest, (row) => ({
       "Field": habits.word(row.field), "Date": habits.date(row.date), "Weight or bushels": habits.number(row.quantity), "Unit": habits.pick("", "bu"), "Bushels are": habits.word("dry"), "Moisture": habits.share(row.moisture?.div("100") ?? null),

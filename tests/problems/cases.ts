@@ -84,6 +84,19 @@ Machines
 ${cells.map((cell, index) => `| Implement ${index + 1} | 100000 | 10 | 30 | 5 | 20 | 4% ${cell}`).join("\n")}
 `;
 
+/** A farm whose machines are charged, and loans. */
+const loans = (rows: string, also = "") => `Season
+| Setting | Value |
+| Season year | 2031 |
+${farm}
+Loans
+| Name | Kind | Balance | Rate | Payment | Payments a year | Next due | First due | For |
+${rows}
+Other costs
+| Item | Kind | Amount | Basis |
+| Combine | machine ownership | 30 | per acre |
+${also}`;
+
 export const cases: readonly ProblemCase[] = [
   { code: "table-missing", slip: "has no fields at all", workbook: crops, at: ["Fields"] },
   { code: "column-missing", slip: "renamed a heading", workbook: farm.replace("Yield goal", "Target"), at: ["Fields", undefined, "Yield goal"] },
@@ -101,7 +114,7 @@ export const cases: readonly ProblemCase[] = [
   { code: "not-a-date", slip: "wrote a season for a date", workbook: purchase("| early spring | Urea | 100 | lb | 0.3 | |"), at: ["Purchases", 1, "Date"], found: "early spring" },
   { code: "not-in-list", slip: "misspelled a kind", workbook: otherCost("| Office | ovrehead | 900 | whole farm | all | yes | |"), at: ["Other costs", 1, "Kind"], found: "ovrehead" },
   { code: "percent-range", slip: "entered a share above all", workbook: land("| Alder | Corn | 100 | 200 | crop share | | | 150 |"), at: ["Fields", 1, "Operator share of crop"], found: "150" },
-  { code: "rate-unclear", slip: "entered three quarters of a percent without its sign", workbook: `${farm}\nLoans\n| Name | Kind | Balance | Rate |\n| Line | operating | 50000 | 0.75 |`, at: ["Loans", 1, "Rate"], found: "0.75" },
+  { code: "rate-unclear", slip: "entered three quarters of a percent without its sign", workbook: loans("| Line | operating | 50000 | 0.75 | | | | | |"), at: ["Loans", 1, "Rate"], found: "0.75" },
   { code: "unknown-name", slip: "misspelled an item", workbook: purchase("| 2031-04-01 | Uera | 100 | lb | 0.3 | |"), at: ["Purchases", 1, "Item"], found: "Uera" },
   { code: "duplicate-name", slip: "entered a field twice", workbook: `${farm}| ALDER | Corn | 10 | 200 |`, at: ["Fields", 2, "Field"], found: "ALDER" },
   { code: "unknown-unit", slip: "bought by a unit of their own", workbook: purchase("| 2031-04-01 | Urea | 100 | scoops | 0.3 | |"), at: ["Purchases", 1, "Unit"], found: "scoops" },
@@ -122,7 +135,11 @@ export const cases: readonly ProblemCase[] = [
   { code: "share-missing", slip: "shares the crop without a share", workbook: land("| Alder | Corn | 100 | 200 | crop share | | | |"), at: ["Fields", 1, "Operator share of crop"] },
   { code: "weight-missing", slip: "sold tonnes of a crop in bushels without a weight", workbook: `${farm}\nSales\n| Crop | Date | Quantity | Unit | Price |\n| Corn | 2031-03-01 | 100 | t | 160 |`, at: ["Sales", 1, "Unit"], found: "t" },
   { code: "place-missing", slip: "counted no length", workbook: `${farm}\nStand counts\n| Field | Date | Row width | Length | Plants |\n| Alder | 2031-06-01 | 30 | | 28 |`, at: ["Stand counts", 1] },
-  { code: "payment-missing", slip: "entered a term loan without its payment", workbook: `${season("| Season year | 2031 |")}\nLoans\n| Name | Kind | Balance | Rate | Payment | Next due |\n| Land note | term | 90000 | 6% | | |`, at: ["Loans", 1] },
+  { code: "payment-missing", slip: "entered a term loan without its payment", workbook: loans("| Land note | term | 90000 | 6% | | | | | |"), at: ["Loans", 1] },
+  { code: "payment-low", slip: "entered a payment below the interest", workbook: loans("| Land note | term | 90000 | 8% | 5000 | 1 | 2031-12-01 | | |"), at: ["Loans", 1, "Payment"], found: "5000.00" },
+  { code: "payment-unread", slip: "entered a payment on the operating loan", workbook: loans("| Line | operating | 90000 | 8% | 5000 | 1 | 2031-12-01 | | |"), at: ["Loans", 1, "Payment"], found: "5000" },
+  { code: "first-due-late", slip: "let a loan begin after its next payment", workbook: loans("| Land note | term | 90000 | 8% | 9000 | 1 | 2031-12-01 | 2032-12-01 | |"), at: ["Loans", 1, "First due"] },
+  { code: "capital-not-charged", slip: "entered a loan and neither machines nor land", workbook: loans("| Land note | term | 90000 | 8% | 9000 | 1 | 2031-12-01 | | |").replace(/Other costs[^]*$/, ""), at: ["Loans", 1], found: "Alder" },
 
   { code: "quantity-missing", slip: "left a cost's quantity blank", workbook: change("| Wheels | added costs | Wheel pairs | | pair | 300 | lump sum | 5 | | 100 | 5% |"), at: ["Changes", 1, "Quantity"] },
   { code: "price-missing", slip: "priced nothing", workbook: change("| Wheels | added costs | Wheel pairs | 16 | pair | | lump sum | 5 | | 100 | 5% |"), at: ["Changes", 1, "Price"] },

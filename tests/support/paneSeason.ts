@@ -50,7 +50,7 @@ export const paneSeason: Season = seasonOf({
   ],
   otherCosts: [
     otherCost("Farm insurance", "4200", at("Other costs", 1)),
-    otherCost("Term loan principal", "9000", { kind: "term principal", ...at("Other costs", 2) }),
+    otherCost("Income tax", "9000", { kind: "income tax", ...at("Other costs", 2) }),
     otherCost("Own labour", "30", { kind: "unpaid labour", basis: "per acre", cash: false, ...at("Other costs", 3) }),
   ],
   sales: [{ ...sale("12000", "4.62"), kind: "forward", ...at("Sales", 1) }],

@@ -33,7 +33,7 @@ export const paneTables: readonly RawTable[] = [
     ["Creek Bottom", "Combining", 38, "per acre", "2031-09-30", "done"],
   ]),
   table("Other_costs", ["Item", "Kind", "Amount", "Basis", "Shared over", "Cash"], [
-    ["Farm insurance", "overhead", 4200, "whole farm", "all", "yes"], ["Term loan principal", "term principal", 9000, "whole farm", "all", "yes"],
+    ["Farm insurance", "overhead", 4200, "whole farm", "all", "yes"], ["Income tax", "income tax", 9000, "whole farm", "all", "yes"],
     ["Own labour", "unpaid labour", 30, "per acre", "all", "no"],
   ]),
   table("Sales", ["Crop", "Date", "Quantity", "Price", "Kind"], [["Corn", "2031-06-01", 12000, 4.62, "forward"]]),

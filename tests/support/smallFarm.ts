@@ -9,12 +9,12 @@ export const smallFarm: Season = seasonOf({
   fields: [field("Home", "100", "200", { provenYield: yieldPerArea("180"), tenure: "cash rent", rentPerArea: moneyPerArea("200") })],
   operations: [operation("Planting", "Home", "20", "plan", { date: "2031-05-05" }), operation("Planting", "Home", "23", "done", { date: "2031-05-06" })],
   otherCosts: [
-    otherCost("Office", "900", { paidOn: "2031-07-01" }), otherCost("Bank", "1000", { kind: "term interest", paidOn: "2031-08-01" }),
-    otherCost("Living", "30000", { kind: "family living", paidOn: "2031-06-01" }), otherCost("Own time", "500", { kind: "unpaid labour", cash: false }),
+    otherCost("Office", "900", { paidOn: "2031-07-01" }),
+    otherCost("Living", "22000", { kind: "family living", paidOn: "2031-06-01" }), otherCost("Planter", "500", { kind: "machine ownership", cash: false }),
   ],
   sales: [{ ...sale("5000", "4.2"), delivered: "2031-11-01" }],
   loans: [{
-    name: "Planter", kind: "term", balance: money("50000"), rate: new Decimal("0.06"), payment: money("9000"), paymentsAYear: new Decimal("2"), nextDue: "2031-03-15",
+    name: "Planter", kind: "term", balance: money("50000"), rate: new Decimal("0.02"), payment: money("9000"), paymentsAYear: new Decimal("1"), nextDue: "2031-03-15",
     source: { table: "Loans", row: 1 },
   }],
   insurance: [{

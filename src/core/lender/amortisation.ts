@@ -1,5 +1,5 @@
 /** Loans that are paid off in equal payments. Nothing is rounded: a schedule that rounds every line drifts by cents. */
-import { one, sum, zero, type Decimal } from "../decimal";
+import { one, smaller, sum, zero, type Decimal } from "../decimal";
 import { money, type Money } from "../units";
 
 /** A loan on a day: what is owed, the interest of one payment period as a fraction, and what is paid each period. */
@@ -23,6 +23,19 @@ export function levelPayment(balance: Money, ratePerPeriod: Decimal, periods: De
 }
 
 /**
+ * One payment: interest on the balance first, the rest off the balance, and no more than is owed. A payment below the
+ * interest is all interest, and what it leaves unpaid is added to the balance.
+ */
+export function installment({ balance, ratePerPeriod, payment }: Amortised): Installment {
+  const due = balance.times(ratePerPeriod);
+  const owed = balance.plus(due);
+  // What the 34th digit leaves over is not another payment.
+  const paid = owed.minus(payment).lt("1e-20") ? owed : payment;
+  const interest = smaller(due, paid);
+  return { payment: money(paid), interest: money(interest), principal: money(paid.minus(interest)), balance: money(owed.minus(paid)) };
+}
+
+/**
  * The payments until the loan is paid, the last one as much as is left.
  *
  * @param most stop after so many payments; the schedule is then cut off, its last balance above zero
@@ -31,14 +44,11 @@ export function levelPayment(balance: Money, ratePerPeriod: Decimal, periods: De
 export function schedule(loan: Amortised, most: Decimal): readonly Installment[] | null {
   if (loan.balance.gt("0") && loan.payment.lte(loan.balance.times(loan.ratePerPeriod))) return null;
   const installments: Installment[] = [];
-  let balance: Decimal = loan.balance;
+  let { balance } = loan;
   for (let count = zero; balance.gt("0") && count.lt(most); count = count.plus(one)) {
-    const interest = balance.times(loan.ratePerPeriod);
-    const owed = balance.plus(interest);
-    // What the 34th digit leaves over is not another payment.
-    const payment = owed.minus(loan.payment).lt("1e-20") ? owed : loan.payment;
-    balance = owed.minus(payment);
-    installments.push({ payment: money(payment), interest: money(interest), principal: money(payment.minus(interest)), balance: money(balance) });
+    const next = installment({ ...loan, balance });
+    balance = next.balance;
+    installments.push(next);
   }
   return installments;
 }

@@ -1,44 +1,43 @@
 /** The whole farm in one year, as the tests of repayment need it. */
-import { Decimal, sum, zero } from "../decimal";
+import { larger, sum, zero, type Decimal } from "../decimal";
+import type { Charge, CropFigures } from "../figures";
+import { countsIn, type Kind } from "../kinds";
 import type { SeasonFigures } from "../seasonFigures";
-import type { Kind } from "../kinds";
-import type { Loan } from "../season";
 import { money, type Money } from "../units";
-import { debtService, schedule } from "./amortisation";
 import type { RepaymentBasis } from "./repayment";
 
+export type FarmYear = RepaymentBasis & {
+  /** What is sold at its own prices, the rest of the outlook at the price entered, and other income. */
+  readonly income: Money;
+  /** Operating and cash costs that are paid in money, term interest among them. */
+  readonly cashCosts: Money;
+  /** What of them is interest on the season's operating money. */
+  readonly operatingInterest: Money;
+};
+
 /**
- * From the outlook of all crops: income less operating and cash costs, term interest among them. No depreciation is
- * taken off, so none is added back; machine ownership stands for what the machines lose.
- *
- * Interest and principal of term debt come from the loans where there is a term loan, and from other costs where not.
+ * From the outlook of all crops: income less operating and cash costs, term interest among them, as far as they are paid
+ * in money. No depreciation is taken off, so none is added back; machine ownership stands for what the machines lose.
  */
-export function farmYear(figures: SeasonFigures, loans: readonly Loan[]): RepaymentBasis {
-  const total = (of: (outlook: SeasonFigures["crops"][number]["outlook"]) => Decimal): Decimal =>
-    sum(figures.crops.map(({ outlook }) => of(outlook).times(outlook.area)));
-  const ofKind = (kind: Kind): Decimal => total((outlook) => outlook.costPerArea.byKind.get(kind) ?? zero);
-  const due = termDebtOfYear(loans);
-  const termInterest = due?.interest ?? money(ofKind("term interest"));
-  const beforeInterest = total((outlook) => outlook.incomePerArea.minus(outlook.costPerArea.layers.cash)).plus(ofKind("term interest"));
+export function farmYear({ crops }: Pick<SeasonFigures, "crops">): FarmYear {
+  const paid = (of: (kind: Kind) => boolean): Decimal => costs(crops, (charge) => charge.cash && of(charge.kind));
+  const [income, cashCosts] = [sum(crops.map(incomeOf)), paid((kind) => countsIn(kind, "cash"))];
   return {
-    netIncome: money(beforeInterest.minus(termInterest)), incomeTax: money(ofKind("income tax")), termInterest,
-    depreciation: money(zero), familyLiving: money(ofKind("family living")),
-    termPrincipal: due?.principal ?? money(ofKind("term principal")), replacement: money(ofKind("machine ownership")),
+    income: money(income), cashCosts: money(cashCosts), operatingInterest: money(paid((kind) => kind === "operating interest")),
+    netIncome: money(income.minus(cashCosts)), depreciation: money(zero), incomeTax: money(paid((kind) => kind === "income tax")),
+    termInterest: money(paid((kind) => kind === "term interest")), termPrincipal: money(paid((kind) => kind === "term principal")),
+    familyLiving: money(paid((kind) => kind === "family living")), replacement: money(costs(crops, ({ kind }) => kind === "machine ownership")),
   };
 }
 
-/** Interest and principal of the next twelve months of all term loans; `null` where there is no term loan. */
-export function termDebtOfYear(loans: readonly Loan[]): { readonly interest: Money; readonly principal: Money } | null {
-  const term = loans.filter((loan) => loan.kind === "term" && loan.payment !== null);
-  if (term.length === 0) return null;
-  const due = term.map((loan) => debtService(yearOf(loan)));
-  return { interest: money(sum(due.map(({ interest }) => interest))), principal: money(sum(due.map(({ principal }) => principal))) };
-}
+/** Grain that is sold at what it brings, the rest at the price entered; what is sold beyond the outlook still brings its price. */
+const incomeOf = ({ outlook, sales }: CropFigures): Decimal =>
+  sales.received.plus(larger(sales.unsold, zero).times(outlook.price)).plus(outlook.otherIncomePerArea.times(outlook.area));
 
-/** The payments of one year; of a loan whose payment does not cover its interest, the payments without any principal. */
-function yearOf({ balance, rate, payment, paymentsAYear }: Loan) {
-  const paid = payment!;
-  const payments = schedule({ balance, ratePerPeriod: rate.div(paymentsAYear), payment: paid }, paymentsAYear);
-  const wholePayments = new Decimal(paymentsAYear);
-  return payments ?? [{ payment: money(paid.times(wholePayments)), interest: money(paid.times(wholePayments)), principal: money(zero), balance }];
+/** What the charges of the outlook come to on all fields, what moves with yield at the yield of the outlook. */
+function costs(crops: readonly CropFigures[], counts: (charge: Charge) => boolean): Decimal {
+  return sum(crops.flatMap(({ fields }) => fields).flatMap(({ outlook: { budget, charges } }) => {
+    const units = budget.operatorShare.times(budget.yields.used).times(budget.area);
+    return charges.filter(counts).map(({ amount, perUnit }) => (perUnit.isZero() ? amount : amount.plus(perUnit.times(units))));
+  }));
 }

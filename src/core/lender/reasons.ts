@@ -1,6 +1,6 @@
 /** Why the outlook of a crop is not its plan: the reasons, largest first, adding up exactly. */
 import { sum, zero, type Decimal } from "../decimal";
-import type { Budget, Charge, CropFigures, FieldFigures } from "../figures";
+import type { Budget, Charge, CropFigures, FieldFigures, StageFigures } from "../figures";
 import { countsIn, type Kind, type Layer } from "../kinds";
 import { money, type Money } from "../units";
 
@@ -27,16 +27,16 @@ export type Reason = {
  */
 export function reasons({ fields }: CropFigures, layer: Layer): readonly Reason[] {
   const costs = new Map<string, { kind: Kind; name: string; unplanned: boolean; effect: Decimal }>();
-  const add = (charge: Charge, sign: "1" | "-1") => {
-    if (!countsIn(charge.kind, layer)) return;
+  const add = (charge: Charge, sign: "1" | "-1", { chargesCapital }: StageFigures) => {
+    if (!countsIn(charge.kind, layer) && !(layer === "full" && charge.kind === "term interest" && !chargesCapital)) return;
     const { kind, name, unplanned } = charge;
     const key = `${kind}\n${name.toLowerCase()}\n${unplanned}`;
     const soFar = costs.get(key);
     costs.set(key, { kind, name, unplanned, effect: (soFar?.effect ?? zero).plus(charge.amount.times(sign)) });
   };
   for (const { plan, outlook } of fields) {
-    plan.charges.forEach((charge) => { add(charge, "1"); });
-    outlook.charges.forEach((charge) => { add(charge, "-1"); });
+    plan.charges.forEach((charge) => { add(charge, "1", plan); });
+    outlook.charges.forEach((charge) => { add(charge, "-1", outlook); });
   }
   const all: readonly Reason[] = [
     { of: "yield", effect: money(sum(fields.map((field) => yieldEffect(field, layer)))) },

@@ -44,15 +44,16 @@ describe("seasonFlows", () => {
 });
 
 describe("a term loan", () => {
-  it("is paid from its next date on, at its payments a year", () => {
-    expect(termPayments(term).slice(0, 3).map((flow) => `${flow.month} ${flow.amount}`)).toEqual(["2031-03 -9000", "2031-09 -9000", "2032-03 -9000"]);
+  it("is paid at its payments a year in the season's year", () => {
+    expect(termPayments(term, season.settings).map((flow) => `${flow.month} ${flow.amount}`)).toEqual(["2031-03 -9000", "2031-09 -9000"]);
   });
   it("is the term debt of the year: interest on each half year's balance, the rest principal", () => {
-    const year = farmYear(figures, [term]);
+    const withLoan = seasonFigures({ ...season, loans: [term] });
+    const year = farmYear(withLoan);
     // 1,500.00 and 3 % of 42,500.
     expect([year.termInterest, year.termPrincipal].map(String)).toEqual(["2775", "15225"]);
-    // 80,000 + 1,000 income; 5,250 + 2,300 + 2,000 + interest 305.58… operating, 20,000 rent.
-    expect(year.netIncome.plus("2775").plus(figures.crops[0]!.outlook.costPerArea.layers.cash.times("100")).toFixed(8)).toBe("81000.00000000");
+    // 5,000 bu at 4.20 and 15,000 at 4.00, and 1,000 of other income.
+    expect(year.netIncome.plus(withLoan.crops[0]!.outlook.costPerArea.layers.cash.times("100")).toFixed(8)).toBe("82000.00000000");
     expect(year.familyLiving.toFixed()).toBe("30000");
   });
 });

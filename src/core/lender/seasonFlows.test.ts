@@ -104,15 +104,6 @@ describe("the money of other costs", () => {
     expect(of("management")).toEqual([]);
     expect(of("operating interest")).toEqual([]);
   });
-
-  it("has term interest and principal only where no term loan is entered", () => {
-    const operating = loan({ kind: "operating" });
-    for (const kind of ["term interest", "term principal"] as const) {
-      expect(of(kind, {}, [operating])).toEqual(["2031-07 -10"]);
-      expect(of(kind, {}, [operating, loan()])).toEqual([]);
-    }
-    expect(of("overhead", {}, [loan()])).toEqual(["2031-07 -10"]);
-  });
 });
 
 describe("the money of grain", () => {
@@ -139,25 +130,30 @@ describe("cash rent", () => {
 });
 
 describe("a term loan", () => {
-  const shown = (more: Partial<Loan>) => termPayments(loan(more)).map(({ month, amount }) => `${month} ${amount}`);
+  const shown = (more: Partial<Loan>) => termPayments(loan(more), settings).map(({ month, amount }) => `${month} ${amount}`);
 
-  it("ends with what is left of it", () => {
-    // 3 % a half year: 42,500.00, 34,775.00, 26,818.25, 18,622.7975, 10,181.481425, 1,486.92586775 are left.
-    expect(shown({}).slice(5)).toEqual(["2033-09 -9000", "2034-03 -1531.5336437825"]);
+  it("is paid in the season's year alone, and as much as is left of it in the end", () => {
+    expect(shown({})).toEqual(["2031-03 -9000", "2031-09 -9000"]);
+    expect(shown({ nextDue: "2032-03-15" })).toEqual(["2031-03 -9000", "2031-09 -9000"]);
+    expect(shown({ paymentsAYear: new Decimal("12"), payment: money("500") })).toHaveLength(12);
+    // 3 % a half year on 10,181.48 leaves 1,486.92 after 9,000, and 44.61 of interest on them.
+    expect(shown({ balance: money("10181.481425") })).toEqual(["2031-03 -9000", "2031-09 -1531.5336437825"]);
   });
 
-  it("shows two years of monthly payments at most", () => {
-    expect(shown({ paymentsAYear: new Decimal("12"), payment: money("500") })).toHaveLength(24);
+  it("is paid as entered below its interest", () => {
+    // 8,000 of interest are due on 100,000 at 8 %, and 5,000 are paid.
+    const low = { balance: money("100000"), rate: new Decimal("0.08"), payment: money("5000"), paymentsAYear: new Decimal("1") };
+    expect(shown(low)).toEqual(["2031-03 -5000"]);
   });
 
-  it("moves nothing without a payment or a day, nor where it is an operating loan", () => {
-    expect(shown({ payment: null })).toEqual([]);
-    expect(shown({ nextDue: null })).toEqual([]);
+  it("takes its interest without a month where its payment or its day is not entered; an operating loan takes nothing", () => {
+    expect(shown({ payment: null })).toEqual(["null -3000"]);
+    expect(shown({ nextDue: null })).toEqual(["null -3000"]);
     expect(shown({ kind: "operating" })).toEqual([]);
   });
 
   it("is among the flows of the season", () => {
-    expect(flows("term loans", {}, [loan()])).toHaveLength(7);
+    expect(flows("term loans", {}, [loan()])).toHaveLength(2);
   });
 });
 

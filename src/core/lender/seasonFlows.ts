@@ -1,23 +1,20 @@
 /** The money that a season moves, from its entries: paid invoices as they are dated, the rest as the plan dates it. */
-import { Decimal, zero } from "../decimal";
+import { zero, type Decimal } from "../decimal";
 import { fieldFacts, type FieldFacts } from "../fieldFacts";
 import type { SeasonFigures } from "../seasonFigures";
 import { countsIn, type Kind } from "../kinds";
 import { bestPrice, isCharged, itemBooks, quantityOf, type ItemBook } from "../itemCosts";
 import { landArea } from "../land";
 import { partsOf, workAt } from "../operationCosts";
+import { loanYear } from "../loanYear";
 import { boughtByItem } from "../purchases";
 import type { IsoDate } from "../row";
 import type { Loan, OtherCost, Season } from "../season";
 import { money } from "../units";
 import { seasonMachineCosts } from "../seasonMachineCosts";
 import { seasonWork } from "../seasonWork";
-import { schedule } from "./amortisation";
 import type { Flow } from "./cashFlow";
-import { monthOf, monthsLater, type Month } from "./month";
-
-/** Kinds that the loans themselves pay: from the table of loans where there is one, from other costs where not. */
-const paidByLoans = new Set<string>(["term interest", "term principal"]);
+import { monthOf, type Month } from "./month";
 
 /**
  * Every flow of the season: purchases on the day they are paid, what is still to be bought and done in its planned
@@ -33,8 +30,8 @@ export function seasonFlows(season: Season, figures: SeasonFigures, loans: reado
     ...itemFlows(season, facts),
     ...operationFlows(season, facts),
     ...rentFlows(season, grainSold),
-    ...otherCostFlows(season, loans.some((loan) => loan.kind === "term")),
-    ...loans.flatMap(termPayments),
+    ...otherCostFlows(season),
+    ...loans.flatMap((loan) => termPayments(loan, season.settings)),
   ].filter((flow) => !flow.amount.isZero());
 }
 
@@ -113,29 +110,25 @@ function rentFlows(season: Season, grainSold: Month): readonly Flow[] {
   })));
 }
 
-function otherCostFlows(season: Season, loansPay: boolean): readonly Flow[] {
+function otherCostFlows(season: Season): readonly Flow[] {
   const areaOf = ({ over }: OtherCost) => landArea(season.fields
     .filter((field) => ("all" in over ? true : "crop" in over ? field.crop === over.crop : field.name === over.field)));
   return season.otherCosts
     .filter((cost) => cost.cash && cost.basis !== "per unit of yield" && countsIn(cost.kind, "cashNeed"))
-    .filter((cost) => cost.kind !== "operating interest" && !(loansPay && paidByLoans.has(cost.kind)))
+    .filter((cost) => cost.kind !== "operating interest")
     .map((cost) => ({
       month: monthOrNone(cost.paidOn), group: cost.kind, entries: [cost.source],
       amount: out(cost.basis === "per acre" ? cost.amount.times(areaOf(cost)) : cost.amount),
     }));
 }
 
-const paymentsShown = new Decimal("24");
-
-/** The payments of a term loan from the next one due, two years of monthly ones at most. */
-export function termPayments(loan: Loan): readonly Flow[] {
-  if (loan.kind !== "term" || loan.payment === null || loan.nextDue === null) return [];
-  const installments = schedule({ balance: loan.balance, ratePerPeriod: loan.rate.div(loan.paymentsAYear), payment: loan.payment }, paymentsShown) ?? [];
-  const step = new Decimal("12").div(loan.paymentsAYear);
-  let month = monthOf(loan.nextDue);
-  return installments.map(({ payment }) => {
-    const flow = { month, group: "term loans", amount: out(payment), entries: [loan.source] };
-    month = monthsLater(month, step);
-    return flow;
-  });
+/**
+ * What a term loan takes of the season's year, month by month: each payment as it is entered, also one below its interest.
+ * Where the payment or its day is not entered, the year's interest without a month.
+ */
+export function termPayments(loan: Loan, settings: Season["settings"]): readonly Flow[] {
+  if (loan.kind !== "term") return [];
+  const entries = [loan.source];
+  if (loan.payment === null || loan.nextDue === null) return [{ month: null, group: "term loans", amount: out(loanYear(loan, settings).interest), entries }];
+  return loanYear(loan, settings).payments.map(({ month, payment }) => ({ month, group: "term loans", amount: out(payment), entries }));
 }

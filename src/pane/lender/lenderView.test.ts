@@ -31,8 +31,8 @@ describe("the lender pages before they are written", () => {
     expect(crops[0]!.rows.find(({ name }) => name.startsWith("Break-even price"))!.cells).toEqual([format.priceNeeded(corn.breakEvenPrice.cash)]);
     const says = Object.fromEntries(farm.map(({ name, says: words }) => [name, words]));
     expect(says["Operating loan at its peak"]).toMatch(/^[\d,.]+ USD, end of \w{3} 2031$/);
-    // One payment of 17,000 a year on the land note.
-    expect(says["Interest and principal due"]).toBe("17,000.00 USD a year");
+    // One payment of 17,000 a year on the land note, and 8 % of the 40,000 that the line carries.
+    expect(says["Interest and principal due"]).toBe("20,200.00 USD a year");
   });
 
   it("say that there is no term debt where none is entered", () => {

@@ -60,7 +60,7 @@ function cropRows({ outlook, yieldUnit, sales }: CropFigures, layer: Layer, form
 
 function farmLines(report: SeasonReport, format: Format): LenderPreview["farm"] {
   const flow = farmCashFlow(report);
-  const { capacity, debtService, margin, termDebtCoverage } = repayment(farmYear(report.figures, report.season.loans ?? []));
+  const { capacity, debtService, margin, termDebtCoverage } = repayment(farmYear(report.figures));
   return [
     ...(flow === null ? [{ name: "Operating loan", says: noCashFlow }] : operatingLoan(flow, format)),
     { name: "To pay term debt with", says: `${format.amount(capacity)} a year` },

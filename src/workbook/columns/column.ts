@@ -17,7 +17,7 @@ export type CellReader = {
   readonly text: (heading: string) => string | null;
   readonly number: (heading: string, range: Range) => Decimal | null;
   readonly share: (heading: string) => Decimal | null;
-  readonly rate: (heading: string) => Decimal | null;
+  readonly interestRate: (heading: string) => Decimal | null;
   readonly date: (heading: string) => IsoDate | null;
   readonly choice: <Word extends string>(heading: string, words: readonly Word[]) => Word | null;
   /** Notes a fault of the cell. */
@@ -78,7 +78,7 @@ export const money = (heading: string, { range = "zero or more", ...said }: Rang
 export const share = (heading: string, said: Said): Column<Decimal> => ({ ...said, heading, numberFormat: percentFormat, read: (row) => row.share(heading) });
 
 /** A rate of interest a year. */
-export const rate = (heading: string, said: Said): Column<Decimal> => ({ ...said, heading, numberFormat: percentFormat, read: (row) => row.rate(heading) });
+export const rate = (heading: string, said: Said): Column<Decimal> => ({ ...said, heading, numberFormat: percentFormat, read: (row) => row.interestRate(heading) });
 
 /** Points of moisture: 15.5, 15.5% and 0.155 are the same. */
 export const moisture = (heading: string, said: Said): Column<Points> => ({

@@ -15,13 +15,13 @@ describe("the sheet of costs", () => {
   const lines = sheetLines(sheet);
 
   it("prints plan and outlook by kind and layer", () => {
-    // On 200 bu: 20 to sell them. Full: cash less 10 of term interest and 5 of labour.
+    // On 200 bu: 20 to sell them. Full: cash less 10 of term interest and 5 of owning the planter.
     expect(between(lines, "Corn, 100.0 ac", "Home | 100 | 200 | 43 | 262 | 257 | 562 | 553")).toEqual([
       "Corn, 100.0 ac", " | Plan | Outlook | Change", "Yield that this rests on (bu) | 200 | 200",
       "   custom work | 20 | 23 | 3", "   haul | 20 | 20 | 0", "Operating cost | 40 | 43 | 3",
       "   cash rent | 200 | 200 | 0", "   overhead | 9 | 9 | 0", "   term interest | 10 | 10 | 0", "Cash cost | 259 | 262 | 3",
-      "Full cost leaves out term interest: it charges interest on all capital instead.", "   unpaid labour | 5 | 5 | 0", "Full cost | 254 | 257 | 3",
-      "   family living | 300 | 300 | 0", "Cash need | 559 | 562 | 3",
+      "Full cost leaves out term interest: it charges interest on all capital instead.", "   machine ownership | 5 | 5 | 0", "Full cost | 254 | 257 | 3",
+      "   term principal | 80 | 80 | 0", "   family living | 220 | 220 | 0", "Cash need | 559 | 562 | 3",
       "Field, outlook | Area (ac) | Yield (bu) | Operating | Cash | Full | Cash need | Net, full", "Home | 100 | 200 | 43 | 262 | 257 | 562 | 553",
     ]);
   });

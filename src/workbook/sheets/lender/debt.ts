@@ -13,7 +13,7 @@ const rightHalf = 7;
 
 export function debtBlock(page: Page, report: SeasonReport): void {
   const loans = report.season.loans ?? [];
-  const year = farmYear(report.figures, loans);
+  const year = farmYear(report.figures);
   const { capacity, debtService, margin, marginAfterReplacement, termDebtCoverage } = repayment(year);
   const top = page.next;
   page.across({ row: top, column: 0 }, 3, text("Paying the term debt, whole farm, one year", { bold: true, fill: "heading" }));

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { reportOf } from "../../../../tests/support/reportOf";
 import { application, corn, field, item, operation, otherCost, purchase, sale, seasonOf, settings } from "../../../../tests/support/season";
 import { Decimal, sum } from "../../../core/decimal";
-import { money, moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../../../core/units";
+import { moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../../../core/units";
 import type { SheetCell } from "../../resultSheet";
 import { cashFlowSheet, farmCashFlow } from "./cashFlowSheet";
 import { lenderPages } from "./lenderPages";
@@ -105,9 +105,5 @@ describe("what a lender would ask about first", () => {
   it("is a price above the high price, or above what grain was sold for", () => {
     expect(codes({ crops: [{ ...corn, price: moneyPerUnit("5"), highPrice: moneyPerUnit("4.5") }, soybeans] })).toEqual(expect.arrayContaining(["price-high", "price-above-sales"]));
     expect(codes({})).not.toContain("price-high");
-  });
-  it("is debt entered twice", () => {
-    const loan = { name: "Planter", kind: "term", balance: money("1000"), rate: new Decimal("0.05"), payment: money("100"), paymentsAYear: new Decimal("1"), nextDue: "2031-12-01", source: { table: "Loans", row: 1 } } as const;
-    expect(codes({ loans: [loan], otherCosts: [otherCost("Interest", "10", { kind: "term interest" })] })).toContain("debt-twice");
   });
 });

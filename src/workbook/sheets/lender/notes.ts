@@ -42,8 +42,6 @@ export function lenderNotices(report: SeasonReport): readonly Notice[] {
   say(loans.length === 0 && !entered(report, "term principal", "term interest"), "no-debt", "No debt is entered: neither loans nor term interest and principal among the other costs.");
   say(!entered(report, "overhead"), "no-overhead", "No overhead is entered (utilities, insurance, accounting, dues).");
   say(!entered(report, "family living"), "no-living", "No family living is entered, so cash need is too low.");
-  say(loans.some((loan) => loan.kind === "term") && entered(report, "term interest", "term principal"), "debt-twice",
-    "Term payments are entered both as loans and as other costs: the cash flow and the debt tests take the loans, the cost layers the other costs.");
   say(farmCashFlow(report)?.spread.isZero() === false, "no-month", "Some costs have no month; the cash flow spreads them evenly.");
   for (const { crop, outlook, yieldUnit, sales } of figures.crops) {
     const entry = season.crops.find((each) => each.name === crop)!;

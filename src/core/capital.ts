@@ -1,0 +1,25 @@
+/** Whether the full layer charges interest on the capital in a field, so that term interest leaves it there. */
+import type { Target } from "./row";
+import type { Field, OtherCost, Season } from "./season";
+
+/**
+ * `charged`: machine ownership or a land charge stands for the capital in the field. `none`: somebody has entered 0, so
+ * that there is none to charge. `unsaid`: nothing is entered.
+ */
+export type Capital = "charged" | "none" | "unsaid";
+
+/** Of every field, by its name: its land charge, other costs of both kinds, and machines at work in it. */
+export function capitalOf({ fields, otherCosts, operations }: Pick<Season, "fields" | "otherCosts" | "operations">): ReadonlyMap<string, Capital> {
+  const entered = otherCosts.filter(({ kind }) => kind === "machine ownership" || kind === "land charge");
+  const worked = operations.filter(({ cost }) => cost.basis === "machine");
+  return new Map(fields.map((field) => {
+    const charges = entered.filter(({ over }) => isOver(over, field)).map(({ amount }) => amount);
+    if (field.landChargePerArea !== null) charges.push(field.landChargePerArea);
+    const charged = charges.some((charge) => !charge.isZero()) || worked.some(({ target }) => isOver(target, field));
+    return [field.name, charged ? "charged" : charges.length > 0 ? "none" : "unsaid"];
+  }));
+}
+
+/** Whether a row of one field, of a crop or of all reaches a field. */
+export const isOver = (over: Target | OtherCost["over"], field: Pick<Field, "name" | "crop">): boolean =>
+  "all" in over ? true : "field" in over ? field.name === over.field : field.crop === over.crop;
