@@ -129,7 +129,8 @@ describe("the lender pages in LibreOffice", () => {
     const written = [...found.get("many")!].filter(([name]) => name.startsWith("Lender pages"));
     expect(written).toHaveLength(sheets.length);
     const formulas = sheets.flatMap(({ rows }) => rows.flat()).filter(({ formula }) => formula !== undefined);
-    expect(formulas.length).toBeGreaterThan(20_000);
+    // Dozens on each page: how many depends on which kinds and yields a random season happens to have.
+    expect(formulas.length).toBeGreaterThan(50 * sheets.length);
     expect(formulas.some(({ value }) => value === wrong)).toBe(false);
     const wrongs = sheets.flatMap((sheet, index) => {
       const cells = found.get("many")!.get(index === 0 ? "Lender pages" : `Lender pages (${index + 1})`)!;

@@ -7,7 +7,7 @@ import type { ResultSheet, SheetCell } from "../resultSheet";
 import { harvestNotes, tableNotes } from "../harvestNotes";
 import type { SeasonReport } from "../seasonReport";
 import { areaCell, changeOf, headings, moneyCell, note, section, subtotal, text, title, yieldCell } from "./cells";
-import { areaName, caution, incompleteRows, inLines, layerNotes, layerTitle, seasonName } from "./words";
+import { areaName, caution, incompleteRows, inLines, interestNote, layerNotes, layerTitle, seasonName } from "./words";
 
 /** Characters of a note that fit across the page. */
 const lineLength = 120;
@@ -30,7 +30,7 @@ export function costPerAcreSheet(report: SeasonReport): ResultSheet {
     if (crop !== report.figures.crops[0]) breakAfter.push(rows.length);
     rows.push(...cropRows(report, crop));
   }
-  rows.push([], ...[...layerNotes, caution].flatMap((words) => inLines(words, lineLength)).map(note));
+  rows.push([], ...[...layerNotes, interestNote(report), caution].flatMap((words) => inLines(words, lineLength)).map(note));
   return {
     name: "Cost per acre",
     columns: [30, 12, 12, 12, 12, 12, 12, 12],
@@ -95,10 +95,13 @@ function layerRow(crop: CropFigures, layer: Layer): Row {
 function notPlannedRows(crop: CropFigures): readonly Row[] {
   const all = notPlanned(crop, "cashNeed");
   if (all.length === 0) return [];
-  const blank = stageColumns(crop).map(() => text(""));
   return [
     note("In the change, done or bought without a plan:"),
-    ...all.map(({ kind, name, amount }): Row => [text(`   ${name.toLowerCase() === kind ? name : `${name} (${kind})`}`), ...blank, moneyCell(amount.div(crop.area))]),
+    ...all.map(({ kind, name, amount }): Row => {
+      const [label, perArea] = [name.toLowerCase() === kind ? name : `${name} (${kind})`, amount.div(crop.area)];
+      const inStages = stageColumns(crop).map((column) => moneyCell(column.name === "Outlook" ? perArea : null));
+      return [text(`   ${label}`), ...inStages, moneyCell(changeOf(zero, perArea))];
+    }),
   ];
 }
 

@@ -4,6 +4,8 @@ import { operation } from "../../../tests/support/season";
 import { reportOf } from "../../../tests/support/reportOf";
 import { sheetLines } from "../../../tests/support/sheetLines";
 import { smallFarm } from "../../../tests/support/smallFarm";
+import { Decimal } from "../../core/decimal";
+import type { Settings } from "../../core/season";
 import { breakEvenSheet } from "./breakEven";
 import { costPerAcreSheet } from "./costPerAcre";
 
@@ -31,9 +33,23 @@ describe("the sheet of costs", () => {
     const of = sheetLines(costPerAcreSheet(reportOf({ ...smallFarm, operations })));
     // Planting was planned before its row was typed over: the change of 23 is what was not planned.
     expect(of).toContain("   custom work | – | 23 | 23");
-    expect(between(of, "In the change, done or bought without a plan:", "   Mowing (hired labour) |  |  | 1.5")).toEqual([
-      "In the change, done or bought without a plan:", "   Planting (custom work) |  |  | 23", "   Mowing (hired labour) |  |  | 1.5",
+    expect(between(of, "In the change, done or bought without a plan:", "   Mowing (hired labour) | – | 1.5 | 1.5")).toEqual([
+      "In the change, done or bought without a plan:", "   Planting (custom work) | – | 23 | 23", "   Mowing (hired labour) | – | 1.5 | 1.5",
     ]);
+  });
+
+  it("says at its foot how operating interest is charged", () => {
+    const footOf = (operatingInterest: Settings["operatingInterest"]) => {
+      const of = sheetLines(costPerAcreSheet(reportOf({ ...smallFarm, settings: { ...smallFarm.settings, operatingInterest } }))).join(" ");
+      return /Operating interest: .*(?= For planning)/.exec(of)![0];
+    };
+    const rate = new Decimal("0.0825");
+    expect(footOf(null)).toBe("Operating interest: none, since no rate is entered.");
+    expect(footOf({ method: "months", rate, months: new Decimal("6.5") })).toBe("Operating interest: 8.25 % a year on operating costs paid in cash, for 6.5 months.");
+    expect(footOf({ method: "by date", rate, repaymentDate: "2031-12-15" })).toBe(
+      "Operating interest: 8.25 % a year from each payment to 2031-12-15, days over 365; from its planned use on what is still to be bought. "
+      + "Costs without a date: field work and inputs at planned planting, drying and haul at repayment, the rest evenly over the year.",
+    );
   });
 
   it("says at its head what it is of, and at its foot what each layer adds", () => {

@@ -43,6 +43,16 @@ export const layerNotes: readonly string[] = [
   "Cash need: cash, and term principal, family living and income tax.",
 ];
 
+/** How operating interest is charged, for the foot of a page. */
+export function interestNote({ season: { settings: { operatingInterest: interest } } }: SeasonReport): string {
+  if (interest === null) return "Operating interest: none, since no rate is entered.";
+  const rate = `${interest.rate.times("100").toFixed()} % a year`;
+  return interest.method === "months"
+    ? `Operating interest: ${rate} on operating costs paid in cash, for ${interest.months.toFixed()} months.`
+    : `Operating interest: ${rate} from each payment to ${interest.repaymentDate}, days over 365; from its planned use on what is still to be bought. `
+      + "Costs without a date: field work and inputs at planned planting, drying and haul at repayment, the rest evenly over the year.";
+}
+
 export const caution = "For planning only; not financial, tax or legal advice. Yields and prices are estimates, not promises.";
 
 /** A line that marks figures of a subject as incomplete, with what is wrong; none where they are complete. */

@@ -4,12 +4,13 @@ import type { Kind, Layer } from "../../../core/kinds";
 import { toFix } from "../../problem";
 import { harvestNotes, tableNotes } from "../../harvestNotes";
 import type { SeasonReport } from "../../seasonReport";
-import { areaName, layerNotes, layerTitle } from "../words";
+import { areaName, interestNote, layerNotes, layerTitle } from "../words";
 import { farmCashFlow, grainMonth } from "./cashFlowSheet";
 
 /** The lines at the foot of the pages. */
 export const lenderNotes = (report: SeasonReport, layer: Layer, crops: readonly CropFigures[]): readonly string[] => [
   ...layerNotes,
+  interestNote(report),
   `Price: the expected price entered in the table Crops, before selling costs. Yields: the goal and the proven yield entered in the table Fields; the outlook is the harvested yield once the harvest of a field is done.`,
   ...crops.flatMap((crop) => [...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].map((words) => `${crop.crop}: ${words}`)),
   `The tables of net return are on the layer ${layerTitle(layer).toLowerCase()}: drying, haul and selling move with yield in them, everything else stays.`,
