@@ -12,8 +12,8 @@ export interface WorkbookHost {
    * names that they have in the workbook, in the order of the sheets.
    */
   write(sheets: readonly ResultSheet[]): Promise<readonly string[]>;
-  /** Makes input tables, each on a sheet of its own; a table that is there already is left alone. */
-  makeTables(tables: readonly InputTable[]): Promise<void>;
+  /** Makes input tables, each on a sheet of its own; a table that is there already is left alone. Resolves to the names of those that were made. */
+  makeTables(tables: readonly InputTable[]): Promise<readonly string[]>;
   /** Adds rows under the last body row of a table, as one step. Cells are given by heading; a heading left out stays blank. */
   addRows(table: string, rows: readonly ReadonlyMap<string, Cell>[]): Promise<void>;
   /**

@@ -30,4 +30,8 @@ export type WorkbookContent = {
    * A range that the workbook does not have is absent.
    */
   readonly ranges: ReadonlyMap<string, RawTable>;
+  /** Tables that the workbook would not hand over, and why; left out where there are none. */
+  readonly unreadable?: readonly { readonly name: string; readonly why: string }[];
+  /** Names of tables that are none of ours and that nothing in ours names, whose cells were not read; left out where all were. */
+  readonly others?: readonly string[];
 };

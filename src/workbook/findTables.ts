@@ -25,6 +25,9 @@ export function findTables(content: WorkbookContent): FoundTables {
     const name = tableNames.find((each) => plain(each) === plain(raw.name));
     if (name !== undefined) add(name, raw, raw.name);
   }
+  for (const { name, why } of content.unreadable ?? []) {
+    problems.push({ code: "table-unreadable", at: { table: tableNames.find((each) => plain(each) === plain(name)) ?? name }, found: why, touches: [{ of: "farm" }] });
+  }
   // A real table of ours comes before a match.
   const matched = matchedRanges(content);
   for (const { table, range, raw } of matched.ranges) add(table, raw, range);

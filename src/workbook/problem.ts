@@ -19,7 +19,7 @@ export const subjectName = (subject: Subject): string => ("name" in subject ? su
 
 export const problemCodes = [
   // A table as a whole.
-  "table-missing", "column-missing", "column-unread", "column-twice", "table-twice", "range-missing", "match-missing",
+  "table-missing", "column-missing", "column-unread", "column-twice", "table-twice", "table-unreadable", "range-missing", "match-missing",
   // What a file, a table or a range leaves unclear as a whole.
   "value-differs",
   // A row that is none of the grower's.

@@ -69,7 +69,7 @@ export function readSeason(content: WorkbookContent): SeasonReading {
   const byCrop = new Map(crops.map((crop) => [crop.name, crop]));
   const places = new Places(fieldNames, cropNames, fields);
   const converter = new ItemConverter(settings.areaUnit);
-  const standTables = readOwnStandTables(own, { settings, crops, style, setting: settingPlace(tables.get("Season"), "Stand response") });
+  const standTables = readOwnStandTables(own, { settings, others: content.others ?? [], crops, style, setting: settingPlace(tables.get("Season"), "Stand response") });
   const read: Season = {
     settings, crops, fields, machines, standTables: standTables.tables, published: publishedStandTables, items: units.map(({ item }) => item),
     purchases: from("Purchases", (table) => readPurchases(table, itemNames, byItem, converter)),
@@ -85,7 +85,8 @@ export function readSeason(content: WorkbookContent): SeasonReading {
   };
   const { season: once, problems: twice } = settled(read);
   const { season, problems: besideLoans } = loansSettled(once, settingPlace(tables.get("Season"), "Operating interest rate"));
-  const missing = needed.filter((name) => !tables.has(name)).map((name): Problem => ({ code: "table-missing", at: { table: name }, found: "", touches: [{ of: "farm" }] }));
+  const isUnreadable = (name: TableName) => found.problems.some(({ code, at }) => code === "table-unreadable" && at.table === name);
+  const missing = needed.filter((name) => !tables.has(name) && !isUnreadable(name)).map((name): Problem => ({ code: "table-missing", at: { table: name }, found: "", touches: [{ of: "farm" }] }));
   const headings = [...tables].flatMap(([name, raw]) => headingProblems(name, raw));
   const readerProblems = [...readers.values()].flatMap((reader) => reader.problems);
   const isAskedAlready = readerProblems.some(({ code }) => code === "year-missing");

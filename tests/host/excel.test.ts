@@ -9,19 +9,25 @@ import type { ResultSheet } from "../../src/workbook/resultSheet";
 import { waitsForCell, writes } from "../support/officeBridge/bridge";
 import { HostRefusal } from "../support/officeBridge/hostRefusal";
 import { openExcel } from "../support/officeBridge/openExcel";
-import { farm, fields } from "./contractWorkbooks";
-import type { Fixture } from "./fixture";
+import { farm, fields, ownCounts } from "./contractWorkbooks";
+import type { Fixture, FixtureSheet } from "./fixture";
 import { describeWorkbookHost } from "./workbookHost.contract";
 
 describeWorkbookHost("Excel", async (fixture) => openExcel(fixture));
 
+/** Tables of the grower's own, which a table Season names, so that they are read. */
 const manyTables = (count: number, rows: number): Fixture => ({
-  sheets: Array.from({ length: count }, (_, index) => ({
+  sheets: [seasonNaming(Array.from({ length: count }, (_, index) => `Table_${index + 1}`)), ...ownTables(count, rows)],
+});
+const seasonNaming = (names: readonly string[]): FixtureSheet => ({
+  name: "Season", cells: [["Setting", "Value"], ["Stand response", names.join("; ")]], tables: [{ name: "Season", range: "A1:B2" }],
+});
+const ownTables = (count: number, rows: number): readonly FixtureSheet[] => (
+  Array.from({ length: count }, (_, index) => ({
     name: `Sheet${index + 1}`,
     cells: [["Item", "Amount"], ...Array.from({ length: rows }, (_row, row) => [`item ${row}`, row])],
     tables: [{ name: `Table_${index + 1}`, range: `A1:B${rows + 1}` }],
-  })),
-});
+  })));
 
 const report = (name: string): ResultSheet => ({
   name,
@@ -54,7 +60,7 @@ const refusalFrom = async (doing: Promise<unknown>): Promise<HostError> => {
 describe("round trips to Excel", () => {
   it.each([1, 50])("are two to read a workbook of %i tables", async (count) => {
     const { host, bridge } = openExcel(manyTables(count, 20));
-    expect((await host.read()).tables).toHaveLength(count);
+    expect((await host.read()).tables).toHaveLength(count + 1);
     expect(bridge.trips).toHaveLength(2);
   });
 
@@ -186,6 +192,52 @@ describe("an Excel that does not answer", () => {
   });
 });
 
+describe("tables that nobody knows", () => {
+  it("are not read, only named; those that Season names and those that are nearly named as ours are", async () => {
+    const own = ownTables(3, 4);
+    const nearly = { ...farm.sheets[0]!, name: "Other", tables: [{ name: "Fields_2031", range: "A1:C3" }] };
+    const { host, bridge } = openExcel({ sheets: [...farm.sheets, seasonNaming(["table_2"]), nearly, ...own] });
+    const { tables, others } = await host.read();
+    expect(tables.map(({ name }) => name)).toEqual(["Fields", "Purchases", "Season", "Fields_2031", "Table_2"]);
+    expect(others).toEqual(["Table_1", "Table_3"]);
+    expect(bridge.trips).toHaveLength(2);
+  });
+
+  it("cost nothing, however large they are", async () => {
+    const answer = async (rows: number) => {
+      const { host, bridge } = openExcel({ sheets: [...farm.sheets, ...ownTables(2, rows)] });
+      await host.read();
+      return bridge.trips.reduce((sum, { answerBytes }) => sum + answerBytes, 0);
+    };
+    expect(await answer(5000)).toBe(await answer(1));
+  });
+
+  it("are read all the same where a range of the grower's own stands for Season, which may name them", async () => {
+    const { host } = openExcel({ sheets: [...ownCounts.sheets, ...ownTables(1, 2)] });
+    expect((await host.read()).tables.map(({ name }) => name)).toContain("Table_1");
+  });
+});
+
+describe("one table that cannot be read", () => {
+  it("is named with the reason, and blinds nothing else", async () => {
+    const { host, bridge, workbook } = openExcel({ sheets: [...farm.sheets, ...manyTables(1, 3).sheets] });
+    workbook.unreadable.add("Purchases");
+    const { tables, unreadable } = await host.read();
+    expect(tables.map(({ name }) => name)).toEqual(["Fields", "Season", "Table_1"]);
+    expect(unreadable).toEqual([{ name: "Purchases", why: expect.stringMatching(/Excel met a fault of its own/) as string }]);
+    expect(bridge.requests).toBe(2 + 4);
+    workbook.unreadable.clear();
+    expect(await host.read()).not.toHaveProperty("unreadable");
+  });
+
+  it("is not told of where Excel as a whole is busy", async () => {
+    const { host, bridge } = openExcel(farm);
+    bridge.faultOf = (request) => (request === 1 ? { how: "refused", code: "HostIsBusy" } : null);
+    expect((await refusalFrom(host.read())).reason).toBe("busy");
+    expect(bridge.requests).toBe(2);
+  });
+});
+
 describe("a workbook that is too big for one answer", () => {
   it("is read in pieces, to the same content", async () => {
     const big = { sheets: [...manyTables(3, 2000).sheets, ...farm.sheets] };
@@ -196,11 +248,13 @@ describe("a workbook that is too big for one answer", () => {
     expect(bridge.trips.length).toBeGreaterThan(4);
   });
 
-  it("is given up in words when not even a single row gets through", async () => {
+  it("is given up in words, for the one table of which not even a single row gets through", async () => {
     const cells = [["Item", "Note"], ["Seed", "x".repeat(5000)]];
-    const { host, bridge } = openExcel({ sheets: [{ name: "Notes", cells, tables: [{ name: "Notes", range: "A1:B2" }] }] });
+    const { host, bridge } = openExcel({ sheets: [...farm.sheets, { name: "Items", cells, tables: [{ name: "Items", range: "A1:B2" }] }] });
     bridge.answerLimit = 4000;
-    expect((await refusalFrom(host.read())).message).toMatch(/5 MB/);
+    const { tables, unreadable } = await host.read();
+    expect(tables.map(({ name }) => name)).toEqual(["Fields", "Purchases"]);
+    expect(unreadable).toEqual([{ name: "Items", why: expect.stringMatching(/5 MB/) as string }]);
   });
 });
 

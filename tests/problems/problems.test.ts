@@ -43,6 +43,15 @@ describe("a workbook whose owner", () => {
     expect(problemsOf({ of: "farm" })).toEqual([]);
   });
 
+  it("has a table that Excel does not hand over is told so, once, with every figure incomplete", () => {
+    const content = contentFromText(cases.find(({ code }) => code === "blank")!.workbook.replace("| Alder | Corn | |", "| Alder | Corn | 100 |"));
+    const without = { ...content, tables: content.tables.filter(({ name }) => name !== "Fields"), unreadable: [{ name: "FIELDS", why: "Excel met a fault of its own." }] };
+    const { problems, problemsOf } = readSeason(without);
+    expect(problems.map(({ code, at }) => [code, at])).toEqual([["table-unreadable", { table: "Fields" }]]);
+    expect(problemsOf({ of: "farm" })).toHaveLength(1);
+    expect(explain(problems[0]!)).toEqual({ what: "The table Fields could not be read. Excel met a fault of its own.", remedy: "Set that right, or move the table's cells to a new table; all else was read." });
+  });
+
   it("matched a heading that the range has not is told so, and shown the place", () => {
     const loads = { name: "", headers: ["Where", "When", "Bushels", "Wet"], rows: [["Alder", "2031-10-01", 900, 16]], body: { sheet: "Loads", row: 1, column: 0 } };
     const match = (theirs: string) => readSeason({ ...contentFromText(`${cases[0]!.workbook}
@@ -71,7 +80,7 @@ Matches
 describe("the problems", () => {
   it("each have a workbook here", () => {
     const covered = new Set<string>(cases.map(({ code }) => code));
-    expect(problemCodes.filter((code) => !covered.has(code) && !["stale-value", "match-missing", "value-differs"].includes(code))).toEqual([]);
+    expect(problemCodes.filter((code) => !covered.has(code) && !["stale-value", "match-missing", "value-differs", "table-unreadable"].includes(code))).toEqual([]);
   });
 
   it("say in one sentence what is wrong and in one what to do", () => {

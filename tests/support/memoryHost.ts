@@ -39,6 +39,7 @@ export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType
       const made = wanted.filter(({ name }) => !tables.some((table) => table.name === name));
       tables = [...tables, ...made.map(({ name, sheet, columns, firstRow }) => ({ name, headers: columns.map(({ heading }) => heading), rows: [firstRow ?? columns.map(() => "")], body: { sheet, row: 1, column: 0 } }))];
       changed();
+      return made.map(({ name }) => name);
     },
     addRows: async (name, rows) => {
       refuse("addRows");

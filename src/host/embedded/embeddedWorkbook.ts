@@ -67,14 +67,15 @@ export class EmbeddedWorkbook implements WorkbookHost {
     return names;
   }
 
-  async makeTables(tables: readonly InputTable[]): Promise<void> {
+  async makeTables(tables: readonly InputTable[]): Promise<readonly string[]> {
     const there = tablesOf(this.steps.now.parts);
     const wanted = tables.filter(({ name }) => !there.some((table) => sameName(table.name, name)));
-    if (wanted.length === 0) return;
+    if (wanted.length === 0) return [];
     this.steps.become(this.edited((edit, styles, { edited }) => {
       for (const table of wanted) writeInputTable(edit, styles, table);
       return edited;
     }));
+    return wanted.map(({ name }) => name);
   }
 
   async addRows(table: string, rows: readonly ReadonlyMap<string, Cell>[]): Promise<void> {

@@ -12,7 +12,7 @@ import type { Supports } from "./supports";
  *
  * @throws HostError before anything is written: `protected`, `taken` where a name of the workbook stands in the way
  */
-export const makeTables = (tables: readonly InputTable[], supports: Supports): Command<void> => async (context) => {
+export const makeTables = (tables: readonly InputTable[], supports: Supports): Command<readonly string[]> => async (context) => {
   const { workbook } = context;
   const there = workbook.tables.load("items/name");
   const names = workbook.names.load("items/name");
@@ -20,14 +20,14 @@ export const makeTables = (tables: readonly InputTable[], supports: Supports): C
   await context.sync();
   const isThere = (model: InputTable) => there.items.some((table) => sameName(table.name, model.name));
   const places = await placesForTables(context, tables, isThere);
-  if (places.length === 0) return { done: undefined };
+  if (places.length === 0) return { done: [] };
   if (protection.protected && places.some(({ old }) => old === null)) {
     throw new HostError("protected", "The structure of this workbook is protected, so no sheet can be added. Unprotect it, then try again.");
   }
   const taken = places.filter(({ model }) => !isThere(model)).flatMap(({ model }) => names.items.find(({ name }) => name.toLowerCase() === model.name.toLowerCase())?.name ?? []);
   if (taken.length > 0) throw new HostError("taken", takenWords(taken));
   return {
-    value: undefined,
+    value: places.map(({ model }) => model.name),
     write: () => { for (const place of places) putTable(workbook, place, supports); },
     look: (looking) => lookForTables(looking, places),
   };

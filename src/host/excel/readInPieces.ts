@@ -1,4 +1,5 @@
 import type { Cell } from "../../workbook/cell";
+import { HostError } from "../workbookHost";
 import { isTooBig } from "./refusal";
 
 /** Cells asked for in one round trip at first: 5 MB allow some 125 bytes for each. */
@@ -22,7 +23,7 @@ export async function readInPieces(context: Excel.RequestContext, ranges: readon
     const asked = pieces.map((piece) => ({ of: piece.of, range: askPiece(ranges[piece.of] as Sized, piece) }));
     try {
       await context.sync();
-      for (const { of, range } of asked) for (const row of range.values as Cell[][]) cells[of]?.push(row);
+      for (const { of, range } of asked) for (const row of valuesOf(range)) cells[of]?.push(row);
     } catch (error) {
       const smallest = pieces.length === 1 && pieces[0]?.rows === 1;
       if (!isTooBig(error) || smallest) throw error;
@@ -31,6 +32,12 @@ export async function readInPieces(context: Excel.RequestContext, ranges: readon
     pieces = nextPieces(ranges, cells, limit);
   }
   return cells;
+}
+
+/** The values of a range, for which Excel now and then gives nothing at all. */
+function valuesOf({ values }: Excel.Range): readonly Cell[][] {
+  if (!Array.isArray(values)) throw new HostError("failed", "Excel gives no values for its cells.");
+  return values as Cell[][];
 }
 
 /** The rows that come next, of as many ranges as have room within `limit` cells; at least one row while any is left. */

@@ -1,10 +1,12 @@
 import type { Cell, DateSystem, RawTable, WorkbookContent } from "../../workbook/cell";
+import { tablesToRead } from "../../workbook/tableNames";
+import type { HostError } from "../workbookHost";
 import { readInPieces, type Sized } from "./readInPieces";
-import { isTooBig } from "./refusal";
+import { isOfOneRange, isTooBig, refusalOf } from "./refusal";
 import { ask, rangeSource, tableSource, type Asked, type Source } from "./sources";
 
 /**
- * A reader of one workbook, which reads all tables and matched ranges in two round trips: one to learn what there is, one
+ * A reader of one workbook, which reads all tables that may matter and matched ranges in two round trips: one to learn what there is, one
  * for all cells. Only where Excel refuses so much at once (5 MB on the web, 5 million cells in a range) are the bodies
  * read again in pieces. The date system is asked once for all, because the only way to ask, a worksheet function, counts
  * as a change with Excel and might cost the user the undo steps.
@@ -30,21 +32,50 @@ async function readAll(context: Excel.RequestContext): Promise<Omit<WorkbookCont
   const listed = tables.load("items/name,items/showHeaders");
   const addresses = tables.getItemOrNullObject("Matches").columns.getItemOrNullObject("Range").getDataBodyRange();
   addresses.untrack().load("values");
+  const season = tables.getItemOrNullObject("Season").getDataBodyRange();
+  season.untrack().load("values");
   await context.sync();
 
-  const wanted = addresses.isNullObject ? [] : [...new Set(addresses.values.map((row) => String(row[0] ?? "")))];
-  const read = await readSources(context, [
-    ...listed.items.map(tableSource),
-    ...wanted.flatMap((address) => rangeSource(context, address) ?? []),
+  const ranges = addresses.isNullObject ? [] : [...new Set(addresses.values.map((row) => String(row[0] ?? "")))];
+  // Where a range stands for the table Season, nobody knows yet which tables it names.
+  const settings = season.isNullObject ? (ranges.length === 0 ? [] : null) : (season.values as Cell[][]);
+  const wanted = new Set(tablesToRead(listed.items.map(({ name }) => name), settings));
+  const { read, unreadable } = await readSources(context, [
+    ...listed.items.filter(({ name }) => wanted.has(name)).map(tableSource),
+    ...ranges.flatMap((address) => rangeSource(context, address) ?? []),
   ]);
+  const others = listed.items.map(({ name }) => name).filter((name) => !wanted.has(name));
   return {
     tables: read.flatMap(({ source, raw }) => (source.isMatch ? [] : [raw])),
     ranges: new Map(read.flatMap(({ source, raw }) => (source.isMatch ? [[source.name, raw]] : []))),
+    ...(unreadable.length > 0 && { unreadable }),
+    ...(others.length > 0 && { others }),
   };
 }
 
-/** Reads what is there of the sources; one that has gone is left out. */
+type ReadSource = { readonly source: Source; readonly raw: RawTable };
+
+/** Reads what is there of the sources; one that has gone is left out, one that cannot be read keeps none of the others back. */
 async function readSources(context: Excel.RequestContext, sources: readonly Source[]) {
+  try {
+    return { read: await readTogether(context, sources), unreadable: [] };
+  } catch (error) {
+    if (!isOfOneRange(error)) throw error;
+  }
+  const read: ReadSource[] = [];
+  const unreadable: { readonly name: string; readonly why: string }[] = [];
+  for (const source of sources) {
+    try {
+      read.push(...(await readTogether(context, [source])));
+    } catch (error) {
+      if (!isOfOneRange(error)) throw error;
+      if (!source.isMatch) unreadable.push({ name: source.name, why: (refusalOf(error) as HostError).message });
+    }
+  }
+  return { read, unreadable };
+}
+
+async function readTogether(context: Excel.RequestContext, sources: readonly Source[]): Promise<readonly ReadSource[]> {
   const { asked, cells } = (await readAtOnce(context, sources)) ?? (await readInParts(context, sources));
   return sources.flatMap((source, index) => {
     const raw = rawTable(source.name, asked[index] as Asked, cells[index] as Cell[][]);

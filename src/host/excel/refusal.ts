@@ -86,6 +86,12 @@ export const knownCodes: Readonly<Record<string, readonly [HostError["reason"], 
 export const isTooBig = (error: unknown): boolean =>
   isLibraryError(error) && ["ResponsePayloadSizeLimitExceeded", "RangeExceedsLimit", "OperationCellsExceedLimit"].includes(error.code);
 
+/** Whether the library said something of one of the things that were asked for, and not of Excel as a whole. */
+export function isOfOneRange(error: unknown): boolean {
+  const refused = refusalOf(error);
+  return refused instanceof HostError && refused.reason !== "busy";
+}
+
 /**
  * An error of the library as a `HostError` with words for the user; the library's own error is its cause. Anything
  * else, such as a fault of ours, is given back as it is.

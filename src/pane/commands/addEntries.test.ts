@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from "vitest";
 import { decimal } from "../../../tests/support/paneSeason";
-import type { WorkbookHost } from "../../host/workbookHost";
+import { HostError, type WorkbookHost } from "../../host/workbookHost";
 import type { RawTable, WorkbookContent } from "../../workbook/cell";
 import { addEntries } from "./addEntries";
 
@@ -11,7 +11,7 @@ const rows = [
 ];
 function hostOf() {
   const addRows = vi.fn<WorkbookHost["addRows"]>(() => Promise.resolve());
-  const makeTables = vi.fn<WorkbookHost["makeTables"]>(() => Promise.resolve());
+  const makeTables = vi.fn<WorkbookHost["makeTables"]>(() => Promise.resolve(["Stand_counts"]));
   return { host: { addRows, makeTables } as unknown as WorkbookHost, addRows, makeTables };
 }
 
@@ -38,5 +38,18 @@ describe("adding entries", () => {
     const matched = { ...content(matches), ranges: new Map([["A!A1:B9", { name: "", headers: ["Where"], rows: [], body: { sheet: "A", row: 1, column: 0 } }]]) };
     expect(await addEntries(host, matched, "Stand counts", rows)).toMatchObject({ ok: false, failure: { remedy: "Add the rows there." } });
     expect(makeTables).not.toHaveBeenCalled();
+  });
+
+  it("adds all rows where somebody else has made the table meanwhile", async () => {
+    const { host, addRows, makeTables } = hostOf();
+    makeTables.mockResolvedValueOnce([]);
+    await addEntries(host, content(), "Stand counts", rows);
+    expect(addRows.mock.calls[0]![1].map((row) => row.get("Plants"))).toEqual([29.5, undefined]);
+  });
+
+  it("says that the first row is there where only the others were refused", async () => {
+    const { host, addRows } = hostOf();
+    addRows.mockRejectedValueOnce(new HostError("protected", "The sheet is protected."));
+    expect(await addEntries(host, content(), "Stand counts", rows)).toMatchObject({ ok: false, failure: { written: "partly", what: "The sheet is protected. The new table Stand_counts has the first row already: delete it there before you try again." } });
   });
 });

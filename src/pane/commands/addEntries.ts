@@ -1,5 +1,5 @@
 import { Decimal } from "../../core/decimal";
-import type { WorkbookHost } from "../../host/workbookHost";
+import { HostError, type WorkbookHost } from "../../host/workbookHost";
 import type { Cell, DateSystem, WorkbookContent } from "../../workbook/cell";
 import { findTables } from "../../workbook/findTables";
 import { inputTables } from "../../workbook/templates";
@@ -34,12 +34,19 @@ export function addEntries(host: WorkbookHost, content: WorkbookContent, name: s
     else {
       if (template === undefined) throw new RangeError(`there is no table ${name}`);
       const [first = new Map<string, Cell>(), ...rest] = cells;
-      await host.makeTables([{ ...template, firstRow: headings.map((heading) => first.get(heading) ?? "") }]);
-      if (rest.length > 0) await host.addRows(template.name, rest);
+      const made = await host.makeTables([{ ...template, firstRow: headings.map((heading) => first.get(heading) ?? "") }]);
+      // A table that somebody else has made meanwhile has none of our rows.
+      const left = made.length === 0 ? cells : rest;
+      if (left.length > 0) await host.addRows(template.name, left).catch((error: unknown) => { throw made.length === 0 ? error : partlyAdded(template.name, error); });
     }
     return lost;
   });
 }
+
+/** The refusal of the other rows, once the table was made with the first. */
+const partlyAdded = (table: string, error: unknown): unknown => (error instanceof HostError
+  ? new HostError(error.reason, `${error.message} The new table ${table} has the first row already: delete it there before you try again.`, { cause: error, written: "partly" })
+  : error);
 
 const cellOf = (value: string | Decimal | { readonly day: string }, system: DateSystem): Cell =>
   typeof value === "string" ? value : value instanceof Decimal ? Number(value.toFixed()) : serialOf((value as { readonly day: string }).day, system);

@@ -15,7 +15,7 @@ import type { Style } from "../tableReader";
 import { nearest, plain } from "../words";
 
 export type OwnStandTables = { readonly tables: readonly StandTable[]; readonly problems: readonly Problem[] };
-type Around = { readonly settings: Settings; readonly crops: readonly Crop[]; readonly style: Style; readonly setting: Place };
+type Around = { readonly settings: Settings; /** Names of tables that were not read. */ readonly others: readonly string[]; readonly crops: readonly Crop[]; readonly style: Style; readonly setting: Place };
 
 /** The names of tables in the setting Stand response. */
 export const standResponseNames = (typed: string | null): readonly string[] => (typed ?? "").split(";").map((name) => name.trim()).filter((name) => name !== "" && name.toLowerCase() !== noTable);
@@ -33,7 +33,7 @@ export function readOwnStandTables(own: readonly RawTable[], around: Around): Ow
     const raw = own.find((each) => plain(each.name) === plain(name));
     if (raw === undefined) {
       if (publishedStandTable(name) !== null) continue;
-      const like = nearest(name, [...publishedStandTables.tables.map((table) => table.name), ...own.map((table) => table.name)]);
+      const like = nearest(name, [...publishedStandTables.tables.map((table) => table.name), ...own.map((table) => table.name), ...around.others]);
       problems.push({ code: "stand-table-unknown", at: around.setting, found: name, touches: [{ of: "farm" }], ...(like === null ? {} : { like }) });
       continue;
     }

@@ -61,7 +61,10 @@ class Table {
     if (!this.model.showHeaders) throw new HostRefusal("ItemNotFound", "The table has no header row.");
     return range(this.shared, { ...this.model, rows: 1 });
   }
-  GetDataBodyRange(): RangeObject { return range(this.shared, { ...this.model, row: this.model.row + 1, rows: this.model.bodyRows }); }
+  GetDataBodyRange(): RangeObject {
+    if (this.shared.workbook.unreadable.has(this.model.name)) throw new HostRefusal("GeneralException", "There was an internal error while processing the request.");
+    return range(this.shared, { ...this.model, row: this.model.row + 1, rows: this.model.bodyRows });
+  }
 }
 class Columns extends Collection<Column> {
   constructor(private readonly shared: Shared, private readonly table: TableModel) { super(); }

@@ -48,6 +48,8 @@ export class WorkbookModel {
   readonly changes: Change[] = [];
   /** Names that the whole workbook knows; those of one sheet are the sheet's. */
   readonly names: NameModel[] = [];
+  /** Names of tables whose cells this Excel does not hand over, for whatever reason of its own. */
+  readonly unreadable = new Set<string>();
   date1904 = false;
   structureLocked = false;
   selected: Block | null = null;
