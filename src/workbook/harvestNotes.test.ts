@@ -5,6 +5,7 @@ import { harvestNotes, tableNotes } from "./harvestNotes";
 import { seasonReport } from "./report";
 import { reportJson } from "./reportJson";
 import { costPerAcreSheet } from "./sheets/costPerAcre";
+import { cashFlowSheet } from "./sheets/lender/cashFlowSheet";
 import { lenderPages } from "./sheets/lender/lenderPages";
 
 const season = (alder: string, setting = "") => seasonReport(contentFromText(`
@@ -48,6 +49,11 @@ describe("the notes of a crop", () => {
       "Planned and not done by the last load, so left out of outlook and cash flow: Alder (Scouting, 100 ac).",
       "After the last load, for the next crop; paid, and in no cost of this one: Alder (Fall tillage 1,800) USD.",
     ]);
+  });
+
+  it("say on the cash flow what a harvest that is done left out", () => {
+    expect(sheetLines(cashFlowSheet(season("yes"))).join(" ")).toMatch(/Corn: Planned and not done by the last load.*Corn: After the last load, for the next crop; paid/);
+    expect(sheetLines(cashFlowSheet(season(""))).join(" ")).not.toMatch(/last load/);
   });
 
   it("stand on the lender pages and beside the cost per acre", () => {

@@ -17,12 +17,15 @@ export function tableNotes({ figures }: SeasonReport, crop: string): readonly st
 }
 
 /** Harvests under way, what was never done of the plan, and what belongs to the next crop. */
-export function harvestNotes({ season: { settings } }: SeasonReport, { fields, yieldUnit }: CropFigures): readonly string[] {
-  const underWay = fields.filter(({ final, weighed }) => final === null && weighed !== null);
+export const harvestNotes = (report: SeasonReport, crop: CropFigures): readonly string[] => [
+  ...crop.fields.filter(({ final, weighed }) => final === null && weighed !== null).map((field) => soFar(field, crop.yieldUnit)), ...leftOutNotes(report, crop),
+];
+
+/** What a harvest that is done leaves out: of outlook and cash flow, or of this crop's cost alone. */
+export function leftOutNotes({ season: { settings } }: SeasonReport, { fields }: Pick<CropFigures, "fields">): readonly string[] {
   const undone = fields.filter(({ neverDone }) => neverDone.length > 0);
   const next = fields.filter(({ nextCrop }) => nextCrop.length > 0);
   return [
-    ...underWay.map((field) => soFar(field, yieldUnit)),
     ...(undone.length === 0 ? [] : [`Planned and not done by the last load, so left out of outlook and cash flow: ${undone.map(({ field, neverDone }) =>
       `${field} (${neverDone.map(({ name, areaPasses }) => `${name}, ${grouped(shownQuantity(areaPasses))} ${settings.areaUnit}`).join("; ")})`).join(", ")}.`]),
     ...(next.length === 0 ? [] : [`After the last load, for the next crop; paid, and in no cost of this one: ${next.map(({ field, nextCrop }) =>

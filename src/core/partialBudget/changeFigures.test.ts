@@ -139,6 +139,15 @@ describe("changeFigures", () => {
 });
 
 describe("overlays", () => {
+  it("share a change of the whole farm by land, an acre under two crops half to each", () => {
+    // 100 acres of corn with 60 of beans after it: 70 and 30 of 100.
+    const fields = [field("Alder", "100", "200"), field("Alder beans", "60", "30", { crop: "Soybeans", sameLandAs: "Alder" })];
+    const farm = change({ name: "Farm", target: null, active: true, area: area("100"), lines: [upkeep] });
+    const [corn, beans] = seasonFigures({ ...season(farm), fields }).overlays.map(({ added }) => added[0]!.inAll!);
+    expect(corn!.times("3").toFixed(20)).toBe(beans!.times("7").toFixed(20));
+    expect(corn!.isZero()).toBe(false);
+  });
+
   const known = (name: string, more: Partial<SeasonChange>) => change({ name, active: true, lines: [gain("2"), wheels, upkeep], ...more });
 
   it("leaves the budgets alone, and says nothing where no change is active", () => {

@@ -6,6 +6,7 @@ import { seasonFlows } from "../../../core/lender/seasonFlows";
 import { money } from "../../../core/units";
 import { columnName } from "../../cellName";
 import type { ResultSheet, SheetCell } from "../../resultSheet";
+import { leftOutNotes } from "../../harvestNotes";
 import type { SeasonReport } from "../../seasonReport";
 import { headings, note, subtotal, text, title, wholeMoneyCell } from "../cells";
 import { amountWords, caution, incompleteRows, inLines, seasonName } from "../words";
@@ -60,6 +61,9 @@ function noFlowSheet(report: SeasonReport): ResultSheet {
   return { name: "Cash flow", columns: [40], headingRows: 2, rows, charts: [], page: pageOf(report) };
 }
 
+/** Characters of a note that fit across the months of a year. */
+const lineLength = 150;
+
 function flowSheet(report: SeasonReport, flow: CashFlow): ResultSheet {
   const { currency } = report.season.settings;
   const columns = flow.months.length;
@@ -86,7 +90,8 @@ function flowSheet(report: SeasonReport, flow: CashFlow): ResultSheet {
   const headingRow = rows.findIndex((row) => row.at(-1)?.value === "All") + 1;
   const last = columnName(columns);
   const chartTop = rows.length + 2;
-  rows.push([], ...Array.from({ length: 15 }, () => []), note(caution));
+  const leftOut = report.figures.crops.flatMap((crop) => leftOutNotes(report, crop).flatMap((words) => inLines(`${crop.crop}: ${words}`, lineLength)).map(note));
+  rows.push([], ...Array.from({ length: 15 }, () => []), ...leftOut, note(caution));
   return {
     name: "Cash flow", columns: [40, ...Array.from({ length: columns + 1 }, () => 10)], headingRows: 2, rows,
     page: pageOf(report),
