@@ -45,6 +45,7 @@ function cropLines(crop: CropFigures, areaUnit: string, incomplete: boolean): re
     perLayer(`break-even price/${crop.yieldUnit}`, outlook.breakEvenPrice, price),
     perLayer(`break-even yield at ${moneyText(outlook.price)}`, outlook.breakEvenYield, (value) => shown(value, shownYieldNeeded, 1)),
     perLayer(`net return/${areaUnit}`, outlook.netPerArea, moneyText),
+    ...(sales.sold.isZero() ? [] : [perLayer("  with what is sold", sales.withSold.outlook.netPerArea, moneyText)]),
     ...(sales.sold.isZero() ? [] : [
       `sold ${shown(sales.sold, shownQuantity, 0)} ${crop.yieldUnit} at ${moneyText(sales.averagePrice)}, unsold ${shown(sales.unsold, shownQuantity, 0)}`,
       perLayer("price needed on the rest", sales.priceNeeded, price),

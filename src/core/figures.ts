@@ -116,8 +116,13 @@ export type SalesFigures = {
   /** Operator's crop at the outlook yield less what is sold; negative where more is sold than is expected. */
   readonly unsold: CropQuantity;
   readonly priceNeeded: PerLayer<MoneyPerUnit | null>;
+  /** What comes in at each stage with what is sold; `null` until the crop has that stage. */
+  readonly withSold: { readonly [S in Stage]: WithSold | null } & { readonly plan: WithSold; readonly outlook: WithSold };
   readonly entries: readonly EntryRef[];
 };
+
+/** Income and net return with what is sold at its own prices and the rest of the yield at the price entered. */
+export type WithSold = { readonly incomePerArea: MoneyPerArea; readonly netPerArea: PerLayer<MoneyPerArea> };
 
 export type CropFigures = {
   readonly crop: string;

@@ -178,6 +178,8 @@ export type Sale = {
   readonly price: MoneyPerUnit;
   /** The first day of the month in which it is delivered and paid; left out or `null`: the date of the sale. */
   readonly delivered?: IsoDate | null;
+  /** The year in which the grain grew; left out or `null`: the season's. Older grain is in the cash flow alone. */
+  readonly cropYear?: string | null;
   readonly kind: string | null;
   readonly source: EntryRef;
 };

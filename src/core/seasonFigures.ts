@@ -16,7 +16,7 @@ import { landCosts, movingCosts, otherCosts } from "./otherCosts";
 import { changeFigures, type ChangeFigures } from "./partialBudget/changeFigures";
 import { overlays, type CropOverlay } from "./partialBudget/overlay";
 import { boughtByItem } from "./purchases";
-import { salesFigures } from "./sales";
+import { isOfSeason, salesFigures } from "./sales";
 import type { Season } from "./season";
 import { seasonMachineCosts } from "./seasonMachineCosts";
 import { fieldOutlooks, type FieldOutlook } from "./stand/fieldOutlook";
@@ -131,12 +131,14 @@ function cropFigures(season: Season, all: readonly FieldFigures[]): readonly Cro
     const fields = all.filter((field) => field.crop === crop.name);
     const finals = fields.map((field) => field.final);
     const harvested = finals.every((final) => final !== null);
-    const outlook = cropBudget(fields.map((field) => field.outlook), crop, harvested);
-    return {
-      crop: crop.name, area: outlook.area, land: area(sum(land.filter((_, index) => season.fields[index]!.crop === crop.name))), yieldUnit: crop.yieldUnit, fields, outlook,
+    const stages = {
       plan: cropBudget(fields.map((field) => field.plan), crop, harvested),
+      outlook: cropBudget(fields.map((field) => field.outlook), crop, harvested),
       final: harvested ? cropBudget(finals, crop, true) : null,
-      sales: salesFigures(season.sales.filter((sale) => sale.crop === crop.name), outlook),
+    };
+    return {
+      crop: crop.name, area: stages.outlook.area, land: area(sum(land.filter((_, index) => season.fields[index]!.crop === crop.name))), yieldUnit: crop.yieldUnit, fields, ...stages,
+      sales: salesFigures(season.sales.filter((sale) => sale.crop === crop.name && isOfSeason(sale, season.settings.seasonYear)), stages),
     };
   });
 }

@@ -1,6 +1,6 @@
 /** The season as JSON for other programs; docs/report-json.md is its description for people. */
 import type { Decimal } from "../core/decimal";
-import type { Budget, CropFigures, FieldFigures, ItemFigures, PerLayer } from "../core/figures";
+import type { Budget, CropFigures, FieldFigures, ItemFigures, PerLayer, WithSold } from "../core/figures";
 import { kinds, layers } from "../core/kinds";
 import { notPlanned } from "../core/notPlanned";
 import type { MachineCost, MachineCostName } from "../core/machines/machineCost";
@@ -36,11 +36,17 @@ function budgetJson(budget: Budget) {
   };
 }
 
+/** Income and net return with what is sold at its own price and the rest at the price entered, stage by stage. */
+const withSoldJson = ({ plan, outlook, final }: CropFigures["sales"]["withSold"]) => {
+  const stage = (of: WithSold) => ({ incomePerAcre: digits(of.incomePerArea), netPerAcre: perLayer(of.netPerArea) });
+  return { plan: stage(plan), outlook: stage(outlook), final: final === null ? null : stage(final) };
+};
+
 const cropJson = ({ crop, area, yieldUnit, plan, outlook, final, sales, fields }: CropFigures) => ({
   crop, acres: digits(area), yieldUnit,
   plan: budgetJson(plan), outlook: budgetJson(outlook), final: final === null ? null : budgetJson(final),
   notPlanned: notPlanned({ fields }, "cashNeed").map((each) => ({ ...each, amount: digits(each.amount) })),
-  sales: { sold: digits(sales.sold), averagePrice: digits(sales.averagePrice), unsold: digits(sales.unsold), priceNeeded: perLayer(sales.priceNeeded) },
+  sales: { sold: digits(sales.sold), averagePrice: digits(sales.averagePrice), unsold: digits(sales.unsold), priceNeeded: perLayer(sales.priceNeeded), withSold: withSoldJson(sales.withSold) },
 });
 
 const fieldJson = (figures: FieldFigures, yieldOutlook: FieldOutlook | undefined) => {

@@ -27,6 +27,7 @@ export function exactSeason(season: Season): Exact {
       const basis = cropBasis(fields, crop);
       if (stage !== "final" || basis.harvested) addBudget(exact, `crop ${crop.name}/${stage}`, basis);
       if (stage === "outlook") addSales(exact, season, crop, basis);
+      if (stage !== "final" || basis.harvested) addWithSold(exact, season, crop, basis, stage);
     }
   }
   for (const account of accounts) {
@@ -78,9 +79,26 @@ function cropBasis(fields: readonly Basis[], crop: Crop): Basis {
   };
 }
 
+/** Sales of the grain of this season. */
+const salesOf = (season: Season, crop: Crop) =>
+  season.sales.filter((sale) => sale.crop === crop.name && [null, sale.cropYear ?? season.settings.seasonYear].includes(season.settings.seasonYear));
+
+/** What is sold at its own price, the rest at the price entered, less the cost. */
+function addWithSold(exact: Exact, season: Season, crop: Crop, basis: Basis, stage: Stage): void {
+  const at = `crop ${crop.name}/sales/${stage}`;
+  const sales = salesOf(season, crop);
+  const left = minus(times(basis.share, basis.used, basis.area), total(sales.map(({ quantity }) => read(quantity))));
+  const sold = total(sales.map(({ quantity, price }) => times(read(quantity), read(price))));
+  // Nothing but the price entered speaks where nothing is sold; a crop that is sold twice over leaves nothing at that price.
+  const rest = compare(left, zero) > 0n ? times(left, basis.price) : zero;
+  const income = plus(divided(plus(sold, rest), basis.area), basis.otherIncome);
+  exact.set(`${at}/income`, income);
+  for (const layer of layerNames) exact.set(`${at}/netPerArea/${layer}`, minus(income, costOf(basis, layer)));
+}
+
 /** What is sold of a crop and the price that the rest must bring. */
 function addSales(exact: Exact, season: Season, crop: Crop, outlook: Basis): void {
-  const sales = season.sales.filter((sale) => sale.crop === crop.name);
+  const sales = salesOf(season, crop);
   const sold = total(sales.map(({ quantity }) => read(quantity)));
   const received = total(sales.map(({ quantity, price }) => times(read(quantity), read(price))));
   const rest = minus(times(outlook.share, outlook.used, outlook.area), sold);

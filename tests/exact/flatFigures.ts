@@ -35,9 +35,14 @@ export function flatFigures({ crops, items }: SeasonFigures): Flat {
         if (figures !== null) budget(`field ${field.field}/${stage}`, figures.budget);
       }
     }
-    const { sold, averagePrice, unsold, priceNeeded } = crop.sales;
+    const { sold, averagePrice, unsold, priceNeeded, withSold } = crop.sales;
     all(`${at}/sales`, { sold, averagePrice, unsold });
     layers(`${at}/sales/priceNeeded`, priceNeeded);
+    for (const [stage, of] of Object.entries(withSold)) {
+      if (of === null) continue;
+      flat.set(`${at}/sales/${stage}/income`, of.incomePerArea);
+      layers(`${at}/sales/${stage}/netPerArea`, of.netPerArea);
+    }
   }
   for (const { item, averagePrice, bought, used, needed, short, shortCost, left } of items) {
     all(`item ${item}`, { averagePrice, bought, used, needed, short, shortCost, left });

@@ -110,6 +110,7 @@ const otherCost = (fields: readonly string[]): Arbitrary<Omit<OtherCost, "source
 }).map(({ worth, ...rest }) => ({ ...rest, ...worth }));
 const sale: Arbitrary<Omit<Sale, "source">> = fc.record({
   crop: fc.constantFrom(...cropNames), date, quantity: decimal(0, 20_000, 1).map(cropQuantity), price: cents(12).map(moneyPerUnit), kind: fc.constant(null),
+  cropYear: fc.constantFrom(null, null, "2031", "2030"),
 });
 const load = (fields: readonly string[]): Arbitrary<Omit<HarvestLoad, "source">> => fc.record({
   field: fc.constantFrom(...fields), date, quantity: decimal(0, 9000, 1).map(cropQuantity), moisture: perhaps(decimal(9, 30, 1).map(points)),

@@ -57,7 +57,7 @@ export function typedSeason(season: Season, habits: Habits): WorkbookContent {
       "Payment": habits.money(row.payment), "Payments a year": row.paymentsAYear.eq("1") ? habits.pick<Cell>("", 1) : habits.number(row.paymentsAYear),
       "Next due": habits.date(row.nextDue), "First due": habits.date(row.firstDue ?? null), "For": (row.bornBy ?? null) === null ? habits.pick(habits.blank(), "all") : habits.word(nameOf(row.bornBy!)),
     })),
-    of("Sales", season.sales, (row) => ({ "Crop": habits.word(row.crop), "Date": habits.date(row.date), "Quantity": habits.number(row.quantity), "Price": habits.money(row.price) })),
+    of("Sales", season.sales, (row) => ({ "Crop": habits.word(row.crop), "Date": habits.date(row.date), "Quantity": habits.number(row.quantity), "Price": habits.money(row.price), "Crop year": row.cropYear ?? "" })),
     of("Harvest", season.harvest, (row) => ({
       "Field": habits.word(row.field), "Date": habits.date(row.date), "Weight or bushels": habits.number(row.quantity), "Unit": habits.pick("", "bu"), "Bushels are": habits.word("dry"), "Moisture": habits.share(row.moisture?.div("100") ?? null),
     })),

@@ -115,6 +115,12 @@ describe("the money of grain", () => {
     expect(flows("other income", crops)).toEqual(["2031-12 1000"]);
   });
 
+  it("of an older crop is paid, and takes nothing from what this one has to sell: 5,000 bu at 4.20 beside all 20,000 at 4.00", () => {
+    const older = { sales: [{ ...sale("5000", "4.2"), cropYear: "2030" }] };
+    expect(flows("older grain", older)).toEqual(["2031-06 21000"]);
+    expect(flows("grain sales", older)).toEqual(["2031-12 80000"]);
+  });
+
   it("has nothing unsold where more is sold than grows", () => {
     expect(flows("grain sales", { sales: [sale("20100", "4")] })).toEqual(["2031-06 80400"]);
     expect(flows("grain sales", { sales: [sale("19999.5", "4")] })).toEqual(["2031-06 79998", "2031-12 2"]);

@@ -13,6 +13,7 @@ import type { Loan, OtherCost, Season } from "../season";
 import { money } from "../units";
 import { seasonMachineCosts } from "../seasonMachineCosts";
 import { seasonWork } from "../seasonWork";
+import { isOfSeason } from "../sales";
 import type { Flow } from "./cashFlow";
 import { monthOf, type Month } from "./month";
 
@@ -40,7 +41,9 @@ const out = (amount: Decimal) => money(amount.neg());
 
 function grainFlows(season: Season, figures: SeasonFigures, grainSold: Month): readonly Flow[] {
   return figures.crops.flatMap(({ crop, outlook, sales }) => {
-    const sold = season.sales.filter((sale) => sale.crop === crop);
+    const all = season.sales.filter((sale) => sale.crop === crop);
+    const sold = all.filter((sale) => isOfSeason(sale, season.settings.seasonYear));
+    const older = all.filter((sale) => !sold.includes(sale));
     const unsold = sales.unsold.gt("0") ? sales.unsold : zero;
     const moving = outlook.moving.layers.cashNeed;
     const grain = [
@@ -49,6 +52,7 @@ function grainFlows(season: Season, figures: SeasonFigures, grainSold: Month): r
     ];
     return [
       ...grain.map(({ month, quantity, price, entries }) => ({ month, group: "grain sales", amount: money(quantity.times(price)), entries })),
+      ...older.map(({ delivered, date, quantity, price, source }) => ({ month: monthOf(delivered ?? date), group: "older grain", amount: money(quantity.times(price)), entries: [source] })),
       ...grain.map(({ month, quantity, entries }) => ({ month, group: "drying, haul and selling", amount: out(quantity.times(moving)), entries })),
       { month: grainSold, group: "other income", amount: money(outlook.otherIncomePerArea.times(outlook.area)), entries: [] },
     ];

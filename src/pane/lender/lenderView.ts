@@ -53,7 +53,8 @@ function cropRows({ outlook, yieldUnit, sales }: CropFigures, layer: Layer, form
     { name: `Expected price, per ${yieldUnit}`, cells: [money(outlook.price)] },
     { name: `Break-even yield, ${yieldUnit} per ${areaName}`, cells: [yieldNeeded(outlook.breakEvenYield[layer])] },
     { name: `Yield outlook, ${yieldUnit} per ${areaName}`, cells: [format.yield(outlook.yields.used)] },
-    { name: `Net return per ${areaName}`, cells: [money(outlook.netPerArea[layer])] },
+    { name: `Net return per ${areaName}, at the price entered`, cells: [money(outlook.netPerArea[layer])] },
+    ...(sales.sold.isZero() ? [] : [{ name: `Net return per ${areaName}, with what is sold`, cells: [money(sales.withSold.outlook.netPerArea[layer])] }]),
     { name: `Price needed on the rest, per ${yieldUnit}`, cells: [priceNeeded(sales.priceNeeded[layer])] },
   ];
 }

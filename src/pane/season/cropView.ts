@@ -62,7 +62,8 @@ export function cropView(crop: CropFigures, layer: Layer, format: Format): CropV
       row(`Break-even price, per ${unit}`, (budget) => priceNeeded(budget.breakEvenPrice[layer])),
       row(`Expected price, per ${unit}`, (budget) => money(budget.price)),
       row(`Break-even yield, ${unit} per ${areaName}`, (budget) => yieldNeeded(budget.breakEvenYield[layer])),
-      row(`Net return per ${areaName}`, (budget) => money(budget.netPerArea[layer])),
+      row(`Net return per ${areaName}${crop.sales.sold.isZero() ? "" : ", at the price entered"}`, (budget) => money(budget.netPerArea[layer])),
+      ...(crop.sales.sold.isZero() ? [] : [{ name: "with what is sold", cells: stages.map((stage) => money(crop.sales.withSold[stage]?.netPerArea[layer] ?? null)) }]),
     ],
     byLayer: layers.map((each) => row(layerNames[each], (budget) => money(budget.costPerArea.layers[each]))),
   };

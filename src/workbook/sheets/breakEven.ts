@@ -54,6 +54,16 @@ function breakEvenRows(crop: CropFigures, area: string): readonly Row[] {
     ...byPrice.map((each) => perLayer(`at ${each.priceOf} price ${moneyText(each.price)}`, each.breakEvenYield, yieldNeededCell)),
     layerHeadings(`Net return per ${area}`),
     ...breakEvens.map((each) => perLayer(`at ${yieldNames[each.yieldOf]}, ${each.priceOf} price`, each.netPerArea, moneyCell)),
+    ...withSoldRows(crop),
+  ];
+}
+
+/** Net return with what is sold at its own price, stage by stage; none where nothing is sold. */
+function withSoldRows({ sales: { sold, withSold: { plan, outlook, final } } }: CropFigures): readonly Row[] {
+  if (sold.isZero()) return [];
+  return [
+    perLayer("plan, with what is sold", plan.netPerArea, moneyCell), perLayer("outlook, with what is sold", outlook.netPerArea, moneyCell),
+    ...(final === null ? [] : [perLayer("final, with what is sold", final.netPerArea, moneyCell)]),
   ];
 }
 

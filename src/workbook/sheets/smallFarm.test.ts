@@ -73,6 +73,8 @@ describe("the sheet of break-evens", () => {
       `Net return per acre | ${layers}`, "at yield goal, expected price | 767 | 548 | 553 | 248", "at yield goal, low price | 667 | 448 | 453 | 148",
       "at yield outlook, expected price | 767 | 548 | 553 | 248", "at yield outlook, low price | 667 | 448 | 453 | 148",
       "at proven yield, expected price | 689 | 470 | 475 | 170", "at proven yield, low price | 599 | 380 | 385 | 80",
+      // 5,000 bu at 20 cents above the price entered are 10 an acre.
+      "plan, with what is sold | 780 | 561 | 566 | 261", "outlook, with what is sold | 777 | 558 | 563 | 258",
       "Grain sold and to sell | Sold (bu) | Average price | Unsold (bu)", "sales and contracts | 5000 | 4.2 | 15000",
       // 21,000 of the cost is paid already.
       `Price needed on the rest | ${layers}`, "per bu unsold | -1.18 | 0.28 | 0.25 | 2.28",

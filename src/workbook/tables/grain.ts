@@ -21,12 +21,20 @@ export function readSales(table: TableReader, names: Names, crops: ReadonlyMap<s
     const crop = name === null ? undefined : crops.get(name);
     const factor = crop === undefined ? null : unitFactor(row, crop);
     const delivered = deliveryOf(row, date, seasonYear);
+    const cropYear = cropYearOf(row);
+    if (cropYear !== null && seasonYear !== null && cropYear > seasonYear) return row.lose("crop-year-later", "Crop year", { like: seasonYear });
     if (name === null || date === null || quantity === null || price === null || factor === null) return null;
     return {
       crop: name, date, quantity: cropQuantity(quantity.times(factor)), price: moneyPerUnit(price.div(factor)),
-      delivered, kind: row.text("Kind"), source: row.source,
+      delivered, cropYear, kind: row.text("Kind"), source: row.source,
     };
   }, (row) => named("crop", names.spelled(String(row.cell("Crop")))));
+}
+
+/** The year in which the grain grew, as typed or of a date that Excel made of it. */
+function cropYearOf(row: Row): string | null {
+  const typed = row.text("Crop year");
+  return typed === null ? null : /\d{4}/.exec(typed)?.[0] ?? row.fault("not-a-date", "Crop year");
 }
 
 const named = (of: "crop" | "field", name: string | null): readonly Subject[] => (name === null ? [{ of: "farm" }] : [{ of, name }]);

@@ -13,7 +13,7 @@ export function salesBand(page: Page, report: SeasonReport, crops: readonly Crop
   const top = page.next;
   const area = areaName(report);
   page.put({ row: top, column: 0 }, text("Grain sold and insured", { bold: true, fill: "heading" }));
-  ["Sold and contracted", "   part of the operator's crop, average price", "Unsold at the yield outlook", "Price needed on the rest, by layer", "", `Insured per ${area}; form, yield, price`].forEach((words, index) => {
+  ["Sold and contracted", "   part of the operator's crop, average price", "Unsold at the yield outlook", "Price needed on the rest, by layer", "", `Net return per ${area}, at the price entered`, "   with what is sold", `Insured per ${area}; form, yield, price`].forEach((words, index) => {
     page.put({ row: top + 1 + index, column: 0 }, text(words));
   });
   crops.forEach((crop, index) => {
@@ -26,11 +26,13 @@ export function salesBand(page: Page, report: SeasonReport, crops: readonly Crop
     page.put({ row: top + 3, column }, wholeQuantityCell(sales.unsold), text(crop.yieldUnit));
     page.put({ row: top + 4, column }, ...layers.map((layer) => text(layerTitle(layer).replace(" cost", ""), { align: "right", italic: true })));
     page.put({ row: top + 5, column }, ...layers.map((layer) => priceNeededCell(sales.priceNeeded[layer], { bold: true })));
+    page.put({ row: top + 6, column }, ...layers.map((layer) => moneyCell(crop.outlook.netPerArea[layer])));
+    page.put({ row: top + 7, column }, ...layers.map((layer) => moneyCell(sales.withSold.outlook.netPerArea[layer], { bold: true })));
     const policy = report.season.insurance?.find((each) => each.crop === crop.crop);
-    if (policy === undefined) page.put({ row: top + 6, column }, text("no policy entered"));
+    if (policy === undefined) page.put({ row: top + 8, column }, text("no policy entered"));
     else {
       const { yield: guaranteed, price, perArea } = guarantee(policy);
-      page.put({ row: top + 6, column }, moneyCell(moneyPerArea(perArea)), text(`${policy.form}:`, { align: "right" }), yieldCell(guaranteed), moneyCell(price));
+      page.put({ row: top + 8, column }, moneyCell(moneyPerArea(perArea)), text(`${policy.form}:`, { align: "right" }), yieldCell(guaranteed), moneyCell(price));
     }
   });
 }

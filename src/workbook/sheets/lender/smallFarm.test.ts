@@ -68,10 +68,11 @@ describe("the lender pages of a small farm", () => {
   });
 
   it("print what is sold, what the rest must bring and what is insured", () => {
-    // A quarter of 20,000 bu; 135 bu at 4.80.
-    expect(from("Grain sold and insured", 7)).toEqual([
+    // A quarter of 20,000 bu, each sold for 20 cents more than the price entered: 10 an acre; 135 bu at 4.80.
+    expect(from("Grain sold and insured", 9)).toEqual([
       "Grain sold and insured | Corn", "Sold and contracted | 5000 | bu", "   part of the operator's crop, average price | 25 % | 4.2 | per bu", "Unsold at the yield outlook | 15000 | bu",
-      "Price needed on the rest, by layer | Operating | Cash | Full | Cash need", " | -1.18 | 0.28 | 0.25 | 2.28", "Insured per acre; form, yield, price | 648 | revenue: | 135 | 4.8",
+      "Price needed on the rest, by layer | Operating | Cash | Full | Cash need", " | -1.18 | 0.28 | 0.25 | 2.28",
+      "Net return per acre, at the price entered | 767 | 548 | 553 | 248", "   with what is sold | 777 | 558 | 563 | 258", "Insured per acre; form, yield, price | 648 | revenue: | 135 | 4.8",
     ]);
     expect(from("Insured per acre", 1, pagesOf({ ...smallFarm, insurance: [] }))).toEqual(["Insured per acre; form, yield, price | no policy entered"]);
   });
