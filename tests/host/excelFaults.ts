@@ -51,6 +51,7 @@ export const faultCases: readonly FaultCase[] = [
   { command: "Write result sheets again", workbook: farm, before: (host) => host.write(reports(100)), does: (host) => host.write(reports(200)) },
   { command: "Make tables", workbook: farm, does: (host) => host.makeTables(tables) },
   { command: "Add rows", workbook: farm, does: (host) => host.addRows("Fields", rows) },
+  { command: "Add the first row of a new table", workbook: farm, before: (host) => host.makeTables([{ ...tables[0]!, firstRow: ["", ""] }]), does: (host) => host.addRows("Other_costs", [new Map<string, Cell>([["Amount", 40.25]])]) },
   { command: "Change cells", workbook: farm, does: (host) => host.changeCells(changes) },
   { command: "Add a column", workbook: farm, does: (host) => host.addColumn(column) },
   { command: "Add a column of 1,600 cells", workbook: longTable, does: (host) => host.addColumn(many) },

@@ -230,6 +230,14 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         ]);
       });
 
+      it.each([1, 2])("fills the blank row of a new table first, with %i rows to add", async (count) => {
+        const { host } = await workbook(farm);
+        await host.makeTables([{ ...loans, firstRow: ["", "", ""] }]);
+        const names = ["Tractor note", "Line"].slice(0, count);
+        await host.addRows("Loans", names.map((name) => new Map<string, Cell>([["Name", name]])));
+        expect(tableOf((await host.read()).tables, "Loans").rows).toEqual(names.map((name) => [name, "", ""]));
+      });
+
       it("keeps the totals row below", async () => {
         const { host, snapshot } = await workbook(farm);
         await host.addRows("Purchases", [new Map<string, Cell>([["Item", "Oil"]])]);

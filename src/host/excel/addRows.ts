@@ -22,6 +22,7 @@ export const addRows = (name: string, rows: readonly ReadonlyMap<string, Cell>[]
   if (table === undefined) throw new HostError("missing", `There is no table named ${name} in this workbook.`);
   const columns = table.columns.load("items/name");
   const body = table.getDataBodyRange().load("rowCount");
+  const firstRow = body.getRow(0).load("values,formulas");
   const sheet = table.worksheet.load("name,protection/protected");
   await context.sync();
   if (sheet.protection.protected) {
@@ -29,13 +30,20 @@ export const addRows = (name: string, rows: readonly ReadonlyMap<string, Cell>[]
   }
   const headings = columns.items.map((column) => column.name);
   const cells = rows.map((row) => rowCells(name, headings, row));
-  const value: AddedRows = { table: table.name, first: body.rowCount, cells };
+  // A new table has one blank row, which is the first to be filled.
+  const isNew = body.rowCount === 1 && (enteredIn(firstRow)[0] ?? []).every((cell) => cell === null || cell === "");
+  const value: AddedRows = { table: table.name, first: isNew ? 0 : body.rowCount, cells };
   if (cells.length === 0) return { done: value };
   return {
     value,
-    // The type of values leaves out null, which Excel takes for "as it would be".
-    write: () => void table.rows.add(undefined, cells.map((row) => row.map((cell) => (cell === null ? null : asTyped(cell)))) as Cell[][]),
-    look: (looking) => lookForRows(looking, value),
+    write: () => {
+      // The type of values leaves out null, which Excel takes for "as it would be".
+      const typed = cells.map((row) => row.map((cell) => (cell === null ? null : asTyped(cell)))) as Cell[][];
+      if (isNew && typed.length === 1) return void (firstRow.values = typed);
+      table.rows.add(undefined, typed);
+      if (isNew) table.rows.getItemAt(0).delete();
+    },
+    look: (looking) => lookForRows(looking, value, body.rowCount),
   };
 };
 
@@ -50,15 +58,18 @@ function rowCells(table: string, headings: readonly string[], row: ReadonlyMap<s
   return cells;
 }
 
-/** Whether the rows are in the table, where it had `first` rows before. */
-async function lookForRows(context: Excel.RequestContext, { table, first, cells }: AddedRows): Promise<Found> {
+/** Whether the rows are in the table, which had `before` rows. */
+async function lookForRows(context: Excel.RequestContext, { table, first, cells }: AddedRows, before: number): Promise<Found> {
   const body = context.workbook.tables.getItemOrNullObject(table).getDataBodyRange().load("rowCount,columnCount");
   await context.sync();
-  if (body.isNullObject || body.rowCount === first) return "not there";
-  if (body.rowCount < first) return "unclear";
-  const added = body.getCell(first, 0).getResizedRange(body.rowCount - first - 1, body.columnCount - 1).load("values,formulas");
-  await context.sync();
-  return placeOfRows(enteredIn(added), cells) === null ? "unclear" : "there";
+  if (body.isNullObject) return "not there";
+  if (body.rowCount < before) return "unclear";
+  if (body.rowCount > first) {
+    const added = body.getCell(first, 0).getResizedRange(body.rowCount - first - 1, body.columnCount - 1).load("values,formulas");
+    await context.sync();
+    if (placeOfRows(enteredIn(added), cells) !== null) return "there";
+  }
+  return body.rowCount === before ? "not there" : "unclear";
 }
 
 /** The cells of a block, `null` where Excel works out a formula. */

@@ -97,6 +97,7 @@ export class RangeObject {
   }
   private putAll(given: Cell[][]): void {
     this.each(given, (row, column, typed) => {
+      if ((typed as Cell | null) === null) return; // left as it is
       const { value, formula } = contentOf(typed);
       this.workbook.put(this.block, row, column, value, formula);
     });
