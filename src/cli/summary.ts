@@ -1,4 +1,5 @@
 /** The report as a page of plain text for a terminal. */
+import { planningCaution } from "../core/cautions";
 import type { Decimal } from "../core/decimal";
 import type { CropFigures, ItemFigures, PerLayer } from "../core/figures";
 import { layerCosts, layerNames, layers } from "../core/kinds";
@@ -27,7 +28,7 @@ export function summary(report: SeasonReport): string {
     ...report.figures.crops.flatMap((crop) => ["", ...cropLines(crop, areaUnit, report.problemsOf({ of: "crop", name: crop.crop }).length > 0), ...harvestNotes(report, crop)]),
     ...shortLines(report.figures.items, currency),
     "",
-    "For planning only; not financial, tax or legal advice.",
+    planningCaution,
   ].join("\n");
 }
 

@@ -10,7 +10,7 @@
  * Both yields are goal × R(date, stand) ÷ R(planned date, target stand), so the late date counts against reseeding.
  */
 import { failed, ok, type Result } from "../result";
-import { adjusterCaution, estimateCaution, labelCaution } from "./cautions";
+import { cautionsOf, estimateCaution, labelCaution } from "./cautions";
 import { hundred, one, sum, zero, type Decimal } from "./decimal";
 import { netOfGrain, type Grain } from "./partialBudget/change";
 import { relativeYieldAt, type DateAndStand, type RelativeYieldAt, type StandRefusal, type StandTable } from "./stand/standTable";
@@ -74,11 +74,7 @@ export type ReseedAnswer = {
 };
 
 /** What must be said before anyone acts on the answer, always all of it. */
-export const reseedNotices: readonly { readonly about: "insurer" | "label" | "estimate"; readonly text: string }[] = [
-  { about: "insurer", text: adjusterCaution },
-  { about: "label", text: `${labelCaution} Ask what may follow the herbicides already sprayed.` },
-  { about: "estimate", text: estimateCaution },
-];
+export const reseedNotices: readonly string[] = [...cautionsOf.replant, labelCaution, estimateCaution];
 
 /** The cost of reseeding per area: everything entered, less the seller's credit. */
 export const reseedCost = ({ seedCredit, ...paid }: ReseedCosts): MoneyPerArea =>

@@ -29,8 +29,9 @@ export function pagesWide(widths: readonly number[]): number {
 /** A line of plain words as Excel wants it in headers and footers, where `&` begins a code. */
 export const asFooter = (words: string): string => words.replaceAll("&", "&&");
 
-/** Page number and number of pages, in Excel's codes. */
+/** Page number and number of pages, in Excel's codes; of the sheet's own pages where their number is known. */
 export const pageNumber = "&P / &N";
+export const pageOf = (pages: number | undefined): string => (pages === undefined ? pageNumber : `Page &P of ${pages}`);
 
 /** The sheet's name, in Excel's codes. */
 export const sheetTitle = "&A";

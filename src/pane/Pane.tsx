@@ -1,5 +1,6 @@
 import { Button, FluentProvider } from "@fluentui/react-components";
 import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from "react";
+import { planningCaution } from "../core/cautions";
 import type { EntryRef } from "../core/row";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { Place, Subject } from "../workbook/problem";
@@ -102,7 +103,7 @@ function LivePane({ host, openDemo, language }: PaneProps) {
           />
         )}
       <footer className="pn-foot">
-        <p>For planning only; not financial, tax or legal advice.</p>
+        <p>{planningCaution}</p>
         <p className="pn-buttons">
           <Button size="small" disabledFocusable={state.isReading} onClick={() => void watch.refresh()}>Read the workbook again</Button>
           <span className="pn-note">Pennyacre {version}</span>

@@ -1,14 +1,16 @@
-/** What must be said beside a change, found by the words of its name and lines: cautions where the work can hurt, and what trials found. */
-import { adjusterCaution, blankGainCaution, labelCaution, manualCaution, planningCaution, raisedPlanterCaution } from "../core/cautions";
+/** What must be said beside a change: cautions where the work can hurt, by the ready layout that it came from, and what trials found. */
+import { blankGainCaution, cautionsOf, planningCaution, works, worksNamed, type Work } from "../core/cautions";
 import type { BreakEven } from "../core/partialBudget/breakEven";
 import { isGrain, netOfGrain, type Change, type ChangeLine, type Grain } from "../core/partialBudget/change";
 import type { ChangeFigures } from "../core/partialBudget/changeFigures";
+import { worksOfLayout, type LayoutName } from "../core/partialBudget/layouts/layout";
 import type { SeasonChange } from "../core/partialBudget/seasonChange";
 import type { Season } from "../core/season";
 import { findingsOn, type TrialFinding, type TrialSubject } from "../core/tables/trialFindings";
 import { shownMoney, shownYield } from "./shown";
 import { plain } from "./words";
 
+// For changes that somebody typed, without a layout: rather a caution too many than one too few.
 const planterWork = /planter|row units?\b|closing wheel|opener|seed (tube|meter|firmer)|gauge wheel|down ?force|coulter|row cleaner/i;
 const spraying = /herbicide|fungicide|insecticide|pesticide|crop protection|site of action|spray|seed treatment/i;
 const reseeding = /re-?seed|re-?plant/i;
@@ -17,24 +19,39 @@ const onSubject: readonly (readonly [TrialSubject, RegExp])[] = [
   ["hybrid", /hybrid/i], ["planting speed", /planting speed/i], ["planting depth", /planting depth/i], ["fungicide", /fungicide/i], ["wheel traffic", /wheel traffic|pinch row|compaction/i],
 ];
 
-const wordsOf = ({ name, lines }: SeasonChange): string => [name, ...lines.map(({ item }) => item)].join("\n");
+/** What is read for words: the lines, and the name too where no layout says what the change is. */
+const wordsOf = ({ name, layout, lines }: SeasonChange): string => [...(layout === null ? [name] : []), ...lines.map(({ item }) => item)].join("\n");
 
-/** The cautions of a change, the one about a blank gain first. */
+const worksByWords = (words: string): readonly Work[] =>
+  ([["planter", planterWork], ["tank", spraying], ["replant", reseeding]] as const).flatMap(([work, pattern]) => (pattern.test(words) ? [work] : []));
+
+/** The cautions of a change, the one about a blank gain first. Its layout tells its work whatever its name; its lines may add to it. */
 export function changeCautions({ change, gain }: Pick<ChangeFigures, "change" | "gain">, { items }: Pick<Season, "items">): readonly string[] {
   const words = wordsOf(change);
   const protection = new Set(items.filter(({ kind }) => kind === "crop protection").map(({ name }) => plain(name)));
+  const sprays = change.lines.some(({ item }) => protection.has(plain(item)));
+  const concerned = new Set<Work>([...(change.layout === null ? worksByWords(words) : worksOfLayout[change.layout]), ...(sprays ? ["tank" as const] : []), ...worksNamed(words)]);
   return [
     ...(gain !== null && gain.quantity === null ? [blankGainCaution] : []),
-    ...(planterWork.test(words) ? [manualCaution, raisedPlanterCaution] : []),
-    ...(spraying.test(words) || change.lines.some(({ item }) => protection.has(plain(item))) ? [labelCaution] : []),
-    ...(reseeding.test(words) ? [adjusterCaution] : []),
+    ...works.filter((work) => concerned.has(work)).flatMap((work) => cautionsOf[work]),
     planningCaution,
   ];
 }
 
+const subjectOfLayout: { readonly [Name in LayoutName]?: TrialSubject } = {
+  "Other closing wheels": "closing wheels", "Rebuild worn row units": "row unit wear", "Another hybrid": "hybrid", "Another seeding rate": "seeding rate",
+};
+
 /** What trials found on what the change is about, those that found no difference first. */
 export const changeFindings = (change: SeasonChange): readonly TrialFinding[] =>
-  onSubject.filter(([, pattern]) => pattern.test(wordsOf(change))).flatMap(([subject]) => findingsOn(subject));
+  onSubject.filter(([subject, pattern]) => (change.layout !== null && subjectOfLayout[change.layout] === subject) || pattern.test(wordsOf(change)))
+    .flatMap(([subject]) => findingsOn(subject));
+
+/** The mark beside a gain that is needed: how many of the trials known here found nothing. Empty where none did. */
+export function findingsMark(findings: readonly TrialFinding[]): string {
+  const none = findings.filter(({ noDifference }) => noDifference).length;
+  return none === 0 ? "" : `Of ${findings.length} ${findings.length === 1 ? "trial" : "trials and reports"} known here, ${none} found no difference.`;
+}
 
 const kindWords: Record<TrialFinding["kind"], string> = { replicated: "replicated trial", maker: "from those who sell or make it", report: "report" };
 

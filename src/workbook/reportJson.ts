@@ -1,6 +1,7 @@
 /** The season as JSON for other programs; docs/report-json.md is its description for people. */
+import { planningCaution } from "../core/cautions";
 import type { Decimal } from "../core/decimal";
-import type { Budget, CropFigures, FieldFigures, ItemFigures, PerLayer, WithSold } from "../core/figures";
+import type { BreakEvens, Budget, CropFigures, FieldFigures, ItemFigures, PerLayer, WithSold } from "../core/figures";
 import { kinds, layers } from "../core/kinds";
 import { notPlanned } from "../core/notPlanned";
 import type { MachineCost, MachineCostName } from "../core/machines/machineCost";
@@ -9,6 +10,8 @@ import type { Quadrant } from "../core/partialBudget/change";
 import type { ChangeFigures } from "../core/partialBudget/changeFigures";
 import type { FieldOutlook } from "../core/stand/fieldOutlook";
 import type { FieldStand } from "../core/stand/fieldStand";
+import type { Season } from "../core/season";
+import { changeCautions } from "./changeWords";
 import { describe } from "./explain";
 import { besidesJson, harvestJson, yieldTableJson } from "./harvestJson";
 import { toFix } from "./problem";
@@ -49,11 +52,17 @@ const cropJson = ({ crop, area, yieldUnit, plan, outlook, final, sales, fields }
   sales: { sold: digits(sales.sold), averagePrice: digits(sales.averagePrice), unsold: digits(sales.unsold), priceNeeded: perLayer(sales.priceNeeded), withSold: withSoldJson(sales.withSold) },
 });
 
+const breakEvensJson = ({ yieldOf, yield: at, priceOf, price, breakEvenPrice, breakEvenYield, netPerArea }: BreakEvens) => ({
+  yieldOf, yield: digits(at), priceOf, price: digits(price),
+  breakEvenPrice: perLayer(breakEvenPrice), breakEvenYield: perLayer(breakEvenYield), netPerAcre: perLayer(netPerArea),
+});
+
 const fieldJson = (figures: FieldFigures, yieldOutlook: FieldOutlook | undefined) => {
-  const { field, crop, plan, outlook, final } = figures;
+  const { field, crop, area, plan, outlook, final } = figures;
   return {
-    field, crop,
+    field, crop, acres: digits(area),
     plan: budgetJson(plan.budget), outlook: budgetJson(outlook.budget), final: final === null ? null : budgetJson(final.budget),
+    breakEvens: outlook.budget.breakEvens.map(breakEvensJson),
     yieldTable: yieldTableJson(yieldOutlook, digits), ...besidesJson(figures, digits),
   };
 };
@@ -81,7 +90,8 @@ function machineJson({ machine, capacity, lines, ownership, perArea }: MachineCo
 
 const valueOf = (answer: BreakEven | null) => digits(answer?.found === true ? answer.value : null);
 
-function changeJson({ change, net, breakEven, payback }: ChangeFigures) {
+function changeJson(figures: ChangeFigures, season: Season) {
+  const { change, net, breakEven, payback } = figures;
   const inAll = (quadrant: Quadrant) => digits(net.quadrants[quadrant].perYear);
   return {
     change: change.name, acres: digits(change.area),
@@ -89,14 +99,16 @@ function changeJson({ change, net, breakEven, payback }: ChangeFigures) {
     netPerAcre: digits(net.net.perArea), net: digits(net.net.perYear),
     breakEven: { yieldGain: valueOf(breakEven.yieldGain), price: valueOf(breakEven.price), acres: valueOf(breakEven.area) },
     paybackYears: digits(payback?.simple ?? null),
+    layout: change.layout, cautions: changeCautions(figures, season),
   };
 }
 
 /** The report as plain data: every quantity a decimal string, "acres" meaning the workbook's own area unit. */
 export function reportJson(report: SeasonReport) {
-  const { figures, problems } = report;
+  const { season, figures, problems } = report;
   const outlooks = new Map(figures.outlooks.map((each) => [each.field.name, each]));
   return {
+    caution: planningCaution,
     complete: toFix(problems).length === 0,
     problems: problems.map(describe),
     crops: figures.crops.map(cropJson),
@@ -105,6 +117,6 @@ export function reportJson(report: SeasonReport) {
     stands: figures.stands.map(standJson),
     harvest: harvestJson(report, digits),
     machines: figures.machines.map(machineJson),
-    changes: figures.changes.map(changeJson),
+    changes: figures.changes.map((change) => changeJson(change, season)),
   };
 }

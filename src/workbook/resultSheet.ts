@@ -49,6 +49,8 @@ export type ResultSheet = {
     /** Rows, counted from 1, after which a page ends; used with `scale`. */
     readonly breakAfter?: readonly number[];
     readonly footer: string;
+    /** How many pages this sheet takes, which its footer then counts by themselves, from 1; left out: those of the whole print. */
+    readonly pages?: number;
   };
   readonly charts: readonly ChartModel[];
 };

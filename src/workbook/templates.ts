@@ -2,6 +2,7 @@
 import { kinds, operatingKinds } from "../core/kinds";
 import { measureNames } from "../core/measure";
 import { lineBases, quadrants } from "../core/partialBudget/change";
+import { layoutNames } from "../core/partialBudget/layouts/layout";
 import { remainingValueClasses } from "../core/tables/remainingValue";
 import { repairClasses } from "../core/tables/repairFactors";
 import { tableNames } from "./tableNames";
@@ -221,7 +222,8 @@ const changesTable = table("Changes",
   may("Field or Crop", "What the change is about, on one of its lines. Blank: the whole farm.", { width: 20 }),
   may("Acres", "The area that it is about, on one of its lines. Blank: all of the field, crop or farm.", { numberFormat: quantity }),
   may("Interest rate", "A year, on what serves for years. Blank: the operating interest rate.", { numberFormat: percent }),
-  may("Active", "yes: the change is laid over the outlook of its crop.", { choices: ["yes", "no"] }));
+  may("Active", "yes: the change is laid over the outlook of its crop.", { choices: ["yes", "no"] }),
+  may("Layout", "The ready layout that it came from, on one of its lines: its cautions go by it, whatever the change is called.", { choices: layoutNames, width: 26 }));
 
 const matchesTable = table("Matches",
   must("Table", "The table of ours that the range stands for.", { choices: tableNames, width: 18 }),

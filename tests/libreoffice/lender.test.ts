@@ -140,11 +140,11 @@ describe("the lender pages in LibreOffice", () => {
   });
 
   it("print on two pages, the answer on the first, and the cash flow on one", () => {
-    const ours = pages.filter((page) => page.includes(`${demoReport.season.settings.farm!}, ${date}. For planning only`));
+    const ours = pages.filter((page) => page.includes(`${demoReport.season.settings.farm!}, ${date}, cash need. Figures are for planning`));
     expect(ours).toHaveLength(2);
     expect(ours[0]).toContain("Break-even, live");
     expect(ours[0]).toContain("Price needed on the rest");
-    expect(ours[1]).toContain("Worst, average and best year");
+    expect(ours[1]).toContain("Low, expected, high of your own figures");
     expect(ours[1]).toContain("Repayment capacity");
     expect(pages.filter((page) => page.includes("Cash flow, Season 2026"))).toHaveLength(1);
   });

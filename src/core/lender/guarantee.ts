@@ -47,6 +47,16 @@ export function indemnity(policy: Policy, harvested: Yield, harvestPrice: MoneyP
   return moneyPerArea(larger(short, zero));
 }
 
+/** What the policy pays and the price that the crop is valued at for it, which is the policy's own and never the farm's. */
+export type InsurancePayment = { readonly perArea: MoneyPerArea; readonly price: MoneyPerUnit; readonly priceOf: "harvest price" | "projected price" };
+
+/** The payment at a harvested yield, at the policy's harvest price; at its projected price while no harvest price is entered. */
+export function insurancePayment(policy: Policy, harvested: Yield): InsurancePayment {
+  const { harvestPrice, projectedPrice } = policy;
+  const price = harvestPrice ?? projectedPrice;
+  return { perArea: indemnity(policy, harvested, price), price, priceOf: harvestPrice === null ? "projected price" : "harvest price" };
+}
+
 /** Yield below which a revenue policy pays at a harvest price; `null` for a price of nothing. */
 export function triggerYield(policy: Policy, harvestPrice: MoneyPerUnit): Yield | null {
   if (policy.form === "yield") return guarantee(policy).yield;

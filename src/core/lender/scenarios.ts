@@ -1,21 +1,21 @@
-/** A bad, an average and a good year of a crop: its yields and prices pulled apart, its costs as the outlook has them. */
+/** Low, expected and high of a crop, of the grower's own figures: its yields and prices pulled apart, its costs as the outlook has them. */
 import { sum, type Decimal } from "../decimal";
 import { incomePerArea, netPerArea, type Costs } from "../breakEven";
 import { perLayer } from "../budget";
 import type { Budget, CropFigures, FieldFigures, PerLayer } from "../figures";
 import type { Layer } from "../kinds";
 import type { Crop } from "../season";
-import { moneyPerArea, yieldPerArea, type MoneyPerArea, type MoneyPerUnit, type Yield } from "../units";
-import { indemnity, type Policy } from "./guarantee";
+import { moneyPerArea, yieldPerArea, type MoneyPerArea, type MoneyPerUnit, type Share, type Yield } from "../units";
+import { insurancePayment, type InsurancePayment, type Policy } from "./guarantee";
 
 export type Scenario = {
-  readonly name: "worst" | "average" | "best";
+  readonly name: "low" | "expected" | "high";
   readonly yield: Yield;
   readonly price: MoneyPerUnit;
   readonly incomePerArea: MoneyPerArea;
   readonly netPerArea: PerLayer<MoneyPerArea>;
-  /** What the policy pays the operator per area; `null` where the crop has none. It is not in the net. */
-  readonly insurancePerArea: MoneyPerArea | null;
+  /** What the policy pays the operator, whose share of the crop it insures, per area; `null` where the crop has none. It is not in the net. */
+  readonly insurance: InsurancePayment | null;
 };
 
 /** F, v, s and o of a layer. */
@@ -23,8 +23,8 @@ export const costsOf = ({ fixed, moving, operatorShare, otherIncomePerArea }: Bu
   ({ fixed: fixed.layers[layer], moving: moving.layers[layer], operatorShare, otherIncome: otherIncomePerArea });
 
 /**
- * Worst: each field at the lowest of its goal, outlook and proven yield, at the low price. Average: the outlook at the
- * expected price. Best: each field at the highest of the three, at the high price. A price that is not entered is the
+ * Low: each field at the lowest of its goal, outlook and proven yield, at the low price. Expected: the outlook at the
+ * expected price. High: each field at the highest of the three, at the high price. A price that is not entered is the
  * expected one, a proven yield that is not entered is left out.
  */
 export function scenarios(figures: CropFigures, { price, lowPrice, highPrice }: Crop, policy: Policy | null): readonly Scenario[] {
@@ -33,14 +33,16 @@ export function scenarios(figures: CropFigures, { price, lowPrice, highPrice }: 
     name, yield: yieldHere, price: priceHere,
     incomePerArea: incomePerArea(costsOf(outlook, "full"), yieldHere, priceHere),
     netPerArea: perLayer((layer) => netPerArea(costsOf(outlook, layer), yieldHere, priceHere)),
-    insurancePerArea: policy === null ? null : moneyPerArea(indemnity(policy, yieldHere, priceHere).times(outlook.operatorShare)),
+    insurance: policy === null ? null : operatorsPart(insurancePayment(policy, yieldHere), outlook.operatorShare),
   });
   return [
-    at("worst", fieldByField(fields, (a, b) => a.lt(b)), lowPrice ?? price),
-    at("average", outlook.yields.used, price),
-    at("best", fieldByField(fields, (a, b) => a.gt(b)), highPrice ?? price),
+    at("low", fieldByField(fields, (a, b) => a.lt(b)), lowPrice ?? price),
+    at("expected", outlook.yields.used, price),
+    at("high", fieldByField(fields, (a, b) => a.gt(b)), highPrice ?? price),
   ];
 }
+
+const operatorsPart = (payment: InsurancePayment, share: Share): InsurancePayment => ({ ...payment, perArea: moneyPerArea(payment.perArea.times(share)) });
 
 /** Area-weighted mean of the one yield of each field that beats the others. */
 function fieldByField(fields: readonly FieldFigures[], beats: (a: Decimal, b: Decimal) => boolean): Yield {

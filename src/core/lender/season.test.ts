@@ -74,12 +74,12 @@ describe("reasons", () => {
 describe("scenarios", () => {
   it("pull yield and price apart", () => {
     const all = scenarios(figures.crops[0]!, season.crops[0]!, null);
-    expect(all.map(({ name, yield: at, price }) => `${name} ${at} ${price}`)).toEqual(["worst 180 3.5", "average 200 4", "best 200 5"]);
-    // Average less worst: 20 bu at 3.90 and 50 cents on 180 bu.
+    expect(all.map(({ name, yield: at, price }) => `${name} ${at} ${price}`)).toEqual(["low 180 3.5", "expected 200 4", "high 200 5"]);
+    // Expected less low: 20 bu at 3.90 and 50 cents on 180 bu.
     expect(all[1]!.netPerArea.full.minus(all[0]!.netPerArea.full).toFixed(10)).toBe("168.0000000000");
   });
 
-  it("take each field at its own best and worst of goal, outlook and proven yield", () => {
+  it("take each field at its own highest and lowest of goal, outlook and proven yield", () => {
     const fields = [home, harvested(field("Hill", "50", "160"))];
     const farm = seasonFigures({ ...season, fields, harvest: [load("Hill", "8500")] });
     // Home 180 to 200 on 100 acres, Hill 160 to 170 on 50.
@@ -91,7 +91,10 @@ describe("scenarios", () => {
     const policy: Policy = {
       form: "revenue", approvedYield: yieldPerArea("180"), coverage: share("0.75"), projectedPrice: moneyPerUnit("4.8"), harvestPrice: null, harvestPriceOption: false, priceCap: new Decimal("2"),
     };
-    // 648 guaranteed; 180 bu at 3.50 fall 18 short.
-    expect(scenarios(shared.crops[0]!, season.crops[0]!, policy).map(({ insurancePerArea }) => insurancePerArea!.toFixed())).toEqual(["10.8", "0", "0"]);
+    const paid = (of: Policy) => scenarios(shared.crops[0]!, season.crops[0]!, of).map(({ insurance }) => `${insurance!.perArea.toFixed()} at the ${insurance!.priceOf} ${insurance!.price.toFixed()}`);
+    // 135 bu × 4.80 = 648 guaranteed; at the policy's harvest price of 3.00, 180 bu are 540 and 108 short, 200 bu 600 and 48: six tenths of it.
+    expect(paid({ ...policy, harvestPrice: moneyPerUnit("3") })).toEqual(["64.8 at the harvest price 3", "28.8 at the harvest price 3", "28.8 at the harvest price 3"]);
+    // The crop's own low price of 3.50 is the farm's and moves nothing: without a harvest price 180 bu at 4.80 are 864, more than 648.
+    expect(paid(policy)).toEqual(Array.from({ length: 3 }, () => "0 at the projected price 4.8"));
   });
 });

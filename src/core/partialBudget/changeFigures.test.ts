@@ -17,7 +17,7 @@ const gain = (quantity: string | null) =>
 const wheels = entered(outlay("added costs", { item: "Wheels", unit: "row", quantity: new Decimal("16"), price: money("300") }, years("5"), money("400")));
 const upkeep = entered(amountPerAcre("added costs", "Upkeep", new Decimal("0.5"), "ac"));
 const change = (more: Partial<SeasonChange>): SeasonChange =>
-  ({ name: "Wheels", area: area("200"), rate: yearlyRate("0.06"), target: { crop: "Corn" }, active: false, lines: [gain(null), wheels, upkeep], ...more });
+  ({ name: "Wheels", area: area("200"), rate: yearlyRate("0.06"), target: { crop: "Corn" }, layout: null, active: false, lines: [gain(null), wheels, upkeep], ...more });
 
 const beans = { ...corn, name: "Soybeans", price: moneyPerUnit("10") };
 const season = (...changes: readonly SeasonChange[]): Season => seasonOf({

@@ -1,5 +1,5 @@
 import type { ResultSheet } from "../../workbook/resultSheet";
-import { asFooter, pageNumber, pagesWide, sheetTitle } from "../sheetLook";
+import { asFooter, pageNumber, pageOf, pagesWide, sheetTitle } from "../sheetLook";
 import { cellName, columnName } from "../address";
 import type { Supports } from "./supports";
 
@@ -15,7 +15,8 @@ export function putPage(sheet: Excel.Worksheet, { rows, headingRows, page }: Res
   if (width > 0) layout.setPrintArea(`A1:${cellName({ row: rows.length - 1, column: width - 1 })}`);
   if (headingRows > 0) layout.setPrintTitleRows(`$1:$${headingRows}`);
   layout.headersFooters.defaultForAllPages.leftFooter = asFooter(page.footer);
-  layout.headersFooters.defaultForAllPages.rightFooter = pageNumber;
+  layout.headersFooters.defaultForAllPages.rightFooter = pageOf(page.pages);
+  if (page.pages !== undefined) layout.firstPageNumber = 1;
 }
 
 /**

@@ -3,7 +3,7 @@ import type { Change } from "../../core/partialBudget/change";
 import type { ChangeAnswer, PriceRange } from "../../core/partialBudget/changeAnswer";
 import type { Entry } from "../../core/partialBudget/entry";
 import type { TrialFinding } from "../../core/tables/trialFindings";
-import { grainNotes, trialWords } from "../../workbook/changeWords";
+import { findingsMark, grainNotes, trialWords } from "../../workbook/changeWords";
 import { CellLink } from "../parts/CellLink";
 import { Disclosure } from "../parts/Disclosure";
 import { Lines } from "../parts/Lines";
@@ -31,6 +31,7 @@ export function AnswerPart({ change, answer, prices, lead = leadOf(change, answe
     <>
       <div aria-live="polite">
         <p className="pn-lead">{view.lead}</p>
+        {findingsMark(findings) !== "" && <p className="pn-note">{findingsMark(findings)}</p>}
         {view.open === ""
           ? <p className="pn-main"><span className="pn-figure">{view.net}</span> <span className="pn-unit">{view.netUnit}</span></p>
           : <p>The net change is open: {view.open}</p>}

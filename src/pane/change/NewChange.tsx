@@ -61,7 +61,7 @@ function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
       }}
     />
   );
-  const toReadFirst = workCautions[form.name] ?? [];
+  const toReadFirst = workCautions(form.name);
   const save = async () => {
     const content = watch.state().reading?.content;
     if (view.rows === null || content === undefined) return;

@@ -1,11 +1,14 @@
 /** A change as rows of the table Changes, one a line; what is said of the change as a whole stands on the first. */
 import { isGrain, netOfGrain, type Change, type ChangeLine, type Grain } from "../../core/partialBudget/change";
+import type { LayoutName } from "../../core/partialBudget/layouts/layout";
 import type { Decimal } from "../../core/decimal";
 import type { EntryRow } from "../commands/addEntries";
 
 export type ChangeToWrite = {
   readonly change: Change;
   readonly name: string;
+  /** The ready layout that it was made by: its cautions are kept with it. */
+  readonly layout: LayoutName;
   /** The field or crop that it is about. */
   readonly target: string;
   /** `null`: all of the target. */
@@ -16,11 +19,11 @@ export type ChangeToWrite = {
 };
 
 /** The rows, in the order of the lines. */
-export function changeRows({ change, name, target, acres, active, grain }: ChangeToWrite): readonly EntryRow[] {
+export function changeRows({ change, name, layout, target, acres, active, grain }: ChangeToWrite): readonly EntryRow[] {
   return change.lines.map((line, index) => rowOf([
     ["Change", name], ["Quadrant", line.quadrant], ["Item", line.item], ["Quantity", line.quantity], ["Unit", line.unit], ["Price", priceOf(line, grain)],
     ["Basis", line.basis], ["Years kept", line.yearsKept], ["Salvage", line.salvage?.isZero() === false ? line.salvage : null],
-    ...(index > 0 ? [] : [["Field or Crop", target], ["Acres", acres], ["Interest rate", change.rate.isZero() ? null : change.rate], ["Active", active ? "yes" : "no"]] as const),
+    ...(index > 0 ? [] : [["Field or Crop", target], ["Acres", acres], ["Interest rate", change.rate.isZero() ? null : change.rate], ["Active", active ? "yes" : "no"], ["Layout", layout]] as const),
   ]));
 }
 

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useMemo, useState } from "react";
 import type { CropFigures, Stage } from "../../core/figures";
 import { layerCosts, type Layer } from "../../core/kinds";
 import type { SeasonReport } from "../../workbook/seasonReport";
@@ -6,6 +6,7 @@ import { Disclosure } from "../parts/Disclosure";
 import { EntryLinks } from "../parts/EntryLinks";
 import { Incomplete, WarningMark } from "../parts/Incomplete";
 import { Segments } from "../parts/Segments";
+import { kindMarker } from "../../workbook/uncheckedCoefficients";
 import { usePane } from "../paneContext";
 import { costTree, type FieldLine } from "./costTree";
 import { stagesOf } from "./cropView";
@@ -19,15 +20,15 @@ export function CostTreePart({ crop, layer, report, teller }: CostTreePartProps)
   const stages = stagesOf(crop);
   const [chosen, setChosen] = useState<Stage | null>(null);
   const stage = chosen ?? stages[stages.length - 1]!;
-  const { kinds, total } = costTree(crop, stage, layer, format);
+  const { kinds, total } = costTree(crop, stage, layer, format, useMemo(() => kindMarker(report.season), [report.season]));
   return (
     <>
       <Segments legend="Costs of the" choices={stages.map((value) => ({ value, name: value }))} chosen={stage} choose={setChosen} />
       <p className="pn-note pn-number">{format.perArea}</p>
       <ul className="pn-tree">
-        {kinds.map(({ kind, perArea, fields }) => (
+        {kinds.map(({ kind, words, perArea, fields }) => (
           <li key={kind}>
-            <Disclosure look="line" label={kind} aside={perArea}>
+            <Disclosure look="line" label={words} aside={perArea}>
               <ul className="pn-tree">{fields.map((field) => <FieldOfKind key={field.field} field={field} report={report} teller={teller} />)}</ul>
             </Disclosure>
           </li>

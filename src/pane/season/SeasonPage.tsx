@@ -1,4 +1,5 @@
 import { useMemo, useState } from "react";
+import { planningCaution } from "../../core/cautions";
 import { layerNames, layers, type Layer } from "../../core/kinds";
 import type { PageProps } from "../page";
 import { PurchasePart } from "../purchase/PurchasePart";
@@ -6,6 +7,8 @@ import { Incomplete } from "../parts/Incomplete";
 import { Segments } from "../parts/Segments";
 import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";
+import { costCautions } from "../../workbook/costCautions";
+import { uncheckedNotes } from "../../workbook/uncheckedCoefficients";
 import { breakEvenSheet } from "../../workbook/sheets/breakEven";
 import { costPerAcreSheet } from "../../workbook/sheets/costPerAcre";
 import { sameName } from "../commands/tableNamed";
@@ -43,12 +46,19 @@ export function SeasonPage({ report }: PageProps) {
       <ItemsCard report={report} teller={teller} />
       {crops.length > 0 && (
         <section className="pn-card" aria-label="Result sheets">
+          <CostCautions report={report} />
           <WriteButton label="Write “Cost per acre” and “Break-even”" sheets={() => [costPerAcreSheet(report), breakEvenSheet(report)]} />
         </section>
       )}
       <TablesPart report={report} />
     </>
   );
+}
+
+/** What must be said where ammonia, a dryer, a bin or long hours are among the costs, and what the figures are for. */
+function CostCautions({ report: { season } }: Pick<PageProps, "report">) {
+  const told = useMemo(() => [...uncheckedNotes(season), ...costCautions(season), planningCaution], [season]);
+  return <ul className="pn-notice-list">{told.map((words) => <li key={words}>{words}</li>)}</ul>;
 }
 
 /** What to do when there is nothing to show a cost of. */

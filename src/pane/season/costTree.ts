@@ -9,7 +9,7 @@ import type { Format } from "../format";
 /** What one cost comes to in one field. `entries` are told without repeats. */
 export type CostLine = { readonly name: string; readonly perArea: string; readonly amount: string; readonly entries: readonly EntryRef[] };
 export type FieldLine = { readonly field: string; readonly area: string; readonly perArea: string; readonly costs: readonly CostLine[] };
-export type KindLine = { readonly kind: Kind; readonly perArea: string; readonly fields: readonly FieldLine[] };
+export type KindLine = { readonly kind: Kind; /** With its mark where some of it rests on an unchecked coefficient. */ readonly words: string; readonly perArea: string; readonly fields: readonly FieldLine[] };
 
 export type CostTree = {
   readonly kinds: readonly KindLine[];
@@ -21,12 +21,12 @@ export type CostTree = {
 export const atStage = <Figures>(of: { plan: Figures; outlook: Figures; final: Figures | null }, stage: Stage): Figures =>
   (stage === "final" ? of.final : of[stage]) ?? of.outlook;
 
-export function costTree(crop: CropFigures, stage: Stage, layer: Layer, format: Format): CostTree {
+export function costTree(crop: CropFigures, stage: Stage, layer: Layer, format: Format, words: (kind: Kind) => string = (kind) => kind): CostTree {
   const { costPerArea: costs } = atStage<Budget>(crop, stage);
   return {
     total: format.money(costs.layers[layer]),
     kinds: kindsIn(layer).filter((kind) => costs.byKind.has(kind)).map((kind) => ({
-      kind,
+      kind, words: words(kind),
       perArea: format.money(costs.byKind.get(kind)!),
       fields: crop.fields.flatMap((field) => fieldLine(field, atStage<StageFigures>(field, stage), kind, format)),
     })),

@@ -1,5 +1,6 @@
 import { useId, useState } from "react";
 import type { FieldStand } from "../../core/stand/fieldStand";
+import { adjusterCaution } from "../../core/cautions";
 import { reseedNotices } from "../../core/reseed";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { Disclosure } from "../parts/Disclosure";
@@ -24,7 +25,7 @@ export function ReseedCard({ stand, report }: ReseedCardProps) {
   return (
     <section className="pn-card" aria-labelledby={heading}>
       <header><h3 id={heading}>Keep or reseed</h3><span className="pn-note">{stand.field.name}</span></header>
-      <ul className="pn-notice-list">{reseedNotices.map(({ about, text }) => <li key={about}>{about === "insurer" ? <strong>{text}</strong> : text}</li>)}</ul>
+      <ul className="pn-notice-list">{reseedNotices.map((words) => <li key={words}>{words === adjusterCaution ? <strong>{words}</strong> : words}</li>)}</ul>
       {stand.table === null
         ? <p>No table of yield by date and stand is chosen for {stand.field.crop}, so keeping and reseeding cannot be set against each other.</p>
         : (

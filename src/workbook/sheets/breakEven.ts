@@ -28,7 +28,7 @@ export function breakEvenSheet(report: SeasonReport): ResultSheet {
   for (const crop of report.figures.crops) {
     if (crop !== report.figures.crops[0]) breakAfter.push(rows.length);
     rows.push([], section(`${crop.crop}, expected price ${moneyText(crop.outlook.price)} ${report.season.settings.currency} per ${crop.yieldUnit}`), ...incompleteRows(report, { of: "crop", name: crop.crop }));
-    rows.push(...breakEvenRows(crop, area), [], ...salesRows(crop));
+    rows.push(...breakEvenRows(crop, area), [], ...fieldRows(report, crop, area), [], ...salesRows(crop));
     charts.push(layerChart(crop, rows));
   }
   rows.push([], ...[...layerNotes, caution].flatMap((words) => inLines(words, lineLength)).map(note));
@@ -64,6 +64,17 @@ function withSoldRows({ sales: { sold, withSold: { plan, outlook, final } } }: C
   return [
     perLayer("plan, with what is sold", plan.netPerArea, moneyCell), perLayer("outlook, with what is sold", outlook.netPerArea, moneyCell),
     ...(final === null ? [] : [perLayer("final, with what is sold", final.netPerArea, moneyCell)]),
+  ];
+}
+
+/** The break-evens of each field, at its own yield outlook and the crop's expected price. */
+function fieldRows(report: SeasonReport, { fields, yieldUnit, outlook }: CropFigures, area: string): readonly Row[] {
+  const mark = (field: string) => (report.problemsOf({ of: "field", name: field }).length > 0 ? " (incomplete)" : "");
+  return [
+    layerHeadings(`Each field: price needed per ${yieldUnit}`),
+    ...fields.map(({ field, outlook: { budget } }) => perLayer(`${field}${mark(field)}, at ${budget.yields.used.toFixed(1)} ${yieldUnit}`, budget.breakEvenPrice, priceNeededCell)),
+    layerHeadings(`Each field: ${yieldUnit} per ${area} needed at ${moneyText(outlook.price)}`),
+    ...fields.map(({ field, area: land, outlook: { budget } }) => perLayer(`${field}${mark(field)}, ${land.toFixed(1)} ${report.season.settings.areaUnit}`, budget.breakEvenYield, yieldNeededCell)),
   ];
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { contentFromText } from "../../../tests/support/tableFromText";
-import { adjusterCaution, blankGainCaution, labelCaution, raisedPlanterCaution } from "../../core/cautions";
+import { adjusterCaution, blankGainCaution, labelCaution, underPlanterCaution } from "../../core/cautions";
 import { seasonReport } from "../report";
 import type { ResultSheet } from "../resultSheet";
 import { changeSheet } from "./change";
@@ -91,9 +91,9 @@ describe("changeSheet", () => {
   });
 
   it("cautions where the work can hurt, and tells what trials found", () => {
-    expect(says(change("Closing wheels"))).toContain(raisedPlanterCaution);
+    expect(says(change("Closing wheels"))).toContain(underPlanterCaution);
     expect(says(change("Closing wheels"))).toContain("What trials found");
-    expect(says(change("A pass more"))).not.toContain(raisedPlanterCaution);
+    expect(says(change("A pass more"))).not.toContain(underPlanterCaution);
     expect(report.figures.changes.map((each) => says(changeSheet(report, each))).map((words) => [blankGainCaution.slice(0, 40), labelCaution.slice(0, 40), adjusterCaution].map((caution) => words.includes(caution))))
       .toEqual([[true, false, false], [false, true, false], [false, false, true]]);
   });

@@ -5,7 +5,7 @@ import type { ChangeFigures } from "../../core/partialBudget/changeFigures";
 import type { LineAmount, NetChange } from "../../core/partialBudget/netChange";
 import type { Strip } from "../../core/partialBudget/strip";
 import type { Decimal } from "../../core/decimal";
-import { changeCautions, changeFindings, grainNotes, perUnitOf, trialWords, whyNone } from "../changeWords";
+import { changeCautions, changeFindings, findingsMark, grainNotes, perUnitOf, trialWords, whyNone } from "../changeWords";
 import type { CellStyle, ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { shownQuantity, shownYield } from "../shown";
@@ -52,6 +52,8 @@ function payRows({ change, gain, net, breakEven: solved, payback }: ChangeFigure
   const priceName = sold === undefined ? `Price of: ${gain?.item ?? ""}` : "Price of the crop";
   const others = change.lines.filter((line) => line !== gain && isGrain(line.price));
   const open = net.blank.map(({ item }) => item);
+  // Beside the gain that it must bring, where a reader looks first.
+  const mark = findingsMark(changeFindings(change));
   const solvedAll = [
     ...row(gain?.item ?? "", solved.yieldGain, gain?.unit ?? "", 1),
     ...others.flatMap((line) => row(line.item, breakEven(change, { of: "quantity", line }), line.unit, 1)),
@@ -61,7 +63,7 @@ function payRows({ change, gain, net, breakEven: solved, payback }: ChangeFigure
     ...(open.length === 0 && change.lines.some(isCapital) ? [paybackRow(payback)] : []),
   ];
   return [
-    [], section("Pays from"), ...solvedAll,
+    [], section("Pays from"), ...solvedAll, ...(mark === "" ? [] : [note(mark)]),
     ...(open.length === 0 ? [] : [note(`What else it pays from is known once every entry is: ${open.join(", ")} ${open.length === 1 ? "is" : "are"} blank.`)]),
   ];
 }
@@ -155,7 +157,7 @@ function restRows(figures: ChangeFigures, { season }: SeasonReport): readonly Ro
   ];
   return [
     [], section("What it rests on"), ...lines(rests),
-    ...(findings.length === 0 ? [] : [[], section("What trials found"), ...lines(findings.map(trialWords))]),
+    ...(findings.length === 0 ? [] : [[], section("What trials found"), ...lines(findings.map((each) => `${each.noDifference ? "No difference: " : ""}${trialWords(each)}`))]),
     [], ...lines(changeCautions(figures, season)),
   ];
 }

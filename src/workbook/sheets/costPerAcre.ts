@@ -3,6 +3,8 @@ import { zero } from "../../core/decimal";
 import type { Budget, CropFigures } from "../../core/figures";
 import { cashKinds, cashNeedKinds, fullKinds, operatingKinds, type Kind, type Layer } from "../../core/kinds";
 import { notPlanned } from "../../core/notPlanned";
+import { costCautions } from "../costCautions";
+import { kindMarker, uncheckedNotes } from "../uncheckedCoefficients";
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import { harvestNotes, tableNotes } from "../harvestNotes";
 import type { SeasonReport } from "../seasonReport";
@@ -15,6 +17,7 @@ const lineLength = 120;
 const usualScale = 84;
 
 type Row = readonly SheetCell[];
+type KindMarker = ReturnType<typeof kindMarker>;
 
 export function costPerAcreSheet(report: SeasonReport): ResultSheet {
   const { currency } = report.season.settings;
@@ -30,7 +33,7 @@ export function costPerAcreSheet(report: SeasonReport): ResultSheet {
     if (crop !== report.figures.crops[0]) breakAfter.push(rows.length);
     rows.push(...cropRows(report, crop));
   }
-  rows.push([], ...[...layerNotes, interestNote(report), caution].flatMap((words) => inLines(words, lineLength)).map(note));
+  rows.push([], ...[...layerNotes, interestNote(report), ...uncheckedNotes(report.season), ...costCautions(report.season), caution].flatMap((words) => inLines(words, lineLength)).map(note));
   return {
     name: "Cost per acre",
     columns: [30, 12, 12, 12, 12, 12, 12, 12],
@@ -43,6 +46,7 @@ export function costPerAcreSheet(report: SeasonReport): ResultSheet {
 
 function cropRows(report: SeasonReport, crop: CropFigures): readonly Row[] {
   const columns = stageColumns(crop);
+  const marked = kindMarker(report.season);
   const line = (name: string, value: (budget: Budget) => SheetCell): Row => [text(name), ...columns.map(({ budget }) => value(budget))];
   return [
     [],
@@ -51,13 +55,13 @@ function cropRows(report: SeasonReport, crop: CropFigures): readonly Row[] {
     ...[...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].flatMap((words) => inLines(words, lineLength)).map(note),
     headings("", ...columns.map(({ name }) => name), "Change"),
     line(`Yield that this rests on (${crop.yieldUnit})`, (budget) => yieldCell(budget.yields.used)),
-    ...kindRows(crop, operatingKinds),
+    ...kindRows(crop, operatingKinds, marked),
     layerRow(crop, "operating"),
-    ...kindRows(crop, cashKinds),
+    ...kindRows(crop, cashKinds, marked),
     layerRow(crop, "cash"),
-    ...fullRows(crop),
+    ...fullRows(crop, marked),
     layerRow(crop, "full"),
-    ...kindRows(crop, cashNeedKinds),
+    ...kindRows(crop, cashNeedKinds, marked),
     layerRow(crop, "cashNeed"),
     ...notPlannedRows(crop),
     ...fieldRows(report, crop),
@@ -69,17 +73,17 @@ const stageColumns = ({ plan, outlook, final }: CropFigures): readonly { name: s
 ];
 
 /** Full cost starts again from cash cost and leaves term interest out, so the sheet says so before it adds. */
-function fullRows(crop: CropFigures): readonly Row[] {
-  const interest = kindRows(crop, ["term interest"]).length > 0 ? [note("Full cost leaves out term interest: it charges interest on all capital instead.")] : [];
-  return [...interest, ...kindRows(crop, fullKinds)];
+function fullRows(crop: CropFigures, marked: KindMarker): readonly Row[] {
+  const interest = kindRows(crop, ["term interest"], marked).length > 0 ? [note("Full cost leaves out term interest: it charges interest on all capital instead.")] : [];
+  return [...interest, ...kindRows(crop, fullKinds, marked)];
 }
 
 /** One row for each kind that costs something at any stage. */
-function kindRows(crop: CropFigures, kinds: readonly Kind[]): readonly Row[] {
+function kindRows(crop: CropFigures, kinds: readonly Kind[], marked: KindMarker): readonly Row[] {
   const columns = stageColumns(crop);
   return kinds.filter((kind) => columns.some(({ budget }) => budget.costPerArea.byKind.has(kind))).map((kind) => {
     const of = (budget: Budget) => budget.costPerArea.byKind.get(kind) ?? null;
-    return [text(`   ${kind}`), ...columns.map(({ budget }) => moneyCell(of(budget))), moneyCell(changeOf(of(crop.plan) ?? zero, of(crop.outlook) ?? zero))];
+    return [text(`   ${marked(kind)}`), ...columns.map(({ budget }) => moneyCell(of(budget))), moneyCell(changeOf(of(crop.plan) ?? zero, of(crop.outlook) ?? zero))];
   });
 }
 

@@ -41,7 +41,7 @@ describe("the sheet of costs", () => {
   it("says at its foot how operating interest is charged", () => {
     const footOf = (operatingInterest: Settings["operatingInterest"]) => {
       const of = sheetLines(costPerAcreSheet(reportOf({ ...smallFarm, settings: { ...smallFarm.settings, operatingInterest } }))).join(" ");
-      return /Operating interest: .*(?= For planning)/.exec(of)![0];
+      return /Operating interest: .*(?= Figures are for planning)/.exec(of)![0];
     };
     const rate = new Decimal("0.0825");
     expect(footOf(null)).toBe("Operating interest: none, since no rate is entered.");
@@ -54,7 +54,7 @@ describe("the sheet of costs", () => {
 
   it("says at its head what it is of, and at its foot what each layer adds", () => {
     expect(lines.slice(0, 3)).toEqual(["Cost per acre", "Season 2031. USD per acre, at the yield stated.", expect.stringMatching(/^Plan: set before spring. Outlook: done and bought so far/)]);
-    expect(["Operating:", "Cash:", "Full:", "Cash need:", "For planning only"].filter((words) => !lines.slice(-8).some((line) => line.startsWith(words)))).toEqual([]);
+    expect(["Operating:", "Cash:", "Full:", "Cash need:", "Figures are for planning"].filter((words) => !lines.slice(-8).some((line) => line.startsWith(words)))).toEqual([]);
     expect(sheet.page).toMatchObject({ paper: "letter", footer: "Cost per acre, Season 2031", breakAfter: [] });
   });
 });
@@ -75,6 +75,8 @@ describe("the sheet of break-evens", () => {
       "at proven yield, expected price | 689 | 470 | 475 | 170", "at proven yield, low price | 599 | 380 | 385 | 80",
       // 5,000 bu at 20 cents above the price entered are 10 an acre.
       "plan, with what is sold | 780 | 561 | 566 | 261", "outlook, with what is sold | 777 | 558 | 563 | 258",
+      // One field is the crop itself.
+      `Each field: price needed per bu | ${layers}`, "Home, at 200.0 bu | 0.17 | 1.26 | 1.24 | 2.76", `Each field: bu per acre needed at 4.00 | ${layers}`, "Home, 100.0 ac | 3.4 | 59.5 | 58.3 | 136.5",
       "Grain sold and to sell | Sold (bu) | Average price | Unsold (bu)", "sales and contracts | 5000 | 4.2 | 15000",
       // 21,000 of the cost is paid already.
       `Price needed on the rest | ${layers}`, "per bu unsold | -1.18 | 0.28 | 0.25 | 2.28",

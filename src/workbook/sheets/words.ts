@@ -53,7 +53,8 @@ export function interestNote({ season: { settings: { operatingInterest: interest
       + "Costs without a date: field work and inputs at planned planting, drying and haul at repayment, the rest evenly over the year.";
 }
 
-export const caution = "For planning only; not financial, tax or legal advice. Yields and prices are estimates, not promises.";
+/** What every result sheet says at its foot. */
+export { planningCaution as caution } from "../../core/cautions";
 
 /** A line that marks figures of a subject as incomplete, with what is wrong; none where they are complete. */
 export function incompleteRows(report: SeasonReport, subject: Subject): readonly (readonly SheetCell[])[] {

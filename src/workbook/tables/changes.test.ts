@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { planningCaution } from "../../core/cautions";
 import { contentFromText } from "../../../tests/support/tableFromText";
 import { seasonReport } from "../report";
 import { reportJson } from "../reportJson";
@@ -83,7 +84,7 @@ describe("readChanges", () => {
     // 80 ac × 1 bu × 4.00 × half = 160; 400 over 4 years without interest = 100.
     expect(changes).toEqual([{
       change: "Wheels", acres: "80", addedReturns: "160", reducedCosts: "40", addedCosts: "100", reducedReturns: "0", netPerAcre: "1.25", net: "100",
-      breakEven: { yieldGain: "0.375", price: "1.9", acres: "30" }, paybackYears: "2",
+      breakEven: { yieldGain: "0.375", price: "1.9", acres: "30" }, paybackYears: "2", layout: null, cautions: [planningCaution],
     }]);
   });
 });

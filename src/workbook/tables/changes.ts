@@ -2,6 +2,7 @@
 import { zero, type Decimal } from "../../core/decimal";
 import { landArea } from "../../core/land";
 import { isCapital, lineBases, quadrants, type Quadrant } from "../../core/partialBudget/change";
+import { layoutNames, type LayoutName } from "../../core/partialBudget/layouts/layout";
 import type { SeasonChange, SeasonChangeLine } from "../../core/partialBudget/seasonChange";
 import type { Target } from "../../core/row";
 import type { Crop, Field, Season, Settings } from "../../core/season";
@@ -20,6 +21,7 @@ type About = {
   readonly target: Target | null;
   readonly acres: Decimal | null;
   readonly rate: Decimal | null;
+  readonly layout: LayoutName | null;
   readonly active: "yes" | "no" | null;
 };
 type Entered = About & { readonly change: string; readonly line: SeasonChangeLine; readonly priceFaulty: boolean };
@@ -69,7 +71,7 @@ function lineOf(row: Row, table: TableReader, places: Places): Entered | null {
   const target = optionalTarget(row, table, places);
   const acres = row.number("Acres", "above zero");
   if (target !== null && acres !== null) warnOfArea(row, acres, target, places);
-  const about: About = { acres, target: grown(row, target, places), rate: row.interestRate("Interest rate"), active: row.choice("Active", ["yes", "no"]) };
+  const about: About = { acres, target: grown(row, target, places), rate: row.interestRate("Interest rate"), layout: row.choice("Layout", layoutNames), active: row.choice("Active", ["yes", "no"]) };
   if (change === null || quadrant === null || item === null) return null;
   return {
     ...about, change, priceFaulty: hasFault(row, "Price"),
@@ -105,6 +107,7 @@ function changeOf(name: string, entered: readonly Entered[], table: TableReader,
   const target = agreed((each) => each.target, targetColumn(table), (value) => ("field" in value ? value.field : value.crop));
   const acres = agreed((each) => each.acres, "Acres", (value) => value.toFixed());
   const rate = agreed((each) => each.rate, "Interest rate", (value) => `${value.times("100").toFixed()} %`);
+  const layout = agreed((each) => each.layout, "Layout", (value) => value);
   const active = agreed((each) => each.active, "Active", (value) => value) === "yes";
   const crop = target === null ? null : cropOf(target, crops, fields);
   const land = acres ?? areaOf(target, fields);
@@ -118,7 +121,7 @@ function changeOf(name: string, entered: readonly Entered[], table: TableReader,
     if (priced.price === null && !priced.sellsCrop && !priceFaulty) problem("price-missing", line, "Price");
     return priced;
   });
-  return { name, target, active, area: area(land), rate: rateOf(lines, rate, settings, (line) => problem("rate-missing", line, "Interest rate")), lines };
+  return { name, target, layout, active, area: area(land), rate: rateOf(lines, rate, settings, (line) => problem("rate-missing", line, "Interest rate")), lines };
 }
 
 const targetColumn = (table: TableReader): string => ["Field or Crop", "Field", "Crop"].find((heading) => table.has(heading)) ?? "Field or Crop";

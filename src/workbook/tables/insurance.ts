@@ -9,6 +9,7 @@ const usualPriceCap = new Decimal("2");
 
 export function readInsurance(table: TableReader, crops: Names): readonly InsurancePolicy[] {
   if (!table.needs("Crop", "Approved yield", "Coverage", "Projected price")) return [];
+  const insured = new Set<string>();
   return table.rows((row): InsurancePolicy | null => {
     const crop = row.needName("Crop", crops);
     const approved = row.needNumber("Approved yield");
@@ -17,6 +18,9 @@ export function readInsurance(table: TableReader, crops: Names): readonly Insura
     if (coverage === null) row.missing("Coverage");
     const harvest = row.number("Harvest price");
     if (crop === null || approved === null || coverage === null || projected === null) return null;
+    // A second policy of a crop would be left aside without a word.
+    if (insured.has(crop)) return row.lose("duplicate-name", "Crop");
+    insured.add(crop);
     return {
       crop, form: row.choice("Form", policyForms) ?? "revenue", approvedYield: yieldPerArea(approved), coverage: share(coverage),
       projectedPrice: moneyPerUnit(projected), harvestPrice: harvest === null ? null : moneyPerUnit(harvest),

@@ -56,13 +56,19 @@ describe("the table Loans", () => {
 
 describe("the table Insurance", () => {
   it("takes a policy for one of revenue, its harvest price counted up to twice the projected, unless it says otherwise", () => {
-    const { season, faults } = insurance("| Corn | | 180 | 75% | 4.60 | | | |", "| corn | yield | 170 | 0.8 | 4.50 | 5.10 | yes | 1.5 |");
-    expect(faults).toEqual([]);
-    expect(season.insurance!.map(({ crop, form, approvedYield, coverage, projectedPrice, harvestPrice, harvestPriceOption, priceCap }) =>
+    const { season, faults } = insurance("| Corn | | 180 | 75% | 4.60 | | | |");
+    const other = insurance("| corn | yield | 170 | 0.8 | 4.50 | 5.10 | yes | 1.5 |");
+    expect([...faults, ...other.faults]).toEqual([]);
+    expect([...season.insurance!, ...other.season.insurance!].map(({ crop, form, approvedYield, coverage, projectedPrice, harvestPrice, harvestPriceOption, priceCap }) =>
       [crop, form, ...[approvedYield, coverage, projectedPrice, harvestPrice, priceCap].map(String), harvestPriceOption])).toEqual([
       ["Corn", "revenue", "180", "0.75", "4.6", "null", "2", false], ["Corn", "yield", "170", "0.8", "4.5", "5.1", "1.5", true],
     ]);
     expect(insurance("| Corn | | 180 | 75% | 4.60 | | no | |")).toMatchObject({ faults: [], season: { insurance: [{ harvestPriceOption: false }] } });
+  });
+
+  it("takes one policy a crop, and tells a second one instead of leaving it aside in silence", () => {
+    const { season, faults } = insurance("| Corn | | 180 | 75% | 4.60 | | | |", "| corn | | 180 | 80% | 4.60 | | | |");
+    expect([season.insurance!.length, faults]).toEqual([1, ["duplicate-name Crop Corn"]]);
   });
 
   it("leaves a row out that lacks what a guarantee needs, and says which crop that touches", () => {

@@ -1,5 +1,5 @@
 /** What the ready layouts have in common. A layout only proposes lines; every one of them can be changed or struck out. */
-import { labelCaution, manualCaution, raisedPlanterCaution } from "../../cautions";
+import { cautionsOf, type Work } from "../../cautions";
 import type { Decimal } from "../../decimal";
 import type { TrialFinding } from "../../tables/trialFindings";
 import type { Area, AreaUnit, Yield, YearlyRate, YieldUnit } from "../../units";
@@ -22,13 +22,13 @@ export const layoutNames = [
 ] as const;
 export type LayoutName = (typeof layoutNames)[number];
 
-const underThePlanter = [raisedPlanterCaution, manualCaution] as const;
-const fromTheTank = [labelCaution] as const;
-/** What must be read before the work is even weighed, because it can hurt: known by the layout alone. */
-export const workCautions: { readonly [Name in LayoutName]?: readonly string[] } = {
-  "Other closing wheels": underThePlanter, "Rebuild worn row units": underThePlanter,
-  "A second site of action in the tank": fromTheTank, "An extra pass": fromTheTank,
+/** The work at which somebody can be hurt or lose a right, known by the layout alone: a change keeps it under any name. */
+export const worksOfLayout: Readonly<Record<LayoutName, readonly Work[]>> = {
+  "Other closing wheels": ["planter"], Reseed: ["replant"], "Rebuild worn row units": ["planter"], "Another hybrid": [], "Another seeding rate": [],
+  "A second site of action in the tank": ["tank"], "An extra pass": ["tank"], "Own or hire": ["long hours"], "A higher rent": [],
 };
+/** What must be read before the work is even weighed. */
+export const workCautions = (name: LayoutName): readonly string[] => worksOfLayout[name].flatMap((work) => cautionsOf[work]);
 
 export type Layout = {
   readonly name: LayoutName;

@@ -195,9 +195,11 @@ describe("trial findings", () => {
 
 describe("the cautions of the work", () => {
   it("are those of the planter and the tank, where the layout is such work", () => {
-    const cautioned = (words: string) => layoutNames.filter((name) => workCautions[name]?.some((each) => each.includes(words)));
+    const cautioned = (words: string) => layoutNames.filter((name) => workCautions(name).some((each) => each.includes(words)));
     expect(cautioned("engine off, key out")).toEqual(["Other closing wheels", "Rebuild worn row units"]);
     expect(cautioned("manual")).toEqual(cautioned("engine off"));
     expect(cautioned("The label is the law")).toEqual(["A second site of action in the tank", "An extra pass"]);
+    expect(cautioned("Ask your insurer's adjuster before you destroy a stand")).toEqual(["Reseed"]);
+    expect(cautioned("Long hours")).toEqual(["Own or hire"]);
   });
 });

@@ -22,5 +22,5 @@ export function reseedChange(question: ReseedQuestion, answer: ReseedAnswer, uni
     cost("Ending the old stand", costs.endOldStand), cost("Seed", costs.seed), cost("Pass", costs.pass), cost("Treatment", costs.treatment),
     cost("Herbicide", costs.herbicide), cost("Other", costs.other),
     crop("reduced returns", "Crop kept", answer.keptYield, kept),
-  ), { lead: { of: "grain price" }, findings: [], cautions: reseedNotices.map(({ text }) => text) });
+  ), { lead: { of: "grain price" }, findings: [], cautions: reseedNotices });
 }

@@ -73,6 +73,10 @@ describe("the lender pages", () => {
     }
   });
 
+  it("count their own pages from 1, whatever is printed with them", () => {
+    expect(sheet.page.pages).toBe(2);
+  });
+
   it("fit one crop or three abreast into thirteen columns", () => {
     expect(Math.max(...sheet.rows.map((row) => row.length))).toBeLessThanOrEqual(sheet.columns.length);
   });
@@ -105,5 +109,13 @@ describe("what a lender would ask about first", () => {
   it("is a price above the high price, or above what grain was sold for", () => {
     expect(codes({ crops: [{ ...corn, price: moneyPerUnit("5"), highPrice: moneyPerUnit("4.5") }, soybeans] })).toEqual(expect.arrayContaining(["price-high", "price-above-sales"]));
     expect(codes({})).not.toContain("price-high");
+  });
+  it("is a farm without a name, land without a cost, a case without a price, more grain sold than grows", () => {
+    expect(codes({})).toEqual(expect.arrayContaining(["no-farm", "no-price-range"]));
+    expect(codes({ settings: { ...season.settings, farm: "Larkmere" }, crops: season.crops.map((crop) => ({ ...crop, lowPrice: moneyPerUnit("3"), highPrice: moneyPerUnit("12") })) })).not.toEqual(expect.arrayContaining(["no-farm"]));
+    expect(codes({ fields: season.fields.map((each) => ({ ...each, tenure: "owned" as const, rentPerArea: null })) })).toContain("no-land");
+    // Corn grows 120.5 × 205 and six tenths of 61.2 × 180, 31,312.1 bu in all.
+    expect(codes({ sales: [sale("31313", "4.25")] })).toContain("sold-beyond");
+    expect(codes({ sales: [sale("31312", "4.25")] })).not.toContain("sold-beyond");
   });
 });

@@ -1,10 +1,11 @@
 /** The sheet *Lender pages*: two pages that answer what an acre costs, where it breaks even, and what a bad year does. */
 import type { CropFigures } from "../../../core/figures";
 import type { Layer } from "../../../core/kinds";
+import type { AreaUnit } from "../../../core/units";
 import type { ChartModel, ResultSheet } from "../../resultSheet";
 import type { SeasonReport } from "../../seasonReport";
 import { note, text } from "../cells";
-import { areaName, caution, incompleteRows, inLines, seasonName } from "../words";
+import { areaName, caution, incompleteRows, inLines, layerTitle, seasonName } from "../words";
 import { breakEvenBand, layerChart } from "./breakEvenBand";
 import { costBand } from "./costBand";
 import { debtBlock } from "./debt";
@@ -31,7 +32,7 @@ export function lenderPages(report: SeasonReport, options: LenderOptions): Resul
   const page = new Page();
   const charts: ChartModel[] = [];
   let firstPage: number | null = null;
-  heading(page, report, options);
+  heading(page, report, options, layer);
   for (const band of bands(crops)) {
     const balances = breakEvenBand(page, report, band);
     page.skip(1);
@@ -53,21 +54,34 @@ export function lenderPages(report: SeasonReport, options: LenderOptions): Resul
   for (const line of lenderNotes(report, layer, crops).flatMap((words) => inLines(words, lineLength))) page.put({ row: page.next, column: 0 }, ...note(line));
   return {
     name: "Lender pages", columns: [labelWidth, ...Array.from({ length: blockWidth * abreast }, () => figureWidth)], headingRows: 2, rows: page.rows(), merges: page.merges, charts,
-    page: { orientation: "portrait", paper: settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 2, ...(firstPage === null ? {} : { scale: usualScale, breakAfter: [firstPage] }), footer: `${settings.farm ?? seasonName(report)}, ${options.date}. ${caution}` },
+    page: { orientation: "portrait", paper: settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 2, ...(firstPage === null ? {} : { scale: usualScale, breakAfter: [firstPage] }), footer: `${(settings.farm ?? seasonName(report)).slice(0, longestFarm)}, ${options.date}, ${layerTitle(layer).toLowerCase()}. ${caution}`, pages: pagesOf(page.next, firstPage, settings.areaUnit) },
   };
 }
 
 const labelWidth = 34;
 const figureWidth = 9.4;
+/** Excel takes 255 characters in a footer. */
+const longestFarm = 60;
+/** Rows of the usual height that a page holds at the usual scale: 9.9 in of a letter page, 10.6 in of A4, at 15 points. */
+const rowsOnPage = { ac: 73, ha: 78 } as const;
+
+/** How many pages the sheet takes: more than two only where many kinds or notes fill them; where it is fitted, two at most. */
+function pagesOf(rows: number, firstPage: number | null, areaUnit: AreaUnit): number {
+  if (firstPage === null) return rows > rowsOnPage[areaUnit] ? 2 : 1;
+  // From the second page on the two heading rows are printed again.
+  const pagesOfPart = (part: number, isFirst: boolean) => (isFirst && part <= rowsOnPage[areaUnit] ? 1 : Math.ceil(part / (rowsOnPage[areaUnit] - 2)));
+  return pagesOfPart(firstPage, true) + pagesOfPart(rows - firstPage, false);
+}
+
 /** Percent at which the thirteen columns fill the width of a letter or A4 page, and each half of the rows its height. */
 const usualScale = 65;
 /** Characters of a note that fit across the page. */
 const lineLength = 150;
 
-function heading(page: Page, report: SeasonReport, { date }: LenderOptions): void {
+function heading(page: Page, report: SeasonReport, { date }: LenderOptions, layer: Layer): void {
   const { currency, areaUnit, farm = null } = report.season.settings;
   page.put({ row: 0, column: 0 }, text(`${farm === null ? "Cost" : `${farm}: cost`} of production and break-evens`, { bold: true, size: 14 }));
-  page.put({ row: 1, column: 0 }, ...note(`${seasonName(report)}, as of ${date}. ${currency}, per ${areaName(report)} unless it says otherwise (${areaUnit}). Shaded figures in italics may be changed: try another price, yield or cost.`));
+  page.put({ row: 1, column: 0 }, ...note(`${seasonName(report)}, as of ${date}; tables on the layer ${layerTitle(layer).toLowerCase()}. ${currency}, per ${areaName(report)} unless it says otherwise (${areaUnit}). Shaded figures in italics may be changed: try another price, yield or cost.`));
   for (const row of incompleteRows(report, { of: "cash flow" })) page.put({ row: page.next, column: 0 }, ...row);
   page.skip(1);
 }

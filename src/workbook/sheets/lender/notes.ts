@@ -1,7 +1,9 @@
 /** What the lender pages contain and leave out, and what would embarrass in front of a lender. */
+import { planningCaution } from "../../../core/cautions";
 import type { CropFigures } from "../../../core/figures";
 import type { Kind, Layer } from "../../../core/kinds";
-import { toFix } from "../../problem";
+import { toCheck, toFix } from "../../problem";
+import { uncheckedInShort } from "../../uncheckedCoefficients";
 import { harvestNotes, tableNotes } from "../../harvestNotes";
 import type { SeasonReport } from "../../seasonReport";
 import { areaName, interestNote, layerNotes, layerTitle } from "../words";
@@ -14,9 +16,11 @@ export const lenderNotes = (report: SeasonReport, layer: Layer, crops: readonly 
   `Price: the expected price entered in the table Crops, before selling costs. Yields: the goal and the proven yield entered in the table Fields; the outlook is the harvested yield once the harvest of a field is done.`,
   ...crops.flatMap((crop) => [...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].map((words) => `${crop.crop}: ${words}`)),
   `The tables of net return are on the layer ${layerTitle(layer).toLowerCase()}: drying, haul and selling move with yield in them, everything else stays.`,
-  `Worst: each field at the lowest of its goal, outlook and proven yield, at the low price; best: at the highest, at the high price. A price not entered is the expected one. Insurance payments are shown apart; the policy rules.`,
+  `Low: each field at the lowest of its goal, outlook and proven yield, at the low price; high: at the highest, at the high price. A price not entered is the expected one.`,
+  "Insurance: guarantee and payment are the operator's share, shown apart from the net; a payment is worked out at the policy's harvest price, or at its projected price while no harvest price is entered. The policy rules.",
   `Left out of the cost per ${areaName(report)}: whatever is not entered. ${omitted(report)}`,
   `Grain not sold yet is counted at the expected price in ${grainMonth(report) ?? "November"}.`,
+  ...uncheckedInShort(report.season), planningCaution,
 ];
 
 const entered = (report: SeasonReport, ...kinds: readonly Kind[]): boolean =>
@@ -39,9 +43,13 @@ export function lenderNotices(report: SeasonReport): readonly Notice[] {
   const notices: Notice[] = [];
   const say = (when: boolean, code: string, words: string) => { if (when) notices.push({ code, words }); };
   say(problems.length > 0, "incomplete", `${problems.length} ${problems.length === 1 ? "entry needs" : "entries need"} attention, so some figures are incomplete.`);
+  const checks = toCheck(report.problems).length;
+  say(checks > 0, "to-check", `${checks} ${checks === 1 ? "entry is" : "entries are"} to check: counted as entered, and perhaps right.`);
+  say((season.settings.farm ?? null) === null, "no-farm", "No farm name is entered, so the pages carry none: enter Farm in the table Season.");
   say(report.season.settings.seasonYear === null, "no-year", "No season year is entered and the dates do not tell one, so there is no cash flow.");
   say(loans.length === 0 && !entered(report, "term principal", "term interest"), "no-debt", "No debt is entered: neither loans nor term interest and principal among the other costs.");
   say(!entered(report, "overhead"), "no-overhead", "No overhead is entered (utilities, insurance, accounting, dues).");
+  say(!entered(report, "cash rent", "land tax", "land charge"), "no-land", "No land cost is entered: neither rent nor land tax nor a land charge.");
   say(!entered(report, "family living"), "no-living", "No family living is entered, so cash need is too low.");
   say(farmCashFlow(report)?.spread.isZero() === false, "no-month", "Some costs have no month; the cash flow spreads them evenly.");
   for (const { crop, outlook, yieldUnit, sales } of figures.crops) {
@@ -49,11 +57,14 @@ export function lenderNotices(report: SeasonReport): readonly Notice[] {
     say(entry.highPrice !== null && outlook.price.gt(entry.highPrice), "price-high", `${crop}: the expected price is above the high price entered.`);
     say(sales.averagePrice !== null && outlook.price.gt(sales.averagePrice.times("1.1")), "price-above-sales",
       `${crop}: the expected price is more than a tenth above the average of what is sold (${sales.averagePrice?.toFixed(2)} per ${yieldUnit}).`);
+    say(entry.lowPrice === null || entry.highPrice === null, "no-price-range", `${crop}: no ${entry.lowPrice === null ? "low" : "high"} price is entered, so that case is at the expected price.`);
+    say(sales.unsold.lt("0"), "sold-beyond", `${crop}: more is sold than the yield outlook gives (${sales.unsold.neg().toFixed(0)} ${yieldUnit} beyond it).`);
     const proven = outlook.yields.proven;
     say(proven !== null && outlook.yields.used.gt(proven), "yield-above-proven", `${crop}: the yield outlook is above the proven yield of ${proven?.toFixed(1)} ${yieldUnit}.`);
     say(proven === null, "no-proven", `${crop}: not every field has a proven yield.`);
     say(!(season.insurance ?? []).some((policy) => policy.crop === crop), "no-insurance", `${crop}: no insurance policy is entered.`);
   }
+  say(figures.outlooks.some(({ chosen, table, byDate, stand }) => !chosen && table !== null && (byDate !== null || stand !== null)), "table-not-chosen", "A yield outlook rests on a table that you did not choose: name one under Stand response in the table Season.");
   return notices;
 }
 

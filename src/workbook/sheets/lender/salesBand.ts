@@ -3,7 +3,6 @@ import { hundred } from "../../../core/decimal";
 import type { CropFigures } from "../../../core/figures";
 import { layers } from "../../../core/kinds";
 import { guarantee } from "../../../core/lender/guarantee";
-import { moneyPerArea } from "../../../core/units";
 import type { SeasonReport } from "../../seasonReport";
 import { moneyCell, priceNeededCell, text, wholeQuantityCell, yieldCell } from "../cells";
 import { areaName, layerTitle } from "../words";
@@ -13,7 +12,7 @@ export function salesBand(page: Page, report: SeasonReport, crops: readonly Crop
   const top = page.next;
   const area = areaName(report);
   page.put({ row: top, column: 0 }, text("Grain sold and insured", { bold: true, fill: "heading" }));
-  ["Sold and contracted", "   part of the operator's crop, average price", "Unsold at the yield outlook", "Price needed on the rest, by layer", "", `Net return per ${area}, at the price entered`, "   with what is sold", `Insured per ${area}; form, yield, price`].forEach((words, index) => {
+  ["Sold and contracted", "   part of the operator's crop, average price", "Unsold at the yield outlook", "Price needed on the rest, by layer", "", `Net return per ${area}, at the price entered`, "   with what is sold", `Insured per ${area}, operator's share`].forEach((words, index) => {
     page.put({ row: top + 1 + index, column: 0 }, text(words));
   });
   crops.forEach((crop, index) => {
@@ -31,8 +30,9 @@ export function salesBand(page: Page, report: SeasonReport, crops: readonly Crop
     const policy = report.season.insurance?.find((each) => each.crop === crop.crop);
     if (policy === undefined) page.put({ row: top + 8, column }, text("no policy entered"));
     else {
+      const share = crop.outlook.operatorShare;
       const { yield: guaranteed, price, perArea } = guarantee(policy);
-      page.put({ row: top + 8, column }, moneyCell(moneyPerArea(perArea)), text(`${policy.form}:`, { align: "right" }), yieldCell(guaranteed), moneyCell(price));
+      page.put({ row: top + 8, column }, moneyCell(perArea.times(share)), text(`${policy.form}:`, { align: "right" }), yieldCell(guaranteed.times(share)), moneyCell(price));
     }
   });
 }

@@ -25,7 +25,7 @@ describe("the lender pages of a small farm", () => {
       "Break-even price | 0.17 | 1.26 | 1.24 | 2.76", "Break-even yield | 3.4 | 59.5 | 58.3 | 136.5", "Net return per acre | 767 | 548 | 553 | 248", "Net return without other income | 757 | 538 | 543 | 238",
       "Break-even price without other income | 0.22 | 1.31 | 1.29 | 2.81", expect.stringMatching(/^Cost per acre by kind/),
     ]);
-    expect(lines[1]).toMatch(/^Season 2031, as of 2031-06-15. USD, per acre unless it says otherwise/);
+    expect(lines[1]).toMatch(/^Season 2031, as of 2031-06-15; tables on the layer cash need. USD, per acre unless it says otherwise/);
   });
 
   it("print the net return a fifth below and above the yield and the price", () => {
@@ -53,8 +53,8 @@ describe("the lender pages of a small farm", () => {
   });
 
   it("say what has no entry, and on which layer and in which month they are", () => {
-    const notes = lines.slice(-14).join(" ");
-    const told = ["Operating: seed", "Cash: operating", "Full: cash", "Cash need: cash", "Price: the expected price", "on the layer cash need", "Worst: each field", "in 2031-11.", "No entry for: crop insurance, unpaid labour, income tax."];
+    const notes = lines.slice(-26).join(" ");
+    const told = ["Operating: seed", "Cash: operating", "Full: cash", "Cash need: cash", "Price: the expected price", "on the layer cash need", "Low: each field", "not audited or verified", "in 2031-11.", "No entry for: crop insurance, unpaid labour, income tax."];
     expect(told.filter((words) => !notes.includes(words))).toEqual([]);
   });
 
@@ -72,16 +72,17 @@ describe("the lender pages of a small farm", () => {
     expect(from("Grain sold and insured", 9)).toEqual([
       "Grain sold and insured | Corn", "Sold and contracted | 5000 | bu", "   part of the operator's crop, average price | 25 % | 4.2 | per bu", "Unsold at the yield outlook | 15000 | bu",
       "Price needed on the rest, by layer | Operating | Cash | Full | Cash need", " | -1.18 | 0.28 | 0.25 | 2.28",
-      "Net return per acre, at the price entered | 767 | 548 | 553 | 248", "   with what is sold | 777 | 558 | 563 | 258", "Insured per acre; form, yield, price | 648 | revenue: | 135 | 4.8",
+      "Net return per acre, at the price entered | 767 | 548 | 553 | 248", "   with what is sold | 777 | 558 | 563 | 258", "Insured per acre, operator's share | 648 | revenue: | 135 | 4.8",
     ]);
-    expect(from("Insured per acre", 1, pagesOf({ ...smallFarm, insurance: [] }))).toEqual(["Insured per acre; form, yield, price | no policy entered"]);
+    expect(from("Insured per acre", 1, pagesOf({ ...smallFarm, insurance: [] }))).toEqual(["Insured per acre, operator's share | no policy entered"]);
   });
 
-  it("print a bad, an average and a good year", () => {
-    // 180 bu at 3.50, 200 at 4.00 and 200 at 5.00, 10 of other income; 630 of 648 insured in the bad one.
-    expect(from("Worst, average and best year", 8)).toEqual([
-      "Worst, average and best year |  | worst | average | best", "Yield per acre |  | 180 | 200 | 200", "Price |  | 3.5 | 4 | 5", "Income per acre |  | 640 | 810 | 1010",
-      "Net return per acre, operating |  | 599 | 767 | 967", "Net return per acre, full |  | 385 | 553 | 753", "Net return per acre, cash need |  | 80 | 248 | 448", "Insurance payment per acre, not in the net |  | 18 | 0 | 0",
+  it("print low, expected and high of the grower's own figures", () => {
+    // 180 bu at 3.50, 200 at 4.00 and 200 at 5.00, 10 of other income; insured for 135 bu at 4.80 = 648, less than 180 bu at the policy's own 4.80.
+    expect(from("Low, expected, high of your own figures", 10)).toEqual([
+      "Low, expected, high of your own figures |  | low | expected | high", "Yield per acre |  | 180 | 200 | 200", "Price |  | 3.5 | 4 | 5", "Income per acre |  | 640 | 810 | 1010",
+      "Net return per acre, operating |  | 599 | 767 | 967", "Net return per acre, full |  | 385 | 553 | 753", "Net return per acre, cash need |  | 80 | 248 | 448", "Insurance payment per acre, not in the net |  | 0 | 0 | 0", "   valued at | its projected price 4.80, no harvest price",
+      expect.stringContaining("a drought or hail year can be far worse"),
     ]);
   });
 
