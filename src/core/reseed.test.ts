@@ -147,13 +147,18 @@ describe("lastDatePaying", () => {
     const costing = (other: string) => lastDatePaying({ ...question, costs: { ...question.costs, other: moneyPerArea(other) } });
     expect(["81.6", "81.5", "68.5", "62.4", "62"].map(costing)).toEqual(["05-15", "05-16", "05-18", "05-18", "05-19"]);
   });
-  it("may be the first day of the table or the last", () => {
+  it("may be the last day of the table, and is none where only days before the planting would pay", () => {
     const span = (day: string) => ({ from: day, to: day });
     const table: StandTable = { ...centralCornBelt, name: "Dates", dates: [span("05-01"), span("05-11")], stands: null, percent: [[new Decimal("100")], [new Decimal("80")]] };
     const of = { ...question, table, planned: at("05-01", "1"), kept: at("05-11", "1") };
     // 160 kept: 40 bu, 160.00, are won on the first day and 16.00 less every day after.
-    expect(lastDatePaying({ ...of, costs: { ...of.costs, other: moneyPerArea("150") } })).toBe("05-01");
+    expect(lastDatePaying({ ...of, costs: { ...of.costs, other: moneyPerArea("150") } })).toBeNull();
     expect(lastDatePaying({ ...of, costs: { ...of.costs, other: null }, insurance: moneyPerArea("10") })).toBe("05-11");
+  });
+  it("is none where it lies before today or the planting of the kept crop", () => {
+    // The last day with a gain is 18 May; on the 19th nothing pays any more.
+    expect([null, "05-18", "05-19"].map((today) => lastDatePaying(question, today))).toEqual(["05-18", "05-18", null]);
+    expect(lastDatePaying({ ...question, kept: { ...question.kept, date: "05-19" } })).not.toBe("05-18");
   });
   it("is none by a table without dates", () => {
     expect(lastDatePaying({ ...question, table: { ...centralCornBelt, dates: [], percent: [] } })).toBeNull();

@@ -37,12 +37,17 @@ export function thinnestWorthKeeping(question: ReseedQuestion): ThinnestStand {
 
 /**
  * The last day on which reseeding still pays more than it costs, the stand and moisture of the reseeded crop as they
- * are; `null` where no day of the table does, or the table has no dates.
+ * are; `null` where no day of the table does that lies after the planting of the kept crop and not before `notBefore`, or the
+ * table has no dates.
+ *
+ * @param notBefore today, by the day of the year: nobody replants in the past
  */
-export function lastDatePaying(question: ReseedQuestion): MonthDay | null {
+export function lastDatePaying(question: ReseedQuestion, notBefore: MonthDay | null = null): MonthDay | null {
   const { dates } = question.table;
   if (dates === null || dates.length === 0) return null;
-  const first = dayOfYear(dates[0]!.from);
+  const planted = question.kept.date;
+  const limits = [dates[0]!.from, ...(planted === null ? [] : [planted]), ...(notBefore === null ? [] : [notBefore])].map(dayOfYear);
+  const first = limits.reduce((latest, each) => (each.gt(latest) ? each : latest));
   for (let day = dayOfYear(dates[dates.length - 1]!.to); day.gte(first); day = day.minus("1")) {
     const answer = reseed({ ...question, reseeded: { ...question.reseeded, date: monthDayOf(day) } });
     if (answer.ok && answer.value.net.gt("0")) return monthDayOf(day);

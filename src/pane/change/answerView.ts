@@ -101,6 +101,10 @@ function detail(line: ChangeLine, format: Format): string {
 
 /** What an entry must be for the change to pay, in a sentence. */
 export function leadWords(change: Change, entry: Entry, format: Format): string {
+  // A form of which nothing is filled would else be said to pay, whatever it brings.
+  if ("line" in entry && change.lines.every((line) => line === entry.line || (line.quantity !== null && priceOf(line) !== null && (line.quantity.isZero() || priceOf(line)!.isZero())))) {
+    return "Nothing is entered yet that costs or saves anything, so that nothing can be said of what it takes to pay.";
+  }
   const answer = breakEven(change, entry);
   const subject = entry.of === "area" ? "area" : entry.of === "grain price" ? "price" : "line" in entry ? entry.line.item : "";
   if (!answer.found) {

@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { paneSeason, reportOf } from "../../../tests/support/paneSeason";
 import { operation } from "../../../tests/support/season";
 import type { Operation } from "../../core/season";
-import { moneyPerUnit } from "../../core/units";
+import type { Kind } from "../../core/kinds";
+import { moneyPerArea, moneyPerUnit } from "../../core/units";
 import { formatOf } from "../format";
 import { breakEvenView, cropView } from "./cropView";
 
@@ -58,6 +59,10 @@ describe("the card of a crop", () => {
     expect(cropView(exact, "cash", format).verdict).toBe("The expected price just pays the cash cost.");
     const noCrop = { ...corn, outlook: { ...corn.outlook, breakEvenPrice: { ...corn.outlook.breakEvenPrice, cash: null } } };
     expect(cropView(noCrop, "cash", format).verdict).toContain("No price pays");
+    const costing = (...kinds: readonly Kind[]) => ({ ...corn, outlook: { ...corn.outlook, costPerArea: { ...corn.outlook.costPerArea, byKind: new Map(kinds.map((kind) => [kind, moneyPerArea("200")])) } } });
+    expect(cropView(costing("cash rent"), "cash", format).verdict).toMatch(/^Only land is entered yet: seed, fertilizer, /);
+    expect(cropView(costing(), "cash", format).verdict).toMatch(/^No cost is entered yet: /);
+    expect(cropView(costing("cash rent", "seed"), "cash", format).verdict).toMatch(/^The expected price pays /);
   });
 
   it("shows the break-evens at each yield and price once, per layer", () => {

@@ -1,7 +1,7 @@
 /** What the card of a crop says, as plain text. */
 import type { Budget, CropFigures, PerLayer, Stage } from "../../core/figures";
 import { sum, type Decimal } from "../../core/decimal";
-import { layerCosts, layerNames, layers, type Layer } from "../../core/kinds";
+import { kindsIn, layerCosts, layerNames, layers, type Kind, type Layer } from "../../core/kinds";
 import { notPlanned } from "../../core/notPlanned";
 import { shownPriceNeeded, shownMoney } from "../../workbook/shown";
 import type { Format } from "../format";
@@ -84,6 +84,9 @@ function notPlannedWords(crop: CropFigures, layer: Layer, { money, perArea }: Fo
 /** The outlook rests on the harvested yield where every field is harvested. */
 const harvestedOr = (stage: Stage, crop: CropFigures): Stage => (crop.final === null ? stage : "final");
 
+/** What an acre costs before anything is done on it. */
+const landKinds: ReadonlySet<Kind> = new Set<Kind>(["cash rent", "land tax", "land charge"]);
+
 function verdict(budget: Budget, layer: Layer, unit: string, format: Format): string {
   const needed = budget.breakEvenPrice[layer];
   const cost = layerCosts[layer];
@@ -91,6 +94,10 @@ function verdict(budget: Budget, layer: Layer, unit: string, format: Format): st
   const gap = shownMoney(budget.price).minus(shownPriceNeeded(needed));
   if (gap.isNegative()) return `The expected price is ${format.amount(gap.neg())} per ${unit} too low to pay the ${cost}.`;
   if (gap.isZero()) return `The expected price just pays the ${cost}.`;
+  const kinds = kindsIn(layer).filter((kind) => budget.costPerArea.byKind.has(kind));
+  if (kinds.every((kind) => landKinds.has(kind))) {
+    return `${kinds.length === 0 ? "No cost is entered yet" : "Only land is entered yet"}: seed, fertilizer, crop protection, fuel and work are missing, so it cannot be said whether the expected price pays.`;
+  }
   return `The expected price pays the ${cost}, with ${format.amount(gap)} per ${unit} to spare.`;
 }
 

@@ -16,6 +16,7 @@ import { cropOfRule } from "./insurerEstimate";
 import { reseedView } from "./reseedView";
 import { SaveReseed } from "./SaveReseed";
 import { isThin } from "./standView";
+import { today } from "../today";
 
 export type ReseedCardProps = { readonly stand: FieldStand; readonly report: SeasonReport };
 
@@ -47,7 +48,7 @@ function Reseed({ stand, report }: ReseedCardProps) {
   const mine = report.figures.crops.find(({ crop }) => crop === stand.field.crop)!;
   const ruled = cropOfRule(mine.crop, mine.yieldUnit, format.areaUnit);
   const field = mine.fields.find((each) => each.field === stand.field.name)!;
-  const ground = { summary: stand.summary, fieldArea: stand.field.area, outlook: field.outlook.budget.yields.outlook, yieldUnit: mine.yieldUnit };
+  const ground = { summary: stand.summary, fieldArea: stand.field.area, outlook: field.outlook.budget.yields.outlook, yieldUnit: mine.yieldUnit, today: today() };
   const view = question === null ? null : reseedView(question, ground, format);
   const box = (of: ReseedField, label: string, hint?: string) => (
     <Entry label={label} value={draft[of]} fault={faults[of]} hint={hint} {...(of === "date" ? { type: "date" as const } : { numeric: true })} change={(value) => setChanged((before) => ({ ...before, [of]: value }))} />
@@ -80,6 +81,7 @@ function Reseed({ stand, report }: ReseedCardProps) {
         {view?.known === true && (
           <>
             <p><strong>{view.decision}</strong></p>
+            {view.notEntered !== "" && <p>{view.notEntered}</p>}
             <p className="pn-main"><span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.inAll}</span></p>
           </>
         )}

@@ -10,7 +10,7 @@ const report = seasonReport(countedContent);
 const stand = report.figures.stands.find(({ field }) => field.name === "Mill Road")!;
 const begun = emptyReseed(report, stand, false);
 const ask = (changes: Partial<ReseedDraft> = {}) => reseedQuestion({ ...begun, ...changes }, report, stand, false);
-const ground = { summary: stand.summary, fieldArea: stand.field.area, outlook: stand.outlook!.ok ? stand.outlook!.value.outlook : stand.field.yieldGoal, yieldUnit: "bu" };
+const ground = { summary: stand.summary, fieldArea: stand.field.area, outlook: stand.outlook!.ok ? stand.outlook!.value.outlook : stand.field.yieldGoal, yieldUnit: "bu", today: "2031-05-15" };
 function answered(changes: Partial<ReseedDraft>) {
   const view = reseedView(ask(changes).question!, ground, format);
   if (!view.known) throw new Error(view.why);
@@ -61,6 +61,21 @@ describe("the answer", () => {
     expect(view.says["Last date on which reseeding pays"]).toBe("Jun 1");
     // (40 × 177.45 + 80 × 176.109375) ÷ 120
     expect(view.says["Whole field with the part reseeded"]).toBe("176.6 bu per acre");
+  });
+
+  it("names no last date that lies before today: in June, and a year later, none is left", () => {
+    const asked = (today: string) => {
+      const view = reseedView(ask({ stand: "12000", date: "2031-05-20", seed: "60", area: "40" }).question!, { ...ground, today }, format);
+      return view.known ? view.lines.find(({ name }) => name.startsWith("Last date"))!.says : view.why;
+    };
+    const none = "none that is still to come, or after the planting";
+    expect(["2030-12-01", "2031-06-01", "2031-06-02", "2032-04-01"].map(asked)).toEqual(["Jun 1", "Jun 1", none, none]);
+  });
+
+  it("lists what was not entered and so counted as nothing", () => {
+    expect(answered({}).notEntered).toBe("Not entered, and so counted as nothing: ending the old stand, the seller's credit, the planting pass, treatment, herbicide, other costs, the insurance payment, an allowance off the new yield, drying.");
+    const all = { endOldStand: "8", seedCredit: "20", pass: "22", treatment: "5", herbicide: "12", other: "1", insurance: "40", allowance: "10", drying: "0.05" };
+    expect(answered(all).notEntered).toBe("");
   });
 
   it("says what a unit of the crop brings home, of each where drying sets them apart", () => {

@@ -2,7 +2,8 @@
 import { zero, type Decimal } from "../../core/decimal";
 import { fieldOutlook, grainsOf, reseed, type ReseedAnswer, type ReseedQuestion } from "../../core/reseed";
 import { lastDatePaying, netOverInterval, reseedGrid, thinnestWorthKeeping } from "../../core/reseedLimits";
-import { dayOfYear, monthDayOf } from "../../core/stand/monthDay";
+import type { IsoDate } from "../../core/row";
+import { dayOfYear, monthDayOf, type MonthDay } from "../../core/stand/monthDay";
 import { standFrom } from "../../core/stand/standUnit";
 import type { StandSummary } from "../../core/stand/standSummary";
 import { area, yieldPerArea, type Area, type PlantsPerArea, type Yield } from "../../core/units";
@@ -11,7 +12,7 @@ import { refusalWords } from "../../workbook/standRefusal";
 import type { Format } from "../format";
 
 /** What the answer is shown against: the counts, the field and its outlook, the crop's unit. */
-export type ReseedGround = { readonly summary: StandSummary; readonly fieldArea: Area; readonly outlook: Yield; readonly yieldUnit: string };
+export type ReseedGround = { readonly summary: StandSummary; readonly fieldArea: Area; readonly outlook: Yield; readonly yieldUnit: string; /** The day on which it is asked. */ readonly today: IsoDate };
 
 export type ReseedView =
   | { readonly known: false; readonly why: string }
@@ -21,6 +22,8 @@ export type ReseedView =
     readonly decision: string;
     readonly figure: string;
     readonly inAll: string;
+    /** What was not entered and so counted as nothing, as a sentence; empty where everything was. */
+    readonly notEntered: string;
     readonly lines: readonly { readonly name: string; readonly says: string }[];
     /** What a unit of the crop brings home: said of each where drying sets the two apart. */
     readonly home: readonly string[];
@@ -40,6 +43,7 @@ export function reseedView(question: ReseedQuestion, ground: ReseedGround, forma
     decision: reseeds ? "Reseeding pays by these figures." : "Keeping the stand is better by these figures.",
     figure: `${reseeds ? "+" : ""}${format.money(answer.net)}`,
     inAll: `${format.perArea} from reseeding, ${format.amount(answer.netInAll)} on ${format.quantity(question.area)} ${format.areaUnit}`,
+    notEntered: notEnteredWords(question),
     lines: lines(question, answer, ground, format),
     home: homeWords(question, `${format.currency} per ${ground.yieldUnit}`),
     grid: grid(question, format),
@@ -61,7 +65,7 @@ function lines(question: ReseedQuestion, answer: ReseedAnswer, ground: ReseedGro
     { name: "Cost of reseeding", says: `${format.money(answer.cost)} ${format.perArea}` },
     { name: "Break-even price", says: breakEvenWords(answer, `${format.currency} per ${yieldUnit}`, format) },
     { name: "Thinnest stand worth keeping", says: thinnestWords(question, format) },
-    { name: "Last date on which reseeding pays", says: lastDateWords(question, format) },
+    { name: "Last date on which reseeding pays", says: lastDateWords(question, ground.today, format) },
     ...(ends === null ? [] : [{ name: "At the ends of the likely stand", says: endsWords(ends, summary, format) }]),
   ];
 }
@@ -84,10 +88,29 @@ function thinnestWords(question: ReseedQuestion, format: Format): string {
   return thinnest.found ? `${format.plants(thinnest.stand)} plants per ${format.areaName}` : thinnest.why;
 }
 
-function lastDateWords(question: ReseedQuestion, { day }: Format): string {
-  const last = lastDatePaying(question);
+/** The year in which the stand was planted decides whether today lies in its season, before it or after it. */
+function notBefore({ kept, reseeded }: ReseedQuestion, today: IsoDate): MonthDay | null {
+  const year = (kept.date ?? reseeded.date ?? today).slice(0, 4);
+  if (today.slice(0, 4) < year) return null;
+  return today.slice(0, 4) > year ? "12-31" : today.slice(5);
+}
+
+const boxNames = {
+  endOldStand: "ending the old stand", seed: "seed", seedCredit: "the seller's credit", pass: "the planting pass", treatment: "treatment", herbicide: "herbicide", other: "other costs",
+} as const;
+
+function notEnteredWords({ costs, insurance, reseedAllowance, dryingPerPoint }: ReseedQuestion): string {
+  const blank = [
+    ...(Object.keys(boxNames) as (keyof typeof boxNames)[]).filter((of) => costs[of] === null).map((of) => boxNames[of]),
+    ...(insurance === null ? ["the insurance payment"] : []), ...(reseedAllowance === null ? ["an allowance off the new yield"] : []), ...(dryingPerPoint.isZero() ? ["drying"] : []),
+  ];
+  return blank.length === 0 ? "" : `Not entered, and so counted as nothing: ${blank.join(", ")}.`;
+}
+
+function lastDateWords(question: ReseedQuestion, today: IsoDate, { day }: Format): string {
+  const last = lastDatePaying(question, notBefore(question, today));
   if (last !== null) return day(last);
-  return question.table.dates === null ? "the table has no dates" : "no date of the table";
+  return question.table.dates === null ? "the table has no dates" : "none that is still to come, or after the planting";
 }
 
 function endsWords({ atLow, atHigh }: ReturnType<typeof netOverInterval>, { interval }: StandSummary, { plants, money, currency }: Format): string {
