@@ -13,20 +13,23 @@ const isWorkbook = (name: string): boolean => /\.xls[xm]$/i.test(name) && !name.
 /** Spreadsheets that only other programs read: a farm's season kept in one would else be missed without a word. */
 const isOtherSpreadsheet = (name: string): boolean => /\.(xls|xlsb|ods|numbers|csv|tsv)$/i.test(name) && !name.startsWith("~$");
 
+type Code = 0 | 1 | 2 | 70;
+const larger = (one: Code, other: Code): Code => (one > other ? one : other);
+
 /**
  * Writes the sheets of every workbook of a folder into copies in another.
  *
  * @param say takes one line for each workbook, as it is done, and one for the spreadsheets of other kinds
- * @returns the worst exit code of all: 2 where one could not be read or written, 1 where one is incomplete
+ * @returns the worst exit code of all: 70 where one met a fault of ours, 2 where one could not be read or written, 1 where one is incomplete
  */
-export async function writeFolder(from: string, to: string, sheets: (report: SeasonReport) => readonly ResultSheet[], say: (line: string) => void): Promise<0 | 1 | 2> {
+export async function writeFolder(from: string, to: string, sheets: (report: SeasonReport) => readonly ResultSheet[], say: (line: string) => void): Promise<Code> {
   const all = (await orRefuse(`${from} cannot be read`, readdir(from))).sort();
   const names = all.filter(isWorkbook);
   const others = all.filter(isOtherSpreadsheet);
   const leftOut = others.length === 0 ? "" : `Left out: ${others.join(", ")}. Open such a file in a spreadsheet program and save it there as an Excel workbook (.xlsx).`;
   if (names.length === 0) throw new Refusal([`${from} has no workbook (.xlsx) in it.`, leftOut].join(" ").trimEnd());
   await orRefuse(`${to} cannot be made`, mkdir(to, { recursive: true }));
-  let worst: 0 | 1 | 2 = 0;
+  let worst: Code = 0;
   for (const [index, name] of names.entries()) {
     const place = `${index + 1}/${names.length} ${name}`;
     try {
@@ -34,12 +37,13 @@ export async function writeFolder(from: string, to: string, sheets: (report: Sea
       await writeCopy(join(to, name), sheets(report));
       const problems = toFix(report.problems).length;
       const checks = report.problems.length - problems;
-      if (problems > 0 && worst === 0) worst = 1;
+      if (problems > 0) worst = larger(worst, 1);
       say(`${place}: ${problems === 0 ? "complete" : `incomplete, ${problems} ${problems === 1 ? "problem" : "problems"}`}${checks === 0 ? "" : `, ${checks} to check`}`);
     } catch (cause) {
-      if (!(cause instanceof Refusal) && !(cause instanceof HostError)) throw cause;
-      worst = 2;
-      say(`${place}: NOT WRITTEN. ${cause.message}`);
+      // A fault of ours in one workbook must not keep the pages of the others back; the code says that there was one.
+      const isOurs = !(cause instanceof Refusal) && !(cause instanceof HostError);
+      worst = isOurs ? 70 : larger(worst, 2);
+      say(`${place}: NOT WRITTEN. ${isOurs ? `A fault of Pennyacre itself: ${String(cause)}` : cause.message}`);
     }
   }
   if (leftOut !== "") say(leftOut);

@@ -19,7 +19,7 @@ import { writeFolder } from "./manyFiles";
 import { summary } from "./summary";
 import { workbookFile } from "./workbookFile";
 
-async function run(words: readonly string[]): Promise<0 | 1 | 2> {
+async function run(words: readonly string[]): Promise<0 | 1 | 2 | 70> {
   const { path, json, out, lender } = asked(words);
   const isFolder = await stat(path).then((found) => found.isDirectory(), () => false);
   if (isFolder) {

@@ -17,6 +17,8 @@ export type RawTable = {
   readonly stale?: readonly { readonly row: number; readonly column: number }[];
   /** Body cells whose formula has one value in the file and another when it is worked out, with the one that is not counted. */
   readonly differing?: readonly { readonly row: number; readonly column: number; readonly notCounted: string }[];
+  /** Rows with entries right under the last one, which the table or range does not take in; left out where there are none. */
+  readonly below?: readonly (readonly Cell[])[];
 };
 
 export type DateSystem = "1900" | "1904";

@@ -3,7 +3,8 @@ import type { RawTable, WorkbookContent } from "./cell";
 import { matchedRanges } from "./matches";
 import type { Problem } from "./problem";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
-import { plain } from "./words";
+import { entriesBelow } from "./totalRows";
+import { editDistance, plain } from "./words";
 
 export { matchesTable, tableNames, type TableName } from "./tableNames";
 
@@ -31,6 +32,30 @@ export function findTables(content: WorkbookContent): FoundTables {
   // A real table of ours comes before a match.
   const matched = matchedRanges(content);
   for (const { table, range, raw } of matched.ranges) add(table, raw, range);
+  for (const [name, raw] of tables) {
+    const rows = entriesBelow(raw).length;
+    if (rows > 0) problems.push({ code: "rows-below", at: { table: name, row: Math.max(1, raw.rows.length) }, found: String(rows), touches: [{ of: "farm" }] });
+  }
+  const called = [...content.tables.map(({ name }) => name), ...(content.others ?? [])];
+  for (const name of called) {
+    const like = almostNamed(name);
+    if (like === null) continue;
+    problems.push({ code: tables.has(like) ? "table-beside" : "table-almost", at: { table: like }, found: name, touches: [{ of: "farm" }] });
+  }
   const own = content.tables.filter((raw) => ![...tableNames, matchesTable].some((name) => plain(name) === plain(raw.name)));
   return { tables, own: [...own, ...matched.own], problems: [...problems, ...matched.problems] };
+}
+
+/** Letters from which a slip in a name can be told from another word. */
+const shortestWithSlip = 6;
+
+/** The table of ours that a name is almost, such as `Purchases2`, `tblOperations` or `OtherCost`; `null` for a name of ours and any other. */
+function almostNamed(name: string): TableName | null {
+  const written = plain(name);
+  if ([...tableNames, matchesTable].some((each) => plain(each) === written)) return null;
+  const bare = written.replace(/^(tbl|table|tab|my)[.-]?|[.-]?\(?\d+\)?$|[.-]?(table|tbl)$/g, "");
+  return tableNames.find((each) => {
+    const ours = plain(each);
+    return ours === bare || `${bare}s` === ours || bare === `${ours}s` || (bare.length >= shortestWithSlip && ours.length >= shortestWithSlip && editDistance(bare, ours) <= 1);
+  }) ?? null;
 }

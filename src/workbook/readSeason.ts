@@ -6,7 +6,7 @@ import { crossChecks } from "./checks";
 import { withoutExamples } from "./exampleRows";
 import { findTables } from "./findTables";
 import { harvestProblems } from "./harvestChecks";
-import { headingProblems } from "./headings";
+import { headingProblems, headingUnits } from "./headings";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
 import { ItemConverter } from "./itemUnits";
 import type { Place, Problem } from "./problem";
@@ -87,7 +87,7 @@ export function readSeason(content: WorkbookContent): SeasonReading {
   const { season, problems: besideLoans } = loansSettled(once, settingPlace(tables.get("Season"), "Operating interest rate"));
   const isUnreadable = (name: TableName) => found.problems.some(({ code, at }) => code === "table-unreadable" && at.table === name);
   const missing = needed.filter((name) => !tables.has(name) && !isUnreadable(name)).map((name): Problem => ({ code: "table-missing", at: { table: name }, found: "", touches: [{ of: "farm" }] }));
-  const headings = [...tables].flatMap(([name, raw]) => headingProblems(name, raw));
+  const headings = [...tables].flatMap(([name, raw]) => [...headingProblems(name, raw), ...headingUnits(name, raw, settings.areaUnit)]);
   const readerProblems = [...readers.values()].flatMap((reader) => reader.problems);
   const isAskedAlready = readerProblems.some(({ code }) => code === "year-missing");
   const yearAsked = isAskedAlready ? [] : yearProblems(season, years, settingPlace(tables.get("Season"), "Season year"));

@@ -50,7 +50,7 @@ describe("a row", () => {
   });
 
   it("of totals that somebody typed below is told, and never counted", () => {
-    expect(faults({ Fields: "| Field | Crop | Acres | Yield goal |\n| Alder | Corn | 100 | 200 |\n| Total | | 100 | |" })).toEqual(["blank Fields 2 Crop", "blank Fields 2 Yield goal"]);
+    expect(faults({ Fields: "| Field | Crop | Acres | Yield goal |\n| Alder | Corn | 100 | 200 |\n| Total | | 100 | |" })).toEqual(["total-row Fields 2"]);
   });
 
   it("may give a credit without a quantity, next to the purchase that it belongs to", () => {

@@ -14,6 +14,7 @@ import { isBlank, isErrorValue, readNumber, type NumberStyle } from "./numbers";
 import type { Problem, ProblemCode, Subject } from "./problem";
 import { wordMeant } from "./synonyms";
 import { parted, withoutUnit } from "./typedUnits";
+import { isTotalRow } from "./totalRows";
 import { nearest, plain, plainHeading, plainWord } from "./words";
 
 /** How a workbook is typed. `areaUnit`: its own; acres where nothing is said. */
@@ -82,6 +83,11 @@ export class TableReader {
     const entries: Entry[] = [];
     this.raw.rows.forEach((cells, index) => {
       if (cells.every(isBlank)) return this.noteUnworked(index);
+      if (isTotalRow(cells)) {
+        const found = String(cells.find((cell) => !isBlank(cell))).trim();
+        this.problems.push({ code: "total-row", at: { table: this.name, row: index + 1 }, found, touches: [{ of: "farm" }] });
+        return;
+      }
       const row = new Row(this, cells, index);
       const entry = read(row);
       if (row.faults.length > 0) {

@@ -8,18 +8,20 @@ import type { Cell, DateSystem, RawTable, WorkbookContent } from "../../src/work
  * | Corn | 4.20           |
  * ```
  * Cells that look like plain numbers are numbers, as in Excel; everything else is text, `'4.20` and `"4.20"` too. Each
- * table is taken to stand on a sheet of its name, its headings in the first row.
+ * table is taken to stand on a sheet of its name, its headings in the first row. A row after `>` stands right below the table.
  */
 export function contentFromText(text: string, dateSystem: DateSystem = "1900"): WorkbookContent {
   const tables: RawTable[] = [];
   let name: string | null = null;
   let rows: Cell[][] = [];
+  let below: Cell[][] = [];
   const finish = () => {
-    if (name !== null) tables.push(tableOf(name, rows));
-    rows = [];
+    if (name !== null) tables.push({ ...tableOf(name, rows), ...(below.length > 0 ? { below } : {}) });
+    [rows, below] = [[], []];
   };
   for (const line of text.split("\n").map((each) => each.trim()).filter((each) => each !== "" && !/^\|[-|\s]*-[-|\s]*\|$/.test(each))) {
-    if (line.startsWith("|")) rows.push(line.split("|").slice(1, -1).map((cell) => cellOf(cell.trim())));
+    if (line.startsWith("> |")) below.push(cellsOf(line.slice(2)));
+    else if (line.startsWith("|")) rows.push(cellsOf(line));
     else {
       finish();
       name = line;
@@ -28,6 +30,8 @@ export function contentFromText(text: string, dateSystem: DateSystem = "1900"): 
   finish();
   return { dateSystem, tables, ranges: new Map() };
 }
+
+const cellsOf = (line: string): Cell[] => line.split("|").slice(1, -1).map((cell) => cellOf(cell.trim()));
 
 function tableOf(name: string, [headings = [], ...rows]: readonly Cell[][]): RawTable {
   return { name, headers: headings.map(String), rows: rows.map((row) => headings.map((_, index) => row[index] ?? "")), body: { sheet: name, row: 1, column: 0 } };

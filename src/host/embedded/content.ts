@@ -26,10 +26,22 @@ function rawTable(state: State, table: TableEntry): RawTable {
     const cell = table.headerRows === 0 ? "" : valueIn(data, { row: table.area.top, column: table.area.left + index });
     return cell === "" ? name : String(cell);
   });
-  return { name: table.name, headers, rows: rowsOf(data, body), body: { sheet: table.sheet, row: body.top, column: body.left }, ...staleIn(state, part, body) };
+  return { name: table.name, headers, rows: rowsOf(data, body), body: { sheet: table.sheet, row: body.top, column: body.left }, ...staleIn(state, part, body), ...(table.totalsRows > 0 ? {} : belowIn(state, table.sheet, data, table.area)) };
 }
 
 const rowsOf = ({ rows }: SheetData, area: Area): readonly (readonly Cell[])[] => rows.valuesOf(area);
+
+/** The rows with entries that follow a block without a gap, up to another table. */
+function belowIn(state: State, sheet: string, data: SheetData, { left, right, bottom }: Area): Pick<RawTable, "below"> {
+  const others = tablesOf(state.parts).filter((other) => other.sheet === sheet && other.area.left <= right && other.area.right >= left);
+  const below: (readonly Cell[])[] = [];
+  for (let row = bottom + 1; !others.some(({ area }) => row >= area.top && row <= area.bottom); row += 1) {
+    const [cells = []] = rowsOf(data, { top: row, bottom: row, left, right });
+    if (cells.every((cell) => cell === "")) break;
+    below.push(cells);
+  }
+  return below.length === 0 ? {} : { below };
+}
 
 /** What recalculation has to tell of the cells of a body. */
 function staleIn({ stale, differing }: State, part: string, body: Area): Pick<RawTable, "stale" | "differing"> {
@@ -66,7 +78,8 @@ function rangeAt(state: State, text: string, sheet: string, area: Area): RawTabl
   if (within === null) return { name: text, headers: [], rows: [], body: { sheet: entry.name, row: area.top + 1, column: area.left } };
   const [headers = [], ...rows] = rowsOf(data, within);
   const body = { ...within, top: within.top + 1 };
-  return { name: text, headers: headers.map(String), rows, body: { sheet: entry.name, row: body.top, column: body.left }, ...staleIn(state, entry.part, body) };
+  const below = within.bottom === area.bottom ? belowIn(state, entry.name, data, within) : {};
+  return { name: text, ...below, headers: headers.map(String), rows, body: { sheet: entry.name, row: body.top, column: body.left }, ...staleIn(state, entry.part, body) };
 }
 
 /** The smallest block within an area that holds everything in it, as Excel's used range does; null where nothing is. */

@@ -1,0 +1,77 @@
+/** What a workbook holds beside its tables, and what headings and totals say of it: told, and never counted in silence. */
+import { describe, expect, it } from "vitest";
+import { seasonReport } from "../../src/workbook/report";
+import { reportJson } from "../../src/workbook/reportJson";
+import { entries, opened } from "../support/xlsx/opened";
+import { newWorkbook } from "../../src/host/embedded";
+import { inputTables } from "../../src/workbook/templates";
+import { contentFromText } from "../support/tableFromText";
+
+const farm = `
+Crops
+| Crop | Yield unit | Expected price |
+| Corn | bu | 4 |
+Fields
+| Field | Crop | Acres | Yield goal |
+| Alder | Corn | 100 | 200 |
+`;
+const codes = (text: string) => seasonReport(contentFromText(text)).problems.map(({ code }) => code);
+const costs = "Other costs\n| Item | Kind | Amount | Basis |\n";
+
+describe("rows right under a table", () => {
+  it("are told in a workbook as it is filed, as many as there are up to the first blank row", async () => {
+    const workbook = newWorkbook();
+    await workbook.makeTables(inputTables.filter(({ name }) => name === "Crops" || name === "Fields" || name === "Other_costs"));
+    await workbook.addRows("Crops", [new Map<string, string | number>([["Crop", "Corn"], ["Expected price", 4]])]);
+    await workbook.addRows("Fields", [new Map<string, string | number>([["Field", "Alder"], ["Crop", "Corn"], ["Acres", 100], ["Yield goal", 200]])]);
+    await workbook.addRows("Other_costs", [new Map<string, string | number>([["Item", "Office"], ["Kind", "overhead"], ["Amount", 4820], ["Basis", "whole farm"]])]);
+    // A row is left free and filled last: the table grows over it and stops before what stands there already.
+    workbook.setCells("Other costs", entries({ A4: "Wages", B4: "overhead", C4: 3280, D4: "whole farm", A5: "Tax", B5: "overhead", C5: 4820, D5: "whole farm", A7: "apart", B7: "overhead" }));
+    workbook.setCells("Other costs", entries({ A3: "Fees", B3: "overhead", C3: 20, D3: "whole farm" }));
+    const report = seasonReport(await opened(workbook.save()).read());
+    // 4,840 of 12,940 is counted.
+    expect(report.season.otherCosts.map(({ item }) => item)).toEqual(["Office", "Fees"]);
+    expect(report.problems.filter(({ code }) => code === "rows-below")).toMatchObject([{ at: { table: "Other costs" }, found: "2" }]);
+    expect(reportJson(report).complete).toBe(false);
+  });
+
+  it("are no fault where they are a total or a remark", () => {
+    expect(codes(`${farm}${costs}| Office | overhead | 900 | whole farm |\n> | Total | | 900 | |\n> | as of March | | | |`)).not.toContain("rows-below");
+  });
+});
+
+describe("a row of totals", () => {
+  it.each(["Total", "TOTALS:", "Grand total", "Subtotal", "Corn total", "Sub-total for corn"])("that says %s is told and adds no acres", (words) => {
+    const report = seasonReport(contentFromText(`${farm}| ${words} | Corn | 142 | 190 |\n| Birch | Corn | 42 | 190 |`));
+    expect(report.problems.map(({ code }) => code)).toContain("total-row");
+    expect(report.figures.crops[0]!.area.toFixed()).toBe("142");
+  });
+
+  it.each(["Totally new", "Total weed control", "Totals Farm"])("is not a field called %s", (name) => {
+    expect(codes(`${farm}| ${name} | Corn | 42 | 190 |`)).not.toContain("total-row");
+  });
+});
+
+describe("a table that is almost named as ours", () => {
+  it.each([["tblOperations", "table-almost"], ["Operation", "table-almost"], ["Operations2", "table-almost"], ["OtherCost", "table-almost"], ["Fields2", "table-beside"], ["Fields (2)", "table-beside"]])("%s is told (%s)", (name, code) => {
+    expect(codes(`${farm}${name}\n| Item | Amount |\n| Office | 900 |`)).toContain(code);
+  });
+
+  it.each(["Invoices", "Notes", "Land", "Operators' hours"])("%s is left alone", (name) => {
+    expect(codes(`${farm}${name}\n| Item | Amount |\n| Office | 900 |`).filter((code) => code.startsWith("table-"))).toEqual([]);
+  });
+});
+
+describe("a unit in a heading", () => {
+  const acres = (heading: string, unit = "ac") => codes(`Season\n| Setting | Value |\n| Area unit | ${unit} |\nCrops\n| Crop | Expected price |\n| Corn | 4 |\nFields\n| Field | Crop | ${heading} | Yield goal |\n| Alder | Corn | 100 | 200 |`);
+
+  it("is told where the season counts in another", () => {
+    for (const heading of ["Hectares", "Area (ha)", "Acres (hectares)"]) expect(acres(heading)).toContain("heading-unit");
+    expect(acres("Acres (ac)", "ha")).toContain("heading-unit");
+    expect(codes("Crops\n| Crop | Expected price (cents) |\n| Corn | 400 |\nFields\n| Field | Crop | Acres | Yield goal |\n| Alder | Corn | 100 | 200 |")).toContain("heading-unit");
+  });
+
+  it("is no fault where it says the same", () => {
+    for (const [heading, unit] of [["Acres", "ac"], ["Acres (ac)", "ac"], ["Hectares", "ha"], ["Area (ha)", "ha"], ["Acres", "ha"]] as const) expect(acres(heading, unit)).not.toContain("heading-unit");
+  });
+});
