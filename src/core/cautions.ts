@@ -8,7 +8,7 @@ export const worseYears = "Low, expected and high are the grower's own figures, 
 
 export const blankGainCaution = "The yield gain starts blank: replicated trials often find no difference. Enter one that you can stand behind.";
 export const estimateCaution = "Yields by date and stand are averages of trials, not a promise for this field.";
-export const adjusterCaution = "Ask your insurer's adjuster before you destroy a stand, and your landlord or lender where they share in it.";
+export const adjusterCaution = "Ask your insurer's adjuster before you destroy a stand. Ask your landlord or lender too, where they share in it.";
 export const labelCaution = "The label is the law: read every label in the mix and keep to the strictest rule; wear what it says. No product or rate is suggested here.";
 export const underPlanterCaution =
   "Under a planter: lower it, or use its lift locks or stands, never the hydraulics alone; engine off, key out, all parts stopped.";

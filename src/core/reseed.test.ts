@@ -88,7 +88,7 @@ describe("reseed", () => {
   });
 
   it("always tells to ask the adjuster first", () => {
-    expect(reseedNotices[0]).toMatch(/^Ask your insurer's adjuster before you destroy a stand, and your landlord or lender/);
+    expect(reseedNotices[0]).toMatch(/^Ask your insurer's adjuster before you destroy a stand\. Ask your landlord or lender/);
   });
 
   it("leaves the rest of the field as it is", () => {

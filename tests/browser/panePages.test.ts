@@ -147,7 +147,7 @@ describe("the page Weigh a change", () => {
     const page = await opened("Weigh a change");
     await button(page, "Weigh a new change").click();
     const form = page.getByRole("form", { name: "New change" });
-    const planter = form.getByText("Lower or block the planter before you work under it: engine off, key out.");
+    const planter = form.getByText(/^Under a planter: lower it/);
     const label = form.getByText(/^The label is the law/);
     for (const [layout, caution] of [["Rebuild worn row units", planter], ["Other closing wheels", planter], ["An extra pass", label], ["A second site of action in the tank", label]] as const) {
       await page.getByLabel("What is weighed").selectOption(layout);
