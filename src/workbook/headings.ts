@@ -7,7 +7,7 @@ import { inputTables } from "./templates";
 import { editDistance, plain, plainHeading } from "./words";
 
 /** Columns that are read besides those that we offer. */
-const alsoRead: Readonly<Partial<Record<TableName, readonly string[]>>> = {
+export const columnsAlsoRead: Readonly<Partial<Record<TableName, readonly string[]>>> = {
   Applications: ["Field", "Crop"], Operations: ["Field", "Crop"], Changes: ["Field", "Crop"], Sales: ["Unit"],
 };
 /** Letters that may differ in a slip, and the length from which a heading can be told from another word. */
@@ -16,7 +16,7 @@ const shortest = 6;
 
 /** The headings that a table of ours may have. */
 export const headingsOf = (name: TableName): readonly string[] =>
-  [...inputTables.filter((table) => plain(table.name) === plain(name)).flatMap(({ columns }) => columns.map(({ heading }) => heading)), ...(alsoRead[name] ?? [])];
+  [...inputTables.filter((table) => plain(table.name) === plain(name)).flatMap(({ columns }) => columns.map(({ heading }) => heading)), ...(columnsAlsoRead[name] ?? [])];
 
 const inBrackets = (heading: string): string => (/[([]([^)\]]*)[)\]]/.exec(heading)?.[1] ?? "").trim().toLowerCase();
 const moneyColumns = /price|cost|rent|charge|amount|rate$|freight|rebate|payment|balance|income|fee|salvage/i;

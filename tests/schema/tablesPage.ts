@@ -1,0 +1,36 @@
+/** docs/tables.md: every table and column as they are declared, for people who read without the program. */
+import { columnsAlsoRead } from "../../src/workbook/headings";
+import { inputTables } from "../../src/workbook/templates";
+import { settingNames } from "../../src/workbook/tables/settings";
+import { tableNames } from "../../src/workbook/tableNames";
+
+const cell = (text: string): string => text.replaceAll("|", "\\|");
+const list = (words: readonly string[]): string => words.map(cell).join(", ");
+
+/** The whole page. */
+export function tablesPage(): string {
+  const sections = inputTables.flatMap(({ sheet, columns }) => [
+    `## ${sheet}`, "",
+    "| Column | | What stands there |", "|---|---|---|",
+    ...columns.map(({ heading, required, hint, choices = [] }) =>
+      `| ${cell(heading)} | ${required ? "needed" : ""} | ${cell(hint)}${choices.length > 0 && !isTable(choices) ? ` One of: ${list(choices)}.` : ""} |`),
+    "",
+    ...alsoRead(sheet),
+  ]);
+  return [
+    "# The tables of a season workbook", "",
+    "Made from the declarations of the columns by `npm run docs`; do not edit it by hand.", "",
+    "Tables are found by name and columns by heading, in any order; case, spaces and underscores do not matter, and a unit in brackets",
+    "after a heading is read with it. Columns of your own are left alone. What each figure makes of them is in [counting.md](counting.md).", "",
+    ...sections,
+    `The settings of the table Season: ${list(settingNames)}.`, "",
+  ].join("\n");
+}
+
+/** A list of our own tables or settings says nothing here that the page does not say itself. */
+const isTable = (choices: readonly string[]): boolean => choices === tableNames || choices === settingNames;
+
+function alsoRead(sheet: string): readonly string[] {
+  const more = columnsAlsoRead[sheet as keyof typeof columnsAlsoRead] ?? [];
+  return more.length === 0 ? [] : [`Read as well where a table has them: ${list(more)}.`, ""];
+}

@@ -1,0 +1,5 @@
+/** Writes the pages of docs that follow from the code. */
+import { writeFileSync } from "node:fs";
+import { tablesPage } from "./tablesPage";
+
+writeFileSync("docs/tables.md", tablesPage());
