@@ -1,9 +1,9 @@
-import { useEffect, useId, useRef, useState } from "react";
+import { Suspense, useEffect, useId, useRef, useState } from "react";
 import type { Subject } from "../workbook/problem";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { usePane } from "./paneContext";
 import type { PageId } from "./page";
-import { pages } from "./pages";
+import { fetchLaterPages, pages } from "./pages";
 import { EmptyPage } from "./setup/EmptyPage";
 import { Tabs } from "./Tabs";
 
@@ -27,6 +27,7 @@ export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps)
     focusPage.current = false;
     heading.current?.focus();
   });
+  useEffect(fetchLaterPages, []);
   const { format } = usePane();
   const counted = (count: number | null) => (count === null || count === 0 ? null : format.count(count));
   const { seasonYear, currency } = report.season.settings;
@@ -44,7 +45,7 @@ export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps)
       {pages.filter((each) => opened.has(each.id)).map(({ id: each, title, Content }) => (
         <div key={each} id={`${id}-${each}`} className="pn-body" role="tabpanel" aria-labelledby={`${id}-tab-${each}`} hidden={each !== page}>
           <h2 tabIndex={-1} {...(each === page && { ref: heading })} className="pn-page-title">{title}</h2>
-          <Content report={report} problemsOf={problemsOf} />
+          <Suspense fallback={<p role="status">The page is on its way…</p>}><Content report={report} problemsOf={problemsOf} /></Suspense>
         </div>
       ))}
     </>
