@@ -3,6 +3,7 @@ import { reportOf } from "../../tests/support/reportOf";
 import { field, operation, seasonOf } from "../../tests/support/season";
 import { Decimal } from "../core/decimal";
 import type { Machine } from "../core/machines/machine";
+import type { Loan } from "../core/season";
 import type { StandCount } from "../core/stand/standCount";
 import { money, moneyPerHour, share, yearlyRate, years } from "../core/units";
 import { reportJson } from "./reportJson";
@@ -33,6 +34,14 @@ describe("the report as plain data", () => {
     const operations = [operation("Planting", "Home", "20", "done"), operation("Spraying", "Home", "9", "done as planned")];
     const { crops } = reportJson(reportOf(seasonOf({ fields: [sown], operations })));
     expect(crops[0]!.notPlanned).toEqual([{ kind: "custom work", name: "Planting", amount: "2000", fields: ["Home"] }]);
+  });
+
+  it("has what each loan takes of the year, and the debt test", () => {
+    const loan: Loan = { name: "Note", kind: "term", balance: money("100000"), rate: new Decimal("0.08"), payment: money("20000"), paymentsAYear: new Decimal("1"), nextDue: "2031-03-01", source: { table: "Loans", row: 1 } };
+    const { loans, repayment } = reportJson(reportOf(seasonOf({ fields: [field("Home", "100", "200")], loans: [loan] })));
+    // 8 % of 100,000; 20,000 bu at 4.00.
+    expect(loans).toEqual([{ loan: "Note", kind: "term", interest: "8000", principal: "12000", before: "100000", after: "88000", payments: [{ month: "2031-03", payment: "20000", interest: "8000", owed: "88000" }] }]);
+    expect(repayment).toEqual({ income: "80000", cashCosts: "8000", capacity: "80000", due: "20000", margin: "60000", marginAfterReplacement: "60000", coverage: "4" });
   });
 
   it("has what each machine costs an acre", () => {

@@ -3,6 +3,10 @@ import { planningCaution } from "../core/cautions";
 import type { Decimal } from "../core/decimal";
 import type { BreakEvens, Budget, CropFigures, FieldFigures, ItemFigures, PerLayer, WithSold } from "../core/figures";
 import { kinds, layers } from "../core/kinds";
+import { farmYear } from "../core/lender/farmYear";
+import { repayment } from "../core/lender/repayment";
+import type { LoanYear } from "../core/loanYear";
+import { loanYears } from "../core/loans";
 import { notPlanned } from "../core/notPlanned";
 import type { MachineCost, MachineCostName } from "../core/machines/machineCost";
 import type { BreakEven } from "../core/partialBudget/breakEven";
@@ -35,6 +39,7 @@ function budgetJson(budget: Budget) {
     breakEvenPrice: perLayer(budget.breakEvenPrice),
     breakEvenYield: perLayer(budget.breakEvenYield),
     incomePerAcre: digits(budget.incomePerArea),
+    interestInFull: digits(budget.interestInFull),
     netPerAcre: perLayer(budget.netPerArea),
   };
 }
@@ -103,6 +108,20 @@ function changeJson(figures: ChangeFigures, season: Season) {
   };
 }
 
+const loanJson = ({ loan, interest, principal, opening, closing, payments }: LoanYear) => ({
+  loan: loan.name, kind: loan.kind, interest: digits(interest), principal: digits(principal), before: digits(opening), after: digits(closing),
+  payments: payments.map(({ month, payment, interest: ofIt, balance }) => ({ month, payment: digits(payment), interest: digits(ofIt), owed: digits(balance) })),
+});
+
+function repaymentJson({ figures }: SeasonReport) {
+  const year = farmYear(figures);
+  const { capacity, debtService, margin, marginAfterReplacement, termDebtCoverage } = repayment(year);
+  return {
+    income: digits(year.income), cashCosts: digits(year.cashCosts), capacity: digits(capacity), due: digits(debtService),
+    margin: digits(margin), marginAfterReplacement: digits(marginAfterReplacement), coverage: digits(termDebtCoverage),
+  };
+}
+
 /** The report as plain data: every quantity a decimal string, "acres" meaning the workbook's own area unit. */
 export function reportJson(report: SeasonReport) {
   const { season, figures, problems } = report;
@@ -117,6 +136,8 @@ export function reportJson(report: SeasonReport) {
     stands: figures.stands.map(standJson),
     harvest: harvestJson(report, digits),
     machines: figures.machines.map(machineJson),
+    loans: loanYears(report.season).map(loanJson),
+    repayment: repaymentJson(report),
     changes: figures.changes.map((change) => changeJson(change, season)),
   };
 }

@@ -23,7 +23,7 @@ import { ItemsCard } from "./ItemsCard";
 const layerWords: Record<Layer, string> = {
   operating: "What growing this crop costs this season.",
   cash: "Operating, and cash rent, land tax, overhead and term interest.",
-  full: "Cash without term interest, and machine ownership, land charge, unpaid labour and management.",
+  full: "Cash without term interest (with it where neither ownership nor a land charge is entered), and machine ownership, land charge, unpaid labour and management.",
   cashNeed: "Cash, and term principal, family living and income tax.",
 };
 

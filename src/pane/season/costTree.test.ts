@@ -1,4 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { field, otherCost, seasonOf } from "../../../tests/support/season";
+import { seasonFigures } from "../../core/seasonFigures";
+import { moneyPerArea } from "../../core/units";
 import { paneSeason, reportOf } from "../../../tests/support/paneSeason";
 import type { Place } from "../../workbook/problem";
 import { formatOf } from "../format";
@@ -55,5 +58,18 @@ describe("an entry at the end of the way", () => {
 
   it("has its place also where the row says nothing that we know", () => {
     expect(teller({ table: "Season", row: 4 })).toEqual({ ref: { table: "Season", row: 4 }, place: "Season, row 4", cell: "", says: "" });
+  });
+});
+
+describe("the full layer of a crop", () => {
+  it("opens term interest of the fields for which no capital is charged, and adds up to its total", () => {
+    const season = seasonOf({
+      fields: [field("Home", "100", "200", { landChargePerArea: moneyPerArea("50") }), field("Low", "100", "200")],
+      otherCosts: [otherCost("Note", "20", { basis: "per acre", kind: "term interest" })],
+    });
+    // 20 on Low alone are 10 an acre of the crop; 50 of land on Home are 25.
+    const tree = costTree(seasonFigures(season).crops[0]!, "outlook", "full", format);
+    expect(tree.kinds.map(({ kind, perArea, fields }) => [kind, perArea, fields.map((each) => each.field).join()])).toEqual([["term interest", "10.00", "Low"], ["land charge", "25.00", "Home"]]);
+    expect(tree.total).toBe("35.00");
   });
 });

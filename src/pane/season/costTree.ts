@@ -1,7 +1,7 @@
 /** The way down from a crop's cost per area to the entries that made it: kind, field, cost, entry. */
 import { costPerArea } from "../../core/breakEven";
 import type { Budget, Charge, CropFigures, FieldFigures, Stage, StageFigures } from "../../core/figures";
-import { kindsIn, type Kind, type Layer } from "../../core/kinds";
+import { countsIn, kinds, type Kind, type Layer } from "../../core/kinds";
 import type { EntryRef } from "../../core/row";
 import { moneyPerArea } from "../../core/units";
 import type { Format } from "../format";
@@ -22,13 +22,19 @@ export const atStage = <Figures>(of: { plan: Figures; outlook: Figures; final: F
   (stage === "final" ? of.final : of[stage]) ?? of.outlook;
 
 export function costTree(crop: CropFigures, stage: Stage, layer: Layer, format: Format, words: (kind: Kind) => string = (kind) => kind): CostTree {
-  const { costPerArea: costs } = atStage<Budget>(crop, stage);
+  const { costPerArea: costs, interestInFull } = atStage<Budget>(crop, stage);
+  // Term interest stays in the full layer of fields for which no capital is charged.
+  const staying = layer === "full" && !interestInFull.isZero() ? "term interest" : null;
+  const kindsHere = kinds.filter((kind) => countsIn(kind, layer) || kind === staying);
   return {
     total: format.money(costs.layers[layer]),
-    kinds: kindsIn(layer).filter((kind) => costs.byKind.has(kind)).map((kind) => ({
+    kinds: kindsHere.filter((kind) => costs.byKind.has(kind)).map((kind) => ({
       kind, words: words(kind),
-      perArea: format.money(costs.byKind.get(kind)!),
-      fields: crop.fields.flatMap((field) => fieldLine(field, atStage<StageFigures>(field, stage), kind, format)),
+      perArea: format.money(kind === staying ? interestInFull : costs.byKind.get(kind)!),
+      fields: crop.fields.flatMap((field) => {
+        const figures = atStage<StageFigures>(field, stage);
+        return kind === staying && figures.chargesCapital ? [] : fieldLine(field, figures, kind, format);
+      }),
     })),
   };
 }

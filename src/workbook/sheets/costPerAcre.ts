@@ -9,7 +9,7 @@ import type { ResultSheet, SheetCell } from "../resultSheet";
 import { harvestNotes, tableNotes } from "../harvestNotes";
 import type { SeasonReport } from "../seasonReport";
 import { areaCell, changeOf, headings, moneyCell, note, section, subtotal, text, title, yieldCell } from "./cells";
-import { areaName, caution, incompleteRows, inLines, interestNote, layerNotes, layerTitle, seasonName } from "./words";
+import { areaName, caution, incompleteRows, inLines, interestLeaving, interestNote, layerNotes, layerTitle, seasonName } from "./words";
 
 /** Characters of a note that fit across the page. */
 const lineLength = 120;
@@ -72,9 +72,15 @@ const stageColumns = ({ plan, outlook, final }: CropFigures): readonly { name: s
   { name: "Plan", budget: plan }, { name: "Outlook", budget: outlook }, ...(final === null ? [] : [{ name: "Final", budget: final }]),
 ];
 
-/** Full cost starts again from cash cost and leaves term interest out, so the sheet says so before it adds. */
+const interestWords = {
+  all: "Full cost leaves out term interest: it charges interest on all capital instead.",
+  some: "Full cost leaves out term interest where it charges interest on all capital instead, and keeps it in the other fields.",
+  none: "Full cost keeps term interest: neither machine ownership nor a land charge is entered that would stand for it.",
+};
+
+/** Full cost starts again from cash cost and says before it adds what becomes of term interest. */
 function fullRows(crop: CropFigures, marked: KindMarker): readonly Row[] {
-  const interest = kindRows(crop, ["term interest"], marked).length > 0 ? [note("Full cost leaves out term interest: it charges interest on all capital instead.")] : [];
+  const interest = kindRows(crop, ["term interest"], marked).length > 0 ? [note(interestWords[interestLeaving([crop])])] : [];
   return [...interest, ...kindRows(crop, fullKinds, marked)];
 }
 

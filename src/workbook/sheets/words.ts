@@ -1,5 +1,6 @@
 /** What every result sheet says about itself: of which farm year, in which units, how complete. */
 import { Decimal } from "../../core/decimal";
+import type { Budget, CropFigures } from "../../core/figures";
 import type { Layer } from "../../core/kinds";
 import { layerCosts } from "../../core/kinds";
 import type { Subject } from "../problem";
@@ -14,6 +15,14 @@ export const seasonName = ({ season }: SeasonReport): string => (season.settings
 
 /** "Operating cost", "Cash cost" … */
 export const layerTitle = (layer: Layer): string => `${layerCosts[layer].charAt(0).toUpperCase()}${layerCosts[layer].slice(1)}`;
+
+/** How much of the term interest leaves the full layer of these crops: it stays in fields for which no capital is charged. */
+export function interestLeaving(crops: readonly CropFigures[]): "all" | "some" | "none" {
+  const outlooks = crops.map(({ outlook }) => outlook).filter(({ costPerArea }) => costPerArea.byKind.get("term interest")?.isZero() === false);
+  const stays = (outlook: Budget) => outlook.interestInFull.minus(outlook.costPerArea.byKind.get("term interest")!).abs().lt("0.000001");
+  if (outlooks.every(({ interestInFull }) => interestInFull.isZero())) return "all";
+  return outlooks.every(stays) ? "none" : "some";
+}
 
 /** Money in a sentence: to the nearest whole, with thousands apart. */
 export const amountWords = (value: Decimal): string => value.toFixed(0, Decimal.ROUND_HALF_UP).replace(/\B(?=(\d{3})+$)/g, ",");
@@ -39,7 +48,7 @@ export const grouped = (value: Decimal): string => {
 export const layerNotes: readonly string[] = [
   "Operating: seed, fertilizer, crop protection, fuel, repairs, custom work, hired labour, drying, haul, crop insurance, supplies, irrigation, other operating and operating interest.",
   "Cash: operating, and cash rent, land tax, overhead and term interest.",
-  "Full: cash without term interest, and machine ownership, land charge, unpaid labour and management.",
+  "Full: cash without term interest, and machine ownership, land charge, unpaid labour and management; with it where neither ownership nor a land charge is entered.",
   "Cash need: cash, and term principal, family living and income tax.",
 ];
 

@@ -6,7 +6,7 @@ import type { CellStyle } from "../../resultSheet";
 import { kindMarker } from "../../uncheckedCoefficients";
 import type { SeasonReport } from "../../seasonReport";
 import { changeOf, moneyCell, moneyOrDash, subtotal, text } from "../cells";
-import { areaName, layerTitle } from "../words";
+import { areaName, interestLeaving, layerTitle } from "../words";
 import { blockWidth, type Page } from "./page";
 
 export function costBand(page: Page, report: SeasonReport, crops: readonly CropFigures[]): void {
@@ -21,15 +21,16 @@ export function costBand(page: Page, report: SeasonReport, crops: readonly CropF
     for (const kind of kinds.filter((each) => crops.some((crop) => costs(crop, each)))) {
       line(page, crops, `   ${marked(kind)}`, {}, (budget) => budget.costPerArea.byKind.get(kind) ?? zero);
     }
-    line(page, crops, layerWords(layer), subtotal, (budget) => budget.costPerArea.layers[layer]);
+    line(page, crops, layerWords(layer, crops), subtotal, (budget) => budget.costPerArea.layers[layer]);
   }
 }
 
 const costs = ({ plan, outlook }: CropFigures, kind: Kind): boolean => plan.costPerArea.byKind.has(kind) || outlook.costPerArea.byKind.has(kind);
 
 /** What the layer adds to which other, because the full layer is not a sum of the lines above it. */
-function layerWords(layer: Layer): string {
-  const from: Record<Layer, string> = { operating: "", cash: "", full: " (cash − term interest + these)", cashNeed: " (cash + these)" };
+function layerWords(layer: Layer, crops: readonly CropFigures[]): string {
+  const ofFull = { all: "cash − term interest + these", some: "cash − part of the interest + these", none: "cash + these" }[interestLeaving(crops)];
+  const from: Record<Layer, string> = { operating: "", cash: "", full: ` (${ofFull})`, cashNeed: " (cash + these)" };
   return `${layerTitle(layer)}${from[layer]}`;
 }
 
