@@ -79,10 +79,43 @@ describe("the money of work by machine", () => {
     expect(flows("unpaid labour", { ...work, machines: [{ ...planter, labour: "unpaid labour" }] })).toEqual([]);
   });
 
-  it("leaves its fuel to the invoices where fuel is bought, but not its hours nor work at a rate", () => {
-    expect(flows("fuel", { ...work, ...bought })).toEqual(["2031-04 -400", "2031-06 -100"]);
-    expect(flows("hired labour", { ...work, ...bought })).toEqual(["2031-05 -220"]);
+  it("is paid beside bills that no field is charged with for what they do not cover, so that the year pays the larger of the two once", () => {
+    const uncharged = { ...bought, items: bought.items.map((each) => ({ ...each, unchargedIn: new Set(["Home"]) })) };
+    // 230 computed beside a bill of 400: 400. Beside one of 30: 30 and the other 200. Work at a rate is paid all the same.
+    expect(flows("fuel", { ...work, ...uncharged })).toEqual(["2031-04 -400", "2031-06 -100"]);
+    expect(flows("fuel", { ...work, ...uncharged, purchases: [purchase("Diesel", "7.5", "30")] })).toEqual(["2031-04 -30", "2031-05 -200", "2031-06 -100"]);
+    expect(flows("hired labour", { ...work, ...uncharged })).toEqual(["2031-05 -220"]);
     expect(flows("fuel", { ...work, ...bought, purchases: [purchase("Oil", "10", "90")] })).toEqual(["2031-05 -230", "2031-06 -100"]);
+  });
+
+  it("takes stock of an item charged as used for a bill that covers it, and a bill that is charged for none", () => {
+    const stock = { items: [item("Belts", "10", { kind: "fuel", charged: "as used" as const })], purchases: [purchase("Belts", "1", "10")] };
+    expect(flows("fuel", { ...work, ...stock })).toEqual(["2031-04 -10", "2031-05 -220", "2031-06 -100"]);
+    expect(flows("fuel", { ...work, ...bought })).toEqual(["2031-04 -400", "2031-05 -230", "2031-06 -100"]);
+  });
+});
+
+describe("the landlord's part", () => {
+  const shared = { ...home, tenure: "crop share" as const, operatorShare: share("0.5") };
+  const urea = (charged: "as used" | "by acres") => item("Urea", "0.5", { operatorCostShare: share("0.5"), charged });
+
+  it("of 50 an acre on 100 acres at half share comes back in the month of the bill, so that the operator bears 2,500 of 5,000", () => {
+    const parts = { fields: [shared], items: [urea("as used")], purchases: [purchase("Urea", "10000", "5000", { paidOn: "2031-02-10" })], applications: [application("Urea", "Home", "100", "done", { date: "2031-05-01" })] };
+    expect(flows("fertilizer", parts)).toEqual(["2031-02 -5000"]);
+    expect(flows("landlord's part", parts)).toEqual(["2031-02 2500"]);
+  });
+
+  it("of what is still to be bought comes back as it is bought, and of stock none does", () => {
+    const parts = { fields: [shared], items: [urea("as used")], applications: [application("Urea", "Home", "100", "plan", { date: "2031-05-01" })] };
+    // 4,000 lb of 10,000 are bought: half of each payment. Of 20,000 bought for 10,000 lb a quarter.
+    expect(flows("landlord's part", { ...parts, purchases: [purchase("Urea", "4000", "2000")] })).toEqual(["2031-04 1000", "2031-05 1500"]);
+    expect(flows("landlord's part", { ...parts, purchases: [purchase("Urea", "20000", "10000")] })).toEqual(["2031-04 2500"]);
+  });
+
+  it("of what is charged by acres goes by the crop-shared acres", () => {
+    // 100 of 150 acres are shared by half: a third of 900.
+    const parts = { crops: [corn, soybeans], fields: [shared, hill], items: [urea("by acres")], purchases: [purchase("Urea", "1800", "900")] };
+    expect(flows("landlord's part", parts).map((flow) => flow.slice(0, 14))).toEqual(["2031-04 300.00"]);
   });
 });
 

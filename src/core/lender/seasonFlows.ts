@@ -1,6 +1,6 @@
 /** The money that a season moves, from its entries: paid invoices as they are dated, the rest as the plan dates it. */
-import { zero, type Decimal } from "../decimal";
-import { fieldFacts, type FieldFacts } from "../fieldFacts";
+import { larger, one, sum, zero, type Decimal } from "../decimal";
+import { fieldFacts, sharingWeights, type FieldFacts } from "../fieldFacts";
 import type { SeasonFigures } from "../seasonFigures";
 import { countsIn, type Kind } from "../kinds";
 import { bestPrice, isCharged, itemBooks, quantityOf, type ItemBook } from "../itemCosts";
@@ -26,10 +26,11 @@ import { monthOf, type Month } from "./month";
  */
 export function seasonFlows(season: Season, figures: SeasonFigures, loans: readonly Loan[], grainSold: Month): readonly Flow[] {
   const facts = fieldFacts(season);
+  const books = itemBooks(season.items, facts, boughtByItem(season.purchases, () => zero), seasonWork(season, facts).ofItems);
   return [
     ...grainFlows(season, figures, grainSold),
-    ...itemFlows(season, facts),
-    ...operationFlows(season, facts),
+    ...itemFlows(season, facts, books),
+    ...operationFlows(season, facts, unchargedBills(books)),
     ...rentFlows(season, grainSold),
     ...otherCostFlows(season),
     ...loans.flatMap((loan) => termPayments(loan, season.settings)),
@@ -59,17 +60,49 @@ function grainFlows(season: Season, figures: SeasonFigures, grainSold: Month): r
   });
 }
 
-function itemFlows(season: Season, facts: readonly FieldFacts[]): readonly Flow[] {
-  const bought = boughtByItem(season.purchases, () => zero);
-  const books = itemBooks(season.items, facts, bought, seasonWork(season, facts).ofItems);
-  const kindOf = new Map(season.items.map((item) => [item.name, item.kind]));
-  return [
-    ...season.purchases.map((purchase) => ({
-      month: monthOf(purchase.paidOn), group: kindOf.get(purchase.item) ?? "supplies",
-      amount: out(purchase.amount.plus(purchase.freight).minus(purchase.rebate)), entries: [purchase.source],
-    })),
-    ...books.flatMap(stillToBuy),
-  ];
+/**
+ * What is bought and still to be bought. The operator pays it all; the landlord's part of what goes on crop-shared land comes
+ * back in the month of each payment.
+ */
+function itemFlows(season: Season, facts: readonly FieldFacts[], books: readonly ItemBook[]): readonly Flow[] {
+  const bookOf = new Map(books.map((book) => [book.item.name, book]));
+  const landlords = new Map(books.map((book) => [book.item.name, landlordsPart(book, facts)]));
+  const paid = season.purchases.map((purchase) => ({
+    month: monthOf(purchase.paidOn), group: (bookOf.get(purchase.item)?.item.kind ?? "supplies") as string,
+    amount: out(purchase.amount.plus(purchase.freight).minus(purchase.rebate)), entries: [purchase.source], item: purchase.item,
+  }));
+  const toPay = books.flatMap((book) => stillToBuy(book).map((flow) => ({ ...flow, item: book.item.name })));
+  return [...paid, ...toPay].flatMap(({ item, ...flow }): readonly Flow[] => {
+    const part = landlords.get(item) ?? zero;
+    return part.isZero() ? [flow] : [flow, { ...flow, group: "landlord's part", amount: out(flow.amount.times(part)) }];
+  });
+}
+
+/** The fraction of what is paid for an item that the landlords of crop-shared fields bear. */
+function landlordsPart({ item, bought, uses }: ItemBook, facts: readonly FieldFacts[]): Decimal {
+  if (item.operatorCostShare.eq("1")) return zero;
+  const ofLandlord = one.minus(item.operatorCostShare);
+  const isShared = (of: FieldFacts) => of.field.tenure === "crop share";
+  if (item.charged !== "as used") {
+    const weights = sharingWeights(facts, item.charged === "by revenue" ? "revenue" : "acres", "outlook");
+    const all = sum(weights);
+    return all.isZero() ? zero : sum(weights.filter((_, index) => isShared(facts[index]!))).div(all).times(ofLandlord);
+  }
+  const taken = (of: ItemBook["uses"]) => quantityOf(of, "done", "left", "nextDone", "nextLeft");
+  // What is bought beyond its use is the operator's stock.
+  const whole = larger(taken(uses), bought.quantity);
+  return whole.lte("0") ? zero : taken(uses.filter(({ facts: of }) => isShared(of))).div(whole).times(ofLandlord);
+}
+
+/** What is paid for items of each kind that no field is charged with: stock, and what machines compute already. */
+function unchargedBills(books: readonly ItemBook[]): ReadonlyMap<Kind, Decimal> {
+  const byKind = new Map<Kind, Decimal>();
+  for (const { item, bought, average, uses } of books) {
+    const used = quantityOf(uses.filter(({ facts }) => isCharged(item, facts)), "done", "nextDone").times(average ?? zero);
+    const uncharged = item.charged === "as used" ? larger(bought.value.minus(used), zero) : (item.unchargedIn?.size ?? 0) > 0 ? bought.value : zero;
+    byKind.set(item.kind, (byKind.get(item.kind) ?? zero).plus(uncharged));
+  }
+  return byKind;
 }
 
 /** What the rest of the plan takes beyond what is bought, in the months of its applications. */
@@ -93,18 +126,25 @@ function stillToBuy(book: ItemBook): readonly Flow[] {
 }
 
 /**
- * Work at a rate, and what machines cost in money: fuel and repairs of a kind that is bought this season are paid with
- * the purchases and not once more.
+ * Work at a rate, and what machines cost in money. Fuel and repairs that machines compute are paid, in the months of their work,
+ * for what bills of that kind that no field is charged with do not cover: the year pays the larger of the two, once.
+ *
+ * @param bills of each kind that are paid and charged to no field
  */
-function operationFlows(season: Season, facts: readonly FieldFacts[]): readonly Flow[] {
+function operationFlows(season: Season, facts: readonly FieldFacts[], bills: ReadonlyMap<Kind, Decimal>): readonly Flow[] {
   const byField = seasonWork(season, facts).ofOperations;
   const machines = seasonMachineCosts(season, byField).outlook;
-  const kindOf = new Map(season.items.map((item) => [item.name, item.kind]));
-  const bought = new Set<Kind | undefined>(season.purchases.map((purchase) => kindOf.get(purchase.item)));
-  return [...byField.values()].flatMap((works) => [...works.values()]).flatMap((work) => [...workAt(work, "outlook"), ...work.next.done, ...work.next.left]).flatMap((work) => {
-    return partsOf(work, machines).filter(({ cash, kind }) => cash && !(work.row.cost.basis === "machine" && bought.has(kind)))
-      .map(({ kind, perUnit, quantity }) => ({ month: monthOrNone(work.row.date), group: kind, amount: out(perUnit.times(quantity)), entries: [work.row.source] }));
-  });
+  const works = [...byField.values()].flatMap((of) => [...of.values()]).flatMap((work) => [...workAt(work, "outlook"), ...work.next.done, ...work.next.left]);
+  const parts = works.flatMap((work) => partsOf(work, machines).filter(({ cash }) => cash)
+    .map(({ kind, perUnit, quantity }) => ({ kind, amount: perUnit.times(quantity), row: work.row, isComputed: work.row.cost.basis === "machine" })));
+  const computed = new Map<Kind, Decimal>();
+  for (const { kind, amount, isComputed } of parts) if (isComputed) computed.set(kind, (computed.get(kind) ?? zero).plus(amount));
+  const uncovered = (kind: Kind): Decimal => {
+    const all = computed.get(kind)!;
+    return all.isZero() ? zero : larger(all.minus(bills.get(kind) ?? zero), zero).div(all);
+  };
+  return parts.map(({ kind, amount, row, isComputed }) =>
+    ({ month: monthOrNone(row.date), group: kind, amount: out(isComputed ? amount.times(uncovered(kind)) : amount), entries: [row.source] }));
 }
 
 function rentFlows(season: Season, grainSold: Month): readonly Flow[] {
