@@ -5,7 +5,10 @@ import { money, type Money } from "../units";
 import type { Month } from "./month";
 
 /** Money that moves in a month. Positive comes in. `month` is `null` where the entry tells none. */
-export type Flow = { readonly month: Month | null; readonly group: string; readonly amount: Money; readonly entries: readonly EntryRef[] };
+export type Flow = { readonly month: Month | null; readonly group: string; readonly amount: Money; readonly entries: readonly EntryRef[];
+  /** Whether its month follows from a rule because nobody entered one. */
+  readonly isUndated?: boolean;
+};
 
 export type OperatingLoan = { readonly opening: Money; /** A fraction a year. */ readonly rate: Decimal };
 
@@ -30,7 +33,7 @@ export type CashFlow = {
   readonly groups: readonly string[];
   /** The month with the largest balance of the operating loan, the first of several; `null` where nothing is ever owed. */
   readonly peak: { readonly month: Month; readonly balance: Money } | null;
-  /** What was spread evenly over all months because its entry tells no month. */
+  /** What no entry dates: it falls by a rule, or evenly over all months where there is none. */
   readonly spread: Money;
 };
 
@@ -63,7 +66,7 @@ export function cashFlow(flows: readonly Flow[], months: readonly Month[], loan:
       interest: money(interest), repaid: money(repaid), loan: money(owed), cash: money(cash),
     });
   }
-  return { months: rows, groups: groupsOf(flows), peak: peakOf(rows), spread: money(sum(flows.filter((flow) => flow.month === null).map((flow) => flow.amount))) };
+  return { months: rows, groups: groupsOf(flows), peak: peakOf(rows), spread: money(sum(flows.filter((flow) => flow.month === null || flow.isUndated === true).map((flow) => flow.amount))) };
 }
 
 function byMonth(flows: readonly Flow[], months: readonly Month[]): ReadonlyMap<Month, ReadonlyMap<string, Money>> {

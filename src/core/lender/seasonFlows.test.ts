@@ -45,13 +45,13 @@ describe("the money of an item", () => {
     expect(flows("fertilizer", { items: [item("Urea", "0.30")], purchases: [purchase("Urea", "7500", "2250")], applications })).toEqual(["2031-04 -2250", "2031-05 -1500", "2031-06 -750"]);
   });
 
-  it("is asked for without a month where nothing plans it, to the last half unit", () => {
+  it("is asked for in the month of its use where nothing plans it, to the last half unit", () => {
     const urea = (bought: readonly string[], status: "plan" | "done") => flows("fertilizer", {
       items: [item("Urea", "0.30")], purchases: bought.map((quantity) => purchase("Urea", quantity, new Decimal(quantity).times("0.3").toFixed())), applications: [application("Urea", "Home", "50", status, { date: "2031-05-01" })],
     });
-    expect(urea([], "done")).toEqual(["null -1500"]);
+    expect(urea([], "done")).toEqual(["2031-05 -1500"]);
     expect(urea(["6000"], "done")).toEqual(["2031-04 -1800"]);
-    expect(urea(["4999.5"], "done")).toEqual(["2031-04 -1499.85", "null -0.15"]);
+    expect(urea(["4999.5"], "done")).toEqual(["2031-04 -1499.85", "2031-05 -0.15"]);
     // Planned, it falls in its month; what is bought beyond the plan is no money back.
     expect(urea(["4999.5"], "plan")).toEqual(["2031-04 -1499.85", "2031-05 -0.15"]);
     expect(urea(["6000"], "plan")).toEqual(["2031-04 -1800"]);
@@ -196,12 +196,30 @@ describe("a term loan", () => {
   });
 });
 
+describe("money without a date", () => {
+  const planted = { ...home, plannedPlanting: "2031-04-20" };
+  const undated = { fields: [planted, { ...hill, plannedPlanting: "2031-05-10" }], crops: [corn, soybeans] };
+
+  it("is paid at planned planting where it goes into the field: 400 an acre of work on 100 acres in April", () => {
+    expect(flows("custom work", { fields: [planted], operations: [operation("Planting", "Home", "400", "plan", { date: null })] })).toEqual(["2031-04 -40000"]);
+  });
+
+  it("of a cost shared over fields is paid as each of them is planted: 1,500 over 100 and 50 acres", () => {
+    expect(flows("custom work", { ...undated, otherCosts: [otherCost("Tiling", "1500", { kind: "custom work", paidOn: null })] })).toEqual(["2031-04 -1000", "2031-05 -500"]);
+  });
+
+  it("of any other kind is paid a twelfth a month", () => {
+    const paid = flows("overhead", { ...undated, otherCosts: [otherCost("Office", "1200", { paidOn: null })] });
+    expect([paid.length, paid[0], paid[11]]).toEqual([12, "2031-01 -100", "2031-12 -100"]);
+  });
+});
+
 describe("every flow", () => {
   it("that is entered names its row, and none is of nothing", () => {
     const season = seasonOf({
       fields: [{ ...home, tenure: "cash rent", rentPerArea: moneyPerArea("200") }], items: [item("Urea", "0.30")],
       purchases: [purchase("Urea", "10000", "3500")], applications: [application("Urea", "Home", "150", "plan")], operations: [operation("Planting", "Home", "20", "plan")],
-      otherCosts: [otherCost("Office", "900")], sales: [sale("5000", "4")],
+      otherCosts: [otherCost("Office", "900", { paidOn: "2031-03-01" })], sales: [sale("5000", "4")],
     });
     const all = seasonFlows(season, seasonFigures(season), [loan()], "2031-12");
     const tables = (group: string) => all.filter((flow) => flow.group === group).map(({ entries }) => entries.map(({ table }) => table).join());

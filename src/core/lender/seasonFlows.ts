@@ -7,37 +7,52 @@ import { bestPrice, isCharged, itemBooks, quantityOf, type ItemBook } from "../i
 import { landArea } from "../land";
 import { partsOf, workAt } from "../operationCosts";
 import { loanYear } from "../loanYear";
+import { fieldKinds, paymentDates } from "../paymentDates";
 import { boughtByItem } from "../purchases";
 import type { IsoDate } from "../row";
-import type { Loan, OtherCost, Season } from "../season";
+import type { Application, Field, Loan, OtherCost, Season } from "../season";
 import { money } from "../units";
 import { seasonMachineCosts } from "../seasonMachineCosts";
 import { seasonWork } from "../seasonWork";
 import { isOfSeason } from "../sales";
+import type { Work } from "../work";
 import type { Flow } from "./cashFlow";
 import { monthOf, type Month } from "./month";
 
 /**
  * Every flow of the season: purchases on the day they are paid, what is still to be bought and done in its planned
- * month, cash rent half in March and half in November, other cash costs in their month, grain sold in its month of
- * delivery, unsold grain and other income in the month of `grainSold`, costs that move with yield with the grain.
+ * month, other cash costs in their month, grain sold in its month of delivery, unsold grain and other income in the month of
+ * `grainSold`, costs that move with yield with the grain. Money without a date is paid as for operating interest.
  *
  * @param grainSold the month in which grain not sold yet is expected to be paid
  */
 export function seasonFlows(season: Season, figures: SeasonFigures, loans: readonly Loan[], grainSold: Month): readonly Flow[] {
   const facts = fieldFacts(season);
+  const when = whenPaid(season, grainSold);
   const books = itemBooks(season.items, facts, boughtByItem(season.purchases, () => zero), seasonWork(season, facts).ofItems);
   return [
     ...grainFlows(season, figures, grainSold),
-    ...itemFlows(season, facts, books),
-    ...operationFlows(season, facts, unchargedBills(books)),
-    ...rentFlows(season, grainSold),
-    ...otherCostFlows(season),
+    ...itemFlows(season, facts, books, when),
+    ...operationFlows(season, facts, unchargedBills(books), when),
+    ...rentFlows(season, when),
+    ...otherCostFlows(season, facts, when),
     ...loans.flatMap((loan) => termPayments(loan, season.settings)),
   ].filter((flow) => !flow.amount.isZero());
 }
 
-const monthOrNone = (date: IsoDate | null): Month | null => (date === null ? null : monthOf(date));
+/** A flow in the months in which it is paid: on the day entered, else as money of its kind without a date is. */
+type When = (flow: Omit<Flow, "month">, kind: Kind, entered: IsoDate | null, field: Pick<Field, "plannedPlanting"> | null) => readonly Flow[];
+
+function whenPaid({ settings: { seasonYear, operatingInterest } }: Season, grainSold: Month): When {
+  const year = { year: seasonYear ?? grainSold.slice(0, 4), repaid: operatingInterest?.method === "by date" ? operatingInterest.repaymentDate : `${grainSold}-01` };
+  return (flow, kind, entered, field) => {
+    const days = entered === null ? paymentDates(kind, null, field?.plannedPlanting ?? null, year) : [entered];
+    // Everybody knows when rent is due.
+    const isUndated = entered === null && kind !== "cash rent";
+    return days.map((day) => ({ ...flow, ...(isUndated ? { isUndated } : {}), month: monthOf(day), amount: days.length === 1 ? flow.amount : money(flow.amount.div(String(days.length))) }));
+  };
+}
+
 const out = (amount: Decimal) => money(amount.neg());
 
 function grainFlows(season: Season, figures: SeasonFigures, grainSold: Month): readonly Flow[] {
@@ -64,14 +79,14 @@ function grainFlows(season: Season, figures: SeasonFigures, grainSold: Month): r
  * What is bought and still to be bought. The operator pays it all; the landlord's part of what goes on crop-shared land comes
  * back in the month of each payment.
  */
-function itemFlows(season: Season, facts: readonly FieldFacts[], books: readonly ItemBook[]): readonly Flow[] {
+function itemFlows(season: Season, facts: readonly FieldFacts[], books: readonly ItemBook[], when: When): readonly Flow[] {
   const bookOf = new Map(books.map((book) => [book.item.name, book]));
   const landlords = new Map(books.map((book) => [book.item.name, landlordsPart(book, facts)]));
   const paid = season.purchases.map((purchase) => ({
     month: monthOf(purchase.paidOn), group: (bookOf.get(purchase.item)?.item.kind ?? "supplies") as string,
     amount: out(purchase.amount.plus(purchase.freight).minus(purchase.rebate)), entries: [purchase.source], item: purchase.item,
   }));
-  const toPay = books.flatMap((book) => stillToBuy(book).map((flow) => ({ ...flow, item: book.item.name })));
+  const toPay = books.flatMap((book) => stillToBuy(book, when).map((flow) => ({ ...flow, item: book.item.name })));
   return [...paid, ...toPay].flatMap(({ item, ...flow }): readonly Flow[] => {
     const part = landlords.get(item) ?? zero;
     return part.isZero() ? [flow] : [flow, { ...flow, group: "landlord's part", amount: out(flow.amount.times(part)) }];
@@ -105,8 +120,8 @@ function unchargedBills(books: readonly ItemBook[]): ReadonlyMap<Kind, Decimal> 
   return byKind;
 }
 
-/** What the rest of the plan takes beyond what is bought, in the months of its applications. */
-function stillToBuy(book: ItemBook): readonly Flow[] {
+/** What use takes beyond what is bought, in the months of its applications: bills cover what is done before what is left to do. */
+function stillToBuy(book: ItemBook, when: When): readonly Flow[] {
   const { item, bought } = book;
   const uses = book.uses.filter(({ facts }) => isCharged(item, facts));
   const asUsed = item.charged === "as used";
@@ -115,14 +130,15 @@ function stillToBuy(book: ItemBook): readonly Flow[] {
   const needed = asUsed ? quantityOf(uses, "left", "nextLeft") : quantityOf(uses, "due", "nextPlanned");
   const short = used.plus(needed).minus(bought.quantity);
   const price = bestPrice(book);
-  if (short.lte("0") || needed.isZero()) {
-    // Used without being bought or planned on: it has to be paid some day all the same.
-    return short.gt("0") ? [{ month: null, group: item.kind, amount: out(short.times(price)), entries: [] }] : [];
-  }
-  return uses.flatMap(({ work }) => (asUsed ? [...work.left, ...work.next.left] : [...work.due, ...work.next.planned])).map(({ row, areaPasses }) => ({
-    month: monthOrNone(row.date), group: item.kind, entries: [row.source],
-    amount: out(row.rate.times(areaPasses).div(needed).times(short).times(price)),
-  }));
+  if (short.lte("0")) return [];
+  const worksOf = (of: (work: ItemBook["uses"][number]["work"]) => readonly Work<Application>[]) => uses.flatMap(({ facts: { field }, work }) => of(work).map((each) => ({ ...each, field })));
+  const over = (works: ReturnType<typeof worksOf>, whole: Decimal, part: Decimal): readonly Flow[] => (whole.isZero() || part.isZero() ? [] : works.flatMap(({ row, areaPasses, field }) =>
+    when({ group: item.kind, amount: out(row.rate.times(areaPasses).div(whole).times(part).times(price)), entries: [row.source] }, item.kind, row.date, field)));
+  const ofPlan = short.lt(needed) ? short : needed;
+  return [
+    ...over(worksOf(({ done, next }) => (asUsed ? [...done, ...next.done] : [])), used, short.minus(ofPlan)),
+    ...over(worksOf(({ left, due, next }) => (asUsed ? [...left, ...next.left] : [...due, ...next.planned])), needed, ofPlan),
+  ];
 }
 
 /**
@@ -131,39 +147,41 @@ function stillToBuy(book: ItemBook): readonly Flow[] {
  *
  * @param bills of each kind that are paid and charged to no field
  */
-function operationFlows(season: Season, facts: readonly FieldFacts[], bills: ReadonlyMap<Kind, Decimal>): readonly Flow[] {
+function operationFlows(season: Season, facts: readonly FieldFacts[], bills: ReadonlyMap<Kind, Decimal>, when: When): readonly Flow[] {
   const byField = seasonWork(season, facts).ofOperations;
   const machines = seasonMachineCosts(season, byField).outlook;
-  const works = [...byField.values()].flatMap((of) => [...of.values()]).flatMap((work) => [...workAt(work, "outlook"), ...work.next.done, ...work.next.left]);
-  const parts = works.flatMap((work) => partsOf(work, machines).filter(({ cash }) => cash)
-    .map(({ kind, perUnit, quantity }) => ({ kind, amount: perUnit.times(quantity), row: work.row, isComputed: work.row.cost.basis === "machine" })));
+  const parts = season.fields.flatMap((field) => [...(byField.get(field.name)?.values() ?? [])]
+    .flatMap((work) => [...workAt(work, "outlook"), ...work.next.done, ...work.next.left])
+    .flatMap((work) => partsOf(work, machines).filter(({ cash }) => cash)
+      .map(({ kind, perUnit, quantity }) => ({ kind, amount: perUnit.times(quantity), row: work.row, field, isComputed: work.row.cost.basis === "machine" }))));
   const computed = new Map<Kind, Decimal>();
   for (const { kind, amount, isComputed } of parts) if (isComputed) computed.set(kind, (computed.get(kind) ?? zero).plus(amount));
   const uncovered = (kind: Kind): Decimal => {
     const all = computed.get(kind)!;
     return all.isZero() ? zero : larger(all.minus(bills.get(kind) ?? zero), zero).div(all);
   };
-  return parts.map(({ kind, amount, row, isComputed }) =>
-    ({ month: monthOrNone(row.date), group: kind, amount: out(isComputed ? amount.times(uncovered(kind)) : amount), entries: [row.source] }));
+  return parts.flatMap(({ kind, amount, row, field, isComputed }) =>
+    when({ group: kind, amount: out(isComputed ? amount.times(uncovered(kind)) : amount), entries: [row.source] }, kind, row.date, field));
 }
 
-function rentFlows(season: Season, grainSold: Month): readonly Flow[] {
-  const year = season.settings.seasonYear ?? grainSold.slice(0, 4);
-  return season.fields.flatMap((field) => field.rentPerArea === null ? [] : ["03", "11"].map((month) => ({
-    month: `${year}-${month}`, group: "cash rent", amount: out(field.rentPerArea!.times(field.area).div("2")), entries: [field.source],
-  })));
-}
+const rentFlows = (season: Season, when: When): readonly Flow[] => season.fields.flatMap((field) => field.rentPerArea === null ? []
+  : when({ group: "cash rent", amount: out(field.rentPerArea.times(field.area)), entries: [field.source] }, "cash rent", null, field));
 
-function otherCostFlows(season: Season): readonly Flow[] {
-  const areaOf = ({ over }: OtherCost) => landArea(season.fields
-    .filter((field) => ("all" in over ? true : "crop" in over ? field.crop === over.crop : field.name === over.field)));
+function otherCostFlows(season: Season, facts: readonly FieldFacts[], when: When): readonly Flow[] {
+  const ofField = ({ over }: OtherCost) => ({ field }: FieldFacts) => ("all" in over ? true : "crop" in over ? field.crop === over.crop : field.name === over.field);
   return season.otherCosts
     .filter((cost) => cost.cash && cost.basis !== "per unit of yield" && countsIn(cost.kind, "cashNeed"))
     .filter((cost) => cost.kind !== "operating interest")
-    .map((cost) => ({
-      month: monthOrNone(cost.paidOn), group: cost.kind, entries: [cost.source],
-      amount: out(cost.basis === "per acre" ? cost.amount.times(areaOf(cost)) : cost.amount),
-    }));
+    .flatMap((cost) => {
+      const over = facts.filter(ofField(cost));
+      const amount = cost.basis === "per acre" ? cost.amount.times(landArea(over.map(({ field }) => field))) : cost.amount;
+      const flow = { group: cost.kind, amount: out(amount), entries: [cost.source] };
+      // What is put into fields without a date is paid as each of them is planted.
+      if (cost.paidOn !== null || !fieldKinds.has(cost.kind) || over.length === 0) return when(flow, cost.kind, cost.paidOn, null);
+      const weights = sharingWeights(over, cost.by, "outlook");
+      const whole = sum(weights);
+      return over.flatMap(({ field }, index) => when({ ...flow, amount: money(flow.amount.times(weights[index]!).div(whole)) }, cost.kind, null, field));
+    });
 }
 
 /**

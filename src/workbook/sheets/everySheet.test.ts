@@ -81,8 +81,7 @@ describe("the demo", () => {
     expect(lenderPages(report, { date: "2026-06-15" }).page.pages).toBe(2);
   });
 
-  it("has a farm's name, low and high prices, land costs, a chosen yield table, and no more grain sold than grows", () => {
-    const asked = new Set(["no-farm", "to-check", "no-land", "no-price-range", "sold-beyond", "table-not-chosen"]);
-    expect(lenderNotices(report).filter(({ code }) => asked.has(code))).toEqual([]);
+  it("trips none of the notices that come before its lender pages", () => {
+    expect(lenderNotices(report)).toEqual([]);
   });
 });

@@ -65,7 +65,7 @@ function operatingLoan(right: (row: number, words: string, bold?: boolean) => vo
   right(1, flow.peak === null ? "No operating loan is needed in any month." : `Peak: ${amountWords(flow.peak.balance)} at the end of ${flow.peak.month}.`, true);
   right(2, `At the end of ${end.month}: ${amountWords(end.loan)} owed, ${amountWords(end.cash)} in cash.`);
   right(3, "Month by month on the sheet Cash flow.");
-  if (!flow.spread.eq(zero)) right(4, `${amountWords(flow.spread.abs())} without a month is spread evenly.`);
+  if (!flow.spread.eq(zero)) right(4, `${amountWords(flow.spread.abs())} has no date and falls by rule.`);
 }
 
 const shown = (a: ReturnType<typeof farmYear>["incomeTax"], b: typeof a) => a.plus(b).neg() as typeof a;

@@ -120,11 +120,11 @@ describe("the lender pages of a small farm", () => {
     const [loan] = smallFarm.loans!;
     const many = pagesOf({ ...smallFarm, loans: ["A", "B", "C", "D", "E"].map((name) => ({ ...loan!, name, payment: name === "B" ? null : loan!.payment })), otherCosts: smallFarm.otherCosts.map((cost) => ({ ...cost, paidOn: null })) }).join("\n");
     // 900 and 22,000 without a month, and 2 % of the 50,000 of B; owning the planter is not paid.
-    expect(["23,900 without a month is spread evenly.", "B: 50,000 at 2.00 %, no payment entered", "C: 50,000", "and 2 more"].filter((words) => !many.includes(words))).toEqual([]);
+    expect(["23,900 has no date and falls by rule.", "B: 50,000 at 2.00 %, no payment entered", "C: 50,000", "and 2 more"].filter((words) => !many.includes(words))).toEqual([]);
     expect(many.includes("D: 50,000")).toBe(false);
     const free = pagesOf({ ...smallFarm, loans: [], fields: smallFarm.fields.map((each) => ({ ...each, rentPerArea: null })), otherCosts: [], operations: [] }).join("\n");
     expect(["No operating loan is needed in any month.", "none entered"].filter((words) => !free.includes(words))).toEqual([]);
-    expect(free.includes("spread evenly")).toBe(false);
+    expect(free.includes("falls by rule")).toBe(false);
   });
 });
 
