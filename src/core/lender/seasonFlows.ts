@@ -120,7 +120,7 @@ function unchargedBills(books: readonly ItemBook[]): ReadonlyMap<Kind, Decimal> 
   return byKind;
 }
 
-/** What use takes beyond what is bought, in the months of its applications: bills cover what is done before what is left to do. */
+/** What use takes beyond what is bought, in the months of its applications: bills cover what is done, then what is done for the next crop, then what is left to do. */
 function stillToBuy(book: ItemBook, when: When): readonly Flow[] {
   const { item, bought } = book;
   const uses = book.uses.filter(({ facts }) => isCharged(item, facts));
@@ -134,10 +134,14 @@ function stillToBuy(book: ItemBook, when: When): readonly Flow[] {
   const worksOf = (of: (work: ItemBook["uses"][number]["work"]) => readonly Work<Application>[]) => uses.flatMap(({ facts: { field }, work }) => of(work).map((each) => ({ ...each, field })));
   const over = (works: ReturnType<typeof worksOf>, whole: Decimal, part: Decimal): readonly Flow[] => (whole.isZero() || part.isZero() ? [] : works.flatMap(({ row, areaPasses, field }) =>
     when({ group: item.kind, amount: out(row.rate.times(areaPasses).div(whole).times(part).times(price)), entries: [row.source] }, item.kind, row.date, field)));
-  const ofPlan = short.lt(needed) ? short : needed;
+  const next = asUsed ? quantityOf(uses, "nextDone") : zero;
+  const smaller = (one: Decimal, other: Decimal) => (one.lt(other) ? one : other);
+  const ofPlan = smaller(short, needed);
+  const ofNext = smaller(short.minus(ofPlan), next);
   return [
-    ...over(worksOf(({ done, next }) => (asUsed ? [...done, ...next.done] : [])), used, short.minus(ofPlan)),
-    ...over(worksOf(({ left, due, next }) => (asUsed ? [...left, ...next.left] : [...due, ...next.planned])), needed, ofPlan),
+    ...over(worksOf((work) => work.done), used.minus(next), short.minus(ofPlan).minus(ofNext)),
+    ...over(worksOf((work) => work.next.done), next, ofNext),
+    ...over(worksOf((work) => (asUsed ? [...work.left, ...work.next.left] : [...work.due, ...work.next.planned])), needed, ofPlan),
   ];
 }
 
