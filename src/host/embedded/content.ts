@@ -1,13 +1,21 @@
 /** What is read of a workbook in one go. */
 import type { Cell, RawTable, WorkbookContent } from "../../workbook/cell";
 import { sameName } from "../sheetNames";
-import { cellName, parseArea, splitSheet, type Area } from "../address";
+import { HostError } from "../workbookHost";
+import { areaName, cellName, parseArea, splitSheet, type Area } from "../address";
 import { bodyOf, bookOf, tablesOf, type TableEntry } from "./book";
 import type { SheetData } from "./sheetXml";
 import { dataOf, sheetNamed, valueIn, type State } from "./state";
 
+/** More cells than any season has. A table drawn over a whole sheet has 17 billion, which no memory holds. */
+const mostCells = 20_000_000;
+const isTooLarge = ({ top, left, bottom, right }: Area): boolean => (bottom - top + 1) * (right - left + 1) > mostCells;
+const tooLarge = (area: Area): string => `It covers ${areaName(area)}, which is more than can be read.`;
+
 export function contentOf(state: State): WorkbookContent {
-  const tables = tablesOf(state.parts).map((table) => rawTable(state, table));
+  const all = tablesOf(state.parts);
+  const unreadable = all.filter(({ area }) => isTooLarge(area)).map(({ name, area }) => ({ name, why: tooLarge(area) }));
+  const tables = all.filter(({ area }) => !isTooLarge(area)).map((table) => rawTable(state, table));
   const matches = tables.find(({ name }) => sameName(name, "Matches"));
   const column = matches?.headers.findIndex((heading) => sameName(heading, "Range")) ?? -1;
   const wanted = new Set((matches?.rows ?? []).map((row) => String(row[column] ?? "").trim()).filter((text) => text !== ""));
@@ -15,7 +23,7 @@ export function contentOf(state: State): WorkbookContent {
     const range = rangeNamed(state, text);
     return range === null ? [] : [[text, range] as const];
   }));
-  return { dateSystem: bookOf(state.parts).date1904 ? "1904" : "1900", tables, ranges };
+  return { dateSystem: bookOf(state.parts).date1904 ? "1904" : "1900", tables, ranges, ...(unreadable.length > 0 && { unreadable }) };
 }
 
 function rawTable(state: State, table: TableEntry): RawTable {
@@ -76,6 +84,7 @@ function rangeAt(state: State, text: string, sheet: string, area: Area): RawTabl
   const data = dataOf(state, entry.part);
   const within = usedPart(data, area);
   if (within === null) return { name: text, headers: [], rows: [], body: { sheet: entry.name, row: area.top + 1, column: area.left } };
+  if (isTooLarge(within)) throw new HostError("failed", `The range ${text} of the table Matches cannot be read. ${tooLarge(within)}`);
   const [headers = [], ...rows] = rowsOf(data, within);
   const body = { ...within, top: within.top + 1 };
   const below = within.bottom === area.bottom ? belowIn(state, entry.name, data, within) : {};
