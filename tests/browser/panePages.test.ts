@@ -78,7 +78,7 @@ describe("the page Stand", () => {
     await button(page, "Save it as a change").click();
     await expect.poll(() => reseed.innerText()).toContain("“Reseed Mill Road” was saved as 4 rows");
     await page.getByRole("tab", { name: "Weigh a change" }).click();
-    expect(await button(page, /^Reseed Mill Road/).count()).toBe(1);
+    await expect.poll(() => button(page, /^Reseed Mill Road/).count()).toBe(1);
   });
 
   it("enters a loss to unevenness in the table Fields, or says why it cannot", async () => {

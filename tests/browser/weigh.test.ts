@@ -79,6 +79,7 @@ describe("stand counts typed into the demo", () => {
 describe("a change built in the demo", () => {
   it("goes from blank to its break-even, is saved as rows, and is taken back by undo", async () => {
     await tab("Weigh a change");
+    await pane().getByRole("region", { name: "Changes side by side" }).waitFor();
     const before = await pane().getByRole("region", { name: "Changes side by side" }).getByRole("row").count();
     await button("Weigh a new change").click();
     await pane().getByLabel("Where").selectOption({ label: "Larkspur Bottom, Corn" });

@@ -53,7 +53,7 @@ function cropRows(sheet: string, crop: CropFigures): CellTexts {
   return rows.slice(starts[index], starts[index + 1]);
 }
 /** The cells beside a label; the place in the row of labels matters where several are alike. */
-const beside = (rows: CellTexts, label: string, count: number) => rows.find(([first]) => first!.trim() === label)?.slice(1, count + 1);
+const beside = (rows: CellTexts, label: string, count: number) => rows.find(([first]) => first!.replace(/ \*$/, "").trim() === label)?.slice(1, count + 1);
 const under = (rows: CellTexts, heading: string, label: string, count: number) =>
   beside(rows.slice(rows.findIndex(([first]) => first === heading)), label, count);
 
@@ -115,7 +115,8 @@ describe("the result sheets in LibreOffice", () => {
   it("print a page or so for each crop, stand and change, each page named at its foot", () => {
     const printedPages = (footer: string) => pages.filter((page) => page.includes(`${footer}, Season 2026`)).length;
     expect(printedPages("Cost per acre")).toBe(report.figures.crops.length);
-    expect(printedPages("Break-even")).toBe(report.figures.crops.length);
+    // Each field has its break-evens below those of its crop.
+    expect(printedPages("Break-even")).toBeLessThanOrEqual(2 * report.figures.crops.length);
     expect(printedPages("Stand")).toBeLessThanOrEqual(report.figures.stands.length);
     for (const { change } of report.figures.changes) expect(printedPages(`Change – ${change.name}`)).toBeLessThanOrEqual(2);
   });

@@ -13,8 +13,8 @@ import { areaName, caution, incompleteRows, inLines, interestLeaving, interestNo
 
 /** Characters of a note that fit across the page. */
 const lineLength = 120;
-/** Percent at which the columns fill the width of a letter or A4 page; each crop begins a page. */
-const usualScale = 84;
+/** Percent at which the columns fit the width of a letter or A4 page and a crop with all notes below it one page; each crop begins a page. */
+const usualScale = 78;
 
 type Row = readonly SheetCell[];
 type KindMarker = ReturnType<typeof kindMarker>;
