@@ -88,6 +88,16 @@ describe("the money of work by machine", () => {
     expect(flows("fuel", { ...work, ...bought, purchases: [purchase("Oil", "10", "90")] })).toEqual(["2031-05 -230", "2031-06 -100"]);
   });
 
+  it("takes no bill for cover whose item the plan still uses elsewhere: 230 by machine and 400 for another field are 630, planned or done", () => {
+    for (const status of ["plan", "done"] as const) {
+      const elsewhere = {
+        crops: [corn, soybeans], fields: [home, hill], machines: work.machines, operations: work.operations.slice(0, 1), items: [item("Propane", "4", { kind: "fuel", charged: "as used" as const })],
+        purchases: [purchase("Propane", "100", "400")], applications: [application("Propane", "Hill", "2", status, { date: "2031-06-01" })],
+      };
+      expect(flows("fuel", elsewhere)).toEqual(["2031-04 -400", "2031-05 -230"]);
+    }
+  });
+
   it("takes stock of an item charged as used for a bill that covers it, and a bill that is charged for none", () => {
     const stock = { items: [item("Belts", "10", { kind: "fuel", charged: "as used" as const })], purchases: [purchase("Belts", "1", "10")] };
     expect(flows("fuel", { ...work, ...stock })).toEqual(["2031-04 -10", "2031-05 -220", "2031-06 -100"]);

@@ -113,7 +113,7 @@ function landlordsPart({ item, bought, uses }: ItemBook, facts: readonly FieldFa
 function unchargedBills(books: readonly ItemBook[]): ReadonlyMap<Kind, Decimal> {
   const byKind = new Map<Kind, Decimal>();
   for (const { item, bought, average, uses } of books) {
-    const used = quantityOf(uses.filter(({ facts }) => isCharged(item, facts)), "done", "nextDone").times(average ?? zero);
+    const used = quantityOf(uses.filter(({ facts }) => isCharged(item, facts)), "done", "nextDone", "left", "nextLeft").times(average ?? zero);
     const uncharged = item.charged === "as used" ? larger(bought.value.minus(used), zero) : (item.unchargedIn?.size ?? 0) > 0 ? bought.value : zero;
     byKind.set(item.kind, (byKind.get(item.kind) ?? zero).plus(uncharged));
   }
