@@ -14,6 +14,7 @@ import { isBlank, isErrorValue, readNumber, type NumberStyle } from "./numbers";
 import type { Problem, ProblemCode, Subject } from "./problem";
 import { wordMeant } from "./synonyms";
 import { parted, withoutUnit } from "./typedUnits";
+import type { Names } from "./names";
 import { isTotalRow } from "./totalRows";
 import { nearest, plain, plainHeading, plainWord } from "./words";
 
@@ -302,45 +303,3 @@ export class Row {
 const one = (unit: string): string => plain(unit).replace(/s$/, "");
 
 const likeOf = (like: string | null): More => (like === null ? {} : { like });
-
-/** The names that a table defines, found in any case and spacing. */
-export class Names {
-  private readonly byKey = new Map<string, string>();
-  /** What each text was found to name, until a name is added or lost: thousands of rows name a few things. */
-  private readonly found = new Map<string, string | null>();
-  private readonly lost = new Set<string>();
-
-  /** Leaves only the names whose rows could be read; the others are known to be lost. */
-  keep(names: Iterable<string>): void {
-    const kept = new Set([...names].map(plain));
-    this.found.clear();
-    for (const key of [...this.byKey.keys()].filter((each) => !kept.has(each))) {
-      this.lost.add(key);
-      this.byKey.delete(key);
-    }
-  }
-
-  isLost(typed: string): boolean {
-    return this.lost.has(plain(typed));
-  }
-
-  get all(): readonly string[] {
-    return [...this.byKey.values()];
-  }
-
-  spelled(typed: string): string | null {
-    let name = this.found.get(typed);
-    if (name === undefined) this.found.set(typed, (name = this.byKey.get(plain(typed)) ?? null));
-    return name;
-  }
-
-  /** Reads the column that names a row; a name that is there already loses the row. */
-  define(row: Row, column: string): string | null {
-    const name = row.needText(column);
-    if (name === null) return null;
-    if (this.spelled(name) !== null) return row.lose("duplicate-name", column);
-    this.byKey.set(plain(name), name);
-    this.found.clear();
-    return name;
-  }
-}

@@ -5,7 +5,8 @@ import type { Crop, Settings } from "../../core/season";
 import { moneyPerArea, moneyPerUnit, points, type Points, type YieldUnit } from "../../core/units";
 import type { Column } from "../columns/column";
 import { cropColumns } from "../columns/crops";
-import type { Names, Row, TableReader } from "../tableReader";
+import type { Names } from "../names";
+import type { Row, TableReader } from "../tableReader";
 
 const { crop, yieldUnit, weightPerBushel, standardMoisture, price, lowPrice, highPrice, sellingCost, harvestMoisture, otherIncome } = cropColumns.columns;
 

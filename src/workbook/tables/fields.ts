@@ -3,7 +3,8 @@ import { one } from "../../core/decimal";
 import type { Field, Tenure } from "../../core/season";
 import { area, moneyPerArea, share, yieldPerArea } from "../../core/units";
 import type { Problem } from "../problem";
-import type { Names, Row, TableReader } from "../tableReader";
+import type { Names } from "../names";
+import type { Row, TableReader } from "../tableReader";
 import { nearest } from "../words";
 
 export const tenures = ["owned", "cash rent", "crop share"] as const satisfies readonly Tenure[];

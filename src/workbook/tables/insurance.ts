@@ -2,7 +2,8 @@
 import { Decimal } from "../../core/decimal";
 import type { InsurancePolicy } from "../../core/season";
 import { moneyPerUnit, share, yieldPerArea } from "../../core/units";
-import type { Names, TableReader } from "../tableReader";
+import type { Names } from "../names";
+import type { TableReader } from "../tableReader";
 
 export const policyForms = ["revenue", "yield"] as const;
 const usualPriceCap = new Decimal("2");

@@ -7,7 +7,8 @@ import { analysisOf, densityOf, packOf, type ItemConverter, type ItemUnits } fro
 import type { NumberStyle } from "../numbers";
 import type { Subject } from "../problem";
 import { shownMoney } from "../shown";
-import type { Names, Row, TableReader } from "../tableReader";
+import type { Names } from "../names";
+import type { Row, TableReader } from "../tableReader";
 import { LinesAlike } from "./linesAlike";
 import { plain } from "../words";
 import { needsTarget, targetOf, targetSubjects, type Places } from "./targets";

@@ -6,7 +6,8 @@ import type { Settings } from "../../core/season";
 import { remainingValueClasses } from "../../core/tables/remainingValue";
 import { repairClasses } from "../../core/tables/repairFactors";
 import { hours, money, moneyPerHour, share, yearlyRate, years } from "../../core/units";
-import type { Names, Row, TableReader } from "../tableReader";
+import type { Names } from "../names";
+import type { Row, TableReader } from "../tableReader";
 import { plain } from "../words";
 
 export const machineLabour = ["hired labour", "unpaid labour"] as const;

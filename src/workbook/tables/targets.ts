@@ -3,7 +3,8 @@ import { sum, type Decimal } from "../../core/decimal";
 import type { Target } from "../../core/row";
 import type { Field } from "../../core/season";
 import type { Subject } from "../problem";
-import type { Names, Row, TableReader } from "../tableReader";
+import type { Names } from "../names";
+import type { Row, TableReader } from "../tableReader";
 import { nearest, plain } from "../words";
 
 /** The fields and crops by name, and their areas. */
