@@ -3,19 +3,19 @@ import { useSyncExternalStore } from "react";
 
 export type PaneTheme = "light" | "dark" | "highContrast";
 
-/** A quiet spruce green, from nearly black to nearly white. */
-const spruce: BrandVariants = {
-  10: "#040a06", 20: "#0c1a11", 30: "#13291b", 40: "#1a3825", 50: "#214630", 60: "#27533a", 70: "#2d5f43", 80: "#346b4c",
-  90: "#45805d", 100: "#589570", 110: "#70aa86", 120: "#8abd9d", 130: "#a4cfb4", 140: "#c0e0cb", 150: "#dcf0e2", 160: "#f2faf4",
+/** Slate blue, from nearly black to nearly white. */
+const slate: BrandVariants = {
+  10: "#06080b", 20: "#10171f", 30: "#192531", 40: "#233343", 50: "#2b4054", 60: "#334c64", 70: "#3b5873", 80: "#436382",
+  90: "#50779c", 100: "#668cb0", 110: "#81a1be", 120: "#9cb4cc", 130: "#b5c7d9", 140: "#cddae5", 150: "#e5ebf2", 160: "#f6f8fb",
 };
 
-const dark = createDarkTheme(spruce);
+const dark = createDarkTheme(slate);
 
 /** The looks of the pane. High contrast is for hosts that ask for it; the system's own forced colours rule over all of them. */
 export const paneThemes: Record<PaneTheme, Theme> = {
-  light: createLightTheme(spruce),
+  light: createLightTheme(slate),
   // The dark theme takes its text in brand colour from a tone too dark for small print.
-  dark: { ...dark, colorBrandForeground1: spruce[120], colorBrandForeground2: spruce[130], colorCompoundBrandForeground1: spruce[120], colorBrandForegroundLink: spruce[120] },
+  dark: { ...dark, colorBrandForeground1: slate[120], colorBrandForeground2: slate[130], colorCompoundBrandForeground1: slate[120], colorBrandForegroundLink: slate[120] },
   highContrast: teamsHighContrastTheme,
 };
 
