@@ -8,7 +8,7 @@ const loan = (more: Partial<Loan> = {}): Loan => ({
   name: "Note", kind: "term", balance: money("100000"), rate: new Decimal("0.08"), payment: money("20000"), paymentsAYear: new Decimal("1"),
   nextDue: "2031-03-01", source: { table: "Loans", row: 1 }, ...more,
 });
-type Around = Pick<Settings, "seasonYear" | "operatingInterest">;
+type Around = Pick<Settings, "seasonYear" | "operatingInterest" | "repaymentDate">;
 const season: Around = { seasonYear: "2031", operatingInterest: null };
 const places = (value: Decimal) => value.toDecimalPlaces(10).toFixed();
 const year = (more: Partial<Loan> = {}, around: Around = season) => {
@@ -90,6 +90,8 @@ describe("an operating loan", () => {
     expect(year({ ...line, nextDue: "2030-02-01" }, byDate("2031-12-01")).interest).toBe("3660.2739726027");
     expect(year(line).interest).toBe("4000");
     expect(year(line, { seasonYear: "2031", operatingInterest: { method: "months", rate: new Decimal("0.09"), months: new Decimal("7") } }).interest).toBe("4000");
+    // A day of repayment counts without a rate for other money: 334 days again.
+    expect(year(line, { seasonYear: "2031", operatingInterest: null, repaymentDate: "2031-12-01" }).interest).toBe("3660.2739726027");
     expect(year(line, { ...byDate("2031-12-01"), seasonYear: null }).interest).toBe("4000");
   });
 });

@@ -2,6 +2,7 @@
 import { Decimal, one, zero } from "./decimal";
 import { debtService, installment, type Installment } from "./lender/amortisation";
 import { monthOf, monthsLater, type Month } from "./lender/month";
+import { repaidOn } from "./paymentDates";
 import type { IsoDate } from "./row";
 import type { Loan, Settings } from "./season";
 import { money, type Money } from "./units";
@@ -36,9 +37,10 @@ const yearsFollowed = new Decimal("100");
  *
  * @param year four digits; `null` where nothing tells it: the year of the next payment then
  */
-export function loanYear(loan: Loan, { seasonYear, operatingInterest }: Pick<Settings, "seasonYear" | "operatingInterest">): LoanYear {
+export function loanYear(loan: Loan, settings: Pick<Settings, "seasonYear" | "operatingInterest" | "repaymentDate">): LoanYear {
+  const { seasonYear } = settings;
   const year = seasonYear ?? loan.nextDue?.slice(0, 4) ?? null;
-  if (loan.kind === "operating") return withInterest(loan, loan.balance.times(loan.rate).times(yearsCarried(loan, year, operatingInterest)));
+  if (loan.kind === "operating") return withInterest(loan, loan.balance.times(loan.rate).times(yearsCarried(loan, year, repaidOn(settings))));
   const { payment, nextDue } = loan;
   const isFollowed = payment !== null && nextDue !== null && year !== null && new Decimal(year).minus(nextDue.slice(0, 4)).abs().lte(yearsFollowed);
   if (!isFollowed) return withInterest(loan, loan.balance.times(loan.rate));
@@ -73,8 +75,8 @@ function paymentsOf(loan: Loan, payment: Money, nextDue: Month, year: string): P
 }
 
 /** Years from 1 January to the repayment of what an operating loan carries: its own day, the season's, or the whole year. */
-function yearsCarried({ nextDue }: Loan, year: string | null, interest: Settings["operatingInterest"]): Decimal {
-  const repaid: IsoDate | null = [nextDue, interest?.method === "by date" ? interest.repaymentDate : null].find((day) => day !== null && year !== null && day >= `${year}-01-01`) ?? null;
+function yearsCarried({ nextDue }: Loan, year: string | null, repaidInSeason: IsoDate | null): Decimal {
+  const repaid: IsoDate | null = [nextDue, repaidInSeason].find((day) => day !== null && year !== null && day >= `${year}-01-01`) ?? null;
   return repaid === null ? one : days(`${year!}-01-01`, repaid).div(daysInYear);
 }
 

@@ -3,6 +3,7 @@ import { Decimal, one } from "./decimal";
 import { fullKinds, type Kind } from "./kinds";
 import { monthOf, monthsLater } from "./lender/month";
 import type { IsoDate } from "./row";
+import type { Settings } from "./season";
 
 /** What the days of money without a date rest on. */
 export type PaymentYear = {
@@ -11,6 +12,10 @@ export type PaymentYear = {
   /** The day on which the operating loan is repaid. */
   readonly repaid: IsoDate;
 };
+
+/** The day on which operating money is repaid, whether interest is charged to it or not; `null` where nothing says it. */
+export const repaidOn = ({ operatingInterest, repaymentDate = null }: Pick<Settings, "operatingInterest" | "repaymentDate">): IsoDate | null =>
+  operatingInterest?.method === "by date" ? operatingInterest.repaymentDate : repaymentDate;
 
 /** Kinds of what is put into a field and of the work in it: paid around planting. */
 export const fieldKinds: ReadonlySet<Kind> = new Set<Kind>([

@@ -7,7 +7,7 @@ import { bestPrice, isCharged, itemBooks, quantityOf, type ItemBook } from "../i
 import { landArea } from "../land";
 import { partsOf, workAt } from "../operationCosts";
 import { loanYear } from "../loanYear";
-import { fieldKinds, paymentDates } from "../paymentDates";
+import { fieldKinds, paymentDates, repaidOn } from "../paymentDates";
 import { boughtByItem } from "../purchases";
 import type { IsoDate } from "../row";
 import type { Application, Field, Loan, OtherCost, Season } from "../season";
@@ -43,8 +43,8 @@ export function seasonFlows(season: Season, figures: SeasonFigures, loans: reado
 /** A flow in the months in which it is paid: on the day entered, else as money of its kind without a date is. */
 type When = (flow: Omit<Flow, "month">, kind: Kind, entered: IsoDate | null, field: Pick<Field, "plannedPlanting"> | null) => readonly Flow[];
 
-function whenPaid({ settings: { seasonYear, operatingInterest } }: Season, grainSold: Month): When {
-  const year = { year: seasonYear ?? grainSold.slice(0, 4), repaid: operatingInterest?.method === "by date" ? operatingInterest.repaymentDate : `${grainSold}-01` };
+function whenPaid({ settings }: Season, grainSold: Month): When {
+  const year = { year: settings.seasonYear ?? grainSold.slice(0, 4), repaid: repaidOn(settings) ?? `${grainSold}-01` };
   return (flow, kind, entered, field) => {
     const days = entered === null ? paymentDates(kind, null, field?.plannedPlanting ?? null, year) : [entered];
     // Everybody knows when rent is due.

@@ -55,7 +55,8 @@ export function readSettings(raw: RawTable | null, style: Style): { readonly set
   }, () => [{ of: "farm" }]);
   for (const { interest: _interest, ...part } of rows) settings = { ...settings, ...part };
   const interest = interestOf(rows, entered);
-  return { settings: { ...settings, operatingInterest: interest.value }, problems: [...table.problems, ...interest.problems] };
+  const repaymentDate = rows.findLast((part) => part.interest?.repaymentDate)?.interest?.repaymentDate ?? null;
+  return { settings: { ...settings, operatingInterest: interest.value, repaymentDate }, problems: [...table.problems, ...interest.problems] };
 }
 
 type Part = Partial<Settings> & { readonly interest?: { rate?: Decimal | null; method?: "by date" | "months" | null; months?: Decimal | null; repaymentDate?: string | null } };

@@ -14,6 +14,13 @@ const monthsOf = (report: SeasonReport) => farmCashFlow(report)?.months.map(({ m
 const bill = (paidOn: string) => seasonOf({ ...smallFarm, items: [item("Urea", "0.3")], purchases: [purchase("Urea", "100", "30", { date: paidOn, paidOn })] });
 
 describe("the months of a cash flow", () => {
+  it("sell unsold grain on the day of repayment, also where no rate of interest is entered", () => {
+    const months = (repaymentDate: string | null) => farmCashFlow(reportOf({ ...smallFarm, settings: { ...smallFarm.settings, repaymentDate } }))!
+      .months.filter(({ flows }) => flows.get("grain sales")?.gt("50000") === true).map(({ month }) => month);
+    expect(months(null)).toEqual(["2031-11"]);
+    expect(months("2031-12-01")).toEqual(["2031-12"]);
+  });
+
   it("may be more than the columns of one letter: 2029-12 to 2032-01 are 26, and the chart ends in AA", () => {
     const long = reportOf({ ...bill("2029-12-10"), sales: [{ ...sale("5000", "4.2"), delivered: "2032-01-01" }] });
     expect(monthsOf(long)).toHaveLength(26);

@@ -3,6 +3,7 @@ import { sum, zero, type Decimal } from "../../../core/decimal";
 import { cashFlow, type CashFlow, type CashMonth } from "../../../core/lender/cashFlow";
 import { monthOf, monthsBetween, monthsOfSeason, type Month } from "../../../core/lender/month";
 import { seasonFlows } from "../../../core/lender/seasonFlows";
+import { repaidOn } from "../../../core/paymentDates";
 import { money } from "../../../core/units";
 import { columnName } from "../../cellName";
 import type { ResultSheet, SheetCell } from "../../resultSheet";
@@ -15,8 +16,9 @@ type Row = readonly SheetCell[];
 
 /** The month in which grain that is not sold yet is counted: that of the repayment date, else November of the season; `null`: of no known year. */
 export function grainMonth({ season: { settings } }: SeasonReport): Month | null {
-  const { operatingInterest, seasonYear } = settings;
-  if (operatingInterest?.method === "by date") return monthOf(operatingInterest.repaymentDate);
+  const { seasonYear } = settings;
+  const repaid = repaidOn(settings);
+  if (repaid !== null) return monthOf(repaid);
   return seasonYear === null ? null : `${seasonYear}-11`;
 }
 
