@@ -40,12 +40,12 @@ export function dueInYear(season: Season, loan: Loan): Due {
 
 /** Years from the first of January to the day on which an operating loan is repaid, all of the year where no day is known. */
 function carriedFor(season: Season, loan: Loan): Fraction {
-  const { settings: { operatingInterest } } = season;
+  const { settings: { operatingInterest, repaymentDate = null } } = season;
   const { nextDue } = loan;
   const year = yearOf(season, loan);
   if (year === null) return one;
   const newYear = `${year}-01-01`;
-  const days = [nextDue, operatingInterest?.method === "by date" ? operatingInterest.repaymentDate : null].filter((day) => day !== null && day >= newYear);
+  const days = [nextDue, operatingInterest?.method === "by date" ? operatingInterest.repaymentDate : repaymentDate].filter((day) => day !== null && day >= newYear);
   return days.length === 0 ? one : fraction(BigInt((Date.parse(days[0]!) - Date.parse(newYear)) / 86_400_000), 365n);
 }
 

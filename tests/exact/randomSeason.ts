@@ -31,6 +31,7 @@ const settings: Arbitrary<Settings> = fc.record({
     fc.record({ method: fc.constant("by date" as const), rate: decimal(0, 1, 4), repaymentDate: date }),
     fc.record({ method: fc.constant("months" as const), rate: decimal(0, 1, 4), months: decimal(0, 12, 1) }),
   ),
+  repaymentDate: perhaps(date),
   labourPerHour: fc.constant(null), fuelPerGallon: fc.constant(null), standResponse: fc.constant(null),
   dryingChargePerPoint: perhaps(decimal(0, 1, 3).map(moneyPerUnit)), dryingCountedOn: fc.constantFrom("wet", "dry"),
 });

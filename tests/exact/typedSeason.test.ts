@@ -4,6 +4,7 @@ import { Decimal } from "../../src/core/decimal";
 import { judge } from "./judge";
 import { growingSeason, harvestedSeason } from "./randomSeason";
 import type { Kind } from "../../src/core/kinds";
+import { repaidOn } from "../../src/core/paymentDates";
 import type { Season } from "../../src/core/season";
 import { typedSeason } from "./typedSeason";
 import { Habits } from "./typing";
@@ -31,7 +32,7 @@ const nothing = (value: unknown): boolean => value === undefined || value === nu
 /** A rate of nothing is no rate. */
 const asTyped = (season: Season): Season => {
   const { operatingInterest } = season.settings;
-  return { ...season, settings: { ...season.settings, operatingInterest: operatingInterest?.rate.isZero() ? null : operatingInterest } };
+  return { ...season, settings: { ...season.settings, operatingInterest: operatingInterest?.rate.isZero() ? null : operatingInterest, repaymentDate: repaidOn(season.settings) } };
 };
 
 /**

@@ -1,6 +1,7 @@
 /** A season of the core as a workbook that people have typed: cells, headings, order and gaps as they come. */
 import type { Decimal } from "../../src/core/decimal";
 import { chargedAsUsed } from "../../src/core/kinds";
+import { repaidOn } from "../../src/core/paymentDates";
 import type { Target } from "../../src/core/row";
 import type { Item, Operation, OtherCost, Season } from "../../src/core/season";
 import type { Cell, RawTable, WorkbookContent } from "../../src/workbook/cell";
@@ -69,6 +70,7 @@ const nameOf = (target: Target): string => ("field" in target ? target.field : t
 
 function settingsOf({ settings }: Season, habits: Habits): readonly Typed[] {
   const interest = settings.operatingInterest;
+  const repaid = repaidOn(settings);
   const rows: readonly (readonly [string, Cell])[] = [
     ["Season year", habits.pick<Cell>(settings.seasonYear!, Number(settings.seasonYear))], ["Currency", settings.currency], ["Area unit", habits.word(settings.areaUnit)],
     ...(habits.decimalComma ? [["Decimal comma", habits.word("yes")] as const] : []),
@@ -76,7 +78,7 @@ function settingsOf({ settings }: Season, habits: Habits): readonly Typed[] {
     ...(settings.dryingCountedOn === "wet" ? [] : [["Drying counted on", habits.word("dry")] as const]),
     ...(interest === null ? [] : [["Operating interest rate", habits.rate(interest.rate)] as const, ["Interest method", habits.word(interest.method)] as const]),
     ...(interest?.method === "months" ? [["Interest months", habits.number(interest.months)] as const] : []),
-    ...(interest?.method === "by date" ? [["Repayment date", habits.date(interest.repaymentDate)] as const] : []),
+    ...(repaid === null ? [] : [["Repayment date", habits.date(repaid)] as const]),
   ];
   return habits.shuffled(rows).map(([setting, value]) => ({ "Setting": habits.word(setting), "Value": value }));
 }
