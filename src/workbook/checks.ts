@@ -10,10 +10,12 @@ import { landProblems } from "./landChecks";
 import { plantingProblems } from "./plantingChecks";
 import type { Problem, Subject } from "./problem";
 import { shownMoney } from "./shown";
+import { yearsUnlike } from "./yearChecks";
 
 /** All of them, in the order of the tables that they point at. */
 export const crossChecks = (season: Season): readonly Problem[] => [
   ...priceProblems(season), ...returnProblems(season), ...dateProblems(season), ...farDates(season), ...doneTwice(season), ...plantingProblems(season), ...landProblems(season),
+  ...yearsUnlike(season),
 ];
 
 const placeOf = ({ table, row }: EntryRef, column?: string) => ({ table, row, ...(column === undefined ? {} : { column }) });

@@ -133,6 +133,14 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
     remedy: "Delete one if they are the same pass, or set the planned row back to plan.",
   }),
   "line-twice": (problem) => ({ what: `${cell(problem)}: the line is like ${second(problem)} (${problem.found}), and both are counted.`, remedy: "Delete one if it is the same invoice line; if not, a different Note on each settles it." }),
+  "price-unlike": (problem) => ({ what: `${cell(problem)}: the line costs ${problem.found}, and ${second(problem)} costs ${problem.like}. Both are counted.`, remedy: "Correct the quantity, the unit or the price; if the price is right, a Note on the line settles it." }),
+  "year-unlike": (problem) => ({
+    what: `${cell(problem)}: ${problem.found} is of another year than the dates beside it, such as ${second(problem)}, ${problem.like}.`,
+    remedy: "Correct the year if it is a slip: Excel gives a date typed without one the year of the day on which it is typed.",
+  }),
+  "quantity-zero": (problem) => ({ what: `${cell(problem)} is 0, so the ${problem.like} entered for each comes to nothing.`, remedy: "Enter how many, or delete the row." }),
+  "money-alone": (problem) => ({ what: `${cell(problem)} is 0, so the money of this line goes on what else is bought of the same item.`, remedy: "Enter how many; if it is a charge or a credit alone, a Note on the line settles it." }),
+  "cost-none": (problem) => ({ what: `${cell(problem)}: no cost at all is entered for ${shortened(problem.found)}, so it would cost nothing.`, remedy: "Enter what it costs; 0 in one of the costs if there is truly none." }),
   "entry-beside": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is entered beside ${problem.other?.column ?? "another entry"}, which counts; this is left aside.`, remedy: `Clear ${problem.at.column ?? "it"}, or the other of the two.` }),
   "cost-twice": (problem) => ({ what: `${cell(problem)}: ${problem.found} is entered here and counted by ${second(problem)} as well. ${problem.like ?? ""}`.trim(), remedy: "Delete one of the two, or give this cost another kind if it is for something else." }),
   "capital-not-charged": (problem) => ({

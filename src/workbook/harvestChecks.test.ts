@@ -10,6 +10,9 @@ Crops
 Fields
 | Field | Crop | Acres | Yield goal |${headings}
 | Alder | Corn | 100 | 200 |${row}
+Other costs
+| Item | Kind | Amount | Basis |
+| Office | overhead | 900 | whole farm |
 ${loads.length === 0 ? "" : `Harvest\n| Field | Date | Weight or bushels | Moisture |\n${loads.map((load) => `| Alder | ${load} |`).join("\n")}`}
 ${more}`));
 const told = (...of: Parameters<typeof farm>) => farm(...of).problems.map((problem) => `${problem.code} ${gradeOf(problem)}`);

@@ -59,9 +59,9 @@ describe("quantities of an item", () => {
   });
 
   it("go between weight and volume by the density, and to a nutrient by the analysis", () => {
-    // 10.7 lb/gal: 2,000 lb are 186.9158… gal. 28 lb of N are 100 lb of a product with 28 %.
+    // 10.7 lb/gal: 2,000 lb are 186.9158… gal; the ten ounces cost as much and are told. 28 lb of N are 100 lb of a product with 28 %.
     expect(read({ item: "fertilizer | | | gal | 10.7 | 28-0-0", bought: ["1 | ton", "10 | oz"], used: ["28 | lb N/ac", "28 | lbs of N per acre", "28 | lb actual N/ac"] }))
-      .toEqual({ bought: ["186.91588785", "0.078125"], used: ["9.34579439252", "9.34579439252", "9.34579439252"], problems: [] });
+      .toEqual({ bought: ["186.91588785", "0.078125"], used: ["9.34579439252", "9.34579439252", "9.34579439252"], problems: ["price-unlike Purchases"] });
   });
 
   it("take a rate per acre into a workbook of hectares by the international acre", () => {

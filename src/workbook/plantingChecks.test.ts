@@ -13,6 +13,9 @@ Crops
 Fields
 | Field | Crop | Acres | Yield goal | Planned planting date | Planted date | Target stand |
 | Alder | ${crop} | 100 | 200 | ${field} |
+Other costs
+| Item | Kind | Amount | Basis |
+| Office | overhead | 900 | whole farm |
 ${counts}`));
 const told = (...of: Parameters<typeof farm>) => farm(...of).problems.map(({ code, at }) => `${code} ${at.table} ${at.column ?? ""}`.trim());
 const outlook = (...of: Parameters<typeof farm>) => farm(...of).figures.crops[0]!.outlook.yields.outlook.toFixed(6);
@@ -49,6 +52,9 @@ describe("a planted date", () => {
   it("is no longer told once the harvest is done, which is the yield", () => {
     const report = seasonReport(contentFromText(`Crops\n| Crop | Expected price |\n| Corn | 4 |
 Fields\n| Field | Crop | Acres | Yield goal | Planned planting date | Planted date | Harvest done |\n| Alder | Corn | 100 | 200 | | 2031-07-20 | yes |
+Other costs
+| Item | Kind | Amount | Basis |
+| Office | overhead | 900 | whole farm |
 Harvest\n| Field | Date | Weight or bushels | Moisture |\n| Alder | 2031-11-20 | 9000 | 15 |`));
     expect([report.problems, report.figures.crops[0]!.final!.yields.used.toFixed()]).toEqual([[], "90"]);
   });

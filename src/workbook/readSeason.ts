@@ -109,7 +109,7 @@ function namesWhatWasLost({ code }: Problem, missing: readonly Problem[]): boole
 }
 
 /** In the order of our tables and then of their rows; what is wrong with a table as a whole comes first. */
-function inOrder(problems: readonly Problem[]): readonly Problem[] {
+export function inOrder(problems: readonly Problem[]): readonly Problem[] {
   const tables = new Map<string, number>(tableNames.map((name, index) => [name, index]));
   const of = ({ at }: Problem) => tables.get(at.table) ?? tables.size;
   return [...problems].sort((a, b) => of(a) - of(b) || (a.at.row ?? 0) - (b.at.row ?? 0));

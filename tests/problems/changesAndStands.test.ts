@@ -14,6 +14,9 @@ Fields
 | Field | Crop | Acres | Yield goal | Planned planting date | Planted date | Target stand |
 | Alder | Corn | 120 | 200 | 2031-05-01 | 2031-05-01 | 32000 |
 | Birch | Corn | 80 | 180 | | | |
+Other costs
+| Item | Kind | Amount | Basis |
+| Office | overhead | 900 | whole farm |
 `;
 const headings = "| Change | Quadrant | Item | Quantity | Unit | Price | Basis | Years kept | Salvage | Field or Crop | Acres | Interest rate | Active |";
 const changes = (...rows: readonly string[]) => `${farm}Changes\n${headings}\n${rows.join("\n")}`;

@@ -16,6 +16,9 @@ Fields
 | Field | Crop | Acres | Yield goal | Tenure | Operator share of crop % |
 | Alder | Corn | 120 | 200 | | |
 | Birch | Corn | 80 | 180 | crop share | 50 |
+Other costs
+| Item | Kind | Amount | Basis |
+| Office | overhead | 900 | whole farm |
 Changes`;
 const headings = "| Change | Quadrant | Item | Quantity | Unit | Price | Basis | Years kept | Salvage | Field or Crop | Acres | Interest rate | Active |";
 const report = (...rows: readonly string[]) => seasonReport(contentFromText([farm, headings, ...rows].join("\n")));

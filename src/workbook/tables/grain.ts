@@ -19,6 +19,7 @@ export function readSales(table: TableReader, names: Names, crops: ReadonlyMap<s
     const date = row.needDate("Date");
     const quantity = row.needNumber("Quantity");
     const price = row.needNumber("Price");
+    if (quantity?.isZero() === true && price?.isZero() === false) row.fault("quantity-zero", "Quantity", { like: price.toFixed() });
     const crop = name === null ? undefined : crops.get(name);
     const factor = crop === undefined ? null : unitFactor(row, crop);
     const delivered = deliveryOf(row, date, seasonYear);

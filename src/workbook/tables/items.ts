@@ -10,6 +10,7 @@ import { shownMoney } from "../shown";
 import type { Names } from "../names";
 import type { Row, TableReader } from "../tableReader";
 import { LinesAlike } from "./linesAlike";
+import { PricesUnlike } from "./pricesUnlike";
 import { plain } from "../words";
 import { needsTarget, targetOf, targetSubjects, type Places } from "./targets";
 
@@ -46,7 +47,8 @@ type Units = ReadonlyMap<string, ItemUnits>;
 export function readPurchases(table: TableReader, items: Names, units: Units, converter: ItemConverter): readonly Purchase[] {
   if (!table.needs("Date", "Item", "Quantity", "Unit")) return [];
   const alike = new LinesAlike(table);
-  return table.rows((row): Purchase | null => {
+  const unlike = new PricesUnlike(table, (name) => units.get(name)!.item);
+  const purchases = table.rows((row): Purchase | null => {
     const date = row.needDate("Date");
     const item = row.needName("Item", items);
     const { value: quantity, unit: typed } = row.measured("Quantity", "Unit", "any");
@@ -54,6 +56,7 @@ export function readPurchases(table: TableReader, items: Names, units: Units, co
     const perUnit = of === undefined || typed === null ? null : converter.perUnit(row, "Unit", of, typed);
     const amount = amountOf(row, quantity);
     const [freight, rebate] = [row.number("Freight", "any") ?? zero, row.number("Rebate", "any") ?? zero];
+    if (quantity?.isZero() === true) moneyOfNothing(row, amount);
     const paidOn = row.date("Paid on") ?? date;
     if (item === null || quantity === null || date === null || paidOn === null || perUnit === null || amount === null) return null;
     const purchase: Purchase = {
@@ -61,8 +64,21 @@ export function readPurchases(table: TableReader, items: Names, units: Units, co
       freight: money(freight), rebate: money(rebate), paidOn, source: row.source,
     };
     alike.look(purchase, row);
+    unlike.look(purchase, row);
     return purchase;
   }, (row) => itemSubjects(row, items));
+  unlike.tell();
+  return purchases;
+}
+
+/**
+ * A line of no quantity: a unit price on it comes to nothing, an amount of its own is a charge or a credit on the item, which
+ * a Note settles. Freight and rebate alone are no more than that.
+ */
+function moneyOfNothing(row: Row, amount: Money | null): void {
+  const price = row.number("Unit price");
+  if (price !== null && !price.isZero() && row.text("Amount") === null) row.fault("quantity-zero", "Quantity", { like: price.toFixed() });
+  else if (amount?.isZero() === false && row.text("Note") === null) row.fault("money-alone", "Quantity");
 }
 
 /** What the line comes to: the amount, or quantity × unit price; a return takes it off whatever sign is typed. */

@@ -45,6 +45,7 @@ function costOf(row: Row, machines: Names): Operation["cost"] | null {
   if (basis === "per acre") return { basis, rate: moneyPerArea(rate) };
   if (basis === "lump sum") return { basis, rate: money(rate) };
   const hours = row.number("Hours");
+  if (hours?.isZero() === true && !rate.isZero()) row.fault("quantity-zero", "Hours", { like: rate.toFixed() });
   return hours === null ? row.lose("hours-missing") : { basis, rate: money(rate), hours };
 }
 

@@ -12,6 +12,9 @@ Crops
 Fields
 | Field | Crop | Acres | Yield goal | Planned planting date | Planted date | Target stand |
 | Alder | ${crop} | 120 | 200 | 2031-05-01 | 2031-05-11 | 32000 |
+Other costs
+| Item | Kind | Amount | Basis |
+| Office | overhead | 900 | whole farm |
 Stand_counts
 | Field | Date | Row width | Length | Plants |
 | Alder | 2031-05-25 | 30 | 17.424 | 24 |

@@ -1,0 +1,84 @@
+/** Dates whose year is a slip: Excel makes a date of this calendar year of `5/3`, whatever season it is typed into. */
+import { monthsOfSeason } from "../core/lender/month";
+import type { EntryRef, IsoDate } from "../core/row";
+import type { Season } from "../core/season";
+import type { Problem, Subject } from "./problem";
+
+type Dated = {
+  readonly date: IsoDate;
+  readonly source: EntryRef;
+  readonly subject: Subject;
+  /** Known to be right by something else; it is a neighbour and never told. */
+  readonly isRight: boolean;
+};
+
+/** Days told by date-far already are left to it. */
+export function yearsUnlike(season: Season): readonly Problem[] {
+  const { seasonYear } = season.settings;
+  const span = seasonYear === null ? null : monthsOfSeason(seasonYear);
+  const isFar = ({ date }: Dated) => span !== null && (date < `${span.first}-01` || date > `${span.last}-31`);
+  return columnsOf(season).flatMap(({ column, cells }) => unlikeIn(cells.filter((cell) => !isFar(cell)), column));
+}
+
+/**
+ * The dates that stand right before and after one in its column, or the two next to an end, agree in a year that the date
+ * does not have, and the same day of their year would stand nearer to them: seed paid in November before April's is none.
+ */
+function unlikeIn(cells: readonly Dated[], column: string): readonly Problem[] {
+  if (cells.length < 3) return [];
+  return cells.flatMap(({ date, source, subject, isRight }, index): readonly Problem[] => {
+    if (isRight) return [];
+    const [from, to] = index === 0 ? [1, 2] : index === cells.length - 1 ? [index - 1, index - 2] : [index - 1, index + 1];
+    const [beside, other] = [cells[from]!, cells[to]!];
+    const year = beside.date.slice(0, 4);
+    if (year !== other.date.slice(0, 4) || year === date.slice(0, 4)) return [];
+    const moved = `${year}${date.slice(4)}`;
+    if (daysApart(moved, beside.date) >= daysApart(date, beside.date)) return [];
+    const near = { ...beside.source, column };
+    return [{ code: "year-unlike", at: { ...source, column }, other: near, found: date, like: beside.date, touches: [subject] }];
+  });
+}
+
+/** Days between two dates, every month counted as 31: enough to tell which of two is nearer. */
+const daysApart = (a: IsoDate, b: IsoDate): number => Math.abs(dayNumber(a) - dayNumber(b));
+const dayNumber = (date: IsoDate): number => Number(date.slice(0, 4)) * 372 + Number(date.slice(5, 7)) * 31 + Number(date.slice(8, 10));
+
+type Column = { readonly column: string; readonly cells: readonly Dated[] };
+
+function columnsOf({ fields, purchases, applications, operations, sales, harvest, standCounts = [] }: Season): readonly Column[] {
+  const cropsOfFields = new Map(fields.map(({ name, crop }) => [name, crop]));
+  const cropOf = (subject: Subject) => (subject.of === "field" ? cropsOfFields.get(subject.name) : subject.of === "crop" ? subject.name : null);
+  // What is done in the year in which its crop is planted is in step with the crop, whatever the rows beside it are about.
+  const cropAndYear = (crop: string | null | undefined, date: IsoDate) => `${crop ?? ""} ${date.slice(0, 4)}`;
+  const planting = new Set(fields.flatMap(({ crop, plannedPlanting, planted }) => (
+    [plannedPlanting, planted].flatMap((date) => (date === null ? [] : [cropAndYear(crop, date)]))
+  )));
+  const column = <Row extends { readonly source: EntryRef }>(
+    name: string, rows: readonly Row[], dateOf: (row: Row) => IsoDate | null, subjectOf: (row: Row) => Subject,
+  ): Column => ({
+    column: name,
+    cells: rows.flatMap((row) => {
+      const [date, subject] = [dateOf(row), subjectOf(row)];
+      if (date === null) return [];
+      return [{ date, source: row.source, subject, isRight: name === "Date" && planting.has(cropAndYear(cropOf(subject), date)) }];
+    }),
+  });
+  const ofField = ({ field }: { readonly field: string }): Subject => ({ of: "field", name: field });
+  const ofItem = ({ item }: { readonly item: string }): Subject => ({ of: "item", name: item });
+  const ofTarget = ({ target }: Season["operations"][number] | Season["applications"][number]): Subject =>
+    "field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop };
+  return [
+    // Winter wheat between two fields of corn is planted in the year before.
+    ...[...new Set(fields.map(({ crop }) => crop))].map((crop) => fields.filter((field) => field.crop === crop)).flatMap((ofCrop) => [
+      column("Planned planting date", ofCrop, ({ plannedPlanting }) => plannedPlanting, ({ name }) => ({ of: "field", name })),
+      column("Planted date", ofCrop, ({ planted }) => planted, ({ name }) => ({ of: "field", name })),
+    ]),
+    column("Date", purchases, ({ date }) => date, ofItem),
+    column("Paid on", purchases.filter(({ date, paidOn }) => date !== paidOn), ({ paidOn }) => paidOn, ofItem),
+    column("Date", applications, ({ date }) => date, ofTarget),
+    column("Date", operations, ({ date }) => date, ofTarget),
+    column("Date", sales, ({ date }) => date, ({ crop }) => ({ of: "crop", name: crop })),
+    column("Date", harvest, ({ date }) => date, ofField),
+    column("Date", standCounts, ({ date }) => date, ofField),
+  ];
+}
