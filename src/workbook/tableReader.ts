@@ -105,7 +105,7 @@ export class TableReader {
 
 const noFaults: readonly Fault[] = [];
 /** A bare rate of interest up to this is a fraction: nobody lends at more than forty percent, and few at less than one. */
-const largestFraction = new Decimal("0.4");
+export const largestFraction = new Decimal("0.4");
 
 export class Row {
   /** In the order in which they were found. */

@@ -197,7 +197,7 @@ const salesTable = table("Sales",
   must("Quantity", "In the crop's yield unit.", { numberFormat: quantity }),
   must("Price", "Money per unit.", { numberFormat: money }),
   may("Delivery month", "The month in which it is delivered and paid."),
-  may("Kind", "Cash, forward and so on."),
+  may("Kind", "Cash, forward and so on: the lender pages say how much is sold by each."),
   may("Crop year", "The year in which the grain grew, where it is older. Blank: this season."));
 
 const harvestTable = table("Harvest",

@@ -114,3 +114,17 @@ describe("a year", () => {
     expect(bought("2031", "2031-04-01", "2013-05-03", "2031-05-04")).toEqual(["date-far Purchases 2 Date"]);
   });
 });
+
+describe("a place that is counted by hoop", () => {
+  const counted = (length: string, hoop: string) => {
+    const row = `| Alder | 2031-06-01 | 30 | ${length} | ${hoop} | 20 |`;
+    return told(`Season\n| Setting | Value |\n| Stand response | none |\n${fields(alder)}${office("all")}Stand counts\n| Field | Date | Row width | Length | Hoop diameter | Plants |\n${row}\n`);
+  };
+
+  it("leaves a length beside its hoop aside, and says so on its row", () => {
+    const { report, codes } = counted("17.42", "3");
+    expect(codes).toEqual(["entry-beside Stand counts 1 Length"]);
+    expect(report.problems[0]!.other).toEqual({ table: "Stand counts", row: 1, column: "Hoop diameter" });
+    expect([counted("", "3").codes, counted("17.42", "").codes]).toEqual([[], []]);
+  });
+});

@@ -1,7 +1,8 @@
 /** A change as rows of the table Changes, one a line; what is said of the change as a whole stands on the first. */
-import { isGrain, netOfGrain, type Change, type ChangeLine, type Grain } from "../../core/partialBudget/change";
+import { isCapital, isGrain, netOfGrain, type Change, type ChangeLine, type Grain } from "../../core/partialBudget/change";
 import type { LayoutName } from "../../core/partialBudget/layouts/layout";
-import type { Decimal } from "../../core/decimal";
+import { hundred, type Decimal } from "../../core/decimal";
+import { largestFraction } from "../../workbook/tableReader";
 import type { EntryRow } from "../commands/addEntries";
 
 export type ChangeToWrite = {
@@ -23,8 +24,17 @@ export function changeRows({ change, name, layout, target, acres, active, grain 
   return change.lines.map((line, index) => rowOf([
     ["Change", name], ["Quadrant", line.quadrant], ["Item", line.item], ["Quantity", line.quantity], ["Unit", line.unit], ["Price", priceOf(line, grain)],
     ["Basis", line.basis], ["Years kept", line.yearsKept], ["Salvage", line.salvage?.isZero() === false ? line.salvage : null],
-    ...(index > 0 ? [] : [["Field or Crop", target], ["Acres", acres], ["Interest rate", change.rate.isZero() ? null : change.rate], ["Active", active ? "yes" : "no"], ["Layout", layout]] as const),
+    ...(index > 0 ? [] : [["Field or Crop", target], ["Acres", acres], ["Interest rate", rateOf(change)], ["Active", active ? "yes" : "no"], ["Layout", layout]] as const),
   ]));
+}
+
+/**
+ * The rate as the table reads it: as a fraction, and from two fifths on, where a bare fraction may mean either, in percent.
+ * A change without interest says so where something serves for years: a blank cell would take the operating rate.
+ */
+function rateOf({ rate, lines }: Change): Decimal | null {
+  if (rate.isZero()) return lines.some(isCapital) ? rate : null;
+  return rate.lte(largestFraction) ? rate : rate.times(hundred);
 }
 
 /** What a unit of grain brings home elsewhere than in the outlook (at another moisture, say) is written as money. */

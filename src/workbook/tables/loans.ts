@@ -24,7 +24,7 @@ export function readLoans(table: TableReader, places: Places): readonly Loan[] {
     const bornBy = forWhom(row, places);
     if (rate === null) row.missing("Rate");
     if (kind === "term" && (payment === null || nextDue === null)) row.fault("payment-missing");
-    if (kind === "operating" && payment !== null && !payment.isZero()) row.fault("payment-unread", "Payment");
+    if (kind === "operating") tellUnread(row, payment);
     if (nextDue !== null && firstDue !== null && firstDue > nextDue) row.fault("first-due-late", "First due", { like: nextDue });
     if (name === null || balance === null || rate === null) return null;
     return {
@@ -36,6 +36,13 @@ export function readLoans(table: TableReader, places: Places): readonly Loan[] {
     const target = places.named(String(row.cell("For")));
     return target === null ? [{ of: "farm" }] : ["field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop }];
   });
+}
+
+/** What only a loan paid off by the year has, and counts for nothing on an operating loan; the first that is filled is told for all. */
+function tellUnread(row: Row, payment: Decimal | null): void {
+  const filled = ["Payments a year", "Next due", "First due"].find((column) => row.text(column) !== null && !row.isFaulty(column));
+  const column = payment === null || payment.isZero() ? filled : "Payment";
+  if (column !== undefined) row.fault("payment-unread", column);
 }
 
 /** How often a loan is paid in a year: once where nothing is said, `null` where what is said leaves no whole months between. */

@@ -27,6 +27,10 @@ describe("the table Loans", () => {
     expect(loans("| Land | term | 90000 | 6 | | | 2031-12-01 | | |").faults).toEqual(["payment-missing  farm"]);
     expect(loans("| Land | term | 90000 | 6 | 9000 | | | | Alder |").faults).toEqual(["payment-missing  Alder"]);
     expect(loans("| Line | operating | 20000 | 8 | 4000 | | | | |").faults).toEqual(["payment-unread Payment farm"]);
+    expect(loans("| Line | operating | 20000 | 8 | | | 2031-12-01 | | |").faults).toEqual(["payment-unread Next due farm"]);
+    expect(loans("| Line | operating | 20000 | 8 | 0 | | | 2031-12-01 | |").faults).toEqual(["payment-unread First due farm"]);
+    expect(loans("| Line | operating | 20000 | 8 | | 12 | | | |").faults).toEqual(["payment-unread Payments a year farm"]);
+    expect(loans("| Line | operating | 20000 | 8 | | | | | |").faults).toEqual([]);
   });
 
   it("knows no day of a loan whose payments leave no whole months between", () => {

@@ -24,7 +24,10 @@ export function readStandCounts(table: TableReader, names: Names, fields: Readon
 /** A hoop, or a length of row at the row width of the place or of the field. */
 function placeOf(row: Row, field: Field | undefined): CountedPlace | null {
   const hoop = row.number("Hoop diameter", "above zero");
-  if (hoop !== null) return { hoopDiameter: hoop };
+  if (hoop !== null) {
+    row.besides("Length", "Hoop diameter");
+    return { hoopDiameter: hoop };
+  }
   const length = row.number("Length", "above zero");
   const rowWidth = row.number("Row width", "above zero") ?? field?.rowWidth ?? null;
   return length === null || rowWidth === null ? row.lose("place-missing") : { rowWidth, length };

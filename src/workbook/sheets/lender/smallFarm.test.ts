@@ -6,7 +6,7 @@ import { sheetLines } from "../../../../tests/support/sheetLines";
 import { smallFarm } from "../../../../tests/support/smallFarm";
 import { Decimal } from "../../../core/decimal";
 import type { Loan, Season } from "../../../core/season";
-import { area, money } from "../../../core/units";
+import { area, cropQuantity, money } from "../../../core/units";
 import { cashFlowSheet, farmCashFlow, grainMonth } from "./cashFlowSheet";
 import { lenderPages } from "./lenderPages";
 
@@ -56,6 +56,16 @@ describe("the lender pages of a small farm", () => {
     const notes = lines.slice(-26).join(" ");
     const told = ["Operating: seed", "Cash: operating", "Full: cash", "Cash need: cash", "Price: the expected price", "on the layer cash need", "Low: each field", "not audited or verified", "in 2031-11.", "No entry for: crop insurance, unpaid labour, income tax."];
     expect(told.filter((words) => !notes.includes(words))).toEqual([]);
+  });
+
+  it("say by which kinds grain is sold, of this season's alone, and nothing where none is entered", () => {
+    // 6,000 of 8,000 bu are forward, 1,500 cash and 500 of no kind; last year's 9,000 are in the cash flow alone.
+    const [sold] = smallFarm.sales;
+    const of = (quantity: string, kind: string | null, cropYear: string | null = null) => ({ ...sold!, quantity: cropQuantity(quantity), kind, cropYear });
+    const said = (sales: Season["sales"]) => pagesOf({ ...smallFarm, sales }).find((line) => line.startsWith("Sold and contracted"))!.split(" | ").slice(3).join("");
+    expect(said([of("4000", "Forward"), of("1500", "cash"), of("2000", "forward"), of("500", null), of("9000", "cash", "2030")]))
+      .toBe("forward 75 %, cash 19 %, other 6 %");
+    expect([said([of("4000", null)]), said([of("4000", "cash")])]).toEqual(["", "cash 100 %"]);
   });
 
   it("print the cost by kind and layer, and per bushel", () => {
