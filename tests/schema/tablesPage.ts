@@ -3,6 +3,7 @@ import { columnsAlsoRead } from "../../src/workbook/headings";
 import { inputTables } from "../../src/workbook/templates";
 import { settingNames } from "../../src/workbook/tables/settings";
 import { tableNames } from "../../src/workbook/tableNames";
+import { movesNothing, type MovesNothing } from "../support/movesNothing";
 
 const cell = (text: string): string => text.replaceAll("|", "\\|");
 const list = (words: readonly string[]): string => words.map(cell).join(", ");
@@ -15,7 +16,7 @@ export function tablesPage(): string {
     ...columns.map(({ heading, required, hint, choices = [] }) =>
       `| ${cell(heading)} | ${required ? "needed" : ""} | ${cell(hint)}${choices.length > 0 && !isTable(choices) ? ` One of: ${list(choices)}.` : ""} |`),
     "",
-    ...alsoRead(sheet),
+    ...alsoRead(sheet), ...stillOnes(sheet),
   ]);
   return [
     "# The tables of a season workbook", "",
@@ -33,4 +34,11 @@ const isTable = (choices: readonly string[]): boolean => choices === tableNames 
 function alsoRead(sheet: string): readonly string[] {
   const more = columnsAlsoRead[sheet as keyof typeof columnsAlsoRead] ?? [];
   return more.length === 0 ? [] : [`Read as well where a table has them: ${list(more)}.`, ""];
+}
+
+/** The columns that move no figure in some rows, with the reason. */
+function stillOnes(sheet: string): readonly string[] {
+  const still = movesNothing.filter(({ table }) => table === sheet);
+  const rows = ({ where }: MovesNothing) => (where === undefined ? "" : ` (where ${where.column} ${where.says === "filled" ? "is filled" : where.says === "" ? "is blank" : `says ${where.says}`})`);
+  return still.length === 0 ? [] : ["Moves no figure by itself:", ...still.map((each) => `- ${cell(each.column)}${rows(each)}: ${cell(each.why)}`), ""];
 }

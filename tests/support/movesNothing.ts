@@ -1,0 +1,38 @@
+/** Columns of numbers and dates that move no figure in some rows, each with its reason: what is not listed moves one, or is told. */
+import type { RawTable } from "../../src/workbook/cell";
+import { plainHeading } from "../../src/workbook/words";
+
+export type MovesNothing = {
+  readonly table: string;
+  readonly column: string;
+  /** The rows in which it moves nothing: by what another column says there, "" being blank and "filled" anything; left out: any. */
+  readonly where?: { readonly column: string; readonly says: string };
+  readonly why: string;
+};
+
+export const movesNothing: readonly MovesNothing[] = [
+  { table: "Season", column: "Value", where: { column: "Setting", says: "Interest months" }, why: "Interest months counts by the Interest method months alone; by date each cost has its own days." },
+  {
+    table: "Fields", column: "Planned planting date", where: { column: "Planted date", says: "" },
+    why: "It waits for a planted date to move the yield outlook; before that it is the day on which costs without a date are paid, where there are any.",
+  },
+  { table: "Fields", column: "Harvest done", why: "Any day from the last load on ends the harvest with that load; a day before it is told." },
+  { table: "Purchases", column: "Date", where: { column: "Paid on", says: "filled" }, why: "Paid on says when the money goes." },
+  { table: "Operations", column: "Acres", where: { column: "Basis", says: "lump sum" }, why: "A lump sum is the money for the whole row, whatever part of the field it goes over." },
+  { table: "Operations", column: "Passes", where: { column: "Basis", says: "lump sum" }, why: "A lump sum is the money for the whole row, its passes included." },
+  { table: "Machines", column: "Power", where: { column: "Fuel per acre", says: "filled" }, why: "Fuel as measured counts before fuel computed from the power." },
+  { table: "Other costs", column: "Month", where: { column: "Basis", says: "per unit of yield" }, why: "What moves with yield is paid in the months in which the grain is." },
+  { table: "Other costs", column: "Month", where: { column: "Cash", says: "no" }, why: "What is no cash is never paid." },
+  { table: "Sales", column: "Date", where: { column: "Delivery month", says: "filled" }, why: "Grain is paid in the month of delivery." },
+  { table: "Harvest", column: "Date", why: "The last load of a field ends its work of the season; any other day counts the same bushels." },
+];
+
+/** Whether a cell is among them. */
+export function isListed(table: RawTable, row: number, column: number): boolean {
+  const said = (heading: string) => String(table.rows[row]![table.headers.findIndex((each) => plainHeading(each) === plainHeading(heading))] ?? "").trim();
+  return movesNothing.some((each) => {
+    if (plainHeading(each.table) !== plainHeading(table.name) || plainHeading(each.column) !== plainHeading(table.headers[column]!)) return false;
+    const { where } = each;
+    return where === undefined || (where.says === "filled" ? said(where.column) !== "" : said(where.column) === where.says);
+  });
+}
