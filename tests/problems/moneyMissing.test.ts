@@ -128,3 +128,18 @@ describe("a place that is counted by hoop", () => {
     expect([counted("", "3").codes, counted("17.42", "").codes]).toEqual([[], []]);
   });
 });
+
+describe("a machine that works none of the time", () => {
+  it("is to fix, and counts at the usual field efficiency instead of stopping the whole report", () => {
+    const { report, codes } = told(`${fields(alder)}Machines
+| Machine | List price | Years kept | Width | Speed | Field efficiency | Labour per hour | Real interest rate |
+| Planter | 100000 | 10 | 30 | 5 | 0 | 20 | 4% |
+Operations
+| Field or Crop | Operation | Machine | Status |
+| Alder | Planting | Planter | plan |
+`);
+    expect(codes).toEqual(["not-above-zero Machines 1 Field efficiency"]);
+    // 5 mph × 30 ft × 0.7 ÷ 8.25
+    expect(report.figures.machines[0]!.capacity.toFixed(4)).toBe("12.7273");
+  });
+});

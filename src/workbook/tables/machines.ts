@@ -35,7 +35,7 @@ export function readMachines(table: TableReader, names: Names, settings: Setting
     if (row.text("Tractor") !== null && tractor === null) return null;
     return {
       name, main, tractor, width, speed, power,
-      fieldEfficiency: share(row.share("Field efficiency") ?? usualFieldEfficiency),
+      fieldEfficiency: share(efficiencyOf(row) ?? usualFieldEfficiency),
       realRate: yearlyRate(realRate),
       taxesInsuranceHousing: yearlyRate(row.interestRate("Taxes, insurance, housing") ?? usualTaxesInsuranceHousing),
       wage: moneyPerHour(wage), labour: row.choice("Labour", machineLabour) ?? "unpaid labour",
@@ -45,6 +45,12 @@ export function readMachines(table: TableReader, names: Names, settings: Setting
     const name = names.spelled(String(row.cell("Machine")));
     return name === null ? [{ of: "farm" }] : [{ of: "machine", name }];
   });
+}
+
+/** A machine that works none of the time does no acre. */
+function efficiencyOf(row: Row): Decimal | null {
+  const part = row.share("Field efficiency");
+  return part?.isZero() === true ? row.fault("not-above-zero", "Field efficiency") : part;
 }
 
 /** A price or rate that a machine costs more by; one that nobody entered counts as zero, and not in silence. */
