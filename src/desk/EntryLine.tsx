@@ -1,4 +1,5 @@
-import { cellName, type At } from "../host/address";
+import { cellName, contains, type At } from "../host/address";
+import { faultKey, type CellFaults } from "./cellFaults";
 import type { GridBook, GridSheet } from "./gridBook";
 import { hintAt } from "./hintAt";
 import type { WorkspaceCommands } from "./useWorkspace";
@@ -7,32 +8,35 @@ import type { Editing } from "./workspace";
 export type EntryLineProps = {
   readonly book: GridBook;
   readonly sheet: GridSheet;
+  readonly faults: CellFaults;
   readonly active: At;
   readonly editing: Editing | null;
   readonly commands: WorkspaceCommands;
 };
 
-/** Where a cell is in words: its table, row and heading; empty outside tables. */
-export function placeInTable(book: GridBook, sheet: GridSheet, { row, column }: At): string {
-  const table = sheet.tables.find(({ block }) => row >= block.top && row <= block.bottom && column >= block.left && column <= block.right);
-  if (table === undefined) return "";
-  const { headingRow, block } = table;
-  if (row === headingRow) return `${table.name}, heading`;
-  const heading = headingRow === null ? "" : `, ${book.cell(sheet.name, { row: headingRow, column }).text}`;
-  return `${table.name}, row ${row - (headingRow ?? block.top - 1)}${heading}`;
+/** Where a cell is in words: its table, the row of the sheet and the heading; the address alone outside tables. */
+export function placeInTable(book: GridBook, sheet: GridSheet, at: At): string {
+  const table = sheet.tables.find(({ block }) => contains({ ...block, bottom: block.bottom + 1 }, at));
+  if (table === undefined) return cellName(at);
+  const { headingRow } = table;
+  const name = table.name.replaceAll("_", " ");
+  if (at.row === headingRow) return `${name}, heading`;
+  const heading = headingRow === null ? "" : `, ${book.cell(sheet.name, { row: headingRow, column: at.column }).text}`;
+  return `${name}, row ${at.row + 1}${heading}`;
 }
 
-/** The line above the grid: the active cell's address and what it holds, a formula as a formula. */
-export function EntryLine({ book, sheet, active, editing, commands }: EntryLineProps) {
+/** The line below the grid: where the active cell is and what it holds, a formula as a formula; what to enter there, and what is wrong with it. */
+export function EntryLine({ book, sheet, faults, active, editing, commands }: EntryLineProps) {
   const cell = book.cell(sheet.name, active);
   const name = cellName(active);
   const place = placeInTable(book, sheet, active);
   const hint = hintAt(book, sheet, active);
+  const fault = faults.get(faultKey(active));
   return (
     <div className="entry-line">
-      <span className="address">{name}</span>
+      <span className="place">{place}{place === name ? "" : " "}<span className={place === name ? "address unseen" : "address"}>{name}</span></span>
       <input
-        aria-label={`Entry in ${name}`} value={editing === null ? cell.entry : editing.text} spellCheck={false} autoComplete="off"
+        aria-label={`Entry in ${place}`} value={editing === null ? cell.entry : editing.text} spellCheck={false} autoComplete="off"
         onFocus={() => {
           if (editing === null) commands.edit(null, "edit", "line");
         }}
@@ -46,9 +50,9 @@ export function EntryLine({ book, sheet, active, editing, commands }: EntryLineP
           event.preventDefault();
         }}
       />
-      <span className="place">
-        {place}
-        {hint !== "" && <span className="hint">{place === "" ? "" : ": "}{hint}</span>}
+      <span className="hint">
+        {fault !== undefined && <strong>{fault.isToFix ? "To fix: " : "To check: "}{fault.words} </strong>}
+        {hint}
         {cell.isStale && <strong> Old value: this formula could not be recalculated here.</strong>}
       </span>
     </div>

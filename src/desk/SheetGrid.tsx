@@ -1,21 +1,27 @@
-/** A sheet as an accessible grid: only the rows and columns in sight are in the page, and the active cell always is. */
+/** A table or a sheet as an accessible grid: only the rows and columns in sight are in the page, and the active cell always is. */
 import { defaultRangeExtractor, useVirtualizer, type Range } from "@tanstack/react-virtual";
 import { useCallback, useLayoutEffect, useMemo, useRef, type ClipboardEvent, type KeyboardEvent, type PointerEvent } from "react";
 import { columnName, contains, type At } from "../host/address";
+import { isNeeded, isWrittenInNumbers } from "../workbook/columnHints";
 import { GridRow } from "./GridRow";
+import type { CellFaults } from "./cellFaults";
 import type { GridBook, GridSheet } from "./gridBook";
 import { scrolledTo } from "./scrolledTo";
 import { selectBlock, selectCell, selectedBlock, type Selection } from "./selection";
 import type { WorkspaceCommands } from "./useWorkspace";
-import { shownSize, type Editing } from "./workspace";
+import { extentOf, type View } from "./views";
+import type { Editing } from "./workspace";
 
-const rowHeight = 26;
-const headingHeight = 26;
+const rowHeight = 28;
+/** Of a table: the heading, and whether it is needed. */
+const tableHeadingHeight = 44;
+const addressHeight = 26;
 const rowNameWidth = 52;
 
 export type SheetGridProps = {
   readonly book: GridBook;
-  readonly sheet: GridSheet;
+  readonly sheet: View;
+  readonly faults: CellFaults;
   readonly version: number;
   readonly selection: Selection;
   readonly editing: Editing | null;
@@ -37,36 +43,37 @@ function headingOutOfSight({ tables }: GridSheet, active: At, column: number, fi
   return column >= table.block.left && column <= table.block.right ? table.headingRow : null;
 }
 
-export function SheetGrid({ book, sheet, version, selection, editing, focusRequest, commands }: SheetGridProps) {
+export function SheetGrid({ book, sheet, faults, version, selection, editing, focusRequest, commands }: SheetGridProps) {
   const scroller = useRef<HTMLDivElement>(null);
-  const { rows: rowCount, columns: columnCount } = shownSize(sheet, selection);
-  const { active } = selection;
+  const { active, corner } = selection;
+  const { first, ...end } = extentOf(sheet, [active, corner]);
+  const [rowCount, columnCount] = [end.rows - first.row, end.columns - first.column];
+  const headingHeight = sheet.table === null ? addressHeight : tableHeadingHeight;
   const block = selectedBlock(selection);
 
   const rows = useVirtualizer({
     count: rowCount, getScrollElement: () => scroller.current, estimateSize: () => rowHeight, overscan: 4,
-    paddingStart: headingHeight, rangeExtractor: useMemo(() => keeping(active.row), [active.row]),
+    paddingStart: headingHeight, rangeExtractor: useMemo(() => keeping(active.row - first.row), [active.row, first.row]),
   });
   const columns = useVirtualizer({
-    horizontal: true, count: columnCount, getScrollElement: () => scroller.current, estimateSize: sheet.widthOf, overscan: 1,
-    paddingStart: rowNameWidth, rangeExtractor: useMemo(() => keeping(active.column), [active.column]),
+    horizontal: true, count: columnCount, getScrollElement: () => scroller.current, estimateSize: (index) => sheet.widthOf(index + first.column), overscan: 1,
+    paddingStart: rowNameWidth, rangeExtractor: useMemo(() => keeping(active.column - first.column), [active.column, first.column]),
   });
-  // Widths belong to the sheet: measured again when another sheet is shown.
-  useLayoutEffect(() => columns.measure(), [columns, sheet.name]);
+  // Widths belong to the sheet: measured again when another view is shown.
+  useLayoutEffect(() => columns.measure(), [columns, sheet.id]);
 
-  const { corner } = selection;
   useLayoutEffect(() => {
     const element = scroller.current;
-    const column = columns.measurementsCache[corner.column];
+    const column = columns.measurementsCache[corner.column - first.column];
     if (element === null) return;
-    const top = corner.row * rowHeight;
+    const top = (corner.row - first.row) * rowHeight;
     element.scrollTop = scrolledTo(element.scrollTop, top, rowHeight, element.clientHeight - headingHeight);
     if (column !== undefined) {
       element.scrollLeft = scrolledTo(element.scrollLeft, column.start - rowNameWidth, column.size, element.clientWidth - rowNameWidth);
     }
-  }, [columns, sheet.name, corner.row, corner.column]);
+  }, [columns, sheet.id, corner.row, corner.column, first.row, first.column, headingHeight]);
 
-  const columnItems = columns.getVirtualItems();
+  const columnItems = columns.getVirtualItems().map(({ index, start, size }) => ({ index: index + first.column, start, size }));
   const rowItems = rows.getVirtualItems();
   const isEditing = editing !== null;
   const isFilled = rowItems.length > 0 && columnItems.length > 0;
@@ -74,7 +81,7 @@ export function SheetGrid({ book, sheet, version, selection, editing, focusReque
     if (focusRequest > 0 && !isEditing) {
       scroller.current?.querySelector<HTMLElement>("[data-active]")?.focus({ preventScroll: true });
     }
-  }, [focusRequest, sheet.name, active.row, active.column, isEditing, isFilled]);
+  }, [focusRequest, sheet.id, active.row, active.column, isEditing, isFilled]);
 
   const pageRows = () => Math.max(1, Math.floor(((scroller.current?.clientHeight ?? 0) - headingHeight) / rowHeight) - 1);
   const onKeyDown = (event: KeyboardEvent) => {
@@ -94,33 +101,37 @@ export function SheetGrid({ book, sheet, version, selection, editing, focusReque
 
   const onPointer = usePointerSelection(selection, sheet, commands);
   const width = columns.getTotalSize();
-  const firstInSight = Math.floor((rows.scrollOffset ?? 0) / rowHeight);
+  const firstInSight = Math.floor((rows.scrollOffset ?? 0) / rowHeight) + first.row;
   const headingOf = (column: number): string => {
-    const heading = headingOutOfSight(sheet, active, column, firstInSight);
-    return heading === null ? columnName(column) : `${columnName(column)} · ${book.cell(sheet.name, { row: heading, column }).text}`;
+    const heading = sheet.table?.headingRow ?? headingOutOfSight(sheet, active, column, firstInSight);
+    const words = heading === null ? "" : book.cell(sheet.name, { row: heading, column }).text;
+    if (sheet.table !== null) return words;
+    return words === "" ? columnName(column) : `${columnName(column)} · ${words}`;
   };
 
   return (
     <div
-      ref={scroller} className="sheet" role="grid" aria-label={`Sheet ${sheet.name}`} aria-multiselectable="true"
+      ref={scroller} className="sheet" role="grid" aria-label={sheet.table === null ? `Sheet ${sheet.name}` : `Table ${sheet.title}`} data-kind={sheet.kind} aria-multiselectable="true"
       aria-rowcount={rowCount + 1} aria-colcount={columnCount + 1} aria-describedby="grid-help"
       onKeyDown={onKeyDown} onCopy={onCopy} onCut={onCopy} onPaste={onPaste} {...onPointer}
     >
       <div className="sheet-inside" role="presentation" style={{ height: rows.getTotalSize(), width }}>
-        <div className="names" role="row" aria-rowindex={1} style={{ width }}>
-          <span className="corner" role="columnheader" aria-colindex={1}><span className="unseen">Row</span></span>
+        <div className="names" role="row" aria-rowindex={1} style={{ width, height: headingHeight }}>
+          <span className="corner" role="columnheader" aria-colindex={1}><span className="unseen">{sheet.table === null ? "Row" : "Entry"}</span></span>
           {columnItems.map(({ index, start, size }) => (
             <span
-              key={index} className="column-name" role="columnheader" aria-colindex={index + 2} data-column-name={index}
+              key={index} className="column-name" role="columnheader" aria-colindex={index - first.column + 2} data-column-name={index}
+              data-numbers={sheet.table !== null && (isWrittenInNumbers(sheet.table.name, headingOf(index)) === true || holdsNumbers(book, sheet, index)) ? "" : undefined}
               data-within={index >= block.left && index <= block.right ? "" : undefined} style={{ left: start, width: size }}
             >
               {headingOf(index)}
+              {sheet.table !== null && isNeeded(sheet.table.name, headingOf(index)) && <span className="needed">needed</span>}
             </span>
           ))}
         </div>
-        {rowItems.map(({ index, start }) => (
+        {rowItems.map(({ index: shown, start }) => ({ index: shown + first.row, start })).map(({ index, start }) => (
           <GridRow
-            key={index} book={book} sheet={sheet} version={version} row={index} top={start} width={width} columns={columnItems}
+            key={index} book={book} sheet={sheet} faults={faults} version={version} row={index} top={start} width={width} columns={columnItems}
             activeColumn={index === active.row ? active.column : null}
             from={index >= block.top && index <= block.bottom ? block.left : -1}
             to={index >= block.top && index <= block.bottom ? block.right : -1}
@@ -133,7 +144,7 @@ export function SheetGrid({ book, sheet, version, selection, editing, focusReque
 }
 
 /** Selecting with a mouse, a finger or a pen: press, press with Shift, drag; names of rows and columns select whole lines. */
-function usePointerSelection(selection: Selection, sheet: GridSheet, commands: WorkspaceCommands) {
+function usePointerSelection(selection: Selection, sheet: View, commands: WorkspaceCommands) {
   const dragging = useRef(false);
   const now = useRef(selection);
   now.current = selection;
@@ -141,12 +152,16 @@ function usePointerSelection(selection: Selection, sheet: GridSheet, commands: W
   const onPointerDown = useCallback((event: PointerEvent) => {
     const target = event.target as HTMLElement;
     if (event.button !== 0 || target.closest("[data-editor]") !== null) return;
-    const last = { row: Math.max(sheet.used.rows - 1, 0), column: Math.max(sheet.used.columns - 1, 0) };
+    const { first, table, used } = sheet;
+    const last = {
+      row: Math.max(table === null ? used.rows - 1 : table.block.bottom, first.row),
+      column: Math.max(table === null ? used.columns - 1 : table.block.right, first.column),
+    };
     const rowName = target.closest<HTMLElement>("[data-row-name]")?.parentElement?.dataset["row"];
     const named = target.closest<HTMLElement>("[data-column-name]")?.dataset["columnName"];
     const cell = cellUnder(target);
-    if (rowName !== undefined) commands.select(selectBlock({ top: Number(rowName), bottom: Number(rowName), left: 0, right: last.column }));
-    else if (named !== undefined) commands.select(selectBlock({ top: 0, bottom: last.row, left: Number(named), right: Number(named) }));
+    if (rowName !== undefined) commands.select(selectBlock({ top: Number(rowName), bottom: Number(rowName), left: first.column, right: last.column }));
+    else if (named !== undefined) commands.select(selectBlock({ top: first.row, bottom: last.row, left: Number(named), right: Number(named) }));
     else if (cell !== null) {
       commands.select(event.shiftKey ? { ...now.current, corner: cell } : selectCell(cell));
       dragging.current = event.pointerType === "mouse";
@@ -172,6 +187,15 @@ function usePointerSelection(selection: Selection, sheet: GridSheet, commands: W
   }, [commands]);
 
   return { onPointerDown, onPointerMove, onPointerUp, onDoubleClick };
+}
+
+/** Whether the first entries of a column are numbers, so that its heading stands above their digits. */
+function holdsNumbers(book: GridBook, { name, first, table }: View, column: number): boolean {
+  for (let row = first.row; row <= Math.min(first.row + 4, table?.block.bottom ?? first.row); row += 1) {
+    const { kind } = book.cell(name, { row, column });
+    if (kind !== "blank") return kind === "number";
+  }
+  return false;
 }
 
 function cellUnder(target: HTMLElement): At | null {

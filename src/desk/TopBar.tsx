@@ -35,7 +35,7 @@ export function TopBar({ name, hasChanges, book, files, commands, table, view, s
         <Button size="small" disabledFocusable={!book.canUndo()} onClick={commands.undo}>Undo</Button>
         <Button size="small" disabledFocusable={!book.canRedo()} onClick={commands.redo}>Redo</Button>
         <Button size="small" disabledFocusable={table === null} onClick={() => { if (table !== null) commands.addRow(table); }}>
-          {table === null ? "Add a row" : `Add a row to ${table.replaceAll("_", " ")}`}
+          {table === null ? "Add an entry" : `Add an entry to ${table.replaceAll("_", " ")}`}
         </Button>
       </div>
       <div className="group" role="group" aria-label="File">
@@ -52,7 +52,7 @@ export function TopBar({ name, hasChanges, book, files, commands, table, view, s
         <Button size="small" appearance={hasChanges ? "primary" : "secondary"} onClick={files.save}>Save</Button>
         <Button size="small" onClick={files.openNew}>New</Button>
         <Button size="small" onClick={files.openDemo}>Demo season</Button>
-        <Button size="small" onClick={files.openProblems}>Demo with problems</Button>
+        <Button size="small" onClick={files.openProblems}>Demo with entries to fix</Button>
       </div>
     </header>
   );

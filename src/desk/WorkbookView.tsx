@@ -1,13 +1,15 @@
-import { memo, useCallback, useEffect, useState, type KeyboardEvent } from "react";
+import { memo, useCallback, useEffect, useMemo, useState, type KeyboardEvent } from "react";
 import { Pane } from "../pane/Pane";
 import type { PaneTheme } from "../pane/theme";
-import { areaName } from "../host/address";
+import type { SeasonReport } from "../workbook/seasonReport";
+import { cellFaults, faultsOn } from "./cellFaults";
 import type { FileCommands, OpenBook } from "./openBook";
 import { EntryLine } from "./EntryLine";
 import type { GridSheet } from "./gridBook";
 import { selectedBlock, type Selection } from "./selection";
+import { selectionWords } from "./selectionWords";
 import { SheetGrid } from "./SheetGrid";
-import { SheetTabs, tabId } from "./SheetTabs";
+import { Rail } from "./Rail";
 import { TopBar } from "./TopBar";
 import { useWorkspace } from "./useWorkspace";
 
@@ -16,18 +18,21 @@ export type WorkbookViewProps = { readonly open: OpenBook; readonly files: FileC
 /** The pane is drawn by its own readings of the workbook, not at every key pressed in the grid. */
 const PaneBeside = memo(Pane);
 
-/** An open workbook: its sheets, the line above them, and the pane beside. */
+/** An open workbook: the rail of its tables, the one that is shown with the entry line below, and the pane beside. */
 export function WorkbookView({ open: { book, name }, files, theme }: WorkbookViewProps) {
   const [status, setStatus] = useState("");
   // The same words twice would not be announced again; an invisible mark tells them apart.
   const say = useCallback((words: string) => setStatus((before) => (before === words && words !== "" ? `${words}\u200b` : words)), []);
-  const [view, setView] = useState<"sheet" | "pane">("sheet");
-  const { version, sheets, sheet, selection, workspace, commands, isBlockSelected } = useWorkspace(book, say);
+  const [side, setSide] = useState<"sheet" | "pane">("sheet");
+  const [report, setReport] = useState<SeasonReport | null>(null);
+  const faults = useMemo(() => (report === null ? new Map() : cellFaults(report)), [report]);
+  const { version, views, view, selection, workspace, commands, isBlockSelected } = useWorkspace(book, say);
+  const faultsHere = faultsOn(faults, view.name);
   const { openDemo } = files;
   const engineFault = book.engineFault();
 
   // The pane asked for a cell, or the user did: on a narrow page the sheet must be in view for that.
-  useEffect(() => book.onShow(() => setView("sheet")), [book]);
+  useEffect(() => book.onShow(() => setSide("sheet")), [book]);
 
   const onKeyDown = (event: KeyboardEvent) => {
     const target = event.target as HTMLElement;
@@ -45,35 +50,37 @@ export function WorkbookView({ open: { book, name }, files, theme }: WorkbookVie
   };
 
   return (
-    <div className="desk" data-theme={theme} data-view={view} onKeyDown={onKeyDown}>
+    <div className="desk" data-theme={theme} data-view={side} onKeyDown={onKeyDown}>
       <nav className="skips" aria-label="Skip">
-        <a href="#sheet-panel" onClick={(event) => { event.preventDefault(); setView("sheet"); commands.select(selection); }}>Skip to the sheet</a>
-        <a href="#pane" onClick={(event) => { event.preventDefault(); setView("pane"); focusLater("pane"); }}>Skip to the pane</a>
+        <a href="#sheet-panel" onClick={(event) => { event.preventDefault(); setSide("sheet"); commands.select(selection); }}>Skip to the sheet</a>
+        <a href="#pane" onClick={(event) => { event.preventDefault(); setSide("pane"); focusLater("pane"); }}>Skip to the pane</a>
       </nav>
       <TopBar
         name={name} hasChanges={book.hasChanges()} book={book} files={files} commands={commands}
-        table={tableAt(sheet, selection)} view={view} setView={setView}
+        table={tableAt(view, selection)} view={side} setView={setSide}
       />
       <main className="both">
         <section className="work" aria-label="Workbook">
-          <EntryLine book={book} sheet={sheet} active={selection.active} editing={workspace.editing} commands={commands} />
-          <div id="sheet-panel" className="sheet-panel" role="tabpanel" aria-labelledby={tabId(sheet.name)}>
-            <SheetGrid
-              key={sheet.name} book={book} sheet={sheet} version={version} selection={selection} editing={workspace.editing}
-              focusRequest={workspace.focusRequest} commands={commands}
-            />
+          <div className="bench">
+            <Rail views={views} shown={view} show={commands.show} />
+            <div id="sheet-panel" className="sheet-panel">
+              <SheetGrid
+                key={view.id} book={book} sheet={view} faults={faultsHere} version={version} selection={selection} editing={workspace.editing}
+                focusRequest={workspace.focusRequest} commands={commands}
+              />
+            </div>
           </div>
-          <SheetTabs sheets={sheets} shown={sheet.name} show={commands.showSheet} />
+          <EntryLine book={book} sheet={view} faults={faultsHere} active={selection.active} editing={workspace.editing} commands={commands} />
           <div className="status" role="status">
             {engineFault !== null && `Formulas cannot be worked out here (${engineFault}). Values that may be old are marked. `}
-            {status !== "" ? status : isBlockSelected ? `${areaName(selectedBlock(selection))} selected.` : ""}
+            {status !== "" ? status : isBlockSelected ? selectionWords(book, view, selectedBlock(selection)) : ""}
           </div>
           <p id="grid-help" className="unseen">
             Type to enter, F2 to edit, Escape then Tab to leave the grid, F6 for the next part of the page.
           </p>
         </section>
         <section id="pane" className="pane" aria-label="Figures" tabIndex={-1}>
-          <PaneBeside host={book.host} openDemo={openDemo} />
+          <PaneBeside host={book.host} openDemo={openDemo} onReport={setReport} />
         </section>
       </main>
     </div>
@@ -86,12 +93,12 @@ function tableAt({ tables }: GridSheet, { active: { row, column } }: Selection):
   return found?.name ?? (tables.length === 1 ? tables[0]?.name ?? null : null);
 }
 
-const partsOfThePage = [".top .group button", ".sheet [data-active]", ".sheet-tabs [aria-selected=true]", "#pane"];
+const partsOfThePage = [".top .group button", ".rail [aria-current=true]", ".sheet [data-active]", "#pane"];
 
-/** F6: from the buttons to the grid, the sheets' tabs, the pane, and round again. */
+/** F6: from the buttons to the rail, the grid, the pane, and round again. */
 function goToNextPart(by: 1 | -1): void {
   const active = document.activeElement;
-  const at = [".top", ".work .sheet, .entry-line", ".sheet-tabs", "#pane"].findIndex((part) => (active?.closest(part) ?? null) !== null);
+  const at = [".top", ".rail", ".work .sheet, .entry-line", "#pane"].findIndex((part) => (active?.closest(part) ?? null) !== null);
   for (let step = 1; step <= partsOfThePage.length; step += 1) {
     const next = partsOfThePage[(at + by * step + partsOfThePage.length * 2) % partsOfThePage.length];
     const element = next === undefined ? null : document.querySelector<HTMLElement>(next);

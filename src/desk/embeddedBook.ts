@@ -1,7 +1,9 @@
 /** The embedded workbook as the grid wants it. */
+import { isDateFormat } from "numfmt";
 import { newWorkbook, openWorkbook, type EmbeddedWorkbook, type Entry, type Options } from "../host/embedded";
 import { failed, ok, type Result } from "../result";
 import type { Cell } from "../workbook/cell";
+import { decimalOf } from "../workbook/numbers";
 import type { At } from "../host/address";
 import { entered, entryText, type EntrySettings } from "./entry";
 import type { GridBook, GridCell, GridSheet } from "./gridBook";
@@ -76,9 +78,9 @@ function oncePerVersion<Value>(workbook: EmbeddedWorkbook, work: () => Value): (
 const pixels = (characters: number): number => Math.round(Math.min(Math.max(characters, 2), 80) * 7 + 5);
 const usualWidth = pixels(10.7);
 
-function gridSheet({ name, used, tables, widths, merges }: ReturnType<EmbeddedWorkbook["sheets"]>[number]): GridSheet {
+function gridSheet({ name, isResult, used, tables, widths, merges }: ReturnType<EmbeddedWorkbook["sheets"]>[number]): GridSheet {
   return {
-    name, merges,
+    name, isResult, merges,
     used: { rows: used === null ? 0 : used.bottom + 1, columns: used === null ? 0 : used.right + 1 },
     tables: tables.map(({ name: table, area, body }) => ({ name: table, headingRow: body.top > area.top ? area.top : null, block: { ...area, bottom: body.bottom } })),
     widthOf: (column) => {
@@ -89,9 +91,13 @@ function gridSheet({ name, used, tables, widths, merges }: ReturnType<EmbeddedWo
 }
 
 function gridCell(workbook: EmbeddedWorkbook, sheet: string, at: At, settingsAt: (sheet: string, at: At) => EntrySettings): GridCell {
-  const { value, isError, formula, text, stale, bold, italic, align, shaded } = workbook.cellAt(sheet, at);
+  const { value, isError, formula, text, stale, bold, italic, align, shaded, numberFormat } = workbook.cellAt(sheet, at);
   return {
     text, isFormula: formula !== null, isStale: stale, kind: isError ? "error" : kindOf(value), look: { bold, italic, align, shaded },
+    // Worked out only for the cells that are selected.
+    get amount() {
+      return typeof value === "number" && !isDateFormat(numberFormat) ? decimalOf(value) : null;
+    },
     // Worked out only for the few cells that are edited or copied.
     get entry() {
       return entryText(value, formula, settingsAt(sheet, at));

@@ -1,4 +1,5 @@
 /** The workbook as the grid sees it: sheets and cells as texts, entries, steps to undo. */
+import type { Decimal } from "../core/decimal";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { SheetPlace } from "../workbook/cell";
 import type { Area, At } from "../host/address";
@@ -9,6 +10,8 @@ export type GridTable = { readonly name: string; readonly headingRow: number | n
 /** A sheet: how much of it is used, its tables, joined cells and column widths in pixels. */
 export type GridSheet = {
   readonly name: string;
+  /** One of our result sheets. */
+  readonly isResult: boolean;
   readonly used: { readonly rows: number; readonly columns: number };
   readonly tables: readonly GridTable[];
   readonly merges: readonly Area[];
@@ -25,6 +28,8 @@ export type GridCell = {
   readonly kind: "blank" | "text" | "number" | "error" | "yes-no";
   readonly look: GridLook;
   readonly isFormula: boolean;
+  /** The number that it holds; `null` for a date and for what is no number. */
+  readonly amount: Decimal | null;
   /** The formula could not be recalculated here, so that the value may be old. */
   readonly isStale: boolean;
 };

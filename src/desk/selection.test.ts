@@ -9,6 +9,7 @@ const picture = [
   "x . x . . .",
 ];
 const extent: Extent = {
+  first: { row: 0, column: 0 },
   rows: 10, columns: 6, used: { rows: 4, columns: 3 }, pageRows: 4,
   isFilled: ({ row, column }) => picture[row]?.split(" ")[column] === "x",
 };

@@ -15,6 +15,9 @@ export type Selection = {
 
 /** What a move must know of the sheet: its size on screen, the part that is used, and which cells are filled. */
 export type Extent = {
+  /** The first cell that is shown; nothing before it can be selected. */
+  readonly first: At;
+  /** Rows and columns are shown up to these, counted from the first of the sheet. */
   readonly rows: number;
   readonly columns: number;
   /** The number of rows and columns that hold something, counted from the first. */
@@ -48,7 +51,7 @@ export const isBlock = ({ anchor, corner }: Selection): boolean => anchor.row !=
 export function moved(selection: Selection, stroke: KeyStroke, extent: Extent): Selection | null {
   const { key, shift, ctrl } = stroke;
   if (key === "Enter" || key === "Tab") return entered(selection, stroke, extent);
-  if (key === "a" && ctrl) return { ...selection, anchor: { row: 0, column: 0 }, corner: lastUsed(extent) };
+  if (key === "a" && ctrl) return { ...selection, anchor: extent.first, corner: lastUsed(extent) };
   if (key === " " && shift) return { ...selection, ...wholeRows(selectedBlock(selection), extent) };
   if (key === " " && ctrl) return { ...selection, ...wholeColumns(selectedBlock(selection), extent) };
   const from = shift ? selection.corner : selection.active;
@@ -70,40 +73,43 @@ function target(from: At, key: string, ctrl: boolean, extent: Extent): At | null
   switch (key) {
     case "PageUp": return { ...from, row: from.row - extent.pageRows };
     case "PageDown": return { ...from, row: from.row + extent.pageRows };
-    case "Home": return { row: ctrl ? 0 : from.row, column: 0 };
+    case "Home": return { row: ctrl ? extent.first.row : from.row, column: extent.first.column };
     case "End": return ctrl ? lastUsed(extent) : lastFilled(from, extent);
     default: return null;
   }
 }
 
-const lastUsed = ({ used }: Extent): At => ({ row: Math.max(used.rows - 1, 0), column: Math.max(used.columns - 1, 0) });
+const lastUsed = ({ first, used, columns }: Extent): At =>
+  ({ row: Math.max(used.rows - 1, first.row), column: Math.min(Math.max(used.columns - 1, first.column), columns - 1) });
 
-const clamp = ({ row, column }: At, { rows, columns }: Extent): At => ({
-  row: Math.min(Math.max(row, 0), rows - 1), column: Math.min(Math.max(column, 0), columns - 1),
+const clamp = ({ row, column }: At, { first, rows, columns }: Extent): At => ({
+  row: Math.min(Math.max(row, first.row), rows - 1), column: Math.min(Math.max(column, first.column), columns - 1),
 });
 
 const wholeRows = ({ top, bottom }: Area, extent: Extent) => ({
-  anchor: { row: top, column: 0 }, corner: { row: bottom, column: lastUsed(extent).column },
+  anchor: { row: top, column: extent.first.column }, corner: { row: bottom, column: lastUsed(extent).column },
 });
 
 const wholeColumns = ({ left, right }: Area, extent: Extent) => ({
-  anchor: { row: 0, column: left }, corner: { row: lastUsed(extent).row, column: right },
+  anchor: { row: extent.first.row, column: left }, corner: { row: lastUsed(extent).row, column: right },
 });
 
 function lastFilled(from: At, extent: Extent): At {
-  let column = extent.used.columns - 1;
-  while (column > 0 && !extent.isFilled({ row: from.row, column })) column -= 1;
+  let { column } = lastUsed(extent);
+  while (column > extent.first.column && !extent.isFilled({ row: from.row, column })) column -= 1;
   return { row: from.row, column };
 }
 
 /** Ctrl+arrow: to the end of a run of filled cells, or over a gap to the next filled cell, or to the edge of what is used. */
 function edge(from: At, [down, right]: readonly [number, number], extent: Extent): At {
-  const last = { row: Math.max(extent.used.rows - 1, from.row), column: Math.max(extent.used.columns - 1, from.column) };
-  const containsside = ({ row, column }: At) => row >= 0 && column >= 0 && row <= last.row && column <= last.column;
+  const { row: lastRow, column: lastColumn } = lastUsed(extent);
+  const last = { row: Math.max(lastRow, from.row), column: Math.max(lastColumn, from.column) };
+  const { first } = extent;
+  const isShown = ({ row, column }: At) => row >= first.row && column >= first.column && row <= last.row && column <= last.column;
   const next = ({ row, column }: At): At => ({ row: row + down, column: column + right });
   let at = from;
-  const inRun = extent.isFilled(from) && containsside(next(from)) && extent.isFilled(next(from));
-  while (containsside(next(at))) {
+  const inRun = extent.isFilled(from) && isShown(next(from)) && extent.isFilled(next(from));
+  while (isShown(next(at))) {
     if (inRun && !extent.isFilled(next(at))) return at;
     at = next(at);
     if (!inRun && extent.isFilled(at)) return at;

@@ -2,13 +2,15 @@
 import { useCallback, useEffect, useMemo, useReducer, useRef, useSyncExternalStore, type KeyboardEvent } from "react";
 import { HostError } from "../host/workbookHost";
 import { areaName, type Area } from "../host/address";
+import type { SheetPlace } from "../workbook/cell";
 import { copied, type Copied } from "./copied";
-import type { GridBook, GridEntry, GridSheet } from "./gridBook";
+import type { GridBook, GridEntry } from "./gridBook";
 import { keyMeaning } from "./keys";
 import { areaOfEntries, pasted } from "./paste";
 import { isBlock, moved, selectBlock, selectCell, selectedBlock, type KeyStroke, type Selection } from "./selection";
 import { parseTsv } from "./tsv";
-import { afterAction, firstSheet, newWorkspace, selectionOf, shownSize, type Editing } from "./workspace";
+import { extentOf, firstView, viewAt, viewsOf, type View } from "./views";
+import { afterAction, newWorkspace, selectionIn, type Editing } from "./workspace";
 
 export type WorkspaceCommands = {
   readonly select: (selection: Selection) => void;
@@ -26,7 +28,9 @@ export type WorkspaceCommands = {
   readonly undo: () => void;
   readonly redo: () => void;
   readonly addRow: (table: string) => void;
-  readonly showSheet: (sheet: string, focus: boolean) => void;
+  readonly show: (view: string, focus: boolean) => void;
+  /** Goes to a cell, wherever it is shown. */
+  readonly showPlace: (place: SheetPlace) => void;
 };
 
 /**
@@ -35,15 +39,15 @@ export type WorkspaceCommands = {
  */
 export function useWorkspace(book: GridBook, say: (words: string) => void) {
   const version = useSyncExternalStore(useCallback((changed) => book.subscribe(changed), [book]), () => book.version());
-  const [workspace, dispatch] = useReducer(afterAction, book, (opened) => newWorkspace(firstSheet(opened.sheets())));
+  const [workspace, dispatch] = useReducer(afterAction, book, (opened) => newWorkspace(firstView(viewsOf(opened.sheets()))));
   // eslint-disable-next-line react-hooks/exhaustive-deps -- the version stands for what the book holds, which has changed when it has
-  const sheets = useMemo(() => book.sheets(), [book, version]);
-  const sheet = sheets.find(({ name }) => name === workspace.sheet) ?? sheets[0];
-  if (sheet === undefined) throw new Error("A workbook has at least one sheet that is not hidden.");
-  const selection = selectionOf({ ...workspace, sheet: sheet.name });
+  const views = useMemo(() => viewsOf(book.sheets()), [book, version]);
+  const view = views.find(({ id }) => id === workspace.view) ?? views[0];
+  if (view === undefined) throw new Error("A workbook has at least one sheet that is not hidden.");
+  const selection = selectionIn(view, workspace);
 
-  const now = useRef({ workspace, sheet, selection, pageRows: 20 });
-  now.current = { ...now.current, workspace, sheet, selection };
+  const now = useRef({ workspace, views, view, selection, pageRows: 20 });
+  now.current = { ...now.current, workspace, views, view, selection };
   const clipboard = useRef<Copied | null>(null);
 
   const commands = useMemo((): WorkspaceCommands => {
@@ -55,7 +59,7 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
     const enter = (entries: readonly GridEntry[]): boolean => {
       if (entries.length === 0) return true;
       try {
-        book.enter(now.current.sheet.name, entries);
+        book.enter(now.current.view.name, entries);
         return true;
       } catch (fault) {
         if (!(fault instanceof HostError)) throw fault;
@@ -64,10 +68,12 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
       }
     };
     const extent = () => {
-      const { sheet: shown, pageRows } = now.current;
-      const size = shownSize(shown, now.current.selection);
+      const { view: drawn, pageRows } = now.current;
+      // An entry may just have made the table longer, before the page is drawn again.
+      const shown = viewsOf(book.sheets()).find(({ id }) => id === drawn.id) ?? drawn;
+      const { active, corner } = now.current.selection;
       return {
-        ...size, used: shown.used, pageRows,
+        ...extentOf(shown, [active, corner]), used: shown.used, pageRows,
         isFilled: (at: { row: number; column: number }) => book.cell(shown.name, at).kind !== "blank",
       };
     };
@@ -77,15 +83,19 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
       return next !== null;
     };
     const edit: WorkspaceCommands["edit"] = (text, mode, where) => {
-      const entry = book.cell(now.current.sheet.name, now.current.selection.active).entry;
+      const entry = book.cell(now.current.view.name, now.current.selection.active).entry;
       dispatch({ do: "edit", editing: { text: text ?? entry, mode, where } });
     };
     const clear = () => {
-      const { sheet: shown, selection: { ...selected } } = now.current;
+      const { view: shown, selection: { ...selected } } = now.current;
       const filled = cellsOf(selectedBlock(selected), shown).filter((at) => book.cell(shown.name, at).kind !== "blank");
       enter(filled.map((at) => ({ at, text: "" })));
     };
     const step = (done: boolean, words: string, none: string) => say(done ? words : none);
+    const showPlace = (place: SheetPlace) => {
+      const shown = viewAt(viewsOf(book.sheets()), place);
+      if (shown !== undefined) dispatch({ do: "show", view: shown.id, selection: selectCell({ row: place.row, column: place.column }), focus: true });
+    };
     const undo = () => step(book.undo(), "Undone.", "There is nothing to undo.");
     const redo = () => step(book.redo(), "Done again.", "There is nothing to do again.");
 
@@ -117,7 +127,7 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
         dispatch({ do: "edit", editing: { ...editing, text } });
       },
       commit: (then) => {
-        const { workspace: { editing }, sheet: shown, selection: { active } } = now.current;
+        const { workspace: { editing }, view: shown, selection: { active } } = now.current;
         if (editing === null) return;
         now.current.workspace = { ...now.current.workspace, editing: null };
         dispatch({ do: "stop-editing", focus: then !== null });
@@ -131,7 +141,7 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
         dispatch({ do: "stop-editing", focus: true });
       },
       copy: () => {
-        clipboard.current = copied(book, now.current.sheet.name, selectedBlock(now.current.selection));
+        clipboard.current = copied(book, now.current.view.name, selectedBlock(now.current.selection));
         say(`Copied ${areaName(selectedBlock(now.current.selection))}.`);
         return clipboard.current.text;
       },
@@ -148,28 +158,27 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
       addRow: (table) => {
         try {
           const place = book.addRow(table);
-          dispatch({ do: "show", sheet: place.sheet, selection: selectCell(place), focus: true });
-          say(`A row was added to ${table}.`);
+          showPlace(place);
+          say(`An entry was added to ${table.replaceAll("_", " ")}.`);
         } catch (fault) {
           if (!(fault instanceof HostError)) throw fault;
           say(fault.message);
         }
       },
-      showSheet: (name, focus) => dispatch({ do: "show", sheet: name, focus }),
+      show: (id, focus) => dispatch({ do: "show", view: id, focus }),
+      showPlace,
     };
   }, [book, say]);
 
-  useEffect(() => book.onShow((place) => {
-    dispatch({ do: "show", sheet: place.sheet, selection: selectCell({ row: place.row, column: place.column }), focus: true });
-  }), [book]);
+  useEffect(() => book.onShow(commands.showPlace), [book, commands]);
 
-  useEffect(() => book.selected(sheet.name, selectedBlock(selection)), [book, sheet.name, selection]);
+  useEffect(() => book.selected(view.name, selectedBlock(selection)), [book, view.name, selection]);
 
-  return { version, sheets, sheet, selection, workspace, commands, isBlockSelected: isBlock(selection) };
+  return { version, views, view, selection, workspace, commands, isBlockSelected: isBlock(selection) };
 }
 
 /** The cells of a block that lie in the used part of the sheet: clearing whole columns need not visit a million rows. */
-function cellsOf(block: Area, { used }: GridSheet) {
+function cellsOf(block: Area, { used }: View) {
   const bottom = Math.min(block.bottom, used.rows - 1);
   const right = Math.min(block.right, used.columns - 1);
   const cells = [];

@@ -5,6 +5,7 @@ import type { EntryRef } from "../core/row";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { Place, Subject } from "../workbook/problem";
 import { seasonReport } from "../workbook/report";
+import type { SeasonReport } from "../workbook/seasonReport";
 import { failureWords, outcome } from "./failure";
 import { FaultBoundary } from "./FaultBoundary";
 import { formatOf } from "./format";
@@ -24,6 +25,8 @@ export type PaneProps = {
   readonly host: WorkbookHost;
   /** Opens the demo workbook; left out where the host has none to open. */
   readonly openDemo?: () => void;
+  /** Called with each reading of the workbook. It must stay the same function. */
+  readonly onReport?: (report: SeasonReport) => void;
   /** Left out: light or dark as the system prefers. */
   readonly theme?: PaneTheme;
   /** Language and region whose way of writing numbers is used; left out: the browser's. */
@@ -41,7 +44,7 @@ export function Pane(props: PaneProps) {
 }
 
 /** Follows the workbook, and hands what was read to the pages. */
-function LivePane({ host, openDemo, language }: PaneProps) {
+function LivePane({ host, openDemo, onReport, language }: PaneProps) {
   const watch = useMemo(() => watchSeason(host, seasonReport), [host]);
   const state = useSyncExternalStore(watch.subscribe, watch.state);
   useEffect(() => watch.start(), [watch]);
@@ -55,6 +58,11 @@ function LivePane({ host, openDemo, language }: PaneProps) {
       document.removeEventListener("visibilitychange", onReturn);
     };
   }, [watch]);
+
+  const report = state.reading?.report;
+  useEffect(() => {
+    if (report !== undefined) onReport?.(report);
+  }, [report, onReport]);
 
   const [fault, setFault] = useState<{ readonly error: unknown } | null>(null);
   if (fault !== null) throw fault.error;

@@ -126,15 +126,53 @@ describe("entries", () => {
   it("adds a row to the table by the button", async () => {
     await showSheet(page, "Purchases");
     const { below } = await tableOnSheet(page);
-    await page.getByRole("button", { name: "Add a row to Purchases" }).click();
+    await page.getByRole("button", { name: "Add an entry to Purchases" }).click();
     await eventually(() => activeAddress(page)).toBe(below);
     expect(await cell(page, below).getAttribute("data-part")).toBe("body");
   });
 });
 
+describe("what is shown", () => {
+  it("is a table by its own headings, the entry in words, and no address but a small one", async () => {
+    await showSheet(page, "Loans");
+    expect((await tableOnSheet(page)).headings.slice(0, 3)).toEqual(["Name", "Kind", "Balance"]);
+    await page.keyboard.press("Control+Home");
+    await page.keyboard.press("ArrowRight");
+    await page.keyboard.press("ArrowRight");
+    expect(await page.locator(".entry-line .place").innerText()).toMatch(/^Loans, row 2, Balance\s+C2$/);
+    expect(await page.locator(".sheet .row").first().getAttribute("data-row")).toBe("1");
+  });
+
+  it("marks a fault in its cell, with its words in the entry line", async () => {
+    await showSheet(page, "Purchases");
+    const { below } = await tableOnSheet(page);
+    await page.keyboard.type("sometime");
+    await page.keyboard.press("Enter");
+    await eventually(() => cell(page, below).getAttribute("data-fault")).toBe("fix");
+    await page.keyboard.press("ArrowUp");
+    expect(await page.locator(".entry-line .hint").innerText()).toContain("To fix:");
+    await page.keyboard.press("Control+z");
+    await eventually(() => cell(page, below).getAttribute("data-fault")).toBeNull();
+  });
+
+  it("adds up the numbers that are selected, to the last digit", async () => {
+    await showSheet(page, "About");
+    await page.keyboard.press("Control+End");
+    for (const amount of ["0.1", "0.2", "1234.5"]) {
+      await page.keyboard.press("ArrowDown");
+      await page.keyboard.type(amount);
+      await page.keyboard.press("Enter");
+      await page.keyboard.press("ArrowUp");
+    }
+    await page.keyboard.press("Shift+ArrowUp");
+    await page.keyboard.press("Shift+ArrowUp");
+    expect(await page.locator(".status").innerText()).toMatch(/: 3 numbers, sum 1,234\.8\.$/);
+  });
+});
+
 describe("formulas", () => {
   const typeFormulas = async (): Promise<void> => {
-    await showSheet(page, "Loans");
+    await showSheet(page, "About");
     await page.keyboard.press("Control+End");
     await page.keyboard.press("ArrowRight");
     await page.keyboard.press("ArrowRight");
@@ -162,7 +200,7 @@ describe("formulas", () => {
     await typeFormulas();
     await eventually(() => page.locator(".status").innerText()).toContain("Formulas cannot be worked out here");
     await eventually(() => formulaCell().getAttribute("data-stale")).toBe("");
-    expect(await page.locator(".entry-line .place").innerText()).toContain("Old value");
+    expect(await page.locator(".entry-line .hint").innerText()).toContain("Old value");
     misdeeds.errors.length = 0; // the browser itself reports the request that was refused
   });
 });
@@ -225,7 +263,7 @@ describe("files", () => {
     await page.keyboard.press("Control+End");
     await page.keyboard.type("a remark");
     await page.keyboard.press("Enter");
-    await page.getByRole("button", { name: "Demo with problems" }).click();
+    await page.getByRole("button", { name: "Demo with entries to fix" }).click();
     const question = page.getByRole("alertdialog");
     await question.waitFor();
     await question.getByRole("button", { name: "Stay here" }).click();
@@ -242,42 +280,50 @@ describe("files", () => {
   it("shows the way to begin in a new workbook, and the problems of the copy that has some", async () => {
     await page.getByRole("button", { name: "New", exact: true }).click();
     await eventually(() => page.locator("#pane .pn-figure").count()).toBe(0);
-    await page.getByRole("button", { name: "Demo with problems" }).click();
+    await page.getByRole("button", { name: "Demo with entries to fix" }).click();
     await eventually(() => page.locator("#pane .pn-count").first().innerText().then(Number)).toBeGreaterThan(0);
   });
 });
 
 describe("without a mouse", () => {
-  it("reaches grid, sheets and pane by keys, and leaves the grid by Escape and Tab", async () => {
+  it("reaches rail, grid and pane by keys, and leaves the grid by Escape and Tab", async () => {
     await page.keyboard.press("Tab");
     expect(await focused()).toContain("Skip to the sheet");
     await page.keyboard.press("Enter");
     await eventually(focused).toContain('data-active');
-    await page.keyboard.press("ArrowDown");
+    // The first entry of Purchases, where the desk begins: its row on the sheet is the second.
     expect(await activeAddress(page)).toBe("A2");
+    await page.keyboard.press("ArrowUp");
+    expect(await activeAddress(page)).toBe("A2");
+    await page.keyboard.press("ArrowDown");
+    expect(await activeAddress(page)).toBe("A3");
     await page.keyboard.press("Tab");
-    expect(await activeAddress(page)).toBe("B2");
+    expect(await activeAddress(page)).toBe("B3");
     await page.keyboard.press("Escape");
     await page.keyboard.press("Tab");
-    expect(await focused()).toContain('role="tab"');
-    await page.keyboard.press("ArrowRight");
-    expect(await focused()).toContain('aria-selected="true"');
+    expect(await focused()).toContain("Entry in Purchases, row 3, Item");
     await page.keyboard.press("F6");
     expect(await focused()).toContain('id="pane"');
     await page.keyboard.press("Shift+F6");
-    await page.keyboard.press("Shift+F6");
     expect(await focused()).toContain("data-active");
+    await page.keyboard.press("Shift+F6");
+    expect(await focused()).toContain('aria-current="true"');
+    await page.keyboard.press("ArrowDown");
+    await eventually(focused).toContain("Applications");
+    await page.keyboard.press("F6");
+    await eventually(focused).toContain("data-active");
+    expect(await page.locator(".sheet").getAttribute("aria-label")).toBe("Table Applications");
   });
 
-  it("brings the tab of the sheet that is shown in sight without moving where Tab begins", async () => {
-    await page.setViewportSize({ width: 1000, height: 800 });
-    const strip = page.getByRole("tablist", { name: "Sheets" });
-    const inSight = () => strip.evaluate((box) => {
-      const [whole, tab] = [box.getBoundingClientRect(), box.querySelector("[aria-selected=true]")!.getBoundingClientRect()];
-      return box.scrollWidth > box.clientWidth && tab.left >= whole.left - 1 && tab.right <= whole.right + 1;
+  it("brings the table that is shown in sight in the rail without moving where Tab begins", async () => {
+    await page.setViewportSize({ width: 1000, height: 400 });
+    const rail = page.getByRole("navigation", { name: "Tables and sheets" });
+    const inSight = () => rail.evaluate((box) => {
+      const [whole, shown] = [box.getBoundingClientRect(), box.querySelector("[aria-current=true]")!.getBoundingClientRect()];
+      return box.scrollHeight > box.clientHeight && shown.top >= whole.top - 1 && shown.bottom <= whole.bottom + 1;
     });
-    await strip.getByRole("tab", { selected: true }).focus();
-    for (const key of ["End", "Home", "End", "ArrowLeft"]) {
+    await rail.locator("[aria-current=true]").focus();
+    for (const key of ["End", "Home", "End", "ArrowUp"]) {
       await page.keyboard.press(key);
       await eventually(inSight).toBe(true);
     }

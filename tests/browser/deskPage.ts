@@ -17,10 +17,10 @@ export function placeOf(address: string): { readonly row: number; readonly colum
 /** The address of the active cell, as the entry line shows it. */
 export const activeAddress = (page: Page): Promise<string> => page.locator(".entry-line .address").innerText();
 
-/** Shows a sheet. The grid then has the focus. */
+/** Shows a table, a sheet or a result by its name in the rail. The grid then has the focus. */
 export async function showSheet(page: Page, name: string): Promise<void> {
-  await page.getByRole("tablist", { name: "Sheets" }).getByRole("tab", { name, exact: true }).click();
-  await page.waitForFunction((sheet) => document.querySelector(".sheet")?.getAttribute("aria-label") === `Sheet ${sheet}`, name);
+  await page.locator(".rail button").filter({ has: page.locator("> span:first-child", { hasText: new RegExp(`^${name}$`) }) }).click();
+  await page.waitForFunction((wanted) => [`Sheet ${wanted}`, `Table ${wanted}`].includes(document.querySelector(".sheet")?.getAttribute("aria-label") ?? ""), name);
   await page.waitForFunction(() => document.activeElement?.matches(".sheet [data-active]"));
 }
 
@@ -28,18 +28,17 @@ export async function showSheet(page: Page, name: string): Promise<void> {
 export async function goTo(page: Page, address: string): Promise<void> {
   const { row, column } = placeOf(address);
   await page.keyboard.press("Control+Home");
-  for (let step = 0; step < row; step += 1) await page.keyboard.press("ArrowDown");
-  for (let step = 0; step < column; step += 1) await page.keyboard.press("ArrowRight");
+  const start = placeOf(await activeAddress(page));
+  for (let step = start.row; step < row; step += 1) await page.keyboard.press("ArrowDown");
+  for (let step = start.column; step < column; step += 1) await page.keyboard.press("ArrowRight");
 }
 
-/** The headings of the table that begins in column A, with the address of the first cell under its last row. */
+/** The headings of the table that is shown, with the address of the first cell under its last row, which is selected. */
 export async function tableOnSheet(page: Page): Promise<{ readonly headings: readonly string[]; readonly below: string }> {
-  const headings = page.locator('.sheet [data-part="heading"]');
+  const headings = page.locator(".sheet .column-name");
   await headings.first().waitFor();
   await page.keyboard.press("Control+Home");
-  const texts = await headings.allInnerTexts();
-  const headingRow = Number(await headings.first().evaluate((element) => element.parentElement?.dataset["row"]));
-  for (let step = 0; step <= headingRow; step += 1) await page.keyboard.press("ArrowDown");
+  const texts = (await headings.allInnerTexts()).map((text) => text.split("\n")[0]!.trim());
   await page.keyboard.press("Control+ArrowDown");
   const last = Number((await activeAddress(page)).replace(/\D/g, ""));
   await page.keyboard.press("ArrowDown");

@@ -71,7 +71,7 @@ describe("stand counts typed into the demo", () => {
     expect(await region("Keep or reseed").innerText()).toContain("Ask your insurer's adjuster before you destroy a stand.");
 
     await button("Show the counts in the workbook").click();
-    await page.waitForFunction(() => document.querySelector(".sheet")?.getAttribute("aria-label") === "Sheet Stand counts");
+    await page.waitForFunction(() => document.querySelector(".sheet")?.getAttribute("aria-label") === "Table Stand counts");
     expect(await page.locator('.sheet [data-part="body"]', { hasText: "Old Orchard North" }).count()).toBe(10);
   });
 });
@@ -119,7 +119,7 @@ describe("lender pages of the demo", () => {
     await tab("Lender pages");
     await button("Write the lender pages").click();
     await pane().getByText(/^The sheets “Lender pages” and “Cash flow” were written as of /).waitFor();
-    await page.getByRole("tab", { name: "Cash flow", exact: true }).waitFor();
+    await page.locator(".rail button", { hasText: "Cash flow" }).waitFor();
     await showSheet(page, "Lender pages");
     expect(await page.locator(".sheet").innerText()).toContain("cost of production and break-evens");
   });

@@ -37,7 +37,7 @@ async function takePane(name: string, most = 4000): Promise<void> {
 }
 
 await openDemo();
-await page.getByRole("tablist", { name: "Sheets" }).getByRole("tab", { name: "Purchases", exact: true }).click();
+await page.locator(".rail button", { hasText: "Purchases" }).click();
 await page.locator('.sheet [data-part="heading"]').first().waitFor();
 await page.screenshot({ path: join(folder, "desk.png") });
 await takePane("pane-season", 1500);

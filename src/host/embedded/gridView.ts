@@ -2,7 +2,8 @@
 import { format, isDateFormat } from "numfmt";
 import type { Cell } from "../../workbook/cell";
 import type { Area, At } from "../address";
-import { bodyOf, bookOf, tablesOf } from "./book";
+import { resultSheetMark } from "../sheetNames";
+import { bodyOf, bookOf, sheetPosition, tablesOf } from "./book";
 import { staleKey } from "./content";
 import { asTyped } from "./formulaEntry";
 import { lookOf, type SheetLook } from "./looks";
@@ -13,7 +14,7 @@ import { styleAt } from "./styles";
 /** A table for a grid: `body` holds its rows without headings and totals. */
 export type GridTable = { readonly name: string; readonly area: Area; readonly body: Area; readonly totalsRows: number };
 /** A sheet for a grid: `used` is the smallest block that holds every cell. */
-export type GridSheet = SheetLook & { readonly name: string; readonly hidden: boolean; readonly used: Area | null; readonly tables: readonly GridTable[] };
+export type GridSheet = SheetLook & { readonly name: string; readonly hidden: boolean; /** A result sheet of ours, made again at each writing. */ readonly isResult: boolean; readonly used: Area | null; readonly tables: readonly GridTable[] };
 export type GridCell = {
   readonly value: Cell;
   /** The value is an error such as `#N/A`, and not a text that looks like one. */
@@ -35,11 +36,13 @@ export type GridCell = {
 
 export function gridSheets(state: State): readonly GridSheet[] {
   const tables = tablesOf(state.parts);
-  return bookOf(state.parts).sheets.map(({ name, part, hidden }) => {
+  const { sheets, names } = bookOf(state.parts);
+  const marked = new Set(names.filter(({ name }) => name === resultSheetMark).map(({ sheet }) => sheet));
+  return sheets.map(({ name, part, hidden }) => {
     const data = dataOf(state, part);
     const own = tables.filter(({ sheet }) => sheet === name);
     return {
-      name, hidden, used: usedArea(data), ...lookOf(data),
+      name, hidden, isResult: marked.has(sheetPosition(state.parts, name)), used: usedArea(data), ...lookOf(data),
       tables: own.map((table) => ({ name: table.name, area: table.area, body: bodyOf(table), totalsRows: table.totalsRows })),
     };
   });
