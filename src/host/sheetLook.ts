@@ -1,11 +1,10 @@
 /** How result sheets look in both hosts, where Excel wants more than the plain data of a `ResultSheet` says. */
 import type { CellStyle } from "../workbook/resultSheet";
 
-/** Greys that print in black and white; `input` is a pale yellow that prints as white. */
+/** Greys that print in black and white. */
 export const fillColours: Readonly<Record<NonNullable<CellStyle["fill"]>, string>> = {
   heading: "#D9D9D9",
   soft: "#F2F2F2",
-  input: "#FFF8DC",
 };
 
 /** Fills of chart series in order, from dark to light, so that they can be told apart on paper. */

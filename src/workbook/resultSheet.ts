@@ -10,9 +10,10 @@ export type CellStyle = {
   readonly size?: number;
   readonly align?: "left" | "center" | "right";
   readonly wrap?: boolean;
-  readonly border?: "top" | "bottom";
-  /** `heading` and `soft` are greys that print in black and white; `input` marks a cell that the reader may change. */
-  readonly fill?: "heading" | "soft" | "input";
+  /** A thin line; a box on all sides marks a cell that the reader may change. */
+  readonly border?: "top" | "bottom" | "box";
+  /** Greys that print in black and white. */
+  readonly fill?: "heading" | "soft";
 };
 
 /** A value, or a formula (beginning with `=`) with the value it gives. Text in `value` is never taken for a formula. */

@@ -166,12 +166,14 @@ function addFill(root: Element, colour: string): number {
   return append(list, fill);
 }
 
-function addBorder(root: Element, side: "top" | "bottom"): number {
+function addBorder(root: Element, where: NonNullable<CellStyle["border"]>): number {
+  const drawn = where === "box" ? ["left", "right", "top", "bottom"] : [where];
   const list = children(root, "borders")[0]!;
   const border = sibling(list, "border");
   for (const name of ["left", "right", "top", "bottom", "diagonal"]) {
-    const edge = sibling(border, name, name === side ? { style: "thin" } : {});
-    if (name === side) edge.appendChild(sibling(edge, "color", { auto: "1" }));
+    const isDrawn = drawn.includes(name);
+    const edge = sibling(border, name, isDrawn ? { style: "thin" } : {});
+    if (isDrawn) edge.appendChild(sibling(edge, "color", { auto: "1" }));
     border.appendChild(edge);
   }
   return append(list, border);

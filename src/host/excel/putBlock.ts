@@ -17,7 +17,7 @@ export function putBlock(sheet: Excel.Worksheet, { rows, columns, merges = [] }:
   block.formulas = cells.map((row) => row.map(({ value, formula }) => formula ?? asTyped(value)));
 
   for (const { key, at } of rectanglesByKey(cells, ({ style }) => lookKey(style), (key) => !lookOf(key).border)) {
-    putLook(sheet.getRangeByIndexes(at.row, at.column, at.rows, at.columns).untrack(), lookOf(key));
+    putLook(sheet.getRangeByIndexes(at.row, at.column, at.rows, at.columns).untrack(), lookOf(key), at.columns);
   }
   for (const range of merges) sheet.getRange(range).untrack().merge(false);
 }
@@ -35,14 +35,18 @@ function lookKey(style: CellStyle | undefined): string | null {
 const lookOf = (key: string) => JSON.parse(key) as Look;
 
 const alignments = { left: "Left", center: "Center", right: "Right" } as const;
-const edges = { top: "EdgeTop", bottom: "EdgeBottom" } as const;
+const edges = { top: ["EdgeTop"], bottom: ["EdgeBottom"], box: ["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight"] } as const;
 
-function putLook({ format }: Excel.Range, { bold, italic, size, align, wrap, border, fill }: Look): void {
+/** A look on cells of one row where it has a border, which is drawn around each of them. */
+function putLook({ format }: Excel.Range, { bold, italic, size, align, wrap, border, fill }: Look, columns: number): void {
   if (bold !== undefined) format.font.bold = bold;
   if (italic !== undefined) format.font.italic = italic;
   if (size !== undefined) format.font.size = size;
   if (align !== undefined) format.horizontalAlignment = alignments[align];
   if (wrap !== undefined) format.wrapText = wrap;
-  if (border !== undefined) format.borders.getItem(edges[border]).style = "Continuous";
+  if (border !== undefined) {
+    const between = border === "box" && columns > 1 ? ["InsideVertical" as const] : [];
+    for (const edge of [...edges[border], ...between]) format.borders.getItem(edge).style = "Continuous";
+  }
   if (fill !== undefined) format.fill.color = fillColours[fill];
 }

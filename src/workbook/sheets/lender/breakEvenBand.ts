@@ -17,7 +17,7 @@ import { abreast, blockWidth, corner, range, reference, type Page, type Spot } f
 /** Where the assumptions of a crop stand. */
 export type CropBalance = { readonly crop: CropFigures; readonly cells: (layer: Layer) => BalanceCells; readonly breakEvenRow: number; readonly column: number };
 
-const input: CellStyle = { fill: "input", italic: true, align: "right" };
+const input: CellStyle = { border: "box", italic: true, align: "right" };
 const inputNumber = (value: Decimal, numberFormat: string): SheetCell => ({ value: Number(value.toPrecision(15)), style: { ...input, numberFormat } });
 
 /** One live line for each layer: its words, the formula over the cells, and the figure that it gives now. */

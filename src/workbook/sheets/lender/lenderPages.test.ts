@@ -51,7 +51,7 @@ describe("the lender pages", () => {
   });
 
   it("let a reader change price, yield, share, other income and costs, and nothing else", () => {
-    const inputs = cells.filter((cell) => cell.style?.fill === "input");
+    const inputs = cells.filter((cell) => cell.style?.border === "box");
     expect(inputs).toHaveLength(2 * (4 + 8));
     expect(inputs.every((cell) => cell.formula === undefined && typeof cell.value === "number")).toBe(true);
   });

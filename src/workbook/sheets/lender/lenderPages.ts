@@ -81,7 +81,7 @@ const lineLength = 150;
 function heading(page: Page, report: SeasonReport, { date }: LenderOptions, layer: Layer): void {
   const { currency, areaUnit, farm = null } = report.season.settings;
   page.put({ row: 0, column: 0 }, text(`${farm === null ? "Cost" : `${farm}: cost`} of production and break-evens`, { bold: true, size: 14 }));
-  page.put({ row: 1, column: 0 }, ...note(`${seasonName(report)}, as of ${date}; tables on the layer ${layerTitle(layer).toLowerCase()}. ${currency}, per ${areaName(report)} unless it says otherwise (${areaUnit}). Shaded figures in italics may be changed: try another price, yield or cost.`));
+  page.put({ row: 1, column: 0 }, ...note(`${seasonName(report)}, as of ${date}; tables on the layer ${layerTitle(layer).toLowerCase()}. ${currency}, per ${areaName(report)} unless it says otherwise (${areaUnit}). Figures in a box may be changed: try another price, yield or cost.`));
   for (const row of incompleteRows(report, { of: "cash flow" })) page.put({ row: page.next, column: 0 }, ...row);
   page.skip(1);
 }
