@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { reportOf } from "../../../tests/support/reportOf";
-import { item, purchase } from "../../../tests/support/season";
+import { item, otherCost, purchase } from "../../../tests/support/season";
 import { smallFarm } from "../../../tests/support/smallFarm";
 import { farmCashFlow } from "../../workbook/sheets/lender/cashFlowSheet";
 import { Decimal } from "../decimal";
@@ -33,6 +33,12 @@ describe("the margin and the operating loan", () => {
     // A year of 12,000 at 10 % comes off the margin; the balance bears what is drawn as well, and none once November has paid it.
     expect([margin, paid]).toEqual(["24600.00", "0.00"]);
     expect(new Decimal(change!).toFixed(2)).toBe(new Decimal(margin!).plus(interest!).toFixed(2));
+  });
+
+  it("agree on operating interest that is entered where no balance bears any: it is paid like any other cost", () => {
+    // 10 an acre on 100 acres come off both.
+    const entered = [...smallFarm.otherCosts, otherCost("Line", "10", { kind: "operating interest", basis: "per acre", paidOn: "2031-07-01" })];
+    expect(reconciled({ ...smallFarm, otherCosts: entered })).toEqual(["24800.00", "0.00", "0.00", "24800.00"]);
   });
 
   it("differ by costs that are charged and not paid in these months, and the other way", () => {

@@ -1,10 +1,11 @@
 /** From the margin of the debt test to what the operating loan does over the months of the cash flow. */
-import { sum } from "../decimal";
+import { sum, zero } from "../decimal";
 import { loanYears } from "../loans";
 import type { Season } from "../season";
 import { money, type Money } from "../units";
 import type { CashFlow } from "./cashFlow";
 import type { FarmYear } from "./farmYear";
+import { operatingRate } from "./operatingRate";
 
 /** The margin and the two steps add up to the change. */
 export type Reconciliation = {
@@ -21,7 +22,9 @@ export function reconciliation(season: Pick<Season, "loans" | "settings">, margi
   const moved = sum(months.map(({ moneyIn, moneyOut }) => moneyIn.minus(moneyOut)));
   const borne = sum(months.map(({ interest }) => interest));
   const carried = sum(loanYears(season).filter(({ loan }) => loan.kind === "operating").map(({ interest }) => interest));
-  const interest = operatingInterest.plus(carried).minus(borne);
+  // Without a rate for the balance, interest is paid as it was entered, and nothing is charged in its place.
+  const charged = operatingRate(season.settings, season.loans ?? []).isZero() ? zero : operatingInterest;
+  const interest = charged.plus(carried).minus(borne);
   const change = moved.minus(borne);
   return { margin, interest: money(interest), paid: money(change.minus(margin).minus(interest)), change: money(change) };
 }

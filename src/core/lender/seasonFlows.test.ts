@@ -141,11 +141,20 @@ describe("the money of other costs", () => {
     expect(of("overhead", { basis: "per acre", over: { field: "Hill" } })).toEqual(["2031-07 -500"]);
   });
 
-  it("leaves out what goes with the grain, what is not paid, what is no cash need and what the loan itself charges", () => {
+  it("holds operating interest that is entered as long as no loan's balance bears any, so that it is paid once", () => {
+    const rated = (settings: Partial<Season["settings"]>, loans: readonly Loan[] = []) =>
+      flows("operating interest", { ...crops, settings: { ...seasonOf({}).settings, ...settings }, otherCosts: [otherCost("Line", "10", { kind: "operating interest", basis: "per acre", paidOn: "2031-07-01" })] }, loans);
+    const line = (rate: string) => ({ ...loan(), kind: "operating" as const, balance: money("500"), rate: new Decimal(rate), payment: null, nextDue: null });
+    expect(rated({})).toEqual(["2031-07 -1500"]);
+    expect(rated({}, [line("0")])).toEqual(["2031-07 -1500"]);
+    expect(rated({}, [line("0.08")])).toEqual([]);
+    expect(rated({ operatingInterest: { method: "months", rate: new Decimal("0.08"), months: new Decimal("6") } })).toEqual([]);
+  });
+
+  it("leaves out what goes with the grain, what is not paid and what is no cash need", () => {
     expect(of("overhead", { basis: "per unit of yield" })).toEqual([]);
     expect(of("overhead", { cash: false })).toEqual([]);
     expect(of("management")).toEqual([]);
-    expect(of("operating interest")).toEqual([]);
   });
 });
 

@@ -18,6 +18,7 @@ import { isOfSeason } from "../sales";
 import type { Work } from "../work";
 import type { Flow } from "./cashFlow";
 import { monthOf, type Month } from "./month";
+import { operatingRate } from "./operatingRate";
 
 /**
  * Every flow of the season: purchases on the day they are paid, what is still to be bought and done in its planned
@@ -35,7 +36,7 @@ export function seasonFlows(season: Season, figures: SeasonFigures, loans: reado
     ...itemFlows(season, facts, books, when),
     ...operationFlows(season, facts, unchargedBills(books), when),
     ...rentFlows(season, when),
-    ...otherCostFlows(season, facts, when),
+    ...otherCostFlows(season, facts, when, !operatingRate(season.settings, loans).isZero()),
     ...loans.flatMap((loan) => termPayments(loan, season.settings)),
   ].filter((flow) => !flow.amount.isZero());
 }
@@ -171,11 +172,12 @@ function operationFlows(season: Season, facts: readonly FieldFacts[], bills: Rea
 const rentFlows = (season: Season, when: When): readonly Flow[] => season.fields.flatMap((field) => field.rentPerArea === null ? []
   : when({ group: "cash rent", amount: out(field.rentPerArea.times(field.area)), entries: [field.source] }, "cash rent", null, field));
 
-function otherCostFlows(season: Season, facts: readonly FieldFacts[], when: When): readonly Flow[] {
+/** @param isInterestByBalance the operating loan's balance bears interest, so that none is paid as it was entered */
+function otherCostFlows(season: Season, facts: readonly FieldFacts[], when: When, isInterestByBalance: boolean): readonly Flow[] {
   const ofField = ({ over }: OtherCost) => ({ field }: FieldFacts) => ("all" in over ? true : "crop" in over ? field.crop === over.crop : field.name === over.field);
   return season.otherCosts
     .filter((cost) => cost.cash && cost.basis !== "per unit of yield" && countsIn(cost.kind, "cashNeed"))
-    .filter((cost) => cost.kind !== "operating interest")
+    .filter((cost) => !isInterestByBalance || cost.kind !== "operating interest")
     .flatMap((cost) => {
       const over = facts.filter(ofField(cost));
       const amount = cost.basis === "per acre" ? cost.amount.times(landArea(over.map(({ field }) => field))) : cost.amount;

@@ -2,6 +2,7 @@
 import { sum, zero, type Decimal } from "../../../core/decimal";
 import { cashFlow, type CashFlow, type CashMonth } from "../../../core/lender/cashFlow";
 import { monthOf, monthsBetween, monthsOfSeason, type Month } from "../../../core/lender/month";
+import { operatingRate } from "../../../core/lender/operatingRate";
 import { seasonFlows } from "../../../core/lender/seasonFlows";
 import { repaidOn } from "../../../core/paymentDates";
 import { money } from "../../../core/units";
@@ -40,10 +41,8 @@ export function farmCashFlow(report: SeasonReport): CashFlow | null {
   // Payments of term loans run on for years; the page ends with the season, or with the last grain.
   const known = flows.filter((flow) => flow.group !== "term loans").flatMap((flow) => (flow.month === null ? [] : [flow.month]));
   const sorted = [`${seasonYear}-01`, `${seasonYear}-12`, ...known].sort();
-  const operating = loans.filter((loan) => loan.kind === "operating");
-  const opening = sum(operating.map((loan) => loan.balance));
-  const rate = opening.isZero() ? season.settings.operatingInterest?.rate ?? operating[0]?.rate ?? zero
-    : sum(operating.map((loan) => loan.balance.times(loan.rate))).div(opening);
+  const opening = sum(loans.filter(({ kind }) => kind === "operating").map(({ balance }) => balance));
+  const rate = operatingRate(season.settings, loans);
   return cashFlow(flows, monthsBetween(sorted[0]!, sorted.at(-1)!), { opening: money(opening), rate }, money(zero));
 }
 
