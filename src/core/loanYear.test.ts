@@ -9,7 +9,7 @@ const loan = (more: Partial<Loan> = {}): Loan => ({
   nextDue: "2031-03-01", source: { table: "Loans", row: 1 }, ...more,
 });
 type Around = Pick<Settings, "seasonYear" | "operatingInterest" | "repaymentDate">;
-const season: Around = { seasonYear: "2031", operatingInterest: null };
+const season: Around = { seasonYear: "2031", operatingInterest: null, repaymentDate: null };
 const places = (value: Decimal) => value.toDecimalPlaces(10).toFixed();
 const year = (more: Partial<Loan> = {}, around: Around = season) => {
   const { interest, principal, opening, closing, payments } = loanYear(loan(more), around);
@@ -70,13 +70,13 @@ describe("a term loan", () => {
   });
 
   it("is of the year of its next payment where no season year is known", () => {
-    expect(year({ nextDue: "2029-03-01" }, { seasonYear: null, operatingInterest: null })).toMatchObject({ interest: "8000", opening: "100000", months: "2029-03" });
+    expect(year({ nextDue: "2029-03-01" }, { ...season, seasonYear: null })).toMatchObject({ interest: "8000", opening: "100000", months: "2029-03" });
   });
 });
 
 describe("an operating loan", () => {
   const line = { kind: "operating", balance: money("50000"), payment: null, nextDue: null } as const;
-  const byDate = (repaymentDate: string): Around => ({ seasonYear: "2031", operatingInterest: { method: "by date", rate: new Decimal("0.09"), repaymentDate } });
+  const byDate = (repaymentDate: string): Around => ({ ...season, operatingInterest: { method: "by date", rate: new Decimal("0.09"), repaymentDate } });
 
   it("bears interest on what it carries into the year, from 1 January to its repayment", () => {
     // 50,000 × 8 % × 334 days ÷ 365 = 3,660.27 (1,336,000 ÷ 365).
@@ -89,9 +89,9 @@ describe("an operating loan", () => {
     expect(year({ ...line, nextDue: "2031-02-01" }, byDate("2031-12-01")).interest).toBe(places(new Decimal("4000").times("31").div("365")));
     expect(year({ ...line, nextDue: "2030-02-01" }, byDate("2031-12-01")).interest).toBe("3660.2739726027");
     expect(year(line).interest).toBe("4000");
-    expect(year(line, { seasonYear: "2031", operatingInterest: { method: "months", rate: new Decimal("0.09"), months: new Decimal("7") } }).interest).toBe("4000");
+    expect(year(line, { ...season, operatingInterest: { method: "months", rate: new Decimal("0.09"), months: new Decimal("7") } }).interest).toBe("4000");
     // A day of repayment counts without a rate for other money: 334 days again.
-    expect(year(line, { seasonYear: "2031", operatingInterest: null, repaymentDate: "2031-12-01" }).interest).toBe("3660.2739726027");
+    expect(year(line, { ...season, repaymentDate: "2031-12-01" }).interest).toBe("3660.2739726027");
     expect(year(line, { ...byDate("2031-12-01"), seasonYear: null }).interest).toBe("4000");
   });
 });

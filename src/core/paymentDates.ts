@@ -14,7 +14,7 @@ export type PaymentYear = {
 };
 
 /** The day on which operating money is repaid, whether interest is charged to it or not; `null` where nothing says it. */
-export const repaidOn = ({ operatingInterest, repaymentDate = null }: Pick<Settings, "operatingInterest" | "repaymentDate">): IsoDate | null =>
+export const repaidOn = ({ operatingInterest, repaymentDate }: Pick<Settings, "operatingInterest" | "repaymentDate">): IsoDate | null =>
   operatingInterest?.method === "by date" ? operatingInterest.repaymentDate : repaymentDate;
 
 /** Kinds of what is put into a field and of the work in it: paid around planting. */

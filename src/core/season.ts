@@ -32,7 +32,7 @@ export type Settings = {
     | { readonly method: "months"; readonly rate: Decimal; readonly months: Decimal }
     | null;
   /** The day on which operating money is repaid, also where no rate is entered; `null`: not said. */
-  readonly repaymentDate?: IsoDate | null;
+  readonly repaymentDate: IsoDate | null;
   readonly labourPerHour: Money | null;
   readonly fuelPerGallon: Money | null;
   /** Money per unit of yield and point of moisture above the crop's standard. */

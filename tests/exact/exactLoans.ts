@@ -40,7 +40,7 @@ export function dueInYear(season: Season, loan: Loan): Due {
 
 /** Years from the first of January to the day on which an operating loan is repaid, all of the year where no day is known. */
 function carriedFor(season: Season, loan: Loan): Fraction {
-  const { settings: { operatingInterest, repaymentDate = null } } = season;
+  const { settings: { operatingInterest, repaymentDate } } = season;
   const { nextDue } = loan;
   const year = yearOf(season, loan);
   if (year === null) return one;

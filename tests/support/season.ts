@@ -11,7 +11,7 @@ import { publishedStandTables } from "../../src/workbook/publishedStandTables";
 const from = (table: string) => ({ table, row: 1 });
 
 export const settings: Settings = {
-  seasonYear: "2031", currency: "USD", areaUnit: "ac", operatingInterest: null,
+  seasonYear: "2031", currency: "USD", areaUnit: "ac", operatingInterest: null, repaymentDate: null,
   labourPerHour: null, fuelPerGallon: null, dryingChargePerPoint: null, dryingCountedOn: "wet", standResponse: null,
 };
 

@@ -17,7 +17,7 @@ type SettingName = (typeof settingNames)[number];
 type Entered = ReadonlyMap<SettingName, Row>;
 
 export const defaultSettings: Settings = {
-  seasonYear: null, currency: "USD", areaUnit: "ac", operatingInterest: null, labourPerHour: null, fuelPerGallon: null, dryingChargePerPoint: null, dryingCountedOn: "wet", standResponse: null,
+  seasonYear: null, currency: "USD", areaUnit: "ac", operatingInterest: null, repaymentDate: null, labourPerHour: null, fuelPerGallon: null, dryingChargePerPoint: null, dryingCountedOn: "wet", standResponse: null,
 };
 
 /** How the workbook is typed: read before anything else, because it decides how cells are read. What is at fault is told when the settings are read. */
@@ -55,8 +55,7 @@ export function readSettings(raw: RawTable | null, style: Style): { readonly set
   }, () => [{ of: "farm" }]);
   for (const { interest: _interest, ...part } of rows) settings = { ...settings, ...part };
   const interest = interestOf(rows, entered);
-  const repaymentDate = rows.findLast((part) => part.interest?.repaymentDate)?.interest?.repaymentDate ?? null;
-  return { settings: { ...settings, operatingInterest: interest.value, repaymentDate }, problems: [...table.problems, ...interest.problems] };
+  return { settings: { ...settings, operatingInterest: interest.value }, problems: [...table.problems, ...interest.problems] };
 }
 
 type Part = Partial<Settings> & { readonly interest?: { rate?: Decimal | null; method?: "by date" | "months" | null; months?: Decimal | null; repaymentDate?: string | null } };
@@ -72,7 +71,10 @@ function read(name: SettingName, row: Row): Part {
     case "Operating interest rate": return { interest: { rate: row.interestRate("Value") } };
     case "Interest method": return { interest: { method: row.choice("Value", ["by date", "months"]) } };
     case "Interest months": return { interest: { months: row.number("Value") } };
-    case "Repayment date": return { interest: { repaymentDate: row.date("Value") } };
+    case "Repayment date": {
+      const repaymentDate = row.date("Value");
+      return { repaymentDate, interest: { repaymentDate } };
+    }
     case "Labour per hour": return withMoney("labourPerHour", amount());
     case "Fuel per gallon": return withMoney("fuelPerGallon", amount());
     case "Drying charge per point": { const value = amount(); return { dryingChargePerPoint: value === null ? null : moneyPerUnit(value) }; }
