@@ -56,7 +56,7 @@ export const GridRow = memo(function GridRow(props: GridRowProps) {
             {isEdited
               ? <CellEditor book={book} sheet={sheet} at={{ row, column: index }} editing={editing} commands={commands} />
               : isSpilling ? <span className="spilling">{cell.text}</span> : cell.text}
-            {isNext && index === first.column && cell.kind === "blank" && !isEdited && <span className="next">next entry: type here, or paste a block</span>}
+            {isNext && index === first.column && cell.kind === "blank" && !isActive && <span className="next">next entry: type here, or paste a block</span>}
             {fault !== undefined && <span className="unseen"> ({fault.isToFix ? "to fix" : "to check"}: {fault.words})</span>}
             {cell.isStale && <span className="unseen"> (old value, not recalculated)</span>}
           </div>
