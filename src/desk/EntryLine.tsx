@@ -1,7 +1,8 @@
-import { cellName, contains, type At } from "../host/address";
+import { cellName, type At } from "../host/address";
 import { faultKey, type CellFaults } from "./cellFaults";
 import type { GridBook, GridSheet } from "./gridBook";
 import { hintAt } from "./hintAt";
+import { tableAt } from "./tableAt";
 import type { WorkspaceCommands } from "./useWorkspace";
 import type { Editing } from "./workspace";
 
@@ -16,7 +17,7 @@ export type EntryLineProps = {
 
 /** Where a cell is in words: its table, the row of the sheet and the heading; the address alone outside tables. */
 export function placeInTable(book: GridBook, sheet: GridSheet, at: At): string {
-  const table = sheet.tables.find(({ block }) => contains({ ...block, bottom: block.bottom + 1 }, at));
+  const table = tableAt(sheet, at);
   if (table === undefined) return cellName(at);
   const { headingRow } = table;
   const name = table.name.replaceAll("_", " ");

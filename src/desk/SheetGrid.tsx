@@ -8,6 +8,7 @@ import type { CellFaults } from "./cellFaults";
 import type { GridBook, GridSheet } from "./gridBook";
 import { scrolledTo } from "./scrolledTo";
 import { selectBlock, selectCell, selectedBlock, type Selection } from "./selection";
+import { tableAt } from "./tableAt";
 import type { WorkspaceCommands } from "./useWorkspace";
 import { extentOf, type View } from "./views";
 import type { Editing } from "./workspace";
@@ -37,8 +38,8 @@ const keeping = (index: number) => (range: Range): number[] => {
 };
 
 /** The heading row of the table that the active cell is in, where it has been scrolled out of sight: the column is named by it then. */
-function headingOutOfSight({ tables }: GridSheet, active: At, column: number, firstInSight: number): number | null {
-  const table = tables.find(({ block }) => contains({ ...block, bottom: block.bottom + 1 }, active));
+function headingOutOfSight(sheet: GridSheet, active: At, column: number, firstInSight: number): number | null {
+  const table = tableAt(sheet, active);
   if (table === undefined || table.headingRow === null || table.headingRow >= firstInSight) return null;
   return column >= table.block.left && column <= table.block.right ? table.headingRow : null;
 }
@@ -74,7 +75,7 @@ export function SheetGrid({ book, sheet, faults, version, selection, editing, fo
   }, [columns, sheet.id, corner.row, corner.column, first.row, first.column, headingHeight]);
 
   const columnItems = columns.getVirtualItems().map(({ index, start, size }) => ({ index: index + first.column, start, size }));
-  const rowItems = rows.getVirtualItems();
+  const rowItems = rows.getVirtualItems().map(({ index, start }) => ({ index: index + first.row, start }));
   const isEditing = editing !== null;
   const isFilled = rowItems.length > 0 && columnItems.length > 0;
   useLayoutEffect(() => {
@@ -118,18 +119,22 @@ export function SheetGrid({ book, sheet, faults, version, selection, editing, fo
       <div className="sheet-inside" role="presentation" style={{ height: rows.getTotalSize(), width }}>
         <div className="names" role="row" aria-rowindex={1} style={{ width, height: headingHeight }}>
           <span className="corner" role="columnheader" aria-colindex={1}><span className="unseen">{sheet.table === null ? "Row" : "Entry"}</span></span>
-          {columnItems.map(({ index, start, size }) => (
-            <span
-              key={index} className="column-name" role="columnheader" aria-colindex={index - first.column + 2} data-column-name={index}
-              data-numbers={sheet.table !== null && (isWrittenInNumbers(sheet.table.name, headingOf(index)) === true || holdsNumbers(book, sheet, index)) ? "" : undefined}
-              data-within={index >= block.left && index <= block.right ? "" : undefined} style={{ left: start, width: size }}
-            >
-              {headingOf(index)}
-              {sheet.table !== null && isNeeded(sheet.table.name, headingOf(index)) && <span className="needed">needed</span>}
-            </span>
-          ))}
+          {columnItems.map(({ index, start, size }) => {
+            const heading = headingOf(index);
+            const table = sheet.table?.name ?? null;
+            return (
+              <span
+                key={index} className="column-name" role="columnheader" aria-colindex={index - first.column + 2} data-column-name={index}
+                data-numbers={table !== null && (isWrittenInNumbers(table, heading) || holdsNumbers(book, sheet, index)) ? "" : undefined}
+                data-within={index >= block.left && index <= block.right ? "" : undefined} style={{ left: start, width: size }}
+              >
+                {heading}
+                {table !== null && isNeeded(table, heading) && <span className="needed">needed</span>}
+              </span>
+            );
+          })}
         </div>
-        {rowItems.map(({ index: shown, start }) => ({ index: shown + first.row, start })).map(({ index, start }) => (
+        {rowItems.map(({ index, start }) => (
           <GridRow
             key={index} book={book} sheet={sheet} faults={faults} version={version} row={index} top={start} width={width} columns={columnItems}
             activeColumn={index === active.row ? active.column : null}

@@ -5,13 +5,14 @@ import type { SeasonReport } from "../workbook/seasonReport";
 import { cellFaults, faultsOn } from "./cellFaults";
 import type { FileCommands, OpenBook } from "./openBook";
 import { EntryLine } from "./EntryLine";
-import type { GridSheet } from "./gridBook";
 import { selectedBlock, type Selection } from "./selection";
 import { selectionWords } from "./selectionWords";
 import { SheetGrid } from "./SheetGrid";
 import { Rail } from "./Rail";
+import { tableAt } from "./tableAt";
 import { TopBar } from "./TopBar";
 import { useWorkspace } from "./useWorkspace";
+import type { View } from "./views";
 
 export type WorkbookViewProps = { readonly open: OpenBook; readonly files: FileCommands; readonly theme: PaneTheme };
 
@@ -57,7 +58,7 @@ export function WorkbookView({ open: { book, name }, files, theme }: WorkbookVie
       </nav>
       <TopBar
         name={name} hasChanges={book.hasChanges()} book={book} files={files} commands={commands}
-        table={tableAt(view, selection)} view={side} setView={setSide}
+        table={tableToGrow(view, selection)} view={side} setView={setSide}
       />
       <main className="both">
         <section className="work" aria-label="Workbook">
@@ -87,10 +88,10 @@ export function WorkbookView({ open: { book, name }, files, theme }: WorkbookVie
   );
 }
 
-/** The table that the active cell is in, or right under. */
-function tableAt({ tables }: GridSheet, { active: { row, column } }: Selection): string | null {
-  const found = tables.find(({ block }) => row >= block.top && row <= block.bottom + 1 && column >= block.left && column <= block.right);
-  return found?.name ?? (tables.length === 1 ? tables[0]?.name ?? null : null);
+/** The table that an entry is added to: the one that is shown or selected, else the only one of the sheet. */
+function tableToGrow(view: View, { active }: Selection): string | null {
+  const only = view.tables.length === 1 ? view.tables[0] : undefined;
+  return (view.table ?? tableAt(view, active) ?? only)?.name ?? null;
 }
 
 const partsOfThePage = [".top .group button", ".rail [aria-current=true]", ".sheet [data-active]", "#pane"];

@@ -1,6 +1,7 @@
 /** What a cell offers while somebody types into it. */
-import { contains, type At } from "../host/address";
+import type { At } from "../host/address";
 import type { GridBook, GridSheet, GridTable } from "./gridBook";
+import { tableAt } from "./tableAt";
 
 /**
  * `list`: the cell's own drop-down list, and what is not in it gets a remark. `names`: the names that another table of
@@ -16,7 +17,7 @@ const mostRows = 2_000;
 export function offerAt(book: GridBook, sheet: GridSheet, at: At): Offer {
   const listed = book.choices(sheet.name, at);
   if (listed.length > 0) return { kind: "list", words: listed };
-  const table = sheet.tables.find(({ block }) => contains({ ...block, bottom: block.bottom + 1 }, at));
+  const table = tableAt(sheet, at);
   if (table === undefined || table.headingRow === null || at.row === table.headingRow) return { kind: "earlier", words: [] };
   const heading = headingAt(book, sheet, table, at.column);
   const names = distinct(heading.split(/\s+or\s+/).flatMap((word) => namesOf(book, word, table)));

@@ -12,11 +12,8 @@ export function columnHint(table: string, heading: string): string {
   return column === undefined ? "" : hintWords(column);
 }
 
-/** Whether a column of one of our tables is written in numbers or dates; `null` for columns of the grower's own. */
-export function isWrittenInNumbers(table: string, heading: string): boolean | null {
-  const column = columnOf(table, heading);
-  return column === undefined ? null : column.numberFormat !== undefined;
-}
+/** Whether a column of one of our tables is written in numbers or dates; not known of columns of the grower's own. */
+export const isWrittenInNumbers = (table: string, heading: string): boolean => columnOf(table, heading)?.numberFormat !== undefined;
 
 /** Whether an entry of one of our tables needs this column. */
 export const isNeeded = (table: string, heading: string): boolean => columnOf(table, heading)?.required === true;
