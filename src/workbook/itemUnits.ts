@@ -4,7 +4,7 @@ import { conversion, measureNamed, measureNames, namedMeasure, type Density, typ
 import type { Item } from "../core/season";
 import type { AreaUnit } from "../core/units";
 import { readNumber, type NumberStyle } from "./numbers";
-import type { Row } from "./tableReader";
+import type { Row } from "./tableRow";
 import { measureMeant } from "./tonMeant";
 import { nearest, plain } from "./words";
 

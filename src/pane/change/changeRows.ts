@@ -2,7 +2,7 @@
 import { isCapital, isGrain, netOfGrain, type Change, type ChangeLine, type Grain } from "../../core/partialBudget/change";
 import type { LayoutName } from "../../core/partialBudget/layouts/layout";
 import { hundred, type Decimal } from "../../core/decimal";
-import { largestFraction } from "../../workbook/tableReader";
+import { largestFraction } from "../../workbook/tableRow";
 import type { EntryRow } from "../commands/addEntries";
 
 export type ChangeToWrite = {

@@ -6,7 +6,8 @@ import { moneyPerArea, moneyPerUnit, points, type Points, type YieldUnit } from 
 import type { Column } from "../columns/column";
 import { cropColumns } from "../columns/crops";
 import type { Names } from "../names";
-import type { Row, TableReader } from "../tableReader";
+import type { TableReader } from "../tableReader";
+import type { Row } from "../tableRow";
 
 const { crop, yieldUnit, weightPerBushel, standardMoisture, price, lowPrice, highPrice, sellingCost, harvestMoisture, otherIncome } = cropColumns.columns;
 

@@ -4,7 +4,8 @@ import type { Field, Tenure } from "../../core/season";
 import { area, moneyPerArea, share, yieldPerArea } from "../../core/units";
 import type { Problem } from "../problem";
 import type { Names } from "../names";
-import type { Row, TableReader } from "../tableReader";
+import type { TableReader } from "../tableReader";
+import type { Row } from "../tableRow";
 import { nearest } from "../words";
 
 export const tenures = ["owned", "cash rent", "crop share"] as const satisfies readonly Tenure[];

@@ -1,7 +1,8 @@
 /** Finds the invoice line that is entered twice: both count, and the grower is told. */
 import type { Purchase } from "../../core/season";
 import type { EntryRef } from "../../core/row";
-import type { Row, TableReader } from "../tableReader";
+import type { TableReader } from "../tableReader";
+import type { Row } from "../tableRow";
 import { plain } from "../words";
 
 /**

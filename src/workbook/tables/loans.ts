@@ -3,7 +3,8 @@ import { one, type Decimal } from "../../core/decimal";
 import type { Loan } from "../../core/season";
 import type { Target } from "../../core/row";
 import { money } from "../../core/units";
-import type { Row, TableReader } from "../tableReader";
+import type { TableReader } from "../tableReader";
+import type { Row } from "../tableRow";
 import { nearest } from "../words";
 import type { Places } from "./targets";
 

@@ -7,7 +7,8 @@ import { remainingValueClasses } from "../../core/tables/remainingValue";
 import { repairClasses } from "../../core/tables/repairFactors";
 import { hours, money, moneyPerHour, share, yearlyRate, years } from "../../core/units";
 import type { Names } from "../names";
-import type { Row, TableReader } from "../tableReader";
+import type { TableReader } from "../tableReader";
+import type { Row } from "../tableRow";
 import { plain } from "../words";
 
 export const machineLabour = ["hired labour", "unpaid labour"] as const;

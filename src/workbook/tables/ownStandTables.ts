@@ -11,7 +11,7 @@ import { readDate } from "../dates";
 import { isBlank, readNumber } from "../numbers";
 import type { Place, Problem } from "../problem";
 import { publishedStandTable, publishedStandTables } from "../publishedStandTables";
-import type { Style } from "../tableReader";
+import type { Style } from "../tableRow";
 import { entriesBelow } from "../totalRows";
 import { nearest, plain } from "../words";
 

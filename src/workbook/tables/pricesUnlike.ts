@@ -1,7 +1,8 @@
 /** Finds the invoice line whose unit price is far from those of the other lines of its item: a slip, or a price of another pack. */
 import { Decimal, zero } from "../../core/decimal";
 import type { Item, Purchase } from "../../core/season";
-import type { Row, TableReader } from "../tableReader";
+import type { TableReader } from "../tableReader";
+import type { Row } from "../tableRow";
 
 const two = new Decimal("2");
 

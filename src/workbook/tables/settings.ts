@@ -4,7 +4,8 @@ import type { Settings, Wetness } from "../../core/season";
 import { money, moneyPerUnit, type AreaUnit } from "../../core/units";
 import type { RawTable } from "../cell";
 import type { Problem } from "../problem";
-import { TableReader, type Row, type Style } from "../tableReader";
+import { TableReader } from "../tableReader";
+import type { Row, Style } from "../tableRow";
 import { nearest, plain, plainWord } from "../words";
 
 /** The settings that we know, as they are spelled. */

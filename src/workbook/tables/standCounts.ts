@@ -3,7 +3,8 @@ import { zero } from "../../core/decimal";
 import type { Field } from "../../core/season";
 import type { CountedPlace, StandCount } from "../../core/stand/standCount";
 import type { Names } from "../names";
-import type { Row, TableReader } from "../tableReader";
+import type { TableReader } from "../tableReader";
+import type { Row } from "../tableRow";
 
 export function readStandCounts(table: TableReader, names: Names, fields: ReadonlyMap<string, Field>): readonly StandCount[] {
   if (!table.needs("Field", "Date", "Plants")) return [];

@@ -4,7 +4,8 @@ import type { Target } from "../../core/row";
 import type { Field } from "../../core/season";
 import type { Subject } from "../problem";
 import type { Names } from "../names";
-import type { Row, TableReader } from "../tableReader";
+import type { TableReader } from "../tableReader";
+import type { Row } from "../tableRow";
 import { nearest, plain } from "../words";
 
 /** The fields and crops by name, and their areas. */
