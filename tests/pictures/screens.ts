@@ -38,7 +38,7 @@ async function takePane(name: string, most = 4000): Promise<void> {
 
 await openDemo();
 await page.locator(".rail button", { hasText: "Purchases" }).click();
-await page.locator('.sheet [data-part="heading"]').first().waitFor();
+await page.locator(".sheet .column-name", { hasText: "Unit price" }).waitFor();
 await page.screenshot({ path: join(folder, "desk.png") });
 await takePane("pane-season", 1500);
 
