@@ -11,6 +11,7 @@ import type { Kind, OperatingKind } from "./kinds";
 import type { Policy } from "./lender/guarantee";
 import type { Machine } from "./machines/machine";
 import type { Measure } from "./measure";
+import type { PlanterCheck } from "./planter/planterCheck";
 import type { SeasonChange } from "./partialBudget/seasonChange";
 import type { EntryRef, IsoDate, Target } from "./row";
 import type { StandCount } from "./stand/standCount";
@@ -242,6 +243,8 @@ export type Season = {
   /** Tables of yield by date and stand of the grower's own, beside the published ones. */
   readonly standTables?: readonly StandTable[];
   readonly published: PublishedStandTables;
+  /** What was measured and seen on the planter. */
+  readonly planterChecks: readonly PlanterCheck[];
   /** The changes that are weighed. */
   readonly changes?: readonly SeasonChange[];
 };

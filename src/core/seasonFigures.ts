@@ -10,20 +10,21 @@ import { landWeights } from "./land";
 import type { MachineCost } from "./machines/machineCost";
 import { daysOut, operatingInterest } from "./operatingInterest";
 import { once } from "./once";
-import { nextCropWork, operationCosts } from "./operationCosts";
+import { nextCropWork, operationCosts, workAt } from "./operationCosts";
 import { loanCosts } from "./loans";
 import { landCosts, movingCosts, otherCosts } from "./otherCosts";
 import { changeFigures, type ChangeFigures } from "./partialBudget/changeFigures";
 import { overlays, type CropOverlay } from "./partialBudget/overlay";
+import { planterRepairs, type PlanterRepair } from "./planter/planterRepair";
 import { boughtByItem } from "./purchases";
 import { isOfSeason, salesFigures } from "./sales";
-import type { Season } from "./season";
+import type { Operation, Season } from "./season";
 import { seasonMachineCosts } from "./seasonMachineCosts";
 import { fieldOutlooks, type FieldOutlook } from "./stand/fieldOutlook";
 import type { FieldStand } from "./stand/fieldStand";
 import { seasonWork } from "./seasonWork";
-import { area } from "./units";
-import { areaOf, fieldsByCrop, type FieldWork, type WorkRow } from "./work";
+import { area, type Area } from "./units";
+import { areaOf, fieldsByCrop, type FieldWork, type WorkByField, type WorkRow } from "./work";
 
 /** What the core says of a season. Money is in the workbook's currency, unrounded; `null` is "there is no answer". */
 export type SeasonFigures = {
@@ -35,6 +36,8 @@ export type SeasonFigures = {
   readonly stands: readonly FieldStand[];
   /** What planting, stand and unevenness let expect, of the fields that tell any of them. */
   readonly outlooks: readonly FieldOutlook[];
+  /** The planters that were looked at; what is due on them is no cost until it is planned, bought or done. */
+  readonly planters: readonly PlanterRepair[];
   /** The changes that are weighed, in the order of their table. */
   readonly changes: readonly ChangeFigures[];
   /** The outlook of every crop beside the same with the active changes; none where no change is active. */
@@ -70,10 +73,18 @@ export function seasonFigures(season: Season): SeasonFigures {
   const crops = cropFigures(season, fields);
   const outlooks = [...fieldOutlooks(season).values()];
   const changes = changeFigures(season, crops);
+  const items = books.map(itemFigures);
   return {
-    crops, items: books.map(itemFigures), changes, overlays: overlays(crops, changes),
+    crops, items, changes, planters: planterRepairs(season, items, (machine) => areaOfMachine(operations, machine)), overlays: overlays(crops, changes),
     machines: [...machines.outlook.values()], stands: outlooks.flatMap(({ stand }) => stand ?? []), outlooks,
   };
+}
+
+/** What a machine goes over in the outlook, once for each pass; `null` where no row names it. */
+function areaOfMachine(operations: WorkByField<Operation>, machine: string): Area | null {
+  const works = [...operations.values()].flatMap((byName) => [...byName.values()]).flatMap((work) => workAt(work, "outlook"));
+  const own = works.filter(({ row: { cost } }) => cost.basis === "machine" && cost.machine === machine);
+  return own.length === 0 ? null : area(areaOf(own));
 }
 
 /** What was planned in a field and never done, by what it is of. */

@@ -8,6 +8,8 @@ export type Subject =
   | { readonly of: "farm" }
   /** What falls in months: the cash flow, the loan's balance and the debt of the year; the budgets do not rest on it. */
   | { readonly of: "cash flow" }
+  /** What the repair of the planter will cost; no figure of the season rests on it. */
+  | { readonly of: "planter" }
   | { readonly of: "crop"; readonly name: string }
   | { readonly of: "field"; readonly name: string }
   | { readonly of: "item"; readonly name: string }
@@ -30,6 +32,8 @@ export const problemCodes = [
   // One row.
   "target-missing", "amount-missing", "amount-disagrees", "pack-incomplete", "cost-missing", "hours-missing", "area-too-large",
   "tenure-conflict", "rent-missing", "share-missing", "same-land", "weight-missing", "place-missing", "payment-missing", "payment-low", "payment-unread", "first-due-late",
+  // Planter checks.
+  "sizes-incomplete", "no-wear", "part-unpriced", "wage-missing", "finding-unlike", "beyond-new",
   // Changes.
   "quantity-missing", "price-missing", "years-on-yearly", "salvage-unused", "change-disagrees", "rate-missing", "area-missing", "no-fields",
   // Entries that do not go together.
@@ -47,7 +51,7 @@ export type ProblemCode = (typeof problemCodes)[number];
 export type Grade = "fix" | "check";
 
 /** The codes of grade `check`; all others are entries to fix. */
-export const checkCodes: readonly ProblemCode[] = ["line-twice", "price-unlike", "year-unlike", "money-alone", "payment-low", "payment-unread", "value-differs", "table-beside", "total-row", "harvest-open", "load-after-done", "date-missing", "done-twice"];
+export const checkCodes: readonly ProblemCode[] = ["line-twice", "price-unlike", "year-unlike", "money-alone", "payment-low", "payment-unread", "value-differs", "table-beside", "total-row", "harvest-open", "load-after-done", "date-missing", "done-twice", "finding-unlike", "beyond-new"];
 
 const ofGradeCheck: ReadonlySet<ProblemCode> = new Set(checkCodes);
 export const gradeOf = ({ code }: Pick<Problem, "code">): Grade => (ofGradeCheck.has(code) ? "check" : "fix");

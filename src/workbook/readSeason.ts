@@ -29,6 +29,7 @@ import { readMachines } from "./tables/machines";
 import { readOperations, readOtherCosts } from "./tables/operations";
 import { readOwnStandTables } from "./tables/ownStandTables";
 import { typingStyle, readSettings } from "./tables/settings";
+import { readPlanterChecks } from "./tables/planterChecks";
 import { readStandCounts } from "./tables/standCounts";
 import { Places } from "./tables/targets";
 import { yearsOfEntries } from "./seasonYear";
@@ -81,6 +82,7 @@ export function readSeason(content: WorkbookContent): SeasonReading {
     loans: from("Loans", (table) => readLoans(table, places)),
     insurance: from("Insurance", (table) => readInsurance(table, cropNames)),
     standCounts: from("Stand counts", (table) => readStandCounts(table, fieldNames, byField)),
+    planterChecks: from("Planter checks", (table) => readPlanterChecks(table, machineNames, itemNames)),
     sales: from("Sales", (table) => readSales(table, cropNames, byCrop, settings.seasonYear)),
     harvest: from("Harvest", (table) => readHarvest(table, fieldNames, byField, byCrop)),
     changes: from("Changes", (table) => readChanges(table, places, { crops, fields, settings })),

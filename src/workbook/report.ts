@@ -1,14 +1,18 @@
-import { seasonFigures } from "../core/seasonFigures";
+import { seasonFigures, type SeasonFigures } from "../core/seasonFigures";
 import type { WorkbookContent } from "./cell";
 import { costChecks } from "./costChecks";
+import { planterProblems } from "./planterProblems";
+import { toFix } from "./problem";
 import { inOrder, readSeason } from "./readSeason";
 import type { SeasonReading, SeasonReport } from "./seasonReport";
 import { problemsBySubject } from "./touched";
 
 /** Reads a workbook and computes its season: all that can be, whatever problems there are. */
 export function seasonReport(content: WorkbookContent): SeasonReport {
-  const reading = withCosts(readSeason(content));
-  return { ...reading, figures: seasonFigures(reading.season) };
+  const read = withCosts(readSeason(content));
+  const figures = seasonFigures(read.season);
+  const reading = withPlanters(read, figures);
+  return { ...reading, figures };
 }
 
 /** What is read is right without a cost, and so is a change, which adds and takes away; a cost per acre is not. */
@@ -18,4 +22,11 @@ function withCosts(reading: SeasonReading): SeasonReading {
   const problems = inOrder([...reading.problems, ...without]);
   const problemsOf = problemsBySubject(reading.season, problems);
   return { ...reading, problems, problemsOf: (subject) => (subject.of === "change" ? reading.problemsOf(subject) : problemsOf(subject)) };
+}
+
+/** What is found once the planter's repair is priced; the season's figures do not rest on it. */
+function withPlanters(reading: SeasonReading, { planters }: SeasonFigures): SeasonReading {
+  const found = planterProblems(planters);
+  if (found.length === 0) return reading;
+  return { ...reading, problems: inOrder([...reading.problems, ...found]), problemsOf: (subject) => [...reading.problemsOf(subject), ...(subject.of === "planter" ? toFix(found) : [])] };
 }

@@ -14,6 +14,7 @@ import type { Quadrant } from "../core/partialBudget/change";
 import type { ChangeFigures } from "../core/partialBudget/changeFigures";
 import type { FieldOutlook } from "../core/stand/fieldOutlook";
 import type { FieldStand } from "../core/stand/fieldStand";
+import type { PlanterPart } from "../core/planter/planterRepair";
 import type { Season } from "../core/season";
 import { changeCautions } from "./changeWords";
 import { describe } from "./explain";
@@ -108,6 +109,10 @@ function changeJson(figures: ChangeFigures, season: Season) {
   };
 }
 
+const planterJson = ({ check: { machine, part, row, measured, replaceAt }, state, cost }: PlanterPart) => ({
+  machine, part, row, measured: digits(measured), replaceAt: digits(replaceAt), finding: state, cost: digits(cost),
+});
+
 const loanJson = ({ loan, interest, principal, opening, closing, payments }: LoanYear) => ({
   loan: loan.name, kind: loan.kind, interest: digits(interest), principal: digits(principal), before: digits(opening), after: digits(closing),
   payments: payments.map(({ month, payment, interest: ofIt, balance }) => ({ month, payment: digits(payment), interest: digits(ofIt), owed: digits(balance) })),
@@ -136,6 +141,7 @@ export function reportJson(report: SeasonReport) {
     stands: figures.stands.map(standJson),
     harvest: harvestJson(report, digits),
     machines: figures.machines.map(machineJson),
+    planter: figures.planters.flatMap(({ parts }) => parts.map(planterJson)),
     loans: loanYears(report.season).map(loanJson),
     repayment: repaymentJson(report),
     changes: figures.changes.map((change) => changeJson(change, season)),

@@ -4,7 +4,7 @@ import { nearest, plain } from "./words";
 
 export const tableNames = [
   "Season", "Crops", "Fields", "Items", "Purchases", "Applications", "Operations", "Machines", "Other costs", "Loans", "Insurance",
-  "Stand counts", "Sales", "Harvest", "Changes",
+  "Stand counts", "Planter checks", "Sales", "Harvest", "Changes",
 ] as const;
 export type TableName = (typeof tableNames)[number];
 

@@ -9,6 +9,7 @@ import { tableNames } from "./tableNames";
 import type { InputColumn, InputTable } from "./inputTable";
 import type { Declared } from "./columns/column";
 import { cropColumns } from "./columns/crops";
+import { planterCheckColumns } from "./columns/planterChecks";
 import { yieldUnits } from "./yieldUnits";
 import { tenures } from "./tables/fields";
 import { chargings, statuses } from "./tables/items";
@@ -234,5 +235,5 @@ const matchesTable = table("Matches",
 /** All tables that we make, in the order of a season's work; `Matches` is made when a range is matched. */
 export const inputTables: readonly InputTable[] = [
   seasonTable, cropsTable, fieldsTable, itemsTable, purchasesTable, applicationsTable, operationsTable, machinesTable, otherCostsTable,
-  loansTable, insuranceTable, standCountsTable, salesTable, harvestTable, changesTable, matchesTable,
+  loansTable, insuranceTable, standCountsTable, tableOf(planterCheckColumns), salesTable, harvestTable, changesTable, matchesTable,
 ];

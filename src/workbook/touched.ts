@@ -13,7 +13,7 @@ const revenueTables = new Set(["Crops", "Fields", "Harvest", "Stand counts"]);
  * where it is charged as it is bought; a machine to the fields that it works; a field to its crop; a crop to its fields;
  * all of them to the farm, and the farm to all. Where a cost is shared by revenue, what changes the revenue of one field
  * changes the cost of all. A change rests on the field or crop that it sells; what is wrong in the change itself touches
- * nothing else; what is wrong in the cash flow alone leaves the budgets complete. What is only to check makes nothing
+ * nothing else, nor does what is wrong in the checks of the planter; what is wrong in the cash flow alone leaves the budgets complete. What is only to check makes nothing
  * incomplete and is left aside.
  */
 export function problemsBySubject(season: Season, all: readonly Problem[]): (subject: Subject) => readonly Problem[] {
@@ -21,8 +21,8 @@ export function problemsBySubject(season: Season, all: readonly Problem[]): (sub
   if (problems.length === 0) return () => problems;
   const reach = reachOf(season);
   const groups = groupsOf(problems, season).map(({ touches, spreads, positions }) => ({ reached: reach(touches, spreads), positions }));
-  const ofFarm = problems.filter(({ touches }) => touches.length === 0 || touches.some(({ of }) => of !== "change" && of !== "cash flow"));
-  const ofCashFlow = problems.filter(({ touches }) => touches.length === 0 || touches.some(({ of }) => of !== "change"));
+  const ofFarm = problems.filter(({ touches }) => touches.length === 0 || touches.some(({ of }) => of !== "change" && of !== "cash flow" && of !== "planter"));
+  const ofCashFlow = problems.filter(({ touches }) => touches.length === 0 || touches.some(({ of }) => of !== "change" && of !== "planter"));
   const ofAll = groups.filter(({ reached }) => reached === "all");
   const bySubject = new Map<string, Group[]>();
   for (const group of groups) {
@@ -90,7 +90,7 @@ function reachOf(season: Season): (touches: readonly Subject[], spreads: Spreads
       // How much of an item is used in one field changes no other field's cost, unless the item is charged as bought.
       case "item": return spreads === "use" && asUsed.has(subject.name) ? [] : [...usedIn.get(subject.name)!].flatMap(andCrop);
       case "machine": return [...(workedBy.get(subject.name) ?? [])].flatMap(andCrop);
-      case "farm": case "cash flow": case "change": return [];
+      case "farm": case "cash flow": case "planter": case "change": return [];
     }
   };
   const isOfAll = (subject: Subject, spreads: Spreads) =>

@@ -154,7 +154,7 @@ const seasons = (harvest: (fields: readonly string[]) => Arbitrary<readonly Harv
       settings, crops: each<Crop>("Crops", cropNames, crop), fields: each<Field>("Fields", fields, field), items: each<Item>("Items", items, item),
       purchases: rows<Purchase>("Purchases", 4, purchase(items)), applications: rows<Application>("Applications", 6, application(fields, items)),
       operations: rows<Operation>("Operations", 5, operation(fields)), otherCosts: otherCosts(fields), sales: rows<Sale>("Sales", 3, sale), loans: loans(fields), harvest: harvest(fields),
-      published: fc.constant(publishedStandTables),
+      published: fc.constant(publishedStandTables), planterChecks: fc.constant([]),
     }).map(shown);
   });
 

@@ -56,6 +56,16 @@ Season
 | Setting | Value |
 ${rows}
 ${farm}`;
+const planterCheck = (cells: string) => `${farm}
+Items
+| Item | Kind | Pack unit | Plan price per pack |
+| Blade | repairs | each | 30 |
+| Seal | repairs | each | |
+
+Planter checks
+| Machine | Row | Part | New | Replace at | Measured | Finding | Item | Hours |
+${cells}
+`;
 const loads = "\nHarvest\n| Field | Date | Weight or bushels | Moisture |\n| Alder | 2031-10-10 | 900 | 15 |\n";
 const harvested = (done: string) => `${crops}\nFields\n| Field | Crop | Acres | Yield goal | Harvest done |\n| Alder | Corn | 100 | 200 | ${done} |\n`;
 const planted = (row: string) => `${crops}\nFields\n| Field | Crop | Acres | Yield goal | Planted date | Planned planting date |\n${row}`;
@@ -206,5 +216,11 @@ export const cases: readonly ProblemCase[] = [
   { code: "tractor-disagrees", slip: "gave one tractor two list prices", workbook: farm + tractors("| Big one | 200000 | 10 |", "| Big one | 210000 | 10 |"), at: ["Machines", 2, "Tractor list price"], found: "210000" },
   { code: "tractor-unnamed", slip: "left the tractor's name out", workbook: farm + tractors("| | 200000 | |"), at: ["Machines", 1, "Tractor list price"], found: "200000" },
   { code: "number-beyond", slip: "leant on a key in a price", workbook: farm.replace("| 4 |", "| 1e9000000 |"), at: ["Crops", 1, "Expected price"], found: "1e9000000" },
+  { code: "sizes-incomplete", slip: "measured a disc and left its size when new out", workbook: planterCheck("| Planter | 1 | Opener disc | | 14.5 | 14.6 | | | |"), at: ["Planter checks", 1, "New"] },
+  { code: "no-wear", slip: "typed one size twice", workbook: planterCheck("| Planter | 1 | Opener disc | 15 | 15 | 14.6 | | | |"), at: ["Planter checks", 1, "Replace at"], found: "15" },
+  { code: "part-unpriced", slip: "has no price of a part that is due", workbook: planterCheck("| Planter | 3 | Meter | | | | replace | Seal | |"), at: ["Planter checks", 1, "Item"], found: "Seal" },
+  { code: "wage-missing", slip: "has no wage for the hours in the shop", workbook: planterCheck("| Planter | 3 | Meter | | | | replace | | 2 |"), at: ["Planter checks", 1, "Hours"], found: "2" },
+  { code: "beyond-new", slip: "left the point out of a size", workbook: planterCheck("| Planter | 1 | Opener disc | 15 | 14.5 | 146 | | | |"), at: ["Planter checks", 1, "Measured"], found: "146" },
+  { code: "finding-unlike", slip: "found good what is worn out", workbook: planterCheck("| Planter | 1 | Opener disc | 15 | 14.5 | 14.4 | good | | |"), at: ["Planter checks", 1, "Finding"], found: "good" },
   { code: "ton-unclear", slip: "buys by the ton what is counted in pounds, on hectares", workbook: purchase("| 2031-04-01 | Urea | 100 | ton | 0.3 | |").replace("Crops", "Season\n| Setting | Value |\n| Area unit | ha |\nCrops"), at: ["Purchases", 1, "Unit"], found: "ton" },
 ];

@@ -77,6 +77,10 @@ Stand counts
 | Alder | 2031-05-25 | 29 | 17.42 | | 28 | 1 |
 | Alder | 2031-05-25 | | | 30 | 3 | 1 |
 | Alder | 2031-05-25 | | | 36 | 5 | |
+Planter checks
+| Machine | Row | Part | New | Replace at | Measured | Unit | Finding | Item | Quantity | Hours | Done on |
+| Planter | 3 | Opener disc | 15 | 14.5 | 14.55 | in | | Parts | 2 | 0.5 | |
+| Planter | 4 | Opener disc | 15 | 14.5 | 14.4 | in | | Parts | 2 | 0.5 | |
 Sales
 | Crop | Date | Quantity | Unit | Price | Delivery month | Kind |
 | Corn | 2031-03-01 | 4000 | bu | 4.5 | November | forward |

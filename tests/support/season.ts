@@ -66,6 +66,6 @@ export const load = (of: string, wet: string, moisture: string | null = null, mo
 export const harvested = (of: Field): Field => ({ ...of, harvestDone: { on: null } });
 
 export const seasonOf = (parts: Partial<Season>): Season => ({
-  settings, crops: [corn], fields: [], items: [], purchases: [], applications: [], operations: [], otherCosts: [], sales: [], harvest: [],
+  settings, crops: [corn], fields: [], items: [], purchases: [], applications: [], operations: [], otherCosts: [], sales: [], harvest: [], planterChecks: [],
   published: publishedStandTables, ...parts,
 });

@@ -1,5 +1,5 @@
 /** The wear of openers in the form of worn row units: its boxes, what is wrong with them, and what they say. */
-import { commonOpener, wearUsed, type OpenerWear } from "../../core/partialBudget/layouts/rebuildRowUnits";
+import { commonOpener, openerWear as wornBy, type OpenerWear } from "../../core/partialBudget/layouts/rebuildRowUnits";
 import type { Format } from "../format";
 import type { Faults } from "../parts/typed";
 import type { Box, Values } from "./box";
@@ -34,7 +34,7 @@ export function openerWear(values: Values): OpenerWear | null {
 
 /** How much of the wear is used and what that alone says. */
 export function wearWords(wear: OpenerWear, format: Format): string {
-  const { used, due } = wearUsed(wear);
+  const { used, due } = wornBy(wear);
   const unit = lengthName(format);
   const left = wear.measured.minus(wear.replaceAt);
   const sizes = `${format.quantity(wear.whenNew)} ${unit} new, ${format.quantity(wear.measured)} now, replaced at ${format.quantity(wear.replaceAt)}`;

@@ -3,11 +3,13 @@ import type { SeasonReport } from "../seasonReport";
 import { breakEvenSheet } from "./breakEven";
 import { changeSheet } from "./change";
 import { costPerAcreSheet } from "./costPerAcre";
+import { planterCheckSheet } from "./planterCheck";
 import { standSheet } from "./stand";
 
 /** Every result sheet that a season has something for, but the lender pages, which are made for a day and a reader. */
 export const resultSheets = (report: SeasonReport): readonly ResultSheet[] => [
   costPerAcreSheet(report), breakEvenSheet(report),
   ...(report.figures.stands.length === 0 ? [] : [standSheet(report)]),
+  ...(report.figures.planters.length === 0 ? [] : [planterCheckSheet(report)]),
   ...report.figures.changes.map((figures) => changeSheet(report, figures)),
 ];

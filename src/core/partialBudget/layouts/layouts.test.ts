@@ -10,7 +10,7 @@ import { closingWheels } from "./closingWheels";
 import { anotherHybrid, type AnotherHybrid } from "./hybrid";
 import { layoutNames, workCautions, type Circumstances, type Layout } from "./layout";
 import { ownOrHireChange } from "./ownOrHire";
-import { rebuildRowUnits, wearUsed, commonOpener } from "./rebuildRowUnits";
+import { rebuildRowUnits, openerWear, commonOpener } from "./rebuildRowUnits";
 import { higherRent } from "./rent";
 import { reseedChange } from "./reseedChange";
 import { anotherSeedingRate } from "./seedingRate";
@@ -79,9 +79,9 @@ describe("closing wheels", () => {
 
 describe("worn row units", () => {
   it("are due when the allowed wear is used up, by common practice 15 to 14.5 inches", () => {
-    expect(wearUsed({ ...commonOpener, measured: new Decimal("14.75") })).toEqual({ used: new Decimal("0.5"), due: false });
-    expect(wearUsed({ ...commonOpener, measured: new Decimal("14.5") }).due).toBe(true);
-    expect(() => wearUsed({ whenNew: new Decimal("14"), measured: new Decimal("14"), replaceAt: new Decimal("14") })).toThrow(RangeError);
+    expect(openerWear({ ...commonOpener, measured: new Decimal("14.75") })).toEqual({ used: new Decimal("0.5"), due: false });
+    expect(openerWear({ ...commonOpener, measured: new Decimal("14.5") }).due).toBe(true);
+    expect(() => openerWear({ whenNew: new Decimal("14"), measured: new Decimal("14"), replaceAt: new Decimal("14") })).toThrow(RangeError);
   });
   it("bring what bad rows lose once those are told of", () => {
     const told = rebuildRowUnits({ ...rebuild, badRows: { rows: new Decimal("2"), yield: yieldPerArea("200"), loss: share("0.06") }, repairsSpared: moneyPerYear("200") });

@@ -1,12 +1,13 @@
 import { blankGainCaution } from "../../cautions";
 import { Decimal, hundred } from "../../decimal";
 import { findingsOn } from "../../tables/trialFindings";
+import { wearUsed, type PartSizes } from "../../planter/wear";
 import { money, yieldPerArea, type Hours, type Money, type MoneyPerHour, type MoneyPerYear, type Share, type Years, type Yield } from "../../units";
 import { outlay, perYear } from "../change";
 import { layout, lines, given, yieldGain, type Layout, type Circumstances } from "./layout";
 
 /** Diameters of a disk opener, all in one unit of length. */
-export type OpenerWear = { readonly whenNew: Decimal; readonly measured: Decimal; readonly replaceAt: Decimal };
+export type OpenerWear = PartSizes;
 
 /** Common practice for an opener of 15 inches, in inches: replaced at 14.5. Common practice only; the manual rules. */
 export const commonOpener = { whenNew: new Decimal("15"), replaceAt: new Decimal("14.5") } as const;
@@ -16,10 +17,9 @@ export const commonOpener = { whenNew: new Decimal("15"), replaceAt: new Decimal
  *
  * @throws RangeError unless an opener may wear at all
  */
-export function wearUsed({ whenNew, measured, replaceAt }: OpenerWear): { readonly used: Decimal; readonly due: boolean } {
-  const allowed = whenNew.minus(replaceAt);
-  if (allowed.lte("0")) throw new RangeError("an opener is replaced below its diameter when new");
-  const used = whenNew.minus(measured).div(allowed);
+export function openerWear(sizes: OpenerWear): { readonly used: Decimal; readonly due: boolean } {
+  if (sizes.whenNew.lte(sizes.replaceAt)) throw new RangeError("an opener is replaced below its diameter when new");
+  const used = wearUsed(sizes);
   return { used, due: used.gte("1") };
 }
 
@@ -49,7 +49,7 @@ export function rebuildRowUnits(of: RebuildRowUnits): Layout {
   return layout("Rebuild worn row units", of, lines(
     kept,
     given(of.repairsSpared, (spared) => perYear("reduced costs", { item: "Repairs spared in season", unit: "year", quantity: new Decimal("1"), price: money(spared) })),
-    outlay("added costs", { item: wear === null ? "Parts" : `Parts (openers ${wearUsed(wear).used.times(hundred).toDecimalPlaces(0).toFixed()}% worn)`, unit: "rows", quantity: of.rowsRebuilt, price: of.partsPerRow }, of.yearsKept),
+    outlay("added costs", { item: wear === null ? "Parts" : `Parts (openers ${openerWear(wear).used.times(hundred).toDecimalPlaces(0).toFixed()}% worn)`, unit: "rows", quantity: of.rowsRebuilt, price: of.partsPerRow }, of.yearsKept),
     given(of.rowsRebuilt.times(of.shopHoursPerRow), (hours) => outlay("added costs", { item: "Shop labour", unit: "h", quantity: hours, price: money(of.wage) }, of.yearsKept)),
   ), { lead: { of: "quantity", line: kept }, findings: findingsOn("row unit wear"), cautions: [blankGainCaution] });
 }
