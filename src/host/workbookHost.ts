@@ -17,6 +17,11 @@ export interface WorkbookHost {
   /** Adds rows under the last body row of a table, as one step. Cells are given by heading; a heading left out stays blank. */
   addRows(table: string, rows: readonly ReadonlyMap<string, Cell>[]): Promise<void>;
   /**
+   * Draws a table over so many rows below its last body row, as one step: what stands there becomes part of it as it is. Nothing is
+   * changed where the table has a totals row, or another table or joined cells are in the way.
+   */
+  growTable(table: string, rows: number): Promise<void>;
+  /**
    * Puts values into single cells of tables' body rows, as one step. A number format stays. Nothing is changed where one of the
    * places is not there, or where a cell holds a formula, which the grower typed.
    */

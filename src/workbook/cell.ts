@@ -17,9 +17,12 @@ export type RawTable = {
   readonly stale?: readonly { readonly row: number; readonly column: number }[];
   /** Body cells whose formula has one value in the file and another when it is worked out, with the one that is not counted. */
   readonly differing?: readonly { readonly row: number; readonly column: number; readonly notCounted: string }[];
-  /** Rows with entries right under the last one, which the table or range does not take in; left out where there are none. */
-  readonly below?: readonly (readonly Cell[])[];
+  /** Rows below the last one with something in them, which the table or range does not take in, up to the next one; left out where there are none. */
+  readonly below?: readonly RowBelow[];
 };
+
+/** A row below a table or range, as wide as that is. `by`: so many rows below the last body row, 1 being right under it. */
+export type RowBelow = { readonly by: number; readonly cells: readonly Cell[] };
 
 export type DateSystem = "1900" | "1904";
 

@@ -53,7 +53,14 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   "table-unreadable": ({ at, found }) => ({ what: `The table ${at.table} could not be read. ${found}`, remedy: "Set that right, or move the table's cells to a new table; all else was read." }),
   "range-missing": (problem) => ({ what: `${cell(problem)}: the workbook has no range ${quoted(problem.found)}.`, remedy: "Match the range again, or correct its address." }),
   "match-missing": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not there, so this match has no effect.${meant(problem)}`, remedy: "Match the range again, or correct the heading." }),
-  "rows-below": ({ at, found }) => ({ what: `${found === "1" ? "A row stands" : `${found} rows stand`} right under the last row of ${at.table} and ${found === "1" ? "is" : "are"} not part of it, so ${found === "1" ? "it is" : "they are"} not counted.`, remedy: "Take them in: drag the corner of the table (or the range in Matches) down over them, or delete them if they are no entries." }),
+  "rows-below": (problem) => ({
+    what: `${cell(problem)}: ${problem.found === "1" ? "a row stands" : `${problem.found} rows stand, the first`} ${problem.like ?? "right under"} the last row of ${problem.at.table}, ${problem.found === "1" ? "which is" : "which are"} not part of it and not counted.`,
+    remedy: "Take them in: drag the corner of the table (or the range in Matches) down over them, or delete them if they are no entries.",
+  }),
+  "rows-near": (problem) => ({
+    what: `${cell(problem)}: ${problem.found === "1" ? "a row with a number stands" : `${problem.found} rows with numbers stand, the first`} ${problem.like ?? "right under"} the last row of ${problem.at.table}, and nothing there is counted.`,
+    remedy: "Nothing, if it is no entry; else drag the corner of the table down over it and fill the row.",
+  }),
   "table-almost": ({ at, found }) => ({ what: `The workbook has no table ${at.table}, but one named ${quoted(found)}, which is not read.`, remedy: `Name it ${at.table.replaceAll(" ", "_")}, or match it to ${at.table} under Tables.` }),
   "table-beside": ({ at, found }) => ({ what: `The table ${quoted(found)} stands beside ${at.table} and is not read.`, remedy: `If its rows belong to this season, move them into ${at.table}; if not, another name settles it.` }),
   "heading-unit": ({ at, found, like }) => ({ what: `${at.table}: the heading ${quoted(found)} says ${like ?? "another unit"}.`, remedy: "Change the heading and its numbers to what the season counts in, or the setting Area unit." }),

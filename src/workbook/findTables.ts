@@ -2,8 +2,8 @@
 import type { RawTable, WorkbookContent } from "./cell";
 import { matchedRanges } from "./matches";
 import type { Problem } from "./problem";
+import { problemsBelow } from "./rowsBelow";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
-import { entriesBelow } from "./totalRows";
 import { editDistance, plain } from "./words";
 
 export { matchesTable, tableNames, type TableName } from "./tableNames";
@@ -32,10 +32,7 @@ export function findTables(content: WorkbookContent): FoundTables {
   // A real table of ours comes before a match.
   const matched = matchedRanges(content);
   for (const { table, range, raw } of matched.ranges) add(table, raw, range);
-  for (const [name, raw] of tables) {
-    const rows = entriesBelow(raw).length;
-    if (rows > 0) problems.push({ code: "rows-below", at: { table: name, row: Math.max(1, raw.rows.length) }, found: String(rows), touches: [{ of: "farm" }] });
-  }
+  for (const [name, raw] of tables) problems.push(...problemsBelow(raw, name, [{ of: "farm" }]));
   const called = [...content.tables.map(({ name }) => name), ...(content.others ?? [])];
   for (const name of called) {
     const like = almostNamed(name);

@@ -1,6 +1,7 @@
 /** Rows that add up others: typed under the entries or between them, they are no entries themselves. */
-import type { Cell, RawTable } from "./cell";
-import { isBlank } from "./numbers";
+import { zero } from "../core/decimal";
+import type { Cell } from "./cell";
+import { decimalOf, isBlank } from "./numbers";
 
 const totalWords = /^((grand|sub|running)[ -]?)?totals?:?$|[\w)] (sub-?)?totals?:?$|^(sub-?totals?|total (of|for)) /i;
 
@@ -10,7 +11,15 @@ export function isTotalRow(cells: readonly Cell[]): boolean {
   return typeof first === "string" && totalWords.test(first.trim());
 }
 
-/** Entries right under a table, a total of it aside. */
-export const entriesBelow = ({ below = [] }: RawTable): readonly (readonly Cell[])[] =>
-  // A line of words alone is a remark.
-  below.filter((cells) => !isTotalRow(cells) && cells.filter((cell) => !isBlank(cell)).length > 1);
+/** Whether each number of a row is the sum of those above it in its column, of two or more; a row without a number is none. */
+export function isSumRow(cells: readonly Cell[], above: readonly (readonly Cell[])[]): boolean {
+  const sums = cells.flatMap((cell, column) => (typeof cell === "number" ? [isSumOf(cell, above.map((row) => row[column] ?? ""))] : []));
+  return sums.length > 0 && sums.every((isSum) => isSum);
+}
+
+/** Whether a number adds up the numbers among some cells, of which there are two at least. */
+export function isSumOf(number: number, cells: readonly Cell[]): boolean {
+  const parts = cells.filter((cell): cell is number => typeof cell === "number" && cell !== 0);
+  if (parts.length < 2) return false;
+  return parts.reduce((sum, part) => sum.plus(decimalOf(part)), zero).eq(decimalOf(number));
+}

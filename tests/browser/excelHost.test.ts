@@ -51,6 +51,7 @@ const host: WorkbookHost = {
   write: (sheets) => call("write", sheets),
   makeTables: (tables) => call("makeTables", tables),
   addRows: (table, rows) => call("addRows", table, rows),
+  growTable: (table, rows) => call("growTable", table, rows),
   changeCells: (changes) => call("changeCells", changes),
   addColumn: (column) => call("addColumn", column),
   select: (place) => call("select", place),

@@ -54,3 +54,27 @@ export const ownCounts: Fixture = {
     },
   ],
 };
+
+/** Rows below tables and matched ranges, which these do not take in: right under, after a gap, below a totals row, before another table. */
+export const untaken: Fixture = {
+  sheets: [
+    {
+      name: "Fields",
+      cells: [
+        ["Field", "Crop", "Acres"], ["Creek", "Soybeans", 81], ["West", "Corn", 40], [], ["East", "", "22"], [],
+        ["Name", "Balance"], ["Tractor note", 125000],
+      ],
+      tables: [{ name: "Fields", range: "A1:C2" }, { name: "Loans", range: "A7:B8" }],
+    },
+    {
+      name: "Bills", cells: [["Item", "Quantity"], ["Urea", 12], ["Total", 12], ["Oil", 3]],
+      tables: [{ name: "Purchases", range: "A1:B3", totalsRow: true }],
+    },
+    { name: "Counts", cells: [["Where", "Plants"], ["Creek", 28], ["Hill", 31], [], ["Where", "Plants"], ["Alder", 30]] },
+    {
+      name: "Matches",
+      cells: [["Table", "Range", "Column", "Heading"], ["Stand counts", "Counts!A1:B2", "Field", "Where"], ["Stand counts", "Counts!A5:B6", "Field", "Where"]],
+      tables: [{ name: "Matches", range: "A1:D3" }],
+    },
+  ],
+};

@@ -9,7 +9,7 @@ import type { ResultSheet } from "../../src/workbook/resultSheet";
 import { waitsForCell, writes } from "../support/officeBridge/bridge";
 import { HostRefusal } from "../support/officeBridge/hostRefusal";
 import { openExcel } from "../support/officeBridge/openExcel";
-import { farm, fields, ownCounts } from "./contractWorkbooks";
+import { farm, fields, ownCounts, untaken } from "./contractWorkbooks";
 import type { Fixture, FixtureSheet } from "./fixture";
 import { describeWorkbookHost } from "./workbookHost.contract";
 
@@ -64,6 +64,17 @@ describe("round trips to Excel", () => {
     expect(bridge.trips).toHaveLength(2);
   });
 
+  it("are three where rows stand below a table, of which no more is asked than is in use, and of other tables only the place", async () => {
+    const [first] = ownTables(1, 5000);
+    // The grower's own table stands below ours and is not read; between them is one row.
+    const below = { ...farm.sheets[0]!, cells: [...farm.sheets[0]!.cells, ["West", "Corn", 40], [], ...first!.cells], tables: [{ name: "Fields", range: "A1:C3" }, { name: "Ledger", range: "A6:B5006" }] };
+    const { host, bridge } = openExcel({ sheets: [below] });
+    const { tables, others } = await host.read();
+    expect([tables[0]!.below, others]).toEqual([[{ by: 1, cells: ["West", "Corn", 40] }], ["Ledger"]]);
+    expect(bridge.trips).toHaveLength(3);
+    expect(bridge.trips.reduce((sum, { answerBytes }) => sum + answerBytes, 0)).toBeLessThan(20_000);
+  });
+
   it("change nothing, in Excel's eyes, when the workbook is read again", async () => {
     const opened = openExcel(farm);
     await opened.host.read();
@@ -102,6 +113,7 @@ describe("round trips to Excel", () => {
     await host.write([report("Stand")]);
     await host.makeTables([otherCosts]);
     await host.addRows("Fields", [new Map([["Field", "West"]])]);
+    await host.growTable("Fields", 1);
     await host.changeCells([{ table: "Fields", row: 1, column: "Acres", value: 1 }]);
     await host.select({ sheet: "Fields", row: 1, column: 1 });
     await host.selection();
@@ -420,6 +432,19 @@ describe("taking an entry back", () => {
     await lastEntry(host)!.takeBack();
     expect(await snapshot()).toEqual(before);
     expect(lastEntry(host)).toBeNull();
+  });
+
+  it("gives up the rows that a table took in, unless the table has others by now", async () => {
+    const { host, bridge } = openExcel(untaken);
+    bridge.canUndo = false;
+    await host.growTable("Fields", 3);
+    expect(lastEntry(host)?.words).toBe("3 rows taken into Fields");
+    await lastEntry(host)!.takeBack();
+    expect((await host.read()).tables[0]).toMatchObject({ rows: [["Creek", "Soybeans", 81]], below: [{ by: 1 }, { by: 3 }] });
+    await host.growTable("Fields", 1);
+    const taken = lastEntry(host)!;
+    await host.growTable("Fields", 2);
+    expect(await refusalFrom(taken.takeBack())).toMatchObject({ reason: "moved" });
   });
 
   it("finds rows that were sorted together elsewhere, and is refused where they say something else by now", async () => {

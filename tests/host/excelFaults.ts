@@ -3,7 +3,7 @@ import type { HostState, WorkbookHost } from "../../src/host/workbookHost";
 import type { Cell } from "../../src/workbook/cell";
 import type { InputTable } from "../../src/workbook/inputTable";
 import type { ResultSheet } from "../../src/workbook/resultSheet";
-import { farm } from "./contractWorkbooks";
+import { farm, untaken } from "./contractWorkbooks";
 import type { Fixture } from "./fixture";
 import type { OpenedHost } from "./workbookHost.contract";
 
@@ -52,9 +52,11 @@ export const faultCases: readonly FaultCase[] = [
   { command: "Make tables", workbook: farm, does: (host) => host.makeTables(tables) },
   { command: "Add rows", workbook: farm, does: (host) => host.addRows("Fields", rows) },
   { command: "Add the first row of a new table", workbook: farm, before: (host) => host.makeTables([{ ...tables[0]!, firstRow: ["", ""] }]), does: (host) => host.addRows("Other_costs", [new Map<string, Cell>([["Amount", 40.25]])]) },
+  { command: "Take in rows below a table", workbook: untaken, does: (host) => host.growTable("Fields", 3) },
   { command: "Change cells", workbook: farm, does: (host) => host.changeCells(changes) },
   { command: "Add a column", workbook: farm, does: (host) => host.addColumn(column) },
   { command: "Add a column of 1,600 cells", workbook: longTable, does: (host) => host.addColumn(many) },
   { command: "Take rows back", workbook: farm, before: (host) => host.addRows("Fields", rows), does: takeBack },
+  { command: "Give up rows that a table took in", workbook: untaken, before: (host) => host.growTable("Fields", 3), does: takeBack },
   { command: "Take changed cells back", workbook: farm, before: (host) => host.changeCells(changes), does: takeBack },
 ];

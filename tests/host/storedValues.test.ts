@@ -125,14 +125,14 @@ describe("a value that could not be worked out", () => {
   });
 
   it("is told of a total that reads it, and the total is worked out again once the value is entered", async () => {
-    const fixture = withPrice("=C4/1");
-    const sheets = fixture.sheets.map((sheet) => (sheet.name === "Purchases" ? { ...sheet, cells: [...sheet.cells, ["", "", 3200]], formulas: { ...sheet.formulas, C4: "=FARMFUNCTION(C3)" } } : sheet));
+    const fixture = withPrice("=G4/1");
+    const sheets = fixture.sheets.map((sheet) => (sheet.name === "Purchases" ? { ...sheet, cells: [...sheet.cells, ["", "", "", "", "", "", 3200]], formulas: { ...sheet.formulas, G4: "=FARMFUNCTION(C3)" } } : sheet));
     const { workbook } = await counted({ ...fixture, sheets });
     workbook.setCells("Purchases", entries({ C3: 9 }));
     await workbook.settled();
     const again = await counted(sound(workbook));
     expect(again.told).toEqual([["stale-value", 2, "Amount"]]);
-    again.workbook.setCells("Purchases", entries({ C4: 3600 }));
+    again.workbook.setCells("Purchases", entries({ G4: 3600 }));
     await again.workbook.settled();
     expect(again.workbook.cellAt("Purchases", place("E3"))).toMatchObject({ value: 3600, stale: false });
   });

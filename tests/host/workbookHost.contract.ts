@@ -4,7 +4,7 @@ import { HostError, type WorkbookHost } from "../../src/host/workbookHost";
 import type { Cell, RawTable } from "../../src/workbook/cell";
 import type { InputTable } from "../../src/workbook/inputTable";
 import type { ResultSheet, SheetCell } from "../../src/workbook/resultSheet";
-import { fields, farm, ownCounts } from "./contractWorkbooks";
+import { fields, farm, ownCounts, untaken } from "./contractWorkbooks";
 import type { Fixture, SheetSnapshot, Snapshot } from "./fixture";
 
 /** A host over a workbook made from a fixture, and hands on that workbook beside the host. */
@@ -80,6 +80,18 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
       it("gives nothing, and no error, in a workbook without tables", async () => {
         const { host } = await workbook({ sheets: [{ name: "Sheet1", cells: [] }] });
         expect(await host.read()).toEqual({ dateSystem: "1900", tables: [], ranges: new Map() });
+      });
+
+      it("gives what stands below a table and a matched range, with how far below, up to the next of either", async () => {
+        const { host } = await workbook(untaken);
+        const { tables, ranges } = await host.read();
+        expect(tableOf(tables, "Fields").below).toEqual([{ by: 1, cells: ["West", "Corn", 40] }, { by: 3, cells: ["East", "", "22"] }]);
+        // Below a totals row too, which is none of them.
+        expect(tableOf(tables, "Purchases").below).toEqual([{ by: 2, cells: ["Oil", 3] }]);
+        expect(tableOf(tables, "Loans").below).toBeUndefined();
+        expect(ranges.get("Counts!A1:B2")).toMatchObject({ rows: [["Creek", 28]], below: [{ by: 1, cells: ["Hill", 31] }] });
+        expect(ranges.get("Counts!A5:B6")).toMatchObject({ rows: [["Alder", 30]] });
+        expect(ranges.get("Counts!A5:B6")?.below).toBeUndefined();
       });
 
       it("sees what was typed since", async () => {
@@ -259,6 +271,29 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         const { host } = await workbook({ sheets: [{ ...sheet!, locked: true }, ...others] });
         await expectRefusal(host.addRows("Fields", [new Map([["Field", "West"]])]), "protected", /protect/i);
         expect(tableOf((await host.read()).tables, "Fields").rows).toEqual(fields.rows);
+      });
+    });
+
+    describe("growTable", () => {
+      it("draws a table over the rows below it, gaps and all, and changes no cell", async () => {
+        const { host, snapshot } = await workbook(untaken);
+        const before = sheetOf(await snapshot(), "Fields").cells;
+        await host.growTable("fields", 3);
+        const table = tableOf((await host.read()).tables, "Fields");
+        expect(table.rows).toEqual([["Creek", "Soybeans", 81], ["West", "Corn", 40], ["", "", ""], ["East", "", "22"]]);
+        expect(table.below).toBeUndefined();
+        expect(sheetOf(await snapshot(), "Fields").cells).toEqual(before);
+      });
+
+      it("is refused at a totals row, at another table, on a protected sheet and for a table that is not there", async () => {
+        const { host, snapshot } = await workbook(untaken);
+        const before = await snapshot();
+        await expectRefusal(host.growTable("Purchases", 2), "failed", /totals row/);
+        await expectRefusal(host.growTable("Fields", 6), "failed", /in the way|right below/);
+        await expectRefusal(host.growTable("Sales", 1), "missing", /Sales/);
+        expect(await snapshot()).toEqual(before);
+        const { host: locked } = await workbook({ sheets: untaken.sheets.map((sheet) => ({ ...sheet, locked: true })) });
+        await expectRefusal(locked.growTable("Fields", 1), "protected", /protect/i);
       });
     });
 

@@ -35,6 +35,24 @@ describe("rows right under a table", () => {
     expect(reportJson(report).complete).toBe(false);
   });
 
+  it("are told after a blank row too, where they have all that an entry needs", () => {
+    const report = seasonReport(contentFromText(`${farm}> | | | | |\n> | | | | |\n> | Birch | Corn | 42 | 190 |\n> | Cedar | Corn | '76 | 190 |`));
+    // 100 of 218 acres are counted.
+    expect(report.problems.filter(({ code }) => code === "rows-below")).toMatchObject([{ at: { table: "Fields", row: 4 }, found: "2", like: "3 rows below" }]);
+    expect(report.placeOf(report.problems.find(({ code }) => code === "rows-below")!.at)).toEqual({ sheet: "Fields", row: 4, column: 0 });
+    expect(reportJson(report).complete).toBe(false);
+  });
+
+  it("are to check after a blank row where they may be something else, and nothing where they are words", () => {
+    const below = (...rows: readonly string[]) => codes(`${farm}${rows.map((row) => `> ${row}\n`).join("")}`).filter((code) => code.startsWith("rows-"));
+    expect(below("| | | | |", "| acres of the neighbour | | 42 | |")).toEqual(["rows-near"]);
+    expect(below("| | | | |", "| Field | Crop | Acres | Goal |")).toEqual([]);
+    // 100 acres and 42 under them are 142.
+    expect(codes(`${farm}| Birch | Corn | 42 | 190 |\n> | | | 142 | |`).filter((code) => code.startsWith("rows-"))).toEqual([]);
+    expect(codes(`${farm}| Birch | Corn | 42 | 190 |\n> | | | 143 | |`).filter((code) => code.startsWith("rows-"))).toEqual(["rows-near"]);
+    expect(codes(`${farm}| Birch | Corn | 42 | 190 |\n> | all of it | | 142 | |`).filter((code) => code.startsWith("rows-"))).toEqual(["rows-near"]);
+  });
+
   it("are no fault where they are a total or a remark", () => {
     expect(codes(`${farm}${costs}| Office | overhead | 900 | whole farm |\n> | Total | | 900 | |\n> | as of March | | | |`)).not.toContain("rows-below");
   });

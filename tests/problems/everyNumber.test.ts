@@ -87,7 +87,7 @@ describe("in a workbook in which every column counts", () => {
 
   it("a row right under a table is told", () => {
     const silent = content.tables.filter((table) => {
-      const below = { ...content, tables: content.tables.map((each) => (each === table ? { ...each, below: [each.rows.at(-1)!] } : each)) };
+      const below = { ...content, tables: content.tables.map((each) => (each === table ? { ...each, below: [{ by: 1, cells: each.rows.at(-1)! }] } : each)) };
       return figuresOf(below).told === before.told;
     });
     expect(silent.map(({ name }) => name)).toEqual([]);

@@ -9,7 +9,7 @@ export type MemoryHost = WorkbookHost & {
   /** The result sheets of each writing, in order. */
   readonly written: (readonly ResultSheet[])[];
   /** Errors that the next calls reject with, by method; used up one by one. */
-  readonly refusals: { read: Error[]; write: Error[]; addRows: Error[]; changeCells: Error[]; addColumn: Error[]; select: Error[]; makeTables: Error[] };
+  readonly refusals: { read: Error[]; write: Error[]; addRows: Error[]; growTable: Error[]; changeCells: Error[]; addColumn: Error[]; select: Error[]; makeTables: Error[] };
   readonly reads: () => number;
   /** The rows of a table as they are now. */
   readonly table: (name: string) => RawTable["rows"];
@@ -22,7 +22,7 @@ export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType
   const listeners = new Set<() => void>();
   const taken = new Set(start.tables.map(({ body }) => body.sheet));
   const host: MemoryHost = {
-    selected: [], added: [], written: [], refusals: { read: [], write: [], addRows: [], changeCells: [], addColumn: [], select: [], makeTables: [] }, reads: () => reads,
+    selected: [], added: [], written: [], refusals: { read: [], write: [], addRows: [], growTable: [], changeCells: [], addColumn: [], select: [], makeTables: [] }, reads: () => reads,
     table: (name) => tables.find((table) => table.name === name)?.rows ?? [],
     read: async () => {
       reads += 1;
@@ -45,6 +45,16 @@ export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType
       refuse("addRows");
       host.added.push({ table: name, rows });
       tables = tables.map((table) => table.name !== name ? table : { ...table, rows: [...table.rows, ...rows.map((row) => table.headers.map((heading) => row.get(heading) ?? ""))] });
+      changed();
+    },
+    growTable: async (name, count) => {
+      refuse("growTable");
+      tables = tables.map((table) => {
+        if (table.name !== name) return table;
+        const below = table.below ?? [];
+        const rows = Array.from({ length: count }, (_, index) => below.find(({ by }) => by === index + 1)?.cells ?? table.headers.map(() => ""));
+        return { ...table, rows: [...table.rows, ...rows], below: below.flatMap(({ by, cells }) => (by > count ? [{ by: by - count, cells }] : [])) };
+      });
       changed();
     },
     changeCells: async (changes) => {

@@ -8,7 +8,8 @@ import type { Cell, DateSystem, RawTable, WorkbookContent } from "../../src/work
  * | Corn | 4.20           |
  * ```
  * Cells that look like plain numbers are numbers, as in Excel; everything else is text, `'4.20` and `"4.20"` too. Each
- * table is taken to stand on a sheet of its name, its headings in the first row. A row after `>` stands right below the table.
+ * table is taken to stand on a sheet of its name, its headings in the first row. Rows after `>` stand
+ * below the table, one right under the other; a blank one is a gap.
  */
 export function contentFromText(text: string, dateSystem: DateSystem = "1900"): WorkbookContent {
   const tables: RawTable[] = [];
@@ -16,7 +17,7 @@ export function contentFromText(text: string, dateSystem: DateSystem = "1900"): 
   let rows: Cell[][] = [];
   let below: Cell[][] = [];
   const finish = () => {
-    if (name !== null) tables.push({ ...tableOf(name, rows), ...(below.length > 0 ? { below } : {}) });
+    if (name !== null) tables.push({ ...tableOf(name, rows), ...(below.length > 0 ? { below: below.flatMap((cells, index) => (cells.every((cell) => cell === "") ? [] : [{ by: index + 1, cells }])) } : {}) });
     [rows, below] = [[], []];
   };
   for (const line of text.split("\n").map((each) => each.trim()).filter((each) => each !== "" && !/^\|[-|\s]*-[-|\s]*\|$/.test(each))) {

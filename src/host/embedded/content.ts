@@ -3,6 +3,7 @@ import type { Cell, RawTable, WorkbookContent } from "../../workbook/cell";
 import { sameName } from "../sheetNames";
 import { HostError } from "../workbookHost";
 import { areaName, cellName, parseArea, splitSheet, type Area } from "../address";
+import { filledRows, lastRowBelow } from "../below";
 import { bodyOf, bookOf, tablesOf, type TableEntry } from "./book";
 import type { SheetData } from "./sheetXml";
 import { dataOf, sheetNamed, valueIn, type State } from "./state";
@@ -15,15 +16,20 @@ const tooLarge = (area: Area): string => `It covers ${areaName(area)}, which is 
 export function contentOf(state: State): WorkbookContent {
   const all = tablesOf(state.parts);
   const unreadable = all.filter(({ area }) => isTooLarge(area)).map(({ name, area }) => ({ name, why: tooLarge(area) }));
-  const tables = all.filter(({ area }) => !isTooLarge(area)).map((table) => rawTable(state, table));
+  const read = all.filter(({ area }) => !isTooLarge(area)).map((table) => ({ table, raw: rawTable(state, table) }));
+  const tables = read.map(({ raw }) => raw);
   const matches = tables.find(({ name }) => sameName(name, "Matches"));
   const column = matches?.headers.findIndex((heading) => sameName(heading, "Range")) ?? -1;
   const wanted = new Set((matches?.rows ?? []).map((row) => String(row[column] ?? "").trim()).filter((text) => text !== ""));
   const ranges = new Map([...wanted].flatMap((text) => {
-    const range = rangeNamed(state, text);
+    const range = rangeNamed(state, text, wanted);
     return range === null ? [] : [[text, range] as const];
   }));
-  return { dateSystem: bookOf(state.parts).date1904 ? "1904" : "1900", tables, ranges, ...(unreadable.length > 0 && { unreadable }) };
+  const withBelow = read.map(({ table, raw }): RawTable => {
+    const { sheet, area } = table;
+    return { ...raw, ...belowIn(dataOf(state, sheetNamed(state, sheet).part), area, bodyOf(table).bottom, blocksOn(state, sheet, wanted)) };
+  });
+  return { dateSystem: bookOf(state.parts).date1904 ? "1904" : "1900", tables: withBelow, ranges, ...(unreadable.length > 0 && { unreadable }) };
 }
 
 function rawTable(state: State, table: TableEntry): RawTable {
@@ -34,21 +40,30 @@ function rawTable(state: State, table: TableEntry): RawTable {
     const cell = table.headerRows === 0 ? "" : valueIn(data, { row: table.area.top, column: table.area.left + index });
     return cell === "" ? name : String(cell);
   });
-  return { name: table.name, headers, rows: rowsOf(data, body), body: { sheet: table.sheet, row: body.top, column: body.left }, ...staleIn(state, part, body), ...(table.totalsRows > 0 ? {} : belowIn(state, table.sheet, data, table.area)) };
+  return { name: table.name, headers, rows: rowsOf(data, body), body: { sheet: table.sheet, row: body.top, column: body.left }, ...staleIn(state, part, body) };
 }
 
 const rowsOf = ({ rows }: SheetData, area: Area): readonly (readonly Cell[])[] => rows.valuesOf(area);
 
-/** The rows with entries that follow a block without a gap, up to another table. */
-function belowIn(state: State, sheet: string, data: SheetData, { left, right, bottom }: Area): Pick<RawTable, "below"> {
-  const others = tablesOf(state.parts).filter((other) => other.sheet === sheet && other.area.left <= right && other.area.right >= left);
-  const below: (readonly Cell[])[] = [];
-  for (let row = bottom + 1; !others.some(({ area }) => row >= area.top && row <= area.bottom); row += 1) {
-    const [cells = []] = rowsOf(data, { top: row, bottom: row, left, right });
-    if (cells.every((cell) => cell === "")) break;
-    below.push(cells);
-  }
+/** The rows below a block with something in them. `body`: its last body row, below which a totals row may stand. */
+function belowIn(data: SheetData, block: Area, body: number, others: readonly Area[]): Pick<RawTable, "below"> {
+  const { left, right, bottom } = block;
+  const last = lastRowBelow(block, others);
+  const below = data.rows.numbers().filter((row) => row > bottom && row <= last)
+    .flatMap((row) => filledRows(rowsOf(data, { top: row, bottom: row, left, right }), row - body));
   return below.length === 0 ? {} : { below };
+}
+
+/** The blocks of a sheet that have rows of their own: its tables, and the ranges that the table Matches names. */
+function blocksOn({ parts }: State, sheet: string, matched: Iterable<string>): readonly Area[] {
+  const isHere = (name: string | null) => name !== null && sameName(name, sheet);
+  return [
+    ...tablesOf(parts).filter((table) => isHere(table.sheet)).map(({ area }) => area),
+    ...[...matched].flatMap((text) => {
+      const { sheet: on, area } = splitSheet(text);
+      return isHere(on) ? parseArea(area) ?? [] : [];
+    }),
+  ];
 }
 
 /** What recalculation has to tell of the cells of a body. */
@@ -66,19 +81,23 @@ function staleIn({ stale, differing }: State, part: string, body: Area): Pick<Ra
   return { ...(old.length === 0 ? {} : { stale: old }), ...(other.length === 0 ? {} : { differing: other }) };
 }
 
-/** The range that a text names, by its address or by a name of the workbook; `null` where there is none. */
-export function rangeNamed(state: State, text: string): RawTable | null {
+/**
+ * The range that a text names, by its address or by a name of the workbook; `null` where there is none.
+ *
+ * @param matched all that the table Matches names
+ */
+export function rangeNamed(state: State, text: string, matched: Iterable<string> = []): RawTable | null {
   const { sheet, area } = splitSheet(text);
   const found = parseArea(area);
-  if (sheet !== null && found !== null) return rangeAt(state, text, sheet, found);
+  if (sheet !== null && found !== null) return rangeAt(state, text, sheet, found, matched);
   const name = bookOf(state.parts).names.find((each) => each.name.toLowerCase() === text.toLowerCase());
   if (name === undefined) return null;
   const target = splitSheet(name.refersTo);
   const named = parseArea(target.area);
-  return target.sheet === null || named === null ? null : rangeAt(state, text, target.sheet, named);
+  return target.sheet === null || named === null ? null : rangeAt(state, text, target.sheet, named, matched);
 }
 
-function rangeAt(state: State, text: string, sheet: string, area: Area): RawTable | null {
+function rangeAt(state: State, text: string, sheet: string, area: Area, matched: Iterable<string>): RawTable | null {
   const entry = bookOf(state.parts).sheets.find((each) => each.name.toLowerCase() === sheet.toLowerCase());
   if (entry === undefined) return null;
   const data = dataOf(state, entry.part);
@@ -87,7 +106,7 @@ function rangeAt(state: State, text: string, sheet: string, area: Area): RawTabl
   if (isTooLarge(within)) throw new HostError("failed", `The range ${text} of the table Matches cannot be read. ${tooLarge(within)}`);
   const [headers = [], ...rows] = rowsOf(data, within);
   const body = { ...within, top: within.top + 1 };
-  const below = within.bottom === area.bottom ? belowIn(state, entry.name, data, within) : {};
+  const below = belowIn(data, { ...within, bottom: area.bottom }, within.bottom, blocksOn(state, entry.name, matched));
   return { name: text, ...below, headers: headers.map(String), rows, body: { sheet: entry.name, row: body.top, column: body.left }, ...staleIn(state, entry.part, body) };
 }
 

@@ -20,7 +20,7 @@ import { sheetNamed, stateOf, type State } from "./state";
 import { StyleMaker } from "./styles";
 import { withTableCells } from "./tableCells";
 import { withTableColumn } from "./tableColumns";
-import { tableNamed, withTableRows } from "./tableRows";
+import { tableNamed, withGrownTable, withTableRows } from "./tableRows";
 import { WorkbookSteps } from "./workbookSteps";
 import type { Parts } from "./zip";
 
@@ -81,6 +81,10 @@ export class EmbeddedWorkbook implements WorkbookHost {
   async addRows(table: string, rows: readonly ReadonlyMap<string, Cell>[]): Promise<void> {
     if (rows.length === 0) tableNamed(this.steps.now, table);
     else this.steps.become(withTableRows(this.steps.now, table, rows).state);
+  }
+
+  async growTable(table: string, rows: number): Promise<void> {
+    this.steps.become(withGrownTable(this.steps.now, table, rows));
   }
 
   async changeCells(changes: readonly CellChange[]): Promise<void> {

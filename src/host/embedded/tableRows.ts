@@ -1,6 +1,7 @@
 /** Tables that grow: rows added under the last one, and entries typed right beneath. */
 import type { Cell } from "../../workbook/cell";
 import { sameName } from "../sheetNames";
+import { totalsInTheWay } from "../below";
 import { HostError } from "../workbookHost";
 import { areaName, type Area } from "../address";
 import { bodyOf, tablesOf, type TableEntry } from "./book";
@@ -9,7 +10,7 @@ import { lookOf } from "./looks";
 import { moveFormula } from "./moveFormula";
 import { PackageEdit } from "./packageParts";
 import type { SheetData } from "./sheetXml";
-import { refuseImpossible, refuseLocked } from "./refusals";
+import { isProtected, refuseImpossible, refuseLocked } from "./refusals";
 import { cellIn, dataOf, formulaIn, sheetNamed, valueIn, withCells, type CellEdit, type State } from "./state";
 import { children } from "./xml";
 
@@ -34,6 +35,22 @@ export function withTableRows(state: State, name: string, rows: readonly Readonl
   refuseLocked(state, sheet, edits);
   const edited = new Map(longer.edited).set(sheet.part, withCells(data, edits));
   return { state: { ...longer, edited, touched: true }, first: { sheet: sheet.name, row: start, column: body.left } };
+}
+
+/**
+ * The state with a table drawn over rows below it, whatever stands in them.
+ *
+ * @throws HostError `failed` where a totals row, another table or joined cells are in the way, `protected` on a locked sheet
+ */
+export function withGrownTable(state: State, name: string, rows: number): State {
+  const table = tableNamed(state, name);
+  const { area } = table;
+  if (table.totalsRows > 0) throw new HostError("failed", totalsInTheWay(table.name));
+  const sheet = sheetNamed(state, table.sheet);
+  const cells = Array.from({ length: rows }, (_, down) => Array.from({ length: area.right - area.left + 1 }, (_, across) => ({ row: area.bottom + 1 + down, column: area.left + across }))).flat();
+  refuseImpossible(cells);
+  if (isProtected(dataOf(state, sheet.part))) refuseLocked(state, sheet, cells);
+  return { ...withLongerTable(state, table, rows, hasNoBlock(state, table)), touched: true };
 }
 
 /**
@@ -95,12 +112,12 @@ const isBlankRow = (data: SheetData, { top, left, right }: Area): boolean => {
 };
 
 /** Tells of rows below a table whether nothing stands in them, as wide as the table is. What is asked once is asked for all rows. */
-function freeBelow(state: State, { area: { left, right }, sheet }: TableEntry): (row: number) => boolean {
+function freeBelow(state: State, table: TableEntry): (row: number) => boolean {
+  const { area: { left, right }, sheet } = table;
   const data = dataOf(state, sheetNamed(state, sheet).part);
-  const inTheWay = [...tablesOf(state.parts).filter((other) => other.sheet === sheet).map(({ area }) => area), ...lookOf(data).merges]
-    .filter((area) => area.left <= right && area.right >= left);
+  const isOpen = hasNoBlock(state, table);
   return (row) => {
-    if (inTheWay.some((area) => row >= area.top && row <= area.bottom)) return false;
+    if (!isOpen(row)) return false;
     for (let column = left; column <= right; column += 1) {
       const cell = cellIn(data, { row, column });
       if (cell !== undefined && (cell.value !== "" || cell.formula !== undefined)) return false;
@@ -109,17 +126,24 @@ function freeBelow(state: State, { area: { left, right }, sheet }: TableEntry): 
   };
 }
 
+/** Tells of rows below a table whether no other table and no joined cells lie across its columns. */
+function hasNoBlock(state: State, { area: { left, right }, sheet }: TableEntry): (row: number) => boolean {
+  const data = dataOf(state, sheetNamed(state, sheet).part);
+  const inTheWay = [...tablesOf(state.parts).filter((other) => other.sheet === sheet).map(({ area }) => area), ...lookOf(data).merges]
+    .filter((area) => area.left <= right && area.right >= left);
+  return (row) => !inTheWay.some((area) => row >= area.top && row <= area.bottom);
+}
+
 /**
  * The state with a table longer by some rows: its totals row moved down, and with it what points at it; formulas, lists,
  * formats and charts that took in all of its rows take in the new ones.
  *
  * @throws HostError where something stands in the way
  */
-function withLongerTable(state: State, table: TableEntry, more: number): State {
+function withLongerTable(state: State, table: TableEntry, more: number, isFree = freeBelow(state, table)): State {
   if (more === 0) return state;
   const { area, totalsRows, sheet } = table;
   const body = bodyOf(table);
-  const isFree = freeBelow(state, table);
   for (let row = area.bottom + 1; row <= area.bottom + more; row += 1) {
     if (!isFree(row)) throw new HostError("failed", `Something stands right below the table "${table.name}" (row ${row + 1}). Move it, so that the table can grow.`);
   }

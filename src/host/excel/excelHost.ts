@@ -5,6 +5,7 @@ import { attempt, type Work } from "./attempt";
 import { changeCells } from "./changeCells";
 import { watchChanges } from "./changes";
 import { carryOut, type Command } from "./command";
+import { growTable, takeBackGrowth } from "./growTable";
 import { hostState } from "./hostState";
 import { makeTables } from "./makeTables";
 import { workbookReader } from "./readWorkbook";
@@ -22,7 +23,7 @@ export type ExcelHostOptions = {
 
 /**
  * The open workbook of the Excel that the pane runs in; needs ExcelApi 1.7. Reading takes two round trips however many
- * tables there are; writing takes reading ones first and then a single one, which Excel records as one step to undo.
+ * tables there are, and a third where something stands below one; writing takes reading ones first and then a single one, which Excel records as one step to undo.
  * A command ends only when it is known what is in the workbook.
  */
 export function excelHost({ seconds = 30, quiet = 300 }: ExcelHostOptions = {}): WorkbookHost {
@@ -52,6 +53,10 @@ export function excelHost({ seconds = 30, quiet = 300 }: ExcelHostOptions = {}):
       const words = `${rows.length === 1 ? "a row" : `${rows.length} rows`} in ${table.replaceAll("_", " ")}`;
       const added = await command(addRows(table, rows), words, " If you entered it again, it is there twice: look, and delete one.");
       if (rows.length > 0) entered(words, takeBackRows(added));
+    },
+    growTable: async (table, rows) => {
+      const grown = await command(growTable(table, rows, excelSupports), `${rows === 1 ? "a row" : `${rows} rows`} taken into ${table.replaceAll("_", " ")}`);
+      entered(`${rows === 1 ? "a row" : `${rows} rows`} taken into ${table.replaceAll("_", " ")}`, takeBackGrowth(grown));
     },
     changeCells: async (changes) => {
       const words = `${changes.length === 1 ? "a cell" : `${changes.length} cells`} in ${[...new Set(changes.map(({ table }) => table.replaceAll("_", " ")))].join(" and ")}`;

@@ -1,13 +1,14 @@
 import type { Cell, DateSystem, RawTable, WorkbookContent } from "../../workbook/cell";
 import { tablesToRead } from "../../workbook/tableNames";
 import type { HostError } from "../workbookHost";
+import { askNeighbour, readBelow } from "./readBelow";
 import { readInPieces, type Sized } from "./readInPieces";
 import { isOfOneRange, isTooBig, refusalOf } from "./refusal";
 import { ask, rangeSource, tableSource, type Asked, type Source } from "./sources";
 
 /**
  * A reader of one workbook, which reads all tables that may matter and matched ranges in two round trips: one to learn what there is, one
- * for all cells. Only where Excel refuses so much at once (5 MB on the web, 5 million cells in a range) are the bodies
+ * for all cells; where something stands below them, one more for that. Only where Excel refuses so much at once (5 MB on the web, 5 million cells in a range) are the bodies
  * read again in pieces. The date system is asked once for all, because the only way to ask, a worksheet function, counts
  * as a change with Excel and might cost the user the undo steps.
  */
@@ -40,11 +41,12 @@ async function readAll(context: Excel.RequestContext): Promise<Omit<WorkbookCont
   // Where a range stands for the table Season, nobody knows yet which tables it names.
   const settings = season.isNullObject ? (ranges.length === 0 ? [] : null) : (season.values as Cell[][]);
   const wanted = new Set(tablesToRead(listed.items.map(({ name }) => name), settings));
+  const unread = listed.items.filter(({ name }) => !wanted.has(name));
   const { read, unreadable } = await readSources(context, [
     ...listed.items.filter(({ name }) => wanted.has(name)).map(tableSource),
     ...ranges.flatMap((address) => rangeSource(context, address) ?? []),
-  ]);
-  const others = listed.items.map(({ name }) => name).filter((name) => !wanted.has(name));
+  ], unread);
+  const others = unread.map(({ name }) => name);
   return {
     tables: read.flatMap(({ source, raw }) => (source.isMatch ? [] : [raw])),
     ranges: new Map(read.flatMap(({ source, raw }) => (source.isMatch ? [[source.name, raw]] : []))),
@@ -56,9 +58,9 @@ async function readAll(context: Excel.RequestContext): Promise<Omit<WorkbookCont
 type ReadSource = { readonly source: Source; readonly raw: RawTable };
 
 /** Reads what is there of the sources; one that has gone is left out, one that cannot be read keeps none of the others back. */
-async function readSources(context: Excel.RequestContext, sources: readonly Source[]) {
+async function readSources(context: Excel.RequestContext, sources: readonly Source[], unread: readonly Excel.Table[]) {
   try {
-    return { read: await readTogether(context, sources), unreadable: [] };
+    return { read: await readTogether(context, sources, unread), unreadable: [] };
   } catch (error) {
     if (!isOfOneRange(error)) throw error;
   }
@@ -66,7 +68,7 @@ async function readSources(context: Excel.RequestContext, sources: readonly Sour
   const unreadable: { readonly name: string; readonly why: string }[] = [];
   for (const source of sources) {
     try {
-      read.push(...(await readTogether(context, [source])));
+      read.push(...(await readTogether(context, [source], null)));
     } catch (error) {
       if (!isOfOneRange(error)) throw error;
       if (!source.isMatch) unreadable.push({ name: source.name, why: (refusalOf(error) as HostError).message });
@@ -75,17 +77,21 @@ async function readSources(context: Excel.RequestContext, sources: readonly Sour
   return { read, unreadable };
 }
 
-async function readTogether(context: Excel.RequestContext, sources: readonly Source[]): Promise<readonly ReadSource[]> {
-  const { asked, cells } = (await readAtOnce(context, sources)) ?? (await readInParts(context, sources));
+/** @param unread tables of which only the place is asked; `null`: what stands below is not asked for, because others may be unreadable */
+async function readTogether(context: Excel.RequestContext, sources: readonly Source[], unread: readonly Excel.Table[] | null): Promise<readonly ReadSource[]> {
+  const { asked, cells, neighbours } = (await readAtOnce(context, sources, unread ?? [])) ?? (await readInParts(context, sources, unread ?? []));
+  const raws = sources.map((source, index) => rawTable(source.name, asked[index] as Asked, cells[index] as Cell[][]));
+  const below = unread === null ? [] : await readBelow(context, asked, raws.map((raw) => (raw === null ? 0 : raw.body.row + raw.rows.length - 1)), neighbours);
   return sources.flatMap((source, index) => {
-    const raw = rawTable(source.name, asked[index] as Asked, cells[index] as Cell[][]);
-    return raw === null ? [] : [{ source, raw }];
+    const [raw, rows] = [raws[index] ?? null, below[index] ?? []];
+    return raw === null ? [] : [{ source, raw: rows.length === 0 ? raw : { ...raw, below: rows } }];
   });
 }
 
 /** Everything in one round trip; null where Excel finds that too much. */
-async function readAtOnce(context: Excel.RequestContext, sources: readonly Source[]) {
+async function readAtOnce(context: Excel.RequestContext, sources: readonly Source[], unread: readonly Excel.Table[]) {
   const asked = sources.map(ask);
+  const neighbours = unread.map(askNeighbour);
   for (const { body } of asked) body.load("values,rowIndex,columnIndex");
   try {
     await context.sync();
@@ -95,19 +101,20 @@ async function readAtOnce(context: Excel.RequestContext, sources: readonly Sourc
   }
   const cells = asked.map(({ body }) => (body.isNullObject ? [] : (body.values as Cell[][] | null)));
   // Beyond 5 million cells Excel may give null for the values instead of an error.
-  return cells.includes(null) ? null : { asked, cells: cells as Cell[][][] };
+  return cells.includes(null) ? null : { asked, neighbours, cells: cells as Cell[][][] };
 }
 
 /** Everything but the cells first, then the cells in pieces. */
-async function readInParts(context: Excel.RequestContext, sources: readonly Source[]) {
+async function readInParts(context: Excel.RequestContext, sources: readonly Source[], unread: readonly Excel.Table[]) {
   const asked = sources.map(ask);
+  const neighbours = unread.map(askNeighbour);
   for (const { body } of asked) body.load("rowIndex,columnIndex,rowCount,columnCount");
   await context.sync();
   const sized = sources.map(({ body: range }, index): Sized => {
     const { body } = asked[index] as Asked;
     return body.isNullObject ? { rows: 0, columns: 0, range } : { rows: body.rowCount, columns: body.columnCount, range };
   });
-  return { asked, cells: await readInPieces(context, sized) };
+  return { asked, neighbours, cells: await readInPieces(context, sized) };
 }
 
 function rawTable(name: string, { headers, body, sheet }: Asked, cells: readonly Cell[][]): RawTable | null {

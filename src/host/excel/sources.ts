@@ -8,13 +8,22 @@ export type Source = {
   readonly body: () => Excel.Range;
   /** Loads the sheet's name and, unless they are the first row of the cells, the headings. */
   readonly around: () => { readonly sheet: Excel.Worksheet; readonly headers: (() => string[]) | null };
+  /** Loads the block that it fills, headings and totals row included, and what is in use of the columns of that. */
+  readonly edges: () => Edges;
 };
 
+export type Edges = { readonly block: Excel.Range; readonly used: Excel.Range };
+
+const edgesOf = (block: () => Excel.Range): Edges => ({
+  block: block().untrack().load("rowIndex,columnIndex,rowCount,columnCount"),
+  used: block().untrack().getEntireColumn().untrack().getUsedRangeOrNullObject(true).untrack().load("rowIndex,rowCount"),
+});
+
 /** A source as it has been asked of Excel. */
-export type Asked = { readonly body: Excel.Range } & ReturnType<Source["around"]>;
+export type Asked = { readonly body: Excel.Range; readonly edges: Edges } & ReturnType<Source["around"]>;
 
 /** Asks Excel for a source; nothing of it is known before the next round trip. */
-export const ask = ({ body, around }: Source): Asked => ({ body: body(), ...around() });
+export const ask = ({ body, around, edges }: Source): Asked => ({ body: body(), ...around(), edges: edges() });
 
 /** A table of the workbook. */
 export const tableSource = (table: Excel.Table): Source => ({
@@ -22,6 +31,7 @@ export const tableSource = (table: Excel.Table): Source => ({
   isMatch: false,
   body: () => table.getDataBodyRange().untrack(),
   around: () => ({ sheet: table.worksheet.load("name"), headers: askHeadings(table) }),
+  edges: () => edgesOf(() => table.getRange()),
 });
 
 /** Headings from their row in one piece; a table whose heading row is switched off still has names for its columns. */
@@ -44,5 +54,6 @@ export function rangeSource(context: Excel.RequestContext, address: string): Sou
     isMatch: true,
     body: () => sheet().getRange(found.range).untrack().getUsedRangeOrNullObject(true).untrack(),
     around: () => ({ sheet: sheet().load("name"), headers: null }),
+    edges: () => edgesOf(() => sheet().getRange(found.range)),
   };
 }

@@ -51,6 +51,12 @@ describe("the page of problems", () => {
     expect(problemsView(reportOf(paneSeason, blanks.slice(0, 1)), null, format, 300)).toMatchObject({ more: 0, summary: "1 problem. Figures that it touches are incomplete until it is put right." });
   });
 
+  it("offers to take in entries below a table, and nothing where they may be something else", () => {
+    const below = (code: Problem["code"], found: string): Problem => ({ code, at: { table: "Fields", row: 9 }, found, touches: [], like: "right under" });
+    const { groups } = problemsView(reportOf(paneSeason, [below("rows-below", "1"), below("rows-below", "3"), below("rows-near", "1")]), null, format);
+    expect(groups.flatMap(({ problems }) => problems.map(({ takesIn }) => takesIn))).toEqual(["Take it in", "Take the 3 entries in", null]);
+  });
+
   it("says when there is nothing to put right", () => {
     expect(problemsView(reportOf(), null, format)).toEqual({ summary: "No problems: every entry was understood.", isPart: false, groups: [], more: 0 });
   });

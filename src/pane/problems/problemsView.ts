@@ -19,6 +19,8 @@ export type ProblemView = {
   readonly at: Place;
   /** The second place, where two entries do not go together; `null`: there is one place only. */
   readonly other: { readonly words: string; readonly at: Place } | null;
+  /** Words of the button that takes rows below the table in; `null`: there are none. */
+  readonly takesIn: string | null;
 };
 
 export type ProblemGroup = { readonly table: string; readonly grade: Grade; readonly problems: readonly ProblemView[] };
@@ -68,8 +70,10 @@ function problemView(problem: Problem, index: number, places: Places): ProblemVi
   const { what, remedy } = explain(problem);
   const words = placeWords(at);
   const after = at.row !== undefined && what.startsWith(words) ? what.slice(words.length) : `: ${what}`;
-  return { key: `${index} ${problem.code}`, where: where(at), cell: cellOf(places, at), what: after, found: what.includes(found) ? "" : found, remedy, at, other: other === undefined ? null : { words: placeWords(other), at: other } };
+  return { key: `${index} ${problem.code}`, where: where(at), cell: cellOf(places, at), what: after, found: what.includes(found) ? "" : found, remedy, at, other: other === undefined ? null : { words: placeWords(other), at: other }, takesIn: takesInWords(problem) };
 }
+
+const takesInWords = ({ code, found }: Problem): string | null => (code === "rows-below" ? (found === "1" ? "Take it in" : `Take the ${found} entries in`) : null);
 
 function where({ row, column }: Place): string {
   if (row !== undefined) return column === undefined ? `row ${row}` : `row ${row}, ${column}`;

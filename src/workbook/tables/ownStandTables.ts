@@ -12,7 +12,7 @@ import { isBlank, readNumber } from "../numbers";
 import type { Place, Problem } from "../problem";
 import { publishedStandTable, publishedStandTables } from "../publishedStandTables";
 import type { Style } from "../tableRow";
-import { entriesBelow } from "../totalRows";
+import { problemsBelow } from "../rowsBelow";
 import { nearest, plain } from "../words";
 
 export type OwnStandTables = { readonly tables: readonly StandTable[]; readonly problems: readonly Problem[] };
@@ -43,8 +43,7 @@ export function readOwnStandTables(own: readonly RawTable[], around: Around): Ow
       problems.push({ code: "stand-table-crop", at: { table: raw.name }, found: raw.name, touches: [{ of: "farm" }] });
       continue;
     }
-    const below = entriesBelow(raw).length;
-    if (below > 0) problems.push({ code: "rows-below", at: { table: raw.name, row: Math.max(1, raw.rows.length) }, found: String(below), touches: [{ of: "crop", name: crop }] });
+    problems.push(...problemsBelow(raw, raw.name, [{ of: "crop", name: crop }]));
     const read = tableOf(raw, name, crop, around);
     if (read.ok) tables.push(read.value);
     else problems.push(...read.problems);

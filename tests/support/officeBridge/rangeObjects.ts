@@ -58,6 +58,7 @@ export class RangeObject {
   _ValidateArraySize(rows: number, columns: number): void {
     if (rows !== this.block.rows || columns !== this.block.columns) throw wrongSize();
   }
+  GetEntireColumn(): RangeObject { return this.at({ row: 0, rows: 1_048_576 }); }
   GetUsedRangeOrNullObject(_valuesOnly: boolean): RangeObject | null {
     const used = usedPart(this.block);
     return used && this.at(used);

@@ -43,6 +43,7 @@ class Table {
     if (taken) throw new HostRefusal("InvalidArgument", "The argument is invalid or missing or has an incorrect format.");
     this.model.name = name;
   }
+  get ShowTotals(): boolean { return this.model.totals; }
   get ShowHeaders(): boolean { return this.model.showHeaders; }
   set Style(_name: string) {}
   get Worksheet(): object { return this.shared.worksheet(this.model.sheet); }

@@ -1,0 +1,51 @@
+import { areaName, parseArea, quotedSheet, splitSheet } from "../../host/address";
+import type { CellChange, WorkbookHost } from "../../host/workbookHost";
+import type { RawTable, WorkbookContent } from "../../workbook/cell";
+import { matchedRanges } from "../../workbook/matches";
+import { rowsBelow } from "../../workbook/rowsBelow";
+import { matchesTable } from "../../workbook/tableNames";
+import { plainHeading } from "../../workbook/words";
+import { outcome, type Failure, type Outcome } from "../failure";
+import { sameName, tableNamed } from "./tableNamed";
+
+/**
+ * Takes the entries below a table of ours into it, or into the range that stands for it, as one step: the table is drawn over
+ * them, or the range in Matches reaches down to them. Answers how many. The workbook is read anew, since rows may have moved.
+ */
+export async function takeRowsIn(host: WorkbookHost, name: string): Promise<Outcome<number>> {
+  const read = await outcome(() => host.read());
+  if (!read.ok) return read;
+  const content = read.value;
+  const table = tableNamed(content, name);
+  const matched = table === null ? matchedRanges(content).ranges.find((each) => sameName(each.table, name)) : undefined;
+  const raw = table ?? matched?.raw;
+  const { entries } = raw === undefined ? { entries: [] } : rowsBelow(raw);
+  const last = entries.at(-1);
+  if (raw === undefined || last === undefined) return { ok: false, failure: nothingThere(name) };
+  return outcome(async () => {
+    if (matched === undefined) await host.growTable(raw.name, last.by);
+    else await host.changeCells(longerMatch(content, matched.range, raw, last.by));
+    return entries.length;
+  });
+}
+
+const nothingThere = (name: string): Failure => ({ what: `No entries stand below ${name} any more.`, remedy: "Read the workbook again.", again: true });
+
+/** The cells of Matches that name a range, with the range so many rows longer. */
+function longerMatch(content: WorkbookContent, range: string, raw: RawTable, by: number): readonly CellChange[] {
+  const matches = tableNamed(content, matchesTable)!;
+  const column = matches.headers.findIndex((each) => plainHeading(each) === "range");
+  const value = longer(range, raw, by);
+  return matches.rows.flatMap((cells, index): readonly CellChange[] => (String(cells[column] ?? "").trim() !== range ? [] : [{
+    table: matches.name, row: index + 1, column: matches.headers[column]!, value, says: new Map(matches.headers.map((each, at) => [each, cells[at] ?? ""])),
+  }]));
+}
+
+/** The address of a range that goes on to a row below its last one; of a name of the workbook the address of its cells. */
+function longer(range: string, { body, headers, rows }: RawTable, by: number): string {
+  const bottom = body.row + rows.length - 1 + by;
+  const { sheet, area } = splitSheet(range);
+  const known = sheet === null ? null : parseArea(area);
+  const cells = known ?? { top: body.row - 1, left: body.column, right: body.column + headers.length - 1 };
+  return `${quotedSheet(sheet ?? body.sheet)}!${areaName({ ...cells, bottom })}`;
+}
