@@ -5,7 +5,7 @@ import { sharingWeights, type FieldFacts } from "./fieldFacts";
 import type { ItemFigures, Stage } from "./figures";
 import type { DaysOut } from "./operatingInterest";
 import { averageDays, averagePrice, nothingBought, type Bought } from "./purchases";
-import type { Application, Field, Item } from "./season";
+import type { Application, Field, Item, LandlordsInputs, Season } from "./season";
 import { splitToTheCent } from "./split";
 import { Tally, tallied } from "./tally";
 import { money, type Money } from "./units";
@@ -18,6 +18,8 @@ import { doneAndLeft, type FieldWork, type Work, type WorkByField } from "./work
 type Use = {
   readonly facts: FieldFacts;
   readonly work: FieldWork<Application>;
+  /** The part of the rows' quantities that the operator buys: all of it, unless a landlord buys his own. The quantities below are that part. */
+  readonly ours: Decimal;
   readonly planned: Decimal;
   readonly done: Decimal;
   readonly left: Decimal;
@@ -26,7 +28,7 @@ type Use = {
   readonly nextDone: Decimal;
   readonly nextLeft: Decimal;
 };
-export type UseOf = Exclude<keyof Use, "facts" | "work">;
+export type UseOf = Exclude<keyof Use, "facts" | "work" | "ours">;
 
 /** Everything about one item that its charges and its figures rest on. */
 export type ItemBook = {
@@ -37,26 +39,33 @@ export type ItemBook = {
   readonly planPrice: Decimal | null;
   /** Its use field by field; only fields that use it. */
   readonly uses: readonly Use[];
+  /** Whether landlords buy their part themselves. */
+  readonly landlordsInputs: LandlordsInputs;
 };
 
 export function itemBooks(
-  items: readonly Item[], facts: readonly FieldFacts[], bought: ReadonlyMap<string, Bought>, work: WorkByField<Application>,
+  { items, settings: { landlordsInputs } }: Pick<Season, "items" | "settings">, facts: readonly FieldFacts[], bought: ReadonlyMap<string, Bought>, work: WorkByField<Application>,
 ): readonly ItemBook[] {
   const uses = new Map<string, Use[]>(items.map((item) => [item.name, []]));
+  const itemOf = new Map(items.map((item) => [item.name, item]));
   for (const each of facts) {
     for (const [item, of] of work.get(each.field.name) ?? new Map<string, FieldWork<Application>>()) {
-      const planned = taken(of.planned);
-      const orPlanned = (works: readonly Work<Application>[]) => (works === of.planned ? planned : taken(works));
-      uses.get(item)?.push({
-        facts: each, work: of, planned, done: taken(of.done), left: orPlanned(of.left), due: orPlanned(of.due),
-        nextPlanned: taken(of.next.planned), nextDone: taken(of.next.done), nextLeft: taken(of.next.left),
+      const known = itemOf.get(item);
+      if (known === undefined) continue;
+      const ours = operatorBuys({ item: known, landlordsInputs }, each);
+      const oursOf = (works: readonly Work<Application>[]) => (ours === one ? taken(works) : taken(works).times(ours));
+      const planned = oursOf(of.planned);
+      const orPlanned = (works: readonly Work<Application>[]) => (works === of.planned ? planned : oursOf(works));
+      uses.get(item)!.push({
+        facts: each, work: of, ours, planned, done: oursOf(of.done), left: orPlanned(of.left), due: orPlanned(of.due),
+        nextPlanned: oursOf(of.next.planned), nextDone: oursOf(of.next.done), nextLeft: oursOf(of.next.left),
       });
     }
   }
   return items.map((item) => {
     const purchases = bought.get(item.name) ?? nothingBought;
     return {
-      item, bought: purchases, average: averagePrice(purchases),
+      item, landlordsInputs, bought: purchases, average: averagePrice(purchases),
       planPrice: item.planPricePerPack === null ? null : item.planPricePerPack.div(item.packSize),
       uses: uses.get(item.name)!,
     };
@@ -101,19 +110,20 @@ function costsAsUsed(book: ItemBook, daysOut: DaysOut): ReadonlyMap<string, Stag
   return new Map(book.uses.filter((use) => isCharged(book.item, use.facts)).map((use) => {
     const { facts, work } = use;
     const { field } = facts;
-    const share = costShare(book.item, facts);
+    const share = costShare(book, facts);
     const unplanned = work.planned.length === 0;
+    const daysTaken = (works: readonly Work<Application>[]) => takenDays(works, field).times(use.ours);
     const cost = (amount: Money, moneyDays: Decimal, entries: Entries): readonly Cost[] => [{ kind, name, cash: true, amount, moneyDays, unplanned, entries }];
     const ours = (price: Decimal) => (share === one ? price : price.times(share));
     const inPlan = () => {
       const price = ours(atPlan);
-      return cost(money(use.planned.times(price)), takenDays(work.planned, field).times(price), () => sourcesOf(work.planned));
+      return cost(money(use.planned.times(price)), daysTaken(work.planned).times(price), () => sourcesOf(work.planned));
     };
     // What is bought is paid when it was bought; the rest when it is used.
     const quantityDays = (of: "done" | "left"): Decimal => {
       const part = unbought[of];
       if (part.isZero()) return use[of].times(daysBought);
-      return use[of].times(one.minus(part)).times(daysBought).plus(takenDays(work[of], field).times(part));
+      return use[of].times(one.minus(part)).times(daysBought).plus(daysTaken(work[of]).times(part));
     };
     const atBestPrice = (quantity: Decimal, days: Decimal, works: readonly Work<Application>[]) => {
       const price = ours(atBest);
@@ -151,7 +161,7 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
   const takenDays = takenDaysOf(book.item, daysOut);
   const [quantity, quantityDue] = [quantityOf(book.uses, "planned"), quantityOf(book.uses, "due")];
   const daysOf = (of: "planned" | "due", whole: Decimal) =>
-    (whole.isZero() ? zero : tallied(book.uses.map(({ work, facts: { field } }) => takenDays(work[of], field))).div(whole));
+    (whole.isZero() ? zero : tallied(book.uses.map(({ work, ours, facts: { field } }) => takenDays(work[of], field).times(ours))).div(whole));
   const plannedDays = daysOf("planned", quantity);
   const dueDays = quantityDue.eq(quantity) ? plannedDays : daysOf("due", quantityDue);
   const plan = money(quantity.times(plannedPrice(book)));
@@ -172,9 +182,9 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
     if (amount.isZero() || !isShown || facts.length === 0) return facts.map(() => none);
     const by = charged === "by revenue" ? "revenue" : "acres";
     const days = moneyDays.div(amount);
-    return splitToTheCent(amount, sharingWeights(facts, by, stage)).map((part, index) => {
+    return splitToTheCent(amount, itemWeights(book, facts, by, stage)).map((part, index) => {
       if (!isCharged(book.item, facts[index]!)) return none;
-      const ours = money(part.times(costShare(book.item, facts[index]!)));
+      const ours = money(part.times(costShare(book, facts[index]!)));
       return [{ kind, name, cash: true, amount: ours, moneyDays: ours.times(days), unplanned, entries }];
     });
   };
@@ -182,11 +192,27 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
   return new Map(facts.map(({ field }, index) => [field.name, { plan: inPlan[index]!, outlook: inOutlook[index]!, final: inFinal[index]! }]));
 }
 
+/**
+ * What each field bears of an item that is charged as it is bought: a landlord who buys his own part bears none of these bills.
+ * Bills for fields of which the operator bears nothing are his all the same, because he paid them.
+ */
+export function itemWeights(book: Sharing, facts: readonly FieldFacts[], by: "acres" | "revenue", stage: Stage): readonly Decimal[] {
+  const weights = sharingWeights(facts, by, stage);
+  const ours = weights.map((weight, index) => weight.times(operatorBuys(book, facts[index]!)));
+  return ours.every((weight) => weight.isZero()) ? weights : ours;
+}
+
 /** Whether a field bears an item; what machine rows compute for it already is not charged again. */
 export const isCharged = ({ unchargedIn }: Item, { field }: FieldFacts): boolean => unchargedIn?.has(field.name) !== true;
 
-/** The operator's part of what an item costs: a landlord bears the rest, on crop-shared land only. */
-const costShare = (item: Item, { field }: FieldFacts): Decimal => (field.tenure === "crop share" ? item.operatorCostShare : one);
+type Sharing = Pick<ItemBook, "item" | "landlordsInputs">;
+const operatorsPart = (item: Item, { field }: FieldFacts): Decimal => (field.tenure === "crop share" ? item.operatorCostShare : one);
+
+/** The operator's part of what is bought for a field: a landlord who is to repay his part bears the rest, on crop-shared land only. */
+const costShare = ({ item, landlordsInputs }: Sharing, facts: FieldFacts): Decimal => (landlordsInputs === "repaid" ? operatorsPart(item, facts) : one);
+
+/** The part of what a field takes that the operator buys: his own part where landlords buy theirs, and else all of it. */
+const operatorBuys = ({ item, landlordsInputs }: Sharing, facts: FieldFacts): Decimal => (landlordsInputs === "repaid" ? one : operatorsPart(item, facts));
 
 /** What the plan takes for this crop beyond what is bought, of an item that is charged as it is bought. */
 const stillToBuy = (book: ItemBook): Decimal => larger(quantityOf(book.uses, "due").minus(book.bought.quantity), zero);
@@ -197,7 +223,7 @@ export function nextCropCosts(book: ItemBook): ReadonlyMap<string, readonly Cost
   const { kind, name } = book.item;
   const uses = book.uses.filter(({ facts, work: { next } }) => next.done.length + next.left.length > 0 && isCharged(book.item, facts));
   return new Map(uses.map((use) => {
-    const amount = money(use.nextDone.plus(use.nextLeft).times(bestPrice(book)).times(costShare(book.item, use.facts)));
+    const amount = money(use.nextDone.plus(use.nextLeft).times(bestPrice(book)).times(costShare(book, use.facts)));
     return [use.facts.field.name, [{ kind, name, cash: true, amount, moneyDays: zero, entries: () => sourcesOf([...use.work.next.done, ...use.work.next.left]) }]];
   }));
 }

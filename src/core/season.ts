@@ -21,6 +21,13 @@ import type { Area, AreaUnit, CropQuantity, ItemQuantity, ItemRate, Money, Money
 /** Grain with the water that it was weighed with, or as it is at the crop's standard moisture. */
 export type Wetness = "wet" | "dry";
 
+/**
+ * How landlords of crop-shared land bear their part of inputs: the operator buys all and is repaid, or each buys his own, so that
+ * only the operator's part is ever bought here.
+ */
+export const landlordsInputs = ["repaid", "bought by the landlord"] as const;
+export type LandlordsInputs = (typeof landlordsInputs)[number];
+
 export type Settings = {
   /** The farm's name, for the pages that go to a lender; left out or `null`: none is printed. */
   readonly farm?: string | null;
@@ -40,6 +47,7 @@ export type Settings = {
   readonly dryingChargePerPoint: MoneyPerUnit | null;
   /** The units of a load that the drying charge is counted on: as weighed, or as they are when dry. */
   readonly dryingCountedOn: Wetness;
+  readonly landlordsInputs: LandlordsInputs;
   /** Names of the date × stand tables in use, separated by semicolons, or "none"; `null`: the usual one of each crop. */
   readonly standResponse: string | null;
 };

@@ -54,7 +54,7 @@ export function seasonFigures(season: Season): SeasonFigures {
   const facts = fieldFacts(season);
   const days = daysOut(season.settings);
   const { ofItems, ofOperations: operations } = seasonWork(season, facts);
-  const books = itemBooks(season.items, facts, boughtByItem(season.purchases, days.from), ofItems);
+  const books = itemBooks(season, facts, boughtByItem(season.purchases, days.from), ofItems);
   const machines = seasonMachineCosts(season, operations);
   const costs = fixedCosts(season, facts, {
     ofItems: books.map((book) => itemCosts(book, facts, days)),

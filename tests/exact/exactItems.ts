@@ -24,7 +24,8 @@ export function itemAccount(season: Season, item: Item): ItemAccount {
     .map((lot) => ({ quantity: read(lot.quantity), value: minus(plus(read(lot.amount), read(lot.freight)), read(lot.rebate)), days: daysOut(season, lot.paidOn) }));
   const quantity = total(lots.map((lot) => lot.quantity));
   const value = total(lots.map((lot) => lot.value));
-  const works = worksOf(season.applications.filter((row) => row.item === item.name), season);
+  const works = worksOf(season.applications.filter((row) => row.item === item.name), season)
+    .map((work) => ({ ...work, extent: times(work.extent, bySelf(season) ? operatorPart(item, season.fields.find(({ name }) => name === work.field)!) : one) }));
   return {
     item,
     bought: { quantity, value, days: isZero(value) ? zero : divided(total(lots.map((lot) => times(lot.value, lot.days))), value) },
@@ -37,6 +38,8 @@ export function itemAccount(season: Season, item: Item): ItemAccount {
 const quantityOf = (uses: readonly Use[]): Fraction => total(uses.map(({ row, extent }) => times(read(row.rate), extent)));
 const allOf = ({ uses }: ItemAccount, ...of: readonly (keyof Settled<Application>)[]): readonly Use[] => [...uses.values()].flatMap((each) => of.flatMap((name) => each[name]));
 const stillToBuy = (account: ItemAccount, ...of: readonly (keyof Settled<Application>)[]): Fraction => larger(minus(quantityOf(allOf(account, ...of)), account.bought.quantity), zero);
+/** Landlords buy their own part, so that all that is bought here is the operator's. */
+const bySelf = ({ settings }: Season): boolean => settings.landlordsInputs === "bought by the landlord";
 /** A landlord bears the rest, on crop-shared land. */
 const operatorPart = (item: Item, field: Field): Fraction => (field.tenure === "crop share" ? read(item.operatorCostShare) : one);
 
@@ -55,7 +58,7 @@ export function itemCosts(season: Season, account: ItemAccount, stage: Stage): r
   const bestPrice = paid ?? planned ?? zero;
   const cost = (field: Field, amount: Fraction, days: Fraction): Cost => {
     // Where something else counts it, nothing is charged.
-    const borne = item.unchargedIn?.has(field.name) === true ? zero : times(amount, operatorPart(item, field));
+    const borne = item.unchargedIn?.has(field.name) === true ? zero : times(amount, bySelf(season) ? one : operatorPart(item, field));
     return { field: field.name, kind: item.kind, amount: borne, perUnit: zero, loan: { amount: borne, amountDays: times(borne, days) } };
   };
   if (item.charged === "as used") {
@@ -86,7 +89,8 @@ export function itemCosts(season: Season, account: ItemAccount, stage: Stage): r
   if (isZero(whole)) return [];
   const days = divided(total(parts.map((part) => times(part.amount, part.days))), whole);
   const weights = weightsOver(season, season.fields, item.charged === "by revenue" ? "revenue" : "acres", stage);
-  return shareOut(whole, weights).map((amount, index) => cost(season.fields[index]!, amount, days));
+  const ours = weights.map((weight, index) => (bySelf(season) ? times(weight, operatorPart(item, season.fields[index]!)) : weight));
+  return shareOut(whole, ours.every(isZero) ? weights : ours).map((amount, index) => cost(season.fields[index]!, amount, days));
 }
 
 /** Bought, used, needed, short and left of an item, in packs, with its price. */

@@ -4,7 +4,7 @@ import { Decimal } from "../../src/core/decimal";
 import { kinds, operatingKinds } from "../../src/core/kinds";
 import { measureNamed } from "../../src/core/measure";
 import type { EntryRef, Target } from "../../src/core/row";
-import type { Application, Crop, Field, HarvestLoad, Item, Loan, Operation, OtherCost, Purchase, Sale, Season, Settings } from "../../src/core/season";
+import { landlordsInputs, type Application, type Crop, type Field, type HarvestLoad, type Item, type Loan, type Operation, type OtherCost, type Purchase, type Sale, type Season, type Settings } from "../../src/core/season";
 import {
   area, cropQuantity, itemQuantity, itemRate, money, moneyPerArea, moneyPerUnit, points, share, yieldPerArea,
 } from "../../src/core/units";
@@ -33,7 +33,7 @@ const settings: Arbitrary<Settings> = fc.record({
   ),
   repaymentDate: perhaps(date),
   labourPerHour: fc.constant(null), fuelPerGallon: fc.constant(null), standResponse: fc.constant(null),
-  dryingChargePerPoint: perhaps(decimal(0, 1, 3).map(moneyPerUnit)), dryingCountedOn: fc.constantFrom("wet", "dry"),
+  dryingChargePerPoint: perhaps(decimal(0, 1, 3).map(moneyPerUnit)), dryingCountedOn: fc.constantFrom("wet", "dry"), landlordsInputs: fc.constantFrom(...landlordsInputs),
 });
 
 const crop = (name: string): Arbitrary<Omit<Crop, "source">> => fc.record({

@@ -75,6 +75,7 @@ function settingsOf({ settings }: Season, habits: Habits): readonly Typed[] {
     ["Season year", habits.pick<Cell>(settings.seasonYear!, Number(settings.seasonYear))], ["Currency", settings.currency], ["Area unit", habits.word(settings.areaUnit)],
     ...(habits.decimalComma ? [["Decimal comma", habits.word("yes")] as const] : []),
     ...(settings.dryingChargePerPoint === null ? [] : [["Drying charge per point", habits.money(settings.dryingChargePerPoint)] as const]),
+    ...(settings.landlordsInputs === "repaid" ? [] : [["Landlord's inputs", habits.word("bought by the landlord")] as const]),
     ...(settings.dryingCountedOn === "wet" ? [] : [["Drying counted on", habits.word("dry")] as const]),
     ...(interest === null ? [] : [["Operating interest rate", habits.rate(interest.rate)] as const, ["Interest method", habits.word(interest.method)] as const]),
     ...(interest?.method === "months" ? [["Interest months", habits.number(interest.months)] as const] : []),

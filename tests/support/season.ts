@@ -12,7 +12,7 @@ const from = (table: string) => ({ table, row: 1 });
 
 export const settings: Settings = {
   seasonYear: "2031", currency: "USD", areaUnit: "ac", operatingInterest: null, repaymentDate: null,
-  labourPerHour: null, fuelPerGallon: null, dryingChargePerPoint: null, dryingCountedOn: "wet", standResponse: null,
+  labourPerHour: null, fuelPerGallon: null, dryingChargePerPoint: null, dryingCountedOn: "wet", landlordsInputs: "repaid", standResponse: null,
 };
 
 export const corn: Crop = {

@@ -98,6 +98,23 @@ describe("the money of work by machine", () => {
     }
   });
 
+  it("takes of a bill by acres only what falls to the acres that the machine works: 300 of 600 beside 460 computed are 600 and 160", () => {
+    const two = {
+      fields: [home, field("East", "100", "200")], machines: [{ ...planter, fuelPerArea: new Decimal("1") }], operations: work.operations.slice(0, 1),
+      items: [item("Diesel", "4", { kind: "fuel", charged: "by acres", unchargedIn: new Set(["Home"]) })], purchases: [purchase("Diesel", "150", "600")],
+    };
+    expect(flows("fuel", two)).toEqual(["2031-04 -600", "2031-05 -160"]);
+  });
+
+  it("takes a bill for cover without what landlords pay back: 600 less 300, beside 460 computed, are 460 in the end", () => {
+    const parts = {
+      fields: [{ ...home, tenure: "crop share" as const, operatorShare: share("0.5") }], machines: [{ ...planter, fuelPerArea: new Decimal("1") }], operations: work.operations.slice(0, 1),
+      items: [item("Diesel", "4", { kind: "fuel", charged: "by acres", operatorCostShare: share("0.5"), unchargedIn: new Set(["Home"]) })], purchases: [purchase("Diesel", "150", "600")],
+    };
+    const all = [...flows("fuel", parts), ...flows("landlord's part", parts)].map((flow) => new Decimal(flow.slice(8)));
+    expect(all.reduce((a, b) => a.plus(b)).toFixed()).toBe("-460");
+  });
+
   it("takes stock of an item charged as used for a bill that covers it, and a bill that is charged for none", () => {
     const stock = { items: [item("Belts", "10", { kind: "fuel", charged: "as used" as const })], purchases: [purchase("Belts", "1", "10")] };
     expect(flows("fuel", { ...work, ...stock })).toEqual(["2031-04 -10", "2031-05 -220", "2031-06 -100"]);
@@ -126,6 +143,55 @@ describe("the landlord's part", () => {
     // 100 of 150 acres are shared by half: a third of 900.
     const parts = { crops: [corn, soybeans], fields: [shared, hill], items: [urea("by acres")], purchases: [purchase("Urea", "1800", "900")] };
     expect(flows("landlord's part", parts).map((flow) => flow.slice(0, 14))).toEqual(["2031-04 300.00"]);
+  });
+});
+
+describe("inputs that landlords buy themselves", () => {
+  const shared = { ...home, tenure: "crop share" as const, operatorShare: share("0.5") };
+  const own = { ...settings, landlordsInputs: "bought by the landlord" as const };
+  const urea = (charged: "as used" | "by acres") => item("Urea", "0.5", { operatorCostShare: share("0.5"), charged });
+  const season = (parts: Partial<Season>) => seasonOf({ fields: [shared], settings: own, ...parts });
+
+  it("are no part of what is needed: of 100 lb on 100 acres at half share 5,000 lb are bought for 2,500, nothing is short, nothing comes back", () => {
+    const parts = { settings: own, fields: [shared], items: [urea("as used")], purchases: [purchase("Urea", "5000", "2500", { paidOn: "2031-02-10" })], applications: [application("Urea", "Home", "100", "done", { date: "2031-05-01" })] };
+    expect([flows("fertilizer", parts), flows("landlord's part", parts)]).toEqual([["2031-02 -2500"], []]);
+    const { items: [of], crops: [crop] } = seasonFigures(season(parts));
+    expect([of!.used, of!.short, of!.left, crop!.outlook.costPerArea.layers.operating].map(String)).toEqual(["5000", "0", "0", "25"]);
+  });
+
+  it("cost the field the same whoever buys first: 25 an acre either way, at plan and as bought", () => {
+    for (const settingsOf of [settings, own]) {
+      const { crops: [crop] } = seasonFigures(season({ settings: settingsOf, items: [urea("as used")], applications: [application("Urea", "Home", "100", "plan", { date: "2031-05-01" })] }));
+      expect([crop!.plan, crop!.outlook].map(({ costPerArea }) => costPerArea.layers.operating.toFixed())).toEqual(["25", "25"]);
+    }
+  });
+
+  it("are still to be bought for the operator's part alone: 4,000 of 5,000 lb are bought, 1,000 at 0.50 remain", () => {
+    const parts = { settings: own, fields: [shared], items: [urea("as used")], purchases: [purchase("Urea", "4000", "2000")], applications: [application("Urea", "Home", "100", "plan", { date: "2031-05-01" })] };
+    expect(flows("fertilizer", parts)).toEqual(["2031-04 -2000", "2031-05 -500"]);
+  });
+
+  it("leave a bill charged by acres whole with the operator: 900 over 50 acres of his own and 100 at half share are 450 and 450", () => {
+    const parts = { crops: [corn, soybeans], fields: [shared, hill], items: [urea("by acres")], purchases: [purchase("Urea", "1800", "900")] };
+    const of = (where: Season) => seasonFigures(where).crops.map(({ outlook, area: acres }) => outlook.costPerArea.layers.operating.times(acres).toFixed(2));
+    expect(of(season(parts))).toEqual(["450.00", "450.00"]);
+    expect(flows("fertilizer", { ...parts, settings: own })).toEqual(["2031-04 -900"]);
+    // Repaid: 600 fall to the shared field, 300 of them come back.
+    expect(of(season({ ...parts, settings }))).toEqual(["300.00", "300.00"]);
+  });
+
+  it("stay with the operator where he bears nothing of them anywhere, because he paid the bill", () => {
+    const parts = { items: [item("Urea", "0.5", { operatorCostShare: share("0"), charged: "by acres" })], purchases: [purchase("Urea", "1800", "900")] };
+    expect(seasonFigures(season(parts)).crops[0]!.outlook.costPerArea.layers.operating.toFixed()).toBe("9");
+  });
+
+  it("bear interest from the day of use on the operator's part", () => {
+    // 2,500 planned for 1 May, repaid 30 June: 60 days at 7.3 % are 30.
+    const byDate = { ...own, operatingInterest: { method: "by date" as const, rate: new Decimal("0.073"), repaymentDate: "2031-06-30" }, repaymentDate: "2031-06-30" };
+    for (const landlords of ["repaid", "bought by the landlord"] as const) {
+      const { crops: [crop] } = seasonFigures(season({ settings: { ...byDate, landlordsInputs: landlords }, items: [urea("as used")], applications: [application("Urea", "Home", "100", "plan", { date: "2031-05-01" })] }));
+      expect(crop!.outlook.costPerArea.byKind.get("operating interest")!.times("100").toFixed()).toBe("30");
+    }
   });
 });
 

@@ -1,6 +1,6 @@
 /** The table Season: one setting a row. */
 import type { Decimal } from "../../core/decimal";
-import type { Settings, Wetness } from "../../core/season";
+import { landlordsInputs, type Settings, type Wetness } from "../../core/season";
 import { money, moneyPerUnit, type AreaUnit } from "../../core/units";
 import type { RawTable } from "../cell";
 import type { Problem } from "../problem";
@@ -11,14 +11,14 @@ import { nearest, plain, plainWord } from "../words";
 /** The settings that we know, as they are spelled. */
 export const settingNames = [
   "Farm", "Season year", "Currency", "Area unit", "Decimal comma", "Operating interest rate", "Interest method", "Interest months", "Repayment date",
-  "Labour per hour", "Fuel per gallon", "Drying charge per point", "Drying counted on", "Stand response",
+  "Labour per hour", "Fuel per gallon", "Drying charge per point", "Drying counted on", "Stand response", "Landlord's inputs",
 ] as const;
 export const wetnesses = ["wet", "dry"] as const satisfies readonly Wetness[];
 type SettingName = (typeof settingNames)[number];
 type Entered = ReadonlyMap<SettingName, Row>;
 
 export const defaultSettings: Settings = {
-  seasonYear: null, currency: "USD", areaUnit: "ac", operatingInterest: null, repaymentDate: null, labourPerHour: null, fuelPerGallon: null, dryingChargePerPoint: null, dryingCountedOn: "wet", standResponse: null,
+  seasonYear: null, currency: "USD", areaUnit: "ac", operatingInterest: null, repaymentDate: null, labourPerHour: null, fuelPerGallon: null, dryingChargePerPoint: null, dryingCountedOn: "wet", landlordsInputs: "repaid", standResponse: null,
 };
 
 /** How the workbook is typed: read before anything else, because it decides how cells are read. What is at fault is told when the settings are read. */
@@ -80,6 +80,7 @@ function read(name: SettingName, row: Row): Part {
     case "Fuel per gallon": return withMoney("fuelPerGallon", amount());
     case "Drying charge per point": { const value = amount(); return { dryingChargePerPoint: value === null ? null : moneyPerUnit(value) }; }
     case "Drying counted on": return { dryingCountedOn: row.choice("Value", wetnesses) ?? defaultSettings.dryingCountedOn };
+    case "Landlord's inputs": return { landlordsInputs: row.choice("Value", landlordsInputs) ?? defaultSettings.landlordsInputs };
     case "Stand response": return { standResponse: row.text("Value") };
   }
 }

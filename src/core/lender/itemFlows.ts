@@ -1,0 +1,120 @@
+/** The money of items: bills on the day they are paid, what is still to be bought as it is used, and the landlord's part of both. */
+import { larger, one, smaller, sum, zero, type Decimal } from "../decimal";
+import type { FieldFacts } from "../fieldFacts";
+import { bestPrice, isCharged, itemWeights, quantityOf, type ItemBook } from "../itemCosts";
+import type { Kind } from "../kinds";
+import type { Application, Season } from "../season";
+import { money } from "../units";
+import type { Work } from "../work";
+import { monthOf } from "./month";
+import type { Flow } from "./cashFlow";
+import type { When } from "./whenPaid";
+
+const out = (amount: Decimal) => money(amount.neg());
+
+/**
+ * What is bought and still to be bought. The operator pays it all; the landlord's part of what goes on crop-shared land comes
+ * back in the month of each payment.
+ */
+export function itemFlows(season: Season, facts: readonly FieldFacts[], books: readonly ItemBook[], when: When): readonly Flow[] {
+  const bookOf = new Map(books.map((book) => [book.item.name, book]));
+  const landlords = new Map(books.map((book) => [book.item.name, landlordsPart(book, facts)]));
+  const paid = season.purchases.map((purchase) => ({
+    month: monthOf(purchase.paidOn), group: (bookOf.get(purchase.item)?.item.kind ?? "supplies") as string,
+    amount: out(purchase.amount.plus(purchase.freight).minus(purchase.rebate)), entries: [purchase.source], item: purchase.item,
+  }));
+  const toPay = books.flatMap((book) => stillToBuy(book, when).map((flow) => ({ ...flow, item: book.item.name })));
+  return [...paid, ...toPay].flatMap(({ item, ...flow }): readonly Flow[] => {
+    const part = landlords.get(item) ?? zero;
+    return part.isZero() ? [flow] : [flow, { ...flow, group: "landlord's part", amount: out(flow.amount.times(part)) }];
+  });
+}
+
+const isShared = (of: FieldFacts): boolean => of.field.tenure === "crop share";
+
+/**
+ * The bills of an item, in base units: how much goes to fields that are charged with it, to fields for which machine rows compute
+ * the same already, and to nobody, as stock. What is charged is served first.
+ */
+function billed({ item, bought, uses }: ItemBook) {
+  const taken = (of: ItemBook["uses"]) => quantityOf(of, "done", "left", "nextDone", "nextLeft");
+  const [charged, computed] = [uses.filter(({ facts }) => isCharged(item, facts)), uses.filter(({ facts }) => !isCharged(item, facts))];
+  const besides = larger(bought.quantity.minus(taken(charged)), zero);
+  const all = taken(computed);
+  const covered = all.isZero() ? zero : smaller(besides, all).div(all);
+  /** What of these uses is paid for: the charged ones to the last unit, the others as far as bills cover them. */
+  const paid = (wanted: (facts: FieldFacts) => boolean) =>
+    taken(charged.filter(({ facts }) => wanted(facts))).plus(taken(computed.filter(({ facts }) => wanted(facts))).times(covered));
+  return { paid, besides, computed: (wanted: (facts: FieldFacts) => boolean) => taken(computed.filter(({ facts }) => wanted(facts))).times(covered), whole: larger(bought.quantity, taken(charged)) };
+}
+
+/** The fraction of what is paid for an item that the landlords of crop-shared fields pay back; what is bought beyond its use is the operator's stock. */
+function landlordsPart(book: ItemBook, facts: readonly FieldFacts[]): Decimal {
+  const { item } = book;
+  if (item.operatorCostShare.eq("1") || book.landlordsInputs === "bought by the landlord") return zero;
+  const ofLandlord = one.minus(item.operatorCostShare);
+  if (item.charged === "as used") {
+    const { paid, whole } = billed(book);
+    return whole.lte("0") ? zero : paid(isShared).div(whole).times(ofLandlord);
+  }
+  return partOf(book, facts, isShared).times(ofLandlord);
+}
+
+/** The part of a bill that is charged as it is bought which falls to some of the fields. */
+function partOf(book: ItemBook, facts: readonly FieldFacts[], wanted: (facts: FieldFacts) => boolean): Decimal {
+  const weights = itemWeights(book, facts, book.item.charged === "by revenue" ? "revenue" : "acres", "outlook");
+  const all = sum(weights);
+  return all.isZero() ? zero : sum(weights.filter((_, index) => wanted(facts[index]!))).div(all);
+}
+
+/**
+ * What is paid for items of each kind that no field is charged with: stock, and what machine rows compute already; without the part
+ * that landlords pay back.
+ */
+export function unchargedBills(books: readonly ItemBook[], facts: readonly FieldFacts[]): ReadonlyMap<Kind, Decimal> {
+  const byKind = new Map<Kind, Decimal>();
+  for (const book of books) {
+    const { item, bought, average } = book;
+    byKind.set(item.kind, (byKind.get(item.kind) ?? zero).plus(item.charged === "as used" ? ofUse(book).times(average ?? zero) : bought.value.times(ofBills(book, facts))));
+  }
+  return byKind;
+}
+
+/** In base units, of an item that is charged as it is used. */
+function ofUse(book: ItemBook): Decimal {
+  const { besides, computed } = billed(book);
+  return besides.minus(computed(isShared).times(one.minus(sharedCost(book))));
+}
+
+/** As a fraction of the bills, of an item that is charged as it is bought. */
+function ofBills(book: ItemBook, facts: readonly FieldFacts[]): Decimal {
+  const isUncharged = (of: FieldFacts) => !isCharged(book.item, of);
+  return partOf(book, facts, isUncharged).minus(partOf(book, facts, (of) => isUncharged(of) && isShared(of)).times(one.minus(sharedCost(book))));
+}
+
+/** The operator's part of what is bought for crop-shared land. */
+const sharedCost = ({ item, landlordsInputs }: ItemBook): Decimal => (landlordsInputs === "repaid" ? item.operatorCostShare : one);
+
+/** What use takes beyond what is bought, in the months of its applications: bills cover what is done, then what is done for the next crop, then what is left to do. */
+function stillToBuy(book: ItemBook, when: When): readonly Flow[] {
+  const { item, bought } = book;
+  const uses = book.uses.filter(({ facts }) => isCharged(item, facts));
+  const asUsed = item.charged === "as used";
+  // What the next crop takes is paid this season as well.
+  const used = asUsed ? quantityOf(uses, "done", "nextDone") : zero;
+  const needed = asUsed ? quantityOf(uses, "left", "nextLeft") : quantityOf(uses, "due", "nextPlanned");
+  const short = used.plus(needed).minus(bought.quantity);
+  const price = bestPrice(book);
+  if (short.lte("0")) return [];
+  const worksOf = (of: (work: ItemBook["uses"][number]["work"]) => readonly Work<Application>[]) => uses.flatMap(({ facts: { field }, work, ours }) => of(work).map((each) => ({ ...each, field, ours })));
+  const over = (works: ReturnType<typeof worksOf>, whole: Decimal, part: Decimal): readonly Flow[] => (whole.isZero() || part.isZero() ? [] : works.flatMap(({ row, areaPasses, field, ours }) =>
+    when({ group: item.kind, amount: out(row.rate.times(areaPasses).times(ours).div(whole).times(part).times(price)), entries: [row.source] }, item.kind, row.date, field)));
+  const next = asUsed ? quantityOf(uses, "nextDone") : zero;
+  const ofPlan = smaller(short, needed);
+  const ofNext = smaller(short.minus(ofPlan), next);
+  return [
+    ...over(worksOf((work) => work.done), used.minus(next), short.minus(ofPlan).minus(ofNext)),
+    ...over(worksOf((work) => work.next.done), next, ofNext),
+    ...over(worksOf((work) => (asUsed ? [...work.left, ...work.next.left] : [...work.due, ...work.next.planned])), needed, ofPlan),
+  ];
+}
