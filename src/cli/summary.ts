@@ -3,6 +3,7 @@ import { planningCaution } from "../core/cautions";
 import type { Decimal } from "../core/decimal";
 import type { CropFigures, ItemFigures, PerLayer } from "../core/figures";
 import { layerCosts, layerNames, layers } from "../core/kinds";
+import { incompleteMark } from "../workbook/incompleteMark";
 import { toFix } from "../workbook/problem";
 import { harvestNotes } from "../workbook/harvestNotes";
 import type { SeasonReport } from "../workbook/seasonReport";
@@ -25,20 +26,20 @@ export function summary(report: SeasonReport): string {
   const { seasonYear, currency, areaUnit } = report.season.settings;
   return [
     `Season ${seasonYear ?? "(no year entered)"}, ${currency}${toFix(report.problems).length === 0 ? "" : ", INCOMPLETE: see the problems"}`,
-    ...report.figures.crops.flatMap((crop) => ["", ...cropLines(crop, areaUnit, report.problemsOf({ of: "crop", name: crop.crop }).length > 0), ...harvestNotes(report, crop)]),
+    ...report.figures.crops.flatMap((crop) => ["", ...cropLines(crop, areaUnit, incompleteMark(report.problemsOf({ of: "crop", name: crop.crop }))), ...harvestNotes(report, crop)]),
     ...shortLines(report.figures.items, currency),
     "",
     planningCaution,
   ].join("\n");
 }
 
-function cropLines(crop: CropFigures, areaUnit: string, incomplete: boolean): readonly string[] {
+function cropLines(crop: CropFigures, areaUnit: string, mark: string | null): readonly string[] {
   const { plan, outlook, final, sales } = crop;
   const stages = [plan, outlook, ...(final === null ? [] : [final])];
   const perLayer = (name: string, values: PerLayer<Decimal | null>, text: (value: Decimal | null) => string) => row(name, layers.map((layer) => text(values[layer])));
   const price = (value: Decimal | null) => shown(value, shownPriceNeeded, 2);
   return [
-    `${crop.crop}, ${crop.area.toFixed(1)} ${areaUnit}${incomplete ? " (incomplete)" : ""}`,
+    `${crop.crop}, ${crop.area.toFixed(1)} ${areaUnit}${mark === null ? "" : ` (${mark})`}`,
     row("", ["plan", "outlook", ...(final === null ? [] : ["final"])]),
     row(`yield, ${crop.yieldUnit}/${areaUnit}`, stages.map((stage) => shown(stage.yields.used, shownYield, 1))),
     ...layers.map((layer) => row(`${layerCosts[layer]}/${areaUnit}`, stages.map((stage) => moneyText(stage.costPerArea.layers[layer])))),

@@ -49,5 +49,5 @@ function capitalProblems(season: Season): readonly Problem[] {
   const [first] = bearing;
   if (first === undefined) return [];
   const touches = bearing.map(({ name }): Subject => ({ of: "field", name }));
-  return [{ code: "capital-not-charged", at: first.source, found: bearing.map(({ name }) => name).join(", "), touches }];
+  return [{ code: "capital-not-charged", at: first.source, found: bearing.map(({ name }) => name).join(", "), touches, layers: ["full"] }];
 }

@@ -1,5 +1,7 @@
 /** What can be wrong in a workbook, where it is, and which figures it makes uncertain. The words for people are in `explain.ts`. */
 
+import type { Layer } from "../core/kinds";
+
 /** Where in the workbook. `row` counts the body rows of the table from 1, as the grower counts them. */
 export type Place = { readonly table: string; readonly row?: number; readonly column?: string };
 
@@ -70,6 +72,8 @@ export type Problem = {
   /** What stands there, as text; empty where nothing does. */
   readonly found: string;
   readonly touches: readonly Subject[];
+  /** The layers whose figures it makes uncertain; left out: all. */
+  readonly layers?: readonly Layer[];
   /** What may stand there, where that is a list. */
   readonly choices?: readonly string[];
   /** The known name that is most like what was found; or the other thing that the problem is about. */

@@ -2,6 +2,10 @@ import { describe, expect, it } from "vitest";
 import { contentFromText } from "../../tests/support/tableFromText";
 import { explain } from "./explain";
 import { toFix } from "./problem";
+import { layers } from "../core/kinds";
+import { sheetLines } from "../../tests/support/sheetLines";
+import { ofLayer } from "./incompleteMark";
+import { costPerAcreSheet } from "./sheets/costPerAcre";
 import { seasonReport } from "./report";
 
 const farm = `Season
@@ -73,6 +77,9 @@ describe("term interest of fields without a charge for capital", () => {
     const both = seasonReport(contentFromText(two + costs("| Inputs | supplies | 580 | per acre |", "| Note | term interest | 20 | per acre |")));
     expect(told(both)).toEqual(["capital-not-charged Other costs 2:"]);
     expect([both.problemsOf({ of: "field", name: "Alder" }), both.problemsOf({ of: "field", name: "Birch" })].map(({ length }) => length)).toEqual([0, 1]);
+    // Operating, cash and cash need rest on nothing that is unsaid.
+    expect(layers.filter((layer) => ofLayer(both.problemsOf({ of: "field", name: "Birch" }), layer).length > 0)).toEqual(["full"]);
+    expect(sheetLines(costPerAcreSheet(both)).filter((line) => line.startsWith("Birch"))[0]).toContain("Birch (full cost incomplete)");
     // Alder: 600 less 20 and 50 of land. Birch: 600 with its 20.
     expect(both.figures.crops[0]!.fields.map(({ outlook: { budget } }) => budget.costPerArea.layers.full.toFixed())).toEqual(["630", "600"]);
     const answered = seasonReport(contentFromText(two.replace("| Birch | Corn | 100 | 200 | |", "| Birch | Corn | 100 | 200 | 0 |") + costs("| Note | term interest | 20 | per acre |")));

@@ -1,6 +1,7 @@
 import { useMemo, useState } from "react";
 import type { CropFigures, Stage } from "../../core/figures";
 import { layerCosts, type Layer } from "../../core/kinds";
+import { ofLayer } from "../../workbook/incompleteMark";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { Disclosure } from "../parts/Disclosure";
 import { EntryLinks } from "../parts/EntryLinks";
@@ -29,7 +30,7 @@ export function CostTreePart({ crop, layer, report, teller }: CostTreePartProps)
         {kinds.map(({ kind, words, perArea, fields }) => (
           <li key={kind}>
             <Disclosure look="line" label={words} aside={perArea}>
-              <ul className="pn-tree">{fields.map((field) => <FieldOfKind key={field.field} field={field} report={report} teller={teller} />)}</ul>
+              <ul className="pn-tree">{fields.map((field) => <FieldOfKind key={field.field} field={field} layer={layer} report={report} teller={teller} />)}</ul>
             </Disclosure>
           </li>
         ))}
@@ -39,11 +40,11 @@ export function CostTreePart({ crop, layer, report, teller }: CostTreePartProps)
   );
 }
 
-type FieldOfKindProps = { readonly field: FieldLine; readonly report: SeasonReport; readonly teller: EntryTeller };
+type FieldOfKindProps = { readonly field: FieldLine; readonly layer: Layer; readonly report: SeasonReport; readonly teller: EntryTeller };
 
-function FieldOfKind({ field, report, teller }: FieldOfKindProps) {
+function FieldOfKind({ field, layer, report, teller }: FieldOfKindProps) {
   const subject = { of: "field", name: field.field } as const;
-  const problems = report.problemsOf(subject).length;
+  const problems = ofLayer(report.problemsOf(subject), layer).length;
   const label = <>{field.field}, {field.area}{problems > 0 && <span className="pn-is-incomplete"> <WarningMark /> incomplete</span>}</>;
   return (
     <li>

@@ -2,6 +2,7 @@ import { useId } from "react";
 import type { CropFigures } from "../../core/figures";
 import { layerCosts, type Layer } from "../../core/kinds";
 import { harvestNotes, tableNotes } from "../../workbook/harvestNotes";
+import { ofLayer } from "../../workbook/incompleteMark";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { Disclosure } from "../parts/Disclosure";
 import { EntryLinks } from "../parts/EntryLinks";
@@ -27,7 +28,7 @@ export function CropCard({ crop, layer, report, teller }: CropCardProps) {
         <h3 id={heading}>{view.crop}</h3>
         <span className="pn-note">{view.area}</span>
       </header>
-      <Incomplete of={subject} problems={report.problemsOf(subject).length} />
+      <Incomplete of={subject} problems={ofLayer(report.problemsOf(subject), layer).length} />
       <p className="pn-main">
         <span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.unit}</span>
       </p>

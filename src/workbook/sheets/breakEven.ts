@@ -5,7 +5,7 @@ import { layers } from "../../core/kinds";
 import type { ChartModel, ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { headings, moneyCell, note, priceNeededCell, quantityCell, section, text, title, yieldCell, yieldNeededCell } from "./cells";
-import { areaName, caution, incompleteRows, inLines, layerNotes, layerTitle, seasonName } from "./words";
+import { areaName, caution, fieldMark, incompleteRows, inLines, layerNotes, layerTitle, seasonName } from "./words";
 
 /** Characters of a note that fit across the page. */
 const lineLength = 92;
@@ -69,7 +69,7 @@ function withSoldRows({ sales: { sold, withSold: { plan, outlook, final } } }: C
 
 /** The break-evens of each field, at its own yield outlook and the crop's expected price. */
 function fieldRows(report: SeasonReport, { fields, yieldUnit, outlook }: CropFigures, area: string): readonly Row[] {
-  const mark = (field: string) => (report.problemsOf({ of: "field", name: field }).length > 0 ? " (incomplete)" : "");
+  const mark = (field: string) => fieldMark(report, field);
   return [
     layerHeadings(`Each field: price needed per ${yieldUnit}`),
     ...fields.map(({ field, outlook: { budget } }) => perLayer(`${field}${mark(field)}, at ${budget.yields.used.toFixed(1)} ${yieldUnit}`, budget.breakEvenPrice, priceNeededCell)),

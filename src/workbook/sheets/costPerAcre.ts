@@ -9,7 +9,7 @@ import type { ResultSheet, SheetCell } from "../resultSheet";
 import { harvestNotes, tableNotes } from "../harvestNotes";
 import type { SeasonReport } from "../seasonReport";
 import { areaCell, changeOf, headings, moneyCell, note, section, subtotal, text, title, yieldCell } from "./cells";
-import { areaName, caution, incompleteRows, inLines, interestLeaving, interestNote, layerNotes, layerTitle, seasonName } from "./words";
+import { areaName, caution, fieldMark, incompleteRows, inLines, interestLeaving, interestNote, layerNotes, layerTitle, seasonName } from "./words";
 
 /** Characters of a note that fit across the page. */
 const lineLength = 120;
@@ -121,7 +121,7 @@ function fieldRows(report: SeasonReport, crop: CropFigures): readonly Row[] {
     headings("Field, outlook", `Area (${report.season.settings.areaUnit})`, `Yield (${crop.yieldUnit})`, "Operating", "Cash", "Full", "Cash need", "Net, full"),
     ...crop.fields.map(({ field, outlook: { budget } }): Row => {
       const { layers } = budget.costPerArea;
-      const mark = report.problemsOf({ of: "field", name: field }).length > 0 ? " (incomplete)" : "";
+      const mark = fieldMark(report, field);
       return [
         text(`${field}${mark}`), areaCell(budget.area), yieldCell(budget.yields.used),
         moneyCell(layers.operating), moneyCell(layers.cash), moneyCell(layers.full), moneyCell(layers.cashNeed), moneyCell(budget.netPerArea.full),

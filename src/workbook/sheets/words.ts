@@ -5,6 +5,7 @@ import type { Layer } from "../../core/kinds";
 import { layerCosts } from "../../core/kinds";
 import type { Subject } from "../problem";
 import { placed } from "../explain";
+import { incompleteMark } from "../incompleteMark";
 import type { SeasonReport } from "../seasonReport";
 import { note, text } from "./cells";
 import type { SheetCell } from "../resultSheet";
@@ -65,6 +66,14 @@ export function interestNote({ season: { settings: { operatingInterest: interest
 /** What every result sheet says at its foot. */
 export { planningCaution as caution } from "../../core/cautions";
 
+const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+
+/** What stands behind a field's name where its figures are not complete. */
+export function fieldMark(report: SeasonReport, field: string): string {
+  const mark = incompleteMark(report.problemsOf({ of: "field", name: field }));
+  return mark === null ? "" : ` (${mark})`;
+}
+
 /** A line that marks figures of a subject as incomplete, with what is wrong; none where they are complete. */
 export function incompleteRows(report: SeasonReport, subject: Subject): readonly (readonly SheetCell[])[] {
   const problems = report.problemsOf(subject);
@@ -72,7 +81,7 @@ export function incompleteRows(report: SeasonReport, subject: Subject): readonly
   const most = 3;
   const more = problems.length > most ? [note(`… and ${problems.length - most} more on the page Problems.`)] : [];
   return [
-    [text(`Incomplete: ${problems.length} ${problems.length === 1 ? "entry needs" : "entries need"} attention.`, { bold: true })],
+    [text(`${capital(incompleteMark(problems)!)}: ${problems.length} ${problems.length === 1 ? "entry needs" : "entries need"} attention.`, { bold: true })],
     ...problems.slice(0, most).map((problem) => note(placed(problem, report))),
     ...more,
   ];

@@ -6,6 +6,7 @@ import { layers, type Layer } from "../../../core/kinds";
 import { costsOf } from "../../../core/lender/scenarios";
 import { moneyPerArea } from "../../../core/units";
 import type { CellStyle, ChartModel, SheetCell } from "../../resultSheet";
+import { incompleteMark } from "../../incompleteMark";
 import type { SeasonReport } from "../../seasonReport";
 import { moneyCell, priceNeededCell, subtotal, text, yieldNeededCell } from "../cells";
 import { areaName, layerTitle } from "../words";
@@ -44,7 +45,8 @@ export function breakEvenBand(page: Page, report: SeasonReport, crops: readonly 
     const column = 1 + index * blockWidth;
     const at = (row: number, offset = 0): Spot => ({ row, column: column + offset });
     const { outlook } = crop;
-    page.across(at(top), blockWidth, text(`${crop.crop}${report.problemsOf({ of: "crop", name: crop.crop }).length > 0 ? " – INCOMPLETE" : ""}`, { bold: true, fill: "heading", align: "center" }));
+    const mark = incompleteMark(report.problemsOf({ of: "crop", name: crop.crop }));
+    page.across(at(top), blockWidth, text(`${crop.crop}${mark === null ? "" : ` – ${mark.toUpperCase()}`}`, { bold: true, fill: "heading", align: "center" }));
     const yields = outlook.yields;
     page.across(at(rows.facts), blockWidth, text(`${outlook.area.toFixed(1)} ${report.season.settings.areaUnit}; yields in ${crop.yieldUnit}:`, { align: "center" }));
     page.across(at(rows.yields), blockWidth, text(`goal ${yields.goal.toFixed(1)}, outlook ${yields.outlook.toFixed(1)}, proven ${yields.proven?.toFixed(1) ?? "not entered"}`, { align: "center" }));
