@@ -23,7 +23,7 @@ const aboutSlips = "Two slips are in Purchases: a unit that nobody knows, and a 
 
 async function workbookOf(tables: readonly DemoTable[], lines: readonly string[]): Promise<Uint8Array> {
   const workbook = newWorkbook();
-  workbook.setCells("Sheet1", lines.map((value, row) => ({ row, column: 0, value })));
+  workbook.setCells("Notes", lines.map((value, row) => ({ row, column: 0, value })));
   await workbook.makeTables(tables.map(({ template, rows: [first = []] }) => ({ ...template, firstRow: first })));
   for (const { template, rows: [, ...others] } of tables) {
     if (others.length === 0) continue;
@@ -37,8 +37,8 @@ function named(name: string, bytes: Uint8Array): Uint8Array {
   const parts = unzipSync(bytes);
   const part = "xl/workbook.xml";
   const text = strFromU8(parts[part]!);
-  if (!text.includes('name="Sheet1"')) throw new Error("A new workbook has no Sheet1 any more");
-  parts[part] = strToU8(text.replace('name="Sheet1"', `name="${name}"`));
+  if (!text.includes('name="Notes"')) throw new Error("A new workbook has no sheet Notes any more");
+  parts[part] = strToU8(text.replace('name="Notes"', `name="${name}"`));
   // A fixed date of the parts, so that the same tables give the same bytes.
   return zipSync(parts, { mtime: new Date(1980, 0, 1) });
 }

@@ -30,7 +30,7 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
   if (fault !== null) throw fault;
 
   atHand.current = open;
-  const hasChanges = useCallback(() => atHand.current?.book.hasChanges() ?? false, [atHand]);
+  const hasChanges = useCallback(() => atHand.isTyping() || (atHand.current?.book.hasChanges() ?? false), [atHand]);
 
   /** Opens a file; answers whether it could be opened. The workbook at hand stays where it could not. */
   const show = useCallback(async (file: Promise<WorkbookFile>): Promise<boolean> => {
@@ -111,7 +111,7 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
       </div>
       {open === null
         ? <main className="starting"><h1>Pennyacre</h1><p>Opening the demo season …</p></main>
-        : <WorkbookView key={open.book.id} open={open} files={files} theme={theme} />}
+        : <WorkbookView key={open.book.id} open={open} files={files} theme={theme} atHand={atHand} />}
       <DropTarget drop={files.openFile} />
       {asking !== null && (
         <UnsavedDialog

@@ -7,10 +7,10 @@ import { GridRow } from "./GridRow";
 import type { CellFaults } from "./cellFaults";
 import type { GridBook, GridSheet } from "./gridBook";
 import { scrolledTo } from "./scrolledTo";
-import { selectBlock, selectCell, selectedBlock, type Selection } from "./selection";
+import { isBlock, selectBlock, selectCell, selectedBlock, type Selection } from "./selection";
 import { tableAt } from "./tableAt";
 import type { WorkspaceCommands } from "./useWorkspace";
-import { extentOf, type View } from "./views";
+import { extentOf, lastInUse, type View } from "./views";
 import type { Editing } from "./workspace";
 
 const rowHeight = 28;
@@ -51,6 +51,10 @@ export function SheetGrid({ book, sheet, faults, version, selection, editing, fo
   const [rowCount, columnCount] = [end.rows - first.row, end.columns - first.column];
   const headingHeight = sheet.table === null ? addressHeight : tableHeadingHeight;
   const block = selectedBlock(selection);
+  // Of a whole entry or column there is no end to be brought in sight: the view stays where somebody pressed its name.
+  const last = lastInUse(sheet);
+  const isWholeRows = isBlock(selection) && block.left === first.column && block.right >= last.column;
+  const isWholeColumns = isBlock(selection) && block.top === first.row && block.bottom >= last.row;
 
   const rows = useVirtualizer({
     count: rowCount, getScrollElement: () => scroller.current, estimateSize: () => rowHeight, overscan: 4,
@@ -68,11 +72,11 @@ export function SheetGrid({ book, sheet, faults, version, selection, editing, fo
     const column = columns.measurementsCache[corner.column - first.column];
     if (element === null) return;
     const top = (corner.row - first.row) * rowHeight;
-    element.scrollTop = scrolledTo(element.scrollTop, top, rowHeight, element.clientHeight - headingHeight);
-    if (column !== undefined) {
+    if (!isWholeColumns) element.scrollTop = scrolledTo(element.scrollTop, top, rowHeight, element.clientHeight - headingHeight);
+    if (column !== undefined && !isWholeRows) {
       element.scrollLeft = scrolledTo(element.scrollLeft, column.start - rowNameWidth, column.size, element.clientWidth - rowNameWidth);
     }
-  }, [columns, sheet.id, corner.row, corner.column, first.row, first.column, headingHeight]);
+  }, [columns, sheet.id, corner.row, corner.column, first.row, first.column, headingHeight, isWholeRows, isWholeColumns]);
 
   const columnItems = columns.getVirtualItems().map(({ index, start, size }) => ({ index: index + first.column, start, size }));
   const rowItems = rows.getVirtualItems().map(({ index, start }) => ({ index: index + first.row, start }));
@@ -157,11 +161,8 @@ function usePointerSelection(selection: Selection, sheet: View, commands: Worksp
   const onPointerDown = useCallback((event: PointerEvent) => {
     const target = event.target as HTMLElement;
     if (event.button !== 0 || target.closest("[data-editor]") !== null) return;
-    const { first, table, used } = sheet;
-    const last = {
-      row: Math.max(table === null ? used.rows - 1 : table.block.bottom, first.row),
-      column: Math.max(table === null ? used.columns - 1 : table.block.right, first.column),
-    };
+    const { first } = sheet;
+    const last = lastInUse(sheet);
     const rowName = target.closest<HTMLElement>("[data-row-name]")?.parentElement?.dataset["row"];
     const named = target.closest<HTMLElement>("[data-column-name]")?.dataset["columnName"];
     const cell = cellUnder(target);

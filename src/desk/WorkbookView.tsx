@@ -3,7 +3,7 @@ import { Pane } from "../pane/Pane";
 import type { PaneTheme } from "../pane/theme";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { cellFaults, faultsOn } from "./cellFaults";
-import type { FileCommands, OpenBook } from "./openBook";
+import type { AtHand, FileCommands, OpenBook } from "./openBook";
 import { EntryLine } from "./EntryLine";
 import { selectedBlock, type Selection } from "./selection";
 import { selectionWords } from "./selectionWords";
@@ -14,13 +14,13 @@ import { TopBar } from "./TopBar";
 import { useWorkspace } from "./useWorkspace";
 import type { View } from "./views";
 
-export type WorkbookViewProps = { readonly open: OpenBook; readonly files: FileCommands; readonly theme: PaneTheme };
+export type WorkbookViewProps = { readonly open: OpenBook; readonly files: FileCommands; readonly theme: PaneTheme; readonly atHand: AtHand };
 
 /** The pane is drawn by its own readings of the workbook, not at every key pressed in the grid. */
 const PaneBeside = memo(Pane);
 
 /** An open workbook: the rail of its tables, the one that is shown with the entry line below, and the pane beside. */
-export function WorkbookView({ open: { book, name }, files, theme }: WorkbookViewProps) {
+export function WorkbookView({ open: { book, name }, files, theme, atHand }: WorkbookViewProps) {
   const [status, setStatus] = useState("");
   // The same words twice would not be announced again; an invisible mark tells them apart.
   const say = useCallback((words: string) => setStatus((before) => (before === words && words !== "" ? `${words}\u200b` : words)), []);
@@ -30,6 +30,8 @@ export function WorkbookView({ open: { book, name }, files, theme }: WorkbookVie
   const { version, views, view, selection, workspace, commands, isBlockSelected } = useWorkspace(book, say);
   const faultsHere = faultsOn(faults, view.name);
   const { openDemo } = files;
+  const isTyping = workspace.editing !== null && workspace.editing.text !== book.cell(view.name, selection.active).entry;
+  atHand.isTyping = commands.isTyping;
   const engineFault = book.engineFault();
 
   // The pane asked for a cell, or the user did: on a narrow page the sheet must be in view for that.
@@ -57,7 +59,7 @@ export function WorkbookView({ open: { book, name }, files, theme }: WorkbookVie
         <a href="#pane" onClick={(event) => { event.preventDefault(); setSide("pane"); focusLater("pane"); }}>Skip to the pane</a>
       </nav>
       <TopBar
-        name={name} hasChanges={book.hasChanges()} book={book} files={files} commands={commands}
+        name={name} hasChanges={isTyping || book.hasChanges()} book={book} files={files} commands={commands}
         table={tableToGrow(view, selection)} view={side} setView={setSide}
       />
       <main className="both">

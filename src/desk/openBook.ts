@@ -4,7 +4,11 @@ import type { GridBook } from "./gridBook";
 export type OpenBook = { readonly name: string; readonly book: GridBook };
 
 /** The open workbook, for whoever must save it when the desk itself cannot go on. */
-export type AtHand = { current: OpenBook | null };
+export type AtHand = {
+  current: OpenBook | null;
+  /** Whether text is typed into a cell that has not been entered yet. */
+  isTyping: () => boolean;
+};
 
 /** What the buttons of the desk do with files. */
 export type FileCommands = {

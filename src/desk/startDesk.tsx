@@ -9,7 +9,7 @@ const rescue = async ({ name, book }: OpenBook): Promise<void> => download({ nam
 
 /** Puts the desk into the page. A fault while it draws itself is shown in its place, and the workbook at hand can be saved. */
 export function startDesk(place: HTMLElement): void {
-  const atHand: AtHand = { current: null };
+  const atHand: AtHand = { current: null, isTyping: () => false };
   const inside = document.createElement("div");
   inside.className = "desk-root";
   place.replaceChildren(inside);

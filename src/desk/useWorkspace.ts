@@ -22,6 +22,8 @@ export type WorkspaceCommands = {
   /** Enters the text that is being edited and, where a key is given, moves on as that key does. */
   readonly commit: (then: KeyStroke | null) => void;
   readonly cancel: () => void;
+  /** Whether a cell is edited and says something else than what is entered in it. */
+  readonly isTyping: () => boolean;
   readonly clear: () => void;
   readonly copy: () => string;
   readonly paste: (text: string) => void;
@@ -135,6 +137,10 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
         const isEntered = !isNew || enter([{ at: active, text: editing.text }]);
         if (isEntered && then !== null) move(then);
         if (isNew && isEntered) warnOfChoice(book, shown.name, active, editing.text, say);
+      },
+      isTyping: () => {
+        const { workspace: { editing }, view: shown, selection: { active } } = now.current;
+        return editing !== null && editing.text !== book.cell(shown.name, active).entry;
       },
       cancel: () => {
         now.current.workspace = { ...now.current.workspace, editing: null };

@@ -75,6 +75,12 @@ export function extentOf(view: View, reached: readonly At[]): { readonly first: 
   return { first, rows: Math.min(lastRowOfExcel, Math.max(used.rows, row) + 50), columns: Math.min(lastColumnOfExcel, Math.max(used.columns, column, 10) + 4) };
 }
 
+/** The last cell of a view that is in use: of a table the end of its block. */
+export const lastInUse = ({ first, table, used }: View): At => ({
+  row: Math.max(table === null ? used.rows - 1 : table.block.bottom, first.row),
+  column: Math.max(table === null ? used.columns - 1 : table.block.right, first.column),
+});
+
 const lastRowOfExcel = 1_048_576;
 const lastColumnOfExcel = 16_384;
 

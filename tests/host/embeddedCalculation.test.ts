@@ -58,7 +58,7 @@ describe("with an engine", () => {
     expect(plain.cellAt("Break-even", place("B1"))).toMatchObject({ value: 10, stale: false });
 
     const reader = newWorkbook({ engine: counted });
-    reader.setCells("Sheet1", entries({ A1: "=1+1" }));
+    reader.setCells("Notes", entries({ A1: "=1+1" }));
     await reader.settled();
     const before = asked;
     await reader.write([sheet]);
@@ -122,10 +122,10 @@ describe("with an engine", () => {
       return engineInNode(request);
     };
     const workbook = newWorkbook({ engine: slow });
-    workbook.setCells("Sheet1", entries({ A1: 0, B1: "=A1*2" }));
-    for (let number = 1; number <= 10; number += 1) workbook.setCells("Sheet1", entries({ A1: number }));
+    workbook.setCells("Notes", entries({ A1: 0, B1: "=A1*2" }));
+    for (let number = 1; number <= 10; number += 1) workbook.setCells("Notes", entries({ A1: number }));
     await workbook.settled();
-    expect(workbook.cellAt("Sheet1", place("B1"))).toMatchObject({ value: 20, stale: false });
+    expect(workbook.cellAt("Notes", place("B1"))).toMatchObject({ value: 20, stale: false });
     expect(asked).toBeLessThan(6);
   });
 
@@ -140,8 +140,8 @@ describe("with an engine", () => {
   it("tells listeners when values have come", async () => {
     const workbook = newWorkbook({ engine: engineInNode });
     const shown: unknown[] = [];
-    workbook.subscribe(() => shown.push(workbook.cellAt("Sheet1", place("B1")).value));
-    workbook.setCells("Sheet1", entries({ A1: 2, B1: "=A1*2" }));
+    workbook.subscribe(() => shown.push(workbook.cellAt("Notes", place("B1")).value));
+    workbook.setCells("Notes", entries({ A1: 2, B1: "=A1*2" }));
     await workbook.settled();
     expect(shown).toEqual(["", 4]);
   });

@@ -120,29 +120,29 @@ describe("what is read", () => {
   it("of a range that Matches names by a defined name", async () => {
     const workbook = newWorkbook();
     const matches = [["Table", "Range", "Column", "Heading"], ["Stand counts", "Counts", "Plants", "Plants"], ["Stand counts", "Nowhere", "Plants", "Plants"]];
-    workbook.setCells("Sheet1", entries({ E2: "Where", F2: "Plants", E3: "Creek", F3: 28 }));
+    workbook.setCells("Notes", entries({ E2: "Where", F2: "Plants", E3: "Creek", F3: 28 }));
     await workbook.makeTables([{ name: "Matches", sheet: "Matches", columns: matches[0]!.map((heading) => ({ heading, width: 12, hint: "", required: true })), firstRow: matches[1] as Cell[] }]);
     await workbook.addRows("Matches", [new Map(matches[0]!.map((heading, index) => [heading, matches[2]![index]!]))]);
     const parts = partsOf(sound(workbook));
-    const named = parts["xl/workbook.xml"]!.replace("</sheets>", "</sheets><definedNames><definedName name=\"counts\">Sheet1!$E$2:$F$3</definedName></definedNames>");
+    const named = parts["xl/workbook.xml"]!.replace("</sheets>", "</sheets><definedNames><definedName name=\"counts\">Notes!$E$2:$F$3</definedName></definedNames>");
     const { ranges } = await opened(zipSync(Object.fromEntries(Object.entries({ ...parts, "xl/workbook.xml": named }).map(([name, text]) => [name, Buffer.from(text, "latin1")])))).read();
     expect([...ranges.keys()]).toEqual(["Counts"]);
-    expect(ranges.get("Counts")).toMatchObject({ headers: ["Where", "Plants"], rows: [["Creek", 28]], body: { sheet: "Sheet1", row: 2, column: 4 } });
+    expect(ranges.get("Counts")).toMatchObject({ headers: ["Where", "Plants"], rows: [["Creek", 28]], body: { sheet: "Notes", row: 2, column: 4 } });
   });
 });
 
 describe("a range in Matches or selected", () => {
   it("is what is filled within it, whatever else is on the sheet", async () => {
     const workbook = newWorkbook();
-    workbook.setCells("Sheet1", entries({ A1: "A title across", C3: "Where", D3: "Plants", C4: "Creek", D4: 28, F1: "note", F9: "note" }));
-    await workbook.makeTables([{ name: "Matches", sheet: "Matches", columns: ["Table", "Range", "Column", "Heading"].map((heading) => ({ heading, width: 12, hint: "", required: true })), firstRow: ["Stand counts", "Sheet1!B:E", "Plants", "Plants"] }]);
-    await workbook.addRows("Matches", [new Map([["Range", "Sheet1!B1:E9"]])]);
+    workbook.setCells("Notes", entries({ A1: "A title across", C3: "Where", D3: "Plants", C4: "Creek", D4: 28, F1: "note", F9: "note" }));
+    await workbook.makeTables([{ name: "Matches", sheet: "Matches", columns: ["Table", "Range", "Column", "Heading"].map((heading) => ({ heading, width: 12, hint: "", required: true })), firstRow: ["Stand counts", "Notes!B:E", "Plants", "Plants"] }]);
+    await workbook.addRows("Matches", [new Map([["Range", "Notes!B1:E9"]])]);
     const { ranges } = await workbook.read();
-    const expected = { headers: ["Where", "Plants"], rows: [["Creek", 28]], body: { sheet: "Sheet1", row: 3, column: 2 } };
-    expect(ranges.get("Sheet1!B:E")).toMatchObject(expected);
-    expect(ranges.get("Sheet1!B1:E9")).toMatchObject(expected);
-    workbook.pick("Sheet1", "B:E");
-    expect(await workbook.selection()).toEqual({ address: "Sheet1!B:E", headings: ["Where", "Plants"] });
+    const expected = { headers: ["Where", "Plants"], rows: [["Creek", 28]], body: { sheet: "Notes", row: 3, column: 2 } };
+    expect(ranges.get("Notes!B:E")).toMatchObject(expected);
+    expect(ranges.get("Notes!B1:E9")).toMatchObject(expected);
+    workbook.pick("Notes", "B:E");
+    expect(await workbook.selection()).toEqual({ address: "Notes!B:E", headings: ["Where", "Plants"] });
   });
 });
 
@@ -312,8 +312,8 @@ describe("a new workbook", () => {
     const workbook = newWorkbook();
     expect(packageFaults(workbook.save())).toEqual([]);
     expect(await workbook.read()).toEqual({ dateSystem: "1900", tables: [], ranges: new Map() });
-    workbook.setCells("Sheet1", entries({ A1: "Bills & <more>", B2: 0.1, C3: false, D4: " two\nlines\u0007_x0041_ ", E5: "\ud83c" }));
+    workbook.setCells("Notes", entries({ A1: "Bills & <more>", B2: 0.1, C3: false, D4: " two\nlines\u0007_x0041_ ", E5: "\ud83c" }));
     const again = opened(sound(workbook));
-    expect(["A1", "B2", "C3", "D4", "E5"].map((cell) => again.cellAt("Sheet1", place(cell)).value)).toEqual(["Bills & <more>", 0.1, false, " two\nlines\u0007_x0041_ ", "\ufffd"]);
+    expect(["A1", "B2", "C3", "D4", "E5"].map((cell) => again.cellAt("Notes", place(cell)).value)).toEqual(["Bills & <more>", 0.1, false, " two\nlines\u0007_x0041_ ", "\ufffd"]);
   });
 });

@@ -23,7 +23,7 @@ async function written(): Promise<Uint8Array> {
     columns: ["Item", "Quantity", "Price"].map((heading) => ({ heading, width: 12, hint: "As invoiced.", required: true })),
   }]);
   await workbook.addRows("Purchases", [new Map<string, Cell>([["Item", "Diesel & oil"], ["Quantity", 0.1], ["Price", 3.5]]), new Map([["Item", "=not a formula"]])]);
-  workbook.setCells("Sheet1", entries({ A1: "=SUMPRODUCT(Purchases[Quantity],Purchases[Price])", A2: "'quoted", A3: true, B1: "=1/0" }));
+  workbook.setCells("Notes", entries({ A1: "=SUMPRODUCT(Purchases[Quantity],Purchases[Price])", A2: "'quoted", A3: true, B1: "=1/0" }));
   await workbook.write([costs]);
   return sound(workbook);
 }
@@ -39,9 +39,9 @@ async function changed(): Promise<Uint8Array> {
 
 const sample = () => {
   const workbook = newWorkbook({ engine: engineInNode });
-  workbook.setCells("Sheet1", entries(sampleCells));
+  workbook.setCells("Notes", entries(sampleCells));
   // With a number format of the cell, LibreOffice does not show days and shares in one of its own.
-  workbook.setCells("Sheet1", entries(Object.fromEntries(formulas.map((formula, index) => [`H${index + 1}`, `=${formula}`]))).map((entry) => ({ ...entry, numberFormat: "0.00" })));
+  workbook.setCells("Notes", entries(Object.fromEntries(formulas.map((formula, index) => [`H${index + 1}`, `=${formula}`]))).map((entry) => ({ ...entry, numberFormat: "0.00" })));
   return workbook;
 };
 
@@ -57,7 +57,7 @@ const text = (book: string, sheet: string, cell: string) => {
 describe("LibreOffice", () => {
   it("finds what was written: tables, added rows, texts that are no formulas, formulas", () => {
     expect(books.get("written")!.get("Purchases")!.slice(0, 4).map((row) => row.slice(0, 3))).toEqual([["Item", "Quantity", "Price"], ["Seed", "2", "90"], ["Diesel & oil", "0.1", "3.5"], ["=not a formula", "", ""]]);
-    expect(["A1", "A2", "A3", "B1"].map((cell) => text("written", "Sheet1", cell))).toEqual(["180.35", "'quoted", "TRUE", "#DIV/0!"]);
+    expect(["A1", "A2", "A3", "B1"].map((cell) => text("written", "Notes", cell))).toEqual(["180.35", "'quoted", "TRUE", "#DIV/0!"]);
     expect(["A2", "B2", "B4"].map((cell) => text("written", "Cost per acre", cell))).toEqual(["=Seed", "118.25", "139.75"]);
   });
 
@@ -83,8 +83,8 @@ describe("LibreOffice", () => {
     const workbook = sample();
     await workbook.settled();
     const differing = formulas.flatMap((formula, index) => {
-      const cell = workbook.cellAt("Sheet1", place(`H${index + 1}`));
-      const theirs = text("sample", "Sheet1", `H${index + 1}`)!;
+      const cell = workbook.cellAt("Notes", place(`H${index + 1}`));
+      const theirs = text("sample", "Notes", `H${index + 1}`)!;
       return !cell.stale && agrees(cell.value, theirs) ? [] : [`${formula}: ${cell.stale ? "not worked out" : String(cell.value)} against ${theirs}`];
     });
     expect(differing.filter((line) => !Object.keys(unlike).some((formula) => line.startsWith(`${formula}: `)))).toEqual([]);
