@@ -65,6 +65,14 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   "table-beside": ({ at, found }) => ({ what: `The table ${quoted(found)} stands beside ${at.table} and is not read.`, remedy: `If its rows belong to this season, move them into ${at.table}; if not, another name settles it.` }),
   "heading-unit": ({ at, found, like }) => ({ what: `${at.table}: the heading ${quoted(found)} says ${like ?? "another unit"}.`, remedy: "Change the heading and its numbers to what the season counts in, or the setting Area unit." }),
   "total-row": (problem) => ({ what: `${cell(problem)}: this row says ${quoted(problem.found)} and is left out, because it adds up others.`, remedy: "Delete it, or use a totals row of the table; if it is an entry, begin it with another word." }),
+  "sum-row": (problem) => ({
+    what: `${cell(problem)}: ${problem.found} is the sum of ${problem.like} other rows, so what they say seems to be counted twice.`,
+    remedy: "Begin the row with the word Total, or delete it, if it adds up others; if it is an entry of its own, move it between the others.",
+  }),
+  "sum-maybe": (problem) => ({
+    what: `${cell(problem)}: ${problem.found} is the sum of ${problem.like} other rows. It is counted as an entry of its own.`,
+    remedy: "Nothing, if it is one; begin the row with the word Total, or delete it, if it adds up others.",
+  }),
   "value-differs": (problem) => ({ what: `${cell(problem)}: the value that the file stores for this formula is not what it works out to. ${quoted(problem.found)} is counted, not ${quoted(problem.like ?? "")}.`, remedy: "Open and save the workbook in Excel, so that it is worked out there, or enter the value itself." }),
   "example-row": (problem) => ({ what: `${cell(problem)}: this row came with the table (${quoted(problem.found)}) and is left out.`, remedy: "Delete the row, or type your own over the whole of it." }),
   "blank": (problem) => ({ what: `${cell(problem)} is blank.`, remedy: "Enter a value, or delete the row." }),

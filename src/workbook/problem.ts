@@ -25,7 +25,7 @@ export const problemCodes = [
   // A table as a whole.
   "table-missing", "column-missing", "column-unread", "column-twice", "table-twice", "table-unreadable", "range-missing", "match-missing",
   // What a file, a table or a range leaves unclear as a whole.
-  "value-differs", "rows-below", "rows-near", "table-almost", "table-beside", "heading-unit", "total-row",
+  "value-differs", "rows-below", "rows-near", "table-almost", "table-beside", "heading-unit", "total-row", "sum-row", "sum-maybe",
   // A row that is none of the grower's.
   "example-row",
   // One cell.
@@ -53,7 +53,7 @@ export type ProblemCode = (typeof problemCodes)[number];
 export type Grade = "fix" | "check";
 
 /** The codes of grade `check`; all others are entries to fix. */
-export const checkCodes: readonly ProblemCode[] = ["line-twice", "price-unlike", "year-unlike", "money-alone", "payment-low", "payment-unread", "value-differs", "table-beside", "total-row", "rows-near", "harvest-open", "load-after-done", "date-missing", "done-twice", "finding-unlike", "beyond-new"];
+export const checkCodes: readonly ProblemCode[] = ["line-twice", "price-unlike", "year-unlike", "money-alone", "payment-low", "payment-unread", "value-differs", "table-beside", "total-row", "sum-maybe", "rows-near", "harvest-open", "load-after-done", "date-missing", "done-twice", "finding-unlike", "beyond-new"];
 
 const ofGradeCheck: ReadonlySet<ProblemCode> = new Set(checkCodes);
 export const gradeOf = ({ code }: Pick<Problem, "code">): Grade => (ofGradeCheck.has(code) ? "check" : "fix");

@@ -32,6 +32,7 @@ import { typingStyle, readSettings } from "./tables/settings";
 import { readPlanterChecks } from "./tables/planterChecks";
 import { readStandCounts } from "./tables/standCounts";
 import { Places } from "./tables/targets";
+import { sumRows } from "./sumRows";
 import { yearsOfEntries } from "./seasonYear";
 import { problemsBySubject } from "./touched";
 import { plain, plainHeading } from "./words";
@@ -96,7 +97,7 @@ export function readSeason(content: WorkbookContent): SeasonReading {
   const isAskedAlready = readerProblems.some(({ code }) => code === "year-missing");
   const yearAsked = isAskedAlready ? [] : yearProblems(season, years, settingPlace(tables.get("Season"), "Season year"));
   const all = [
-    ...missing, ...found.problems, ...exampleProblems, ...headings, ...settingProblems, ...yearAsked, ...standTables.problems, ...readerProblems, ...twice, ...besideLoans,
+    ...missing, ...found.problems, ...exampleProblems, ...headings, ...sumRows(tables, style), ...settingProblems, ...yearAsked, ...standTables.problems, ...readerProblems, ...twice, ...besideLoans,
     ...crossChecks(season), ...loanChecks(season), ...harvestProblems(season, readers.get("Fields")?.has("Harvest done") ?? false),
   ];
   const problems = inOrder(all.filter((problem) => !namesWhatWasLost(problem, missing)));

@@ -70,6 +70,37 @@ describe("a row of totals", () => {
   });
 });
 
+describe("a row that adds up others without saying so", () => {
+  const sums = (...fields: readonly string[]) => codes(`Crops\n| Crop | Expected price |\n| Corn | 4 |\nFields\n| Field | Crop | Acres | Yield goal |\n${fields.map((each) => `| ${each} | 190 |\n`).join("")}`).filter((code) => code.startsWith("sum-"));
+
+  it("leaves no figure complete: 284 acres for 142", () => {
+    const report = seasonReport(contentFromText(`${farm}| Birch | Corn | 42 | 190 |\n| All corn | Corn | 142 | |\n${costs}| Office | overhead | 900 | whole farm |`));
+    expect(report.problems.map(({ code, at }) => [code, at.row])).toContainEqual(["sum-row", 3]);
+    expect(reportJson(report).complete).toBe(false);
+  });
+
+  it("is found after each group, over all groups, above the rows, and typed as text", () => {
+    expect(sums("A | Corn | 60", "B | Corn | 44", "Corn of both | Corn | 104", "C | Soy | 30", "D | Soy | 21", "Soy | Soy | 51", "Home | Corn | 155")).toEqual(["sum-row", "sum-row", "sum-row"]);
+    expect(sums("Corn | Corn | 104", "A | Corn | 60", "B | Corn | 44")).toEqual(["sum-row"]);
+    expect(sums("A | Corn | 60.5", "B | Corn | 44", "C | Corn | 104.5 ac")).toEqual(["sum-row"]);
+    expect(sums("A | Corn | '60.5", "B | Corn | 44", "C | Corn | '104.5")).toEqual(["sum-row"]);
+  });
+
+  it("is none where the field is named by other entries, or stands between the others", () => {
+    const quarters = "Fields\n| Field | Crop | Acres | Yield goal |\n| A | Corn | 40 | 190 |\n| B | Corn | 40 | 190 |\n| C | Corn | 80 | 190 |\n";
+    expect(codes(`Crops\n| Crop | Expected price |\n| Corn | 4 |\n${quarters}`)).toContain("sum-row");
+    expect(codes(`Crops\n| Crop | Expected price |\n| Corn | 4 |\n${quarters}Operations\n| Field or Crop | Operation | Rate | Basis | Status |\n| C | Disking | 9 | per acre | plan |`)).not.toContain("sum-row");
+    expect(sums("A | Corn | 40", "C | Corn | 80", "B | Corn | 40")).toEqual([]);
+  });
+
+  it("is to check where it is round money, and none where it is an item that is bought", () => {
+    const other = (name: string, amount: number) => codes(`${farm}${costs}| Office | overhead | 500 | whole farm |\n| Phone | overhead | 310 | whole farm |\n| ${name} | overhead | ${amount} | whole farm |`).filter((code) => code.startsWith("sum-"));
+    expect([other("Books", 810), other("All office", 810), other("Books", 811)]).toEqual([["sum-maybe"], ["sum-row"], []]);
+    const bought = (item: string) => codes(`${farm}Items\n| Item | Kind | Pack unit | Plan price per pack |\n| Oil | supplies | gal | 12 |\nPurchases\n| Date | Item | Quantity | Unit | Amount |\n| 2031-04-01 | Oil | 1 | gal | 12.34 |\n| 2031-04-02 | Oil | 1 | gal | 12.34 |\n| 2031-04-03 | ${item} | 2 | gal | 24.68 |`).filter((code) => code.startsWith("sum-"));
+    expect([bought("Oil"), bought("Bills of spring")]).toEqual([[], ["sum-row"]]);
+  });
+});
+
 describe("a table that is almost named as ours", () => {
   it.each([["tblOperations", "table-almost"], ["Operation", "table-almost"], ["Operations2", "table-almost"], ["OtherCost", "table-almost"], ["Fields2", "table-beside"], ["Fields (2)", "table-beside"]])("%s is told (%s)", (name, code) => {
     expect(codes(`${farm}${name}\n| Item | Amount |\n| Office | 900 |`)).toContain(code);

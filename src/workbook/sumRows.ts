@@ -1,0 +1,87 @@
+/** Rows that add up others without saying so: a subtotal among the entries would count everything above it twice. */
+import { zero, type Decimal } from "../core/decimal";
+import type { Cell, RawTable } from "./cell";
+import { isBlank, readNumber, type NumberStyle } from "./numbers";
+import type { Problem } from "./problem";
+import type { TableName } from "./tableNames";
+import { isTotalRow } from "./totalRows";
+import { parted } from "./typedUnits";
+import { plain, plainHeading } from "./words";
+
+/** Columns whose numbers add up, with the column that names a row. */
+const additive: Readonly<Partial<Record<TableName, { readonly adds: string; readonly names: string }>>> = {
+  Fields: { adds: "Acres", names: "Field" }, "Other costs": { adds: "Amount", names: "Item" }, Loans: { adds: "Balance", names: "Name" },
+  Purchases: { adds: "Amount", names: "Item" }, Sales: { adds: "Quantity", names: "Crop" }, Harvest: { adds: "Weight or bushels", names: "Field" },
+};
+/** Columns of other tables that name fields, and that name items: what is named there is land, or a thing that is bought, and no sum. */
+const fieldColumns: ReadonlySet<string> = new Set(["field", "fieldorcrop", "for"]);
+const itemColumns: ReadonlySet<string> = new Set(["item"]);
+const sumWords = /\b(all|sum|both|whole|combined|together|overall)\b/i;
+const fewest = 2;
+
+type Entry = { readonly row: number; readonly name: string; readonly number: Decimal };
+type Sum = Entry & { readonly parts: number };
+
+/**
+ * A row whose number is the sum of those above it (since the table's begin, a blank row or the sum before), or the first row where it
+ * is the sum of all others. Entries to fix, or to check where it may well be chance: a round number that says nothing of a sum.
+ */
+export function sumRows(tables: ReadonlyMap<TableName, RawTable>, style: NumberStyle): readonly Problem[] {
+  return [...tables].flatMap(([name, raw]) => {
+    const columns = additive[name];
+    if (columns === undefined) return [];
+    const column = (heading: string) => raw.headers.findIndex((each) => plainHeading(each) === plainHeading(heading));
+    const [adds, names] = [column(columns.adds), column(columns.names)];
+    if (adds < 0) return [];
+    const isOfFields = name === "Fields";
+    const known = isOfFields ? namedIn(tables, fieldColumns, name) : name === "Purchases" ? namedIn(tables, itemColumns, name) : new Set();
+    return sumsOf(groupsOf(raw, adds, names, style)).filter((sum) => !known.has(plain(sum.name))).map((sum): Problem => ({
+      code: isOfFields || sumWords.test(sum.name) || !sum.number.mod("10").isZero() ? "sum-row" : "sum-maybe",
+      at: { table: name, row: sum.row + 1, column: raw.headers[adds]! }, found: sum.number.toFixed(), like: String(sum.parts), touches: [{ of: "farm" }],
+    }));
+  });
+}
+
+/** Rows that are filled and add up nothing by their own word, in groups that blank rows part. */
+function groupsOf({ rows }: RawTable, adds: number, names: number, style: NumberStyle): readonly (readonly Entry[])[] {
+  const groups: Entry[][] = [[]];
+  rows.forEach((cells, row) => {
+    if (cells.every(isBlank)) return void groups.push([]);
+    const number = isTotalRow(cells) ? null : numberIn(cells[adds] ?? "", style);
+    if (number !== null && !number.isZero()) groups.at(-1)!.push({ row, name: String(cells[names] ?? "").trim(), number });
+  });
+  return groups.filter((group) => group.length > 0);
+}
+
+function numberIn(cell: Cell, style: NumberStyle): Decimal | null {
+  if (isBlank(cell)) return null;
+  const reading = readNumber((typeof cell === "string" ? parted(cell)?.number : undefined) ?? cell, style);
+  return typeof reading === "string" ? null : reading.value;
+}
+
+function sumsOf(groups: readonly (readonly Entry[])[]): readonly Sum[] {
+  const sums: Sum[] = [];
+  let all: readonly Entry[] = [];
+  for (const group of groups) {
+    let above: readonly Entry[] = [];
+    for (const entry of group) {
+      const parts = [above, all].find((entries) => isSum(entry, entries));
+      if (parts === undefined) [above, all] = [[...above, entry], [...all, entry]];
+      else {
+        sums.push({ ...entry, parts: parts.length });
+        above = [];
+      }
+    }
+  }
+  const [first, ...others] = all;
+  return first !== undefined && isSum(first, others) ? [{ ...first, parts: others.length }, ...sums] : sums;
+}
+
+const isSum = ({ number }: Entry, entries: readonly Entry[]): boolean =>
+  entries.length >= fewest && entries.reduce((sum, entry) => sum.plus(entry.number), zero).eq(number);
+
+/** What the columns of other tables name, in plain words. */
+function namedIn(tables: ReadonlyMap<TableName, RawTable>, columns: ReadonlySet<string>, but: TableName): ReadonlySet<string> {
+  return new Set([...tables].flatMap(([name, { headers, rows }]) => (name === but ? [] : headers.flatMap((heading, column) => (
+    columns.has(plainHeading(heading)) ? rows.map((cells) => plain(String(cells[column] ?? "").trim())) : [])))));
+}
