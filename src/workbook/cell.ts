@@ -10,6 +10,8 @@ export type SheetPlace = { readonly sheet: string; readonly row: number; readonl
 export type RawTable = {
   readonly name: string;
   readonly headers: readonly string[];
+  /** The headings as the grower has them, where a match puts ours in their place; left out where it is their own. */
+  readonly called?: readonly string[];
   readonly rows: readonly (readonly Cell[])[];
   /** The first cell of the first body row. */
   readonly body: SheetPlace;

@@ -1,5 +1,4 @@
 /** Headings that are nearly ours: a column that nobody reads because of a slip would be dropped in silence. */
-import type { AreaUnit } from "../core/units";
 import type { RawTable } from "./cell";
 import type { TableName } from "./tableNames";
 import type { Problem } from "./problem";
@@ -17,29 +16,6 @@ const shortest = 6;
 /** The headings that a table of ours may have. */
 export const headingsOf = (name: TableName): readonly string[] =>
   [...inputTables.filter((table) => plain(table.name) === plain(name)).flatMap(({ columns }) => columns.map(({ heading }) => heading)), ...(columnsAlsoRead[name] ?? [])];
-
-const inBrackets = (heading: string): string => (/[([]([^)\]]*)[)\]]/.exec(heading)?.[1] ?? "").trim().toLowerCase();
-const moneyColumns = /price|cost|rent|charge|amount|rate$|freight|rebate|payment|balance|income|fee|salvage/i;
-
-/** What a heading of ours says of its unit that the season does not count in; `null` where it agrees or says nothing. */
-function strangeUnit(heading: string, known: string, areaUnit: AreaUnit): string | null {
-  const said = inBrackets(heading);
-  const words = `${heading.replace(/[([][^)\]]*[)\]]/g, " ")} ${said}`.toLowerCase();
-  if (areaUnit === "ac" && /(^|[\s/])(ha|hectares?)(?=$|\s)/.test(words)) return "hectares, and the season counts in acres";
-  if (areaUnit === "ha" && /(^|[\s/])(ac|acres?)$/.test(said)) return "acres, and the season counts in hectares";
-  if (moneyColumns.test(known) && /(^|\s)(cents?|¢|c)(?=$|[\s/])/.test(said)) return "cents, and money is read in whole units of the currency";
-  return null;
-}
-
-/** Headings that name a unit in which the season does not count: their numbers are not what they are read as. */
-export function headingUnits(name: TableName, { headers }: RawTable, areaUnit: AreaUnit): readonly Problem[] {
-  const ours = new Map(headingsOf(name).map((heading) => [plainHeading(heading), heading]));
-  return headers.flatMap((found): readonly Problem[] => {
-    const known = ours.get(plainHeading(found));
-    const like = known === undefined ? null : strangeUnit(found, known, areaUnit);
-    return like === null ? [] : [{ code: "heading-unit", at: { table: name, column: found }, found, like, touches: [{ of: "farm" }] }];
-  });
-}
 
 /** Columns that are there twice, and columns of the grower's own that look like one of ours which is not there. */
 export function headingProblems(name: TableName, { headers }: RawTable): readonly Problem[] {

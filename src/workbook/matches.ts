@@ -50,7 +50,7 @@ export function matchedRanges(content: WorkbookContent): MatchedRanges {
   });
   const ranges = [...matches.values()].map(({ table, range, headings }): Matched => {
     const found = content.ranges.get(range)!;
-    return { table, range, raw: { ...found, name: table, headers: found.headers.map((heading) => headings.get(plainHeading(heading)) ?? "") } };
+    return { table, range, raw: { ...found, name: table, called: found.headers, headers: found.headers.map((heading) => headings.get(plainHeading(heading)) ?? "") } };
   });
   return { ranges, own, problems };
 }

@@ -6,7 +6,8 @@ import { crossChecks } from "./checks";
 import { withoutExamples } from "./exampleRows";
 import { findTables } from "./findTables";
 import { harvestProblems } from "./harvestChecks";
-import { headingProblems, headingUnits } from "./headings";
+import { headingProblems } from "./headings";
+import { headingsBesideUnits, headingUnits } from "./headingUnits";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
 import { ItemConverter } from "./itemUnits";
 import type { Place, Problem } from "./problem";
@@ -92,7 +93,7 @@ export function readSeason(content: WorkbookContent): SeasonReading {
   const { season, problems: besideLoans } = loansSettled(once, settingPlace(tables.get("Season"), "Operating interest rate"));
   const isUnreadable = (name: TableName) => found.problems.some(({ code, at }) => code === "table-unreadable" && at.table === name);
   const missing = needed.filter((name) => !tables.has(name) && !isUnreadable(name)).map((name): Problem => ({ code: "table-missing", at: { table: name }, found: "", touches: [{ of: "farm" }] }));
-  const headings = [...tables].flatMap(([name, raw]) => [...headingProblems(name, raw), ...headingUnits(name, raw, settings.areaUnit)]);
+  const headings = [...tables].flatMap(([name, raw]) => [...headingProblems(name, raw), ...headingsBesideUnits(name, raw), ...headingUnits(name, raw, { areaUnit: settings.areaUnit, yieldUnits: [...new Set(crops.map((crop) => crop.yieldUnit))] })]);
   const readerProblems = [...readers.values()].flatMap((reader) => reader.problems);
   const isAskedAlready = readerProblems.some(({ code }) => code === "year-missing");
   const yearAsked = isAskedAlready ? [] : yearProblems(season, years, settingPlace(tables.get("Season"), "Season year"));

@@ -1,5 +1,6 @@
 /** What a workbook holds beside its tables, and what headings and totals say of it: told, and never counted in silence. */
 import { describe, expect, it } from "vitest";
+import { readSeason } from "../../src/workbook/readSeason";
 import { seasonReport } from "../../src/workbook/report";
 import { reportJson } from "../../src/workbook/reportJson";
 import { entries, opened } from "../support/xlsx/opened";
@@ -118,6 +119,56 @@ describe("a unit in a heading", () => {
     for (const heading of ["Hectares", "Area (ha)", "Acres (hectares)"]) expect(acres(heading)).toContain("heading-unit");
     expect(acres("Acres (ac)", "ha")).toContain("heading-unit");
     expect(codes("Crops\n| Crop | Expected price (cents) |\n| Corn | 400 |\nFields\n| Field | Crop | Acres | Yield goal |\n| Alder | Corn | 100 | 200 |")).toContain("heading-unit");
+  });
+
+  it("is told of yields, prices, stands, widths and money of any table", () => {
+    const of = (table: string, heading: string, { unit = "ac", crop = "bu" } = {}) => seasonReport(contentFromText(`Season
+| Setting | Value |
+| Area unit | ${unit} |
+Crops
+| Crop | Yield unit | Expected price |
+| Corn | ${crop} | 4 |
+Fields
+| Field | Crop | Acres | Yield goal | ${table === "Fields" ? heading : "Remark"} |
+| Alder | Corn | 100 | 200 | |
+${table === "Fields" ? "" : `${table}\n| Item | ${heading} |\n`}`)).problems.filter(({ code }) => code === "heading-unit").map(({ like }) => like);
+    expect(of("Fields", "Proven yield (t/ha)")).toEqual(["hectares, and the season counts in acres"]);
+    expect(of("Fields", "Proven yield (t/ha)", { unit: "ha", crop: "t" })).toEqual([]);
+    expect(of("Fields", "Proven yield (t/ha)", { unit: "ha", crop: "bu" })).toEqual(["t, and a crop is counted in bu"]);
+    expect(of("Fields", "Proven yield (bushels per acre)")).toEqual([]);
+    expect(of("Fields", "Row width (cm)")).toEqual(["centimetres, and it is read in inches"]);
+    expect(of("Fields", "Row width (in)")).toEqual([]);
+    expect(of("Fields", "Target stand (1000/ac)")).toEqual(["thousands, and plants and seeds are read one by one"]);
+    expect(of("Fields", "Rent per acre ($/ac)")).toEqual([]);
+    expect(of("Fields", "Rent per acre ($/ha)")).toEqual(["hectares, and the season counts in acres"]);
+    expect(of("Applications", "Rate (kg/ha)")).toEqual(["hectares, and the season counts in acres"]);
+    expect(of("Purchases", "Amount ($000)")).toEqual(["thousands, and money is read in whole units of the currency"]);
+    expect(of("Loans", "Balance (k$)")).toEqual(["thousands, and money is read in whole units of the currency"]);
+    expect(of("Insurance", "Projected price (¢/bu)")).toEqual(["cents, and money is read in whole units of the currency"]);
+    expect(of("Insurance", "Projected price ($/t)")).toEqual(["t, and a crop is counted in bu"]);
+    expect(of("Machines", "Speed (km/h)")).toEqual(["kilometres an hour, and it is read in miles an hour"]);
+  });
+
+  it("keeps no column from being read in silence where it has no brackets", () => {
+    const of = (heading: string) => codes(`Crops\n| Crop | Expected price |\n| Corn | 4 |\nFields\n| Field | Crop | Acres | Yield goal | ${heading} |\n| Alder | Corn | 100 | 200 | 190 |`).filter((code) => code.startsWith("column-"));
+    expect([of("Proven yield bu/ac"), of("Proven yield (bu/ac)"), of("Rent per acre $/ac"), of("Rent per acre remark"), of("Row width remarks")]).toEqual([["column-unread"], [], ["column-unread"], [], []]);
+  });
+
+  it("is told of the grower's own headings where a range is matched: 100 ha are not 100 acres", () => {
+    const matched = (heading: string, ours: string) => readSeason({ ...contentFromText(`Crops
+| Crop | Yield unit | Expected price |
+| Corn | bu | 4 |
+Matches
+| Table | Range | Column | Heading |
+| Fields | Land!A1:D9 | Field | Name |
+| Fields | Land!A1:D9 | Crop | Grows |
+| Fields | Land!A1:D9 | ${ours} | ${heading} |`), ranges: new Map([["Land!A1:D9", { name: "", headers: ["Name", "Grows", heading], rows: [["Alder", "Corn", 100]], body: { sheet: "Land", row: 1, column: 0 } }]]) }).problems
+      .filter(({ code }) => code === "heading-unit").map(({ at, found }) => [at.column, found]);
+    expect(matched("Hectares", "Acres")).toEqual([["Acres", "Hectares"]]);
+    expect(matched("Size in ha", "Acres")).toEqual([["Acres", "Size in ha"]]);
+    expect(matched("Land rent cents/ac", "Rent per acre")).toEqual([["Rent per acre", "Land rent cents/ac"]]);
+    expect(matched("Goal t/ac", "Yield goal")).toEqual([["Yield goal", "Goal t/ac"]]);
+    for (const [heading, ours] of [["My acres", "Acres"], ["Goal bu per acre", "Yield goal"], ["Farm C rent", "Rent per acre"], ["Row width in inches", "Row width"]] as const) expect(matched(heading, ours)).toEqual([]);
   });
 
   it("is no fault where it says the same", () => {
