@@ -24,7 +24,8 @@ type Sum = Entry & { readonly parts: number };
 
 /**
  * A row whose number is the sum of those above it (since the table's begin, a blank row or the sum before), or the first row where it
- * is the sum of all others. Entries to fix, or to check where it may well be chance: a round number that says nothing of a sum.
+ * is the sum of all others. Entries to fix, or to check where it may well be chance: a round number that says nothing of a sum. Of
+ * two parts only, such a number is told of fields alone, because real budgets are full of them.
  */
 export function sumRows(tables: ReadonlyMap<TableName, RawTable>, style: NumberStyle): readonly Problem[] {
   return [...tables].flatMap(([name, raw]) => {
@@ -35,10 +36,12 @@ export function sumRows(tables: ReadonlyMap<TableName, RawTable>, style: NumberS
     if (adds < 0) return [];
     const isOfFields = name === "Fields";
     const known = isOfFields ? namedIn(tables, fieldColumns, name) : name === "Purchases" ? namedIn(tables, itemColumns, name) : new Set();
-    return sumsOf(groupsOf(raw, adds, names, style)).filter((sum) => !known.has(plain(sum.name))).map((sum): Problem => ({
-      code: isOfFields || sumWords.test(sum.name) || !sum.number.mod("10").isZero() ? "sum-row" : "sum-maybe",
-      at: { table: name, row: sum.row + 1, column: raw.headers[adds]! }, found: sum.number.toFixed(), like: String(sum.parts), touches: [{ of: "farm" }],
-    }));
+    return sumsOf(groupsOf(raw, adds, names, style)).filter((sum) => !known.has(plain(sum.name))).flatMap((sum): readonly Problem[] => {
+      const isSure = isOfFields || sumWords.test(sum.name) || !sum.number.mod("10").isZero();
+      if (!isSure && sum.parts === fewest) return [];
+      const at = { table: name, row: sum.row + 1, column: raw.headers[adds]! };
+      return [{ code: isSure ? "sum-row" : "sum-maybe", at, found: sum.number.toFixed(), like: String(sum.parts), touches: [{ of: "farm" }] }];
+    });
   });
 }
 
