@@ -128,3 +128,18 @@ describe("a ton", () => {
     expect([sold(hectares, "ton"), sold(hectares, "t"), sold(hectares, "kg"), sold(hectares, "lb"), sold("| Season year | 2031 |", "lb")]).toEqual(["5 t", "5 t", "5000 kg", "ton-unclear Sales Unit", "10000 lb"]);
   });
 });
+
+describe("a basis of an area", () => {
+  const told = (basis: string, unit: string) => read(`${farm}Operations\n| Field or Crop | Operation | Rate | Basis | Status |\n| Alder | Spraying | 9 | ${basis} | plan |
+Other costs\n| Item | Kind | Amount | Basis |\n| Land | land tax | 30 | ${basis} |
+Changes\n| Change | Quadrant | Item | Quantity | Price | Basis |\n| Trial | added costs | Pass | 1 | 9 | ${basis} |\n`, `| Season year | 2031 |\n| Area unit | ${unit} |`).told;
+  const everywhere = ["Operations", "Other costs", "Changes"].map((table) => `basis-area ${table} Basis`);
+
+  it("is told where it is not that of the season, in each table that has one: 9 an acre are 22.24 a hectare", () => {
+    expect([told("per acre", "ha"), told("/ac", "ha"), told("per hectare", "ac"), told("per ha", "ac")]).toEqual(Array(4).fill(everywhere));
+  });
+
+  it("is understood where it is", () => {
+    expect([told("per acre", "ac"), told("acre", "ac"), told("per hectare", "ha"), told("/ha", "ha"), told("ha", "ha")]).toEqual(Array(5).fill([]));
+  });
+});

@@ -86,6 +86,10 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   "not-in-list": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not a word that we know here.${meant(problem)}`, remedy: choose(problem) }),
   "percent-range": (problem) => ({ what: `${cell(problem)}: ${problem.found} is not a share between 0 and 100 %.`, remedy: "Enter 60, 60% or 0.6 for sixty percent." }),
   "rate-unclear": (problem) => ({ what: `${cell(problem)}: ${problem.found} may be a part of one or percent.`, remedy: `Enter it with its sign: ${problem.found}% if it is less than one percent, else the percent that it stands for.` }),
+  "basis-area": (problem) => ({
+    what: `${cell(problem)}: ${quoted(problem.found)} is not the area unit of this season. The money is counted per ${problem.like ?? "area"}.`,
+    remedy: `Enter per ${problem.like ?? "area"} with the money for one, or correct the setting Area unit.`,
+  }),
   "unknown-name": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not in the ${tablesOfNames(problem.at)}.${meant(problem)}`, remedy: "Correct the name, or add a row for it there." }),
   "duplicate-name": (problem) => ({ what: `${cell(problem)}: the name ${quoted(problem.found)} is there already; only its first row is read.`, remedy: "Give each row a name of its own, or delete one." }),
   "stale-value": (problem) => ({ what: `${cell(problem)}: the formula could not be worked out${problem.found === "" ? ", so the cell counts as blank" : ` again, so ${quoted(problem.found)} may be old`}.`, remedy: "Open and save the workbook in Excel, or enter the value itself." }),

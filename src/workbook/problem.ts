@@ -30,7 +30,7 @@ export const problemCodes = [
   "example-row",
   // One cell.
   "blank", "formula-error", "not-a-number", "number-beyond", "decimal-comma", "negative", "not-above-zero", "not-a-date", "not-in-list",
-  "percent-range", "rate-unclear", "unknown-name", "duplicate-name", "stale-value", "unknown-unit", "ton-unclear", "unit-not-convertible", "analysis-missing", "not-an-analysis",
+  "percent-range", "rate-unclear", "basis-area", "unknown-name", "duplicate-name", "stale-value", "unknown-unit", "ton-unclear", "unit-not-convertible", "analysis-missing", "not-an-analysis",
   // One row.
   "target-missing", "amount-missing", "amount-disagrees", "pack-incomplete", "cost-missing", "hours-missing", "area-too-large",
   "tenure-conflict", "rent-missing", "share-missing", "same-land", "weight-missing", "place-missing", "payment-missing", "payment-low", "payment-unread", "first-due-late",

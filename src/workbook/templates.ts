@@ -16,7 +16,7 @@ import { chargings, statuses } from "./tables/items";
 import { policyForms } from "./tables/insurance";
 import { loanKinds } from "./tables/loans";
 import { machineLabour } from "./tables/machines";
-import { operationBases, otherBases } from "./tables/operations";
+import { basisChoices, operationBases, otherBases } from "./tables/operations";
 import { settingNames, wetnesses } from "./tables/settings";
 
 const money = "#,##0.00";
@@ -114,7 +114,7 @@ const operationsTable = table("Operations",
   may("Acres", "Blank: the whole field or crop.", { numberFormat: quantity }),
   may("Passes", "How often it goes over the area.", { numberFormat: quantity }),
   may("Rate", "Money by the basis; leave blank for a machine of your own.", { numberFormat: money }),
-  may("Basis", "What the rate is for.", { choices: operationBases }),
+  may("Basis", "What the rate is for.", { choices: basisChoices(operationBases) }),
   may("Machine", "A name from the table Machines, instead of a rate.", { width: 20 }),
   may("Hours", "Hours of the whole row, where the rate is per hour.", { numberFormat: quantity }),
   may("Date", "When it is planned or was done.", { numberFormat: date }),
@@ -156,7 +156,7 @@ const otherCostsTable = table("Other costs",
   must("Item", "What it is for.", { width: 34 }),
   must("Kind", "What kind of cost it is.", { choices: kinds, width: 18 }),
   must("Amount", "Money by the basis.", { numberFormat: money }),
-  must("Basis", "What the amount is for.", { choices: otherBases, width: 18 }),
+  must("Basis", "What the amount is for.", { choices: basisChoices(otherBases), width: 18 }),
   may("Shared over", "all, a crop or a field; add \"by revenue\" to share by income. Blank: all, by acres.", { width: 20 }),
   may("Cash", "Whether money is paid.", { choices: ["yes", "no"] }),
   may("Month", "The month or date of payment."));
@@ -217,7 +217,7 @@ const changesTable = table("Changes",
   may("Quantity", "How many. A yield gain may stay blank: then the answer is the gain that pays.", { numberFormat: quantity }),
   may("Unit", "Of what. For a yield, the yield unit of the crop."),
   may("Price", "Money per unit. Blank on a yield of the crop: its expected price less what moves with yield, times the operator's share.", { numberFormat: money }),
-  may("Basis", "Per acre, per year in all, or once. Blank: per acre, or once where Years kept is filled.", { choices: lineBases }),
+  may("Basis", "Per acre, per year in all, or once. Blank: per acre, or once where Years kept is filled.", { choices: basisChoices(lineBases) }),
   may("Years kept", "Of a lump sum: the years that it serves.", { numberFormat: quantity }),
   may("Salvage", "What is left of it then, money.", { numberFormat: money }),
   may("Field or Crop", "What the change is about, on one of its lines. Blank: the whole farm.", { width: 20 }),

@@ -4,7 +4,9 @@ import { chargedAsUsed } from "../../src/core/kinds";
 import { repaidOn } from "../../src/core/paymentDates";
 import type { Target } from "../../src/core/row";
 import type { Item, Operation, OtherCost, Season } from "../../src/core/season";
+import type { AreaUnit } from "../../src/core/units";
 import type { Cell, RawTable, WorkbookContent } from "../../src/workbook/cell";
+import { basisWords } from "../../src/workbook/tables/operations";
 import type { Habits } from "./typing";
 
 /** One row: what stands under each heading. */
@@ -47,10 +49,10 @@ export function typedSeason(season: Season, habits: Habits): WorkbookContent {
     })),
     of("Operations", season.operations, (row) => ({
       "Field or Crop": habits.word(nameOf(row.target)), "Operation": row.operation, "Acres": habits.number(row.area), "Passes": habits.number(row.passes),
-      "Date": habits.date(row.date), "Status": habits.word(row.status), "Kind": habits.word(row.kind), ...costOf(row.cost, habits),
+      "Date": habits.date(row.date), "Status": habits.word(row.status), "Kind": habits.word(row.kind), ...costOf(row.cost, habits, season.settings.areaUnit),
     })),
     of("Other costs", season.otherCosts, (row) => ({
-      "Item": row.item, "Kind": habits.word(row.kind), "Amount": habits.money(row.amount), "Basis": habits.word(row.basis),
+      "Item": row.item, "Kind": habits.word(row.kind), "Amount": habits.money(row.amount), "Basis": habits.word(basisWords(row.basis, season.settings.areaUnit)),
       "Shared over": sharedOver(row, habits), "Cash": row.cash ? habits.pick("yes", "Yes", "") : habits.word("no"), "Month": habits.date(row.paidOn),
     })),
     of("Loans", season.loans ?? [], (row) => ({
@@ -92,10 +94,10 @@ function quantityOf({ packName, packSize }: Item, quantity: Decimal, habits: Hab
     : { "Quantity": habits.number(quantity), "Unit": habits.pick("lb", "lbs", "Pounds") };
 }
 
-function costOf(cost: Operation["cost"], habits: Habits): Typed {
+function costOf(cost: Operation["cost"], habits: Habits, areaUnit: AreaUnit): Typed {
   if (cost.basis === "machine") return { "Machine": habits.word(cost.machine) };
   const hours = cost.basis === "per hour" ? { "Hours": habits.number(cost.hours) } : {};
-  return { "Rate": habits.money(cost.rate), "Basis": cost.basis === "per acre" ? habits.pick("", "per acre", "Per acre") : habits.word(cost.basis), ...hours };
+  return { "Rate": habits.money(cost.rate), "Basis": cost.basis === "per acre" ? habits.pick("", habits.word(basisWords("per acre", areaUnit))) : habits.word(cost.basis), ...hours };
 }
 
 function sharedOver({ over, by }: OtherCost, habits: Habits): Cell {

@@ -225,5 +225,6 @@ export const cases: readonly ProblemCase[] = [
   { code: "wage-missing", slip: "has no wage for the hours in the shop", workbook: planterCheck("| Planter | 3 | Meter | | | | replace | | 2 |"), at: ["Planter checks", 1, "Hours"], found: "2" },
   { code: "beyond-new", slip: "left the point out of a size", workbook: planterCheck("| Planter | 1 | Opener disc | 15 | 14.5 | 146 | | | |"), at: ["Planter checks", 1, "Measured"], found: "146" },
   { code: "finding-unlike", slip: "found good what is worn out", workbook: planterCheck("| Planter | 1 | Opener disc | 15 | 14.5 | 14.4 | good | | |"), at: ["Planter checks", 1, "Finding"], found: "good" },
+  { code: "basis-area", slip: "paid by the acre in a season of hectares", workbook: `Season\n| Setting | Value |\n| Area unit | ha |\n${otherCost("| Premium | crop insurance | 18 | per acre | | | |")}`, at: ["Other costs", 1, "Basis"], found: "per acre" },
   { code: "ton-unclear", slip: "buys by the ton what is counted in pounds, on hectares", workbook: purchase("| 2031-04-01 | Urea | 100 | ton | 0.3 | |").replace("Crops", "Season\n| Setting | Value |\n| Area unit | ha |\nCrops"), at: ["Purchases", 1, "Unit"], found: "ton" },
 ];

@@ -55,7 +55,7 @@ export function changeDraftView(draft: ChangeDraft, form: LayoutForm, ground: Gr
   return {
     faults, values, made: { layout, answer: changeAnswer(layout.change, ground.prices) },
     rows: Object.keys(faults).length > 0 ? null : changeRows({
-      change: layout.change, name, layout: layout.name, target: ground.name, acres: acres.eq(ground.budget.area) ? null : acres, active, grain: grainOf(ground.budget),
+      change: layout.change, name, layout: layout.name, target: ground.name, acres: acres.eq(ground.budget.area) ? null : acres, active, areaUnit: ground.report.season.settings.areaUnit, grain: grainOf(ground.budget),
     }),
   };
 }

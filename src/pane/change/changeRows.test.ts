@@ -24,7 +24,7 @@ const grain = grainOf(figures.crops[0]!.outlook);
 
 /** The change as it comes back from the rows that it was saved as. */
 function readBack(change: Change, acres: Decimal | null, active: boolean) {
-  const rows = changeRows({ change, name: "Saved", layout: "Own or hire", target: "Alder", acres, active, grain });
+  const rows = changeRows({ change, name: "Saved", layout: "Own or hire", target: "Alder", acres, active, areaUnit: "ac", grain });
   const headings = [...new Set(rows.flatMap((row) => [...row.keys()]))];
   const cells = rows.map((row) => `| ${headings.map((heading) => { const value = row.get(heading); return value instanceof Decimal ? value.toFixed() : String(value ?? ""); }).join(" | ")} |`);
   const { season, problems } = seasonReport(contentFromText(`${farm}Changes\n| ${headings.join(" | ")} |\n${cells.join("\n")}\n`));

@@ -2,6 +2,8 @@
 import { isCapital, isGrain, netOfGrain, type Change, type ChangeLine, type Grain } from "../../core/partialBudget/change";
 import type { LayoutName } from "../../core/partialBudget/layouts/layout";
 import { hundred, type Decimal } from "../../core/decimal";
+import type { AreaUnit } from "../../core/units";
+import { basisWords } from "../../workbook/tables/operations";
 import { largestFraction } from "../../workbook/tableRow";
 import type { EntryRow } from "../commands/addEntries";
 
@@ -15,15 +17,16 @@ export type ChangeToWrite = {
   /** `null`: all of the target. */
   readonly acres: Decimal | null;
   readonly active: boolean;
+  readonly areaUnit: AreaUnit;
   /** What the table itself prices a unit of the target's crop at; a line at this price leaves the price blank. */
   readonly grain: Grain;
 };
 
 /** The rows, in the order of the lines. */
-export function changeRows({ change, name, layout, target, acres, active, grain }: ChangeToWrite): readonly EntryRow[] {
+export function changeRows({ change, name, layout, target, acres, active, areaUnit, grain }: ChangeToWrite): readonly EntryRow[] {
   return change.lines.map((line, index) => rowOf([
     ["Change", name], ["Quadrant", line.quadrant], ["Item", line.item], ["Quantity", line.quantity], ["Unit", line.unit], ["Price", priceOf(line, grain)],
-    ["Basis", line.basis], ["Years kept", line.yearsKept], ["Salvage", line.salvage?.isZero() === false ? line.salvage : null],
+    ["Basis", basisWords(line.basis, areaUnit)], ["Years kept", line.yearsKept], ["Salvage", line.salvage?.isZero() === false ? line.salvage : null],
     ...(index > 0 ? [] : [["Field or Crop", target], ["Acres", acres], ["Interest rate", rateOf(change)], ["Active", active ? "yes" : "no"], ["Layout", layout]] as const),
   ]));
 }

@@ -3,7 +3,7 @@ import { one } from "../../core/decimal";
 import { kinds, operatingKinds } from "../../core/kinds";
 import type { IsoDate } from "../../core/row";
 import type { Operation, OtherCost } from "../../core/season";
-import { area, money, moneyPerArea } from "../../core/units";
+import { area, money, moneyPerArea, type AreaUnit } from "../../core/units";
 import { monthNamed, monthOfYear } from "../dates";
 import type { Names } from "../names";
 import type { TableReader } from "../tableReader";
@@ -50,11 +50,22 @@ function costOf(row: Row, machines: Names): Operation["cost"] | null {
   return hours === null ? row.lose("hours-missing") : { basis, rate: money(rate), hours };
 }
 
-/** The basis as typed; "per hectare" and "per bu" are what a metric or a bushel workbook calls it. */
+/** The words of a list of bases as a new table offers them: those of an area for acres and for hectares. */
+export const basisChoices = (bases: readonly string[]): readonly string[] => bases.flatMap((basis) => (basis === "per acre" ? [basis, "per hectare"] : [basis]));
+
+/** The basis that is an area's as it is written for the area unit of the workbook. */
+export const basisWords = (basis: string, areaUnit: AreaUnit): string => (basis === "per acre" && areaUnit === "ha" ? "per hectare" : basis);
+
+/**
+ * The basis as typed; "per hectare" and "per bu" are what a metric or a bushel workbook calls it. One that names the other area unit
+ * is counted per area of the workbook and noted, since nobody knows whether the word or the money is wrong.
+ */
 export function basisOf<Basis extends string>(row: Row, bases: readonly Basis[]): Basis | null {
   const typed = plain(row.text("Basis") ?? "");
-  const meant = /^per(hectare|ha|ac)$/.test(typed) ? "per acre" : /^per(bu|bushel|t|tonne|ton|cwt|lb|kg)$/.test(typed) ? "per unit of yield" : null;
+  const [, area] = /^(?:per|an?|\/)?(acres?|ac|hectares?|ha)$/.exec(typed) ?? [];
+  const meant = area !== undefined ? "per acre" : /^per(bu|bushel|t|tonne|ton|cwt|lb|kg)$/.test(typed) ? "per unit of yield" : null;
   const known = meant === null ? undefined : bases.find((basis) => basis === meant);
+  if (known !== undefined && area !== undefined && area.startsWith("h") !== (row.areaUnit === "ha")) row.fault("basis-area", "Basis", { like: row.areaUnit === "ha" ? "hectare" : "acre" });
   return known ?? row.choice("Basis", bases);
 }
 
