@@ -143,3 +143,17 @@ Changes\n| Change | Quadrant | Item | Quantity | Price | Basis |\n| Trial | adde
     expect([told("per acre", "ac"), told("acre", "ac"), told("per hectare", "ha"), told("/ha", "ha"), told("ha", "ha")]).toEqual(Array(5).fill([]));
   });
 });
+
+describe("a rate of interest between two fifths and one", () => {
+  const content = contentFromText(`Season\n| Setting | Value |\n| Season year | 2031 |\n| Operating interest rate | 0.5 |\n| Interest method | by date |\n| Repayment date | 2031-12-01 |\n${farm}Loans\n| Name | Kind | Balance | Rate |\n| Line | operating | 1000 | 0.5 |\n`);
+  const read = (shown: boolean) => {
+    const percents = (table: string) => (table === "Season" ? [{ row: 1, column: 1 }] : table === "Loans" ? [{ row: 0, column: 3 }] : []);
+    const { season, problems } = readSeason({ ...content, tables: content.tables.map((table) => (shown ? { ...table, percents: percents(table.name) } : table)) });
+    return [season.settings.operatingInterest?.rate.toFixed(), season.loans?.[0]?.rate.toFixed(), problems.map(({ code }) => code).filter((code) => code === "rate-unclear").length];
+  };
+
+  it("is what its cell shows: 0.5 shown as 50 % is fifty percent; as a plain number it is told", () => {
+    expect(read(true)).toEqual(["0.5", "0.5", 0]);
+    expect(read(false)).toEqual([undefined, undefined, 2]);
+  });
+});

@@ -19,6 +19,8 @@ export type RawTable = {
   readonly stale?: readonly { readonly row: number; readonly column: number }[];
   /** Body cells whose formula has one value in the file and another when it is worked out, with the one that is not counted. */
   readonly differing?: readonly { readonly row: number; readonly column: number; readonly notCounted: string }[];
+  /** Body cells with a rate that only its number format tells, and that show it in percent; left out where there are none. */
+  readonly percents?: readonly { readonly row: number; readonly column: number }[];
   /** Rows below the last one with something in them, which the table or range does not take in, up to the next one; left out where there are none. */
   readonly below?: readonly RowBelow[];
 };

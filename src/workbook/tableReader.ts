@@ -20,6 +20,7 @@ export class TableReader implements TableOfRow {
   private readonly stale: ReadonlySet<string>;
   /** A row that looks blank is none where its formulas could not be worked out. */
   private readonly staleRows: ReadonlyMap<number, number>;
+  private readonly percents: ReadonlySet<string>;
   private readonly differing: ReadonlyMap<string, string>;
 
   constructor(readonly name: string, readonly raw: RawTable, readonly style: Style) {
@@ -29,6 +30,7 @@ export class TableReader implements TableOfRow {
     });
     this.stale = new Set((raw.stale ?? []).map(({ row, column }) => `${row},${column}`));
     this.staleRows = new Map((raw.stale ?? []).map(({ row, column }) => [row, column]));
+    this.percents = new Set((raw.percents ?? []).map(({ row, column }) => `${row},${column}`));
     this.differing = new Map((raw.differing ?? []).map(({ row, column, notCounted }) => [`${row},${column}`, notCounted]));
   }
 
@@ -51,6 +53,11 @@ export class TableReader implements TableOfRow {
 
   isStale(row: number, column: number): boolean {
     return this.stale.size > 0 && this.stale.has(`${row},${column}`);
+  }
+
+  /** Whether a cell shows its number in percent, as far as the host was asked. */
+  isPercent(row: number, column: number): boolean {
+    return this.percents.size > 0 && this.percents.has(`${row},${column}`);
   }
 
   /** The value that is not counted, of a formula that has one in the file and another when it is worked out. */

@@ -25,6 +25,8 @@ export type TableOfRow = {
   indexOf(column: string): number;
   /** Whether the formula of a cell could not be worked out. */
   isStale(row: number, column: number): boolean;
+  /** Whether a cell whose number alone is unclear shows it in percent. */
+  isPercent(row: number, column: number): boolean;
   /** The value that is not counted, of a formula that has one in the file and another when it is worked out. */
   notCounted(row: number, column: number): string | undefined;
 };
@@ -122,12 +124,13 @@ export class Row {
 
   /**
    * A rate of interest as a fraction: 8.5, 8.5% and 0.085 are the same, and 1 is one percent. Between the largest
-   * fraction that anybody pays and one, a number without its sign may mean either and is a fault.
+   * fraction that anybody pays and one, a number without its sign may mean either: it is a fault unless its cell shows percent.
    */
   interestRate(column: string): Decimal | null {
     const reading = this.percent(column);
     if (reading === null) return null;
     if (reading.percent || reading.value.lte(largestFraction)) return reading.value;
+    if (reading.value.lt(whole) && this.table.isPercent(this.index, this.table.indexOf(column))) return reading.value;
     return reading.value.lt(whole) ? this.fault("rate-unclear", column) : reading.value.div(hundred);
   }
 

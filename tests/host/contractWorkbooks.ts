@@ -78,3 +78,8 @@ export const untaken: Fixture = {
     },
   ],
 };
+
+/** A rate that a plain number does not tell. */
+export const rates: Fixture = {
+  sheets: [{ name: "Changes", cells: [["Change", "Interest rate"], ["Wheels", 0.5]], tables: [{ name: "Changes", range: "A1:B2" }] }],
+};

@@ -4,7 +4,7 @@ import { HostError, type WorkbookHost } from "../../src/host/workbookHost";
 import type { Cell, RawTable } from "../../src/workbook/cell";
 import type { InputTable } from "../../src/workbook/inputTable";
 import type { ResultSheet, SheetCell } from "../../src/workbook/resultSheet";
-import { fields, farm, ownCounts, untaken } from "./contractWorkbooks";
+import { fields, farm, ownCounts, rates, untaken } from "./contractWorkbooks";
 import type { Fixture, SheetSnapshot, Snapshot } from "./fixture";
 
 /** A host over a workbook made from a fixture, and hands on that workbook beside the host. */
@@ -92,6 +92,22 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         expect(ranges.get("Counts!A1:B2")).toMatchObject({ rows: [["Creek", 28]], below: [{ by: 1, cells: ["Hill", 31] }] });
         expect(ranges.get("Counts!A5:B6")).toMatchObject({ rows: [["Alder", 30]] });
         expect(ranges.get("Counts!A5:B6")?.below).toBeUndefined();
+      });
+
+      it("tells which rates between two fifths and one show percent", async () => {
+        const { host } = await workbook(rates);
+        await host.makeTables([{
+          name: "Loans", sheet: "Loans", columns: [
+            { heading: "Name", width: 20, hint: "", required: true }, { heading: "Rate", width: 9, numberFormat: "0.0#%", hint: "", required: true },
+          ],
+          firstRow: ["Note", 0.5],
+        }]);
+        await host.addRows("Loans", [new Map<string, Cell>([["Name", "Line"], ["Rate", 0.08]]), new Map<string, Cell>([["Name", "Old"], ["Rate", 0.75]])]);
+        const { tables } = await host.read();
+        expect(tableOf(tables, "Loans").percents?.map(({ row }) => row)).toContain(0);
+        expect(tableOf(tables, "Loans").percents?.map(({ row }) => row)).not.toContain(1);
+        // A plain number of 0.5 in another table shows none.
+        expect(tableOf(tables, "Changes").percents).toBeUndefined();
       });
 
       it("sees what was typed since", async () => {

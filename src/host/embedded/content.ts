@@ -1,12 +1,14 @@
 /** What is read of a workbook in one go. */
 import type { Cell, RawTable, WorkbookContent } from "../../workbook/cell";
+import { showsPercent, unclearRates } from "../../workbook/percentCells";
 import { sameName } from "../sheetNames";
 import { HostError } from "../workbookHost";
 import { areaName, cellName, parseArea, splitSheet, type Area } from "../address";
 import { filledRows, lastRowBelow } from "../below";
 import { bodyOf, bookOf, tablesOf, type TableEntry } from "./book";
 import type { SheetData } from "./sheetXml";
-import { dataOf, sheetNamed, valueIn, type State } from "./state";
+import { cellIn, dataOf, sheetNamed, valueIn, type State } from "./state";
+import { styleAt } from "./styles";
 
 /** More cells than any season has. A table drawn over a whole sheet has 17 billion, which no memory holds. */
 const mostCells = 20_000_000;
@@ -40,7 +42,7 @@ function rawTable(state: State, table: TableEntry): RawTable {
     const cell = table.headerRows === 0 ? "" : valueIn(data, { row: table.area.top, column: table.area.left + index });
     return cell === "" ? name : String(cell);
   });
-  return { name: table.name, headers, rows: rowsOf(data, body), body: { sheet: table.sheet, row: body.top, column: body.left }, ...staleIn(state, part, body) };
+  return { name: table.name, headers, rows: rowsOf(data, body), body: { sheet: table.sheet, row: body.top, column: body.left }, ...staleIn(state, part, body), ...percentsIn(state, part, table.name, headers, body) };
 }
 
 const rowsOf = ({ rows }: SheetData, area: Area): readonly (readonly Cell[])[] => rows.valuesOf(area);
@@ -64,6 +66,14 @@ function blocksOn({ parts }: State, sheet: string, matched: Iterable<string>): r
       return isHere(on) ? parseArea(area) ?? [] : [];
     }),
   ];
+}
+
+/** The rates that only their number format tells, and that show percent. */
+function percentsIn(state: State, part: string, table: string | null, headers: readonly string[], body: Area): Pick<RawTable, "percents"> {
+  const data = dataOf(state, part);
+  const percents = unclearRates(table, { headers, rows: rowsOf(data, body) })
+    .filter(({ row, column }) => showsPercent(styleAt(state.parts, cellIn(data, { row: body.top + row, column: body.left + column })?.style ?? 0).numberFormat));
+  return percents.length === 0 ? {} : { percents };
 }
 
 /** What recalculation has to tell of the cells of a body. */
@@ -107,7 +117,7 @@ function rangeAt(state: State, text: string, sheet: string, area: Area, matched:
   const [headers = [], ...rows] = rowsOf(data, within);
   const body = { ...within, top: within.top + 1 };
   const below = belowIn(data, { ...within, bottom: area.bottom }, within.bottom, blocksOn(state, entry.name, matched));
-  return { name: text, ...below, headers: headers.map(String), rows, body: { sheet: entry.name, row: body.top, column: body.left }, ...staleIn(state, entry.part, body) };
+  return { name: text, ...below, headers: headers.map(String), rows, body: { sheet: entry.name, row: body.top, column: body.left }, ...staleIn(state, entry.part, body), ...percentsIn(state, entry.part, null, headers.map(String), body) };
 }
 
 /** The smallest block within an area that holds everything in it, as Excel's used range does; null where nothing is. */

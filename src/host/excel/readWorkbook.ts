@@ -1,6 +1,7 @@
 import type { Cell, DateSystem, RawTable, WorkbookContent } from "../../workbook/cell";
 import { tablesToRead } from "../../workbook/tableNames";
 import type { HostError } from "../workbookHost";
+import { readPercents } from "./readPercents";
 import { askNeighbour, readBelow } from "./readBelow";
 import { readInPieces, type Sized } from "./readInPieces";
 import { isOfOneRange, isTooBig, refusalOf } from "./refusal";
@@ -82,9 +83,10 @@ async function readTogether(context: Excel.RequestContext, sources: readonly Sou
   const { asked, cells, neighbours } = (await readAtOnce(context, sources, unread ?? [])) ?? (await readInParts(context, sources, unread ?? []));
   const raws = sources.map((source, index) => rawTable(source.name, asked[index] as Asked, cells[index] as Cell[][]));
   const below = unread === null ? [] : await readBelow(context, asked, raws.map((raw) => (raw === null ? 0 : raw.body.row + raw.rows.length - 1)), neighbours);
+  const percents = await readPercents(context, sources, asked, raws);
   return sources.flatMap((source, index) => {
     const [raw, rows] = [raws[index] ?? null, below[index] ?? []];
-    return raw === null ? [] : [{ source, raw: rows.length === 0 ? raw : { ...raw, below: rows } }];
+    return raw === null ? [] : [{ source, raw: { ...raw, ...percents[index], ...(rows.length > 0 && { below: rows }) } }];
   });
 }
 

@@ -32,12 +32,12 @@ export function changeRows({ change, name, layout, target, acres, active, areaUn
 }
 
 /**
- * The rate as the table reads it: as a fraction, and from two fifths on, where a bare fraction may mean either, in percent.
+ * The rate as the table reads it: as a fraction, and from two fifths on, where a bare fraction may mean either, as text with its sign.
  * A change without interest says so where something serves for years: a blank cell would take the operating rate.
  */
-function rateOf({ rate, lines }: Change): Decimal | null {
+function rateOf({ rate, lines }: Change): Decimal | string | null {
   if (rate.isZero()) return lines.some(isCapital) ? rate : null;
-  return rate.lte(largestFraction) ? rate : rate.times(hundred);
+  return rate.lte(largestFraction) ? rate : `${rate.times(hundred).toFixed()}%`;
 }
 
 /** What a unit of grain brings home elsewhere than in the outlook (at another moisture, say) is written as money. */

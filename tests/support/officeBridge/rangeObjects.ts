@@ -35,6 +35,7 @@ export class RangeObject {
     return this.matrix((row, column) => { const cell = this.block.sheet.cell(row, column); return cell?.formula ?? cell?.value ?? ""; });
   }
   set Formulas(given: Cell[][]) { this.putAll(given); }
+  get NumberFormat(): string[][] { return this.matrix((row, column) => this.block.sheet.cell(row, column)?.looks.numberFormat ?? "General"); }
   set NumberFormat(given: string[][]) {
     this.each(given, (row, column, format) => {
       this.workbook.touch(this.block.sheet);
