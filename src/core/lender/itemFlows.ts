@@ -24,19 +24,24 @@ export function itemFlows(season: Season, facts: readonly FieldFacts[], books: r
     amount: out(purchase.amount.plus(purchase.freight).minus(purchase.rebate)), entries: [purchase.source], item: purchase.item,
   }));
   const toPay = books.flatMap((book) => stillToBuy(book, when).map((flow) => ({ ...flow, item: book.item.name })));
-  return [...paid, ...toPay].flatMap(({ item, ...flow }): readonly Flow[] => {
-    const part = landlords.get(item) ?? zero;
-    return part.isZero() ? [flow] : [flow, { ...flow, group: "landlord's part", amount: out(flow.amount.times(part)) }];
+  // A credit without a quantity is no input that a landlord has a part in.
+  const isHis = (item: string) => bookOf.get(item)?.average !== null || bookOf.get(item)?.item.charged !== "as used";
+  return [...paid.map((flow) => ({ ...flow, shared: isHis(flow.item) })), ...toPay.map((flow) => ({ ...flow, shared: true }))].flatMap(({ item, shared, ...flow }): readonly Flow[] => {
+    const part = shared ? landlords.get(item) ?? zero : zero;
+    return part.isZero() ? [flow] : [flow, { ...flow, group: landlordsGroup, amount: out(flow.amount.times(part)) }];
   });
 }
 
-const isShared = (of: FieldFacts): boolean => of.field.tenure === "crop share";
+/** The group of what landlords pay back. */
+export const landlordsGroup = "landlord's part";
+
+export const isShared = (of: FieldFacts): boolean => of.field.tenure === "crop share";
 
 /**
  * The bills of an item, in base units: how much goes to fields that are charged with it, to fields for which machine rows compute
  * the same already, and to nobody, as stock. What is charged is served first.
  */
-function billed({ item, bought, uses }: ItemBook) {
+export function billed({ item, bought, uses }: ItemBook) {
   const taken = (of: ItemBook["uses"]) => quantityOf(of, "done", "left", "nextDone", "nextLeft");
   const [charged, computed] = [uses.filter(({ facts }) => isCharged(item, facts)), uses.filter(({ facts }) => !isCharged(item, facts))];
   const besides = larger(bought.quantity.minus(taken(charged)), zero);
@@ -45,7 +50,9 @@ function billed({ item, bought, uses }: ItemBook) {
   /** What of these uses is paid for: the charged ones to the last unit, the others as far as bills cover them. */
   const paid = (wanted: (facts: FieldFacts) => boolean) =>
     taken(charged.filter(({ facts }) => wanted(facts))).plus(taken(computed.filter(({ facts }) => wanted(facts))).times(covered));
-  return { paid, besides, computed: (wanted: (facts: FieldFacts) => boolean) => taken(computed.filter(({ facts }) => wanted(facts))).times(covered), whole: larger(bought.quantity, taken(charged)) };
+  /** All that is paid for: what is bought and what is still to be bought beyond it. */
+  const whole = larger(bought.quantity, taken(charged));
+  return { paid, besides, whole, computed: (wanted: (facts: FieldFacts) => boolean) => taken(computed.filter(({ facts }) => wanted(facts))).times(covered) };
 }
 
 /** The fraction of what is paid for an item that the landlords of crop-shared fields pay back; what is bought beyond its use is the operator's stock. */
@@ -61,7 +68,7 @@ function landlordsPart(book: ItemBook, facts: readonly FieldFacts[]): Decimal {
 }
 
 /** The part of a bill that is charged as it is bought which falls to some of the fields. */
-function partOf(book: ItemBook, facts: readonly FieldFacts[], wanted: (facts: FieldFacts) => boolean): Decimal {
+export function partOf(book: ItemBook, facts: readonly FieldFacts[], wanted: (facts: FieldFacts) => boolean): Decimal {
   const weights = itemWeights(book, facts, book.item.charged === "by revenue" ? "revenue" : "acres", "outlook");
   const all = sum(weights);
   return all.isZero() ? zero : sum(weights.filter((_, index) => wanted(facts[index]!))).div(all);
@@ -93,7 +100,7 @@ function ofBills(book: ItemBook, facts: readonly FieldFacts[]): Decimal {
 }
 
 /** The operator's part of what is bought for crop-shared land. */
-const sharedCost = ({ item, landlordsInputs }: ItemBook): Decimal => (landlordsInputs === "repaid" ? item.operatorCostShare : one);
+export const sharedCost = ({ item, landlordsInputs }: ItemBook): Decimal => (landlordsInputs === "repaid" ? item.operatorCostShare : one);
 
 /** What use takes beyond what is bought, in the months of its applications: bills cover what is done, then what is done for the next crop, then what is left to do. */
 function stillToBuy(book: ItemBook, when: When): readonly Flow[] {
@@ -103,7 +110,8 @@ function stillToBuy(book: ItemBook, when: When): readonly Flow[] {
   // What the next crop takes is paid this season as well.
   const used = asUsed ? quantityOf(uses, "done", "nextDone") : zero;
   const needed = asUsed ? quantityOf(uses, "left", "nextLeft") : quantityOf(uses, "due", "nextPlanned");
-  const short = used.plus(needed).minus(bought.quantity);
+  // What was sent back beyond what was bought need not be bought again.
+  const short = used.plus(needed).minus(larger(bought.quantity, zero));
   const price = bestPrice(book);
   if (short.lte("0")) return [];
   const worksOf = (of: (work: ItemBook["uses"][number]["work"]) => readonly Work<Application>[]) => uses.flatMap(({ facts: { field }, work, ours }) => of(work).map((each) => ({ ...each, field, ours })));

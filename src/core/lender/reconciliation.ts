@@ -1,30 +1,32 @@
 /** From the margin of the debt test to what the operating loan does over the months of the cash flow. */
-import { sum, zero } from "../decimal";
-import { loanYears } from "../loans";
-import type { Season } from "../season";
+import { Decimal, sum, zero } from "../decimal";
 import { money, type Money } from "../units";
 import type { CashFlow } from "./cashFlow";
-import type { FarmYear } from "./farmYear";
-import { operatingRate } from "./operatingRate";
+import { differenceReasons, type DifferenceReason } from "./differences";
+import type { PaidAndCharged } from "./paidAndCharged";
 
-/** The margin and the two steps add up to the change. */
+/** Why the two differ: money that is paid and not charged, and grain of an older crop year. */
+export const reconciliationReasons = [...differenceReasons, "older grain"] as const;
+export type ReconciliationReason = DifferenceReason | "older grain";
+
+/** The margin and all steps add up to the change; each is worked out on its own. */
 export type Reconciliation = {
   readonly margin: Money;
-  /** Interest on operating money as the costs charge it, carried balances included, less what the loan's balance bears. */
-  readonly interest: Money;
-  /** What else is charged and not paid in these months, less what is paid and not charged: stock, bills, other years' money. */
-  readonly paid: Money;
+  /** What each reason adds; below zero where more is paid than charged. Reasons that add nothing are left out. */
+  readonly steps: ReadonlyMap<ReconciliationReason, Money>;
   /** How much less is owed on the operating loan, and how much more is in cash, at the end of the months. */
   readonly change: Money;
 };
 
-export function reconciliation(season: Pick<Season, "loans" | "settings">, margin: Money, { operatingInterest }: FarmYear, { months }: CashFlow): Reconciliation {
-  const moved = sum(months.map(({ moneyIn, moneyOut }) => moneyIn.minus(moneyOut)));
-  const borne = sum(months.map(({ interest }) => interest));
-  const carried = sum(loanYears(season).filter(({ loan }) => loan.kind === "operating").map(({ interest }) => interest));
-  // Without a rate for the balance, interest is paid as it was entered, and nothing is charged in its place.
-  const charged = operatingRate(season.settings, season.loans ?? []).isZero() ? zero : operatingInterest;
-  const interest = charged.plus(carried).minus(borne);
-  const change = moved.minus(borne);
-  return { margin, interest: money(interest), paid: money(change.minus(margin).minus(interest)), change: money(change) };
+/** Below this an amount is the end of a division: a landlord pays back just what was paid for him. */
+const least = new Decimal("0.000001");
+
+export function reconciliation(margin: Money, groups: readonly PaidAndCharged[], { months }: CashFlow): Reconciliation {
+  const moved = sum(months.map(({ moneyIn, moneyOut, interest }) => moneyIn.minus(moneyOut).minus(interest)));
+  const older = sum(months.map(({ flows }) => flows.get("older grain") ?? zero));
+  const step = (reason: ReconciliationReason) => (reason === "older grain" ? older : sum(groups.map(({ differences }) => differences[reason] ?? zero)).neg());
+  return {
+    margin, change: money(moved),
+    steps: new Map(reconciliationReasons.map((reason) => [reason, money(step(reason))] as const).filter(([, amount]) => amount.abs().gte(least))),
+  };
 }

@@ -18,6 +18,7 @@ import type { Flow } from "./cashFlow";
 import { itemFlows, unchargedBills } from "./itemFlows";
 import { monthOf, type Month } from "./month";
 import { operatingRate } from "./operatingRate";
+import { paidPerUnit } from "./paidPerUnit";
 import { whenPaid, type When } from "./whenPaid";
 
 /**
@@ -44,12 +45,12 @@ export function seasonFlows(season: Season, figures: SeasonFigures, loans: reado
 const out = (amount: Decimal) => money(amount.neg());
 
 function grainFlows(season: Season, figures: SeasonFigures, grainSold: Month): readonly Flow[] {
-  return figures.crops.flatMap(({ crop, outlook, sales }) => {
+  return figures.crops.flatMap(({ crop, outlook, sales, fields }) => {
     const all = season.sales.filter((sale) => sale.crop === crop);
     const sold = all.filter((sale) => isOfSeason(sale, season.settings.seasonYear));
     const older = all.filter((sale) => !sold.includes(sale));
     const unsold = sales.unsold.gt("0") ? sales.unsold : zero;
-    const moving = outlook.moving.layers.cashNeed;
+    const moving = paidPerUnit({ fields });
     const grain = [
       ...sold.map((sale) => ({ month: monthOf(sale.delivered ?? sale.date), quantity: sale.quantity as Decimal, price: sale.price, entries: [sale.source] })),
       { month: grainSold, quantity: unsold, price: outlook.price, entries: [] },

@@ -2,6 +2,8 @@
 import { sum, zero, type Decimal } from "../../../core/decimal";
 import { cashFlow, type CashFlow, type CashMonth } from "../../../core/lender/cashFlow";
 import { monthOf, monthsBetween, monthsOfSeason, type Month } from "../../../core/lender/month";
+import { differenceReasons, type DifferenceReason } from "../../../core/lender/differences";
+import { paidAndCharged } from "../../../core/lender/paidAndCharged";
 import { operatingRate } from "../../../core/lender/operatingRate";
 import { seasonFlows } from "../../../core/lender/seasonFlows";
 import { repaidOn } from "../../../core/paymentDates";
@@ -11,7 +13,7 @@ import type { ResultSheet, SheetCell } from "../../resultSheet";
 import { leftOutNotes } from "../../harvestNotes";
 import type { SeasonReport } from "../../seasonReport";
 import { headings, note, subtotal, text, title, wholeMoneyCell } from "../cells";
-import { amountWords, caution, incompleteRows, inLines, seasonName } from "../words";
+import { amountWords, caution, incompleteRows, inLines, seasonName, wholeAmounts } from "../words";
 
 type Row = readonly SheetCell[];
 
@@ -88,11 +90,12 @@ function flowSheet(report: SeasonReport, flow: CashFlow): ResultSheet {
     line("Cash at the end of the month", ({ cash }) => cash, false, subtotal),
   ];
   const loanRow = rows.length - 1;
+  const between = reconciledRows(report, flow);
   const headingRow = rows.findIndex((row) => row.at(-1)?.value === "All") + 1;
   const last = columnName(columns);
   const chartTop = rows.length + 2;
   const leftOut = report.figures.crops.flatMap((crop) => leftOutNotes(report, crop).flatMap((words) => inLines(`${crop.crop}: ${words}`, lineLength)).map(note));
-  rows.push([], ...Array.from({ length: 15 }, () => []), ...leftOut, note(caution));
+  rows.push([], ...Array.from({ length: 15 }, () => []), ...between, [], ...leftOut, note(caution));
   return {
     name: "Cash flow", columns: [40, ...Array.from({ length: columns + 1 }, () => 10)], headingRows: 2, rows,
     page: pageOf(report),
@@ -102,6 +105,28 @@ function flowSheet(report: SeasonReport, flow: CashFlow): ResultSheet {
       from: `A${chartTop}`, to: `${last}${chartTop + 13}`,
     }],
   };
+}
+
+const reasonTitles: Readonly<Record<DifferenceReason, string>> = {
+  stock: "Stock bought", landlord: "Landlord's part", "next crop": "For the next crop", "machine work": "Machine work and its bills", "no field": "Borne by no field",
+  "beyond yield": "Grain beyond the outlook", "interest by balance": "Interest by balance",
+};
+
+/** What the costs charge and what these months pay for it, group by group, with every reason for a difference; each row adds up as shown. */
+function reconciledRows(report: SeasonReport, flow: CashFlow): readonly Row[] {
+  const groups = paidAndCharged(report.season, report.figures, flow);
+  const reasons = differenceReasons.filter((reason) => groups.some(({ differences }) => !(differences[reason] ?? zero).isZero()));
+  const line = (name: string, amounts: readonly Decimal[], style = {}): Row => {
+    const shown = wholeAmounts(amounts.slice(0, -1));
+    return [text(name, style), ...[...shown, sum(shown)].map((amount) => ({ ...wholeMoneyCell(amount), style: { ...wholeMoneyCell(amount).style, ...style } }))];
+  };
+  const amountsOf = ({ charged, differences, paid }: (typeof groups)[number]) => [charged, ...reasons.map((reason) => differences[reason] ?? zero), paid];
+  const all = groups.map(amountsOf);
+  return [
+    headings("What the fields are charged, and what these months pay", "Charged", ...reasons.map((reason) => reasonTitles[reason]), "Paid"),
+    ...groups.map((group) => line(`   ${group.group}`, amountsOf(group))),
+    line("All", (all[0] ?? []).map((_, index) => sum(all.map((amounts) => amounts[index]!))), subtotal),
+  ];
 }
 
 function notes(report: SeasonReport, flow: CashFlow): string {

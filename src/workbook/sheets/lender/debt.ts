@@ -1,12 +1,13 @@
 /** Whether the debt can be paid, and when the operating loan peaks. */
-import { Decimal, zero } from "../../../core/decimal";
+import { Decimal, sum, zero } from "../../../core/decimal";
 import type { CashFlow } from "../../../core/lender/cashFlow";
 import { farmYear } from "../../../core/lender/farmYear";
+import { paidAndCharged } from "../../../core/lender/paidAndCharged";
 import { reconciliation, type Reconciliation } from "../../../core/lender/reconciliation";
 import { repayment } from "../../../core/lender/repayment";
 import type { SeasonReport } from "../../seasonReport";
 import { moneyCell, subtotal, text } from "../cells";
-import { amountWords } from "../words";
+import { amountWords, wholeAmounts } from "../words";
 import { farmCashFlow, noCashFlow } from "./cashFlowSheet";
 import type { Page } from "./page";
 
@@ -46,16 +47,18 @@ export function debtBlock(page: Page, report: SeasonReport): void {
     right(6 + index, `${loan.name}: ${amountWords(loan.balance)} at ${loan.rate.times("100").toFixed(2)} %, ${loan.payment === null ? "no payment entered" : amountWords(loan.payment)}${loan.payment === null ? "" : `, ${loan.paymentsAYear.toFixed()} a year`}`);
   });
   if (term.length > 3) right(9, `and ${term.length - 3} more`);
-  if (flow !== null) fromMargin(reconciliation(report.season, margin, year, flow)).forEach((words, index) => { right(Math.max(8, 6 + Math.min(term.length, 4)) + index, words); });
+  if (flow !== null) fromMargin(reconciliation(margin, paidAndCharged(report.season, report.figures, flow), flow)).forEach((words, index) => { right(Math.max(8, 6 + Math.min(term.length, 4)) + index, words); });
 }
 
 /** What lies between the margin and the operating loan of the same year, in two lines whose whole amounts add up as shown. */
-function fromMargin({ margin, interest, change }: Reconciliation): readonly [string, string] {
-  const [from, ofInterest, to] = [margin, interest, change].map((amount) => amount.toDecimalPlaces(0, Decimal.ROUND_HALF_UP)) as [Decimal, Decimal, Decimal];
+function fromMargin({ margin, steps, change }: Reconciliation): readonly [string, string] {
+  const ofInterest = steps.get("interest by balance") ?? zero;
+  const others = sum([...steps].filter(([reason]) => reason !== "interest by balance").map(([, amount]) => amount));
+  const [from, interest, rest] = wholeAmounts([margin, ofInterest, others]) as [Decimal, Decimal, Decimal];
   const signed = (amount: Decimal, plus: string) => `${amount.lt("0") ? "−" : plus}${amountWords(amount.abs())}`;
   return [
-    `Margin ${signed(from, "")}; interest charged, not borne ${signed(ofInterest, "+")}; charged, not paid ${signed(to.minus(from).minus(ofInterest), "+")}:`,
-    `${signed(to, "")} less is owed, or more is in cash, over these months.`,
+    `Margin ${signed(from, "")}; interest charged, not borne ${signed(interest, "+")}; charged, not paid ${signed(rest, "+")}:`,
+    `${signed(change.toDecimalPlaces(0, Decimal.ROUND_HALF_UP), "")} less is owed, or more is in cash; see Cash flow.`,
   ];
 }
 
