@@ -17,7 +17,21 @@ type Due = { readonly interest: Fraction; readonly principal: Fraction };
 export function dueInYear(season: Season, loan: Loan): Due {
   const [balance, rate] = [read(loan.balance), read(loan.rate)];
   if (loan.kind === "operating") return { interest: times(balance, rate, carriedFor(season, loan)), principal: zero };
-  if (loan.payment === null || loan.nextDue === null) return { interest: times(balance, rate), principal: zero };
+  const due = installments(season, loan);
+  if (due === null) return { interest: times(balance, rate), principal: zero };
+  return { interest: total(due.map(({ interest }) => interest)), principal: total(due.map(({ principal }) => principal)) };
+}
+
+/** What a term loan takes in each month of the season's year; the year's interest without a month where the payment or its day is not entered. */
+export function duePayments(season: Season, loan: Loan): readonly { readonly month: string | null; readonly amount: Fraction }[] {
+  const due = installments(season, loan);
+  if (due === null) return [{ month: null, amount: times(read(loan.balance), read(loan.rate)) }];
+  return due.map(({ month, interest, principal }) => ({ month: `${String(Math.floor(month / 12))}-${String((month % 12) + 1).padStart(2, "0")}`, amount: plus(interest, principal) }));
+}
+
+function installments(season: Season, loan: Loan): readonly (Due & { readonly month: number })[] | null {
+  const [balance, rate] = [read(loan.balance), read(loan.rate)];
+  if (loan.payment === null || loan.nextDue === null) return null;
   const times12 = Number(loan.paymentsAYear.toFixed());
   const [next, january] = [monthOf(loan.nextDue), Number(yearOf(season, loan)) * 12];
   const start = (loan.firstDue ?? null) === null ? january : Math.max(january, monthOf(loan.firstDue!));
@@ -27,15 +41,15 @@ export function dueInYear(season: Season, loan: Loan): Due {
   const back = Math.max(0, Math.floor((next - start) / (12 / times12)));
   let owed = balance;
   for (let each = 0; each < back; each++) owed = divided(plus(owed, payment), period);
-  const due: Due[] = [];
+  const due: (Due & { readonly month: number })[] = [];
   for (let month = next - back * (12 / times12); month < january + 12 && compare(owed, zero) > 0n; month += 12 / times12) {
     const withInterest = times(owed, period);
     const paid = smaller(payment, withInterest);
     const interest = smaller(paid, minus(withInterest, owed));
-    if (month >= january) due.push({ interest, principal: minus(paid, interest) });
+    if (month >= january) due.push({ month, interest, principal: minus(paid, interest) });
     owed = minus(withInterest, paid);
   }
-  return { interest: total(due.map(({ interest }) => interest)), principal: total(due.map(({ principal }) => principal)) };
+  return due;
 }
 
 /** Years from the first of January to the day on which an operating loan is repaid, all of the year where no day is known. */
