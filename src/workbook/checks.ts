@@ -5,6 +5,7 @@ import { fieldKinds, sixMonthsBefore } from "../core/paymentDates";
 import type { EntryRef } from "../core/row";
 import type { Application, Operation, OtherCost, Season } from "../core/season";
 import { boughtByItem, nothingBought } from "../core/purchases";
+import { isOfSeason } from "../core/sales";
 import { doneTwice } from "./doneTwice";
 import { landProblems } from "./landChecks";
 import { plantingProblems } from "./plantingChecks";
@@ -15,7 +16,7 @@ import { yearsUnlike } from "./yearChecks";
 /** All of them, in the order of the tables that they point at. */
 export const crossChecks = (season: Season): readonly Problem[] => [
   ...priceProblems(season), ...returnProblems(season), ...dateProblems(season), ...farDates(season), ...doneTwice(season), ...plantingProblems(season), ...landProblems(season),
-  ...yearsUnlike(season),
+  ...yearsUnlike(season), ...unplanted(season),
 ];
 
 const placeOf = ({ table, row }: EntryRef, column?: string) => ({ table, row, ...(column === undefined ? {} : { column }) });
@@ -40,6 +41,26 @@ function priceProblems({ items, purchases, applications }: Season): readonly Pro
     const touches: readonly Subject[] = [{ of: "item", name: item.name }, ...use.touches.values()];
     return [{ code: bought.has(item.name) ? "no-plan-price" : "no-price", at: placeOf(item.source, "Plan price per pack"), found: item.name, touches }];
   });
+}
+
+/** What is entered for a crop that grows in no field is in no figure of a crop: it is asked about once a crop and table, at the first entry. */
+function unplanted({ crops, fields, settings: { seasonYear }, applications, operations, otherCosts, sales }: Season): readonly Problem[] {
+  const grown = new Set(fields.map(({ crop }) => crop));
+  const idle = new Set(crops.map(({ name }) => name).filter((name) => !grown.has(name)));
+  if (idle.size === 0 || fields.length === 0) return [];
+  const entries = [
+    ...[...applications, ...operations].map(({ target, source }) => ({ crop: "crop" in target ? target.crop : "", source })),
+    ...otherCosts.filter(({ amount }) => !amount.isZero()).map(({ over, source }) => ({ crop: "crop" in over ? over.crop : "", source })),
+    ...sales.filter((sale) => isOfSeason(sale, seasonYear)).map(({ crop, source }) => ({ crop, source })),
+  ].filter(({ crop }) => idle.has(crop));
+  const first = new Map<string, { readonly crop: string; readonly source: EntryRef; count: number }>();
+  for (const { crop, source } of entries) {
+    const key = `${source.table}\n${crop}`;
+    const known = first.get(key);
+    if (known === undefined) first.set(key, { crop, source, count: 1 });
+    else known.count += 1;
+  }
+  return [...first.values()].map(({ crop, source, count }) => ({ code: "crop-unplanted", at: placeOf(source), found: crop, like: count === 1 ? "This entry is" : `${count} entries of this table are`, touches: [{ of: "farm" }] }));
 }
 
 /** Items of which no quantity is left to carry the money of their purchases: a credit alone, or more sent back than bought. */

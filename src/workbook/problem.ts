@@ -39,7 +39,7 @@ export const problemCodes = [
   // Changes.
   "quantity-missing", "price-missing", "years-on-yearly", "salvage-unused", "change-disagrees", "rate-missing", "area-missing", "no-fields",
   // Entries that do not go together.
-  "setting-unknown", "interest-incomplete", "no-price", "no-plan-price", "nothing-bought", "date-missing", "year-missing", "season-year-missing", "date-far", "crop-year-later", "fuel-twice", "stand-outside-table",
+  "setting-unknown", "interest-incomplete", "no-price", "no-plan-price", "nothing-bought", "date-missing", "year-missing", "season-year-missing", "date-far", "crop-year-later", "crop-unplanted", "fuel-twice", "stand-outside-table",
   "planned-date-missing", "harvest-without-load", "harvest-open", "load-after-done", "next-crop-here",
   "machine-zero", "stand-table-unknown", "stand-table-crop", "stand-table-fault",
   "line-twice", "price-unlike", "year-unlike", "quantity-zero", "money-alone", "cost-none", "done-twice", "entry-beside", "cost-twice", "capital-not-charged", "tractor-disagrees", "tractor-unnamed",

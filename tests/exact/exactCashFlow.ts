@@ -133,24 +133,25 @@ const paidPerUnit = (season: Season, field: Field): Fraction => total([
 
 function grainFlows(season: Season): readonly Flow[] {
   const { seasonYear } = season.settings;
-  return season.crops.flatMap((crop) => {
+  const soldIn = (sale: Season["sales"][number]) => monthOf(sale.delivered ?? sale.date);
+  const older = season.sales.filter(({ cropYear = null }) => cropYear !== null && cropYear !== seasonYear)
+    .map((sale): Flow => ({ month: soldIn(sale), group: "older grain", amount: times(read(sale.quantity), read(sale.price)) }));
+  const ofCrops = season.crops.flatMap((crop) => {
     const fields = season.fields.filter((field) => field.crop === crop.name);
     if (fields.length === 0) return [];
     const units = fields.map((field) => unitsAt(season, field, "outlook"));
     const weights = units.every(isZero) ? fields.map(areaOf) : units;
     const moving = divided(total(fields.map((field, index) => times(paidPerUnit(season, field), weights[index]!))), total(weights));
-    const all = season.sales.filter((sale) => sale.crop === crop.name);
-    const own = all.filter(({ cropYear = null }) => cropYear === null || cropYear === seasonYear);
+    const own = season.sales.filter(({ crop: of, cropYear = null }) => of === crop.name && (cropYear === null || cropYear === seasonYear));
     const rest = larger(minus(total(units), total(own.map(({ quantity }) => read(quantity)))), zero);
-    const soldIn = (sale: (typeof all)[number]) => monthOf(sale.delivered ?? sale.date);
     const grain = [...own.map((sale) => ({ month: soldIn(sale), quantity: read(sale.quantity), price: read(sale.price) })), { month: grainMonth(season), quantity: rest, price: read(crop.price) }];
     return [
       ...grain.map(({ month, quantity, price }): Flow => ({ month, group: "grain sales", amount: times(quantity, price) })),
       ...grain.map(({ month, quantity }): Flow => ({ month, group: "drying, haul and selling", amount: opposite(times(quantity, moving)) })),
-      ...all.filter((sale) => !own.includes(sale)).map((sale): Flow => ({ month: soldIn(sale), group: "older grain", amount: times(read(sale.quantity), read(sale.price)) })),
       { month: grainMonth(season), group: "other income", amount: times(read(crop.otherIncomePerArea), total(fields.map(areaOf))) },
     ];
   });
+  return [...ofCrops, ...older];
 }
 
 /** The rate of the operating loan's balance: those of the balances carried in, else the season's, else that of an empty line. */

@@ -219,6 +219,7 @@ export const cases: readonly ProblemCase[] = [
   { code: "tractor-disagrees", slip: "gave one tractor two list prices", workbook: farm + tractors("| Big one | 200000 | 10 |", "| Big one | 210000 | 10 |"), at: ["Machines", 2, "Tractor list price"], found: "210000" },
   { code: "tractor-unnamed", slip: "left the tractor's name out", workbook: farm + tractors("| | 200000 | |"), at: ["Machines", 1, "Tractor list price"], found: "200000" },
   { code: "number-beyond", slip: "leant on a key in a price", workbook: farm.replace("| 4 |", "| 1e9000000 |"), at: ["Crops", 1, "Expected price"], found: "1e9000000" },
+  { code: "crop-unplanted", slip: "sold a crop that grows in no field", workbook: `${farm.replace("| Corn | bu | 4 |", "| Corn | bu | 4 |\n| Oats | bu | 3 |")}\nSales\n| Crop | Date | Quantity | Price |\n| Oats | 2031-06-01 | 10000 | 5 |`, at: ["Sales", 1], found: "Oats" },
   { code: "sizes-incomplete", slip: "measured a disc and left its size when new out", workbook: planterCheck("| Planter | 1 | Opener disc | | 14.5 | 14.6 | | | |"), at: ["Planter checks", 1, "New"] },
   { code: "no-wear", slip: "typed one size twice", workbook: planterCheck("| Planter | 1 | Opener disc | 15 | 15 | 14.6 | | | |"), at: ["Planter checks", 1, "Replace at"], found: "15" },
   { code: "part-unpriced", slip: "has no price of a part that is due", workbook: planterCheck("| Planter | 3 | Meter | | | | replace | Seal | |"), at: ["Planter checks", 1, "Item"], found: "Seal" },

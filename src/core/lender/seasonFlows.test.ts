@@ -146,6 +146,13 @@ describe("the landlord's part", () => {
   });
 });
 
+describe("grain of an older year", () => {
+  it("is paid whether its crop grows this year or not", () => {
+    const season = { crops: [corn, soybeans], settings: { ...settings, seasonYear: "2031" }, sales: [{ ...sale("100", "5"), cropYear: "2030" }, { ...sale("10", "11"), crop: "Soybeans", cropYear: "2030" }] };
+    expect(flows("older grain", season)).toEqual(["2031-06 500", "2031-06 110"]);
+  });
+});
+
 describe("inputs that landlords buy themselves", () => {
   const shared = { ...home, tenure: "crop share" as const, operatorShare: share("0.5") };
   const own = { ...settings, landlordsInputs: "bought by the landlord" as const };

@@ -45,10 +45,11 @@ export function seasonFlows(season: Season, figures: SeasonFigures, loans: reado
 const out = (amount: Decimal) => money(amount.neg());
 
 function grainFlows(season: Season, figures: SeasonFigures, grainSold: Month): readonly Flow[] {
-  return figures.crops.flatMap(({ crop, outlook, sales, fields }) => {
-    const all = season.sales.filter((sale) => sale.crop === crop);
-    const sold = all.filter((sale) => isOfSeason(sale, season.settings.seasonYear));
-    const older = all.filter((sale) => !sold.includes(sale));
+  // Grain of an older year may be of a crop that is not grown this year.
+  const older = season.sales.filter((sale) => !isOfSeason(sale, season.settings.seasonYear))
+    .map(({ delivered, date, quantity, price, source }) => ({ month: monthOf(delivered ?? date), group: "older grain", amount: money(quantity.times(price)), entries: [source] }));
+  const ofCrops = figures.crops.flatMap(({ crop, outlook, sales, fields }) => {
+    const sold = season.sales.filter((sale) => sale.crop === crop && isOfSeason(sale, season.settings.seasonYear));
     const unsold = sales.unsold.gt("0") ? sales.unsold : zero;
     const moving = paidPerUnit({ fields });
     const grain = [
@@ -57,11 +58,11 @@ function grainFlows(season: Season, figures: SeasonFigures, grainSold: Month): r
     ];
     return [
       ...grain.map(({ month, quantity, price, entries }) => ({ month, group: "grain sales", amount: money(quantity.times(price)), entries })),
-      ...older.map(({ delivered, date, quantity, price, source }) => ({ month: monthOf(delivered ?? date), group: "older grain", amount: money(quantity.times(price)), entries: [source] })),
       ...grain.map(({ month, quantity, entries }) => ({ month, group: "drying, haul and selling", amount: out(quantity.times(moving)), entries })),
       { month: grainSold, group: "other income", amount: money(outlook.otherIncomePerArea.times(outlook.area)), entries: [] },
     ];
   });
+  return [...ofCrops, ...older];
 }
 
 /**
