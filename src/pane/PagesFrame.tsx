@@ -1,4 +1,5 @@
-import { Suspense, useEffect, useId, useRef, useState } from "react";
+import { Fragment, Suspense, useEffect, useId, useRef, useState } from "react";
+import { placeWords } from "../workbook/explain";
 import type { Subject } from "../workbook/problem";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { usePane } from "./paneContext";
@@ -15,6 +16,21 @@ export type PagesProps = {
   readonly focusPage: { current: boolean };
   readonly open: (page: PageId) => void;
 };
+
+/** Says which rows are being entered, because what stands in them is in no figure yet. */
+function RowsBeingEntered({ report }: { readonly report: SeasonReport }) {
+  const { jump } = usePane();
+  const open = report.problems.filter(({ code }) => code === "row-open");
+  if (open.length === 0) return null;
+  return (
+    <p className="pn-note" role="status">
+      {open.length === 1 ? "One row is being entered and not counted yet: " : `${open.length} rows are being entered and not counted yet: `}
+      {open.map(({ at }, index) => (
+        <Fragment key={at.table}>{index > 0 && "; "}<button type="button" className="pn-link" onClick={() => jump(at)}>{placeWords(at)}</button></Fragment>
+      ))}.
+    </p>
+  );
+}
 
 /** The tabs and the page that is open. A page once opened stays, unseen, so that nothing typed in it is lost. */
 export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps) {
@@ -38,6 +54,7 @@ export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps)
         <h1>{seasonYear === null ? "Season" : `Season ${seasonYear}`}</h1>
         <span className="pn-note">{currency}, {report.season.settings.areaUnit === "ac" ? "acres" : "hectares"}</span>
       </header>
+      <RowsBeingEntered report={report} />
       <Tabs
         label="Pages" chosen={page} choose={open} elementId={(each) => `${id}-tab-${each}`}
         tabs={pages.map((each) => ({ id: each.id, title: each.title, count: counted(each.count(report)), controls: opened.has(each.id) ? `${id}-${each.id}` : null }))}

@@ -45,7 +45,7 @@ export function Pane(props: PaneProps) {
 
 /** Follows the workbook, and hands what was read to the pages. */
 function LivePane({ host, openDemo, onReport, language }: PaneProps) {
-  const watch = useMemo(() => watchSeason(host, seasonReport), [host]);
+  const watch = useMemo(() => watchSeason(host, (content) => seasonReport(content, true)), [host]);
   const state = useSyncExternalStore(watch.subscribe, watch.state);
   useEffect(() => watch.start(), [watch]);
   useEffect(() => {

@@ -75,6 +75,10 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "value-differs": (problem) => ({ what: `${cell(problem)}: the value that the file stores for this formula is not what it works out to. ${quoted(problem.found)} is counted, not ${quoted(problem.like ?? "")}.`, remedy: "Open and save the workbook in Excel, so that it is worked out there, or enter the value itself." }),
   "example-row": (problem) => ({ what: `${cell(problem)}: this row came with the table (${quoted(problem.found)}) and is left out.`, remedy: "Delete the row, or type your own over the whole of it." }),
+  "row-open": (problem) => ({
+    what: `${cell(problem)} is being entered (${shortened(problem.found)}) and not counted yet.`,
+    remedy: `${problem.like === "" ? "Fill what is still blank" : `Fill ${problem.like ?? "what is blank"}`}, or delete the row.`,
+  }),
   "blank": (problem) => ({ what: `${cell(problem)} is blank.`, remedy: "Enter a value, or delete the row." }),
   "formula-error": (problem) => ({ what: `${cell(problem)} shows the error ${problem.found}.`, remedy: "Repair the formula of this cell." }),
   "not-a-number": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not a number.`, remedy: "Enter a number alone, without words." }),

@@ -24,6 +24,11 @@ export class Names {
     }
   }
 
+  /** Makes a name unknown again whose row is only being entered: what refers to it is told, because nothing else tells that it waits. */
+  forget(name: string): void {
+    this.lost.delete(plain(name));
+  }
+
   isLost(typed: string): boolean {
     return this.lost.has(plain(typed));
   }

@@ -27,7 +27,7 @@ export const problemCodes = [
   // What a file, a table or a range leaves unclear as a whole.
   "value-differs", "rows-below", "rows-near", "table-almost", "table-beside", "heading-unit", "total-row", "sum-row", "sum-maybe",
   // A row that is none of the grower's.
-  "example-row",
+  "example-row", "row-open",
   // One cell.
   "blank", "formula-error", "not-a-number", "number-beyond", "decimal-comma", "negative", "not-above-zero", "not-a-date", "not-in-list",
   "percent-range", "rate-unclear", "basis-area", "unknown-name", "duplicate-name", "stale-value", "unknown-unit", "ton-unclear", "unit-not-convertible", "analysis-missing", "not-an-analysis",
@@ -53,7 +53,7 @@ export type ProblemCode = (typeof problemCodes)[number];
 export type Grade = "fix" | "check";
 
 /** The codes of grade `check`; all others are entries to fix. */
-export const checkCodes: readonly ProblemCode[] = ["line-twice", "price-unlike", "year-unlike", "money-alone", "payment-low", "payment-unread", "value-differs", "table-beside", "total-row", "sum-maybe", "rows-near", "harvest-open", "load-after-done", "date-missing", "done-twice", "finding-unlike", "beyond-new"];
+export const checkCodes: readonly ProblemCode[] = ["line-twice", "price-unlike", "year-unlike", "money-alone", "payment-low", "payment-unread", "value-differs", "table-beside", "total-row", "row-open", "sum-maybe", "rows-near", "harvest-open", "load-after-done", "date-missing", "done-twice", "finding-unlike", "beyond-new"];
 
 const ofGradeCheck: ReadonlySet<ProblemCode> = new Set(checkCodes);
 export const gradeOf = ({ code }: Pick<Problem, "code">): Grade => (ofGradeCheck.has(code) ? "check" : "fix");

@@ -38,19 +38,25 @@ import { yearsOfEntries } from "./seasonYear";
 import { problemsBySubject } from "./touched";
 import { plain, plainHeading } from "./words";
 
+/** The texts of the row that is being entered in a table. */
+const openCells = (reader: TableReader | undefined): readonly string[] =>
+  (reader === undefined || reader.openRow === null ? [] : (reader.raw.rows[reader.openRow] ?? []).filter((cell): cell is string => typeof cell === "string" && cell.trim() !== ""));
+
 /** The tables without which there is nothing to compute. */
 const needed = ["Crops", "Fields"] as const;
 
 /**
  * Reads everything that can be read. A row with a fault in a cell that it cannot do without is left out; a fault in
  * another cell leaves that cell blank. Either way the fault is among the problems.
+ *
+ * @param isTyping whether somebody is at the workbook, so that a half-typed last row is being entered and no fault yet
  */
-export function readSeason(content: WorkbookContent): SeasonReading {
+export function readSeason(content: WorkbookContent, isTyping = false): SeasonReading {
   const found = findTables(content);
   const { own } = found;
   const { tables, problems: exampleProblems } = withoutExamples(found.tables);
   const typing = typingStyle(tables.get("Season") ?? null);
-  const style: Style = { ...typing, dayFirst: typing.decimalComma, dateSystem: content.dateSystem };
+  const style: Style = { ...typing, dayFirst: typing.decimalComma, dateSystem: content.dateSystem, isTyping };
   const readers = new Map([...tables].map(([name, raw]) => [name, new TableReader(name, raw, style)]));
   const { settings: entered, problems: settingProblems } = readSettings(tables.get("Season") ?? null, style);
   const years = entered.seasonYear === null ? yearsOfEntries(tables, style) : [entered.seasonYear];
@@ -62,13 +68,18 @@ export function readSeason(content: WorkbookContent): SeasonReading {
 
   const [cropNames, fieldNames, itemNames, machineNames] = [new Names(), new Names(), new Names(), new Names()];
   const crops = from("Crops", (table) => readCrops(table, cropNames, settings));
+  const forget = (table: "Crops" | "Fields" | "Items" | "Machines", names: Names) => { for (const cell of openCells(readers.get(table))) names.forget(cell); };
   cropNames.keep(crops.map((crop) => crop.name));
+  forget("Crops", cropNames);
   const fields = from("Fields", (table) => readFields(table, fieldNames, cropNames));
   fieldNames.keep(fields.map((field) => field.name));
+  forget("Fields", fieldNames);
   const units = from("Items", (table) => readItems(table, itemNames, settings.areaUnit, style, firstUnits(tables)));
   const machines = from("Machines", (table) => readMachines(table, machineNames, settings));
   itemNames.keep(units.map(({ item }) => item.name));
   machineNames.keep(machines.map((machine) => machine.name));
+  forget("Items", itemNames);
+  forget("Machines", machineNames);
   const byItem = new Map(units.map((each) => [each.item.name, each]));
   const byField = new Map(fields.map((field) => [field.name, field]));
   const byCrop = new Map(crops.map((crop) => [crop.name, crop]));

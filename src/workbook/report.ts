@@ -7,9 +7,13 @@ import { inOrder, readSeason } from "./readSeason";
 import type { SeasonReading, SeasonReport } from "./seasonReport";
 import { problemsBySubject } from "./touched";
 
-/** Reads a workbook and computes its season: all that can be, whatever problems there are. */
-export function seasonReport(content: WorkbookContent): SeasonReport {
-  const read = withCosts(readSeason(content));
+/**
+ * Reads a workbook and computes its season: all that can be, whatever problems there are.
+ *
+ * @param isTyping whether somebody is at the workbook, so that a half-typed last row is being entered and no fault yet
+ */
+export function seasonReport(content: WorkbookContent, isTyping = false): SeasonReport {
+  const read = withCosts(readSeason(content, isTyping));
   const figures = seasonFigures(read.season);
   const reading = withPlanters(read, figures);
   return { ...reading, figures };

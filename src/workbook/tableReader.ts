@@ -14,6 +14,8 @@ import { plainHeading } from "./words";
 /** The place of each of our columns in a table as it is; columns that are not there are absent. */
 export class TableReader implements TableOfRow {
   readonly problems: Problem[] = [];
+  /** The row, from 0, that is being entered: the last one, where nothing is wrong with it but that something is still blank. */
+  openRow: number | null = null;
   private readonly columns = new Map<string, number>();
   /** The same by our own spelling, so that a heading is put into plain words once and not for every cell. */
   private readonly asked = new Map<string, number>();
@@ -77,6 +79,7 @@ export class TableReader implements TableOfRow {
    */
   rows<Entry>(read: (row: Row) => Entry | null, touches: (row: Row) => readonly Subject[]): Entry[] {
     const entries: Entry[] = [];
+    const last = this.style.isTyping === true ? this.raw.rows.findLastIndex((cells) => !cells.every(isBlank)) : -1;
     this.raw.rows.forEach((cells, index) => {
       if (cells.every(isBlank)) return this.noteUnworked(index);
       if (isTotalRow(cells)) {
@@ -86,6 +89,12 @@ export class TableReader implements TableOfRow {
       }
       const row = new Row(this, cells, index);
       const entry = read(row);
+      if (index === last && row.isHalfTyped) {
+        this.openRow = index;
+        const found = cells.filter((cell) => !isBlank(cell)).join(", ");
+        this.problems.push({ code: "row-open", at: { table: this.name, row: index + 1 }, found, like: row.faults.map(({ column }) => column ?? "").filter((column) => column !== "").join(", "), touches: [] });
+        return;
+      }
       if (row.faults.length > 0) {
         const subjects = touches(row);
         for (const { column, ...fault } of row.faults) {

@@ -13,7 +13,11 @@ import { parted, withoutUnit } from "./typedUnits";
 import { nearest, plain, plainWord } from "./words";
 
 /** How a workbook is typed. `areaUnit`: its own; acres where nothing is said. */
-export type Style = NumberStyle & DateStyle & { readonly areaUnit?: AreaUnit };
+export type Style = NumberStyle & DateStyle & {
+  readonly areaUnit?: AreaUnit;
+  /** Whether somebody is at the workbook now, so that the last row of a table may be half typed. */
+  readonly isTyping?: boolean;
+};
 type Fault = Omit<Problem, "at" | "touches"> & { readonly column: string | undefined };
 type More = Pick<Problem, "choices" | "like" | "other">;
 
@@ -32,6 +36,8 @@ export type TableOfRow = {
 };
 
 const noFaults: readonly Fault[] = [];
+/** What is wrong with a row that somebody has begun and not finished. */
+const notTypedYet: ReadonlySet<ProblemCode> = new Set(["blank", "target-missing", "amount-missing", "cost-missing", "hours-missing", "place-missing"]);
 /** A bare rate of interest up to this is a fraction: nobody lends at more than forty percent, and few at less than one. */
 export const largestFraction = new Decimal("0.4");
 
@@ -184,6 +190,11 @@ export class Row {
   /** Whether a fault of this cell is noted that leaves it without a value. */
   isFaulty(column: string): boolean {
     return this.faults.some((fault) => fault.column === column && fault.code !== "value-differs" && (fault.code !== "stale-value" || fault.found === ""));
+  }
+
+  /** Whether the row cannot be read and nothing is wrong with it but that something is not typed yet. */
+  get isHalfTyped(): boolean {
+    return this.lost && this.faults.length > 0 && this.faults.every(({ code }) => notTypedYet.has(code));
   }
 
   /** Loses the row for a cell without a value: one that is blank, or whose fault is noted already. */

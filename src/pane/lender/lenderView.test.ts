@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { countedContent, paneContent } from "../../../tests/support/paneWorkbook";
 import { seasonReport } from "../../workbook/report";
 import { formatOf } from "../format";
-import { writtenWords } from "../parts/WriteButton";
+import type { Problem } from "../../workbook/problem";
+import { openRowWords, writtenWords } from "../parts/WriteButton";
 import { firstChoice, lenderPreview, sheetsOf } from "./lenderView";
 
 const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
@@ -46,5 +47,13 @@ describe("the lender pages before they are written", () => {
     expect(writtenWords(sheets, ["Lender pages", "Cash flow"], "as of Jun 5, 2031")).toBe("The sheets “Lender pages” and “Cash flow” were written as of Jun 5, 2031. Our earlier ones of the same name were made again; a sheet of your own is never touched.");
     expect(writtenWords(sheets.slice(0, 1), ["Lender pages"], "")).toMatch(/^The sheet “Lender pages” was written\./);
     expect(writtenWords(sheets.slice(0, 1), ["Lender pages (2)"], "")).toMatch(/^The sheet “Lender pages \(2\)” was written\. .* The name “Lender pages” was taken by a sheet of your own\.$/);
+  });
+});
+
+describe("writing while a row is being entered", () => {
+  it("waits, and says which row and what it lacks", () => {
+    const open: Problem = { code: "row-open", at: { table: "Purchases", row: 5 }, found: "Urea", like: "Date, Quantity", touches: [] };
+    expect(openRowWords([open])).toBe("Purchases, row 5 is being entered (Urea) and not counted yet. Fill Date, Quantity, or delete the row. Then write.");
+    expect(openRowWords([{ ...open, code: "blank" }])).toBeUndefined();
   });
 });

@@ -1,5 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
+import { explain } from "../../workbook/explain";
+import type { Problem } from "../../workbook/problem";
 import type { ResultSheet } from "../../workbook/resultSheet";
 import { failureWords, outcome } from "../failure";
 import { usePane } from "../paneContext";
@@ -18,11 +20,12 @@ export type WriteButtonProps = {
 
 /** Writes result sheets as one step and says which; a refusal of the workbook is said in words, and the button stays. */
 export function WriteButton({ label, sheets, hold, after = "", isMain = false }: WriteButtonProps) {
-  const { host, fault } = usePane();
+  const { host, watch, fault } = usePane();
   const [isWriting, setWriting] = useState(false);
   const [told, setTold] = useState<Told>(null);
   const write = async () => {
-    if (hold !== undefined) return setTold({ tone: "failed", text: hold });
+    const held = hold ?? openRowWords(watch.state().reading?.report.problems ?? []);
+    if (held !== undefined) return setTold({ tone: "failed", text: held });
     setWriting(true);
     setTold(null);
     const made = sheets();
@@ -40,6 +43,14 @@ export function WriteButton({ label, sheets, hold, after = "", isMain = false }:
       <ToldLine told={told} />
     </>
   );
+}
+
+/** Why nothing leaves the screen while an entry is half typed; `undefined` where none is. */
+export function openRowWords(problems: readonly Problem[]): string | undefined {
+  const open = problems.find(({ code }) => code === "row-open");
+  if (open === undefined) return undefined;
+  const { what, remedy } = explain(open);
+  return `${what} ${remedy} Then write.`;
 }
 
 /** What was written, and what became of sheets that were there. */
