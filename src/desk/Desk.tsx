@@ -1,15 +1,21 @@
 import { FluentProvider } from "@fluentui/react-components";
-import { useCallback, useEffect, useState } from "react";
+import { useCallback, useEffect, useMemo, useState } from "react";
 import { paneThemes, useTheme } from "../pane/theme";
 import { failed, ok } from "../result";
 import { DropTarget } from "./DropTarget";
 import { engineInWorker } from "./engineInWorker";
 import { newBook, openBook } from "./embeddedBook";
 import { detailsOf } from "./faultPage";
-import { download, fetchWorkbook, readFile, type WorkbookFile } from "./files";
+import type { Draft } from "./drafts";
+import { newDraftId } from "./drafts";
+import { DraftsOffered } from "./DraftsOffered";
+import { picker, writeInPlace } from "./fileInPlace";
+import { download, fetchWorkbook, pickInPlace, readFile, readInPlace, type WorkbookFile } from "./files";
 import { Notice, type NoticeText } from "./Notice";
 import type { AtHand, FileCommands, OpenBook } from "./openBook";
+import { otherTabs, pageChannel } from "./otherTabs";
 import { UnsavedDialog } from "./UnsavedDialog";
+import { useDrafts } from "./useDrafts";
 import { WorkbookView } from "./WorkbookView";
 
 /** Where the demonstration workbooks lie, from the page's own address. */
@@ -29,32 +35,40 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
   // A fault of ours in a promise is thrown where the page's fault boundary sees it.
   if (fault !== null) throw fault;
 
+  const { news, left, keeper, discard, taken } = useDrafts(open);
+  const tabs = useMemo(() => otherTabs(pageChannel(), newDraftId(), (text) => setNotice({ intent: "warning", text })), []);
+
   atHand.current = open;
   const hasChanges = useCallback(() => atHand.isTyping() || (atHand.current?.book.hasChanges() ?? false), [atHand]);
 
   /** Opens a file; answers whether it could be opened. The workbook at hand stays where it could not. */
-  const show = useCallback(async (file: Promise<WorkbookFile>): Promise<boolean> => {
+  const show = useCallback(async (file: Promise<WorkbookFile>, from: "file" | "demo" | Draft = "file"): Promise<boolean> => {
     const kept = atHand.current === null ? "" : ` ${atHand.current.name} is still open.`;
     const got = await file.then(ok, (reason: unknown) => failed(reason instanceof Error ? reason.message : String(reason)));
     if (!got.ok) {
       setNotice({ intent: "error", text: got.problems.join(" ") + kept });
       return false;
     }
-    const { name, bytes } = got.value;
-    const opened = openBook(bytes, { engine });
+    const { name, bytes, placed = null } = got.value;
+    const isDraft = typeof from === "object";
+    const opened = openBook(bytes, { engine, isDraft });
     if (!opened.ok) {
       setNotice({ intent: "error", text: `${name} could not be opened. ${opened.problems.join(" ")}${kept}` });
       return false;
     }
-    setOpen({ name, book: opened.value });
+    setOpen({ name, book: opened.value, placed: { current: placed }, draftId: isDraft ? from.id : newDraftId() });
     setNotice(null);
+    tabs.opened(from === "demo" ? null : name);
     return true;
-  }, [atHand]);
+  }, [atHand, tabs]);
 
-  const openNew = useCallback(() => setOpen({ name: "New season.xlsx", book: newBook({ engine }) }), []);
+  const openNew = useCallback(() => {
+    setOpen({ name: "New season.xlsx", book: newBook({ engine }), placed: { current: null }, draftId: newDraftId() });
+    tabs.opened(null);
+  }, [tabs]);
 
   useEffect(() => {
-    show(fetchWorkbook(demo)).then((shown) => (shown ? undefined : openNew())).catch(setFault);
+    show(fetchWorkbook(demo), "demo").then((shown) => (shown ? undefined : openNew())).catch(setFault);
   }, [show, openNew]);
 
   useEffect(() => {
@@ -87,38 +101,77 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
     else then();
   }, [hasChanges]);
 
-  const save = useCallback(async () => {
+  /** Saves the workbook at hand: into its file where the browser handed that over, else to the downloads; answers whether that went well. */
+  const save = useCallback(async (asCopy: boolean): Promise<boolean> => {
     const saving = atHand.current;
-    if (saving === null) return;
-    download({ name: saving.name, bytes: await saving.book.save() });
+    if (saving === null) return false;
+    const { name, book, placed } = saving;
+    const again = () => setOpen((now) => (now?.book === book ? { ...saving } : now));
+    const { bytes, keep } = await book.save();
+    try {
+      if (placed.current !== null && !asCopy) placed.current = await writeInPlace(placed.current, bytes);
+      else download({ name, bytes });
+    } catch (fault) {
+      const why = fault instanceof Error ? fault.message : String(fault);
+      setNotice({
+        intent: "error", text: `${name} could not be saved: ${why}. What you entered is still only in this page and its draft.`,
+        answers: asCopy || placed.current === null ? [] : [{ label: "Save a copy", choose: () => void save(true).catch(setFault) }],
+      });
+      return false;
+    }
+    keep();
+    tabs.saved(name);
     // Drawn again, because the file is saved now.
-    setOpen((now) => (now?.book === saving.book ? { ...saving } : now));
-    setNotice({ intent: "success", text: `${saving.name} was handed to the browser's downloads.` });
-  }, [atHand]);
+    again();
+    if (placed.current !== null && !asCopy) {
+      if (!book.hasChanges()) await keeper?.drop();
+      setNotice({ intent: "success", text: `${name} was saved in its place.` });
+      return true;
+    }
+    void keeper?.handedOut();
+    const missed = () => {
+      book.notSaved();
+      again();
+      setNotice({ intent: "warning", text: `${name} counts as unsaved again. Look whether the browser blocks downloads from this page, then save once more; its draft is kept.` });
+    };
+    setNotice({ intent: "success", text: `${name} was handed to the browser's downloads.`, answers: [{ label: "It did not arrive", choose: missed }] });
+    return true;
+  }, [atHand, keeper, tabs]);
 
+  const openAny = (file: Parameters<FileCommands["openFile"]>[0]) => replace(() => show(file instanceof File ? readFile(file) : readInPlace(file)));
   const files: FileCommands = {
-    openFile: (file) => replace(() => show(readFile(file))),
-    openDemo: () => replace(() => show(fetchWorkbook(demo))),
-    openProblems: () => replace(() => show(fetchWorkbook(demoWithProblems))),
+    openFile: openAny,
+    pickFile: picker() === null ? null : () => void pickInPlace().then((handle) => (handle === null ? undefined : openAny(handle))).catch(setFault),
+    openDemo: () => replace(() => show(fetchWorkbook(demo), "demo")),
+    openProblems: () => replace(() => show(fetchWorkbook(demoWithProblems), "demo")),
     openNew: () => replace(() => Promise.resolve(openNew())),
-    save: () => void save().catch(setFault),
+    save: () => void save(false).catch(setFault),
+    saveCopy: () => void save(true).catch(setFault),
   };
+  const openDraft = (draft: Draft) => replace(async () => {
+    if (await show(Promise.resolve({ name: draft.name, bytes: draft.bytes }), draft)) taken(draft.id);
+  });
 
   return (
     <FluentProvider theme={paneThemes[theme]}>
       <div className="notice-region" aria-live="polite">
         {notice !== null && <Notice {...notice} dismiss={() => setNotice(null)} />}
+        {news.kept === "no" && hasChanges() && (
+          <p className="no-draft">No draft is kept in this browser: {news.why}. Save the workbook often, because a crash would lose what no file has.</p>
+        )}
+        <DraftsOffered drafts={left} open={openDraft} discard={({ id }) => discard(id)} />
       </div>
       {open === null
         ? <main className="starting"><h1>Pennyacre</h1><p>Opening the demo season …</p></main>
-        : <WorkbookView key={open.book.id} open={open} files={files} theme={theme} atHand={atHand} />}
+        : <WorkbookView key={open.book.id} open={open} files={files} theme={theme} atHand={atHand} isDraftKept={news.kept === "yes"} />}
       <DropTarget drop={files.openFile} />
       {asking !== null && (
         <UnsavedDialog
           name={open?.name ?? ""} stay={() => setAsking(null)}
           goOn={(saveFirst) => {
             setAsking(null);
-            (saveFirst ? save() : Promise.resolve()).then(asking.then).catch(setFault);
+            // What could not be saved is not given up; what nobody wants to save needs no draft any more.
+            (saveFirst ? save(false) : Promise.resolve(keeper?.drop()).then(() => true)).then((done) => { if (done) asking.then(); }).catch(setFault);
           }}
         />
       )}

@@ -1,7 +1,10 @@
 import { useEffect, useRef, useState } from "react";
+import type { FileInPlace } from "./fileInPlace";
+
+type HandingItem = DataTransferItem & { readonly getAsFileSystemHandle?: () => Promise<FileSystemHandle | null> };
 
 /** Takes a file that is dragged in anywhere over the page, and says so while it hovers. */
-export function DropTarget({ drop }: { readonly drop: (file: File) => void }) {
+export function DropTarget({ drop }: { readonly drop: (file: File | FileInPlace) => void }) {
   const [isOver, setOver] = useState(false);
   const take = useRef(drop);
   take.current = drop;
@@ -21,7 +24,11 @@ export function DropTarget({ drop }: { readonly drop: (file: File) => void }) {
       event.preventDefault();
       setOver(false);
       const file = event.dataTransfer.files[0];
-      if (file !== undefined) take.current(file);
+      if (file === undefined) return;
+      // A browser that hands over the file itself lets it be saved in its place; it must be asked before this event is over.
+      const item = [...event.dataTransfer.items].find(({ kind }) => kind === "file") as HandingItem | undefined;
+      const handed = item?.getAsFileSystemHandle?.() ?? Promise.resolve(null);
+      void handed.catch(() => null).then((handle) => take.current(handle instanceof FileSystemFileHandle ? handle : file));
     };
     window.addEventListener("dragover", over);
     window.addEventListener("dragleave", leave);

@@ -8,6 +8,7 @@ import type { WorkspaceCommands } from "./useWorkspace";
 export type TopBarProps = {
   readonly name: string;
   readonly hasChanges: boolean;
+  readonly isDraftKept: boolean;
   readonly book: GridBook;
   readonly files: FileCommands;
   readonly commands: WorkspaceCommands;
@@ -18,7 +19,7 @@ export type TopBarProps = {
 };
 
 /** The file that is open and what can be done with it. */
-export function TopBar({ name, hasChanges, book, files, commands, table, view, setView }: TopBarProps) {
+export function TopBar({ name, hasChanges, isDraftKept, book, files, commands, table, view, setView }: TopBarProps) {
   const picker = useRef<HTMLInputElement>(null);
   return (
     <header className="top">
@@ -26,6 +27,7 @@ export function TopBar({ name, hasChanges, book, files, commands, table, view, s
       <span className="file" role="status">
         {name}
         {hasChanges && <span className="unsaved"> – changes not saved</span>}
+        {hasChanges && isDraftKept && <span className="kept">, draft kept</span>}
       </span>
       <div className="views">
         <Button size="small" aria-pressed={view === "sheet"} appearance={view === "sheet" ? "primary" : "secondary"} onClick={() => setView("sheet")}>Sheets</Button>
@@ -48,7 +50,7 @@ export function TopBar({ name, hasChanges, book, files, commands, table, view, s
             if (file !== undefined) files.openFile(file);
           }}
         />
-        <Button size="small" onClick={() => picker.current?.click()}>Open…</Button>
+        <Button size="small" onClick={() => (files.pickFile ?? (() => picker.current?.click()))()}>Open…</Button>
         <Button size="small" appearance={hasChanges ? "primary" : "secondary"} onClick={files.save}>Save</Button>
         <Button size="small" onClick={files.openNew}>New</Button>
         <Button size="small" onClick={files.openDemo}>Demo season</Button>

@@ -14,13 +14,13 @@ import { TopBar } from "./TopBar";
 import { useWorkspace } from "./useWorkspace";
 import type { View } from "./views";
 
-export type WorkbookViewProps = { readonly open: OpenBook; readonly files: FileCommands; readonly theme: PaneTheme; readonly atHand: AtHand };
+export type WorkbookViewProps = { readonly open: OpenBook; readonly files: FileCommands; readonly theme: PaneTheme; readonly atHand: AtHand; readonly isDraftKept: boolean };
 
 /** The pane is drawn by its own readings of the workbook, not at every key pressed in the grid. */
 const PaneBeside = memo(Pane);
 
 /** An open workbook: the rail of its tables, the one that is shown with the entry line below, and the pane beside. */
-export function WorkbookView({ open: { book, name }, files, theme, atHand }: WorkbookViewProps) {
+export function WorkbookView({ open: { book, name }, files, theme, atHand, isDraftKept }: WorkbookViewProps) {
   const [status, setStatus] = useState("");
   // The same words twice would not be announced again; an invisible mark tells them apart.
   const say = useCallback((words: string) => setStatus((before) => (before === words && words !== "" ? `${words}\u200b` : words)), []);
@@ -59,7 +59,7 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand }: Wor
         <a href="#pane" onClick={(event) => { event.preventDefault(); setSide("pane"); focusLater("pane"); }}>Skip to the pane</a>
       </nav>
       <TopBar
-        name={name} hasChanges={isTyping || book.hasChanges()} book={book} files={files} commands={commands}
+        name={name} hasChanges={isTyping || book.hasChanges()} isDraftKept={isDraftKept} book={book} files={files} commands={commands}
         table={tableToGrow(view, selection)} view={side} setView={setSide}
       />
       <main className="both">

@@ -85,7 +85,9 @@ describe("gridBook", () => {
   it("knows whether anything is unsaved, and opens what it saved", async () => {
     const book = await bookWithBills();
     expect(book.hasChanges()).toBe(true);
-    const bytes = await book.save();
+    const { bytes, keep } = await book.save();
+    expect(book.hasChanges()).toBe(true);
+    keep();
     expect(book.hasChanges()).toBe(false);
     const again = openBook(bytes, {});
     expect(again.ok && again.value.sheets().map(({ name }) => name)).toEqual(book.sheets().map(({ name }) => name));

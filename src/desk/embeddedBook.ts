@@ -7,20 +7,31 @@ import { decimalOf } from "../workbook/numbers";
 import type { At } from "../host/address";
 import { entered, entryText, type EntrySettings } from "./entry";
 import type { GridBook, GridCell, GridSheet } from "./gridBook";
+import { laterInPage, type Later } from "./later";
 
 /** A workbook over the bytes of a file, or in words why it cannot be opened. */
-export function openBook(bytes: Uint8Array, options: Options): Result<GridBook, string> {
+export function openBook(bytes: Uint8Array, options: BookOptions): Result<GridBook, string> {
   const opened = openWorkbook(bytes, options);
-  return opened.ok ? ok(gridBook(opened.value)) : failed(...opened.problems.map(({ message }) => message));
+  return opened.ok ? ok(gridBook(opened.value, options)) : failed(...opened.problems.map(({ message }) => message));
 }
 
 /** An empty workbook with one sheet. */
-export const newBook = (options: Options): GridBook => gridBook(newWorkbook(options));
+export const newBook = (options: BookOptions): GridBook => gridBook(newWorkbook(options), options);
+
+export type BookOptions = Options & {
+  /** The workbook lies in no file although nothing has changed since it was opened: a draft. */
+  readonly isDraft?: boolean;
+  readonly later?: Later;
+};
+
+/** Nobody who saves waits longer for formulas, in milliseconds. */
+const longestWait = 5_000;
 
 let count = 0;
 
-function gridBook(workbook: EmbeddedWorkbook): GridBook {
+function gridBook(workbook: EmbeddedWorkbook, { isDraft = false, later = laterInPage }: BookOptions): GridBook {
   count += 1;
+  let isInNoFile = isDraft;
   const sheets = oncePerVersion(workbook, () => workbook.sheets().filter(({ hidden }) => !hidden).map(gridSheet));
   const season = oncePerVersion(workbook, () => ({ decimalComma: /^(yes|true)$/.test(settingOf(workbook, "decimal comma")), seasonYear: /\d{4}/.exec(settingOf(workbook, "season year"))?.[0] ?? null }));
   const settingsAt = (sheet: string, at: At): EntrySettings => ({
@@ -45,16 +56,24 @@ function gridBook(workbook: EmbeddedWorkbook): GridBook {
     redo: () => workbook.redo(),
     canUndo: () => workbook.canUndo,
     canRedo: () => workbook.canRedo,
-    hasChanges: () => workbook.unsaved,
+    hasChanges: () => isInNoFile || workbook.unsaved,
     version: () => workbook.version,
     subscribe: (changed) => workbook.subscribe(changed),
     onShow: (show) => workbook.onShow(show),
     selected: (sheet, block) => workbook.pick(sheet, block),
     engineFault: () => workbook.engineFault?.message ?? null,
     save: async () => {
-      await workbook.settled();
-      return workbook.save();
+      let callOff = () => {};
+      await Promise.race([workbook.settled(), new Promise<void>((resolve) => { callOff = later(longestWait, resolve); })]);
+      callOff();
+      const { bytes, keep } = workbook.toSave();
+      return { bytes, keep: () => {
+        isInNoFile = false;
+        keep();
+      } };
     },
+    draft: () => workbook.toSave().bytes,
+    notSaved: () => { isInNoFile = true; },
   };
 }
 

@@ -1,30 +1,60 @@
 import type { Engine, EngineAnswer, EngineRequest } from "../host/embedded";
+import { laterInPage, type Later } from "./later";
 
 /** What passes between the page and the worker. */
 export type WorkerQuestion = { readonly id: number; readonly request: EngineRequest };
-export type WorkerAnswer = { readonly id: number; readonly answer: EngineAnswer | null; readonly fault: string | null };
+/** `loading`: the engine's program is still on its way, and the worker lives. */
+export type WorkerAnswer = { readonly loading: true } | { readonly id: number; readonly answer: EngineAnswer | null; readonly fault: string | null };
+
+/** As much of a worker as is used here, so that a test can stand in for one. */
+export type EngineWorker = {
+  readonly postMessage: (question: WorkerQuestion) => void;
+  readonly terminate: () => void;
+  onmessage: ((event: { readonly data: WorkerAnswer }) => void) | null;
+  onerror: ((event: { readonly message: string }) => void) | null;
+};
+
+/** Milliseconds without a sign of life after which a worker counts as dead. */
+export const longestSilence = 5_000;
+
+const startWorker = (): EngineWorker => new Worker(new URL("./engineWorker.ts", import.meta.url)) as EngineWorker;
 
 /**
  * The calculation engine in a worker, which is started with the first question: a workbook without formulas never loads it.
- * Rejects where it cannot run, because a browser or a firewall refuses its program, or where it breaks down.
+ * Rejects where it cannot run, because a browser or a firewall refuses its program, where it breaks down, and where nothing is
+ * heard of it for five seconds. Such a worker is ended, and the next question starts another.
  */
-export function engineInWorker(): Engine {
-  let worker: Worker | null = null;
+export function engineInWorker(start: () => EngineWorker = startWorker, later: Later = laterInPage): Engine {
+  let worker: EngineWorker | null = null;
   let count = 0;
+  let stopWatching = () => {};
   const waiting = new Map<number, { readonly resolve: (answer: EngineAnswer) => void; readonly reject: (fault: Error) => void }>();
 
-  const started = (): Worker => {
-    const made = new Worker(new URL("./engineWorker.ts", import.meta.url));
-    made.addEventListener("message", ({ data: { id, answer, fault } }: MessageEvent<WorkerAnswer>) => {
-      const asked = waiting.get(id);
-      waiting.delete(id);
-      if (answer === null) asked?.reject(new Error(fault ?? "no answer"));
-      else asked?.resolve(answer);
-    });
-    made.addEventListener("error", (event) => {
-      for (const { reject } of waiting.values()) reject(new Error(event.message || "the program of the calculation engine did not arrive"));
-      waiting.clear();
-    });
+  const giveUp = (why: string) => {
+    stopWatching();
+    worker?.terminate();
+    worker = null;
+    const asked = [...waiting.values()];
+    waiting.clear();
+    for (const { reject } of asked) reject(new Error(why));
+  };
+  const watch = () => {
+    stopWatching();
+    stopWatching = waiting.size === 0 ? () => {} : later(longestSilence, () => giveUp("the calculation engine gave no answer for five seconds"));
+  };
+  const started = (): EngineWorker => {
+    const made = start();
+    made.onmessage = ({ data }) => {
+      if (made !== worker) return;
+      if (!("loading" in data)) {
+        const asked = waiting.get(data.id);
+        waiting.delete(data.id);
+        if (data.answer === null) asked?.reject(new Error(data.fault ?? "no answer"));
+        else asked?.resolve(data.answer);
+      }
+      watch();
+    };
+    made.onerror = ({ message }) => { if (made === worker) giveUp(message || "the program of the calculation engine did not arrive"); };
     return made;
   };
 
@@ -32,6 +62,7 @@ export function engineInWorker(): Engine {
     worker ??= started();
     count += 1;
     waiting.set(count, { resolve, reject });
-    worker.postMessage({ id: count, request } satisfies WorkerQuestion);
+    worker.postMessage({ id: count, request });
+    watch();
   });
 }

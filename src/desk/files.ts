@@ -1,7 +1,13 @@
 /** Files in and out of the page. Nothing leaves it: a file is read here, and saving hands it to the browser's downloads. */
+import { picker, type FileInPlace, type PlacedFile } from "./fileInPlace";
 
 /** A workbook file as it was picked, dropped or fetched. */
-export type WorkbookFile = { readonly name: string; readonly bytes: Uint8Array };
+export type WorkbookFile = {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+  /** The file itself, where the browser handed it over: it is saved in its place. */
+  readonly placed?: PlacedFile;
+};
 
 const xlsxType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
@@ -10,6 +16,23 @@ export const acceptedFiles = `.xlsx,.xlsm,${xlsxType}`;
 
 /** Reads a picked or dropped file. Rejects when the browser may not read it. */
 export const readFile = async (file: File): Promise<WorkbookFile> => ({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) });
+
+/** Reads a file that the browser handed over itself. */
+export async function readInPlace(handle: FileInPlace): Promise<WorkbookFile> {
+  const file = await handle.getFile();
+  return { ...await readFile(file), placed: { handle, changedAt: file.lastModified } };
+}
+
+/** Lets the user pick a file that can be saved in its place; `null` where nothing was picked. */
+export async function pickInPlace(): Promise<FileInPlace | null> {
+  try {
+    const [handle = null] = await picker()?.({ types: [{ description: "Excel workbook", accept: { [xlsxType]: [".xlsx", ".xlsm"] } }] }) ?? [];
+    return handle;
+  } catch (fault) {
+    if (fault instanceof DOMException && fault.name === "AbortError") return null;
+    throw fault;
+  }
+}
 
 /**
  * Fetches a workbook that lies beside the page.
@@ -22,8 +45,8 @@ export async function fetchWorkbook(name: string): Promise<WorkbookFile> {
   return { name: name.split("/").at(-1) ?? name, bytes: new Uint8Array(await response.arrayBuffer()) };
 }
 
-/** Hands a workbook to the browser's downloads. */
-export function download({ name, bytes }: WorkbookFile): void {
+/** Hands a workbook to the browser's downloads. Whether it arrives there a page is never told. @throws where the browser refuses at once */
+export function download({ name, bytes }: Pick<WorkbookFile, "name" | "bytes">): void {
   const address = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type: xlsxType }));
   const link = document.createElement("a");
   link.href = address;

@@ -67,6 +67,13 @@ export interface GridBook {
   selected(sheet: string, block: Area): void;
   /** Why formulas cannot be worked out here any more, in words; `null` while they can. */
   engineFault(): string | null;
-  /** The workbook as the bytes of an `.xlsx` file, once its formulas are worked out. */
-  save(): Promise<Uint8Array>;
+  /** The workbook as the bytes of an `.xlsx` file, once its formulas are worked out, or after a while without them. */
+  save(): Promise<BytesToSave>;
+  /** The workbook as it is at this moment, for a draft: formulas that are still being worked out are marked as old. */
+  draft(): Uint8Array;
+  /** What was handed out did not arrive: the workbook lies in no file. */
+  notSaved(): void;
 }
+
+/** The bytes of a file, and what is to be called once they lie in one: until then the workbook counts as unsaved. */
+export type BytesToSave = { readonly bytes: Uint8Array; readonly keep: () => void };

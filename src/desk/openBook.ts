@@ -1,7 +1,14 @@
+import type { FileInPlace, PlacedFile } from "./fileInPlace";
 import type { GridBook } from "./gridBook";
 
 /** A workbook that is open, under the name of its file. */
-export type OpenBook = { readonly name: string; readonly book: GridBook };
+export type OpenBook = {
+  readonly name: string;
+  readonly book: GridBook;
+  readonly draftId: string;
+  /** Where the browser handed the file itself over; the next saving finds it as the last one left it. */
+  readonly placed: { current: PlacedFile | null };
+};
 
 /** The open workbook, for whoever must save it when the desk itself cannot go on. */
 export type AtHand = {
@@ -12,9 +19,13 @@ export type AtHand = {
 
 /** What the buttons of the desk do with files. */
 export type FileCommands = {
-  readonly openFile: (file: File) => void;
+  readonly openFile: (file: File | FileInPlace) => void;
+  /** Asks the browser for a file that can be saved in its place; `null` where it can hand none over. */
+  readonly pickFile: (() => void) | null;
   readonly openDemo: () => void;
   readonly openProblems: () => void;
   readonly openNew: () => void;
   readonly save: () => void;
+  /** Hands a copy to the browser's downloads. */
+  readonly saveCopy: () => void;
 };

@@ -5,7 +5,7 @@ import { showFault } from "./faultPage";
 import { download } from "./files";
 import type { AtHand, OpenBook } from "./openBook";
 
-const rescue = async ({ name, book }: OpenBook): Promise<void> => download({ name, bytes: await book.save() });
+const rescue = async ({ name, book }: OpenBook): Promise<void> => download({ name, bytes: (await book.save()).bytes });
 
 /** Puts the desk into the page. A fault while it draws itself is shown in its place, and the workbook at hand can be saved. */
 export function startDesk(place: HTMLElement): void {

@@ -215,11 +215,17 @@ export class EmbeddedWorkbook implements WorkbookHost {
     return this.steps.engineFault;
   }
 
-  /** The bytes of the file as it is now. */
+  /** The bytes of the file as it is now, which then counts as saved. */
   save(): Uint8Array {
-    const bytes = savedBytes(this.steps.now);
-    this.steps.keep();
+    const { bytes, keep } = this.toSave();
+    keep();
     return bytes;
+  }
+
+  /** The bytes of the file as it is now, and what is to be called once they lie in a file. Waits for no formula. */
+  toSave(): { readonly bytes: Uint8Array; readonly keep: () => void } {
+    const { now, toStore } = this.steps;
+    return { bytes: savedBytes(toStore), keep: () => this.steps.keep(now) };
   }
 
   /** The parts as they would be saved, for tests of what is kept. */

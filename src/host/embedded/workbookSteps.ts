@@ -20,6 +20,8 @@ export class WorkbookSteps {
   private readonly listeners = new Set<() => void>();
   private readonly recalculation: Recalculation;
   private readonly calculated = new WeakSet<State>();
+  /** The state that a step made, of those that came of it when its formulas were worked out. */
+  private readonly origins = new WeakMap<State, State>();
   private calculating: Promise<void> | null = null;
   private count = 0;
 
@@ -75,12 +77,21 @@ export class WorkbookSteps {
 
   /** Whether the workbook is not as `keep` left it last, or as it was opened. */
   get isUnsaved(): boolean {
-    return this.state !== this.saved;
+    return this.originOf(this.state) !== this.originOf(this.saved);
   }
 
-  /** Notes that the workbook, as it is now, lies in a file. */
-  keep(): void {
-    this.saved = this.state;
+  /** Notes that the workbook, as it is now or as it was at a moment, lies in a file. */
+  keep(state: State = this.state): void {
+    this.saved = state;
+  }
+
+  /**
+   * The workbook as it can be put into a file at once. Where formulas are still being worked out, what may be old is marked so,
+   * as if there were no engine: nobody who saves waits for one that may never answer.
+   */
+  get toStore(): State {
+    if (this.calculated.has(this.state)) return this.state;
+    return withResults(this.state, this.recalculation.withoutEngine(formulaBook(this.state), changedCells(this.opened, this.state)));
   }
 
   /** Calls back at once after each change; returns what stops the calls. */
@@ -134,8 +145,12 @@ export class WorkbookSteps {
     const before = this.state;
     this.state = withResults(before, found);
     this.calculated.add(this.state);
-    if (this.saved === before) this.saved = this.state;
+    if (this.state !== before) this.origins.set(this.state, this.originOf(before));
     return this.state !== before;
+  }
+
+  private originOf(state: State): State {
+    return this.origins.get(state) ?? state;
   }
 
   private tell(): void {

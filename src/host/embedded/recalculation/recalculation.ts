@@ -30,6 +30,8 @@ type Trust = {
 
 /** As long as a formula that the engine has wrong spoils others, they are worked out again without it; after that they all count as wrong. */
 const mostRounds = 6;
+/** An engine that broke or fell silent so often is not asked any more. */
+const mostFaults = 3;
 /** Sums in another order differ by about this, as a share of the value; a wrong formula by more. */
 const agreement = 1e-9;
 
@@ -44,7 +46,8 @@ export class Recalculation {
   private surroundings = "";
   private trust: Promise<Trust> | null = null;
   private readonly old: CellSet;
-  /** What went wrong in the engine itself, after which it is not asked any more; null while nothing has. */
+  private faults = 0;
+  /** What went wrong in the engine itself when it was asked last; null while nothing has. */
   fault: Error | null = null;
 
   /** @param opened the workbook as its file has it */
@@ -52,9 +55,9 @@ export class Recalculation {
     this.old = new CellSet(stored.old);
   }
 
-  /** Whether there is an engine to ask. */
+  /** Whether there is an engine to ask: one that went wrong may be replaced, and is asked again, but not for ever. */
   get canWork(): boolean {
-    return this.engine !== null && this.fault === null;
+    return this.engine !== null && this.faults < mostFaults;
   }
 
   /**
@@ -62,11 +65,15 @@ export class Recalculation {
    * @param changed cells whose value or formula is not what it was in `opened`; results of formulas need not be named
    */
   async of(book: FormulaBook, changed: readonly FormulaPlace[]): Promise<Recalculated> {
-    if (this.engine === null || this.fault !== null) return this.withoutEngine(book, changed);
+    if (this.engine === null || !this.canWork) return this.withoutEngine(book, changed);
     try {
-      return await this.worked(this.engine, book, this.know(book), changed);
+      const found = await this.worked(this.engine, book, this.know(book), changed);
+      this.fault = null;
+      return found;
     } catch (fault) {
-      // An engine that broke once cannot be relied on; everything it would have told is called stale instead.
+      // Everything that it would have told is called stale instead.
+      this.faults += 1;
+      this.trust = null;
       this.fault = fault instanceof Error ? fault : new Error(String(fault));
       return this.withoutEngine(book, changed);
     }
