@@ -48,7 +48,11 @@ export function SheetGrid({ book, sheet, faults, version, selection, editing, fo
   const scroller = useRef<HTMLDivElement>(null);
   const { active, corner } = selection;
   const { first, ...end } = extentOf(sheet, [active, corner]);
-  const [rowCount, columnCount] = [end.rows - first.row, end.columns - first.column];
+  const rowsInSight = sheet.rowsShown ?? null;
+  const [rowCount, columnCount] = [rowsInSight === null ? end.rows - first.row : rowsInSight.length, end.columns - first.column];
+  /** Where a row stands among those in sight. */
+  const lineOf = (row: number) => (rowsInSight === null ? row - first.row : Math.max(rowsInSight.findLastIndex((each) => each <= row), 0));
+  const [activeLine, cornerLine] = [lineOf(active.row), lineOf(corner.row)];
   const headingHeight = sheet.table === null ? addressHeight : tableHeadingHeight;
   const block = selectedBlock(selection);
   // Of a whole entry or column there is no end to be brought in sight: the view stays where somebody pressed its name.
@@ -58,28 +62,28 @@ export function SheetGrid({ book, sheet, faults, version, selection, editing, fo
 
   const rows = useVirtualizer({
     count: rowCount, getScrollElement: () => scroller.current, estimateSize: () => rowHeight, overscan: 4,
-    paddingStart: headingHeight, rangeExtractor: useMemo(() => keeping(active.row - first.row), [active.row, first.row]),
+    paddingStart: headingHeight, rangeExtractor: useMemo(() => keeping(activeLine), [activeLine]),
   });
   const columns = useVirtualizer({
     horizontal: true, count: columnCount, getScrollElement: () => scroller.current, estimateSize: (index) => sheet.widthOf(index + first.column), overscan: 1,
     paddingStart: rowNameWidth, rangeExtractor: useMemo(() => keeping(active.column - first.column), [active.column, first.column]),
   });
   // Widths belong to the sheet: measured again when another view is shown.
-  useLayoutEffect(() => columns.measure(), [columns, sheet.id]);
+  useLayoutEffect(() => columns.measure(), [columns, sheet.id, version]);
 
   useLayoutEffect(() => {
     const element = scroller.current;
     const column = columns.measurementsCache[corner.column - first.column];
     if (element === null) return;
-    const top = (corner.row - first.row) * rowHeight;
+    const top = cornerLine * rowHeight;
     if (!isWholeColumns) element.scrollTop = scrolledTo(element.scrollTop, top, rowHeight, element.clientHeight - headingHeight);
     if (column !== undefined && !isWholeRows) {
       element.scrollLeft = scrolledTo(element.scrollLeft, column.start - rowNameWidth, column.size, element.clientWidth - rowNameWidth);
     }
-  }, [columns, sheet.id, corner.row, corner.column, first.row, first.column, headingHeight, isWholeRows, isWholeColumns]);
+  }, [columns, sheet.id, cornerLine, corner.column, first.column, headingHeight, isWholeRows, isWholeColumns]);
 
   const columnItems = columns.getVirtualItems().map(({ index, start, size }) => ({ index: index + first.column, start, size }));
-  const rowItems = rows.getVirtualItems().map(({ index, start }) => ({ index: index + first.row, start }));
+  const rowItems = rows.getVirtualItems().map(({ index, start }) => ({ index: rowsInSight === null ? index + first.row : rowsInSight[index] ?? first.row, start }));
   const isEditing = editing !== null;
   const isFilled = rowItems.length > 0 && columnItems.length > 0;
   useLayoutEffect(() => {
@@ -134,6 +138,7 @@ export function SheetGrid({ book, sheet, faults, version, selection, editing, fo
               >
                 {heading}
                 {table !== null && isNeeded(table, heading) && <span className="needed">needed</span>}
+                <ColumnEdge width={size} set={(wide) => commands.setWidth(index, wide)} />
               </span>
             );
           })}
@@ -149,6 +154,27 @@ export function SheetGrid({ book, sheet, faults, version, selection, editing, fo
         ))}
       </div>
     </div>
+  );
+}
+
+/** The edge of a heading, which a mouse or a finger draws to make the column wider or narrower. Keys do it by the tools. */
+function ColumnEdge({ width, set }: { readonly width: number; readonly set: (pixels: number) => void }) {
+  const start = useRef<number | null>(null);
+  return (
+    <span
+      className="edge" aria-hidden="true"
+      onPointerDown={(event) => {
+        event.stopPropagation();
+        start.current = event.clientX;
+        event.currentTarget.setPointerCapture(event.pointerId);
+      }}
+      onPointerUp={(event) => {
+        const from = start.current;
+        start.current = null;
+        if (from !== null && Math.abs(event.clientX - from) > 2) set(Math.min(Math.max(width + event.clientX - from, 40), 560));
+      }}
+      onPointerCancel={() => { start.current = null; }}
+    />
   );
 }
 

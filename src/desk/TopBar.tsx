@@ -34,8 +34,8 @@ export function TopBar({ name, hasChanges, isDraftKept, book, files, commands, t
         <Button size="small" aria-pressed={view === "pane"} appearance={view === "pane" ? "primary" : "secondary"} onClick={() => setView("pane")}>Figures</Button>
       </div>
       <div className="group" role="group" aria-label="Entries">
-        <Button size="small" disabledFocusable={!book.canUndo()} onClick={commands.undo}>Undo</Button>
-        <Button size="small" disabledFocusable={!book.canRedo()} onClick={commands.redo}>Redo</Button>
+        <Button size="small" disabledFocusable={book.toUndo() === null} title={titleOf("Undo", book.toUndo()?.words, "Ctrl+Z")} onClick={commands.undo}>Undo</Button>
+        <Button size="small" disabledFocusable={book.toRedo() === null} title={titleOf("Redo", book.toRedo()?.words, "Ctrl+Y")} onClick={commands.redo}>Redo</Button>
         <Button size="small" disabledFocusable={table === null} onClick={() => { if (table !== null) commands.addRow(table); }}>
           {table === null ? "Add an entry" : `Add an entry to ${table.replaceAll("_", " ")}`}
         </Button>
@@ -59,3 +59,5 @@ export function TopBar({ name, hasChanges, isDraftKept, book, files, commands, t
     </header>
   );
 }
+
+const titleOf = (does: string, words: string | undefined, keys: string): string => (words === undefined ? `Nothing to ${does.toLowerCase()}` : `${does}: ${words} (${keys})`);

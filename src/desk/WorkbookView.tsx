@@ -5,11 +5,14 @@ import type { SeasonReport } from "../workbook/seasonReport";
 import { cellFaults, faultsOn } from "./cellFaults";
 import type { AtHand, FileCommands, OpenBook } from "./openBook";
 import { EntryLine } from "./EntryLine";
+import { Printed } from "./Printed";
+import { countShown, type Filter } from "./rowsShown";
 import { selectedBlock, type Selection } from "./selection";
 import { selectionWords } from "./selectionWords";
 import { SheetGrid } from "./SheetGrid";
 import { Rail } from "./Rail";
 import { tableAt } from "./tableAt";
+import { Tools } from "./Tools";
 import { TopBar } from "./TopBar";
 import { useWorkspace } from "./useWorkspace";
 import type { View } from "./views";
@@ -27,7 +30,13 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
   const [side, setSide] = useState<"sheet" | "pane">("sheet");
   const [report, setReport] = useState<SeasonReport | null>(null);
   const faults = useMemo(() => (report === null ? new Map() : cellFaults(report)), [report]);
-  const { version, views, view, selection, workspace, commands, isBlockSelected } = useWorkspace(book, say);
+  const [asked, setAsked] = useState<{ readonly field: "find" | "filter" | null; readonly times: number }>({ field: null, times: 0 });
+  const [printing, setPrinting] = useState(false);
+  const ask = useCallback((tool: "find" | "filter" | "print" | null) => {
+    if (tool === "print") setPrinting(true);
+    else setAsked(({ times }) => ({ field: tool, times: times + 1 }));
+  }, []);
+  const { version, views, view, selection, workspace, commands, filter, isBlockSelected } = useWorkspace(book, say, ask);
   const faultsHere = faultsOn(faults, view.name);
   const { openDemo } = files;
   const isTyping = workspace.editing !== null && workspace.editing.text !== book.cell(view.name, selection.active).entry;
@@ -37,16 +46,29 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
   // The pane asked for a cell, or the user did: on a narrow page the sheet must be in view for that.
   useEffect(() => book.onShow(() => setSide("sheet")), [book]);
 
+  // What is printed is drawn first; it goes when the browser has taken it over.
+  useEffect(() => {
+    if (!printing) return undefined;
+    const end = () => setPrinting(false);
+    window.addEventListener("afterprint", end);
+    window.print();
+    return () => window.removeEventListener("afterprint", end);
+  }, [printing]);
+
   const onKeyDown = (event: KeyboardEvent) => {
     const target = event.target as HTMLElement;
     const isTyping = target.closest("input, textarea, select, [contenteditable=true]") !== null;
+    // In the pane finding and printing are the browser's own.
+    const isAtTable = target.closest(".work") !== null;
     const ctrl = (event.ctrlKey || event.metaKey) && !event.altKey;
     const key = event.key.toLowerCase();
     if (event.key === "F6") goToNextPart(event.shiftKey ? -1 : 1);
     else if (ctrl && key === "s") {
       commands.commit(null);
       files.save();
-    } else if (ctrl && !isTyping && key === "z") (event.shiftKey ? commands.redo : commands.undo)();
+    } else if (ctrl && key === "f" && isAtTable) ask(event.shiftKey && view.table !== null ? "filter" : "find");
+    else if (ctrl && key === "p" && isAtTable) ask("print");
+    else if (ctrl && !isTyping && key === "z") (event.shiftKey ? commands.redo : commands.undo)();
     else if (ctrl && !isTyping && key === "y") commands.redo();
     else return;
     event.preventDefault();
@@ -67,6 +89,10 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
           <div className="bench">
             <Rail views={views} shown={view} show={commands.show} />
             <div id="sheet-panel" className="sheet-panel">
+              <Tools
+                commands={commands} isInTable={(view.table ?? tableAt(view, selection.active) ?? null) !== null} canFilter={view.table !== null} canPrint print={() => setPrinting(true)}
+                filterWords={filter === undefined || view.rowsShown === undefined || view.rowsShown === null ? null : filterWords(view, filter)} asked={asked} ask={ask}
+              />
               <SheetGrid
                 key={view.id} book={book} sheet={view} faults={faultsHere} version={version} selection={selection} editing={workspace.editing}
                 focusRequest={workspace.focusRequest} commands={commands}
@@ -79,15 +105,23 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
             {status !== "" ? status : isBlockSelected ? selectionWords(book, view, selectedBlock(selection)) : ""}
           </div>
           <p id="grid-help" className="unseen">
-            Type to enter, F2 to edit, Escape then Tab to leave the grid, F6 for the next part of the page.
+            Type to enter, F2 to edit, Insert for a blank entry above, Control Delete to delete entries, Control D to fill down, Control F to find,
+            Control Shift F to filter, Alt Shift and arrows to sort by the column or change its width, Control P to print, Escape then Tab to leave the grid, F6 for the next part of the page.
           </p>
         </section>
+        {printing && <Printed book={book} view={view} farm={name} />}
         <section id="pane" className="pane" aria-label="Figures" tabIndex={-1}>
           <PaneBeside host={book.host} openDemo={openDemo} onReport={setReport} />
         </section>
       </main>
     </div>
   );
+}
+
+/** What a filter shows and hides, in words. */
+function filterWords(view: View, { text, column }: Filter): string {
+  const { shown, hidden } = countShown(view, view.rowsShown ?? []);
+  return `${shown} of ${shown + hidden} entries are shown, those with “${text}”${column === null ? "" : " in one column"}; ${hidden} are hidden. Figures count all of them.`;
 }
 
 /** The table that an entry is added to: the one that is shown or selected, else the only one of the sheet. */

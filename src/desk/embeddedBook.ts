@@ -54,8 +54,12 @@ function gridBook(workbook: EmbeddedWorkbook, { isDraft = false, later = laterIn
     addRow: (table) => workbook.addTableRow(table),
     undo: () => workbook.undo(),
     redo: () => workbook.redo(),
-    canUndo: () => workbook.canUndo,
-    canRedo: () => workbook.canRedo,
+    insertRows: (table, above, rows) => workbook.insertTableRows(table, above, rows),
+    deleteRows: (table, rows) => workbook.deleteTableRows(table, rows),
+    sort: (table, column, downwards) => workbook.sortTable(table, column, downwards),
+    widen: (sheet, column, wide) => workbook.widenColumn(sheet, column, characters(wide)),
+    toUndo: () => workbook.toUndo,
+    toRedo: () => workbook.toRedo,
     hasChanges: () => isInNoFile || workbook.unsaved,
     version: () => workbook.version,
     subscribe: (changed) => workbook.subscribe(changed),
@@ -95,6 +99,7 @@ function oncePerVersion<Value>(workbook: EmbeddedWorkbook, work: () => Value): (
 
 /** A character of the usual font is about seven pixels wide, and a cell has five of margin (ECMA-376 part 1, 18.3.1.13). */
 const pixels = (characters: number): number => Math.round(Math.min(Math.max(characters, 2), 80) * 7 + 5);
+const characters = (wide: number): number => Math.max(wide - 5, 14) / 7;
 const usualWidth = pixels(10.7);
 
 function gridSheet({ name, isResult, used, tables, widths, merges }: ReturnType<EmbeddedWorkbook["sheets"]>[number]): GridSheet {

@@ -1,5 +1,6 @@
 /** The workbook as the grid sees it: sheets and cells as texts, entries, steps to undo. */
 import type { Decimal } from "../core/decimal";
+import type { StepWords } from "../host/embedded";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { SheetPlace } from "../workbook/cell";
 import type { Area, At } from "../host/address";
@@ -51,10 +52,19 @@ export interface GridBook {
   enter(sheet: string, entries: readonly GridEntry[]): void;
   /** Adds a blank row at the end of a table and returns the row's first cell. */
   addRow(table: string): SheetPlace;
+  /** Blank entries above a row of a table, rows counted as on the sheet. Throws a `HostError` in words where it cannot be. */
+  insertRows(table: string, above: number, count: number): void;
+  /** Throws a `HostError` where that would break a formula. */
+  deleteRows(table: string, rows: readonly number[]): void;
+  /** Whole entries in the order of a column of the sheet. Throws a `HostError` where a formula would say something else. */
+  sort(table: string, column: number, downwards: boolean): void;
+  /** A column so many pixels wide. */
+  widen(sheet: string, column: number, pixels: number): void;
   undo(): boolean;
   redo(): boolean;
-  canUndo(): boolean;
-  canRedo(): boolean;
+  /** What the next undo takes back, in words and with its place; `null` where there is nothing. */
+  toUndo(): StepWords | null;
+  toRedo(): StepWords | null;
   /** Whether there is something that no saved file has. */
   hasChanges(): boolean;
   /** A number that grows with every change, for the page to know that it must draw again. */

@@ -23,3 +23,12 @@ it.each([
   ["F5 is the browser's", press("F5"), null],
   ["Alt+Left is the browser's", press("ArrowLeft", { altKey: true }), null],
 ])("%s", (_what, pressed, meaning) => expect(keyMeaning(pressed)).toEqual(meaning));
+
+it("has keys for the tools above the grid, which take none from entering", () => {
+  const does = (key: string, held: Parameters<typeof press>[1] = {}) => keyMeaning(press(key, held))?.do;
+  const ctrlKey = true;
+  expect([does("Insert"), does("Delete", { ctrlKey }), does("d", { ctrlKey }), does("f", { ctrlKey }), does("F", { ctrlKey, shiftKey: true }), does("p", { ctrlKey })])
+    .toEqual(["insert", "delete", "fill", "find", "filter", "print"]);
+  expect(["ArrowUp", "ArrowDown", "ArrowRight", "ArrowLeft"].map((key) => does(key, { altKey: true, shiftKey: true }))).toEqual(["sort up", "sort down", "wider", "narrower"]);
+  expect([does("Delete"), does("ArrowDown", { altKey: true }), does("d")]).toEqual(["clear", "edit", "edit"]);
+});

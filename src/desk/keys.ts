@@ -3,9 +3,12 @@ import type { KeyStroke } from "./selection";
 
 export type KeyMeaning =
   | { readonly do: "move"; readonly stroke: KeyStroke; readonly keepsDefault?: false }
-  | { readonly do: "clear" | "undo" | "redo" | "leave"; readonly keepsDefault?: false }
+  | { readonly do: "clear" | "undo" | "redo" | "leave" | Tool; readonly keepsDefault?: false }
   /** `text` replaces what the cell holds; `null` keeps it. The browser's own handling goes on where composing must begin. */
   | { readonly do: "edit"; readonly text: string | null; readonly keepsDefault?: boolean };
+
+/** What the tools above the grid do, by keys. */
+export type Tool = "insert" | "delete" | "fill" | "sort up" | "sort down" | "wider" | "narrower" | "filter" | "find" | "print";
 
 /** A key press as the browser reports it. */
 export type KeyPress = {
@@ -19,6 +22,8 @@ const moves = new Set([
 /** The meaning of a key in the grid; `null` for one that is the browser's, such as Ctrl+C or F5. */
 export function keyMeaning({ key, shiftKey: shift, ctrlKey, metaKey, altKey }: KeyPress): KeyMeaning | null {
   const ctrl = ctrlKey || metaKey;
+  const tool = toolOf(key, { shift, ctrl, alt: altKey });
+  if (tool !== null) return { do: tool };
   if (altKey && key === "ArrowDown") return { do: "edit", text: null };
   if (altKey && !ctrlKey) return null;
   if (moves.has(key) || (key === " " && (shift || ctrl))) return { do: "move", stroke: { key, shift, ctrl } };
@@ -38,4 +43,11 @@ export function keyMeaning({ key, shiftKey: shift, ctrlKey, metaKey, altKey }: K
     case "Process": case "Dead": return { do: "edit", text: "", keepsDefault: true };
     default: return [...key].length === 1 ? { do: "edit", text: key } : null;
   }
+}
+
+function toolOf(key: string, { shift, ctrl, alt }: { readonly shift: boolean; readonly ctrl: boolean; readonly alt: boolean }): Tool | null {
+  if (alt && shift && !ctrl) return ({ ArrowUp: "sort up", ArrowDown: "sort down", ArrowRight: "wider", ArrowLeft: "narrower" } as const)[key] ?? null;
+  if (alt) return null;
+  if (ctrl) return key === "Delete" ? "delete" : ({ d: "fill", f: shift ? "filter" : "find", p: "print" } as const)[key.toLowerCase()] ?? null;
+  return key === "Insert" && !shift ? "insert" : null;
 }

@@ -8,12 +8,15 @@ import type { View } from "./views";
 const mostAdded = 100_000;
 
 /** E.g. `C5:C9: 5 numbers, sum 1,234.5`; the block alone where it holds no numbers or too many cells. */
-export function selectionWords(book: GridBook, { name, used }: View, block: Area): string {
+export function selectionWords(book: GridBook, view: View, block: Area): string {
+  const { name, used } = view;
+  const rows = view.rowsShown === undefined || view.rowsShown === null ? null : new Set(view.rowsShown);
   const [bottom, right] = [Math.min(block.bottom, used.rows - 1), Math.min(block.right, used.columns - 1)];
   const where = areaName(block);
   if ((bottom - block.top + 1) * (right - block.left + 1) > mostAdded) return `${where} selected.`;
   const numbers: Decimal[] = [];
   for (let row = block.top; row <= bottom; row += 1) {
+    if (rows !== null && !rows.has(row)) continue;
     for (let column = block.left; column <= right; column += 1) {
       const { amount } = book.cell(name, { row, column });
       if (amount !== null) numbers.push(amount);

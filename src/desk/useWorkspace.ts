@@ -1,15 +1,19 @@
 /** What can be done in the grid, by keys, pointer and buttons, over one workbook. */
-import { useCallback, useEffect, useMemo, useReducer, useRef, useSyncExternalStore, type KeyboardEvent } from "react";
+import { useCallback, useEffect, useMemo, useReducer, useRef, useState, useSyncExternalStore, type KeyboardEvent } from "react";
 import { HostError } from "../host/workbookHost";
-import { areaName, type Area } from "../host/address";
+import { areaName, type Area, type At } from "../host/address";
+import type { StepWords } from "../host/embedded";
 import type { SheetPlace } from "../workbook/cell";
 import { copied, type Copied } from "./copied";
-import type { GridBook, GridEntry } from "./gridBook";
+import { found } from "./find";
+import type { GridBook, GridEntry, GridTable } from "./gridBook";
 import { keyMeaning } from "./keys";
 import { areaOfEntries, pasted } from "./paste";
-import { isBlock, moved, selectBlock, selectCell, selectedBlock, type KeyStroke, type Selection } from "./selection";
+import { rowsShown, type Filter } from "./rowsShown";
+import { isBlock, moved, selectBlock, selectCell, selectedBlock, type Extent, type KeyStroke, type Selection } from "./selection";
+import { tableAt } from "./tableAt";
 import { parseTsv } from "./tsv";
-import { extentOf, firstView, viewAt, viewsOf, type View } from "./views";
+import { extentOf, firstView, isShown, viewAt, viewsOf, type View } from "./views";
 import { afterAction, newWorkspace, selectionIn, type Editing } from "./workspace";
 
 export type WorkspaceCommands = {
@@ -30,6 +34,17 @@ export type WorkspaceCommands = {
   readonly undo: () => void;
   readonly redo: () => void;
   readonly addRow: (table: string) => void;
+  readonly insertEntries: () => void;
+  readonly deleteEntries: () => void;
+  readonly sort: (downwards: boolean) => void;
+  readonly fillDown: () => void;
+  /** Makes the active column wider or narrower by so many steps, or sets a column's width in pixels. */
+  readonly widen: (by: number) => void;
+  readonly setWidth: (column: number, pixels: number) => void;
+  /** Hides the entries that do not hold the text; `null` shows all. Answers whether a filter was set. */
+  readonly filter: (text: string | null, inAnyColumn: boolean) => boolean;
+  readonly find: (text: string, by: 1 | -1) => void;
+  readonly focusGrid: () => void;
   readonly show: (view: string, focus: boolean) => void;
   /** Goes to a cell, wherever it is shown. */
   readonly showPlace: (place: SheetPlace) => void;
@@ -39,17 +54,20 @@ export type WorkspaceCommands = {
  * The state of the grid over a workbook, and its commands, which stay the same objects for as long as the workbook does.
  * `say` puts a sentence where everybody sees or hears it.
  */
-export function useWorkspace(book: GridBook, say: (words: string) => void) {
+export function useWorkspace(book: GridBook, say: (words: string) => void, ask: (tool: "find" | "filter" | "print") => void) {
   const version = useSyncExternalStore(useCallback((changed) => book.subscribe(changed), [book]), () => book.version());
   const [workspace, dispatch] = useReducer(afterAction, book, (opened) => newWorkspace(firstView(viewsOf(opened.sheets()))));
   // eslint-disable-next-line react-hooks/exhaustive-deps -- the version stands for what the book holds, which has changed when it has
   const views = useMemo(() => viewsOf(book.sheets()), [book, version]);
-  const view = views.find(({ id }) => id === workspace.view) ?? views[0];
-  if (view === undefined) throw new Error("A workbook has at least one sheet that is not hidden.");
-  const selection = selectionIn(view, workspace);
+  const [filters, setFilters] = useState<ReadonlyMap<string, Filter>>(new Map());
+  const whole = views.find(({ id }) => id === workspace.view) ?? views[0];
+  if (whole === undefined) throw new Error("A workbook has at least one sheet that is not hidden.");
+  const selection = selectionIn(whole, workspace);
+  const filter = filters.get(whole.id);
+  const view = useMemo((): View => ({ ...whole, rowsShown: rowsShown(book, whole, filter, selection.active) }), [book, whole, filter, selection.active]);
 
-  const now = useRef({ workspace, views, view, selection, pageRows: 20 });
-  now.current = { ...now.current, workspace, views, view, selection };
+  const now = useRef({ workspace, views, view, selection, filters, pageRows: 20 });
+  now.current = { ...now.current, workspace, views, view, selection, filters };
   const clipboard = useRef<Copied | null>(null);
 
   const commands = useMemo((): WorkspaceCommands => {
@@ -58,10 +76,10 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
       now.current.selection = next;
       dispatch({ do: "select", selection: next });
     };
-    const enter = (entries: readonly GridEntry[]): boolean => {
-      if (entries.length === 0) return true;
+    /** Does what may be refused; answers whether it was done, and says why not. */
+    const tried = (work: () => void): boolean => {
       try {
-        book.enter(now.current.view.name, entries);
+        work();
         return true;
       } catch (fault) {
         if (!(fault instanceof HostError)) throw fault;
@@ -69,6 +87,7 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
         return false;
       }
     };
+    const enter = (entries: readonly GridEntry[]): boolean => entries.length === 0 || tried(() => book.enter(now.current.view.name, entries));
     const extent = () => {
       const { view: drawn, pageRows } = now.current;
       // An entry may just have made the table longer, before the page is drawn again.
@@ -80,7 +99,7 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
       };
     };
     const move = (stroke: KeyStroke): boolean => {
-      const next = moved(now.current.selection, stroke, extent());
+      const next = movedInSight(now.current.selection, stroke, extent(), now.current.view.rowsShown ?? null);
       if (next !== null) select(next);
       return next !== null;
     };
@@ -93,16 +112,108 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
       const filled = cellsOf(selectedBlock(selected), shown).filter((at) => book.cell(shown.name, at).kind !== "blank");
       enter(filled.map((at) => ({ at, text: "" })));
     };
-    const step = (done: boolean, words: string, none: string) => say(done ? words : none);
     const showPlace = (place: SheetPlace) => {
       const shown = viewAt(viewsOf(book.sheets()), place);
-      if (shown !== undefined) dispatch({ do: "show", view: shown.id, selection: selectCell({ row: place.row, column: place.column }), focus: true });
+      if (shown === undefined) return;
+      if (now.current.filters.has(shown.id) && place.row <= (shown.table?.block.bottom ?? 0)) setFilters(without(shown.id));
+      dispatch({ do: "show", view: shown.id, selection: selectCell({ row: place.row, column: place.column }), focus: true });
     };
-    const undo = () => step(book.undo(), "Undone.", "There is nothing to undo.");
-    const redo = () => step(book.redo(), "Done again.", "There is nothing to do again.");
+    const step = (words: StepWords | null, go: () => boolean, done: string, none: string) => {
+      if (!go()) return say(none);
+      if (words?.place !== null && words?.place !== undefined) showPlace(words.place);
+      say(`${done}: ${words?.words ?? ""}.`);
+    };
+    const undo = () => step(book.toUndo(), () => book.undo(), "Undone", "There is nothing to undo.");
+    const redo = () => step(book.toRedo(), () => book.redo(), "Done again", "There is nothing to do again.");
+    const tableHere = () => {
+      const { view: shown, selection: { active } } = now.current;
+      const table = shown.table ?? tableAt(shown, active);
+      if (table === undefined) say("That is done to the entries of a table: select a cell of one.");
+      return table ?? null;
+    };
+    /** The rows of a table's entries that are selected and in sight. */
+    const entriesSelected = (table: GridTable): number[] => {
+      const { view: shown, selection: selected } = now.current;
+      const { top, bottom } = selectedBlock(selected);
+      const [from, to] = [Math.max(top, table.block.top + (table.headingRow === null ? 0 : 1)), Math.min(bottom, table.block.bottom)];
+      return Array.from({ length: Math.max(0, to - from + 1) }, (_, index) => from + index).filter((row) => isShown(shown, row));
+    };
+    const plain = ({ name }: GridTable) => name.replaceAll("_", " ");
+    const entriesOf = (count: number) => (count === 1 ? "One entry was" : `${count} entries were`);
+    const insertEntries = () => {
+      const table = tableHere();
+      if (table === null) return;
+      const rows = entriesSelected(table);
+      const [above] = rows;
+      if (above === undefined) return say("Below the last entry, type: the entry is added by itself.");
+      if (!tried(() => book.insertRows(table.name, above, rows.length))) return;
+      select(selectCell({ row: above, column: now.current.selection.active.column }));
+      say(`${entriesOf(rows.length)} inserted in ${plain(table)} above row ${above + rows.length + 1}.`);
+    };
+    const deleteEntries = () => {
+      const table = tableHere();
+      if (table === null) return;
+      const rows = entriesSelected(table);
+      const [at] = rows;
+      if (at === undefined) return say("Select entries to delete.");
+      if (!tried(() => book.deleteRows(table.name, rows))) return;
+      select(selectCell({ row: at, column: now.current.selection.active.column }));
+      say(`${entriesOf(rows.length)} deleted from ${plain(table)}. Undo brings ${rows.length === 1 ? "it" : "them"} back.`);
+    };
+    const sort = (downwards: boolean) => {
+      const table = tableHere();
+      if (table === null) return;
+      const { view: shown, selection: { active } } = now.current;
+      const column = Math.min(Math.max(active.column, table.block.left), table.block.right);
+      if (!tried(() => book.sort(table.name, column, downwards))) return;
+      const heading = table.headingRow === null ? "" : book.cell(shown.name, { row: table.headingRow, column }).text;
+      say(`${plain(table)} sorted by ${heading}, ${downwards ? "largest or Z" : "smallest or A"} first. Blanks stand last.`);
+    };
+    const fillDown = () => {
+      const { view: shown, selection: selected } = now.current;
+      const block = selectedBlock(selected);
+      const rows = Array.from({ length: Math.min(block.bottom, Math.max(shown.used.rows, shown.table?.block.bottom ?? 0)) - block.top + 1 }, (_, index) => block.top + index).filter((row) => isShown(shown, row));
+      const above = rows.length > 1 ? rows.shift()! : shown.rowsShown?.findLast((row) => row < block.top) ?? block.top - 1;
+      if (above < shown.first.row) return say("There is no entry above to fill from.");
+      const from = copied(book, shown.name, { ...block, top: above, bottom: above });
+      const entries = rows.flatMap((row) => from.entriesAt({ row, column: block.left })[0]!.map((text, index) => ({ at: { row, column: block.left + index }, text })));
+      const over = entries.filter(({ at, text }) => book.cell(shown.name, at).kind !== "blank" && book.cell(shown.name, at).entry !== text).length;
+      if (enter(entries)) say(`${entries.length === 1 ? "One cell was" : `${entries.length} cells were`} filled from row ${above + 1}${over === 0 ? "" : `; ${over} said something else before`}.`);
+    };
+    const setWidth = (column: number, wide: number) => void tried(() => book.widen(now.current.view.name, column, wide));
+    const widen = (by: number) => {
+      const { view: shown, selection: { active } } = now.current;
+      setWidth(active.column, Math.min(Math.max(shown.widthOf(active.column) + by * 21, 40), 560));
+    };
+    const filterBy: WorkspaceCommands["filter"] = (text, inAnyColumn) => {
+      const { view: shown, selection: { active } } = now.current;
+      if (text === null || text.trim() === "" || shown.table === null) {
+        setFilters(without(shown.id));
+        say(text === null ? "All entries are shown." : "Type what the entries to be shown must hold.");
+        return false;
+      }
+      const next = { text: text.trim(), column: inAnyColumn ? null : active.column, lastRow: shown.table.block.bottom };
+      const first = rowsShown(book, shown, next, { row: -1, column: active.column })?.[0] ?? shown.first.row;
+      if (first > shown.table.block.bottom) {
+        say(`No entry holds “${next.text}”, so all are still shown.`);
+        return false;
+      }
+      setFilters((before) => new Map(before).set(shown.id, next));
+      select(selectCell({ row: first, column: active.column }));
+      return true;
+    };
+    const find: WorkspaceCommands["find"] = (text, by) => {
+      const { views: all, view: shown, selection: { active } } = now.current;
+      const place = found(book, all, text, { view: shown.id, at: active }, by);
+      if (place === null) return say(text.trim() === "" ? "Type what to find." : `“${text.trim()}” is nowhere in this workbook.`);
+      if (now.current.filters.has(place.view.id)) setFilters(without(place.view.id));
+      dispatch({ do: "show", view: place.view.id, selection: selectCell(place.at), focus: false });
+      say(`${place.index} of ${place.count}: ${place.view.title}, row ${place.at.row + 1}.`);
+    };
 
     return {
-      select, edit, clear, undo, redo,
+      select, edit, clear, undo, redo, insertEntries, deleteEntries, sort, fillDown, widen, setWidth, filter: filterBy, find,
+      focusGrid: () => select(now.current.selection),
       key: (event, pageRows) => {
         now.current.pageRows = pageRows;
         const meaning = keyMeaning(event);
@@ -117,6 +228,14 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
           case "edit": edit(meaning.text, meaning.text === null ? "edit" : "type", "cell"); break;
           case "undo": undo(); break;
           case "redo": redo(); break;
+          case "insert": insertEntries(); break;
+          case "delete": deleteEntries(); break;
+          case "fill": fillDown(); break;
+          case "sort up": sort(false); break;
+          case "sort down": sort(true); break;
+          case "wider": widen(1); break;
+          case "narrower": widen(-1); break;
+          case "filter": case "find": case "print": ask(meaning.do); break;
         }
         if (meaning.keepsDefault !== true) event.preventDefault();
         event.stopPropagation();
@@ -147,7 +266,7 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
         dispatch({ do: "stop-editing", focus: true });
       },
       copy: () => {
-        clipboard.current = copied(book, now.current.view.name, selectedBlock(now.current.selection));
+        clipboard.current = copied(book, now.current.view.name, selectedBlock(now.current.selection), (row) => isShown(now.current.view, row));
         say(`Copied ${areaName(selectedBlock(now.current.selection))}.`);
         return clipboard.current.text;
       },
@@ -157,38 +276,56 @@ export function useWorkspace(book: GridBook, say: (words: string) => void) {
         const rows = own !== null && own.text === text ? own.entriesAt({ row: target.top, column: target.left }) : parseTsv(text);
         const entries = pasted(rows, target);
         const block = areaOfEntries(entries);
-        if (block === null || !enter(entries)) return;
+        if (block === null) return;
+        if (block.bottom > block.top && (now.current.view.rowsShown ?? null) !== null) return say("Nothing was pasted: a filter hides entries that it would write over. Show all first.");
+        if (!enter(entries)) return;
         select(selectBlock(block));
         say(`Pasted into ${areaName(block)}.`);
       },
       addRow: (table) => {
-        try {
-          const place = book.addRow(table);
-          showPlace(place);
+        tried(() => {
+          showPlace(book.addRow(table));
           say(`An entry was added to ${table.replaceAll("_", " ")}.`);
-        } catch (fault) {
-          if (!(fault instanceof HostError)) throw fault;
-          say(fault.message);
-        }
+        });
       },
       show: (id, focus) => dispatch({ do: "show", view: id, focus }),
       showPlace,
     };
-  }, [book, say]);
+  }, [book, say, ask]);
 
   useEffect(() => book.onShow(commands.showPlace), [book, commands]);
 
   useEffect(() => book.selected(view.name, selectedBlock(selection)), [book, view.name, selection]);
 
-  return { version, views, view, selection, workspace, commands, isBlockSelected: isBlock(selection) };
+  return { version, views, view, selection, workspace, commands, filter, isBlockSelected: isBlock(selection) };
+}
+
+const without = (id: string) => (filters: ReadonlyMap<string, Filter>): ReadonlyMap<string, Filter> => new Map([...filters].filter(([each]) => each !== id));
+
+/** Where a key takes the selection when some rows are out of sight: keys go by what is in sight. */
+function movedInSight(selection: Selection, stroke: KeyStroke, extent: Extent, rows: readonly number[] | null): Selection | null {
+  if (rows === null) return moved(selection, stroke, extent);
+  const { first } = extent;
+  const place = (row: number) => first.row + Math.max(rows.findLastIndex((each) => each <= row), 0);
+  const [inSight, onSheet] = [
+    (at: At): At => ({ ...at, row: place(at.row) }),
+    (at: At): At => ({ ...at, row: rows[at.row - first.row] ?? at.row }),
+  ];
+  const { active, anchor, corner } = selection;
+  const next = moved({ ...selection, active: inSight(active), anchor: inSight(anchor), corner: inSight(corner) }, stroke, {
+    ...extent, rows: first.row + rows.length, used: { ...extent.used, rows: first.row + rows.length }, isFilled: (at) => extent.isFilled(onSheet(at)),
+  });
+  return next === null ? null : { ...next, active: onSheet(next.active), anchor: onSheet(next.anchor), corner: onSheet(next.corner) };
 }
 
 /** The cells of a block that lie in the used part of the sheet: clearing whole columns need not visit a million rows. */
-function cellsOf(block: Area, { used }: View) {
+function cellsOf(block: Area, view: View) {
+  const { used } = view;
   const bottom = Math.min(block.bottom, used.rows - 1);
   const right = Math.min(block.right, used.columns - 1);
   const cells = [];
   for (let row = block.top; row <= bottom; row += 1) {
+    if (!isShown(view, row)) continue;
     for (let column = block.left; column <= right; column += 1) cells.push({ row, column });
   }
   return cells;

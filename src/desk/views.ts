@@ -25,6 +25,8 @@ export type View = GridSheet & {
   readonly table: GridTable | null;
   /** The first cell that is shown. */
   readonly first: At;
+  /** The rows in sight where a filter hides some; else all of them are. */
+  readonly rowsShown?: readonly number[] | null;
 };
 
 /** The views of a workbook in the order of the rail. A sheet that holds anything beside our tables is shown as it is too. */
@@ -98,3 +100,6 @@ export const entriesIn = ({ table, first }: View): number | null => (table === n
 /** The view to begin with: where bills are entered, else the first table, else the first sheet that holds something. */
 export const firstView = (views: readonly View[]): string =>
   (views.find(({ kind, title }) => kind === "table" && title === "Purchases") ?? views.find(({ used }) => used.rows > 0) ?? views[0])?.id ?? "";
+
+/** Whether a row is in sight. */
+export const isShown = ({ rowsShown }: View, row: number): boolean => rowsShown === undefined || rowsShown === null || rowsShown.includes(row);

@@ -90,3 +90,191 @@ describe("what is not in a file yet", () => {
     await question.accept();
   });
 });
+
+const rows = (first: number, count: number, column: number) => Promise.all(Array.from({ length: count }, (_, index) =>
+  page.locator(`.sheet .row[data-row="${first - 1 + index}"] > [data-column="${column}"]`).evaluate((each) => [...each.childNodes].filter((node) => node.nodeType === 3).map((node) => node.textContent).join(""))));
+const status = () => page.locator(".status").innerText();
+const tool = (name: string) => page.getByRole("toolbar", { name: "What to do with the table" }).getByRole("button", { name, exact: true });
+const click = (address: string) => cell(page, address).click();
+const press = (keys: string) => page.keyboard.press(keys);
+
+describe.each(["keyboard", "mouse"] as const)("by %s", (by) => {
+  const use = async (name: string, keys: string) => (by === "mouse" ? tool(name).click() : press(keys));
+  const undo = async () => (by === "mouse" ? page.getByRole("button", { name: "Undo" }).click() : press("Control+z"));
+  beforeEach(() => showSheet(page, "Purchases"));
+
+  it("inserts entries above those that are selected, one undo each, which says what it undid and goes there", async () => {
+    const before = await rows(2, 6, 1);
+    await click("B4");
+    await press("Shift+ArrowDown");
+    await use("Insert", "Insert");
+    await eventually(() => rows(2, 6, 1)).toEqual([...before.slice(0, 2), "", "", ...before.slice(2, 4)]);
+    expect(await status()).toContain("2 entries were inserted in Purchases above row 6.");
+    expect(await page.locator(".rail button[aria-current=true] .count").innerText()).toContain("64");
+    await showSheet(page, "Fields");
+    await undo();
+    await eventually(status).toBe("Undone: 2 entries inserted in Purchases, row 4.");
+    expect(await page.locator(".sheet").getAttribute("aria-label")).toBe("Table Purchases");
+    expect(await activeAddress(page)).toBe("A4");
+    expect(await rows(2, 6, 1)).toEqual(before);
+  });
+
+  it("deletes the selected entries, and brings them back", async () => {
+    const before = await rows(2, 6, 1);
+    if (by === "mouse") await page.locator('.sheet .row[data-row="3"] .row-name').click();
+    else {
+      await click("B4");
+      await press("Shift+ ");
+    }
+    await use("Delete", "Control+Delete");
+    await eventually(() => rows(2, 5, 1)).toEqual([...before.slice(0, 2), ...before.slice(3)]);
+    expect(await status()).toContain("One entry was deleted from Purchases.");
+    await undo();
+    await eventually(() => rows(2, 6, 1)).toEqual(before);
+  });
+
+  it("sorts whole entries by a column up and down without moving a figure", async () => {
+    const figures = () => page.locator("#pane .pn-figure").allInnerTexts();
+    const [before, figuresBefore] = [await rows(2, 8, 1), await figures()];
+    await click("B4");
+    await use("Sort up", "Alt+Shift+ArrowUp");
+    await eventually(() => rows(2, 1, 1)).not.toEqual(before.slice(0, 1));
+    const sorted = await rows(2, 8, 1);
+    expect(sorted).toEqual([...sorted].sort((one, other) => one.localeCompare(other, "en", { numeric: true, sensitivity: "base" })));
+    expect(await status()).toContain("Purchases sorted by Item");
+    await eventually(figures).toEqual(figuresBefore);
+    await click("B4");
+    await use("Sort down", "Alt+Shift+ArrowDown");
+    await eventually(() => rows(2, 1, 1)).not.toEqual(sorted.slice(0, 1));
+    await undo();
+    await undo();
+    await eventually(() => rows(2, 8, 1)).toEqual(before);
+  });
+
+  it("hides entries by a filter from sight alone, says how many, and leaves hidden ones as they are", async () => {
+    const figures = () => page.locator("#pane .pn-figure").allInnerTexts();
+    const before = await figures();
+    await click("B4");
+    await use("Filter", "Control+Shift+f");
+    await page.keyboard.type("potash");
+    await press("Enter");
+    await eventually(() => page.locator(".filtered").innerText()).toMatch(/^\d+ of 62 entries are shown, those with “potash”; \d+ are hidden\. Figures count all of them\./);
+    const shown = await page.locator('.sheet .row > [data-column="1"]').allInnerTexts();
+    expect(shown.filter((words) => words !== "").every((words) => /potash/i.test(words))).toBe(true);
+    expect(await figures()).toEqual(before);
+    // Over all that is selected and in sight: what is hidden keeps what it says.
+    await press("Control+a");
+    await press("Delete");
+    if (by === "mouse") await page.getByRole("button", { name: "Show all" }).click();
+    else {
+      await press("Control+Shift+f");
+      await press("Enter");
+      await press("Escape");
+    }
+    await eventually(() => page.locator(".filtered").count()).toBe(0);
+    await page.locator(".sheet [data-active]").focus();
+    await press("Control+Home");
+    await click("B2");
+    expect(await page.locator(".entry-line input").inputValue()).not.toBe("");
+    await undo();
+    await eventually(figures).toEqual(before);
+  });
+
+  it("fills the first cell down, formulas moved along", async () => {
+    await click("B4");
+    await press("Shift+ArrowDown");
+    await press("Shift+ArrowDown");
+    const [first = ""] = await rows(4, 1, 1);
+    await use("Fill down", "Control+d");
+    await eventually(() => rows(4, 3, 1)).toEqual([first, first, first]);
+    expect(await status()).toMatch(/^2 cells were filled from row 4; \d said something else before\.$/);
+    await undo();
+    await eventually(() => rows(4, 3, 1)).not.toEqual([first, first, first]);
+  });
+
+  it("finds a text in all tables, next and previous", async () => {
+    await click("A2");
+    await use("Find", "Control+f");
+    await page.keyboard.type("old orchard");
+    const next = () => (by === "mouse" ? page.getByRole("button", { name: "Next" }).click() : press("Enter"));
+    await next();
+    await eventually(status).toMatch(/^\d+ of \d+: /);
+    const [first, table] = [await status(), await page.locator(".sheet").getAttribute("aria-label")];
+    expect(table).not.toBe("Table Purchases");
+    expect(await page.locator(".sheet [data-active]").innerText()).toMatch(/old orchard/i);
+    await next();
+    await eventually(status).not.toBe(first);
+    if (by === "mouse") await page.getByRole("button", { name: "Previous" }).click();
+    else await press("Shift+Enter");
+    await eventually(status).toBe(first);
+    await press("Escape");
+    await eventually(() => page.evaluate(() => document.activeElement?.matches(".sheet [data-active]"))).toBe(true);
+  });
+
+  it("makes a column wider, and undoes that", async () => {
+    const width = () => page.locator('.sheet [data-column-name="1"]').evaluate((each) => each.getBoundingClientRect().width);
+    const before = await width();
+    await click("B4");
+    await use("Wider", "Alt+Shift+ArrowRight");
+    await eventually(width).toBe(before + 21);
+    if (by === "mouse") {
+      const box = (await page.locator('.sheet [data-column-name="1"] .edge').boundingBox())!;
+      await page.mouse.move(box.x + 4, box.y + 8);
+      await page.mouse.down();
+      await page.mouse.move(box.x + 64, box.y + 8, { steps: 3 });
+      await page.mouse.up();
+      await eventually(width).toBe(before + 81);
+      await undo();
+    } else {
+      await use("Narrower", "Alt+Shift+ArrowLeft");
+      await eventually(width).toBe(before);
+      await undo();
+    }
+    await eventually(width).toBe(before + 21);
+    await undo();
+    await eventually(width).toBe(before);
+  });
+
+  it("prints all of what is shown, and nothing else", async () => {
+    await page.evaluate(() => {
+      window.print = () => { Object.assign(window, { printed: document.querySelector(".printed")?.querySelectorAll("tbody tr").length }); };
+    });
+    await use("Print", "Control+p");
+    await eventually(() => page.evaluate(() => (window as unknown as { printed?: number }).printed)).toBe(62);
+    await page.emulateMedia({ media: "print" });
+    expect(await page.locator(".printed").isVisible()).toBe(true);
+    expect(await page.locator(".top, .work, .pane").evaluateAll((parts) => parts.every((part) => getComputedStyle(part).display === "none"))).toBe(true);
+    await page.emulateMedia({ media: "screen" });
+    await page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
+    await eventually(() => page.locator(".printed").count()).toBe(0);
+  });
+});
+
+it("reaches the tools by keys, and goes from one to the next by arrows", async () => {
+  await tool("Insert").focus();
+  await press("ArrowRight");
+  expect(await tool("Delete").evaluate((each) => each === document.activeElement)).toBe(true);
+});
+
+it("takes a block of 5,000 entries that is pasted, as one step", async () => {
+  await showSheet(page, "Purchases");
+  await press("Control+Home");
+  await press("Control+ArrowDown");
+  await press("ArrowDown");
+  const lines = Array.from({ length: 5000 }, (_, day) => `2026-05-${String(1 + (day % 28)).padStart(2, "0")}\tShop supplies\t${day + 1}\teach\t1.25`);
+  await page.evaluate((text) => navigator.clipboard.writeText(text), lines.join("\n"));
+  const count = () => page.locator(".rail button[aria-current=true] .count").evaluate((each) => Number(each.firstChild?.textContent));
+  const before = await count();
+  await press("Control+v");
+  await expect.poll(count, { timeout: 60_000 }).toBe(before + 5000);
+  await press("Control+z");
+  await expect.poll(count, { timeout: 60_000 }).toBe(before);
+});
+
+it.each([320, 800, 1280])("fits at a width of %d: no button is cut off or too small", async (width) => {
+  await page.setViewportSize({ width, height: 700 });
+  if (width < 896) await page.getByRole("button", { name: "Tools" }).click();
+  const cut = await page.locator(".top button, .tools button").evaluateAll((buttons, right) => buttons.filter((each) => (each as HTMLElement).offsetParent !== null)
+    .map((each) => ({ name: each.textContent, box: each.getBoundingClientRect() })).filter(({ box }) => box.right > right || box.left < 0 || box.height < 24).map(({ name }) => name), width);
+  expect(cut).toEqual([]);
+});

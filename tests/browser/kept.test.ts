@@ -144,8 +144,8 @@ describe("saving", () => {
     expect(await file()).toBe("placed.xlsx");
 
     await page.evaluate(async () => {
-      const stream = await (await (await navigator.storage.getDirectory()).getFileHandle("placed.xlsx")).createWritable({ keepExistingData: true });
-      await stream.write({ type: "write", position: 0, data: "P" });
+      const stream = await (await (await navigator.storage.getDirectory()).getFileHandle("placed.xlsx")).createWritable();
+      await stream.write("what somebody else has written");
       await stream.close();
     });
     await enterSupplies("Over theirs");

@@ -5,9 +5,10 @@ import type { ResultSheet } from "../../workbook/resultSheet";
 import { sameName } from "../sheetNames";
 import { HostError, type CellChange, type NewColumn, type WorkbookHost } from "../workbookHost";
 import { parseArea, type Area, type At } from "../address";
-import { bookOf, tablesOf } from "./book";
+import { bodyOf, bookOf, tablesOf } from "./book";
 import { withEntries, type Entry } from "./cellEntries";
 import { choicesAt } from "./choices";
+import { withColumnWidth } from "./columnWidth";
 import { contentOf } from "./content";
 import { gridCell, gridSheets, type GridCell, type GridSheet } from "./gridView";
 import { writeResultSheet } from "./newSheets";
@@ -15,11 +16,13 @@ import { writeInputTable } from "./newTables";
 import { PackageEdit } from "./packageParts";
 import type { Engine } from "./recalculation/engine";
 import { savedBytes, savedParts } from "./save";
-import { addressOf, headingsOf, type Picked } from "./selection";
+import { addressOf, blockPicked, headingsOf, type Picked } from "./selection";
 import { sheetNamed, stateOf, type State } from "./state";
+import { entryWords, type StepWords } from "./stepWords";
 import { StyleMaker } from "./styles";
 import { withTableCells } from "./tableCells";
 import { withTableColumn } from "./tableColumns";
+import { withInsertedRows, withoutRows, withSortedRows } from "./tableOrder";
 import { tableNamed, withGrownTable, withTableRows } from "./tableRows";
 import { WorkbookSteps } from "./workbookSteps";
 import type { Parts } from "./zip";
@@ -30,6 +33,8 @@ export type Options = {
   /** Milliseconds of quiet after a change before it is told. */
   readonly quiet?: number;
 };
+
+const plain = (table: string): string => table.replaceAll("_", " ");
 
 /** A grid tells each entry once, so that there is nothing to wait for but the end of the task. */
 const usualQuiet = 0;
@@ -63,7 +68,7 @@ export class EmbeddedWorkbook implements WorkbookHost {
         edited.delete(bookOf(edit.parts).sheets.find((each) => each.name === name)!.part);
       }
       return edited;
-    }));
+    }), { words: `results written: ${names.join(", ")}`, place: null });
     return names;
   }
 
@@ -74,25 +79,30 @@ export class EmbeddedWorkbook implements WorkbookHost {
     this.steps.become(this.edited((edit, styles, { edited }) => {
       for (const table of wanted) writeInputTable(edit, styles, table);
       return edited;
-    }));
+    }), { words: `tables made: ${wanted.map(({ name }) => plain(name)).join(", ")}`, place: null });
     return wanted.map(({ name }) => name);
   }
 
   async addRows(table: string, rows: readonly ReadonlyMap<string, Cell>[]): Promise<void> {
     if (rows.length === 0) tableNamed(this.steps.now, table);
-    else this.steps.become(withTableRows(this.steps.now, table, rows).state);
+    else {
+      const { state, first } = withTableRows(this.steps.now, table, rows);
+      this.steps.become(state, { words: `${rows.length === 1 ? "an entry" : `${rows.length} entries`} added to ${plain(table)}`, place: first });
+    }
   }
 
   async growTable(table: string, rows: number): Promise<void> {
-    this.steps.become(withGrownTable(this.steps.now, table, rows));
+    this.steps.become(withGrownTable(this.steps.now, table, rows), { words: `entries below ${plain(table)} taken in`, place: null });
   }
 
   async changeCells(changes: readonly CellChange[]): Promise<void> {
-    if (changes.length > 0) this.steps.become(withTableCells(this.steps.now, changes));
+    if (changes.length === 0) return;
+    const tables = [...new Set(changes.map(({ table }) => plain(table)))].join(", ");
+    this.steps.become(withTableCells(this.steps.now, changes), { words: `${changes.length === 1 ? "an entry" : `${changes.length} entries`} changed in ${tables}`, place: null });
   }
 
   async addColumn(column: NewColumn): Promise<void> {
-    this.steps.become(withTableColumn(this.steps.now, column));
+    this.steps.become(withTableColumn(this.steps.now, column), { words: `a column added to ${plain(column.table)}`, place: null });
   }
 
   async select(place: SheetPlace): Promise<void> {
@@ -104,7 +114,8 @@ export class EmbeddedWorkbook implements WorkbookHost {
 
   async selection(): Promise<{ readonly address: string; readonly headings: readonly string[] }> {
     const picked = this.picked ?? { sheet: bookOf(this.steps.now.parts).sheets[0]!.name, area: { top: 0, left: 0, bottom: 0, right: 0 } };
-    return { address: addressOf(picked), headings: headingsOf(this.steps.now, picked) };
+    const block = blockPicked(this.steps.now, picked);
+    return { address: addressOf(block), headings: headingsOf(this.steps.now, block) };
   }
 
   async onChanged(changed: () => void): Promise<() => Promise<void>> {
@@ -146,14 +157,42 @@ export class EmbeddedWorkbook implements WorkbookHost {
    * @throws HostError where Excel would refuse them, too: a protected sheet, a part of an array formula, no formula
    */
   setCells(sheet: string, entries: readonly Entry[]): void {
-    if (entries.length > 0) this.steps.become(withEntries(this.steps.now, sheet, entries));
+    if (entries.length > 0) this.steps.become(withEntries(this.steps.now, sheet, entries), entryWords(this.steps.now, sheet, entries));
   }
 
   /** Adds a blank row at the end of a table; answers its first cell. */
   addTableRow(table: string): SheetPlace {
     const { state, first: place } = withTableRows(this.steps.now, table, [new Map()]);
-    this.steps.become(state);
+    this.steps.become(state, { words: `an entry added to ${plain(table)}`, place });
     return place;
+  }
+
+  /** Puts blank rows above a row of a table's body, rows counted as on the sheet. @throws HostError where something would not move along */
+  insertTableRows(table: string, above: number, count: number): void {
+    this.steps.become(withInsertedRows(this.steps.now, table, above, count), this.rowWords(`${count === 1 ? "an entry" : `${count} entries`} inserted in`, table, above));
+  }
+
+  /** Takes rows out of a table's body. @throws HostError where that would break a formula elsewhere, or something would not move along */
+  deleteTableRows(table: string, rows: readonly number[]): void {
+    this.steps.become(withoutRows(this.steps.now, table, rows), this.rowWords(`${rows.length === 1 ? "an entry" : `${rows.length} entries`} deleted from`, table, rows[0] ?? 0));
+  }
+
+  /** Sorts a table's body by a column of the sheet, whole rows together. @throws HostError where a formula would then say something else */
+  sortTable(table: string, column: number, downwards: boolean): void {
+    const words = this.rowWords("sorting of", table, null);
+    this.steps.become(withSortedRows(this.steps.now, table, column, downwards), words.place === null ? words : { ...words, place: { ...words.place, column } });
+  }
+
+  /** Makes a column of a sheet so many characters wide. */
+  widenColumn(sheet: string, column: number, width: number): void {
+    const { name } = sheetNamed(this.steps.now, sheet);
+    this.steps.become(withColumnWidth(this.steps.now, name, column, width), { words: `width of a column of ${name}`, place: null });
+  }
+
+  private rowWords(what: string, table: string, row: number | null): StepWords {
+    const { sheet, name, ...entry } = tableNamed(this.steps.now, table);
+    const { top, left } = bodyOf({ sheet, name, ...entry });
+    return { words: `${what} ${plain(name)}${row === null ? "" : `, row ${row + 1}`}`, place: { sheet, row: row ?? top, column: left } };
   }
 
   /** Tells what is selected, for `selection` to answer; a whole column runs to the end of the sheet. */
@@ -177,11 +216,20 @@ export class EmbeddedWorkbook implements WorkbookHost {
   }
 
   get canUndo(): boolean {
-    return this.steps.canUndo;
+    return this.toUndo !== null;
   }
 
   get canRedo(): boolean {
-    return this.steps.canRedo;
+    return this.toRedo !== null;
+  }
+
+  /** What the next undo takes back, in words and with its place; `null` where there is nothing. */
+  get toUndo(): StepWords | null {
+    return this.steps.toUndo;
+  }
+
+  get toRedo(): StepWords | null {
+    return this.steps.toRedo;
   }
 
   /** Grows with every change. */

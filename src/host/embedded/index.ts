@@ -5,3 +5,4 @@ export type { WorkbookFault } from "./fault";
 export type { GridCell, GridSheet, GridTable } from "./gridView";
 export { newWorkbook, openWorkbook } from "./open";
 export type { Engine, EngineAnswer, EngineRequest } from "./recalculation/engine";
+export type { StepWords } from "./stepWords";

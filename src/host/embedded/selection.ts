@@ -1,5 +1,6 @@
 /** What is selected, as the table Matches wants it. */
 import { areaName, columnName, lastColumn, lastRow, quotedSheet, type Area } from "../address";
+import { blockOf } from "../blockOf";
 import { usedPart } from "./content";
 import { dataOf, sheetNamed, valueIn, type State } from "./state";
 
@@ -12,6 +13,14 @@ export function addressOf({ sheet, area }: Picked): string {
   const isWholeRows = left === 0 && right === lastColumn;
   const cells = isWholeColumns ? `${columnName(left)}:${columnName(right)}` : isWholeRows ? `${top + 1}:${bottom + 1}` : areaName(area);
   return `${quotedSheet(sheet)}!${cells}`;
+}
+
+/** The block that is meant by what is selected: whole columns and rows as they are, else with its headings in the first row. */
+export function blockPicked(state: State, picked: Picked): Picked {
+  const { sheet, area } = picked;
+  if (area.bottom === lastRow || area.right === lastColumn) return picked;
+  const data = dataOf(state, sheetNamed(state, sheet).part);
+  return { sheet, area: blockOf(area, data.rows.used(), (at) => valueIn(data, at)) };
 }
 
 /** The first row of the selected part that is in use. */

@@ -112,7 +112,7 @@ const isBlankRow = (data: SheetData, { top, left, right }: Area): boolean => {
 };
 
 /** Tells of rows below a table whether nothing stands in them, as wide as the table is. What is asked once is asked for all rows. */
-function freeBelow(state: State, table: TableEntry): (row: number) => boolean {
+export function freeBelow(state: State, table: TableEntry): (row: number) => boolean {
   const { area: { left, right }, sheet } = table;
   const data = dataOf(state, sheetNamed(state, sheet).part);
   const isOpen = hasNoBlock(state, table);
@@ -167,7 +167,7 @@ function withLongerTable(state: State, table: TableEntry, more: number, isFree =
   return { ...referring, edited: new Map(referring.edited).set(part, moved), parts: withArea(referring, table, { ...area, bottom: area.bottom + more }), touched: true };
 }
 
-function totalsMoved({ area: { bottom, left, right } }: TableEntry, data: SheetData, rows: number): readonly CellEdit[] {
+export function totalsMoved({ area: { bottom, left, right } }: TableEntry, data: SheetData, rows: number): readonly CellEdit[] {
   return Array.from({ length: right - left + 1 }, (_, index) => left + index).flatMap((column): readonly CellEdit[] => {
     const cell = cellIn(data, { row: bottom, column });
     if (cell === undefined) return [];
@@ -181,7 +181,7 @@ function totalsMoved({ area: { bottom, left, right } }: TableEntry, data: SheetD
 }
 
 /** The parts with a table over another area, its filter and sorting with it. */
-function withArea({ parts }: State, table: TableEntry, area: Area): State["parts"] {
+export function withArea({ parts }: State, table: TableEntry, area: Area): State["parts"] {
   const edit = new PackageEdit(parts);
   edit.edit(table.part, (root) => {
     root.setAttribute("ref", areaName(area));

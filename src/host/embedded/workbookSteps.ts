@@ -2,10 +2,14 @@ import { changedCells, formulaBook, hasFormulas, withResults } from "./formulas"
 import type { Engine } from "./recalculation/engine";
 import { Recalculation, type Recalculated } from "./recalculation/recalculation";
 import type { State } from "./state";
+import type { StepWords } from "./stepWords";
 import { storedValues } from "./storedValues";
 
 /** A step keeps only the rows that it changed, but a step that fills a sheet keeps many. */
 const mostSteps = 200;
+
+/** A state to go back or on to, and what lies between it and its neighbour. */
+type Step = { readonly state: State; readonly words: StepWords };
 
 /**
  * The states that a workbook goes through: one step forward for each command, back and forth with undo and redo, and on each
@@ -15,8 +19,8 @@ export class WorkbookSteps {
   private state: State;
   private saved: State;
   private readonly opened: State;
-  private readonly past: State[] = [];
-  private readonly future: State[] = [];
+  private readonly past: Step[] = [];
+  private readonly future: Step[] = [];
   private readonly listeners = new Set<() => void>();
   private readonly recalculation: Recalculation;
   private readonly calculated = new WeakSet<State>();
@@ -41,14 +45,14 @@ export class WorkbookSteps {
    * Takes a step that puts sheets of ours in place, with the values of their formulas. Where the workbook has no formulas of
    * its own, nothing else can have moved, and the engine need not be started for what is known.
    */
-  becomeWithSheets(next: State): void {
+  becomeWithSheets(next: State, words: StepWords): void {
     if (!hasFormulas(this.state)) this.calculated.add(next);
-    this.become(next);
+    this.become(next, words);
   }
 
   /** Takes a step, which one undo takes back. */
-  become(next: State): void {
-    this.past.push(this.state);
+  become(next: State, words: StepWords): void {
+    this.past.push({ state: this.state, words });
     if (this.past.length > mostSteps) this.past.shift();
     this.future.length = 0;
     this.goTo(next);
@@ -62,12 +66,13 @@ export class WorkbookSteps {
     return this.step(this.future, this.past);
   }
 
-  get canUndo(): boolean {
-    return this.past.length > 0;
+  /** What the next undo takes back; `null` where there is nothing. */
+  get toUndo(): StepWords | null {
+    return this.past.at(-1)?.words ?? null;
   }
 
-  get canRedo(): boolean {
-    return this.future.length > 0;
+  get toRedo(): StepWords | null {
+    return this.future.at(-1)?.words ?? null;
   }
 
   /** Grows with every change. */
@@ -110,11 +115,11 @@ export class WorkbookSteps {
     return this.recalculation.fault;
   }
 
-  private step(from: State[], to: State[]): boolean {
+  private step(from: Step[], to: Step[]): boolean {
     const next = from.pop();
     if (next === undefined) return false;
-    to.push(this.state);
-    this.goTo(next);
+    to.push({ state: this.state, words: next.words });
+    this.goTo(next.state);
     return true;
   }
 

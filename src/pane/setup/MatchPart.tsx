@@ -51,7 +51,7 @@ export function MatchPart() {
           {matchable.map(({ name, sheet }) => <option key={name} value={name}>{sheet}</option>)}
         </Select>
       </Field>
-      <p>Select your range in the workbook, its headings in the first row, and press the button.</p>
+      <p>Select your range in the workbook, or one cell of it on the desk, and press the button.</p>
       <Button onClick={() => void take().catch(fault)}>Use the selected range</Button>
       {selected !== null && (
         <Headings table={table} selected={selected} matching={matching} match={(more) => setMatching(new Map([...matching, ...more]))} keep={(rows) => void keep(rows).catch(fault)} />

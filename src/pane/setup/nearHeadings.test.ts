@@ -25,6 +25,13 @@ describe("headings that may mean a column of ours", () => {
     expect(near("Harvest", ["Field", "Date", "Bu", "Mst", "TW"])).toEqual({ "Weight or bushels": "Bu", Moisture: "Mst", "Test weight": "TW" });
   });
 
+  it("are the short words of dealers' invoices and of field lists", () => {
+    expect(near("Purchases", ["Inv. date", "Description", "Qty shipped", "U/M", "Unit cost", "Ext. price", "Dealer"])).toEqual({
+      Date: "Inv. date", Item: "Description", Quantity: "Qty shipped", Unit: "U/M", "Unit price": "Unit cost", Amount: "Ext. price", Supplier: "Dealer",
+    });
+    expect(near("Fields", ["Field", "Crop", "Acres", "Goal bu/ac"])).toEqual({ "Yield goal": "Goal bu/ac" });
+  });
+
   it("are plurals and slips of the pen, but no short word for another", () => {
     expect(near("Purchases", ["Dates", "Quantitiy", "Frieghts", "Suplier", "Unot price"])).toEqual({ Date: "Dates", Quantity: "Quantitiy", Supplier: "Suplier", "Unit price": "Unot price" });
     expect(near("Purchases", ["Delivered", "Lot", "Field", "Rate", "Iten"])).toEqual({});

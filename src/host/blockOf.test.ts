@@ -1,0 +1,36 @@
+import { describe, expect, it } from "vitest";
+import type { Cell } from "../workbook/cell";
+import { areaName, parseArea } from "./address";
+import { blockOf } from "./blockOf";
+
+/** A sheet with bills under two lines of title, a gap beside them, and a reckoning further down. */
+const cells: readonly (readonly Cell[])[] = [
+  ["North farm", "", "", "", ""],
+  ["Bills of 2026", "", "", "", ""],
+  ["Inv. date", "Product", "Qty", "", "other"],
+  [46000, "Urea", 12, "", ""],
+  [46010, "Seed", "", "", "text"],
+  [46020, "", 3, "", ""],
+  ["", "", "", "", ""],
+  ["Total", "", 15, "", ""],
+];
+const block = (picked: string, of: readonly (readonly Cell[])[] = cells) =>
+  areaName(blockOf(parseArea(picked)!, { top: 0, left: 0, bottom: of.length - 1, right: 4 }, ({ row, column }) => of[row]?.[column] ?? ""));
+
+describe("blockOf", () => {
+  it("begins at the headings where the selection begins at a title", () => {
+    expect(block("A1:C6")).toBe("A3:C6");
+    expect(block("A2:C6")).toBe("A3:C6");
+    expect(block("A3:C6")).toBe("A3:C6");
+  });
+
+  it("is all that hangs together around one selected cell", () => {
+    for (const cell of ["A1", "B4", "C6", "A3"]) expect(block(cell)).toBe("A3:C6");
+  });
+
+  it("is the selection where there are no headings to be found", () => {
+    expect(block("A4:C6")).toBe("A4:C6");
+    expect(block("E5")).toBe("E5");
+    expect(areaName(blockOf(parseArea("B2:C3")!, null, () => ""))).toBe("B2:C3");
+  });
+});
