@@ -136,7 +136,10 @@ function withBody(state: State, table: TableEntry, order: readonly (number | nul
   for (let row = body.top + order.length; row <= body.bottom; row += 1) {
     for (let column = left; column <= right; column += 1) put({ row, column, value: "", style: 0 });
   }
-  if (table.totalsRows > 0 && more !== 0) for (const edit of totalsMoved(table, data, more)) if (more > 0 || edit.row !== table.area.bottom || edit.value !== "") put(edit); else edits.set(`${edit.row},${edit.column}`, edit);
+  if (table.totalsRows > 0 && more !== 0) {
+    // Where the totals stood an entry stands now, if there are more of them.
+    for (const edit of totalsMoved(table, data, more)) if (more < 0 || edit.row !== table.area.bottom) put(edit);
+  }
   const changed = { ...referring, edited: new Map(referring.edited).set(sheet.part, withCells(data, [...edits.values()])), touched: true };
   return more === 0 ? changed : { ...changed, parts: withArea(changed, table, { ...table.area, bottom: table.area.bottom + more }) };
 }
