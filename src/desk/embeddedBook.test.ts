@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { InputTable } from "../workbook/inputTable";
 import { newBook, openBook } from "./embeddedBook";
 import type { GridBook } from "./gridBook";
+import { viewsOf } from "./views";
 
 const bills: InputTable = {
   name: "Purchases", sheet: "Purchases", firstRow: [46127, "seed", 12.5],
@@ -91,6 +92,20 @@ describe("gridBook", () => {
     expect(book.hasChanges()).toBe(false);
     const again = openBook(bytes, {});
     expect(again.ok && again.value.sheets().map(({ name }) => name)).toEqual(book.sheets().map(({ name }) => name));
+  });
+
+  it("shows each of 25 sheets of the grower's own, to be edited in place and undone where it was", async () => {
+    const book = newBook({});
+    const names = Array.from({ length: 24 }, (_, index) => `Field ${index + 1}`);
+    await book.host.makeTables(names.map((name, index) => ({ ...bills, name: `Own_${index + 1}`, sheet: name })));
+    const own = viewsOf(book.sheets()).filter(({ kind }) => kind === "own");
+    expect(own.map(({ title }) => title)).toEqual(["Notes", ...names]);
+    expect(own.every(({ table, first }) => table === null && first.row === 0 && first.column === 0)).toBe(true);
+    book.enter("Field 24", [{ at: at(30, 6), text: "12.5" }]);
+    expect(book.cell("Field 24", at(30, 6))).toMatchObject({ text: "12.5", entry: "12.5" });
+    expect(book.toUndo()).toMatchObject({ words: "Field 24, G31", place: { sheet: "Field 24", row: 30, column: 6 } });
+    book.undo();
+    expect(book.cell("Field 24", at(30, 6)).kind).toBe("blank");
   });
 
   it("says in words why a file is none", () => {
