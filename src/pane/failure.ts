@@ -33,6 +33,9 @@ export const failureOf = ({ message, reason, written }: HostError): Failure => (
   what: message, remedy: /try(ing)? again|restarted/i.test(message) ? "" : remedies[reason], again: reason !== "unsupported", isBusy: reason === "busy", written,
 });
 
+/** A failure that no host told. */
+export const failureOfWords = (what: string, remedy: string): { readonly ok: false; readonly failure: Failure } => ({ ok: false, failure: { what, remedy, again: true } });
+
 /** A failure in a sentence or two. `not` says that nothing was done, and is said only where that is so. */
 export function failureWords({ what, remedy, written }: Failure, not = ""): string {
   const head = written === undefined || written === "no" ? not : written === "partly" ? "Only a part was written." : "It is not known whether that was written.";

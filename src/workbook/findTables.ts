@@ -33,9 +33,10 @@ export function findTables(content: WorkbookContent): FoundTables {
   const matched = matchedRanges(content);
   for (const { table, range, raw } of matched.ranges) add(table, raw, range);
   for (const [name, raw] of tables) problems.push(...problemsBelow(raw, name, [{ of: "farm" }]));
+  const isMatched = new Set(matched.ranges.map(({ range }) => plain(range)));
   const called = [...content.tables.map(({ name }) => name), ...(content.others ?? [])];
   for (const name of called) {
-    const like = almostNamed(name);
+    const like = isMatched.has(plain(name)) ? null : almostNamed(name);
     if (like === null) continue;
     problems.push({ code: tables.has(like) ? "table-beside" : "table-almost", at: { table: like }, found: name, touches: [{ of: "farm" }] });
   }

@@ -35,7 +35,7 @@ export function matchedRanges(content: WorkbookContent): MatchedRanges {
     if (table === "" && range === "" && ours === "" && theirs === "") return;
     const at = (of: string) => ({ table: matchesTable, row: index + 1, column: of });
     const name = tableNames.find((each) => plain(each) === plain(table));
-    const found = content.ranges.get(range);
+    const found = content.ranges.get(range) ?? tableMatched(content, range);
     const response = name === undefined ? responses.find((each) => plain(each) === plain(table)) : undefined;
     if (name === undefined && response === undefined) return fault({ code: "not-in-list", at: at("Table"), found: table, choices: tableNames });
     if (found === undefined) return fault({ code: "range-missing", at: at("Range"), found: range });
@@ -49,11 +49,15 @@ export function matchedRanges(content: WorkbookContent): MatchedRanges {
     matches.set(`${name} ${range}`, match);
   });
   const ranges = [...matches.values()].map(({ table, range, headings }): Matched => {
-    const found = content.ranges.get(range)!;
+    const found = (content.ranges.get(range) ?? tableMatched(content, range))!;
     return { table, range, raw: { ...found, name: table, called: found.headers, headers: found.headers.map((heading) => headings.get(plainHeading(heading)) ?? "") } };
   });
   return { ranges, own, problems };
 }
+
+/** The table of the grower's own that a match names instead of a range: it grows with its rows. One of ours stands for itself. */
+const tableMatched = ({ tables }: WorkbookContent, name: string): RawTable | undefined =>
+  tables.find((each) => plain(each.name) === plain(name) && ![...tableNames, matchesTable].some((ours) => plain(ours) === plain(name)));
 
 const likeOf = (like: string | null): Pick<Problem, "like"> => (like === null ? {} : { like });
 

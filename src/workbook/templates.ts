@@ -228,7 +228,7 @@ const changesTable = table("Changes",
 
 const matchesTable = table("Matches",
   must("Table", "The table of ours that the range stands for.", { choices: tableNames, width: 18 }),
-  must("Range", "The range with its headings, such as Invoices!A1:F200.", { width: 30 }),
+  must("Range", "The range with its headings, such as Invoices!A1:F200, or the name of a table of your own.", { width: 30 }),
   must("Column", "Our heading.", { width: 24 }),
   must("Heading", "The heading in the range.", { width: 24 }));
 

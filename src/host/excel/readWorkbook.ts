@@ -41,7 +41,7 @@ async function readAll(context: Excel.RequestContext): Promise<Omit<WorkbookCont
   const ranges = addresses.isNullObject ? [] : [...new Set(addresses.values.map((row) => String(row[0] ?? "")))];
   // Where a range stands for the table Season, nobody knows yet which tables it names.
   const settings = season.isNullObject ? (ranges.length === 0 ? [] : null) : (season.values as Cell[][]);
-  const wanted = new Set(tablesToRead(listed.items.map(({ name }) => name), settings));
+  const wanted = new Set(tablesToRead(listed.items.map(({ name }) => name), settings, ranges));
   const unread = listed.items.filter(({ name }) => !wanted.has(name));
   const { read, unreadable } = await readSources(context, [
     ...listed.items.filter(({ name }) => wanted.has(name)).map(tableSource),

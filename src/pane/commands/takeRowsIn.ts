@@ -23,8 +23,9 @@ export async function takeRowsIn(host: WorkbookHost, name: string): Promise<Outc
   const last = entries.at(-1);
   if (raw === undefined || last === undefined) return { ok: false, failure: nothingThere(name) };
   return outcome(async () => {
-    if (matched === undefined) await host.growTable(raw.name, last.by);
-    else await host.changeCells(longerMatch(content, matched.range, raw, last.by));
+    const own = matched === undefined ? raw : tableNamed(content, matched.range);
+    if (own !== null) await host.growTable(own.name, last.by);
+    else await host.changeCells(longerMatch(content, matched!.range, raw, last.by));
     return entries.length;
   });
 }

@@ -2,7 +2,7 @@ import { Button } from "@fluentui/react-components";
 import { Fragment, useState } from "react";
 import type { PageProps } from "../page";
 import { usePane } from "../paneContext";
-import { TakeRowsIn } from "./TakeRowsIn";
+import { ReadTableAs, TakeRowsIn } from "./TakeRowsIn";
 import { gradeTitles, problemsView, type ProblemView } from "./problemsView";
 
 /** So many problems are listed at a time: a block pasted in the wrong place makes thousands. */
@@ -31,7 +31,7 @@ export function ProblemsPage({ report, problemsOf }: PageProps) {
   );
 }
 
-function ProblemLine({ table, problem: { where, cell, what, found, remedy, at, other, takesIn } }: { readonly table: string; readonly problem: ProblemView }) {
+function ProblemLine({ table, problem: { where, cell, what, found, remedy, at, other, takesIn, readsAs } }: { readonly table: string; readonly problem: ProblemView }) {
   const { jump } = usePane();
   return (
     <li>
@@ -40,6 +40,7 @@ function ProblemLine({ table, problem: { where, cell, what, found, remedy, at, o
       {other !== null && <p>See also <button type="button" className="pn-link" onClick={() => jump(other.at)}>{other.words}</button></p>}
       <p className="pn-remedy">{remedy}</p>
       {takesIn !== null && <TakeRowsIn table={at.table} label={takesIn} />}
+      {readsAs !== null && <ReadTableAs table={at.table} own={readsAs} />}
     </li>
   );
 }

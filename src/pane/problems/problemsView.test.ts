@@ -57,6 +57,12 @@ describe("the page of problems", () => {
     expect(groups.flatMap(({ problems }) => problems.map(({ takesIn }) => takesIn))).toEqual(["Take it in", "Take the 3 entries in", null]);
   });
 
+  it("offers to read a table that is almost named as ours as ours, and none that stands beside it", () => {
+    const table = (code: Problem["code"]): Problem => ({ code, at: { table: "Operations" }, found: "tblOperations", touches: [] });
+    const { groups } = problemsView(reportOf(paneSeason, [table("table-almost"), table("table-beside")]), null, format);
+    expect(groups.flatMap(({ problems }) => problems.map(({ readsAs }) => readsAs))).toEqual(["tblOperations", null]);
+  });
+
   it("says when there is nothing to put right", () => {
     expect(problemsView(reportOf(), null, format)).toEqual({ summary: "No problems: every entry was understood.", isPart: false, groups: [], more: 0 });
   });

@@ -21,6 +21,8 @@ export type ProblemView = {
   readonly other: { readonly words: string; readonly at: Place } | null;
   /** Words of the button that takes rows below the table in; `null`: there are none. */
   readonly takesIn: string | null;
+  /** The grower's own table that a button reads as the table of the problem; `null`: there is none. */
+  readonly readsAs: string | null;
 };
 
 export type ProblemGroup = { readonly table: string; readonly grade: Grade; readonly problems: readonly ProblemView[] };
@@ -70,7 +72,7 @@ function problemView(problem: Problem, index: number, places: Places): ProblemVi
   const { what, remedy } = explain(problem);
   const words = placeWords(at);
   const after = at.row !== undefined && what.startsWith(words) ? what.slice(words.length) : `: ${what}`;
-  return { key: `${index} ${problem.code}`, where: where(at), cell: cellOf(places, at), what: after, found: what.includes(found) ? "" : found, remedy, at, other: other === undefined ? null : { words: placeWords(other), at: other }, takesIn: takesInWords(problem) };
+  return { key: `${index} ${problem.code}`, where: where(at), cell: cellOf(places, at), what: after, found: what.includes(found) ? "" : found, remedy, at, other: other === undefined ? null : { words: placeWords(other), at: other }, takesIn: takesInWords(problem), readsAs: problem.code === "table-almost" ? found : null };
 }
 
 const takesInWords = ({ code, found }: Problem): string | null => (code === "rows-below" ? (found === "1" ? "Take it in" : `Take the ${found} entries in`) : null);
