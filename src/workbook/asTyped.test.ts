@@ -157,3 +157,12 @@ describe("a rate of interest between two fifths and one", () => {
     expect(read(false)).toEqual([undefined, undefined, 2]);
   });
 });
+
+describe("the season's year", () => {
+  const year = (typed: string) => { const { season, told } = read(farm, `| Season year | ${typed} |`); return [season.settings.seasonYear, told.filter((each) => each.startsWith("not-a-date"))]; };
+
+  it("is four figures alone, or that of a date; five figures are told instead of being cut", () => {
+    expect(["2031", "2031 season", "'2031-01-01", "47849"].map(year)).toEqual([["2031", []], ["2031", []], ["2031", []], ["2031", []]]);
+    expect(year("203100")).toEqual([null, ["not-a-date Season Value"]]);
+  });
+});

@@ -2,8 +2,10 @@
 import fc, { type Arbitrary } from "fast-check";
 import { expect } from "vitest";
 
-/** How many seasons each judge looks at: 500, and 10,000 in `npm test -- long`. */
-export const runs = process.env.PENNYACRE_JUDGE === "long" ? 10_000 : 500;
+/** Whether this is `npm test -- long`, which looks at more. */
+export const isLong = process.env.PENNYACRE_JUDGE === "long";
+/** How many seasons each judge looks at. */
+export const runs = isLong ? 10_000 : 500;
 
 /** Another seed at each run, unless PENNYACRE_SEED names one to look at a run again. */
 const seedOf = (): number => {

@@ -46,7 +46,7 @@ if (missing.length > 0) {
 /** More random seasons than every run can wait for. */
 function longJudges(): readonly Counts[] {
   process.env.PENNYACRE_JUDGE = "long";
-  return [tests("unit", "tests/exact")];
+  return [tests("unit", "tests/exact", "tests/problems/everyNumber.test.ts")];
 }
 
 const all: readonly Counts[] = long ? longJudges() : [

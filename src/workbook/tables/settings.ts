@@ -28,7 +28,7 @@ export function typingStyle(raw: RawTable | null): Pick<Style, "decimalComma" | 
   const [name, value] = [table.indexOf("Setting"), table.indexOf("Value")];
   const typed = (setting: string) => String(raw.rows.find((row) => plain(String(row[name] ?? "")) === plain(setting))?.[value] ?? "").trim();
   return {
-    decimalComma: /^(yes|y|true|1|comma|,)$/i.test(typed("Decimal comma")), seasonYear: /\d{4}/.exec(typed("Season year"))?.[0] ?? null,
+    decimalComma: /^(yes|y|true|1|comma|,)$/i.test(typed("Decimal comma")), seasonYear: yearIn(typed("Season year")),
     areaUnit: /^(ha|hectares?)$/i.test(typed("Area unit")) ? "ha" : "ac",
   };
 }
@@ -87,12 +87,14 @@ function read(name: SettingName, row: Row): Part {
 
 const withMoney = (name: "labourPerHour" | "fuelPerGallon", value: Decimal | null): Part => ({ [name]: value === null ? null : money(value) });
 
-/** The year as typed, or of a date that Excel made of it. */
+/** The year as typed, or of a date that Excel made of it. Five figures are no year of four with one to spare. */
 function yearOf(row: Row): string | null {
   const typed = row.text("Value");
-  if (typed === null) return null;
-  return /\d{4}/.exec(typed)?.[0] ?? row.fault("not-a-date", "Value");
+  return typed === null ? null : yearIn(typed) ?? row.date("Value")?.slice(0, 4) ?? null;
 }
+
+/** Four figures that stand alone. */
+const yearIn = (text: string): string | null => /(?:^|\D)(\d{4})(?:\D|$)/.exec(text)?.[1] ?? null;
 
 function areaUnitOf(row: Row): AreaUnit {
   const typed = plain(row.text("Value") ?? "ac");
