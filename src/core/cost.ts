@@ -23,8 +23,13 @@ export type Cost = {
   readonly cash: boolean;
   /** Whether it was done or bought although the plan of the field has nothing of it. */
   readonly unplanned?: boolean;
+  /** How far it is: of work that is done where nothing is said, of a bill that is charged as it came, or still to come. */
+  readonly progress?: "bill" | "left";
   readonly entries: Entries;
 };
+
+/** What is still to come of some costs, and what is done or billed. */
+export const isLeft = ({ progress }: Pick<Cost, "progress">): boolean => progress === "left";
 
 /** A cost of one field per unit of the operator's crop. */
 export type MovingCost = { readonly kind: Kind; readonly name: string; readonly perUnit: MoneyPerUnit; readonly cash: boolean; readonly entries: Entries };
@@ -36,29 +41,35 @@ export type StageCosts<Of = Cost> = { readonly [S in Stage]: readonly Of[] };
 export const bearsInterest = (cost: Cost): boolean =>
   cost.cash && countsIn(cost.kind, "operating") && cost.kind !== "operating interest";
 
-/** Costs of one kind and name as one charge each, what is paid apart from what is not; costs of nothing are left out. */
+/**
+ * Costs of one kind and name as one charge each, what is paid apart from what is not. Where all of them are nothing there is no
+ * charge; a row that costs nothing is among the entries of a charge of others.
+ */
 export function charges(costs: readonly Cost[], moving: readonly MovingCost[]): readonly Charge[] {
-  const groups = new Map<string, { kind: Kind; name: string; cash: boolean; amount: Decimal; perUnit: Decimal; unplanned: boolean; entries: Entries[] }>();
+  const groups = new Map<string, { kind: Kind; name: string; cash: boolean; amount: Decimal; perUnit: Decimal; unplanned: boolean; isNothing: boolean; entries: Entries[] }>();
   const into = ({ kind, name, cash, entries, unplanned = false }: { kind: Kind; name: string; cash: boolean; entries: Entries; unplanned?: boolean }) => {
     const key = `${kind}\n${cash}\n${name.toLowerCase()}`;
     let group = groups.get(key);
-    if (group === undefined) groups.set(key, (group = { kind, name, cash, amount: zero, perUnit: zero, unplanned, entries: [] }));
+    if (group === undefined) groups.set(key, (group = { kind, name, cash, amount: zero, perUnit: zero, unplanned, isNothing: true, entries: [] }));
     group.unplanned &&= unplanned;
     group.entries.push(entries);
     return group;
   };
   for (const cost of costs) {
-    if (cost.amount.isZero()) continue;
     const group = into(cost);
+    if (cost.amount.isZero()) continue;
+    group.isNothing = false;
     group.amount = group.amount === zero ? cost.amount : group.amount.plus(cost.amount);
   }
   for (const cost of moving) {
     if (cost.perUnit.isZero()) continue;
     const group = into(cost);
+    group.isNothing = false;
     group.perUnit = group.perUnit === zero ? cost.perUnit : group.perUnit.plus(cost.perUnit);
   }
-  return [...groups.values()].map(({ kind, name, cash, amount, perUnit, unplanned, entries }) => ({
+  return [...groups.values()].filter(({ isNothing }) => !isNothing).map(({ kind, name, cash, amount, perUnit, unplanned, entries }) => ({
     kind, name, cash, amount: money(amount), perUnit: moneyPerUnit(perUnit), unplanned,
-    get entries() { return entries.flatMap((of) => of()); },
+    // What is done and what is left of an item name the same bills.
+    get entries() { return [...new Set(entries.flatMap((of) => of()))]; },
   }));
 }

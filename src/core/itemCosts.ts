@@ -9,7 +9,7 @@ import type { Application, Field, Item, LandlordsInputs, Season } from "./season
 import { splitToTheCent } from "./split";
 import { Tally, tallied } from "./tally";
 import { money, type Money } from "./units";
-import { doneAndLeft, type FieldWork, type Work, type WorkByField } from "./work";
+import { type FieldWork, type Work, type WorkByField } from "./work";
 
 /**
  * The use of an item in one field: its rows, and the quantity that the rows of each sort take together. `due` is what the
@@ -113,7 +113,7 @@ function costsAsUsed(book: ItemBook, daysOut: DaysOut): ReadonlyMap<string, Stag
     const share = costShare(book, facts);
     const unplanned = work.planned.length === 0;
     const daysTaken = (works: readonly Work<Application>[]) => takenDays(works, field).times(use.ours);
-    const cost = (amount: Money, moneyDays: Decimal, entries: Entries): readonly Cost[] => [{ kind, name, cash: true, amount, moneyDays, unplanned, entries }];
+    const cost = (amount: Money, moneyDays: Decimal, entries: Entries): Cost => ({ kind, name, cash: true, amount, moneyDays, unplanned, entries });
     const ours = (price: Decimal) => (share === one ? price : price.times(share));
     const inPlan = () => {
       const price = ours(atPlan);
@@ -129,11 +129,12 @@ function costsAsUsed(book: ItemBook, daysOut: DaysOut): ReadonlyMap<string, Stag
       const price = ours(atBest);
       return cost(money(quantity.times(price)), days.times(price), () => [...sourcesOf(works), ...bought.entries]);
     };
-    const soFar = doneAndLeft(work);
+    const of = (which: "done" | "left"): readonly Cost[] => (work[which].length === 0 ? none : [atBestPrice(use[which], quantityDays(which), work[which])]);
+    const [done, left] = [of("done"), of("left").map((each): Cost => ({ ...each, progress: "left" }))];
     return [field.name, {
-      plan: work.planned.length === 0 ? none : inPlan(),
-      outlook: soFar.length === 0 ? none : atBestPrice(use.done.plus(use.left), quantityDays("done").plus(quantityDays("left")), soFar),
-      final: facts.harvested === null || work.done.length === 0 ? none : atBestPrice(use.done, quantityDays("done"), work.done),
+      plan: work.planned.length === 0 ? none : [inPlan()],
+      outlook: left.length === 0 ? done : done.length === 0 ? left : [...done, ...left],
+      final: facts.harvested === null ? none : done,
     }] as const;
   }));
 }
@@ -185,8 +186,18 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
     return splitToTheCent(amount, itemWeights(book, facts, by, stage)).map((part, index) => {
       if (!isCharged(book.item, facts[index]!)) return none;
       const ours = money(part.times(costShare(book, facts[index]!)));
-      return [{ kind, name, cash: true, amount: ours, moneyDays: ours.times(days), unplanned, entries }];
+      return progressOf(stage).map(([progress, fraction]) => {
+        const progressed = money(fraction === one ? ours : ours.times(fraction));
+        return { kind, name, cash: true, amount: progressed, moneyDays: progressed.times(days), unplanned, progress, entries };
+      });
     });
+  };
+  /** What of the cost of a stage is billed, and what is still to be bought. */
+  const progressOf = (stage: Stage): readonly (readonly ["bill" | "left", Decimal])[] => {
+    if (stage === "plan") return [["left", one]];
+    if (stage === "final" || rest.isZero()) return [["bill", one]];
+    const toBuy = rest.div(costs.outlook.amount);
+    return [["bill", one.minus(toBuy)], ["left", toBuy]];
   };
   const [inPlan, inOutlook, inFinal] = [shared("plan"), shared("outlook"), shared("final")];
   return new Map(facts.map(({ field }, index) => [field.name, { plan: inPlan[index]!, outlook: inOutlook[index]!, final: inFinal[index]! }]));

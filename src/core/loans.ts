@@ -23,7 +23,7 @@ export function loanCosts(season: Pick<Season, "loans" | "settings">, facts: rea
     for (const [kind, amount] of [["term interest", interest], ["term principal", principal]] as const) {
       if (amount.isZero()) continue;
       splitToTheCent(amount, weights).forEach((share, index) => {
-        byField.get(over[index]!.field.name)!.push({ kind, name: loan.name, amount: share, moneyDays: zero, cash: true, entries: () => [loan.source] });
+        byField.get(over[index]!.field.name)!.push({ kind, name: loan.name, amount: share, moneyDays: zero, cash: true, progress: "left", entries: () => [loan.source] });
       });
     }
   }

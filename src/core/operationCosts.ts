@@ -24,11 +24,12 @@ export function operationCosts(
 ): StageCosts {
   // What a machine costs in money, of whatever kind, is paid around its work.
   const days = ({ cost, kind, date }: Operation): Decimal => daysOut.of(cost.basis === "machine" ? "custom work" : kind, date, field);
-  const at = (stage: Stage) => costsByKind(workAt(work, stage), days, machines[stage], work.planned.length === 0);
-  const plan = at("plan");
+  const at = (works: readonly Work<Operation>[], stage: Stage, progress?: "left") => costsByKind(works, days, machines[stage], work.planned.length === 0, progress);
+  const plan = at(work.planned, "plan", "left");
   // Where nothing is done yet and no machine is at work, the outlook is the plan.
   const isPlan = work.left === work.planned && work.done.length === 0 && work.planned.every(({ row }) => row.cost.basis !== "machine");
-  return { plan, outlook: isPlan ? plan : at("outlook"), final: harvested === null ? [] : at("final") };
+  const outlook = () => [...at(work.done, "outlook"), ...at(work.left, "outlook", "left")];
+  return { plan, outlook: isPlan ? plan : outlook(), final: harvested === null ? [] : at(work.done, "final") };
 }
 
 /** What the next crop is to be charged for the work that was or will be done after the last load. */
@@ -76,6 +77,7 @@ class Worked {
 
 function costsByKind(
   works: readonly Work<Operation>[], daysOf: (row: Operation) => Decimal, machines: ReadonlyMap<string, MachineCost>, unplanned: boolean,
+  progress?: "left",
 ): readonly Cost[] {
   // Money by kind; area by machine, since a machine costs the same on every acre.
   const byKind = new Map<Kind, Worked>();
@@ -100,7 +102,7 @@ function costsByKind(
     }
   }
   return [...byKind].map(([kind, { quantity, quantityDays, rows }]) => ({
-    kind, name: rows[0]!.operation, cash: atRates.has(kind) || !notPaid.has(kind), unplanned,
+    kind, name: rows[0]!.operation, cash: atRates.has(kind) || !notPaid.has(kind), unplanned, ...(progress === undefined ? {} : { progress }),
     amount: money(quantity.total()), moneyDays: quantityDays.total(), entries: () => rows.map(({ source }) => source),
   }));
 }

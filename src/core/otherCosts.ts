@@ -30,7 +30,7 @@ export function otherCosts(costs: readonly OtherCost[], facts: readonly FieldFac
         ? splitToTheCent(money(cost.amount), sharingWeights(over, cost.by, stage))
         : landWeights(over.map(({ field }) => field)).map((land) => money(cost.amount.times(land)));
       return amounts.map((amount, index) => (
-        { kind: cost.kind, name: cost.item, amount, moneyDays: amount.times(days[index]!), cash: cost.cash, entries: () => [cost.source] }
+        { kind: cost.kind, name: cost.item, amount, moneyDays: amount.times(days[index]!), cash: cost.cash, progress: "left", entries: () => [cost.source] }
       ));
     };
     // Only revenue differs from stage to stage.
@@ -44,7 +44,7 @@ export function otherCosts(costs: readonly OtherCost[], facts: readonly FieldFac
 export function landCosts({ field }: FieldFacts): readonly Cost[] {
   const costs: Cost[] = [];
   const add = (kind: "cash rent" | "land charge", name: string, perArea: typeof field.rentPerArea, cash: boolean) => {
-    if (perArea !== null) costs.push({ kind, name, amount: money(perArea.times(field.area)), moneyDays: zero, cash, entries: () => [field.source] });
+    if (perArea !== null) costs.push({ kind, name, amount: money(perArea.times(field.area)), moneyDays: zero, cash, progress: "left", entries: () => [field.source] });
   };
   add("cash rent", "Cash rent", field.rentPerArea, true);
   add("land charge", "Land charge", field.landChargePerArea, false);
