@@ -8,9 +8,9 @@ import type { Field, OtherCost, Season } from "./season";
  */
 export type Capital = "charged" | "none" | "unsaid";
 
-/** Of every field, by its name: its land charge, other costs of both kinds, and machines at work in it. */
-export function capitalOf({ fields, otherCosts, operations }: Pick<Season, "fields" | "otherCosts" | "operations">): ReadonlyMap<string, Capital> {
-  const entered = otherCosts.filter(({ kind }) => kind === "machine ownership" || kind === "land charge");
+/** Of every field, by its name: its land charge, other costs and budget lines of both kinds, and machines at work in it. */
+export function capitalOf({ fields, otherCosts, operations, budget = [] }: Pick<Season, "fields" | "otherCosts" | "operations" | "budget">): ReadonlyMap<string, Capital> {
+  const entered = [...otherCosts, ...budget].filter(({ kind }) => kind === "machine ownership" || kind === "land charge");
   const worked = operations.filter(({ cost }) => cost.basis === "machine");
   return new Map(fields.map((field) => {
     const charges = entered.filter(({ over }) => isOver(over, field)).map(({ amount }) => amount);

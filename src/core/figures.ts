@@ -1,4 +1,5 @@
 /** What the core says of the fields, crops and items of a season. Money is in the workbook's currency, unrounded; `null` is "there is no answer". */
+import type { FieldLine } from "./budgetLines/fieldLine";
 import type { Decimal } from "./decimal";
 import type { Kind, Layer } from "./kinds";
 import type { EntryRef } from "./row";
@@ -89,6 +90,26 @@ export type StageFigures = {
   readonly chargesCapital: boolean;
 };
 
+/**
+ * A kind with a budget line in a field: money of the operator on the whole field, what moves with yield at the yield of the
+ * outlook; of the budget and the rows at the goal.
+ */
+export type LinedKind = {
+  readonly kind: Kind;
+  /** What the line plans. */
+  readonly budgeted: Money;
+  /** What the plan's rows of the kind come to beside it. */
+  readonly rows: Money;
+  /** Done, billed, and bought as it is charged. */
+  readonly soFar: Money;
+  /** What of the outlook is still to come. */
+  readonly left: Money;
+  readonly outlook: Money;
+  /** What the line has beyond rows and bills in the outlook; none once it is all in. */
+  readonly rest: { readonly amount: Money; /** Whether it moves with yield. */ readonly isMoving: boolean; readonly line: FieldLine };
+  readonly allIn: boolean;
+};
+
 export type FieldFigures = {
   readonly field: string;
   readonly crop: string;
@@ -99,6 +120,8 @@ export type FieldFigures = {
   readonly final: StageFigures | null;
   /** The loads so far; `null` before the first. */
   readonly weighed: Weighed | null;
+  /** The kinds that have a budget line in it. */
+  readonly lined: readonly LinedKind[];
   /** Planned work that its last load found undone; none before the harvest is done. */
   readonly neverDone: readonly NeverDone[];
   /** What was and will be worked after its last load, for the next crop: paid this season, and in none of these figures. */

@@ -220,7 +220,7 @@ type Sharing = Pick<ItemBook, "item" | "landlordsInputs">;
 const operatorsPart = (item: Item, { field }: FieldFacts): Decimal => (field.tenure === "crop share" ? item.operatorCostShare : one);
 
 /** The operator's part of what is bought for a field: a landlord who is to repay his part bears the rest, on crop-shared land only. */
-const costShare = ({ item, landlordsInputs }: Sharing, facts: FieldFacts): Decimal => (landlordsInputs === "repaid" ? operatorsPart(item, facts) : one);
+export const costShare = ({ item, landlordsInputs }: Sharing, facts: FieldFacts): Decimal => (landlordsInputs === "repaid" ? operatorsPart(item, facts) : one);
 
 /** The part of what a field takes that the operator buys: his own part where landlords buy theirs, and else all of it. */
 const operatorBuys = ({ item, landlordsInputs }: Sharing, facts: FieldFacts): Decimal => (landlordsInputs === "repaid" ? one : operatorsPart(item, facts));
@@ -239,12 +239,16 @@ export function nextCropCosts(book: ItemBook): ReadonlyMap<string, readonly Cost
   }));
 }
 
-/** Bought, used, needed and left of one item, in packs. */
-export function itemFigures(book: ItemBook): ItemFigures {
+/**
+ * Bought, used, needed and left of one item, in packs.
+ *
+ * @param toLines what no row takes and budget lines bear, in base units: it is used and no stock
+ */
+export function itemFigures(book: ItemBook, toLines: Decimal): ItemFigures {
   const { item, bought, average, planPrice, uses } = book;
   const asUsed = item.charged === "as used";
   // What is charged as it is bought counts as used when it is bought: nothing of it is stock.
-  const used = asUsed ? quantityOf(uses, "done", "nextDone") : bought.quantity;
+  const used = asUsed ? quantityOf(uses, "done", "nextDone").plus(toLines) : bought.quantity;
   const needed = asUsed ? quantityOf(uses, "left", "nextLeft") : larger(quantityOf(uses, "due", "nextPlanned").minus(bought.quantity), zero);
   const balance = used.plus(needed).minus(bought.quantity);
   const short = larger(balance, zero);

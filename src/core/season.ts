@@ -99,6 +99,22 @@ export type Field = {
   readonly source: EntryRef;
 };
 
+/** A rough line of the plan: so much of a kind for a field, for every field of a crop or for all fields. */
+export type BudgetLine = {
+  readonly over: Target | { readonly all: true };
+  readonly kind: Kind;
+  /** Money per area of land, or for all of it, as the basis says; zero or more. What everybody bears who shares the crop. */
+  readonly amount: Decimal;
+  readonly basis: "per acre" | "whole";
+  /** When it is paid; the first day of a month where only a month is given. */
+  readonly paidOn: IsoDate | null;
+  /** The operator's part of it on crop-shared fields; 1 elsewhere and where nothing is said. */
+  readonly operatorCostShare: Share;
+  /** Whether nothing more will come of it. */
+  readonly allIn: boolean;
+  readonly source: EntryRef;
+};
+
 export type Charging = "as used" | "by acres" | "by revenue";
 
 export type Item = {
@@ -236,6 +252,8 @@ export type Season = {
   readonly settings: Settings;
   readonly crops: readonly Crop[];
   readonly fields: readonly Field[];
+  /** The rough lines of the plan; left out where there are none. */
+  readonly budget?: readonly BudgetLine[];
   readonly items: readonly Item[];
   readonly purchases: readonly Purchase[];
   readonly applications: readonly Application[];

@@ -1,5 +1,9 @@
 /** The whole calculation of a season: entries in, figures of every crop, field and item out. */
 import { sum, zero } from "./decimal";
+import { fieldLines } from "./budgetLines/budgetLine";
+import { withLines } from "./budgetLines/budgetRule";
+import type { FieldLine } from "./budgetLines/fieldLine";
+import { unusedItems, type Unused } from "./budgetLines/unusedItems";
 import { amountByKind, budget, cropBudget, perArea, perUnitByKind } from "./budget";
 import { capitalOf } from "./capital";
 import { charges, type Cost, type StageCosts } from "./cost";
@@ -42,6 +46,8 @@ export type SeasonFigures = {
   readonly changes: readonly ChangeFigures[];
   /** The outlook of every crop beside the same with the active changes; none where no change is active. */
   readonly overlays: readonly CropOverlay[];
+  /** What of each item budget lines bear because no row takes it, by the item's name. */
+  readonly unused: ReadonlyMap<string, Unused>;
 };
 
 /**
@@ -60,6 +66,8 @@ export function seasonFigures(season: Season): SeasonFigures {
     ofItems: books.map((book) => itemCosts(book, facts, days)),
     ofWork: (each) => [...operations.get(each.field.name)!.values()].map((work) => operationCosts(work, each, days, machines)),
   });
+  const lines = fieldLines(season.budget ?? [], facts, days);
+  const unused = unusedItems(books, facts, lines, costs);
   const ofNext = books.map((book) => nextCropCosts(book));
   const besides = ({ field: { name } }: FieldFacts) => {
     const worked = [...(operations.get(name)?.values() ?? [])].filter(({ next }) => next.done.length + next.left.length > 0);
@@ -69,14 +77,18 @@ export function seasonFigures(season: Season): SeasonFigures {
     };
   };
   const capital = capitalOf(season);
-  const fields = facts.map((each) => ({ ...fieldFigures(season, each, costs.get(each.field.name)!, capital.get(each.field.name) === "charged"), ...besides(each) }));
+  const fields = facts.map((each) => {
+    const { name } = each.field;
+    const lined = linedCosts(season, each, withUnused(costs.get(name)!, each, unused), [...(lines.get(name)?.values() ?? [])]);
+    return { ...fieldFigures(season, each, lined, capital.get(name) === "charged"), ...besides(each) };
+  });
   const crops = cropFigures(season, fields);
   const outlooks = [...fieldOutlooks(season).values()];
   const changes = changeFigures(season, crops);
-  const items = books.map(itemFigures);
+  const items = books.map((book) => itemFigures(book, unused.get(book.item.name)?.quantity ?? zero));
   return {
     crops, items, changes, planters: planterRepairs(season, items, (machine) => areaOfMachine(operations, machine)), overlays: overlays(crops, changes),
-    machines: [...machines.outlook.values()], stands: outlooks.flatMap(({ stand }) => stand ?? []), outlooks,
+    machines: [...machines.outlook.values()], stands: outlooks.flatMap(({ stand }) => stand ?? []), outlooks, unused,
   };
 }
 
@@ -110,11 +122,25 @@ function fixedCosts(season: Season, facts: readonly FieldFacts[], { ofItems, ofW
   }));
 }
 
-function fieldFigures(season: Season, facts: FieldFacts, costs: StageCosts, chargesCapital: boolean): Omit<FieldFigures, "neverDone" | "nextCrop"> {
+/** What is bought and no row takes is so far where budget lines bear it. */
+function withUnused(costs: StageCosts, { field, harvested }: FieldFacts, unused: ReadonlyMap<string, Unused>): StageCosts {
+  const borne = [...unused.values()].flatMap((each) => each.costs.get(field.name) ?? []);
+  return borne.length === 0 ? costs : { plan: costs.plan, outlook: [...costs.outlook, ...borne], final: harvested === null ? [] : [...costs.final, ...borne] };
+}
+
+/** The costs of a field at each stage, with its budget lines. */
+function linedCosts(season: Season, facts: FieldFacts, fixed: StageCosts, lines: readonly FieldLine[]): ReturnType<typeof withLines> {
+  const at = (stage: Stage) => movingCosts(facts, season.otherCosts, season.settings.dryingChargePerPoint, stage);
+  const moving = { plan: at("plan"), outlook: at("outlook"), final: facts.harvested === null ? [] : at("final") };
+  return lines.length === 0 ? { fixed, moving, lined: [] } : withLines(facts, lines, { fixed, moving });
+}
+
+type OfField = Omit<FieldFigures, "neverDone" | "nextCrop">;
+function fieldFigures(season: Season, facts: FieldFacts, costs: ReturnType<typeof withLines>, chargesCapital: boolean): OfField {
   const { field, crop, harvested } = facts;
   const at = (stage: Stage): StageFigures => {
-    const fixed = [...costs[stage], ...operatingInterest(costs[stage], season.settings.operatingInterest)];
-    const moving = movingCosts(facts, season.otherCosts, season.settings.dryingChargePerPoint, stage);
+    const fixed = [...costs.fixed[stage], ...operatingInterest(costs.fixed[stage], season.settings.operatingInterest)];
+    const moving = costs.moving[stage];
     const all = once(() => charges(fixed, moving));
     const amounts = amountByKind(fixed);
     const perUnit = perUnitByKind(moving);
@@ -131,7 +157,7 @@ function fieldFigures(season: Season, facts: FieldFacts, costs: StageCosts, char
       }),
     };
   };
-  return { field: field.name, crop: crop.name, area: field.area, plan: at("plan"), outlook: at("outlook"), final: harvested === null ? null : at("final"), weighed: facts.weighed };
+  return { field: field.name, crop: crop.name, area: field.area, plan: at("plan"), outlook: at("outlook"), final: harvested === null ? null : at("final"), weighed: facts.weighed, lined: costs.lined };
 }
 
 /** The crops that have fields, in the order of their table. */

@@ -1,4 +1,5 @@
 /** Why the year pays another amount for an item than its fields are charged with, each reason worked out on its own. */
+import type { Unused } from "../budgetLines/unusedItems";
 import { larger, one, sum, zero, type Decimal } from "../decimal";
 import type { FieldFacts } from "../fieldFacts";
 import { bestPrice, isCharged, itemWeights, quantityOf, type ItemBook } from "../itemCosts";
@@ -8,22 +9,25 @@ import { billed, isShared, sharedCost } from "./itemFlows";
 import type { Differences } from "./differences";
 
 /** Of an item: what is paid beyond what its fields bear. */
-export const itemDifferences = (book: ItemBook, facts: readonly FieldFacts[]): Differences => (book.item.charged === "as used" ? ofUse(book) : ofBills(book, facts));
+export const itemDifferences = (book: ItemBook, facts: readonly FieldFacts[], unused: Unused): Differences => (book.item.charged === "as used" ? ofUse(book, unused) : ofBills(book, facts));
 
 const oursOf = (book: ItemBook, facts: FieldFacts): Decimal => (isShared(facts) ? sharedCost(book) : one);
 
 /** Charged by what is used: stock is paid and not charged, and so is what the next crop takes; the landlord's part is paid before it comes back. */
-function ofUse(book: ItemBook): Differences {
+function ofUse(book: ItemBook, unused: Unused): Differences {
   const { item, bought, average, uses } = book;
   const price = bestPrice(book);
   const charged = uses.filter(({ facts }) => isCharged(item, facts));
   const { besides, computed } = billed(book);
   const byMachine = computed(() => true).times(price);
   const landlord = sum(charged.map(({ facts, done, left }) => done.plus(left).times(one.minus(oursOf(book, facts))))).times(price);
+  // What budget lines bear is no stock, and of what they bear on shared land the landlord's part comes back.
+  const value = sum([...unused.shares.values()]);
+  const landlordOfLines = value.minus(sum([...unused.costs.values()].map(({ amount }) => amount)));
   return {
     // More sent back than bought, or a credit alone, leaves money without a quantity.
-    stock: average === null ? bought.value : besides.times(price).minus(byMachine),
-    landlord, "next crop": quantityOf(charged, "nextDone", "nextLeft").times(price), "machine work": byMachine,
+    stock: average === null ? bought.value : besides.times(price).minus(byMachine).minus(value),
+    landlord: landlord.plus(landlordOfLines), "next crop": quantityOf(charged, "nextDone", "nextLeft").times(price), "machine work": byMachine,
   };
 }
 

@@ -1,4 +1,5 @@
 /** The money of items: bills on the day they are paid, what is still to be bought as it is used, and the landlord's part of both. */
+import { nothingUnused, type Unused } from "../budgetLines/unusedItems";
 import { larger, one, smaller, sum, zero, type Decimal } from "../decimal";
 import type { FieldFacts } from "../fieldFacts";
 import { bestPrice, isCharged, itemWeights, quantityOf, type ItemBook } from "../itemCosts";
@@ -16,9 +17,9 @@ const out = (amount: Decimal) => money(amount.neg());
  * What is bought and still to be bought. The operator pays it all; the landlord's part of what goes on crop-shared land comes
  * back in the month of each payment.
  */
-export function itemFlows(season: Season, facts: readonly FieldFacts[], books: readonly ItemBook[], when: When): readonly Flow[] {
+export function itemFlows(season: Season, facts: readonly FieldFacts[], books: readonly ItemBook[], unused: UnusedByItem, when: When): readonly Flow[] {
   const bookOf = new Map(books.map((book) => [book.item.name, book]));
-  const landlords = new Map(books.map((book) => [book.item.name, landlordsPart(book, facts)]));
+  const landlords = new Map(books.map((book) => [book.item.name, landlordsPart(book, facts, unused.get(book.item.name) ?? nothingUnused)]));
   const paid = season.purchases.map((purchase) => ({
     month: monthOf(purchase.paidOn), group: (bookOf.get(purchase.item)?.item.kind ?? "supplies") as string,
     amount: out(purchase.amount.plus(purchase.freight).minus(purchase.rebate)), entries: [purchase.source], item: purchase.item,
@@ -56,16 +57,24 @@ export function billed({ item, bought, uses }: ItemBook) {
 }
 
 /** The fraction of what is paid for an item that the landlords of crop-shared fields pay back; what is bought beyond its use is the operator's stock. */
-function landlordsPart(book: ItemBook, facts: readonly FieldFacts[]): Decimal {
+function landlordsPart(book: ItemBook, facts: readonly FieldFacts[], unused: Unused): Decimal {
   const { item } = book;
   if (item.operatorCostShare.eq("1") || book.landlordsInputs === "bought by the landlord") return zero;
   const ofLandlord = one.minus(item.operatorCostShare);
   if (item.charged === "as used") {
     const { paid, whole } = billed(book);
-    return whole.lte("0") ? zero : paid(isShared).div(whole).times(ofLandlord);
+    return whole.lte("0") ? zero : paid(isShared).plus(toLines(unused, facts.filter(isShared))).div(whole).times(ofLandlord);
   }
   return partOf(book, facts, isShared).times(ofLandlord);
 }
+
+type UnusedByItem = ReadonlyMap<string, Unused>;
+
+/** What of an item budget lines bear in some fields, in base units. */
+const toLines = ({ quantity, shares }: Unused, facts: readonly FieldFacts[]): Decimal => {
+  const all = sum([...shares.values()]);
+  return all.isZero() ? zero : quantity.times(sum(facts.map(({ field }) => shares.get(field.name) ?? zero))).div(all);
+};
 
 /** The part of a bill that is charged as it is bought which falls to some of the fields. */
 export function partOf(book: ItemBook, facts: readonly FieldFacts[], wanted: (facts: FieldFacts) => boolean): Decimal {
@@ -78,19 +87,19 @@ export function partOf(book: ItemBook, facts: readonly FieldFacts[], wanted: (fa
  * What is paid for items of each kind that no field is charged with: stock, and what machine rows compute already; without the part
  * that landlords pay back.
  */
-export function unchargedBills(books: readonly ItemBook[], facts: readonly FieldFacts[]): ReadonlyMap<Kind, Decimal> {
+export function unchargedBills(books: readonly ItemBook[], facts: readonly FieldFacts[], unused: UnusedByItem): ReadonlyMap<Kind, Decimal> {
   const byKind = new Map<Kind, Decimal>();
   for (const book of books) {
     const { item, bought, average } = book;
-    byKind.set(item.kind, (byKind.get(item.kind) ?? zero).plus(item.charged === "as used" ? ofUse(book).times(average ?? zero) : bought.value.times(ofBills(book, facts))));
+    byKind.set(item.kind, (byKind.get(item.kind) ?? zero).plus(item.charged === "as used" ? ofUse(book, unused.get(item.name) ?? nothingUnused).times(average ?? zero) : bought.value.times(ofBills(book, facts))));
   }
   return byKind;
 }
 
-/** In base units, of an item that is charged as it is used. */
-function ofUse(book: ItemBook): Decimal {
+/** In base units, of an item that is charged as it is used: what budget lines bear is charged by them. */
+function ofUse(book: ItemBook, unused: Unused): Decimal {
   const { besides, computed } = billed(book);
-  return besides.minus(computed(isShared).times(one.minus(sharedCost(book))));
+  return besides.minus(unused.quantity).minus(computed(isShared).times(one.minus(sharedCost(book))));
 }
 
 /** As a fraction of the bills, of an item that is charged as it is bought. */

@@ -1,5 +1,6 @@
 /** What the fields are charged with and what the year pays for it, group by group of the cash flow, and every reason for the difference. */
 import { larger, sum, zero, type Decimal } from "../decimal";
+import { nothingUnused } from "../budgetLines/unusedItems";
 import { isOver } from "../capital";
 import { fieldFacts } from "../fieldFacts";
 import { itemBooks } from "../itemCosts";
@@ -12,6 +13,7 @@ import { seasonMachineCosts } from "../seasonMachineCosts";
 import type { SeasonFigures } from "../seasonFigures";
 import type { Season } from "../season";
 import { seasonWork } from "../seasonWork";
+import { linesBack, linesPerUnit } from "./budgetFlows";
 import type { CashFlow } from "./cashFlow";
 import { differenceReasons, type Differences } from "./differences";
 import { itemDifferences } from "./itemDifferences";
@@ -33,7 +35,7 @@ export function paidAndCharged(season: Season, figures: SeasonFigures, flow: Cas
   const books = itemBooks(season, facts, boughtByItem(season.purchases, () => zero), ofItems);
   const paid = (group: string): Decimal => sum(flow.months.map(({ flows }) => flows.get(group) ?? zero)).neg();
   const machines = seasonMachineCosts(season, ofOperations).outlook;
-  const bills = unchargedBills(books, facts);
+  const bills = unchargedBills(books, facts, figures.unused);
   const works = [...ofOperations.values()].flatMap((byName) => [...byName.values()]);
   const parts = (kind: Kind, of: "season" | "next") => works.flatMap((work) => (of === "season" ? workAt(work, "outlook") : [...work.next.done, ...work.next.left]))
     .flatMap((work) => partsOf(work, machines).map((part) => ({ ...part, isComputed: work.row.cost.basis === "machine" })))
@@ -49,14 +51,15 @@ export function paidAndCharged(season: Season, figures: SeasonFigures, flow: Cas
   const loans = (kind: Kind) => sum(ofLoans.map(({ interest, principal }) => (kind === "term interest" ? interest : kind === "term principal" ? principal : zero)));
   // What is charged at a rate is borne by the balance, and so is what is entered, where a balance bears any.
   const interestCharged = (charged: Decimal): Differences => {
-    const entered = enteredInterest(season);
+    const lines = figures.crops.flatMap(({ fields }) => fields).flatMap(({ lined }) => lined.filter(({ kind }) => kind === "operating interest"));
+    const entered = enteredInterest(season).plus(sum(lines.map(({ rest }) => rest.amount)));
     return isByBalance ? { "interest by balance": charged.neg() } : { "interest by balance": charged.minus(entered).neg(), "no field": bornByNone(season, "operating interest") };
   };
   const ofKind = kinds.filter((kind) => countsIn(kind, "cashNeed")).map((kind): PaidAndCharged => {
     const charged = chargedFixed(figures, kind).minus(loans(kind));
-    const items = books.filter(({ item }) => item.kind === kind).map((book) => itemDifferences(book, facts));
+    const items = books.filter(({ item }) => item.kind === kind).map((book) => itemDifferences(book, facts, figures.unused.get(book.item.name) ?? nothingUnused));
     const others = kind === "operating interest" ? interestCharged(charged.minus(sum(parts(kind, "season").map(({ amount }) => amount)))) : { "no field": bornByNone(season, kind) };
-    return { group: kind, charged, differences: added([...items, ofWork(kind), others]), paid: paid(kind) };
+    return { group: kind, charged, differences: added([...items, ofWork(kind), others, { landlord: isByBalance && kind === "operating interest" ? zero : linesBack(season, figures, (each) => each.kind === kind && !each.rest.isMoving) }]), paid: paid(kind) };
   });
   const carried = sum(ofLoans.filter(({ loan }) => loan.kind === "operating").map(({ interest }) => interest));
   const due = sum(ofLoans.filter(({ loan }) => loan.kind === "term").map(({ interest, principal }) => interest.plus(principal)));
@@ -64,7 +67,7 @@ export function paidAndCharged(season: Season, figures: SeasonFigures, flow: Cas
   const backFromLandlords = paid(landlordsGroup);
   return [
     ...ofKind,
-    { group: movingGroup, charged: chargedMoving(figures), differences: { "beyond yield": movingBeyond(figures) }, paid: paid(movingGroup) },
+    { group: movingGroup, charged: chargedMoving(figures), differences: { "beyond yield": movingBeyond(figures), landlord: linesBack(season, figures, ({ rest }) => rest.isMoving) }, paid: paid(movingGroup) },
     { group: termGroup, charged: due, differences: {}, paid: paid(termGroup) },
     { group: balanceGroup, charged: carried, differences: { "interest by balance": borne.minus(carried) }, paid: borne },
     { group: landlordsGroup, charged: zero, differences: { landlord: backFromLandlords }, paid: backFromLandlords },
@@ -81,7 +84,7 @@ const chargedMoving = ({ crops }: Pick<SeasonFigures, "crops">): Decimal =>
 
 /** The same on grain that is sold beyond them. */
 const movingBeyond = ({ crops }: Pick<SeasonFigures, "crops">): Decimal =>
-  sum(crops.map(({ sales, fields }) => larger(sales.unsold.neg(), zero).times(paidPerUnit({ fields }))));
+  sum(crops.map(({ sales, fields }) => larger(sales.unsold.neg(), zero).times(paidPerUnit({ fields }).minus(linesPerUnit({ fields })))));
 
 /** Whole amounts for a crop that stands in no field. */
 const bornByNone = ({ otherCosts, fields }: Season, kind: Kind): Decimal => sum(otherCosts

@@ -14,6 +14,7 @@ import { money } from "../units";
 import { seasonMachineCosts } from "../seasonMachineCosts";
 import { seasonWork } from "../seasonWork";
 import { isOfSeason } from "../sales";
+import { budgetFlows, linesPerUnit } from "./budgetFlows";
 import type { Flow } from "./cashFlow";
 import { itemFlows, unchargedBills } from "./itemFlows";
 import { monthOf, type Month } from "./month";
@@ -24,7 +25,7 @@ import { whenPaid, type When } from "./whenPaid";
 /**
  * Every flow of the season: purchases on the day they are paid, what is still to be bought and done in its planned
  * month, other cash costs in their month, grain sold in its month of delivery, unsold grain and other income in the month of
- * `grainSold`, costs that move with yield with the grain. Money without a date is paid as for operating interest.
+ * `grainSold`, costs that move with yield with the grain, and what is left of budget lines. Money without a date is paid as for operating interest.
  *
  * @param grainSold the month in which grain not sold yet is expected to be paid
  */
@@ -32,12 +33,14 @@ export function seasonFlows(season: Season, figures: SeasonFigures, loans: reado
   const facts = fieldFacts(season);
   const when = whenPaid(season, grainSold);
   const books = itemBooks(season, facts, boughtByItem(season.purchases, () => zero), seasonWork(season, facts).ofItems);
+  const isInterestByBalance = !operatingRate(season.settings, loans).isZero();
   return [
     ...grainFlows(season, figures, grainSold),
-    ...itemFlows(season, facts, books, when),
-    ...operationFlows(season, facts, unchargedBills(books, facts), when),
+    ...itemFlows(season, facts, books, figures.unused, when),
+    ...operationFlows(season, facts, unchargedBills(books, facts, figures.unused), when),
     ...rentFlows(season, when),
-    ...otherCostFlows(season, facts, when, !operatingRate(season.settings, loans).isZero()),
+    ...otherCostFlows(season, facts, when, isInterestByBalance),
+    ...budgetFlows(season, figures.crops, when, isInterestByBalance),
     ...loans.flatMap((loan) => termPayments(loan, season.settings)),
   ].filter((flow) => !flow.amount.isZero());
 }
@@ -51,7 +54,7 @@ function grainFlows(season: Season, figures: SeasonFigures, grainSold: Month): r
   const ofCrops = figures.crops.flatMap(({ crop, outlook, sales, fields }) => {
     const sold = season.sales.filter((sale) => sale.crop === crop && isOfSeason(sale, season.settings.seasonYear));
     const unsold = sales.unsold.gt("0") ? sales.unsold : zero;
-    const moving = paidPerUnit({ fields });
+    const moving = paidPerUnit({ fields }).minus(linesPerUnit({ fields }));
     const grain = [
       ...sold.map((sale) => ({ month: monthOf(sale.delivered ?? sale.date), quantity: sale.quantity as Decimal, price: sale.price, entries: [sale.source] })),
       { month: grainSold, quantity: unsold, price: outlook.price, entries: [] },

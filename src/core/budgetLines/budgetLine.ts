@@ -1,0 +1,72 @@
+/** What the rough lines of the plan come to in each field. */
+import { sum, zero, type Decimal } from "../decimal";
+import type { FieldFacts } from "../fieldFacts";
+import { fullKinds, type Kind } from "../kinds";
+import { landWeights } from "../land";
+import type { DaysOut } from "../operatingInterest";
+import type { BudgetLine } from "../season";
+import { splitToTheCent } from "../split";
+import { money } from "../units";
+import type { FieldLine, LinePart } from "./fieldLine";
+
+/** By field and kind. */
+export type FieldLines = ReadonlyMap<string, ReadonlyMap<Kind, FieldLine>>;
+
+/** Kinds that are no cash. */
+export const isNoCash: ReadonlySet<Kind> = new Set<Kind>(fullKinds);
+
+type Scope = "field" | "crop" | "all";
+const scopes: readonly Scope[] = ["field", "crop", "all"];
+const scopeOf = ({ over }: BudgetLine): Scope => ("field" in over ? "field" : "crop" in over ? "crop" : "all");
+
+const names = ({ over }: BudgetLine, { field }: FieldFacts): boolean => ("all" in over ? true : "crop" in over ? over.crop === field.crop : over.field === field.name);
+
+/**
+ * The lines that count in each field: of a kind those of the field itself, else those of its crop, else those of all fields.
+ *
+ * A line is shared by acres of land over all the fields that it names, an acre under two crops half to each; a whole amount to
+ * the cent. The part of a field that has a line of its own counts nowhere.
+ */
+export function fieldLines(lines: readonly BudgetLine[], facts: readonly FieldFacts[], days: DaysOut): FieldLines {
+  const byField = new Map<string, Map<Kind, FieldLine>>();
+  for (const [kind, ofKind] of grouped(lines)) {
+    const shares = new Map(ofKind.map((line) => [line, sharesOf(line, facts)]));
+    for (const each of facts) {
+      const own = scopes.map((scope) => ofKind.filter((line) => scopeOf(line) === scope && names(line, each))).find((some) => some.length > 0);
+      if (own === undefined) continue;
+      const lineHere = inField(kind, own, (line) => shares.get(line)!.get(each)!, each, days);
+      const others = byField.get(each.field.name);
+      if (others === undefined) byField.set(each.field.name, new Map([[kind, lineHere]]));
+      else others.set(kind, lineHere);
+    }
+  }
+  return byField;
+}
+
+function grouped(lines: readonly BudgetLine[]): ReadonlyMap<Kind, readonly BudgetLine[]> {
+  const byKind = new Map<Kind, BudgetLine[]>();
+  for (const line of lines) byKind.set(line.kind, [...(byKind.get(line.kind) ?? []), line]);
+  return byKind;
+}
+
+/** What falls to each of the fields that a line names. */
+function sharesOf({ amount, basis, ...line }: BudgetLine, facts: readonly FieldFacts[]): ReadonlyMap<FieldFacts, Decimal> {
+  const named = facts.filter((each) => names({ amount, basis, ...line }, each));
+  if (named.length === 0) return new Map();
+  const land = landWeights(named.map(({ field }) => field));
+  const shares: readonly Decimal[] = basis === "whole" ? splitToTheCent(money(amount), land) : land.map((acres) => amount.times(acres));
+  return new Map(named.map((each, index) => [each, shares[index]!]));
+}
+
+function inField(kind: Kind, lines: readonly BudgetLine[], shareOf: (line: BudgetLine) => Decimal, { field }: FieldFacts, days: DaysOut): FieldLine {
+  const parts = lines.map((line): LinePart => {
+    const whole = shareOf(line);
+    return { whole, ours: field.tenure === "crop share" ? whole.times(line.operatorCostShare) : whole, paidOn: line.paidOn };
+  });
+  return {
+    kind, parts, ours: sum(parts.map(({ ours }) => ours)), whole: sum(parts.map(({ whole }) => whole)),
+    moneyDays: parts.reduce((all, { ours, paidOn }) => all.plus(ours.times(days.of(kind, paidOn, field))), zero),
+    // Nothing more comes only where every line says so.
+    allIn: lines.every(({ allIn }) => allIn), cash: !isNoCash.has(kind), entries: lines.map(({ source }) => source),
+  };
+}

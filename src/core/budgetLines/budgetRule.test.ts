@@ -1,0 +1,119 @@
+import { describe, expect, it } from "vitest";
+import { application, field, harvested, item, load, operation, otherCost, purchase, seasonOf, settings } from "../../../tests/support/season";
+import { Decimal } from "../decimal";
+import { cashFlow } from "../lender/cashFlow";
+import { monthsBetween } from "../lender/month";
+import { paidAndCharged } from "../lender/paidAndCharged";
+import { seasonFlows } from "../lender/seasonFlows";
+import { seasonFigures } from "../seasonFigures";
+import type { BudgetLine, Season } from "../season";
+import { area, money, share } from "../units";
+
+const line = (kind: BudgetLine["kind"], amount: string, more: Partial<BudgetLine> = {}): BudgetLine => ({
+  over: { crop: "Corn" }, kind, amount: new Decimal(amount), basis: "per acre", paidOn: null, operatorCostShare: share("1"), allIn: false, source: { table: "Budget", row: 1 }, ...more,
+});
+const home = field("Home", "100", "200");
+const hill = field("Hill", "50", "160");
+
+/** Cost of a kind in a field at each stage, an acre. */
+function perAcre(kind: BudgetLine["kind"], parts: Partial<Season>, name = "Home"): string {
+  const of = seasonFigures(seasonOf({ fields: [home, hill], ...parts })).crops.flatMap(({ fields }) => fields).find((each) => each.field === name)!;
+  return [of.plan, of.outlook, of.final].map((stage) => (stage === null ? "-" : (stage.budget.costPerArea.byKind.get(kind) ?? new Decimal("0")).toDecimalPlaces(8).toFixed())).join(" ");
+}
+/** Every group of the cash flow in which charged, its differences and paid do not add up. */
+function apart(parts: Partial<Season>): readonly string[] {
+  const season = seasonOf({ fields: [home, hill], ...parts });
+  const figures = seasonFigures(season);
+  const flows = seasonFlows(season, figures, [], "2031-12");
+  const flow = cashFlow(flows, monthsBetween("2030-01", "2032-12"), { opening: money("0"), rate: new Decimal("0") }, money("0"));
+  return paidAndCharged(season, figures, flow).filter(({ charged, differences, paid }) =>
+    Object.values(differences).reduce((all, each) => all.plus(each), charged).minus(paid).abs().gt("0.0001"))
+    .map(({ group, charged, paid }) => `${group}: charged ${charged}, paid ${paid}`);
+}
+const paidIn = (group: string, parts: Partial<Season>) => {
+  const season = seasonOf({ fields: [home], ...parts });
+  return seasonFlows(season, seasonFigures(season), [], "2031-12").filter((flow) => flow.group === group).map(({ month, amount }) => `${month} ${amount}`);
+};
+
+describe("a budget line alone", () => {
+  it("is plan and outlook, and stays in the final until it is all in", () => {
+    expect(perAcre("seed", { budget: [line("seed", "120")] })).toBe("120 120 -");
+    const done = { fields: [harvested(home)], harvest: [load("Home", "20000")] };
+    expect(perAcre("seed", { ...done, budget: [line("seed", "120")] })).toBe("120 120 120");
+    expect(perAcre("seed", { ...done, budget: [line("seed", "120", { allIn: true })] })).toBe("120 0 0");
+  });
+
+  it("of a field counts before its crop's and that before all, and the part of a field with its own is dropped", () => {
+    const whole = line("seed", "15000", { basis: "whole", over: { all: true } });
+    expect(perAcre("seed", { budget: [whole] })).toBe("100 100 -");
+    expect(perAcre("seed", { budget: [whole, line("seed", "80", { over: { field: "Hill" } })] })).toBe("100 100 -");
+    expect(perAcre("seed", { budget: [whole, line("seed", "80", { over: { field: "Hill" } })] }, "Hill")).toBe("80 80 -");
+    expect(perAcre("seed", { budget: [whole, line("seed", "90"), line("seed", "10")] })).toBe("100 100 -");
+  });
+
+  it("counts acres under two crops once", () => {
+    const second = field("Home again", "100", "30", { sameLandAs: "Home" });
+    const lines = { fields: [home, second], budget: [line("overhead", "1000", { basis: "whole", over: { all: true } })] };
+    expect([perAcre("overhead", lines), perAcre("overhead", lines, "Home again")]).toEqual(["5 5 -", "5 5 -"]);
+  });
+
+  it("takes what is bought and no row takes as so far, which is stock no more", () => {
+    const bought = { items: [item("Seed corn", "1", { kind: "seed" })], purchases: [purchase("Seed corn", "6000", "6000")], budget: [line("seed", "120")] };
+    const figures = seasonFigures(seasonOf({ fields: [home], ...bought }));
+    const [seed] = figures.crops[0]!.fields[0]!.lined;
+    expect([seed!.budgeted, seed!.soFar, seed!.left, seed!.outlook].map((each) => each.toFixed())).toEqual(["12000", "6000", "6000", "12000"]);
+    expect([figures.items[0]!.left, figures.items[0]!.used].map((each) => each.toFixed())).toEqual(["0", "6000"]);
+    expect(perAcre("seed", { ...bought, fields: [home], budget: [line("seed", "40")] })).toBe("40 60 -");
+    expect(perAcre("seed", { ...bought, fields: [home], budget: [line("seed", "120", { allIn: true })] })).toBe("120 60 -");
+    // Where rows take the kind it is stock.
+    expect(perAcre("seed", { ...bought, fields: [home], applications: [application("Seed corn", "Home", "30", "plan")], budget: [line("seed", "20")] })).toBe("20 30 -");
+    expect(paidIn("seed", bought)).toEqual(["2031-04 -6000", "2031-06 -6000"]);
+    expect(apart({ ...bought, fields: [home] })).toEqual([]);
+  });
+});
+
+describe("a budget line beside rows", () => {
+  it("adds what it has beyond done and left, and nothing where they are over it", () => {
+    const spray = (rate: string) => [operation("Spraying", "Home", rate, "plan"), operation("Spraying", "Home", "10", "done", { area: area("40") })];
+    // 400 done, 60 acres left at 10: 1,000 of 1,500.
+    expect(perAcre("custom work", { operations: spray("10"), budget: [line("custom work", "15")] })).toBe("15 15 -");
+    expect(perAcre("custom work", { operations: spray("30"), budget: [line("custom work", "15")] })).toBe("15 22 -");
+    expect(perAcre("custom work", { operations: spray("10"), budget: [line("custom work", "15", { allIn: true })] })).toBe("15 10 -");
+    expect(perAcre("custom work", { otherCosts: [otherCost("Scouting", "4", { kind: "custom work", basis: "per acre" })], budget: [line("custom work", "15")] })).toBe("15 15 -");
+  });
+});
+
+describe("a line of what moves with yield", () => {
+  it("moves at line ÷ (share × goal), and stays as it is without goal or share", () => {
+    const lost = [field("Home", "100", "200", { harvestDone: { on: null } })];
+    expect(perAcre("drying", { fields: lost, harvest: [load("Home", "10000")], budget: [line("drying", "20")] })).toBe("20 10 10");
+    expect(perAcre("drying", { fields: [field("Home", "100", "0")], budget: [line("drying", "20")] })).toBe("20 20 -");
+    expect(perAcre("drying", { fields: [{ ...home, tenure: "crop share", operatorShare: share("0") }], budget: [line("drying", "20")] })).toBe("20 20 -");
+    expect(paidIn("drying, haul and selling", { settings: { ...settings, repaymentDate: "2031-11-20" }, budget: [line("drying", "20")] })).toEqual(["2031-11 -2000"]);
+  });
+});
+
+describe("on crop share", () => {
+  const shared = { ...home, tenure: "crop share" as const, operatorShare: share("0.5") };
+  const lines = [line("seed", "120", { operatorCostShare: share("0.5") }), line("drying", "20", { operatorCostShare: share("0.5") })];
+  it("is the whole cost, of which the operator bears his part and pays it all before the rest comes back", () => {
+    expect(perAcre("seed", { fields: [shared], budget: lines })).toBe("60 60 -");
+    expect(perAcre("drying", { fields: [shared], budget: lines })).toBe("10 10 -");
+    expect([paidIn("seed", { fields: [shared], budget: lines }), paidIn("landlord's part", { fields: [shared], budget: lines })]).toEqual([["2031-06 -12000"], ["2031-06 6000", "2031-12 1000"]]);
+    expect(apart({ fields: [shared], budget: lines })).toEqual([]);
+    const items = [item("Seed corn", "1", { kind: "seed", operatorCostShare: share("0.5") })];
+    expect(apart({ fields: [shared, hill], items, purchases: [purchase("Seed corn", "9000", "9000")], budget: lines })).toEqual([]);
+    expect(paidIn("seed", { fields: [shared], settings: { ...settings, landlordsInputs: "bought by the landlord" }, budget: lines })).toEqual(["2031-06 -6000"]);
+  });
+});
+
+describe("money of a line", () => {
+  const settled = { ...settings, operatingInterest: { method: "by date" as const, rate: new Decimal("0.10"), repaymentDate: "2031-12-01" } };
+  it("bears interest from its month, else from planting, and is paid then", () => {
+    const planned = { ...home, plannedPlanting: "2031-05-01" };
+    expect(perAcre("operating interest", { settings: settled, fields: [planned], budget: [line("seed", "365")] })).toBe("21.4 21.4 -");
+    expect(perAcre("operating interest", { settings: settled, fields: [planned], budget: [line("seed", "365", { paidOn: "2031-11-01" })] })).toBe("3 3 -");
+    expect(paidIn("seed", { fields: [planned], budget: [line("seed", "365")] })).toEqual(["2031-05 -36500"]);
+    expect(paidIn("management", { budget: [line("management", "365", { paidOn: "2031-05-01" })] })).toEqual([]);
+  });
+});
