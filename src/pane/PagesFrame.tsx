@@ -2,9 +2,9 @@ import { Fragment, Suspense, useEffect, useId, useRef, useState } from "react";
 import { placeWords } from "../workbook/explain";
 import type { Subject } from "../workbook/problem";
 import type { SeasonReport } from "../workbook/seasonReport";
-import { usePane } from "./paneContext";
 import type { PageId } from "./page";
 import { fetchLaterPages, pages } from "./pages";
+import { EntriesLine } from "./problems/EntriesLine";
 import { EmptyPage } from "./setup/EmptyPage";
 import { Tabs } from "./Tabs";
 
@@ -44,24 +44,26 @@ export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps)
     heading.current?.focus();
   });
   useEffect(fetchLaterPages, []);
-  const { format } = usePane();
-  const counted = (count: number | null) => (count === null || count === 0 ? null : format.count(count));
-  const { seasonYear, currency } = report.season.settings;
+  const { seasonYear, currency, farm = null } = report.season.settings;
   if (report.tablesFound.size === 0) return <EmptyPage />;
   return (
     <>
       <header className="pn-head">
-        <h1>{seasonYear === null ? "Season" : `Season ${seasonYear}`}</h1>
-        <span className="pn-note">{currency}, {report.season.settings.areaUnit === "ac" ? "acres" : "hectares"}</span>
+        <h1>{farm ?? (seasonYear === null ? "Season" : `Season ${seasonYear}`)}</h1>
+        <span className="pn-note">{farm !== null && seasonYear !== null && `Season ${seasonYear}, `}{currency}, {report.season.settings.areaUnit === "ac" ? "acres" : "hectares"}</span>
       </header>
       <RowsBeingEntered report={report} />
       <Tabs
         label="Pages" chosen={page} choose={open} elementId={(each) => `${id}-tab-${each}`}
-        tabs={pages.map((each) => ({ id: each.id, title: each.title, count: counted(each.count(report)), controls: opened.has(each.id) ? `${id}-${each.id}` : null }))}
+        tabs={pages.filter(({ hasTab }) => hasTab).map((each) => ({ id: each.id, title: each.title, controls: opened.has(each.id) ? `${id}-${each.id}` : null }))}
       />
-      {pages.filter((each) => opened.has(each.id)).map(({ id: each, title, Content }) => (
-        <div key={each} id={`${id}-${each}`} className="pn-body" role="tabpanel" aria-labelledby={`${id}-tab-${each}`} hidden={each !== page}>
-          <h2 tabIndex={-1} {...(each === page && { ref: heading })} className="pn-page-title">{title}</h2>
+      {page !== "entries" && <EntriesLine report={report} />}
+      {pages.filter((each) => opened.has(each.id)).map(({ id: each, title, hasTab, Content }) => (
+        <div
+          key={each} id={`${id}-${each}`} className="pn-body" role={hasTab ? "tabpanel" : "region"} aria-labelledby={hasTab ? `${id}-tab-${each}` : `${id}-title-${each}`}
+          hidden={each !== page}
+        >
+          <h2 id={`${id}-title-${each}`} tabIndex={-1} {...(each === page && { ref: heading })} className={hasTab ? "pn-page-title" : ""}>{title}</h2>
           <Suspense fallback={<p role="status">The page is on its way…</p>}><Content report={report} problemsOf={problemsOf} /></Suspense>
         </div>
       ))}

@@ -1,6 +1,7 @@
 import { Button, FluentProvider } from "@fluentui/react-components";
 import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from "react";
 import { planningCaution } from "../core/cautions";
+import type { Layer } from "../core/kinds";
 import type { EntryRef } from "../core/row";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { Place, Subject } from "../workbook/problem";
@@ -70,6 +71,8 @@ function LivePane({ host, openDemo, onReport, language }: PaneProps) {
 
   const [notice, setNotice] = useState<Notice | null>(null);
   const [page, setPage] = useState<PageId>("season");
+  const [layer, setLayer] = useState<Layer>("cash");
+  const [field, setField] = useState<string | null>(null);
   const [problemsOf, setProblemsOf] = useState<Subject | null>(null);
   const focusPage = useRef(false);
   const settings = state.reading?.report.season.settings;
@@ -84,15 +87,21 @@ function LivePane({ host, openDemo, onReport, language }: PaneProps) {
     outcome(() => host.select(cell)).then((done) => setNotice(done.ok ? null : failureNotice(done.failure, () => jump(place))), (error: unknown) => setFault({ error }));
   }, [host, watch]);
 
-  const tools = useMemo((): PaneTools => ({
-    host, watch, format, jump, tell: setNotice, fault: (error) => setFault({ error }),
-    showProblems: (of) => {
-      setProblemsOf(of);
+  const tools = useMemo((): PaneTools => {
+    const open = (next: PageId, of?: string) => {
+      if (of !== undefined) setField(of);
       focusPage.current = true;
-      setPage("problems");
-    },
-    ...(openDemo && { openDemo }),
-  }), [host, watch, format, jump, openDemo]);
+      setPage(next);
+    };
+    return {
+      host, watch, format, jump, layer, chooseLayer: setLayer, open, field, showField: setField, tell: setNotice, fault: (error) => setFault({ error }),
+      showProblems: (of) => {
+        setProblemsOf(of);
+        open("entries");
+      },
+      ...(openDemo && { openDemo }),
+    };
+  }, [host, watch, format, jump, openDemo, layer, field]);
 
   return (
     <PaneContext value={tools}>

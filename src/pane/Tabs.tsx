@@ -3,8 +3,6 @@ import { useRef, type KeyboardEvent } from "react";
 export type TabChoice<Id extends string> = {
   readonly id: Id;
   readonly title: string;
-  /** A number beside the title, as it is shown; `null` where there is nothing to count. */
-  readonly count: string | null;
   /** The element that the tab shows, once it is there. */
   readonly controls: string | null;
 };
@@ -12,6 +10,7 @@ export type TabChoice<Id extends string> = {
 export type TabsProps<Id extends string> = {
   readonly label: string;
   readonly tabs: readonly TabChoice<Id>[];
+  /** The page that is open; it may be one without a tab. */
   readonly chosen: Id;
   readonly choose: (id: Id) => void;
   /** The element id of a tab, so that its page can be named after it. */
@@ -24,8 +23,9 @@ export type TabsProps<Id extends string> = {
  */
 export function Tabs<Id extends string>({ label, tabs, chosen, choose, elementId }: TabsProps<Id>) {
   const list = useRef<HTMLDivElement>(null);
+  const stop = tabs.some(({ id }) => id === chosen) ? chosen : tabs[0]?.id;
   const onKeyDown = (event: KeyboardEvent) => {
-    const at = tabs.findIndex(({ id }) => id === chosen);
+    const at = tabs.findIndex(({ id }) => id === stop);
     const targets: Record<string, number> = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: tabs.length - 1 };
     const target = targets[event.key];
     if (target === undefined) return;
@@ -36,12 +36,12 @@ export function Tabs<Id extends string>({ label, tabs, chosen, choose, elementId
   };
   return (
     <div ref={list} className="pn-tabs" role="tablist" aria-label={label} onKeyDown={onKeyDown}>
-      {tabs.map(({ id, title, count, controls }) => (
+      {tabs.map(({ id, title, controls }) => (
         <button
-          key={id} type="button" role="tab" id={elementId(id)} aria-selected={id === chosen} tabIndex={id === chosen ? 0 : -1}
+          key={id} type="button" role="tab" id={elementId(id)} aria-selected={id === chosen} tabIndex={id === stop ? 0 : -1}
           {...(controls !== null && { "aria-controls": controls })} onClick={() => choose(id)}
         >
-          {title}{count !== null && <> <span className="pn-count">{count}</span></>}
+          {title}
         </button>
       ))}
     </div>

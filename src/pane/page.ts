@@ -4,16 +4,16 @@ import type { SeasonReport } from "../workbook/seasonReport";
 
 export type PageProps = {
   readonly report: SeasonReport;
-  /** Whose problems to show; `null`: all. Only the page of problems asks. */
+  /** Whose entries to fix are shown; `null`: all. Only the page of entries to fix asks. */
   readonly problemsOf: Subject | null;
 };
 
-export type PageId = "season" | "stand" | "change" | "lender" | "problems";
+/** `entries` has no tab: it opens from a line at the top, and from each figure that it makes incomplete. */
+export type PageId = "season" | "fields" | "inputs" | "changes" | "lender" | "more" | "entries";
 
 export type Page = {
   readonly id: PageId;
   readonly title: string;
-  /** A number beside the title, with the words that a screen reader says for it; `null` where there is nothing to count. */
-  readonly count: (report: SeasonReport) => number | null;
+  readonly hasTab: boolean;
   readonly Content: ComponentType<PageProps>;
 };

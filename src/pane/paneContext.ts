@@ -1,9 +1,11 @@
 import { createContext, useContext } from "react";
+import type { Layer } from "../core/kinds";
 import type { EntryRef } from "../core/row";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { Place, Subject } from "../workbook/problem";
 import { failureWords, type Failure } from "./failure";
 import type { Format } from "./format";
+import type { PageId } from "./page";
 import type { SeasonWatch } from "./seasonWatch";
 
 /** What the pane tells its user now; `failed` stays until it is dismissed or something else is told. */
@@ -19,7 +21,15 @@ export type PaneTools = {
   /** Shows an entry, or the place of a problem, in the workbook. */
   readonly jump: (place: Place | EntryRef) => void;
   readonly tell: (notice: Notice | null) => void;
-  /** Opens the page of problems, of one subject or of all. */
+  /** The cost layer that the pages speak of, chosen once for all of them. */
+  readonly layer: Layer;
+  readonly chooseLayer: (layer: Layer) => void;
+  /** Opens a page and takes the focus there; `field`: the page Fields at that field's own page. */
+  readonly open: (page: PageId, field?: string) => void;
+  /** The field whose own page is open; `null`: the list of all. */
+  readonly field: string | null;
+  readonly showField: (field: string | null) => void;
+  /** Opens the page of entries to fix, of one subject or of all. */
   readonly showProblems: (of: Subject | null) => void;
   /** Hands a fault of ours to the error boundary. */
   readonly fault: (error: unknown) => void;

@@ -53,26 +53,45 @@ describe("the page Season", () => {
 
   it("marks a figure that problems touch with a word and a sign, and leads to them", async () => {
     const page = await opened({ ask: "workbook=problems" });
-    const mark = page.getByRole("region", { name: "Corn" }).getByRole("button", { name: /^Incomplete: \d problems? that touch Corn/ });
+    const mark = page.getByRole("region", { name: "Corn" }).getByRole("button", { name: /^Incomplete: \d entr(y|ies) to fix\s?, touching Corn/ });
     expect(await mark.locator("svg").count()).toBe(1);
     await mark.click();
-    expect(await page.getByRole("tab", { name: /Problems/ }).getAttribute("aria-selected")).toBe("true");
-    expect(await focused(page)).toBe("Problems");
+    await page.getByRole("region", { name: "Entries to fix", exact: true }).waitFor();
+    expect(await focused(page)).toBe("Entries to fix");
     await page.getByRole("button", { name: "Purchases, row 5, Quantity" }).click();
     await expect.poll(() => inPage(page, (pane) => pane.host.selected)).toEqual([{ sheet: "Purchases", row: 5, column: 2 }]);
   });
 
   it("has a tab for each page and goes between them by the arrow keys", async () => {
     const page = await opened({ ask: "workbook=problems" });
-    expect(await page.getByRole("tab").allInnerTexts()).toEqual(["Season", "Stand", "Weigh a change", "Lender pages", "Problems 2"]);
+    expect(await page.getByRole("tab").allInnerTexts()).toEqual(["Season", "Fields", "Inputs", "Changes", "Lender", "More"]);
     await page.getByRole("tab", { name: "Season" }).press("ArrowLeft");
-    expect(await focused(page)).toBe("Problems 2");
-    expect(await page.getByRole("tabpanel").innerText()).toContain("two loads");
+    expect(await focused(page)).toBe("More");
+    await page.getByRole("button", { name: "Tables" }).waitFor();
+  });
+
+  it("leads from a line at the top to the entries to fix, and back by the tabs; without any there is no line", async () => {
+    const page = await opened({ ask: "workbook=problems" });
+    await button(page, /^2 entries to fix/).click();
+    expect(await page.getByRole("region", { name: "Entries to fix", exact: true }).innerText()).toContain("two loads");
+    expect(await page.getByRole("tab", { selected: true }).count()).toBe(0);
+    await page.getByRole("tab", { name: "Season" }).press("ArrowRight");
+    expect(await page.getByRole("tab", { selected: true }).innerText()).toBe("Fields");
+    const sound = await opened();
+    expect(await sound.getByRole("button", { name: /entr(y|ies) to/ }).count()).toBe(0);
+  });
+
+  it("has its tabs in one line at 320 pixels", async () => {
+    const page = await opened({ width: 320 });
+    const tops = await page.getByRole("tab").evaluateAll((tabs) => tabs.map((tab) => tab.getBoundingClientRect().top));
+    expect(new Set(tops).size).toBe(1);
+    expect(await page.getByRole("tab").last().evaluate((tab) => tab.getBoundingClientRect().right <= 320)).toBe(true);
   });
 });
 
 describe("adding a purchase", () => {
   const fill = async (page: Page) => {
+    await page.getByRole("tab", { name: "Inputs" }).click();
     await button(page, "Add a purchase").click();
     await page.getByRole("combobox", { name: "Item" }).pressSequentially("ur");
     await page.keyboard.press("ArrowDown");
@@ -89,7 +108,7 @@ describe("adding a purchase", () => {
     await page.keyboard.press("Enter");
     const told = page.locator("form [aria-live]");
     // 0.90 is three times the 0.285 paid before, which is told as to check.
-    await expect.poll(() => told.innerText()).toBe("The purchase was added. Cost per acre of Corn: 425.69 → 428.79 (USD, cash cost, outlook). 1 new problem: see Problems.");
+    await expect.poll(() => told.innerText()).toBe("The purchase was added. Cost per acre of Corn: 425.69 → 428.79 (USD, cash cost, outlook). 1 new entry to fix or to check: see the line at the top.");
     expect(await inPage(page, (pane) => pane.host.added.map(({ table, rows }) => [table, ...rows.map((row) => Object.fromEntries(row))]))).toEqual([
       ["Purchases", { Date: 47988, Item: "Urea", Quantity: 1000, Unit: "lb", "Unit price": 0.9 }],
     ]);
@@ -109,6 +128,7 @@ describe("adding a purchase", () => {
 
   it("says what is missing at the field itself and goes there", async () => {
     const page = await opened();
+    await page.getByRole("tab", { name: "Inputs" }).click();
     await button(page, "Add a purchase").click();
     await button(page, "Add the purchase").click();
     await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute("role"))).toBe("combobox");
@@ -127,7 +147,7 @@ describe("a workbook without our tables", () => {
     await page.getByRole("tab", { name: "Season" }).waitFor();
     expect(await page.getByRole("button", { name: "Make the input tables" }).count()).toBe(0);
     await expect.poll(() => inPage(page, (pane) => pane.host.selected.at(-1)?.sheet)).toBe("Crops");
-    await page.getByText("15 tables were made, each on a sheet of its own. Begin with Crops and Fields: each cell says what it is for as you select it.").waitFor();
+    await page.getByText("16 tables were made, each on a sheet of its own. Begin with Crops and Fields: each cell says what it is for as you select it.").waitFor();
   });
 
   it("opens the demo where the host has one", async () => {
@@ -189,7 +209,7 @@ describe("a host that does not answer", () => {
 
   it("says what could not be shown when a cell cannot be selected", async () => {
     const page = await opened({ ask: "workbook=problems" });
-    await page.getByRole("tab", { name: /Problems/ }).click();
+    await button(page, /entries to fix/).click();
     await inPage(page, (pane) => pane.refuse("select", "busy", "The workbook is being edited."));
     await page.getByRole("button", { name: "Purchases, row 5, Quantity" }).click();
     await page.locator(".pn-notices").getByText("The workbook is being edited.").waitFor();
@@ -217,15 +237,20 @@ describe.each(looks)("in %s", (_, look) => {
     for (const name of ["Where the cost comes from", "All layers, other yields and prices", "Grain sold and to sell"]) await button(page, name).click();
     await button(page, /^seed/).click();
     await button(page, /^Mill Road/).click();
-    await button(page, /^Urea/).click();
-    await button(page, "Tables").click();
     await isSound(page);
-    await page.getByRole("tab", { name: /Problems/ }).click();
+    await page.getByRole("tab", { name: "Inputs" }).click();
+    await button(page, /^Urea/).click();
+    await isSound(page);
+    await page.getByRole("tab", { name: "More" }).click();
+    for (const name of ["Tables", "Sheets to print"]) await button(page, name).click();
+    await isSound(page);
+    await button(page, /entries to fix/).click();
     await isSound(page);
   });
 
   it("is accessible while a purchase is typed wrongly, and where there are no tables yet", async () => {
     const page = await opened(ask("workbook=season"));
+    await page.getByRole("tab", { name: "Inputs" }).click();
     await button(page, "Add a purchase").click();
     await button(page, "Add the purchase").click();
     await page.getByText("Choose what was bought.").first().waitFor();

@@ -1,4 +1,4 @@
-/** The pages Stand, Weigh a change and Lender pages in Chromium over a workbook in memory: by keyboard, in every look, with a host that refuses. */
+/** The pages Fields, Changes, Lender and More in Chromium over a workbook in memory: by keyboard, in every look, with a host that refuses. */
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import { accessibilityFaults, panePages, type PaneLook, type PanePages } from "../support/panePages";
@@ -19,20 +19,20 @@ const button = (page: Page, name: string | RegExp) => page.getByRole("button", {
 const inPage = <Value>(page: Page, look: (pane: PanePage) => Value) => page.evaluate(`(${look.toString()})(window.panePage)`) as Promise<Value>;
 const rowsAdded = (page: Page) => inPage(page, (pane) => pane.host.added.flatMap(({ table, rows }) => rows.map((row) => [table, Object.fromEntries(row)] as const)));
 
-describe("the page Stand", () => {
+describe("the page Fields", () => {
   it("says the likely stand, draws it with words for those who cannot see it, and shows the outlook", async () => {
-    const page = await opened("Stand");
+    const page = await opened("Fields");
     const stand = page.getByRole("region", { name: "Stand", exact: true });
     expect(await stand.locator(".pn-main").innerText()).toBe("21,600 plants per acre");
     expect(await stand.innerText()).toContain("likely between 18,200 and 25,000 (19 times in 20)");
     expect(await page.getByRole("img", { name: /^4 places from 20,000 to 24,500 plants per acre/ }).count()).toBe(1);
     expect(await page.getByRole("region", { name: "Yield outlook" }).locator(".pn-main").innerText()).toBe("176.1 bu per acre");
-    await page.getByLabel("Field").selectOption("Long Eighty");
+    await page.getByLabel("Field", { exact: true }).selectOption("Long Eighty");
     expect(await page.getByRole("region", { name: "Yield outlook" }).innerText()).toContain("Nothing is said beyond the table.");
   });
 
   it("takes counts by keyboard one after the other, and reads out what each changed", async () => {
-    const page = await opened("Stand");
+    const page = await opened("Fields");
     await button(page, "Add a count").click();
     await page.getByLabel("Date").fill("2031-06-03");
     await page.getByLabel("Plants", { exact: false }).first().fill("31");
@@ -46,7 +46,7 @@ describe("the page Stand", () => {
   });
 
   it("keeps what was typed where the sheet is protected", async () => {
-    const page = await opened("Stand");
+    const page = await opened("Fields");
     await button(page, "Add a count").click();
     await page.locator("[data-plants] input").first().fill("30");
     await inPage(page, (pane) => pane.refuse("addRows", "protected", "The sheet Stand counts is protected."));
@@ -56,7 +56,7 @@ describe("the page Stand", () => {
   });
 
   it("says to ask the adjuster before anything is opened, and answers as the question is typed", async () => {
-    const page = await opened("Stand");
+    const page = await opened("Fields");
     const reseed = page.getByRole("region", { name: "Keep or reseed" });
     expect(await reseed.innerText()).toContain("Ask your insurer's adjuster before you destroy a stand.");
     await button(page, "Set keeping against reseeding").click();
@@ -77,12 +77,12 @@ describe("the page Stand", () => {
     await expect.poll(() => reseed.locator(".pn-main").innerText()).not.toBe(gain);
     await button(page, "Save it as a change").click();
     await expect.poll(() => reseed.innerText()).toContain("“Reseed Mill Road” was saved as 4 rows");
-    await page.getByRole("tab", { name: "Weigh a change" }).click();
+    await page.getByRole("tab", { name: "Changes" }).click();
     await expect.poll(() => button(page, /^Reseed Mill Road/).count()).toBe(1);
   });
 
   it("enters a loss to unevenness in the table Fields, or says why it cannot", async () => {
-    const page = await opened("Stand");
+    const page = await opened("Fields");
     await button(page, "Uneven stand").click();
     await page.getByLabel("Loss, % of yield").fill("5");
     await inPage(page, (pane) => pane.refuse("changeCells", "formula", "Fields, row 1 holds a formula, which is not written over."));
@@ -94,7 +94,7 @@ describe("the page Stand", () => {
   });
 
   it("keeps the words of a name whole beside a long figure", async () => {
-    const page = await opened("Stand", { width: 450, ask: "workbook=counted" });
+    const page = await opened("Fields", { width: 450, ask: "workbook=counted" });
     const name = page.getByText("Emergence", { exact: true });
     await name.evaluate((dt) => { dt.nextElementSibling!.textContent = "177.3% of 34,000 seeds dropped: more than were dropped; look at the counts and the rate"; });
     const lines = await name.evaluate((dt) => {
@@ -106,23 +106,23 @@ describe("the page Stand", () => {
   });
 
   it("keeps the list of fields within the pane, however long their names are", async () => {
-    const page = await opened("Stand");
+    const page = await opened("Fields");
     const list = page.getByLabel("Field", { exact: true });
     await list.evaluate((select: HTMLSelectElement) => { select.options[0]!.text = "The long field north of the old orchard by the river, Corn: 8 places counted"; });
     expect(await list.evaluate((select) => select.getBoundingClientRect().right <= select.closest(".pn-body")!.querySelector(".pn-card")!.getBoundingClientRect().right)).toBe(true);
   });
 
   it("writes its sheet", async () => {
-    const page = await opened("Stand");
+    const page = await opened("Fields");
     await button(page, "Write the sheet “Stand”").click();
     await page.getByText("The sheet “Stand” was written.").waitFor();
     expect(await inPage(page, (pane) => pane.host.written.map((sheets) => sheets.map(({ name }) => name)))).toEqual([["Stand"]]);
   });
 });
 
-describe("the page Weigh a change", () => {
+describe("the page Changes", () => {
   it("builds a change from blank to its break-even, and lays it over the outlook once it is saved", async () => {
-    const page = await opened("Weigh a change");
+    const page = await opened("Changes");
     await button(page, "Weigh a new change").click();
     for (const [label, value] of [["Rows", "12"], ["Price per row", "300"], ["Years kept", "5"], ["Labour per hour", "24"], ["Interest a year, %", "6"], ["Name of the change", "Wheels 2031"]] as const) {
       await page.getByLabel(label).first().fill(value);
@@ -144,7 +144,7 @@ describe("the page Weigh a change", () => {
   });
 
   it("shows what must be read before the work as soon as the layout is chosen, above the boxes, and once", async () => {
-    const page = await opened("Weigh a change");
+    const page = await opened("Changes");
     await button(page, "Weigh a new change").click();
     const form = page.getByRole("form", { name: "New change" });
     const planter = form.getByText(/^Under a planter: lower it/);
@@ -161,7 +161,7 @@ describe("the page Weigh a change", () => {
   });
 
   it("goes to the first box that is wrong when it is saved too early", async () => {
-    const page = await opened("Weigh a change");
+    const page = await opened("Changes");
     await button(page, "Weigh a new change").click();
     await button(page, "Save the change").click();
     await expect.poll(() => page.evaluate(() => document.activeElement?.closest(".fui-Field")?.textContent)).toMatch(/^Rows/);
@@ -169,7 +169,7 @@ describe("the page Weigh a change", () => {
   });
 
   it("tries a change on the outlook without writing it, and keeps it in all of its rows when asked", async () => {
-    const page = await opened("Weigh a change");
+    const page = await opened("Changes");
     await button(page, /^Fewer soybean seeds/).click();
     await page.getByLabel("Lay it over the outlook").last().uncheck();
     expect(await page.getByRole("region", { name: "Outlook with changes" }).count()).toBe(0);
@@ -185,7 +185,7 @@ describe("the page Weigh a change", () => {
   });
 
   it("adds the column Active to a table without one, when asked", async () => {
-    const page = await opened("Weigh a change", { ask: "workbook=without-active" });
+    const page = await opened("Changes", { ask: "workbook=without-active" });
     await button(page, /^Fewer soybean seeds/).click();
     await page.getByLabel("Lay it over the outlook").last().check();
     await button(page, "Keep it on in the workbook").click();
@@ -200,7 +200,7 @@ describe("the page Weigh a change", () => {
   });
 
   it("makes the table Changes where the workbook has none", async () => {
-    const page = await opened("Weigh a change", { ask: "workbook=season" });
+    const page = await opened("Changes", { ask: "workbook=season" });
     await button(page, "Weigh a new change").click();
     await page.getByLabel("What is weighed").selectOption("A higher rent");
     await page.getByLabel("Where").selectOption({ label: "Mill Road, Corn" });
@@ -213,9 +213,9 @@ describe("the page Weigh a change", () => {
   });
 });
 
-describe("the page Lender pages", () => {
+describe("the page Lender", () => {
   it("says what would embarrass, previews, and writes the pages with the cash flow in one step", async () => {
-    const page = await opened("Lender pages");
+    const page = await opened("Lender");
     expect(await page.getByRole("region", { name: "Before you show them" }).innerText()).toContain("No family living is entered, so cash need is too low.");
     await page.getByRole("checkbox", { name: "Soybeans" }).uncheck();
     await page.getByRole("radio", { name: "full" }).check();
@@ -226,7 +226,7 @@ describe("the page Lender pages", () => {
   });
 
   it("says in words why nothing was written, and writes when it is tried again", async () => {
-    const page = await opened("Lender pages");
+    const page = await opened("Lender");
     await inPage(page, (pane) => pane.refuse("write", "busy", "A cell is being edited."));
     await button(page, "Write the lender pages").click();
     await page.getByText("Nothing was written. A cell is being edited. Try again in a moment.").waitFor();
@@ -235,7 +235,7 @@ describe("the page Lender pages", () => {
   });
 
   it("waits for a crop to be chosen", async () => {
-    const page = await opened("Lender pages");
+    const page = await opened("Lender");
     for (const crop of ["Corn", "Soybeans"]) await page.getByRole("checkbox", { name: crop }).uncheck();
     await button(page, "Write the lender pages").click();
     await page.getByText("Nothing was written. Choose a crop first.").waitFor();
@@ -243,8 +243,9 @@ describe("the page Lender pages", () => {
   });
 });
 
-it("writes cost per acre and break-evens from the page Season", async () => {
-  const page = await opened("Season");
+it("writes cost per acre and break-evens from the page More", async () => {
+  const page = await opened("More");
+  await button(page, "Sheets to print").click();
   await button(page, "Write “Cost per acre” and “Break-even”").click();
   await page.getByText("The sheets “Cost per acre” and “Break-even” were written.").waitFor();
 });
@@ -259,15 +260,15 @@ describe.each(looks)("in %s", (_, look) => {
     expect(await accessibilityFaults(page)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0);
   };
-  it("Stand is accessible and no wider than the pane with everything opened", async () => {
-    const page = await opened("Stand", look);
+  it("Fields is accessible and no wider than the pane with everything opened", async () => {
+    const page = await opened("Fields", look);
     for (const name of ["Add a count", /^Table: /, "What moved the outlook", "Uneven stand", "Set keeping against reseeding", /^Treatment, other costs/]) await button(page, name).click();
     await button(page, "Add the count").click();
     await page.getByLabel("Loss, % of yield").fill("4");
     await isSound(page);
   });
-  it("Weigh a change is, with a layout begun wrongly and a change opened", async () => {
-    const page = await opened("Weigh a change", look);
+  it("Changes is, with a layout begun wrongly and a change opened", async () => {
+    const page = await opened("Changes", look);
     await button(page, "Weigh a new change").click();
     await page.getByLabel("What is weighed").selectOption("Another hybrid");
     await button(page, "Save the change").click();
@@ -276,8 +277,8 @@ describe.each(looks)("in %s", (_, look) => {
     await button(page, /^What trials found/).click();
     await isSound(page);
   });
-  it("Lender pages is, after writing", async () => {
-    const page = await opened("Lender pages", look);
+  it("Lender is, after writing", async () => {
+    const page = await opened("Lender", look);
     await button(page, "Write the lender pages").click();
     await page.getByText(/^The sheets “Lender pages”/).waitFor();
     await isSound(page);

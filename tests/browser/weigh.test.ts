@@ -46,7 +46,7 @@ const main = (name: string) => region(name).locator(".pn-main").first().innerTex
 
 describe("stand counts typed into the demo", () => {
   it("change the yield outlook, the net return and the answer on reseeding", async () => {
-    await tab("Stand");
+    await tab("Fields");
     await pane().getByLabel("Field").selectOption("Old Orchard North");
     // 169.5 plants at 8 places of 30 in × 17.42 ft, a doubtful one as half: 21,192 an acre.
     expect(await main("Stand")).toBe("21,200 plants per acre");
@@ -78,7 +78,7 @@ describe("stand counts typed into the demo", () => {
 
 describe("a change built in the demo", () => {
   it("goes from blank to its break-even, is saved as rows, and is taken back by undo", async () => {
-    await tab("Weigh a change");
+    await tab("Changes");
     await pane().getByRole("region", { name: "Changes side by side" }).waitFor();
     const before = await pane().getByRole("region", { name: "Changes side by side" }).getByRole("row").count();
     await button("Weigh a new change").click();
@@ -116,7 +116,7 @@ describe("a change built in the demo", () => {
 
 describe("lender pages of the demo", () => {
   it("are written beside the entries and shown on their own sheets", async () => {
-    await tab("Lender pages");
+    await tab("Lender");
     await button("Write the lender pages").click();
     await pane().getByText(/^The sheets “Lender pages” and “Cash flow” were written as of /).waitFor();
     await page.locator(".rail button", { hasText: "Cash flow" }).waitFor();

@@ -43,20 +43,20 @@ await page.screenshot({ path: join(folder, "desk.png") });
 await takePane("pane-season", 1500);
 
 await openDemo();
-await showPage("Stand");
+await showPage("Fields");
 await pane.getByLabel("Field", { exact: true }).selectOption("Old Orchard North");
 for (const name of ["Uneven stand", "Set keeping against reseeding", "Estimate the insurance payment"]) await open(name);
 for (const [label, value] of [["Loss, % of yield", "4"], ["Approved yield", "196"], ["Coverage", "75"], ["Appraised yield", "90"], ["Policy's price", "4.60"]] as const) await pane.getByLabel(label).fill(value);
 await takePane("pane-stand");
 
 await openDemo();
-await showPage(/^Weigh a change/);
+await showPage("Changes");
 await open(/^Fewer soybean seeds/);
 await open("The four quadrants");
 await takePane("pane-change");
 
 await openDemo();
-await showPage(/^Weigh a change/);
+await showPage("Changes");
 await open("Weigh a new change");
 await pane.getByLabel("What is weighed").selectOption("Rebuild worn row units");
 await fill({
@@ -66,12 +66,12 @@ await fill({
 await takePane("pane-worn-row-units");
 
 await openDemo();
-await showPage("Lender pages");
+await showPage("Lender");
 await takePane("pane-lender");
 
 await openDemo();
 await page.setInputFiles("input[type=file]", "shared/demo-season-with-problems.xlsx");
-await showPage(/Problems/);
+await open(/to fix/);
 await pane.locator(".pn-problems").first().waitFor();
 await takePane("pane-problems", 640);
 await browser.close();

@@ -8,7 +8,7 @@ export const WarningMark = () => (
 
 export type IncompleteProps = { readonly of: Subject; readonly problems: number };
 
-/** Says that a figure is incomplete and leads to the problems that make it so; nothing where there are none. */
+/** Says that a figure is incomplete and leads to the entries to fix that make it so; nothing where there are none. */
 export function Incomplete({ of, problems }: IncompleteProps) {
   const { showProblems, format } = usePane();
   if (problems === 0) return null;
@@ -16,7 +16,7 @@ export function Incomplete({ of, problems }: IncompleteProps) {
   return (
     <button type="button" className="pn-incomplete" onClick={() => showProblems(of)}>
       <WarningMark />
-      <span>Incomplete: {format.count(problems)} {problems === 1 ? "problem" : "problems"}<span className="pn-unseen"> that touch {name}</span></span>
+      <span>Incomplete: {format.count(problems)} {problems === 1 ? "entry" : "entries"} to fix<span className="pn-unseen">, touching {name}</span></span>
     </button>
   );
 }

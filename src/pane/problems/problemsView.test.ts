@@ -4,7 +4,7 @@ import { faultyContent } from "../../../tests/support/paneWorkbook";
 import type { Problem } from "../../workbook/problem";
 import { seasonReport } from "../../workbook/report";
 import { formatOf } from "../format";
-import { problemsView } from "./problemsView";
+import { entriesLine, problemsView } from "./problemsView";
 
 const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
 const report = reportOf(paneSeason, paneProblems);
@@ -12,7 +12,7 @@ const report = reportOf(paneSeason, paneProblems);
 describe("the page of problems", () => {
   it("groups them by table and says where, what was found and what to do", () => {
     const { summary, groups } = problemsView(report, null, format);
-    expect(summary).toMatch(/^2 problems\./);
+    expect(summary).toMatch(/^2 entries to fix\./);
     expect(groups.map(({ table, problems }) => [table, problems.length])).toEqual([["Purchases", 1], ["Applications", 1]]);
     expect(groups[0]!.problems[0]).toMatchObject({
       where: "row 5, Quantity", what: ": \"two loads\" is not a number.", found: "", remedy: "Enter a number alone, without words.",
@@ -31,8 +31,8 @@ describe("the page of problems", () => {
   });
 
   it("shows one subject's alone when asked, and says that there are more", () => {
-    expect(problemsView(report, { of: "item", name: "Urea" }, format)).toMatchObject({ summary: "1 of 2 problems touches Urea.", isPart: true });
-    expect(problemsView(report, { of: "field", name: "Mill Road" }, format).summary).toBe("No problem touches Mill Road any more.");
+    expect(problemsView(report, { of: "item", name: "Urea" }, format)).toMatchObject({ summary: "1 of 2 entries to fix touches Urea.", isPart: true });
+    expect(problemsView(report, { of: "field", name: "Mill Road" }, format).summary).toBe("No entry to fix touches Mill Road any more.");
   });
 
   it("names the cell as the sheet does, and the tables that lack a name", () => {
@@ -47,8 +47,8 @@ describe("the page of problems", () => {
   it("lists so many at a time and counts the rest", () => {
     const blanks = Array.from({ length: 1200 }, (_, index): Problem => ({ code: "blank", at: { table: "Fields", row: index + 1, column: "Acres" }, found: "", touches: [] }));
     const view = problemsView(reportOf(paneSeason, blanks), null, format, 300);
-    expect([view.groups[0]!.problems.length, view.more, view.summary]).toEqual([300, 900, "1,200 problems. Figures that they touch are incomplete until they are put right."]);
-    expect(problemsView(reportOf(paneSeason, blanks.slice(0, 1)), null, format, 300)).toMatchObject({ more: 0, summary: "1 problem. Figures that it touches are incomplete until it is put right." });
+    expect([view.groups[0]!.problems.length, view.more, view.summary]).toEqual([300, 900, "1,200 entries to fix. Figures that they touch are incomplete until they are put right."]);
+    expect(problemsView(reportOf(paneSeason, blanks.slice(0, 1)), null, format, 300)).toMatchObject({ more: 0, summary: "1 entry to fix. Figures that it touches are incomplete until it is put right." });
   });
 
   it("offers to take in entries below a table, and nothing where they may be something else", () => {
@@ -63,7 +63,12 @@ describe("the page of problems", () => {
     expect(groups.flatMap(({ problems }) => problems.map(({ readsAs }) => readsAs))).toEqual(["tblOperations", null]);
   });
 
+  it("counts both grades in one line, which is empty where there is nothing to look at", () => {
+    expect([[3, 2], [1, 0], [0, 1], [0, 4], [0, 0]].map(([fix, check]) => entriesLine(fix!, check!, format)))
+      .toEqual(["3 entries to fix, 2 to check", "1 entry to fix", "1 entry to check", "4 entries to check", ""]);
+  });
+
   it("says when there is nothing to put right", () => {
-    expect(problemsView(reportOf(), null, format)).toEqual({ summary: "No problems: every entry was understood.", isPart: false, groups: [], more: 0 });
+    expect(problemsView(reportOf(), null, format)).toEqual({ summary: "Nothing to fix: every entry was understood.", isPart: false, groups: [], more: 0 });
   });
 });

@@ -31,7 +31,7 @@ export type ProblemGroup = { readonly table: string; readonly grade: Grade; read
 export const gradeTitles: Readonly<Record<Grade, string>> = { fix: "Entries to fix", check: "To check: counted as they stand" };
 
 export type ProblemsView = {
-  /** "3 problems", "2 of 5 problems touch Corn", "No problems …" */
+  /** "3 entries to fix", "2 of 5 entries to fix touch Corn", "Nothing to fix …" */
   readonly summary: string;
   /** Whether some problems are left out because only one subject's are shown. */
   readonly isPart: boolean;
@@ -51,6 +51,13 @@ export function problemsView(report: Pick<SeasonReport, "problems" | "problemsOf
     more: concerned.length - shown.length,
     groups: groups(shown).map(({ problems, ...group }) => ({ ...group, problems: problems.map((problem, index) => problemView(problem, index, report)) })),
   };
+}
+
+/** "3 entries to fix, 2 to check"; empty where there is nothing to look at. */
+export function entriesLine(fix: number, check: number, { count }: Pick<Format, "count">): string {
+  const toFixWords = fix === 0 ? "" : `${count(fix)} ${fix === 1 ? "entry" : "entries"} to fix`;
+  if (check === 0) return toFixWords;
+  return fix === 0 ? `${count(check)} ${check === 1 ? "entry" : "entries"} to check` : `${toFixWords}, ${count(check)} to check`;
 }
 
 function groups(problems: readonly Problem[]) {
@@ -83,8 +90,8 @@ function where({ row, column }: Place): string {
 }
 
 function summary(shown: number, all: number, of: Subject | null, count: Format["count"]): string {
-  if (all === 0 && (of === null || shown === 0)) return "No problems: every entry was understood.";
-  const problems = `${count(all)} ${all === 1 ? "problem" : "problems"}`;
-  if (of === null || of.of === "farm") return all === 1 ? `${problems}. Figures that it touches are incomplete until it is put right.` : `${problems}. Figures that they touch are incomplete until they are put right.`;
-  return shown === 0 ? `No problem touches ${subjectName(of)} any more.` : `${count(shown)} of ${problems} ${shown === 1 ? "touches" : "touch"} ${subjectName(of)}.`;
+  if (all === 0 && (of === null || shown === 0)) return "Nothing to fix: every entry was understood.";
+  const entries = `${count(all)} ${all === 1 ? "entry" : "entries"} to fix`;
+  if (of === null || of.of === "farm") return all === 1 ? `${entries}. Figures that it touches are incomplete until it is put right.` : `${entries}. Figures that they touch are incomplete until they are put right.`;
+  return shown === 0 ? `No entry to fix touches ${subjectName(of)} any more.` : `${count(shown)} of ${entries} ${shown === 1 ? "touches" : "touch"} ${subjectName(of)}.`;
 }

@@ -99,6 +99,6 @@ describe("what an entry changed", () => {
     expect(said("Diesel")).toBe("No cost per acre changed by a cent.");
     expect(said("Urea")).toBe("No cost per acre changed by a cent: Urea is charged as it is used, and what is left over is stock.");
     const after = reportOf(paneSeason, [{ code: "not-a-number", at: { table: "Purchases", row: 5 }, found: "x", touches: [] }]);
-    expect(whatChanged(before, after, { layer: "cash", format, item: null })).toBe("No cost per acre changed by a cent. 1 new problem: see Problems.");
+    expect(whatChanged(before, after, { layer: "cash", format, item: null })).toBe("No cost per acre changed by a cent. 1 new entry to fix or to check: see the line at the top.");
   });
 });

@@ -8,19 +8,19 @@ import { gradeTitles, problemsView, type ProblemView } from "./problemsView";
 /** So many problems are listed at a time: a block pasted in the wrong place makes thousands. */
 const atATime = 300;
 
-/** Every problem with its place, what was found and what to do. */
-export function ProblemsPage({ report, problemsOf }: PageProps) {
+/** Every entry to fix with its place, what was found and what to do. */
+export function EntriesPage({ report, problemsOf }: PageProps) {
   const { showProblems, format } = usePane();
   const [most, setMost] = useState(atATime);
   const { summary, isPart, groups, more } = problemsView(report, problemsOf, format, most);
   return (
     <>
       <p>{summary}</p>
-      {isPart && <Button onClick={() => showProblems(null)}>Show all problems</Button>}
+      {isPart && <Button onClick={() => showProblems(null)}>Show all entries to fix</Button>}
       {groups.map(({ table, grade, problems }, index) => (
         <Fragment key={`${grade} ${table}`}>
           {grade === "check" && groups[index - 1]?.grade !== grade && <p className="pn-grade">{gradeTitles[grade]}</p>}
-          <section className="pn-card" aria-label={grade === "fix" ? `Problems in ${table}` : `To check in ${table}`}>
+          <section className="pn-card" aria-label={grade === "fix" ? `Entries to fix in ${table}` : `To check in ${table}`}>
             <h3>{table}</h3>
             <ul className="pn-problems">{problems.map((problem) => <ProblemLine key={problem.key} table={table} problem={problem} />)}</ul>
           </section>

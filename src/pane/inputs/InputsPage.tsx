@@ -1,0 +1,19 @@
+import { useMemo } from "react";
+import type { PageProps } from "../page";
+import { usePane } from "../paneContext";
+import { PurchasePart } from "../purchase/PurchasePart";
+import { entryTeller } from "../season/entryView";
+import { ItemsCard } from "../season/ItemsCard";
+
+/** What was bought and what is still to buy. */
+export function InputsPage({ report }: PageProps) {
+  const { format, layer } = usePane();
+  const teller = useMemo(() => entryTeller(report, format), [report, format]);
+  return (
+    <>
+      {report.season.items.length === 0 && <p>Enter what you buy in the table Items first: its kind, its pack and its planned price. Bills are then entered here.</p>}
+      <PurchasePart report={report} layer={layer} />
+      <ItemsCard report={report} teller={teller} />
+    </>
+  );
+}
