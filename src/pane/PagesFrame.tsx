@@ -50,7 +50,7 @@ export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps)
     <>
       <header className="pn-head">
         <h1>{farm ?? (seasonYear === null ? "Season" : `Season ${seasonYear}`)}</h1>
-        <span className="pn-note">{farm !== null && seasonYear !== null && `Season ${seasonYear}, `}{currency}, {report.season.settings.areaUnit === "ac" ? "acres" : "hectares"}</span>
+        <span className="pn-note">{farm !== null && seasonYear !== null ? `Season ${seasonYear}` : `${currency}, ${report.season.settings.areaUnit === "ac" ? "acres" : "hectares"}`}</span>
       </header>
       <RowsBeingEntered report={report} />
       <Tabs

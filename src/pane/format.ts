@@ -16,6 +16,8 @@ export type Format = {
   readonly money: Shown;
   /** The difference of two amounts as they are shown, signed: "+3.22"; "no change". */
   readonly change: (from: Decimal, to: Decimal) => string;
+  /** A difference of money, signed: "+3.22", "−1.00", "0.00". */
+  readonly signed: (value: Decimal) => string;
   /** Money with its currency: "1,234.50 USD", or "$1,234.50" where the currency is a sign. */
   readonly amount: Shown;
   /** A price that is needed, rounded up to the cent. */
@@ -74,6 +76,7 @@ export function formatOf({ currency, areaUnit }: Pick<Settings, "currency" | "ar
   };
   return {
     money, currency, areaName, areaUnit,
+    signed: (value) => `${shownMoney(value).gt("0") ? "+" : ""}${money(value)}`,
     change: signed(shownMoney, two),
     yieldChange: signed(shownYield, oneDecimal),
     whole: shown((value) => shownMoney(value).toDecimalPlaces(0), (value) => whole(value.isZero() ? value.abs() : value)),

@@ -27,11 +27,12 @@ describe("the page Season", () => {
     const corn = page.getByRole("region", { name: "Corn" });
     await corn.waitFor();
     // Worked by hand in the unit test of the card, here through the tables of a workbook.
-    expect(await corn.locator(".pn-main").innerText()).toBe("425.69 USD per acre");
-    expect(await corn.innerText()).toContain("cash cost, outlook (plan 408.75, +16.94)");
-    await page.getByRole("radio", { name: "full" }).check();
-    expect(await corn.locator(".pn-main").innerText()).toBe("538.74 USD per acre");
-    expect(await corn.innerText()).toContain("full cost, outlook");
+    expect(await corn.locator(".pn-main").innerText()).toBe("425.69 USD per acre, cash cost, projected");
+    expect(await corn.innerText()).toContain("+16.94 since plan");
+    expect(await corn.innerText()).toContain("4.35 a bushel covers every layer.");
+    await page.getByLabel("After which cost").selectOption({ label: "after full cost" });
+    expect(await corn.locator(".pn-main").innerText()).toBe("538.74 USD per acre, full cost, projected");
+    expect(await page.getByRole("region", { name: "Whole farm" }).innerText()).toContain("No crop falls short of any layer.");
   });
 
   it("leads from a figure down to an entry, whose cell it selects, by keyboard alone", async () => {
@@ -44,7 +45,7 @@ describe("the page Season", () => {
       }
       throw new Error(`the Tab key does not reach ${name}`);
     };
-    await down(/^Where the cost comes from/);
+    await down(/^Where an acre's cost goes/);
     await down(/^seed/);
     await down(/^Mill Road/);
     await down(/^Purchases, row 1/);
@@ -234,7 +235,12 @@ describe.each(looks)("in %s", (_, look) => {
   it("is accessible and no wider than the pane with everything opened", async () => {
     const page = await opened(ask("workbook=problems"));
     await isSound(page);
-    for (const name of ["Where the cost comes from", "All layers, other yields and prices", "Grain sold and to sell"]) await button(page, name).click();
+    await button(page, "More on Soybeans").click();
+    for (const name of ["All layers", "Sold and to sell"]) {
+      await button(page, name).click();
+      await isSound(page);
+    }
+    await button(page, "Where an acre's cost goes").click();
     await button(page, /^seed/).click();
     await button(page, /^Mill Road/).click();
     await isSound(page);

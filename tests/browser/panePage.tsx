@@ -3,6 +3,7 @@ import { createRoot } from "react-dom/client";
 import { HostError } from "../../src/host/workbookHost";
 import { Pane } from "../../src/pane/Pane";
 import type { PaneTheme } from "../../src/pane/theme";
+import type { RawTable, WorkbookContent } from "../../src/workbook/cell";
 import { memoryHost, type MemoryHost } from "../support/memoryHost";
 import { countedContent, faultyContent, paneContent } from "../support/paneWorkbook";
 
@@ -21,7 +22,9 @@ const withoutActive = countedContent.tables.map((table) => {
   return table.name !== "Changes" ? table : { ...table, headers: table.headers.filter((_, index) => index !== active), rows: table.rows.map((row) => row.filter((_, index) => index !== active)) };
 });
 const contents = { "without-active": { ...countedContent, tables: withoutActive }, bills: { ...paneContent, tables: bills }, season: paneContent, problems: faultyContent, counted: countedContent, empty: { ...paneContent, tables: [] } };
-const content = contents[(asked.get("workbook") ?? "season") as keyof typeof contents];
+/** A workbook that the test has read and handed over, as its ranges go through JSON. */
+const shared = (window as { readonly sharedContent?: Omit<WorkbookContent, "ranges"> & { readonly ranges: readonly (readonly [string, RawTable])[] } }).sharedContent;
+const content: WorkbookContent = shared !== undefined ? { ...shared, ranges: new Map(shared.ranges) } : contents[(asked.get("workbook") ?? "season") as keyof typeof contents];
 const host = memoryHost(content, { address: "My fields!A2:D30", headings: ["Name", "Crop", "Size", "Goal"] });
 const page: PanePage = {
   host, demoOpened: 0,

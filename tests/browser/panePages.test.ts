@@ -10,7 +10,7 @@ afterEach(() => pages.closeAll());
 afterAll(() => pages?.close());
 
 async function opened(tab: string, look: PaneLook = {}): Promise<Page> {
-  const { page, complaints } = await pages.open({ ...look, ask: `${look.ask ?? ""}&workbook=${look.ask?.includes("workbook") ? "" : "counted"}` });
+  const { page, complaints } = await pages.open({ ...look, ask: `${look.ask ?? ""}${look.ask?.includes("workbook=") === true ? "" : "&workbook=counted"}` });
   await page.getByRole("tab", { name: tab }).click();
   expect(complaints).toEqual([]);
   return page;
@@ -282,5 +282,13 @@ describe.each(looks)("in %s", (_, look) => {
     await button(page, "Write the lender pages").click();
     await page.getByText(/^The sheets “Lender pages”/).waitFor();
     await isSound(page);
+  });
+});
+
+describe("the pages of the demo at 320 × 600", () => {
+  it.each(["Season"])("%s opens no higher than 1,200 pixels", async (tab) => {
+    const page = await opened(tab, { ask: "workbook=demo-season", height: 600 });
+    await page.locator(".pn-body:not([hidden]) .pn-card").first().waitFor();
+    expect(await page.evaluate(() => document.querySelector(".pn-pane")!.scrollHeight)).toBeLessThanOrEqual(1200);
   });
 });

@@ -61,12 +61,12 @@ describe("what is only to check", () => {
 
   it("is listed after the entries to fix, under a name of its own", () => {
     expect(problemsView(report, null, format)).toMatchObject({
-      summary: "No problems: every entry was understood. 1 to check: counted as it stands.",
+      summary: "Nothing to fix: every entry was understood. 1 to check: counted as it stands.",
       groups: [{ table: "Purchases", grade: "check", problems: [{ where: "row 2", other: { words: "Purchases, row 1" } }] }],
     });
     const both = bought(`${load} | | `, `${load} | | `, "x | Urea | 1 | lb | 1 | | ");
     expect(problemsView(both, null, format)).toMatchObject({
-      summary: "1 problem. Figures that it touches are incomplete until it is put right. 1 to check: counted as it stands.",
+      summary: "1 entry to fix. Figures that it touches are incomplete until it is put right. 1 to check: counted as it stands.",
       groups: [{ table: "Purchases", grade: "fix" }, { table: "Purchases", grade: "check" }],
     });
     expect(reportJson(both).complete).toBe(false);

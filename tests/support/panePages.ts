@@ -4,11 +4,13 @@ import { createRequire } from "node:module";
 import { buildSync } from "esbuild";
 import type { Browser, Page } from "playwright-core";
 import { startBrowser } from "./browser";
+import { opened } from "./demoReport";
 
 export type PaneLook = {
-  /** What the page's address asks for, e.g. `workbook=problems&theme=dark`. */
+  /** What the page's address asks for, e.g. `workbook=problems&theme=dark`; `workbook=demo-season` is that of `shared`, on a day of its June. */
   readonly ask?: string;
   readonly width?: number;
+  readonly height?: number;
   readonly forcedColors?: boolean;
   readonly reducedMotion?: boolean;
   readonly colorScheme?: "light" | "dark";
@@ -36,15 +38,21 @@ export async function panePages(): Promise<PanePages> {
     <link rel="icon" href="data:,"><style>html, body, #pane { height: 100%; margin: 0; } ${part(".css")}</style><main id="pane"></main><script src="pane.js"></script></html>`;
   const browser: Browser = await startBrowser();
   return {
-    open: async ({ ask = "", width = 320, forcedColors = false, reducedMotion = false, colorScheme = "light" } = {}) => {
+    open: async ({ ask = "", width = 320, height = 800, forcedColors = false, reducedMotion = false, colorScheme = "light" } = {}) => {
       const page = await browser.newPage({
-        viewport: { width, height: 800 }, colorScheme, forcedColors: forcedColors ? "active" : "none", reducedMotion: reducedMotion ? "reduce" : "no-preference",
+        viewport: { width, height }, colorScheme, forcedColors: forcedColors ? "active" : "none", reducedMotion: reducedMotion ? "reduce" : "no-preference",
       });
       const complaints: string[] = [];
       page.on("pageerror", (error) => complaints.push(error.message));
       page.on("console", (message) => { if (message.type() === "error") complaints.push(message.text()); });
       await page.route("**/*", (route) => route.fulfill(route.request().url().endsWith("pane.js")
         ? { contentType: "text/javascript; charset=utf-8", body: script } : { contentType: "text/html; charset=utf-8", body }));
+      const shared = /workbook=(demo[a-z-]*)/.exec(ask)?.[1];
+      if (shared !== undefined) {
+        const { ranges, ...content } = await opened(readFileSync(`shared/${shared}.xlsx`)).read();
+        await page.addInitScript((given) => { Object.assign(window, { sharedContent: given }); }, { ...content, ranges: [...ranges] });
+        await page.clock.setFixedTime(new Date("2026-06-15T12:00:00"));
+      }
       await page.goto(`${address}?${ask}`);
       return { page, complaints };
     },

@@ -24,21 +24,24 @@ export function CostTreePart({ crop, layer, report, teller }: CostTreePartProps)
   const { kinds, total } = costTree(crop, stage, layer, format, useMemo(() => kindMarker(report.season), [report.season]));
   return (
     <>
-      <Segments legend="Costs of the" choices={stages.map((value) => ({ value, name: value }))} chosen={stage} choose={setChosen} />
-      <p className="pn-note pn-number">{format.perArea}</p>
+      <Segments legend="Costs of the" choices={stages.map((value) => ({ value, name: value === "outlook" ? "projected" : value }))} chosen={stage} choose={setChosen} />
+      <p className="pn-note pn-number">{format.perArea}{stage === "plan" ? "" : "; since the plan"}</p>
       <ul className="pn-tree">
-        {kinds.map(({ kind, words, perArea, fields }) => (
+        {kinds.map(({ kind, words, perArea, change, fields }) => (
           <li key={kind}>
-            <Disclosure look="line" label={words} aside={perArea}>
+            <Disclosure look="line" label={words} aside={<Figures perArea={perArea} change={change} />}>
               <ul className="pn-tree">{fields.map((field) => <FieldOfKind key={field.field} field={field} layer={layer} report={report} teller={teller} />)}</ul>
             </Disclosure>
           </li>
         ))}
       </ul>
-      <p className="pn-total"><span>{layerCosts[layer]}, {stage}</span><span className="pn-number">{total}</span></p>
+      <p className="pn-total"><span>{layerCosts[layer]}, {stage === "outlook" ? "projected" : stage}</span><span className="pn-number">{total}</span></p>
     </>
   );
 }
+
+/** A cost and what it moved by since the plan. */
+const Figures = ({ perArea, change }: { readonly perArea: string; readonly change: string }) => <>{perArea} <span className="pn-moved-by">{change}</span></>;
 
 type FieldOfKindProps = { readonly field: FieldLine; readonly layer: Layer; readonly report: SeasonReport; readonly teller: EntryTeller };
 
@@ -48,7 +51,7 @@ function FieldOfKind({ field, layer, report, teller }: FieldOfKindProps) {
   const label = <>{field.field}, {field.area}{problems > 0 && <span className="pn-is-incomplete"> <WarningMark /> incomplete</span>}</>;
   return (
     <li>
-      <Disclosure look="line" label={label} aside={field.perArea}>
+      <Disclosure look="line" label={label} aside={<Figures {...field} />}>
         <Incomplete of={subject} problems={problems} />
         <ul className="pn-costs">
           {field.costs.map((cost) => (

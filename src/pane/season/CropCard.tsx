@@ -6,60 +6,75 @@ import { ofLayer } from "../../workbook/incompleteMark";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { Disclosure } from "../parts/Disclosure";
 import { EntryLinks } from "../parts/EntryLinks";
+import { Folds } from "../parts/Folds";
 import { Incomplete } from "../parts/Incomplete";
 import { usePane } from "../paneContext";
 import { CostTreePart } from "./CostTreePart";
+import { cropBlock } from "./cropBlock";
 import { breakEvenView, cropView } from "./cropView";
 import type { EntryTeller } from "./entryView";
 import { FigureTable } from "./FigureTable";
+import { MovedPart } from "./MovedPart";
+import { NeedLineDrawing } from "./NeedLineDrawing";
 import { salesView } from "./salesView";
 
-export type CropCardProps = { readonly crop: CropFigures; readonly layer: Layer; readonly report: SeasonReport; readonly teller: EntryTeller };
+export type CropCardProps = {
+  readonly crop: CropFigures;
+  readonly layer: Layer;
+  readonly report: SeasonReport;
+  readonly teller: EntryTeller;
+  /** Whether its lines and what moved it are shown at once; else they are folded. */
+  readonly isOpen: boolean;
+};
 
-/** One crop: what an acre costs now, what that rests on, and the way down to the entries. */
-export function CropCard({ crop, layer, report, teller }: CropCardProps) {
+/** One crop: what an acre costs now, whether that pays, what moved it, and the way down to the entries. */
+export function CropCard({ crop, layer, report, teller, isOpen }: CropCardProps) {
   const { format } = usePane();
   const heading = useId();
-  const view = cropView(crop, layer, format);
+  const block = cropBlock(crop, layer, report.season, format);
   const subject = { of: "crop", name: crop.crop } as const;
+  const closer = (
+    <>
+      {block.price !== null && <NeedLineDrawing line={block.price} caption={block.priceCaption} />}
+      {block.yield !== null && <NeedLineDrawing line={block.yield} caption={block.yieldCaption} />}
+      <MovedPart crop={crop} layer={layer} teller={teller} />
+      <Folds
+        folds={[
+          { name: "Where an acre's cost goes", content: () => <CostTreePart crop={crop} layer={layer} report={report} teller={teller} /> },
+          { name: "All layers", content: () => <AllLayers crop={crop} layer={layer} report={report} /> },
+          { name: "Sold and to sell", content: () => <Sales crop={crop} layer={layer} teller={teller} /> },
+        ]}
+      />
+    </>
+  );
   return (
-    <section className="pn-card" aria-labelledby={heading}>
+    <section className="pn-card pn-crop" aria-labelledby={heading}>
       <header>
-        <h3 id={heading}>{view.crop}</h3>
-        <span className="pn-note">{view.area}</span>
+        <h3 id={heading}>{block.crop}</h3><span className="pn-note">{block.area}</span>
+        <strong className={block.isHigher ? "pn-since pn-cost-text" : "pn-since"}>{block.since}</strong>
       </header>
+      <p className="pn-main pn-crop-main"><span className="pn-figure">{block.figure}</span> <span className="pn-unit">{block.unit}</span></p>
       <Incomplete of={subject} problems={ofLayer(report.problemsOf(subject), layer).length} />
-      <p className="pn-main">
-        <span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.unit}</span>
-      </p>
-      <p className="pn-main-layer"><strong>{view.layer}</strong> ({view.againstPlan})</p>
-      {view.notPlanned !== "" && <p className="pn-note">{view.notPlanned}</p>}
-      <p className="pn-note">{view.restsOn}</p>
-      {[...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].map((words) => <p key={words} className="pn-note">{words}</p>)}
-      <p>{view.verdict}</p>
-      <FigureTable caption={`${view.crop}, ${layerCosts[layer]}, ${format.currency}`} columns={view.stages} rows={view.rows} />
-      <Disclosure look="section" label="Where the cost comes from">
-        <CostTreePart crop={crop} layer={layer} report={report} teller={teller} />
-      </Disclosure>
-      <Disclosure look="section" label="All layers, other yields and prices">
-        <AllLayers crop={crop} stages={view.stages} byLayer={view.byLayer} />
-      </Disclosure>
-      <Disclosure look="section" label="Grain sold and to sell">
-        <Sales crop={crop} layer={layer} teller={teller} />
-      </Disclosure>
+      <p>{block.covers} {block.lacks !== "" && <strong className="pn-loss">{block.lacks}</strong>}</p>
+      {isOpen ? closer : <Disclosure look="line" label={`More on ${block.crop}`}>{closer}</Disclosure>}
     </section>
   );
 }
 
-function AllLayers({ crop, stages, byLayer }: { readonly crop: CropFigures } & Pick<ReturnType<typeof cropView>, "stages" | "byLayer">) {
+function AllLayers({ crop, layer, report }: Pick<CropCardProps, "crop" | "layer" | "report">) {
   const { format } = usePane();
+  const view = cropView(crop, layer, format);
   const { columns, prices, yields, net } = breakEvenView(crop, format);
   return (
     <>
-      <FigureTable caption={`Cost, ${format.perArea}`} corner="layer" columns={stages} rows={byLayer} />
-      <FigureTable caption={`Break-even price, ${format.currency} per ${crop.yieldUnit}, outlook`} corner="at yield" columns={columns} rows={prices} />
-      <FigureTable caption={`Break-even yield, ${crop.yieldUnit} per ${format.areaName}, outlook`} corner="at price" columns={columns} rows={yields} />
-      <FigureTable caption={`Net return, ${format.perArea}, outlook`} corner="yield, price" columns={columns} rows={net} />
+      <p className="pn-note">{view.restsOn}</p>
+      {view.notPlanned !== "" && <p className="pn-note">{view.notPlanned}</p>}
+      {[...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].map((words) => <p key={words} className="pn-note">{words}</p>)}
+      <FigureTable caption={`${view.crop}, ${layerCosts[layer]}, ${format.currency}`} columns={view.stages} rows={view.rows} />
+      <FigureTable caption={`Cost, ${format.perArea}`} corner="layer" columns={view.stages} rows={view.byLayer} />
+      <FigureTable caption={`Break-even price, ${format.currency} per ${crop.yieldUnit}, projected`} corner="at yield" columns={columns} rows={prices} />
+      <FigureTable caption={`Break-even yield, ${crop.yieldUnit} per ${format.areaName}, projected`} corner="at price" columns={columns} rows={yields} />
+      <FigureTable caption={`Net return, ${format.perArea}, projected`} corner="yield, price" columns={columns} rows={net} />
     </>
   );
 }

@@ -1,8 +1,8 @@
 import { useMemo } from "react";
-import { layerNames, layers, type Layer } from "../../core/kinds";
+import type { CropFigures } from "../../core/figures";
+import type { Layer } from "../../core/kinds";
 import type { PageProps } from "../page";
 import { Incomplete } from "../parts/Incomplete";
-import { Segments } from "../parts/Segments";
 import { usePane } from "../paneContext";
 import { sameName } from "../commands/tableNamed";
 import type { InputTable } from "../../workbook/inputTable";
@@ -10,30 +10,30 @@ import { inputTables } from "../../workbook/templates";
 import { MakeTables } from "../setup/MakeTables";
 import { CropCard } from "./CropCard";
 import { entryTeller } from "./entryView";
+import { FarmStrip } from "./FarmStrip";
 
-const layerWords: Record<Layer, string> = {
-  operating: "What growing this crop costs this season.",
-  cash: "Operating, and cash rent, land tax, overhead and term interest.",
-  full: "Cash without term interest (with it where neither ownership nor a land charge is entered), and machine ownership, land charge, unpaid labour and management.",
-  cashNeed: "Cash, and term principal, family living and income tax.",
-};
-
-/** The season: a card for each crop. */
+/** The season: the farm's strip, then a block for each crop. */
 export function SeasonPage({ report }: PageProps) {
-  const { format, layer, chooseLayer } = usePane();
+  const { format, layer } = usePane();
   const teller = useMemo(() => entryTeller(report, format), [report, format]);
   const { crops } = report.figures;
+  const shown = useMemo(() => mostTold(crops, layer), [crops, layer]);
   return (
     <>
       {crops.length === 0 ? <NoCrops report={report} /> : (
         <>
-          <Segments legend="Cost layer" choices={layers.map((value) => ({ value, name: layerNames[value] }))} chosen={layer} choose={chooseLayer} />
-          <p className="pn-note">{layerWords[layer]}</p>
-          {crops.map((crop) => <CropCard key={crop.crop} crop={crop} layer={layer} report={report} teller={teller} />)}
+          <FarmStrip report={report} />
+          {crops.map((crop, index) => <CropCard key={crop.crop} crop={crop} layer={layer} report={report} teller={teller} isOpen={index === shown} />)}
         </>
       )}
     </>
   );
+}
+
+/** The crop that is shown in full: the one that lost most since the plan on all its area. */
+function mostTold(crops: readonly CropFigures[], layer: Layer): number {
+  const lost = crops.map(({ plan, outlook, area }) => plan.netPerArea[layer].minus(outlook.netPerArea[layer]).times(area));
+  return lost.reduce((most, each, index) => (each.gt(lost[most]!) ? index : most), 0);
 }
 
 /** What to do when there is nothing to show a cost of. */

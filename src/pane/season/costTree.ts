@@ -1,6 +1,7 @@
 /** The way down from a crop's cost per area to the entries that made it: kind, field, cost, entry. */
 import { costPerArea } from "../../core/breakEven";
 import type { Budget, Charge, CropFigures, FieldFigures, Stage, StageFigures } from "../../core/figures";
+import { zero, type Decimal } from "../../core/decimal";
 import { countsIn, kinds, type Kind, type Layer } from "../../core/kinds";
 import type { EntryRef } from "../../core/row";
 import { moneyPerArea } from "../../core/units";
@@ -8,8 +9,8 @@ import type { Format } from "../format";
 
 /** What one cost comes to in one field. `entries` are told without repeats. */
 export type CostLine = { readonly name: string; readonly perArea: string; readonly amount: string; readonly entries: readonly EntryRef[] };
-export type FieldLine = { readonly field: string; readonly area: string; readonly perArea: string; readonly costs: readonly CostLine[] };
-export type KindLine = { readonly kind: Kind; /** With its mark where some of it rests on an unchecked coefficient. */ readonly words: string; readonly perArea: string; readonly fields: readonly FieldLine[] };
+export type FieldLine = { readonly field: string; readonly area: string; readonly perArea: string; /** Against the plan, signed; empty where nothing moved. */ readonly change: string; readonly costs: readonly CostLine[] };
+export type KindLine = { readonly kind: Kind; /** With its mark where some of it rests on an unchecked coefficient. */ readonly words: string; readonly perArea: string; /** Against the plan, signed; empty where nothing moved. */ readonly change: string; readonly fields: readonly FieldLine[] };
 
 export type CostTree = {
   readonly kinds: readonly KindLine[];
@@ -31,6 +32,7 @@ export function costTree(crop: CropFigures, stage: Stage, layer: Layer, format: 
     kinds: kindsHere.filter((kind) => costs.byKind.has(kind)).map((kind) => ({
       kind, words: words(kind),
       perArea: format.money(kind === staying ? interestInFull : costs.byKind.get(kind)!),
+      change: changeWords(kind === staying ? crop.plan.interestInFull : crop.plan.costPerArea.byKind.get(kind) ?? zero, kind === staying ? interestInFull : costs.byKind.get(kind)!, format),
       fields: crop.fields.flatMap((field) => {
         const figures = atStage<StageFigures>(field, stage);
         return kind === staying && figures.chargesCapital ? [] : fieldLine(field, figures, kind, format);
@@ -46,9 +48,15 @@ function fieldLine(field: FieldFigures, { budget, charges }: StageFigures, kind:
     field: field.field,
     area: `${format.quantity(field.area)} ${format.areaUnit}`,
     perArea: format.money(cost),
+    change: changeWords(field.plan.budget.costPerArea.byKind.get(kind) ?? zero, cost, format),
     costs: charges.filter((charge) => charge.kind === kind).map((charge) => costLine(charge, budget, format)),
   }];
 }
+
+const changeWords = (planned: Decimal, now: Decimal, format: Format): string => {
+  const words = format.change(planned, now);
+  return words === "no change" ? "" : words;
+};
 
 function costLine({ name, amount, perUnit, entries }: Charge, budget: Budget, format: Format): CostLine {
   const perArea = costPerArea({

@@ -2,8 +2,6 @@ import { describe, expect, it } from "vitest";
 import { paneSeason, reportOf } from "../../../tests/support/paneSeason";
 import { operation } from "../../../tests/support/season";
 import type { Operation } from "../../core/season";
-import type { Kind } from "../../core/kinds";
-import { moneyPerArea, moneyPerUnit } from "../../core/units";
 import { formatOf } from "../format";
 import { breakEvenView, cropView } from "./cropView";
 
@@ -11,15 +9,15 @@ const format = formatOf(paneSeason.settings, "en-US");
 const [corn, soybeans] = reportOf().figures.crops as [ReturnType<typeof reportOf>["figures"]["crops"][number], ReturnType<typeof reportOf>["figures"]["crops"][number]];
 
 describe("the card of a crop", () => {
-  it("leads with one figure that names its unit, its layer, its stage and how far it is from the plan", () => {
+  it("sets the stages beside each other, and says what they rest on", () => {
     const view = cropView(corn, "cash", format);
     // Worked by hand from the entries: rent 235 × 120 ÷ 198.5 = 142.0655; insurance 4,200 ÷ 262.5 = 16; haul 0.22 × 191.0453 = 42.0300;
     // seed (18,620 + 140) ÷ 70 = 268 a bag, 34,000 ÷ 80,000 on 120 ac and 33,000 ÷ 80,000 on 78.5 ac = 112.5752; urea 0.285 a lb,
     // (160 × 120 + 150 × 78.5) lb = 44.4729; planting 26 × 120 + combining 41 × 198.5 = 56.7179; diesel 3,105 ÷ 262.5 = 11.8286.
     expect(view).toMatchObject({
-      figure: "425.69", unit: "USD per acre", layer: "cash cost, outlook", againstPlan: "plan 408.75, +16.94",
-      restsOn: "at yield outlook 191.0 bu per acre and expected price 4.35 USD per bu", area: "198.5 ac", stages: ["plan", "outlook"],
+      restsOn: "at projected yield 191.0 bu per acre and expected price 4.35 USD per bu", stages: ["plan", "projected"],
     });
+    expect(view.rows[1]).toEqual({ name: "Cost per acre", cells: ["408.75", "425.69"] });
   });
 
   it("says what is in the cost although the plan has nothing of it, three by name", () => {
@@ -36,45 +34,28 @@ describe("the card of a crop", () => {
 
   it("shows the final once every field is harvested, and rests on the harvested yield", () => {
     const view = cropView(soybeans, "cash", format);
-    expect(view.stages).toEqual(["plan", "outlook", "final"]);
-    expect(view.layer).toBe("cash cost, final");
+    expect(view.stages).toEqual(["plan", "projected", "final"]);
     expect(view.restsOn).toBe("at harvested yield 55.0 bu per acre and expected price 10.40 USD per bu");
     expect(view.rows[0]).toEqual({ name: "Yield, bu per acre", cells: ["58.0", "55.0", "55.0"] });
   });
 
-  it("changes every figure with the layer, and names it", () => {
+  it("changes every figure with the layer, and lists every layer", () => {
     const full = cropView(corn, "full", format);
     // Own labour 30 an acre and the land charge 210 × 78.5 ÷ 198.5 = 83.0479 come on top of the cash cost.
-    expect(full.figure).toBe("538.74");
-    expect(full.layer).toBe("full cost, outlook");
-    expect(cropView(corn, "cashNeed", format).layer).toBe("cash need, outlook");
-  });
-
-  it("says in words whether the expected price pays", () => {
-    expect(cropView(corn, "cash", format).verdict).toBe("The expected price pays the cash cost, with 2.12 USD per bu to spare.");
-    const cheap = { ...corn, outlook: { ...corn.outlook, price: moneyPerUnit("2.22") } };
-    expect(cropView(cheap, "cash", format).verdict).toBe("The expected price is 0.01 USD per bu too low to pay the cash cost.");
-    // The price needed is shown rounded up, 2.2282 as 2.23, so 2.23 is said to pay without anything to spare.
-    const exact = { ...corn, outlook: { ...corn.outlook, price: moneyPerUnit("2.23") } };
-    expect(cropView(exact, "cash", format).verdict).toBe("The expected price just pays the cash cost.");
-    const noCrop = { ...corn, outlook: { ...corn.outlook, breakEvenPrice: { ...corn.outlook.breakEvenPrice, cash: null } } };
-    expect(cropView(noCrop, "cash", format).verdict).toContain("No price pays");
-    const costing = (...kinds: readonly Kind[]) => ({ ...corn, outlook: { ...corn.outlook, costPerArea: { ...corn.outlook.costPerArea, byKind: new Map(kinds.map((kind) => [kind, moneyPerArea("200")])) } } });
-    expect(cropView(costing("cash rent"), "cash", format).verdict).toMatch(/^Only land is entered yet: seed, fertilizer, /);
-    expect(cropView(costing(), "cash", format).verdict).toMatch(/^No cost is entered yet: /);
-    expect(cropView(costing("cash rent", "seed"), "cash", format).verdict).toMatch(/^The expected price pays /);
+    expect(full.rows[1]!.cells[1]).toBe("538.74");
+    expect(full.byLayer.map(({ name }) => name)).toEqual(["operating", "cash", "full", "cash need"]);
   });
 
   it("shows the break-evens at each yield and price once, per layer", () => {
     const { prices, yields, net, columns } = breakEvenView(corn, format);
     expect(columns).toEqual(["operating", "cash", "full", "cash need"]);
-    expect(prices.map(({ name }) => name)).toEqual(["goal 191.0", "outlook 191.0", "proven 180.4"]);
+    expect(prices.map(({ name }) => name)).toEqual(["goal 191.0", "projected 191.0", "proven 180.4"]);
     expect(yields.map(({ name }) => name)).toEqual(["expected 4.35", "low 3.90"]);
     // 0.22 + (425.6901 − 42.0300) ÷ 191.0453 = 2.2282, rounded up.
     expect(prices[1]!.cells[1]).toBe("2.23");
     // (425.6901 − 42.0300) ÷ (4.35 − 0.22) = 92.8959, rounded up.
     expect(yields[0]!.cells[1]).toBe("92.9");
-    expect(net.map(({ name }) => name)).toEqual(["goal, expected", "goal, low", "outlook, expected", "outlook, low", "proven, expected", "proven, low"]);
+    expect(net.map(({ name }) => name)).toEqual(["goal, expected", "goal, low", "projected, expected", "projected, low", "proven, expected", "proven, low"]);
     // Proven yield (182 × 120 + 178 × 78.5) ÷ 198.5 = 180.4181; (3.90 − 0.22) × 180.4181 − (425.6901 − 42.0300) = 280.2787.
     expect(net[5]!.cells[1]).toBe("280.28");
   });
