@@ -6,7 +6,7 @@ import { SeasonPage } from "./season/SeasonPage";
 
 /** A page whose code comes after the first one is on screen, so that the pane opens over a farm's line. */
 const later = (load: () => Promise<ComponentType<PageProps>>) => lazy(() => load().then((Content) => ({ default: Content })));
-const fields = () => import("./stand/StandPage").then(({ StandPage }) => StandPage);
+const fields = () => import("./fields/FieldsPage").then(({ FieldsPage }) => FieldsPage);
 const changes = () => import("./change/ChangesPage").then(({ ChangesPage }) => ChangesPage);
 const lender = () => import("./lender/LenderPage").then(({ LenderPage }) => LenderPage);
 const more = () => import("./more/MorePage").then(({ MorePage }) => MorePage);

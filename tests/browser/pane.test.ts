@@ -245,6 +245,7 @@ describe.each(looks)("in %s", (_, look) => {
     await button(page, /^Mill Road/).click();
     await isSound(page);
     await page.getByRole("tab", { name: "Inputs" }).click();
+    await button(page, /bought as needed$/).click();
     await button(page, /^Urea/).click();
     await isSound(page);
     await page.getByRole("tab", { name: "More" }).click();

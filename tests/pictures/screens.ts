@@ -44,7 +44,8 @@ await takePane("pane-season", 1500);
 
 await openDemo();
 await showPage("Fields");
-await pane.getByLabel("Field", { exact: true }).selectOption("Old Orchard North");
+await takePane("pane-fields");
+await open(/^Old Orchard North/);
 for (const name of ["Uneven stand", "Set keeping against reseeding", "Estimate the insurance payment"]) await open(name);
 for (const [label, value] of [["Loss, % of yield", "4"], ["Approved yield", "196"], ["Coverage", "75"], ["Appraised yield", "90"], ["Policy's price", "4.60"]] as const) await pane.getByLabel(label).fill(value);
 await takePane("pane-stand");

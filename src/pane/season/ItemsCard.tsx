@@ -9,22 +9,30 @@ import { itemsView, type ItemView } from "./itemsView";
 
 export type ItemsCardProps = { readonly report: SeasonReport; readonly teller: EntryTeller };
 
-/** Every item: bought, used, still needed, short and left over. */
+/** What is still to buy, then every other item: bought, used, still needed, short and left over. */
 export function ItemsCard({ report, teller }: ItemsCardProps) {
   const { format } = usePane();
   const heading = useId();
   const { summary, items } = itemsView(report.figures.items, format);
   if (items.length === 0) return null;
+  const [short, rest] = [items.filter(({ isShort }) => isShort), items.filter(({ isShort }) => !isShort)];
   return (
     <section className="pn-card" aria-labelledby={heading}>
-      <header><h3 id={heading}>Items</h3></header>
+      <header><h3 id={heading}>To buy</h3></header>
       <p>{summary}</p>
-      <ul className="pn-items">
-        {items.map((item) => <Item key={item.item} item={item} report={report} teller={teller} />)}
-      </ul>
+      <Items items={short} report={report} teller={teller} />
+      {rest.length > 0 && (
+        <Disclosure look="line" label={`${rest.length} ${short.length === 0 ? (rest.length === 1 ? "item" : "items") : "more"}, bought as needed`}>
+          <Items items={rest} report={report} teller={teller} />
+        </Disclosure>
+      )}
     </section>
   );
 }
+
+const Items = ({ items, report, teller }: ItemsCardProps & { readonly items: readonly ItemView[] }) => (
+  <ul className="pn-items">{items.map((item) => <Item key={item.item} item={item} report={report} teller={teller} />)}</ul>
+);
 
 const columns = [["bought", "bought"], ["used", "used"], ["needed", "needed"], ["short", "short"], ["left", "left"]] as const;
 

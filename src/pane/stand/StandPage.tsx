@@ -1,5 +1,5 @@
 import { Field as LabelledField, Select } from "@fluentui/react-components";
-import { useId, useState } from "react";
+import { useId } from "react";
 import type { PageProps } from "../page";
 import { CellLink } from "../parts/CellLink";
 import { Disclosure } from "../parts/Disclosure";
@@ -15,10 +15,9 @@ import { StandDrawing } from "./StandDrawing";
 import { fieldChoices, standView } from "./standView";
 
 /** Counts of a field, what they say of its yield, and whether to reseed. */
-export function StandPage({ report }: PageProps) {
+export function StandPage({ report, field: chosen }: Pick<PageProps, "report"> & { readonly field: string }) {
+  const { showField } = usePane();
   const choices = fieldChoices(report);
-  const [wanted, want] = useState<string | null>(null);
-  const chosen = choices.some(({ field }) => field === wanted) ? wanted : choices[0]?.field ?? null;
   const field = report.season.fields.find(({ name }) => name === chosen);
   const outlook = report.figures.outlooks.find((each) => each.field.name === chosen);
   const stand = outlook?.stand ?? null;
@@ -26,7 +25,7 @@ export function StandPage({ report }: PageProps) {
   return (
     <>
       <LabelledField label="Field">
-        <Select value={field.name} onChange={(_, { value }) => want(value)}>
+        <Select value={field.name} onChange={(_, { value }) => showField(value)}>
           {choices.map(({ field: name, words }) => <option key={name} value={name}>{words}</option>)}
         </Select>
       </LabelledField>
