@@ -2,6 +2,7 @@ import { Fragment, Suspense, useEffect, useId, useRef, useState } from "react";
 import { placeWords } from "../workbook/explain";
 import type { Subject } from "../workbook/problem";
 import type { SeasonReport } from "../workbook/seasonReport";
+import { usePane } from "./paneContext";
 import type { PageId } from "./page";
 import { fetchLaterPages, pages } from "./pages";
 import { EntriesLine } from "./problems/EntriesLine";
