@@ -45,6 +45,7 @@ describe("the page Season", () => {
       }
       throw new Error(`the Tab key does not reach ${name}`);
     };
+    await down(/^More on Corn/);
     await down(/^Where an acre's cost goes/);
     await down(/^seed/);
     await down(/^Mill Road/);
@@ -235,7 +236,7 @@ describe.each(looks)("in %s", (_, look) => {
   it("is accessible and no wider than the pane with everything opened", async () => {
     const page = await opened(ask("workbook=problems"));
     await isSound(page);
-    await button(page, "More on Soybeans").click();
+    await button(page, "More on Corn").click();
     for (const name of ["All layers", "Sold and to sell"]) {
       await button(page, name).click();
       await isSound(page);

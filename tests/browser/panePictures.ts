@@ -11,7 +11,7 @@ mkdirSync(folder, { recursive: true });
 const click = (page: Page, name: string | RegExp) => page.getByRole("button", { name }).first().click();
 const asItIs = () => Promise.resolve();
 const everythingOpened = async (page: Page) => {
-  for (const name of ["More on Soybeans", "Where an acre's cost goes", /^seed/, /^Mill Road/]) await click(page, name);
+  for (const name of ["More on Corn", "Where an acre's cost goes", /^seed/, /^Mill Road/]) await click(page, name);
 };
 const purchaseTyped = async (page: Page) => {
   await page.getByRole("tab", { name: "Inputs" }).click();
