@@ -7,8 +7,7 @@
 import { stat } from "node:fs/promises";
 import { resolve } from "node:path";
 import { HostError } from "../host/workbookHost";
-import { explain, placed } from "../workbook/explain";
-import { gradeOf, toFix } from "../workbook/problem";
+import { toFix } from "../workbook/problem";
 import { reportJson } from "../workbook/reportJson";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { resultSheets } from "../workbook/sheets/resultSheets";
@@ -16,24 +15,27 @@ import { cashFlowSheet } from "../workbook/sheets/lender/cashFlowSheet";
 import { lenderPages } from "../workbook/sheets/lender/lenderPages";
 import { asked, Refusal } from "./arguments";
 import { writeFolder } from "./manyFiles";
+import { printed, printedJson } from "./printed";
+import { problemLine } from "./problemLine";
 import { summary } from "./summary";
 import { workbookFile } from "./workbookFile";
 
 async function run(words: readonly string[]): Promise<0 | 1 | 2 | 70> {
-  const { path, json, out, lender } = asked(words);
+  const { path, json, out, lender, force } = asked(words);
   const isFolder = await stat(path).then((found) => found.isDirectory(), () => false);
   if (isFolder) {
     if (lender === null) throw new Refusal(`${path} is a folder: name another folder with --lender to write lender pages to.`);
     if (json || out !== null) throw new Refusal(`${path} is a folder: --json and --out take one workbook.`);
-    return writeFolder(path, lender, lenderSheets, (line) => { process.stdout.write(`${line}\n`); });
+    return writeFolder(path, lender, force, lenderSheets, (line) => { process.stdout.write(`${printed(line)}\n`); });
   }
   if (out !== null && lender !== null && resolve(out) === resolve(lender)) throw new Refusal(`--out and --lender both name ${out}: name two files.`);
-  const { report, writeCopy } = await workbookFile(path);
+  const { report, refuse, writeCopy } = await workbookFile(path);
+  for (const copy of [out, lender]) if (copy !== null) await refuse(copy, force);
   if (out !== null) await writeCopy(out, resultSheets(report));
   if (lender !== null) await writeCopy(lender, lenderSheets(report));
-  process.stdout.write(`${json ? JSON.stringify(reportJson(report), null, 2) : summary(report)}\n`);
+  process.stdout.write(`${json ? printedJson(JSON.stringify(reportJson(report), null, 2)) : printed(summary(report))}\n`);
   for (const problem of report.problems) {
-    process.stderr.write(`${gradeOf(problem) === "check" ? "To check: " : ""}${placed(problem, report)} ${explain(problem).remedy}\n`);
+    process.stderr.write(`${problemLine(problem, report)}\n`);
   }
   return toFix(report.problems).length === 0 ? 0 : 1;
 }
@@ -56,6 +58,6 @@ try {
   process.exitCode = await run(process.argv.slice(2));
 } catch (error) {
   const refused = error instanceof Refusal || error instanceof HostError;
-  process.stderr.write(`${refused ? error.message : error instanceof Error ? error.stack : String(error)}\n`);
+  process.stderr.write(`${printed(refused ? error.message : error instanceof Error ? error.stack ?? error.message : String(error))}\n`);
   process.exitCode = refused ? 2 : 70;
 }

@@ -1,14 +1,27 @@
 /** A workbook file read, reported on, and written to another file. */
-import { readFile, stat, writeFile } from "node:fs/promises";
+import { readFile, stat } from "node:fs/promises";
 import { openWorkbook } from "../host/embedded";
 import { engineInNode } from "../host/embedded/recalculation/loadInNode";
 import type { ResultSheet } from "../workbook/resultSheet";
+import { findTables } from "../workbook/findTables";
 import { seasonReport } from "../workbook/report";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { Refusal } from "./arguments";
+import { refuseOtherEnding, refuseReplacing } from "./copyName";
+import { marked } from "./madeByUs";
+import { onOneLine } from "./printed";
+import { writtenBeside } from "./writtenBeside";
 
 export type WorkbookFile = {
   readonly report: SeasonReport;
+  /** No table in it is one of ours, nor nearly named so. */
+  readonly isOther: boolean;
+  /**
+   * Refuses a place where no copy can be written, before anything is.
+   *
+   * @param force a file that is there already and was not written by us may be replaced
+   */
+  readonly refuse: (path: string, force: boolean) => Promise<void>;
   /** Writes a copy of the workbook with our sheets in it; the file itself is never changed. */
   readonly writeCopy: (path: string, sheets: readonly ResultSheet[]) => Promise<void>;
 };
@@ -19,13 +32,20 @@ export async function workbookFile(path: string): Promise<WorkbookFile> {
   const opened = openWorkbook(bytes, { engine: engineInNode });
   if (!opened.ok) throw new Refusal(opened.problems.map((fault) => `${path}: ${fault.message}`).join("\n"));
   const workbook = opened.value;
+  const content = await workbook.read();
+  const found = findTables(content);
   return {
-    report: seasonReport(await workbook.read()),
+    report: seasonReport(content),
+    isOther: found.tables.size === 0 && found.problems.length === 0,
+    refuse: async (copy, force) => {
+      if (await isSameFile(copy, path)) throw new Refusal(`${onOneLine(copy)} is the workbook itself: name another file to write to.`);
+      refuseOtherEnding(copy, workbook.kind);
+      if (!force) await refuseReplacing(copy);
+    },
     writeCopy: async (copy, sheets) => {
-      if (await isSameFile(copy, path)) throw new Refusal(`${copy} is the workbook itself: name another file to write to.`);
       await workbook.write(sheets);
       await workbook.settled(); // the grower's own formulas may read our sheets
-      await orRefuse(`${copy} cannot be written`, writeFile(copy, workbook.save()));
+      await orRefuse(`${onOneLine(copy)} cannot be written`, writtenBeside(copy, marked(workbook.save())));
       workbook.undo();
     },
   };

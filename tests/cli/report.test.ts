@@ -5,7 +5,9 @@ import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
 import { build } from "esbuild";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { newWorkbook } from "../../src/host/embedded";
 import { reportJson } from "../../src/workbook/reportJson";
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { demo, opened } from "../support/demoReport";
 
 const season = "shared/demo-season.xlsx";
@@ -172,10 +174,11 @@ describe("a folder", () => {
     const { code, out, error } = await report(from, "--lender", to);
     expect({ code, error }).toEqual({ code: 2, error: "" });
     const lines = out.trimEnd().split("\n");
-    expect(lines).toHaveLength(3);
+    expect(lines).toHaveLength(5);
     expect(lines[0]).toBe("1/3 a.xlsx: incomplete, 2 problems");
-    expect(lines[1]).toMatch(/^2\/3 b\.xlsx: NOT WRITTEN\. /);
-    expect(lines[2]).toBe("3/3 c.XLSX: complete");
+    for (const line of lines.slice(1, 3)) expect(line).toMatch(/^ {2}Purchases, row \d+, [A-Z][a-z]+ \([A-Z]+\d+\): /);
+    expect(lines[3]).toMatch(/^2\/3 b\.xlsx: NOT WRITTEN\. /);
+    expect(lines[4]).toBe("3/3 c.XLSX: complete");
     expect(readdirSync(to).sort()).toEqual(["a.xlsx", "c.XLSX"]);
     for (const name of readdirSync(to)) expect(sheetNames(join(to, name))).toEqual(expect.arrayContaining(["Lender pages", "Cash flow"]));
     expect(readFileSync(join(from, "a.xlsx")).equals(readFileSync(withProblems))).toBe(true);
@@ -187,4 +190,76 @@ describe("a folder", () => {
     expect((await report(from, "--lender", `${relative(".", from)}/`)).code).toBe(2);
     expect(readFileSync(join(from, "c.XLSX")).equals(readFileSync(season))).toBe(true);
   });
+
+  it("leaves out workbooks that have none of our tables, says so, and takes a folder of only such for nothing done", async () => {
+    const [from, to] = [at("mixed"), at("mixed pages")];
+    mkdirSync(from);
+    writeFileSync(join(from, "bills.xlsx"), newWorkbook().save());
+    const alone = await report(from, "--lender", to);
+    expect(alone).toEqual({ code: 2, out: "1/1 bills.xlsx: left out, none of its tables is one of a season.\n", error: "" });
+    copyFileSync(season, join(from, "season.xlsx"));
+    const { code, out } = await report(from, "--lender", to);
+    expect({ code, out }).toEqual({ code: 0, out: "1/2 bills.xlsx: left out, none of its tables is one of a season.\n2/2 season.xlsx: complete\n" });
+    expect(readdirSync(to)).toEqual(["season.xlsx"]);
+  });
+});
+
+/** The demo season with the text of a part changed. */
+function changed(part: string, from: string, to: string): Uint8Array {
+  const parts = unzipSync(readFileSync(season));
+  const text = strFromU8(parts[part]!);
+  expect(text).toContain(from);
+  return zipSync({ ...parts, [part]: strToU8(text.replaceAll(from, to)) });
+}
+
+describe("a file that is there already", () => {
+  it("is replaced without asking only where we wrote it and nobody has saved it since", async () => {
+    const out = at("again.xlsx");
+    expect((await report(season, "--out", out)).code).toBe(0);
+    expect((await report(season, "--out", out)).code).toBe(0);
+    writeFileSync(out, zipSync(unzipSync(readFileSync(out)))); // as another program packs it
+    const theirs = readFileSync(out);
+    const refused = await report(season, "--lender", at("first.xlsx"), "--out", out);
+    expect({ code: refused.code, out: refused.out }).toEqual({ code: 2, out: "" });
+    expect(refused.error).toMatch(/again\.xlsx is there already .*--force/);
+    expect(readFileSync(out).equals(theirs)).toBe(true);
+    expect(existsSync(at("first.xlsx"))).toBe(false);
+    expect((await report(season, "--out", out, "--force")).code).toBe(0);
+    expect(readFileSync(out).equals(theirs)).toBe(false);
+  });
+
+  it.skipIf(process.platform === "win32")("stays whole where the new one finds no room, and nothing is left beside it", async () => {
+    const home = at("full");
+    mkdirSync(home);
+    const out = join(home, "kept.xlsx");
+    expect((await report(season, "--out", out)).code).toBe(0);
+    const before = readFileSync(out);
+    const limited = `ulimit -f 8; exec "${process.execPath}" "${at("report.mjs")}" ${season} --out "${out}"`;
+    const code = await new Promise((ended) => spawn("/bin/bash", ["-c", limited], { stdio: "ignore" }).on("close", ended));
+    expect(code).toBe(2);
+    expect(readFileSync(out).equals(before)).toBe(true);
+    expect(readdirSync(home)).toEqual(["kept.xlsx"]);
+  });
+});
+
+describe("the name of a copy", () => {
+  it("ends as the workbook does: with macros in .xlsm, without in .xlsx, and in nothing else", async () => {
+    const macros = at("macros.xlsm");
+    const plain = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml";
+    writeFileSync(macros, changed("[Content_Types].xml", plain, "application/vnd.ms-excel.sheet.macroEnabled.main+xml"));
+    expect((await report(macros, "--out", at("macros out.xlsm"))).code).toBe(0);
+    for (const [from, to, why] of [
+      [macros, "lost.xlsx", /has macros.*\.xlsm/], [season, "none.xlsm", /has no macros.*\.xlsx/], [season, "out.csv", /no name of a workbook/], [season, "out", /no name of a workbook/],
+    ] as const) {
+      const { code, error } = await report(from, "--out", at(to));
+      expect({ code, there: existsSync(at(to)) }).toEqual({ code: 2, there: false });
+      expect(error).toMatch(why);
+    }
+  });
+});
+
+it("sends a terminal nothing that steers it, whatever a file is called", async () => {
+  const { error } = await report(at("\u001b[2Jno such\u009b31m.xlsx"));
+  expect(error).toContain("no such");
+  expect(error).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/);
 });

@@ -24,6 +24,7 @@ import { withTableCells } from "./tableCells";
 import { withTableColumn } from "./tableColumns";
 import { withInsertedRows, withoutRows, withSortedRows } from "./tableOrder";
 import { tableNamed, withGrownTable, withTableRows } from "./tableRows";
+import { workbookKind, type WorkbookKind } from "./workbookKind";
 import { WorkbookSteps } from "./workbookSteps";
 import type { Parts } from "./zip";
 
@@ -46,6 +47,11 @@ export class EmbeddedWorkbook implements WorkbookHost {
 
   constructor(parts: Parts, private readonly options: Options = {}) {
     this.steps = new WorkbookSteps(stateOf(parts), options.engine ?? null);
+  }
+
+  /** What the package says it holds: with macros, a template, or neither. */
+  get kind(): WorkbookKind {
+    return workbookKind(this.steps.now.parts);
   }
 
   // The port.

@@ -1,0 +1,8 @@
+/** A problem as one line of a terminal: where, what was found, what to do. */
+import { explain, placed } from "../workbook/explain";
+import { gradeOf, type Problem } from "../workbook/problem";
+import type { SeasonReport } from "../workbook/seasonReport";
+import { onOneLine } from "./printed";
+
+export const problemLine = (problem: Problem, report: SeasonReport): string =>
+  onOneLine(`${gradeOf(problem) === "check" ? "To check: " : ""}${placed(problem, report)} ${explain(problem).remedy}`);
