@@ -19,19 +19,47 @@ export function staleFormulas(
 
 /** The formulas that read one of these cells, directly or through other formulas; a cell that is a formula itself only if it is read so. */
 export function readersOf(known: readonly KnownFormula[], cells: readonly (FormulaPlace | FormulaCell)[]): KnownFormula[] {
+  if (cells.length === 0) return [];
   const spread = new CellSet([]);
   for (const cell of cells) add(spread, cell);
+  const readers = readersByCell(known);
   const found = new Set<KnownFormula>();
+  let fresh: KnownFormula[] = [];
+  const take = (formula: KnownFormula) => {
+    if (found.has(formula)) return;
+    found.add(formula);
+    add(spread, formula.cell);
+    fresh.push(formula);
+  };
   // Formulas mostly read cells above them, so one pass goes far; where they read cells below, the next pass goes on.
-  for (let before = -1; before < found.size && spread.size > 0;) {
+  for (let before = -1; before < found.size;) {
     before = found.size;
-    for (const formula of known) {
-      if (found.has(formula) || !reads(formula, spread)) continue;
-      found.add(formula);
-      add(spread, formula.cell);
+    for (const formula of known) if (!found.has(formula) && reads(formula, spread)) take(formula);
+    // Chains of single cells are followed at once, in whatever order they stand: a pass for each link would never end.
+    while (fresh.length > 0) {
+      const last = fresh;
+      fresh = [];
+      for (const { cell } of last) for (const formula of readers.get(key(cell)) ?? []) take(formula);
     }
   }
-  return [...found];
+  return known.filter((formula) => found.has(formula));
+}
+
+const key = ({ sheet, row, column }: FormulaPlace): string => `${sheet}/${row}/${column}`;
+
+/** Which formulas read a single cell as such. */
+function readersByCell(known: readonly KnownFormula[]): ReadonlyMap<string, readonly KnownFormula[]> {
+  const readers = new Map<string, KnownFormula[]>();
+  for (const formula of known) {
+    for (const { sheet, area: { top, bottom, left, right } } of formula.understood.reads) {
+      if (top !== bottom || left !== right) continue;
+      const at = key({ sheet, row: top, column: left });
+      const there = readers.get(at);
+      if (there === undefined) readers.set(at, [formula]);
+      else there.push(formula);
+    }
+  }
+  return readers;
 }
 
 function add(cells: CellSet, cell: FormulaPlace | FormulaCell): void {
