@@ -82,7 +82,7 @@ const subjectOf = ({ target }: Pick<Application | Operation, "target">): Subject
  * Fields without a planned planting that bear money of field work without a date: by the rule it is paid six months before
  * the loan is repaid, which bears interest by date.
  */
-function dateProblems({ settings: { operatingInterest }, fields, items, operations, otherCosts, applications }: Season): readonly Problem[] {
+function dateProblems({ settings: { operatingInterest }, fields, items, operations, otherCosts, budget = [], applications }: Season): readonly Problem[] {
   if (operatingInterest?.method !== "by date") return [];
   const unplanned = fields.filter(({ plannedPlanting }) => plannedPlanting === null);
   if (unplanned.length === 0) return [];
@@ -98,6 +98,7 @@ function dateProblems({ settings: { operatingInterest }, fields, items, operatio
   for (const { paidOn, cash, kind, basis, over } of otherCosts) {
     if (paidOn === null && cash && basis !== "per unit of yield" && fieldKinds.has(kind)) note(over);
   }
+  for (const { paidOn, kind, over } of budget) if (paidOn === null && fieldKinds.has(kind)) note(over);
   const day = sixMonthsBefore(operatingInterest.repaymentDate);
   return unplanned.filter(({ name, crop }) => everywhere.said || inFields.has(name) || inCrops.has(crop)).map(({ name, source }) => (
     { code: "date-missing", at: placeOf(source, "Planned planting date"), found: name, like: day, touches: [{ of: "field", name }] }
@@ -105,7 +106,7 @@ function dateProblems({ settings: { operatingInterest }, fields, items, operatio
 }
 
 /** Dates that a slip has put into another decade, where interest by date or a month of the cash flow would go astray. */
-function farDates({ settings: { seasonYear }, purchases, applications, operations, otherCosts, sales, harvest }: Season): readonly Problem[] {
+function farDates({ settings: { seasonYear }, purchases, applications, operations, otherCosts, budget = [], sales, harvest }: Season): readonly Problem[] {
   if (seasonYear === null) return [];
   const { first, last } = monthsOfSeason(seasonYear);
   const [from, to] = [`${first}-01`, `${last}-31`];
@@ -121,7 +122,7 @@ function farDates({ settings: { seasonYear }, purchases, applications, operation
   for (const rows of [applications, operations]) {
     for (const row of rows) if (isFar(row.date)) note(row.date, row.source, "Date", subjectOf(row));
   }
-  for (const { paidOn, over, source } of otherCosts) {
+  for (const { paidOn, over, source } of [...otherCosts, ...budget]) {
     if (isFar(paidOn)) note(paidOn, source, "Month", "all" in over ? { of: "farm" } : subjectOf({ target: over }));
   }
   for (const { date, delivered = null, crop, source } of sales) {

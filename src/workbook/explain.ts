@@ -163,6 +163,14 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
     remedy: "Delete one if they are the same pass, or set the planned row back to plan.",
   }),
   "line-twice": (problem) => ({ what: `${cell(problem)}: the line is like ${second(problem)} (${problem.found}), and both are counted.`, remedy: "Delete one if it is the same invoice line; if not, a different Note on each settles it." }),
+  "budget-twice": (problem) => ({
+    what: `${cell(problem)}: the line is like ${second(problem)} (${problem.found}), and both are counted.`,
+    remedy: "Delete one if it is the same line; if not, a different Note on each settles it.",
+  }),
+  "all-in-disagrees": (problem) => ({
+    what: `${cell(problem)} says of ${problem.found} for the same fields another thing than ${second(problem)}; what is left of both lines is counted still.`,
+    remedy: "Say yes on all of these lines once nothing more will come, or on none.",
+  }),
   "price-unlike": (problem) => ({ what: `${cell(problem)}: the line costs ${problem.found}, and ${second(problem)} costs ${problem.like}. Both are counted.`, remedy: "Correct the quantity, the unit or the price; if the price is right, a Note on the line settles it." }),
   "year-unlike": (problem) => ({
     what: `${cell(problem)}: ${problem.found} is of another year than the dates beside it, such as ${second(problem)}, ${problem.like}.`,

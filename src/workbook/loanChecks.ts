@@ -41,7 +41,7 @@ function capitalProblems(season: Season): readonly Problem[] {
   const unsaid = season.fields.filter(({ name }) => capital.get(name) === "unsaid");
   if (unsaid.length === 0) return [];
   const ofLoans = loanCosts(season, fieldFacts(season));
-  const entered = season.otherCosts.filter(({ kind, amount }) => kind === "term interest" && !amount.isZero());
+  const entered = [...season.otherCosts, ...(season.budget ?? [])].filter(({ kind, amount }) => kind === "term interest" && !amount.isZero());
   const bearing = unsaid.flatMap((field): readonly { readonly name: string; readonly source: EntryRef }[] => {
     const source = ofLoans.get(field.name)!.find(({ kind }) => kind === "term interest")?.entries()[0] ?? entered.find(({ over }) => isOver(over, field))?.source;
     return source === undefined ? [] : [{ name: field.name, source }];

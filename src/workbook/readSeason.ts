@@ -15,10 +15,12 @@ import { publishedStandTables } from "./publishedStandTables";
 import type { SeasonReading } from "./seasonReport";
 import { loanChecks } from "./loanChecks";
 import { settled } from "./settle";
+import { budgetSettled } from "./settleBudget";
 import { loansSettled } from "./settleLoans";
 import { Names } from "./names";
 import { TableReader } from "./tableReader";
 import type { Style } from "./tableRow";
+import { readBudget } from "./tables/budget";
 import { readChanges } from "./tables/changes";
 import { readCrops } from "./tables/crops";
 import { readFields } from "./tables/fields";
@@ -88,6 +90,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
   const standTables = readOwnStandTables(own, { settings, others: content.others ?? [], crops, style, setting: settingPlace(tables.get("Season"), "Stand response") });
   const read: Season = {
     settings, crops, fields, machines, standTables: standTables.tables, published: publishedStandTables, items: units.map(({ item }) => item),
+    budget: from("Budget", (table) => readBudget(table, places, settings.seasonYear)),
     purchases: from("Purchases", (table) => readPurchases(table, itemNames, byItem, converter)),
     applications: from("Applications", (table) => readApplications(table, places, itemNames, byItem, converter)),
     operations: from("Operations", (table) => readOperations(table, places, machineNames)),
@@ -101,7 +104,8 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
     changes: from("Changes", (table) => readChanges(table, places, { crops, fields, settings })),
   };
   const { season: once, problems: twice } = settled(read);
-  const { season, problems: besideLoans } = loansSettled(once, settingPlace(tables.get("Season"), "Operating interest rate"));
+  const { season: beforeBudget, problems: besideLoans } = loansSettled(once, settingPlace(tables.get("Season"), "Operating interest rate"));
+  const { season, problems: besideLines } = budgetSettled(beforeBudget, (setting) => settingPlace(tables.get("Season"), setting));
   const isUnreadable = (name: TableName) => found.problems.some(({ code, at }) => code === "table-unreadable" && at.table === name);
   const missing = needed.filter((name) => !tables.has(name) && !isUnreadable(name)).map((name): Problem => ({ code: "table-missing", at: { table: name }, found: "", touches: [{ of: "farm" }] }));
   const headings = [...tables].flatMap(([name, raw]) => [...headingProblems(name, raw), ...headingsBesideUnits(name, raw), ...headingUnits(name, raw, { areaUnit: settings.areaUnit, yieldUnits: [...new Set(crops.map((crop) => crop.yieldUnit))] })]);
@@ -109,7 +113,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
   const isAskedAlready = readerProblems.some(({ code }) => code === "year-missing");
   const yearAsked = isAskedAlready ? [] : yearProblems(season, years, settingPlace(tables.get("Season"), "Season year"));
   const all = [
-    ...missing, ...found.problems, ...exampleProblems, ...headings, ...sumRows(tables, style), ...settingProblems, ...yearAsked, ...standTables.problems, ...readerProblems, ...twice, ...besideLoans,
+    ...missing, ...found.problems, ...exampleProblems, ...headings, ...sumRows(tables, style), ...settingProblems, ...yearAsked, ...standTables.problems, ...readerProblems, ...twice, ...besideLoans, ...besideLines,
     ...crossChecks(season), ...loanChecks(season), ...harvestProblems(season, readers.get("Fields")?.has("Harvest done") ?? false),
   ];
   const problems = inOrder(all.filter((problem) => !namesWhatWasLost(problem, missing)));

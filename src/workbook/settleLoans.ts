@@ -37,5 +37,5 @@ export function loansSettled(season: Season, rate: Place): Settled {
 }
 
 /** The loan that brings costs of a kind, the first of several; `null` where none does. Nothing is due on a loan that is paid. */
-const loanOfKind = (loans: readonly Loan[], kind: Kind): Loan | null =>
+export const loanOfKind = (loans: readonly Loan[], kind: Kind): Loan | null =>
   loans.find(({ balance, kind: sort }) => !balance.isZero() && (kind === "term interest" || (kind === "term principal" && sort === "term"))) ?? null;

@@ -3,7 +3,7 @@ import type { Cell } from "./cell";
 import { nearest, plain } from "./words";
 
 export const tableNames = [
-  "Season", "Crops", "Fields", "Items", "Purchases", "Applications", "Operations", "Machines", "Other costs", "Loans", "Insurance",
+  "Season", "Crops", "Fields", "Budget", "Items", "Purchases", "Applications", "Operations", "Machines", "Other costs", "Loans", "Insurance",
   "Stand counts", "Planter checks", "Sales", "Harvest", "Changes",
 ] as const;
 export type TableName = (typeof tableNames)[number];

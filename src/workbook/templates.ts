@@ -8,6 +8,7 @@ import { repairClasses } from "../core/tables/repairFactors";
 import { tableNames } from "./tableNames";
 import type { InputColumn, InputTable } from "./inputTable";
 import type { Declared } from "./columns/column";
+import { budgetColumns } from "./columns/budget";
 import { cropColumns } from "./columns/crops";
 import { planterCheckColumns } from "./columns/planterChecks";
 import { yieldUnits } from "./yieldUnits";
@@ -234,6 +235,6 @@ const matchesTable = table("Matches",
 
 /** All tables that we make, in the order of a season's work; `Matches` is made when a range is matched. */
 export const inputTables: readonly InputTable[] = [
-  seasonTable, cropsTable, fieldsTable, itemsTable, purchasesTable, applicationsTable, operationsTable, machinesTable, otherCostsTable,
+  seasonTable, cropsTable, fieldsTable, tableOf(budgetColumns), itemsTable, purchasesTable, applicationsTable, operationsTable, machinesTable, otherCostsTable,
   loansTable, insuranceTable, standCountsTable, tableOf(planterCheckColumns), salesTable, harvestTable, changesTable, matchesTable,
 ];

@@ -27,6 +27,12 @@ Fields
 | Alder | Corn | 120 | 200 | 2031-05-01 | 2031-05-05 | 34000 | 32000 | 30 | crop share | | | 55 | 188 | 2 | |
 | Birch | Corn | 80 | 190 | 2031-05-02 | | | | | cash rent | 210 | | | 181 | | |
 | Cedar | Soybeans | 60 | 55 | 2031-05-10 | | | | | owned | | 160 | | 50 | | 2031-10-02 |
+Budget
+| For | Kind | Amount | Basis | Month | Operator share of cost % | All in |
+| Corn | supplies | 14 | per acre | May | 60 | no |
+| Alder | hired labour | 9 | per acre | 2031-10-15 | 55 | |
+| Soybeans | irrigation | 900 | whole | | | |
+| all | land tax | 11 | per acre | | | |
 Items
 | Item | Kind | Pack name | Pack size | Pack unit | Plan price per pack | Density | Analysis N-P-K | Charged | Operator share of cost % |
 | Seed | seed | bag | 80000 | seeds | 280 | | | | 60 |

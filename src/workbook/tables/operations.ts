@@ -106,7 +106,7 @@ function sharedSubjects(row: Row, places: Places): ReturnType<typeof targetSubje
 }
 
 /** The first day of the month named, in the season's year; or the date itself. */
-function monthOf(row: Row, seasonYear: string | null): IsoDate | null {
+export function monthOf(row: Row, seasonYear: string | null): IsoDate | null {
   const typed = row.text("Month");
   if (typed === null) return null;
   const month = monthNamed(typed);

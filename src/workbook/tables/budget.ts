@@ -1,0 +1,71 @@
+/** The table Budget: rough lines of the plan. */
+import { one } from "../../core/decimal";
+import type { BudgetLine } from "../../core/season";
+import { share } from "../../core/units";
+import { budgetBases, budgetColumns } from "../columns/budget";
+import type { Subject } from "../problem";
+import type { TableReader } from "../tableReader";
+import type { Row } from "../tableRow";
+import { nearest, plain } from "../words";
+import { basisOf, monthOf } from "./operations";
+import type { Places } from "./targets";
+
+const { over, kind, amount, basis, operatorCostShare, allIn, note } = budgetColumns.columns;
+
+/** What every line of one target and kind says of it, beside the line. */
+type Read = { readonly line: BudgetLine; readonly note: string; readonly subjects: readonly Subject[] };
+
+export function readBudget(table: TableReader, places: Places, seasonYear: string | null): readonly BudgetLine[] {
+  if (!table.needs(over.heading, kind.heading, amount.heading)) return [];
+  const all: Read[] = [];
+  const lines = table.rows((row): BudgetLine | null => {
+    const target = overOf(row, places);
+    const [of, money] = [row.need(kind), row.need(amount)];
+    const said = plain(row.of(note) ?? "");
+    const counted = row.of(basis) === null ? "per acre" : basisOf(row, budgetBases);
+    const [paidOn, part, done] = [monthOf(row, seasonYear), row.of(operatorCostShare) ?? one, row.of(allIn) === "yes"];
+    if (counted === null) row.lost = true;
+    if (target === null || of === null || money === null || counted === null) return null;
+    const line: BudgetLine = { over: target, kind: of, amount: money, basis: counted, paidOn, operatorCostShare: share(part), allIn: done, source: row.source };
+    all.push({ line, note: said, subjects: subjectsOf(row, places) });
+    return line;
+  }, (row) => subjectsOf(row, places));
+  tellAlike(table, all);
+  return lines;
+}
+
+const allWords = /^(all|farm|whole farm|all fields|all land)$/i;
+
+function overOf(row: Row, places: Places): BudgetLine["over"] | null {
+  const typed = row.need(over);
+  if (typed === null) return null;
+  if (allWords.test(typed)) return { all: true };
+  const target = places.named(typed);
+  if (target !== null) return places.areaOf(target)?.gt("0") === true ? target : row.lose("no-fields", over.heading);
+  if (places.isLost(typed)) {
+    row.lost = true;
+    return null;
+  }
+  const like = nearest(typed, [...places.fieldNames.all, ...places.cropNames.all]);
+  return row.lose("unknown-name", over.heading, like === null ? {} : { like });
+}
+
+function subjectsOf(row: Row, places: Places): readonly Subject[] {
+  const target = places.named(String(row.cell(over.heading)).trim());
+  return target === null ? [{ of: "farm" }] : ["field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop }];
+}
+
+const keyOf = ({ line: { over: named, kind: of } }: Read): string => `${JSON.stringify(named)} ${of}`;
+
+/** Lines of one target and kind add: identical ones are told, and ones of which but some are all in. */
+function tellAlike(table: TableReader, all: readonly Read[]): void {
+  all.forEach((each, index) => {
+    const before = all.slice(0, index).filter((other) => keyOf(other) === keyOf(each));
+    const { line: { source }, subjects: touches } = each;
+    const same = before.find(({ line, note: said }) => said === each.note && line.amount.eq(each.line.amount) && line.basis === each.line.basis && line.paidOn === each.line.paidOn);
+    const at = { table: source.table, row: source.row };
+    if (same !== undefined) table.problems.push({ code: "budget-twice", at, other: same.line.source, found: each.line.kind, touches });
+    const unlike = before.find(({ line }) => line.allIn !== each.line.allIn);
+    if (unlike !== undefined) table.problems.push({ code: "all-in-disagrees", at: { ...at, column: allIn.heading }, other: unlike.line.source, found: each.line.kind, touches });
+  });
+}
