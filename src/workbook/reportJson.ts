@@ -16,6 +16,7 @@ import type { FieldOutlook } from "../core/stand/fieldOutlook";
 import type { FieldStand } from "../core/stand/fieldStand";
 import type { PlanterPart } from "../core/planter/planterRepair";
 import type { Season } from "../core/season";
+import { budgetLinesJson, farmJson } from "./budgetJson";
 import { changeCautions } from "./changeWords";
 import { describe } from "./explain";
 import { besidesJson, harvestJson, yieldTableJson } from "./harvestJson";
@@ -52,7 +53,7 @@ const withSoldJson = ({ plan, outlook, final }: CropFigures["sales"]["withSold"]
 };
 
 const cropJson = ({ crop, area, yieldUnit, plan, outlook, final, sales, fields }: CropFigures) => ({
-  crop, acres: digits(area), yieldUnit,
+  crop, acres: digits(area), yieldUnit, budget: budgetLinesJson(fields, digits),
   plan: budgetJson(plan), outlook: budgetJson(outlook), final: final === null ? null : budgetJson(final),
   notPlanned: notPlanned({ fields }, "cashNeed").map((each) => ({ ...each, amount: digits(each.amount) })),
   sales: { sold: digits(sales.sold), averagePrice: digits(sales.averagePrice), unsold: digits(sales.unsold), priceNeeded: perLayer(sales.priceNeeded), withSold: withSoldJson(sales.withSold) },
@@ -66,7 +67,7 @@ const breakEvensJson = ({ yieldOf, yield: at, priceOf, price, breakEvenPrice, br
 const fieldJson = (figures: FieldFigures, yieldOutlook: FieldOutlook | undefined) => {
   const { field, crop, area, plan, outlook, final } = figures;
   return {
-    field, crop, acres: digits(area),
+    field, crop, acres: digits(area), budget: budgetLinesJson([figures], digits),
     plan: budgetJson(plan.budget), outlook: budgetJson(outlook.budget), final: final === null ? null : budgetJson(final.budget),
     breakEvens: outlook.budget.breakEvens.map(breakEvensJson),
     yieldTable: yieldTableJson(yieldOutlook, digits), ...besidesJson(figures, digits),
@@ -135,6 +136,7 @@ export function reportJson(report: SeasonReport) {
     caution: planningCaution,
     complete: toFix(problems).length === 0,
     problems: problems.map(describe),
+    farm: farmJson(report, digits),
     crops: figures.crops.map(cropJson),
     fields: figures.crops.flatMap((crop) => crop.fields).map((each) => fieldJson(each, outlooks.get(each.field))),
     items: figures.items.map(itemJson),

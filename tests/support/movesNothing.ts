@@ -41,7 +41,7 @@ export function isListed(table: RawTable, row: number, column: number): boolean 
 /** Columns in which a part of one and its percent are the same: a slip of two places moves nothing where it ends below one. */
 export const percentColumns: readonly { readonly table: string; readonly columns: readonly string[] }[] = [
   { table: "Crops", columns: ["Standard moisture", "Expected harvest moisture"] }, { table: "Fields", columns: ["Operator share of crop %", "Uniformity loss %"] },
-  { table: "Items", columns: ["Operator share of cost %"] }, { table: "Machines", columns: ["Field efficiency", "Real interest rate", "Taxes, insurance, housing"] },
+  { table: "Items", columns: ["Operator share of cost %"] }, { table: "Budget", columns: ["Operator share of cost %"] }, { table: "Machines", columns: ["Field efficiency", "Real interest rate", "Taxes, insurance, housing"] },
   { table: "Loans", columns: ["Rate"] }, { table: "Insurance", columns: ["Coverage"] }, { table: "Harvest", columns: ["Moisture"] }, { table: "Changes", columns: ["Interest rate"] },
 ];
 
