@@ -6,6 +6,7 @@ import type { EntryRef } from "../core/row";
 import type { Application, Operation, OtherCost, Season } from "../core/season";
 import { boughtByItem, nothingBought } from "../core/purchases";
 import { isOfSeason } from "../core/sales";
+import { purchaseColumns } from "./columns/purchases";
 import { doneTwice } from "./doneTwice";
 import { landProblems } from "./landChecks";
 import { plantingProblems } from "./plantingChecks";
@@ -117,7 +118,7 @@ function farDates({ settings: { seasonYear }, purchases, applications, operation
   };
   for (const { date, paidOn, item, source } of purchases) {
     if (isFar(date)) note(date, source, "Date", { of: "item", name: item });
-    if (paidOn !== date && isFar(paidOn)) note(paidOn, source, "Paid on", { of: "item", name: item });
+    if (paidOn !== date && isFar(paidOn)) note(paidOn, source, purchaseColumns.columns.paidOn.heading, { of: "item", name: item });
   }
   for (const rows of [applications, operations]) {
     for (const row of rows) if (isFar(row.date)) note(row.date, row.source, "Date", subjectOf(row));

@@ -4,7 +4,7 @@ import { conversion, measureNamed, measureNames, namedMeasure, type Density, typ
 import type { Item } from "../core/season";
 import type { AreaUnit } from "../core/units";
 import { readNumber, type NumberStyle } from "./numbers";
-import type { Row } from "./tableRow";
+import type { At, Row } from "./tableRow";
 import { measureMeant } from "./tonMeant";
 import { nearest, plain } from "./words";
 
@@ -30,16 +30,16 @@ export class ItemConverter {
   constructor(private readonly areaUnit: AreaUnit) {}
 
   /** Base units in one of the unit as bought; notes a fault in `column` and answers `null` where there is no way. */
-  perUnit(row: Row, column: string, units: ItemUnits, typed: string): Decimal | null {
+  perUnit(row: Row, column: At, units: ItemUnits, typed: string): Decimal | null {
     return this.orFault(row, column, units, typed, remembered(this.bought, units, typed, () => quantityFactor(units, typed, this.areaUnit)));
   }
 
   /** Base units per area of the workbook in one of the rate unit, such as "lb/ac", "lb N/ac" or "L/ha". */
-  perRateUnit(row: Row, column: string, units: ItemUnits, typed: string): Decimal | null {
+  perRateUnit(row: Row, column: At, units: ItemUnits, typed: string): Decimal | null {
     return this.orFault(row, column, units, typed, remembered(this.used, units, typed, () => rateFactor(units, typed, this.areaUnit)));
   }
 
-  private orFault(row: Row, column: string, { item }: ItemUnits, typed: string, factor: Factor): Decimal | null {
+  private orFault(row: Row, column: At, { item }: ItemUnits, typed: string, factor: Factor): Decimal | null {
     if (typeof factor !== "string") return factor;
     if (factor === "unit-not-convertible") return row.lose(factor, column, { like: item.unit.name });
     const like = factor === "unknown-unit" ? nearest(typed.split(/\/| per /)[0]!, [item.packName, ...measureNames]) : null;

@@ -1,5 +1,6 @@
 /** The table Matches: which range of the grower's own stands for which of our tables, and which heading for which column. */
 import type { RawTable, WorkbookContent } from "./cell";
+import { seasonColumns } from "./columns/season";
 import { headingsOf } from "./headings";
 import type { Problem } from "./problem";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
@@ -63,8 +64,9 @@ const likeOf = (like: string | null): Pick<Problem, "like"> => (like === null ? 
 
 /** The tables of yield that the setting Stand response names: a range may be matched to any of them. */
 function standResponses({ tables }: WorkbookContent): readonly string[] {
+  const { setting, value } = seasonColumns.columns;
   const raw = tables.find((each) => plain(each.name) === "season");
   if (raw === undefined) return [];
-  const [setting, value] = ["Setting", "Value"].map((heading) => raw.headers.findIndex((each) => plainHeading(each) === plainHeading(heading))) as [number, number];
-  return raw.rows.filter((row) => plain(String(row[setting] ?? "")) === "standresponse").flatMap((row) => standResponseNames(String(row[value] ?? "")));
+  const [name, at] = [setting.heading, value.heading].map((heading) => raw.headers.findIndex((each) => plainHeading(each) === plainHeading(heading))) as [number, number];
+  return raw.rows.filter((row) => plain(String(row[name] ?? "")) === "standresponse").flatMap((row) => standResponseNames(String(row[at] ?? "")));
 }

@@ -2,6 +2,8 @@
 import type { EntryRef } from "../core/row";
 import type { Season } from "../core/season";
 import type { Cell, RawTable, SheetPlace, WorkbookContent } from "./cell";
+import { purchaseColumns } from "./columns/purchases";
+import { seasonColumns } from "./columns/season";
 import { crossChecks } from "./checks";
 import { withoutExamples } from "./exampleRows";
 import { findTables } from "./findTables";
@@ -138,7 +140,7 @@ export function inOrder(problems: readonly Problem[]): readonly Problem[] {
 /** The unit in which each item is first bought, or else first used: what counts for one without a pack. */
 function firstUnits(tables: ReadonlyMap<TableName, RawTable>): ReadonlyMap<string, string> {
   const units = new Map<string, string>();
-  for (const [name, heading] of [["Purchases", "Unit"], ["Applications", "Rate unit"]] as const) {
+  for (const [name, heading] of [["Purchases", purchaseColumns.columns.unit.heading], ["Applications", "Rate unit"]] as const) {
     const raw = tables.get(name);
     if (raw === undefined) continue;
     const column = (wanted: string) => raw.headers.findIndex((each) => plainHeading(each) === plainHeading(wanted));
@@ -160,9 +162,9 @@ function firstUnits(tables: ReadonlyMap<TableName, RawTable>): ReadonlyMap<strin
 
 /** The cell of a setting; the table Season where it has no row. */
 function settingPlace(raw: RawTable | undefined, setting: string): Place {
-  const column = raw?.headers.findIndex((heading) => plainHeading(heading) === "setting") ?? -1;
+  const column = raw?.headers.findIndex((heading) => plainHeading(heading) === plainHeading(seasonColumns.columns.setting.heading)) ?? -1;
   const row = raw?.rows.findIndex((cells) => plain(String(cells[column] ?? "")) === plain(setting)) ?? -1;
-  return row < 0 ? { table: "Season" } : { table: "Season", row: row + 1, column: "Value" };
+  return row < 0 ? { table: "Season" } : { table: "Season", row: row + 1, column: seasonColumns.columns.value.heading };
 }
 
 /** The year is asked for where the dates disagree, and where a loan falls due in a year that nothing tells. */

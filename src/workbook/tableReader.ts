@@ -5,9 +5,10 @@
  * its column and what stood there, and half of the columns are units of something in another table.
  */
 import type { RawTable } from "./cell";
+import type { Declared } from "./columns/column";
 import { isBlank } from "./numbers";
 import type { Problem, Subject } from "./problem";
-import { Row, type Style, type TableOfRow } from "./tableRow";
+import { Row, headingOf, type At, type Style, type TableOfRow } from "./tableRow";
 import { isTotalRow } from "./totalRows";
 import { plainHeading } from "./words";
 
@@ -36,15 +37,20 @@ export class TableReader implements TableOfRow {
     this.differing = new Map((raw.differing ?? []).map(({ row, column, notCounted }) => [`${row},${column}`, notCounted]));
   }
 
-  has(column: string): boolean {
-    return this.indexOf(column) >= 0;
+  has(column: At): boolean {
+    return this.indexOf(headingOf(column)) >= 0;
   }
 
   /** Notes each of `columns` that the table lacks; answers whether all are there. */
-  needs(...columns: readonly string[]): boolean {
-    const missing = columns.filter((column) => !this.has(column));
+  needs(...columns: readonly At[]): boolean {
+    const missing = columns.map(headingOf).filter((column) => !this.has(column));
     for (const column of missing) this.problems.push({ code: "column-missing", at: { table: this.name, column }, found: "", touches: [{ of: "farm" }] });
     return missing.length === 0;
+  }
+
+  /** Whether the table has every column that its rows cannot do without; notes each that it lacks. */
+  hasNeeded({ columns }: Declared): boolean {
+    return this.needs(...Object.values(columns).filter(({ required }) => required));
   }
 
   indexOf(column: string): number {

@@ -3,7 +3,7 @@ import { Decimal, hundred, one as whole } from "../core/decimal";
 import type { EntryRef, IsoDate } from "../core/row";
 import type { AreaUnit } from "../core/units";
 import type { Cell } from "./cell";
-import type { Column, Range } from "./columns/column";
+import type { Column, Named, NumberColumn, Range } from "./columns/column";
 import { readDate, type DateStyle } from "./dates";
 import type { Names } from "./names";
 import { isBlank, isErrorValue, readNumber, type NumberStyle } from "./numbers";
@@ -35,6 +35,10 @@ export type TableOfRow = {
   notCounted(row: number, column: number): string | undefined;
 };
 
+/** A column by its declaration or by its heading. */
+export type At = Named | string;
+export const headingOf = (column: At): string => (typeof column === "string" ? column : column.heading);
+
 const noFaults: readonly Fault[] = [];
 /** What is wrong with a row that somebody has begun and not finished. */
 const notTypedYet: ReadonlySet<ProblemCode> = new Set(["blank", "target-missing", "amount-missing", "cost-missing", "hours-missing", "place-missing"]);
@@ -58,24 +62,24 @@ export class Row {
   }
 
   /** Notes a fault of a cell, or of the row where no column is named. */
-  fault(code: ProblemCode, column?: string, more: More & { found?: string } = {}): null {
+  fault(code: ProblemCode, column?: At, more: More & { found?: string } = {}): null {
     const { found, ...rest } = more;
-    this.faults = [...this.faults, { code, column, found: found ?? (column === undefined ? "" : String(this.cell(column)).trim()), ...rest }];
+    this.faults = [...this.faults, { code, column: column === undefined ? undefined : headingOf(column), found: found ?? (column === undefined ? "" : String(this.cell(column)).trim()), ...rest }];
     return null;
   }
 
   /** A fault that the row cannot be read with. */
-  lose(code: ProblemCode, column?: string, more: More & { found?: string } = {}): null {
+  lose(code: ProblemCode, column?: At, more: More & { found?: string } = {}): null {
     this.lost = true;
     return this.fault(code, column, more);
   }
 
-  cell(column: string): Cell {
-    return this.cells[this.table.indexOf(column)] ?? "";
+  cell(column: At): Cell {
+    return this.cells[this.table.indexOf(headingOf(column))] ?? "";
   }
 
   /** Text as typed, outer spaces aside; `null` for a blank cell. */
-  text(column: string): string | null {
+  text(column: At): string | null {
     const cell = this.filled(column);
     return cell === null ? null : String(cell).trim();
   }
@@ -87,19 +91,19 @@ export class Row {
 
   /** The same of a column that the row cannot do without. */
   need<Value>(column: Column<Value>): Value | null {
-    return this.of(column) ?? this.missing(column.heading);
+    return this.of(column) ?? this.missing(column);
   }
 
-  needText(column: string): string | null {
+  needText(column: At): string | null {
     return this.text(column) ?? this.missing(column);
   }
 
-  number(column: string, range: Range = "zero or more"): Decimal | null {
+  number(column: At, range: Range = "zero or more"): Decimal | null {
     const cell = this.filled(column);
     return cell === null ? null : this.inRange(column, this.readNumber(column, cell)?.value ?? null, range);
   }
 
-  needNumber(column: string, range: Range = "zero or more"): Decimal | null {
+  needNumber(column: At, range: Range = "zero or more"): Decimal | null {
     return this.number(column, range) ?? this.missing(column);
   }
 
@@ -107,7 +111,8 @@ export class Row {
    * A quantity and its unit, which may be typed together in the cell of the quantity: `2 jugs`, `32 oz/ac`. Where the unit has
    * a cell of its own that says another one, the quantity is no number.
    */
-  measured(column: string, unitColumn: string, range: Range = "zero or more"): { readonly value: Decimal | null; readonly unit: string | null } {
+  measured(column: At | NumberColumn, unitColumn: At, ranged?: Range): { readonly value: Decimal | null; readonly unit: string | null } {
+    const range = ranged ?? (typeof column === "object" && "range" in column ? column.range : "zero or more");
     const unit = this.text(unitColumn);
     const cell = this.cell(column);
     const parts = typeof cell === "string" && typeof readNumber(cell, this.table.style) === "string" ? parted(cell) : null;
@@ -117,13 +122,13 @@ export class Row {
   }
 
   /** A fraction: 60, 60% and 0.6 are all sixty percent. */
-  share(column: string): Decimal | null {
+  share(column: At): Decimal | null {
     const share = this.rate(column);
     return share !== null && share.gt(whole) ? this.fault("percent-range", column) : share;
   }
 
   /** A fraction that may exceed one: 60, 60% and 0.6 are all sixty percent, and 1 is all of it. */
-  private rate(column: string): Decimal | null {
+  private rate(column: At): Decimal | null {
     const reading = this.percent(column);
     return reading === null || reading.percent || reading.value.lte(whole) ? reading?.value ?? null : reading.value.div(hundred);
   }
@@ -132,32 +137,32 @@ export class Row {
    * A rate of interest as a fraction: 8.5, 8.5% and 0.085 are the same, and 1 is one percent. Between the largest
    * fraction that anybody pays and one, a number without its sign may mean either: it is a fault unless its cell shows percent.
    */
-  interestRate(column: string): Decimal | null {
+  interestRate(column: At): Decimal | null {
     const reading = this.percent(column);
     if (reading === null) return null;
     if (reading.percent || reading.value.lte(largestFraction)) return reading.value;
-    if (reading.value.lt(whole) && this.table.isPercent(this.index, this.table.indexOf(column))) return reading.value;
+    if (reading.value.lt(whole) && this.table.isPercent(this.index, this.table.indexOf(headingOf(column)))) return reading.value;
     return reading.value.lt(whole) ? this.fault("rate-unclear", column) : reading.value.div(hundred);
   }
 
-  private percent(column: string) {
+  private percent(column: At) {
     const cell = this.filled(column);
     const reading = cell === null ? null : this.readNumber(column, cell);
     return reading !== null && reading.value.isNegative() && !reading.value.isZero() ? this.fault("percent-range", column) : reading;
   }
 
-  date(column: string): IsoDate | null {
+  date(column: At): IsoDate | null {
     const cell = this.filled(column);
     if (cell === null) return null;
     return readDate(cell, this.table.style) ?? this.fault("not-a-date", column);
   }
 
-  needDate(column: string): IsoDate | null {
+  needDate(column: At): IsoDate | null {
     return this.date(column) ?? this.missing(column);
   }
 
   /** One of the words, in any case; `null` where the cell is blank or holds another word, which is noted. */
-  choice<Word extends string>(column: string, words: readonly Word[]): Word | null {
+  choice<Word extends string>(column: At, words: readonly Word[]): Word | null {
     const typed = this.text(column);
     if (typed === null) return null;
     // Most are typed as they are listed.
@@ -166,12 +171,12 @@ export class Row {
     return words.find((word) => plainWord(word) === key) ?? wordMeant(typed, words) ?? this.fault("not-in-list", column, { choices: words, ...likeOf(nearest(typed, words)) });
   }
 
-  needChoice<Word extends string>(column: string, words: readonly Word[]): Word | null {
+  needChoice<Word extends string>(column: At, words: readonly Word[]): Word | null {
     return this.choice(column, words) ?? this.missing(column);
   }
 
   /** A name of another table, as that table spells it. */
-  needName(column: string, names: Names): string | null {
+  needName(column: At, names: Names): string | null {
     const typed = this.needText(column);
     if (typed === null) return null;
     const name = names.spelled(typed);
@@ -183,13 +188,14 @@ export class Row {
   }
 
   /** Notes that an entry gives way to another of the same row, where both are filled: the other counts. */
-  besides(column: string, counting: string): void {
-    if (this.text(column) !== null && !this.isFaulty(column)) this.fault("entry-beside", column, { other: { ...this.source, column: counting } });
+  besides(column: At, counting: At): void {
+    if (this.text(column) !== null && !this.isFaulty(column)) this.fault("entry-beside", column, { other: { ...this.source, column: headingOf(counting) } });
   }
 
   /** Whether a fault of this cell is noted that leaves it without a value. */
-  isFaulty(column: string): boolean {
-    return this.faults.some((fault) => fault.column === column && fault.code !== "value-differs" && (fault.code !== "stale-value" || fault.found === ""));
+  isFaulty(column: At): boolean {
+    const heading = headingOf(column);
+    return this.faults.some((fault) => fault.column === heading && fault.code !== "value-differs" && (fault.code !== "stale-value" || fault.found === ""));
   }
 
   /** Whether the row cannot be read and nothing is wrong with it but that something is not typed yet. */
@@ -198,14 +204,14 @@ export class Row {
   }
 
   /** Loses the row for a cell without a value: one that is blank, or whose fault is noted already. */
-  missing(column: string): null {
+  missing(column: At): null {
     this.lost = true;
     return this.isFaulty(column) ? null : this.fault("blank", column);
   }
 
   /** The cell where something stands in it that is no error; notes errors, and formulas that could not be worked out. */
-  private filled(column: string): Cell | null {
-    const at = this.table.indexOf(column);
+  private filled(column: At): Cell | null {
+    const at = this.table.indexOf(headingOf(column));
     if (at < 0) return null;
     const cell = this.cells[at] ?? "";
     const notCounted = this.table.notCounted(this.index, at);
@@ -217,21 +223,21 @@ export class Row {
   }
 
   /** A cell may be read more than once. */
-  private faultOnce(code: ProblemCode, column: string, more: More = {}): void {
-    if (!this.faults.some((fault) => fault.code === code && fault.column === column)) this.fault(code, column, more);
+  private faultOnce(code: ProblemCode, column: At, more: More = {}): void {
+    if (!this.faults.some((fault) => fault.code === code && fault.column === headingOf(column))) this.fault(code, column, more);
   }
 
-  private readNumber(column: string, cell: Cell) {
+  private readNumber(column: At, cell: Cell) {
     const reading = readNumber(cell, this.table.style);
     if (reading === "not-a-number" && typeof cell === "string") {
-      const number = withoutUnit(cell, column, this.areaUnit);
+      const number = withoutUnit(cell, headingOf(column), this.areaUnit);
       const again = number === null ? reading : readNumber(number, this.table.style);
       if (typeof again !== "string") return again;
     }
     return typeof reading === "string" ? this.fault(reading, column) : reading;
   }
 
-  private inRange(column: string, value: Decimal | null, range: Range): Decimal | null {
+  private inRange(column: At, value: Decimal | null, range: Range): Decimal | null {
     if (value === null || range === "any") return value;
     const isZero = value.isZero();
     if (range === "above zero") return !isZero && value.isPositive() ? value : this.fault("not-above-zero", column);

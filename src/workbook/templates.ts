@@ -11,6 +11,8 @@ import type { Declared } from "./columns/column";
 import { budgetColumns } from "./columns/budget";
 import { cropColumns } from "./columns/crops";
 import { planterCheckColumns } from "./columns/planterChecks";
+import { purchaseColumns } from "./columns/purchases";
+import { seasonColumns } from "./columns/season";
 import { yieldUnits } from "./yieldUnits";
 import { tenures } from "./tables/fields";
 import { chargings, statuses } from "./tables/items";
@@ -18,7 +20,7 @@ import { policyForms } from "./tables/insurance";
 import { loanKinds } from "./tables/loans";
 import { machineLabour } from "./tables/machines";
 import { basisChoices, operationBases, otherBases } from "./tables/operations";
-import { settingNames, wetnesses } from "./tables/settings";
+import { wetnesses } from "./tables/settings";
 
 const money = "#,##0.00";
 // `#,##0.##` would show a whole number with a point and nothing behind it.
@@ -44,10 +46,7 @@ const tableOf = ({ table: sheet, columns }: Declared): InputTable => ({
   })),
 });
 
-const seasonTable = table("Season",
-  must("Setting", "One of the settings listed.", { choices: settingNames, width: 26 }),
-  must("Value", "The value of the setting.", { width: 38 }),
-  may("Note", "Anything to remember about it.", { width: 40 }));
+const seasonTable = tableOf(seasonColumns);
 
 const cropsTable = tableOf(cropColumns);
 
@@ -84,18 +83,7 @@ const itemsTable = table("Items",
   may("Charged", "As used, or as bought and shared by acres or by revenue. Blank: seed, fertilizer and crop protection as used, the rest by acres.", { choices: chargings }),
   may("Operator share of cost %", "On crop-shared land. Blank: all of it.", { numberFormat: percent }));
 
-const purchasesTable = table("Purchases",
-  must("Date", "Date of the invoice.", { numberFormat: date }),
-  must("Item", "A name from the table Items.", { width: 24 }),
-  must("Quantity", "How many of the unit; negative for a return.", { numberFormat: quantity }),
-  must("Unit", "The pack's name, or any unit of its kind."),
-  may("Unit price", "Money per unit; leave it or the amount blank.", { numberFormat: money }),
-  may("Amount", "Money for the line before freight and rebate.", { numberFormat: money }),
-  may("Freight", "Money paid to bring it.", { numberFormat: money }),
-  may("Rebate", "Money given back.", { numberFormat: money }),
-  may("Supplier", "Who sold it.", { width: 26 }),
-  may("Paid on", "When it is paid. Blank: the date of the invoice.", { numberFormat: date }),
-  may("Note", "Anything to remember.", { width: 36 }));
+const purchasesTable = tableOf(purchaseColumns);
 
 const fieldOrCrop = (): InputColumn => must("Field or Crop", "A field, or a crop for all its fields.", { width: 20 });
 const status = (): InputColumn => must("Status", "plan, done, or done as planned. A row of the plan stays and what is done is taken off it; where it was done as it stands, mark it done as planned.", { choices: statuses });

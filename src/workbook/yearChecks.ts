@@ -2,6 +2,7 @@
 import { monthsOfSeason } from "../core/lender/month";
 import type { EntryRef, IsoDate } from "../core/row";
 import type { Season } from "../core/season";
+import { purchaseColumns } from "./columns/purchases";
 import type { Problem, Subject } from "./problem";
 
 type Dated = {
@@ -74,7 +75,7 @@ function columnsOf({ fields, purchases, applications, operations, sales, harvest
       column("Planted date", ofCrop, ({ planted }) => planted, ({ name }) => ({ of: "field", name })),
     ]),
     column("Date", purchases, ({ date }) => date, ofItem),
-    column("Paid on", purchases.filter(({ date, paidOn }) => date !== paidOn), ({ paidOn }) => paidOn, ofItem),
+    column(purchaseColumns.columns.paidOn.heading, purchases.filter(({ date, paidOn }) => date !== paidOn), ({ paidOn }) => paidOn, ofItem),
     column("Date", applications, ({ date }) => date, ofTarget),
     column("Date", operations, ({ date }) => date, ofTarget),
     column("Date", sales, ({ date }) => date, ({ crop }) => ({ of: "crop", name: crop })),

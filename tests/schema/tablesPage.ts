@@ -1,7 +1,7 @@
 /** docs/tables.md: every table and column as they are declared, for people who read without the program. */
 import { columnsAlsoRead } from "../../src/workbook/headings";
 import { inputTables } from "../../src/workbook/templates";
-import { settingNames } from "../../src/workbook/tables/settings";
+import { settingNames } from "../../src/workbook/columns/season";
 import { tableNames } from "../../src/workbook/tableNames";
 import { movesNothing, type MovesNothing } from "../support/movesNothing";
 

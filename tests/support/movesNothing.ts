@@ -1,23 +1,21 @@
 /** Columns of numbers and dates that move no figure in some rows, each with its reason: what is not listed moves one, or is told. */
+import { declaredTables } from "../../src/workbook/columns/all";
+import type { Still } from "../../src/workbook/columns/column";
 import type { RawTable } from "../../src/workbook/cell";
 import { plainHeading } from "../../src/workbook/words";
 
-export type MovesNothing = {
-  readonly table: string;
-  readonly column: string;
-  /** The rows in which it moves nothing: by what another column says there, "" being blank and "filled" anything; left out: any. */
-  readonly where?: { readonly column: string; readonly says: string };
-  readonly why: string;
-};
+export type MovesNothing = Still & { readonly table: string; readonly column: string };
+
+const ofDeclared: readonly MovesNothing[] = declaredTables.flatMap(({ table, columns }) =>
+  Object.values(columns).flatMap(({ heading, movesNothing: still = [] }) => still.map((each) => ({ table, column: heading, ...each }))));
 
 export const movesNothing: readonly MovesNothing[] = [
-  { table: "Season", column: "Value", where: { column: "Setting", says: "Interest months" }, why: "Interest months counts by the Interest method months alone; by date each cost has its own days." },
+  ...ofDeclared,
   {
     table: "Fields", column: "Planned planting date", where: { column: "Planted date", says: "" },
     why: "It waits for a planted date to move the yield outlook; before that it is the day on which costs without a date are paid, where there are any.",
   },
   { table: "Fields", column: "Harvest done", why: "Any day from the last load on ends the harvest with that load; a day before it is told." },
-  { table: "Purchases", column: "Date", where: { column: "Paid on", says: "filled" }, why: "Paid on says when the money goes." },
   { table: "Operations", column: "Acres", where: { column: "Basis", says: "lump sum" }, why: "A lump sum is the money for the whole row, whatever part of the field it goes over." },
   { table: "Operations", column: "Passes", where: { column: "Basis", says: "lump sum" }, why: "A lump sum is the money for the whole row, its passes included." },
   { table: "Machines", column: "Power", where: { column: "Fuel per acre", says: "filled" }, why: "Fuel as measured counts before fuel computed from the power." },

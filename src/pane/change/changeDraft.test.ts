@@ -5,7 +5,7 @@ import type { Cell, WorkbookContent } from "../../workbook/cell";
 import { seasonReport } from "../../workbook/report";
 import { inputTables } from "../../workbook/templates";
 import { formatOf } from "../format";
-import type { EntryRow } from "../commands/addEntries";
+import type { EntryRow } from "../commands/entryRow";
 import { answerView } from "./answerView";
 import { changeDraftView, emptyChange, type ChangeDraft } from "./changeDraft";
 import { groundOf, targetChoices } from "./ground";

@@ -6,7 +6,7 @@ import { grainOf } from "../../core/partialBudget/grain";
 import type { Layout } from "../../core/partialBudget/layouts/layout";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { plain } from "../../workbook/words";
-import type { EntryRow } from "../commands/addEntries";
+import type { EntryRow } from "../commands/entryRow";
 import { Typed, typedAs, type Faults } from "../parts/typed";
 import { changeRows } from "./changeRows";
 import { circumstances, type Ground } from "./ground";

@@ -5,7 +5,7 @@ import { hundred, type Decimal } from "../../core/decimal";
 import type { AreaUnit } from "../../core/units";
 import { basisWords } from "../../workbook/tables/operations";
 import { largestFraction } from "../../workbook/tableRow";
-import type { EntryRow } from "../commands/addEntries";
+import type { EntryRow } from "../commands/entryRow";
 
 export type ChangeToWrite = {
   readonly change: Change;

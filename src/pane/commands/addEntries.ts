@@ -5,10 +5,8 @@ import { findTables } from "../../workbook/findTables";
 import { inputTables } from "../../workbook/templates";
 import { plainHeading } from "../../workbook/words";
 import { outcome, type Outcome } from "../failure";
+import type { Entry, EntryRow } from "./entryRow";
 import { sameName, tableNamed } from "./tableNamed";
-
-/** A row that may be written: text, days and decimals by the heading of their column. */
-export type EntryRow = ReadonlyMap<string, string | Decimal | { readonly day: string }>;
 
 /**
  * Adds rows to one of our tables as one step, under the workbook's own spelling of the headings. A table that the
@@ -48,7 +46,7 @@ const partlyAdded = (table: string, error: unknown): unknown => (error instanceo
   ? new HostError(error.reason, `${error.message} The new table ${table} has the first row already: delete it there before you try again.`, { cause: error, written: "partly" })
   : error);
 
-const cellOf = (value: string | Decimal | { readonly day: string }, system: DateSystem): Cell =>
+const cellOf = (value: Entry, system: DateSystem): Cell =>
   typeof value === "string" ? value : value instanceof Decimal ? Number(value.toFixed()) : serialOf((value as { readonly day: string }).day, system);
 
 const dayLength = 86_400_000;

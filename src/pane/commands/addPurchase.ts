@@ -1,8 +1,8 @@
 import type { WorkbookHost } from "../../host/workbookHost";
 import type { WorkbookContent } from "../../workbook/cell";
 import type { Outcome } from "../failure";
-import type { PurchaseRow } from "../purchase/purchaseDraft";
 import { addEntries } from "./addEntries";
+import type { EntryRow } from "./entryRow";
 import { tableNamed } from "./tableNamed";
 
 /**
@@ -10,7 +10,7 @@ import { tableNamed } from "./tableNamed";
  *
  * A value whose column the table lacks cannot be written; the names of those come back, so that nothing is lost unsaid.
  */
-export function addPurchase(host: WorkbookHost, content: WorkbookContent, row: PurchaseRow): Promise<Outcome<readonly string[]>> {
+export function addPurchase(host: WorkbookHost, content: WorkbookContent, row: EntryRow): Promise<Outcome<readonly string[]>> {
   if (tableNamed(content, "Purchases") !== null) return addEntries(host, content, "Purchases", [row]);
   return Promise.resolve({ ok: false, failure: { what: "The workbook has no table Purchases to add a row to.", remedy: "Make it under Tables, or add the row to your own range.", again: true } });
 }

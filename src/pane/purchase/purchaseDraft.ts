@@ -2,9 +2,13 @@
 import { zero, type Decimal } from "../../core/decimal";
 import { conversion, measureNamed, measureNames } from "../../core/measure";
 import type { Item } from "../../core/season";
+import { purchaseColumns } from "../../workbook/columns/purchases";
 import { readNumber } from "../../workbook/numbers";
 import { plain } from "../../workbook/words";
+import { entryRow, type EntryRow } from "../commands/entryRow";
 import type { Format } from "../format";
+
+const { columns: bill } = purchaseColumns;
 
 /** Every field as typed. */
 export type PurchaseDraft = {
@@ -27,9 +31,6 @@ export type PurchaseField = keyof PurchaseDraft;
 export const emptyDraft = (date: string): PurchaseDraft =>
   ({ date, item: "", quantity: "", unit: "", price: "", amount: "", freight: "", rebate: "", supplier: "", paidOn: "", note: "" });
 
-/** A purchase that may be written: text, days and decimals by the heading of their column. */
-export type PurchaseRow = ReadonlyMap<string, string | Decimal | { readonly day: string }>;
-
 export type PurchaseView = {
   readonly faults: { readonly [F in PurchaseField]?: string };
   /** The units that the item can be bought in, the pack first. */
@@ -37,7 +38,7 @@ export type PurchaseView = {
   /** What the row will cost, in words; empty until it can be said. */
   readonly says: string;
   /** `null` while there are faults. */
-  readonly row: PurchaseRow | null;
+  readonly row: EntryRow | null;
 };
 
 /** The item of that name, capitals and spaces aside. */
@@ -108,7 +109,7 @@ export function purchaseView(draft: PurchaseDraft, { items, decimalComma }: Purc
 }
 
 /** The boxes that may be folded away, where a mark is not seen. */
-const folded = { freight: "Freight", rebate: "Rebate", paidOn: "Paid on" } as const;
+const folded = { freight: bill.freight.heading, rebate: bill.rebate.heading, paidOn: bill.paidOn.heading } as const;
 
 /** What keeps the purchase from being added. What is wrong stands at its box, so that only what is folded away is named again. */
 export function notYet(faults: PurchaseView["faults"]): string {
@@ -126,11 +127,10 @@ function says({ item, draft, quantity, value, freight, rebate, packs }: Sound, {
   return `${shown(quantity)} ${draft.unit} of ${item.name} for ${amount(value)}${extras}: ${amount(all.div(packs))} per ${item.packName}.`;
 }
 
-function row(draft: PurchaseDraft, item: Item, numbers: Record<"quantity" | "price" | "amount" | "freight" | "rebate", Decimal | null>): PurchaseRow {
-  const cells: [string, string | Decimal | { day: string } | null][] = [
-    ["Date", { day: draft.date }], ["Item", item.name], ["Quantity", numbers.quantity], ["Unit", draft.unit], ["Unit price", numbers.price],
-    ["Amount", numbers.amount], ["Freight", numbers.freight], ["Rebate", numbers.rebate], ["Supplier", draft.supplier.trim()],
-    ["Paid on", draft.paidOn === "" ? null : { day: draft.paidOn }], ["Note", draft.note.trim()],
-  ];
-  return new Map(cells.filter((cell): cell is [string, string | Decimal | { day: string }] => cell[1] !== null && cell[1] !== ""));
+function row(draft: PurchaseDraft, item: Item, numbers: Record<"quantity" | "price" | "amount" | "freight" | "rebate", Decimal | null>): EntryRow {
+  return entryRow([
+    [bill.date, { day: draft.date }], [bill.item, item.name], [bill.quantity, numbers.quantity], [bill.unit, draft.unit], [bill.unitPrice, numbers.price],
+    [bill.amount, numbers.amount], [bill.freight, numbers.freight], [bill.rebate, numbers.rebate], [bill.supplier, draft.supplier.trim()],
+    [bill.paidOn, draft.paidOn === "" ? null : { day: draft.paidOn }], [bill.note, draft.note.trim()],
+  ]);
 }

@@ -4,7 +4,7 @@ import type { Field } from "../../core/season";
 import type { AreaUnit } from "../../core/units";
 import { rowLengthOfThousandth, standAt, type CountedPlace } from "../../core/stand/standCount";
 import { typedNumber } from "../purchase/purchaseDraft";
-import type { EntryRow } from "../commands/addEntries";
+import type { EntryRow } from "../commands/entryRow";
 import type { Format } from "../format";
 import { typedAs } from "../parts/typed";
 

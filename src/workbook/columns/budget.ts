@@ -14,5 +14,5 @@ export const budgetColumns = declared("Budget", {
   month: text("Month", { hint: "When it is paid. Blank: as is usual for its kind, such as at planned planting." }),
   operatorCostShare: share("Operator share of cost %", { hint: "On crop-shared land. Blank: all of it." }),
   allIn: choice("All in", ["yes", "no"], { hint: "yes: nothing more will come, so what is not billed leaves the figures." }),
-  note: text("Note", { hint: "Anything to remember. It also tells two lines apart that are alike.", width: 36, movesNothing: "for the grower alone" }),
+  note: text("Note", { hint: "Anything to remember. It also tells two lines apart that are alike.", width: 36, movesNothing: [{ why: "It is for the grower alone." }] }),
 });

@@ -10,18 +10,28 @@ import type { TableName } from "../tableNames";
 
 export type Range = "any" | "zero or more" | "above zero";
 
+/** Which column of a table: its declaration, so that a heading is spelled in one place. */
+export type Named = { readonly heading: string };
+
 /** What a column needs of a row to read its cell: `null` where the cell is blank, or at fault, which the row notes. */
 export type CellReader = {
   /** The area unit of the workbook, which tells what some words mean. */
   readonly areaUnit: AreaUnit;
-  readonly text: (heading: string) => string | null;
-  readonly number: (heading: string, range: Range) => Decimal | null;
-  readonly share: (heading: string) => Decimal | null;
-  readonly interestRate: (heading: string) => Decimal | null;
-  readonly date: (heading: string) => IsoDate | null;
-  readonly choice: <Word extends string>(heading: string, words: readonly Word[]) => Word | null;
+  readonly text: (column: Named) => string | null;
+  readonly number: (column: Named, range: Range) => Decimal | null;
+  readonly share: (column: Named) => Decimal | null;
+  readonly interestRate: (column: Named) => Decimal | null;
+  readonly date: (column: Named) => IsoDate | null;
+  readonly choice: <Word extends string>(column: Named, words: readonly Word[]) => Word | null;
   /** Notes a fault of the cell. */
-  readonly fault: (code: ProblemCode, heading: string, more?: { readonly choices?: readonly string[] }) => null;
+  readonly fault: (code: ProblemCode, column: Named, more?: { readonly choices?: readonly string[] }) => null;
+};
+
+/** Rows in which a column of numbers or dates moves no figure. */
+export type Still = {
+  /** By what another column says there, "" being blank and "filled" anything; left out: any row. */
+  readonly where?: { readonly column: string; readonly says: string };
+  readonly why: string;
 };
 
 /** What is said of a column besides its heading. */
@@ -37,8 +47,8 @@ export type Said = {
   readonly words?: readonly string[];
   /** Read where a table has it, and not among the columns of a new table. */
   readonly offered?: false;
-  /** What it is for, of a column that moves no figure. */
-  readonly movesNothing?: string;
+  /** Where it moves no figure, each with the reason: what is not said here moves one, or is told. */
+  readonly movesNothing?: readonly Still[];
 };
 
 export type Column<Value = unknown> = Said & {
@@ -60,46 +70,59 @@ export const declared = <const Of extends Columns>(table: TableName, columns: Of
 const moneyFormat = "#,##0.00";
 // `#,##0.##` would show a whole number with a point and nothing behind it.
 const quantityFormat = "General";
+const countFormat = "0";
 const percentFormat = "0.0#%";
 const dateFormat = "yyyy-mm-dd";
 
 type Ranged = Said & { readonly range?: Range };
+/** A column of plain numbers. */
+export type NumberColumn = Column<Decimal> & { readonly range: Range };
 
-export const text = (heading: string, said: Said): Column<string> => ({ ...said, heading, read: (row) => row.text(heading) });
+type Look = Pick<Column, "numberFormat" | "choices">;
+type Read<Value> = (row: CellReader, column: Named) => Value | null;
 
-export const quantity = (heading: string, { range = "zero or more", ...said }: Ranged): Column<Decimal> =>
-  ({ ...said, heading, numberFormat: quantityFormat, read: (row) => row.number(heading, range) });
+const column = <Value>(heading: string, said: Said, look: Look, read: Read<Value>): Column<Value> => {
+  const named = { heading };
+  return { ...said, ...look, heading, read: (row) => read(row, named) };
+};
+
+export const text = (heading: string, said: Said): Column<string> => column(heading, said, {}, (row, at) => row.text(at));
+
+const numbers = (numberFormat: string) => (heading: string, { range = "zero or more", ...said }: Ranged): NumberColumn =>
+  ({ ...column(heading, said, { numberFormat }, (row, at) => row.number(at, range)), range });
+
+export const quantity = numbers(quantityFormat);
+
+/** Whole things, one by one. */
+export const count = numbers(countFormat);
 
 /** Money, in the workbook's currency. */
-export const money = (heading: string, { range = "zero or more", ...said }: Ranged): Column<Decimal> =>
-  ({ ...said, heading, numberFormat: moneyFormat, read: (row) => row.number(heading, range) });
+export const money = numbers(moneyFormat);
 
 /** A fraction from 0 to 1, typed as such or in percent. */
-export const share = (heading: string, said: Said): Column<Decimal> => ({ ...said, heading, numberFormat: percentFormat, read: (row) => row.share(heading) });
+export const share = (heading: string, said: Said): Column<Decimal> => column(heading, said, { numberFormat: percentFormat }, (row, at) => row.share(at));
 
 /** A rate of interest a year. */
-export const rate = (heading: string, said: Said): Column<Decimal> => ({ ...said, heading, numberFormat: percentFormat, read: (row) => row.interestRate(heading) });
+export const rate = (heading: string, said: Said): Column<Decimal> => column(heading, said, { numberFormat: percentFormat }, (row, at) => row.interestRate(at));
 
 /** Points of moisture: 15.5, 15.5% and 0.155 are the same. */
-export const moisture = (heading: string, said: Said): Column<Points> => ({
-  ...said, heading, numberFormat: percentFormat,
-  read: (row) => {
-    const fraction = row.share(heading);
-    return fraction === null ? null : points(fraction.times("100"));
-  },
+export const moisture = (heading: string, said: Said): Column<Points> => column(heading, said, { numberFormat: percentFormat }, (row, at) => {
+  const fraction = row.share(at);
+  return fraction === null ? null : points(fraction.times("100"));
 });
 
-export const date = (heading: string, said: Said): Column<IsoDate> => ({ ...said, heading, numberFormat: dateFormat, read: (row) => row.date(heading) });
+export const date = (heading: string, said: Said): Column<IsoDate> => column(heading, said, { numberFormat: dateFormat }, (row, at) => row.date(at));
 
 /** One of the words listed, in any case. */
 export const choice = <const Word extends string>(heading: string, choices: readonly Word[], said: Said): Column<Word> =>
-  ({ ...said, heading, choices, read: (row) => row.choice(heading, choices) });
+  column(heading, said, { choices }, (row, at) => row.choice(at, choices));
+
+export const yesOrNo = (heading: string, said: Said): Column<"yes" | "no"> => choice(heading, ["yes", "no"], said);
 
 /** One of the words listed, in any spelling that `named` understands. */
-export const word = <const Word extends string>(heading: string, choices: readonly Word[], named: (typed: string, areaUnit: AreaUnit) => Word | null, said: Said): Column<Word> => ({
-  ...said, heading, choices,
-  read: (row) => {
-    const typed = row.text(heading);
-    return typed === null ? null : named(typed, row.areaUnit) ?? row.fault("not-in-list", heading, { choices });
-  },
+export const word = <const Word extends string>(
+  heading: string, choices: readonly Word[], named: (typed: string, areaUnit: AreaUnit) => Word | null, said: Said,
+): Column<Word> => column(heading, said, { choices }, (row, at) => {
+  const typed = row.text(at);
+  return typed === null ? null : named(typed, row.areaUnit) ?? row.fault("not-in-list", at, { choices });
 });

@@ -4,7 +4,7 @@ import { readSeason } from "../readSeason";
 import { TableReader } from "../tableReader";
 import { inputTables } from "../templates";
 import { plain, plainHeading } from "../words";
-import { cropColumns } from "./crops";
+import { declaredTables } from "./all";
 
 /** Columns that are there for the grower alone, and say nothing that is counted. */
 const notes: readonly string[] = ["Season: Note"];
@@ -37,7 +37,7 @@ describe("the columns of new tables", () => {
   });
 
   it("have one heading each, and no heading of a declared table is an older one of another", () => {
-    for (const { columns } of [cropColumns]) {
+    for (const { columns } of declaredTables) {
       const headings = Object.values(columns).flatMap(({ heading, was = [] }) => [heading, ...was]).map(plain);
       expect(new Set(headings).size).toBe(headings.length);
     }

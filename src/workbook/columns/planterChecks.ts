@@ -9,7 +9,7 @@ export const planterCheckColumns = declared("Planter checks", {
   whenNew: quantity("New", { hint: "Its size when new. Common for an opener disc: 15 in; the operator's manual rules.", words: ["newsize", "newdiameter"] }),
   replaceAt: quantity("Replace at", { hint: "The size at which it is replaced. Common for a 15 in opener disc: 14.5 in; the operator's manual rules.", words: ["wearlimit", "limit"] }),
   measured: quantity("Measured", { hint: "Its size now, in the same unit.", words: ["reading", "actual", "now"] }),
-  unit: text("Unit", { hint: "Of the three sizes, such as in.", movesNothing: "printed beside the sizes", words: ["uom"] }),
+  unit: text("Unit", { hint: "Of the three sizes, such as in.", movesNothing: [{ why: "It is printed beside the sizes." }], words: ["uom"] }),
   finding: choice("Finding", findings, { hint: "What the eye says. Where size and eye differ, the worse of the two counts." }),
   item: text("Item", { hint: "The part as it is bought, a name from the table Items. Blank: nothing is bought.", width: 22, words: ["partname", "product"] }),
   quantity: quantity("Quantity", { range: "above zero", hint: "How many, in the unit of the item. Blank: 1.", words: ["qty", "count"] }),

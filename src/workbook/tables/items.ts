@@ -7,6 +7,7 @@ import { analysisOf, densityOf, packOf, type ItemConverter, type ItemUnits } fro
 import type { NumberStyle } from "../numbers";
 import type { Subject } from "../problem";
 import { shownMoney } from "../shown";
+import { purchaseColumns } from "../columns/purchases";
 import type { Names } from "../names";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
@@ -38,6 +39,8 @@ export function readItems(table: TableReader, names: Names, areaUnit: AreaUnit, 
   }, (row) => itemSubjects(row, names));
 }
 
+const { columns: bill } = purchaseColumns;
+
 const itemSubjects = (row: Row, items: Names): readonly Subject[] => {
   const name = items.spelled(String(row.cell("Item")));
   return name === null ? [{ of: "farm" }] : [{ of: "item", name }];
@@ -46,19 +49,19 @@ const itemSubjects = (row: Row, items: Names): readonly Subject[] => {
 type Units = ReadonlyMap<string, ItemUnits>;
 
 export function readPurchases(table: TableReader, items: Names, units: Units, converter: ItemConverter): readonly Purchase[] {
-  if (!table.needs("Date", "Item", "Quantity", "Unit")) return [];
+  if (!table.hasNeeded(purchaseColumns)) return [];
   const alike = new LinesAlike(table);
   const unlike = new PricesUnlike(table, (name) => units.get(name)!.item);
   const purchases = table.rows((row): Purchase | null => {
-    const date = row.needDate("Date");
-    const item = row.needName("Item", items);
-    const { value: quantity, unit: typed } = row.measured("Quantity", "Unit", "any");
+    const date = row.need(bill.date);
+    const item = row.needName(bill.item, items);
+    const { value: quantity, unit: typed } = row.measured(bill.quantity, bill.unit);
     const of = item === null ? undefined : units.get(item);
-    const perUnit = of === undefined || typed === null ? null : converter.perUnit(row, "Unit", of, typed);
+    const perUnit = of === undefined || typed === null ? null : converter.perUnit(row, bill.unit, of, typed);
     const amount = amountOf(row, quantity);
-    const [freight, rebate] = [row.number("Freight", "any") ?? zero, row.number("Rebate", "any") ?? zero];
+    const [freight, rebate] = [row.of(bill.freight) ?? zero, row.of(bill.rebate) ?? zero];
     if (quantity?.isZero() === true) moneyOfNothing(row, amount);
-    const paidOn = row.date("Paid on") ?? date;
+    const paidOn = row.of(bill.paidOn) ?? date;
     if (item === null || quantity === null || date === null || paidOn === null || perUnit === null || amount === null) return null;
     const purchase: Purchase = {
       item, date, quantity: itemQuantity(perUnit === one ? quantity : quantity.times(perUnit)), amount,
@@ -77,22 +80,22 @@ export function readPurchases(table: TableReader, items: Names, units: Units, co
  * a Note settles. Freight and rebate alone are no more than that.
  */
 function moneyOfNothing(row: Row, amount: Money | null): void {
-  const price = row.number("Unit price");
-  if (price !== null && !price.isZero() && row.text("Amount") === null) row.fault("quantity-zero", "Quantity", { like: price.toFixed() });
-  else if (amount?.isZero() === false && row.text("Note") === null) row.fault("money-alone", "Quantity");
+  const price = row.of(bill.unitPrice);
+  if (price !== null && !price.isZero() && row.text(bill.amount) === null) row.fault("quantity-zero", bill.quantity, { like: price.toFixed() });
+  else if (amount?.isZero() === false && row.of(bill.note) === null) row.fault("money-alone", bill.quantity);
 }
 
 /** What the line comes to: the amount, or quantity × unit price; a return takes it off whatever sign is typed. */
 function amountOf(row: Row, quantity: Decimal | null): Money | null {
-  const price = row.number("Unit price");
-  const typed = row.number("Amount", "any");
-  if (price === null && typed === null && !row.isFaulty("Unit price") && !row.isFaulty("Amount")) return row.lose("amount-missing");
+  const price = row.of(bill.unitPrice);
+  const typed = row.of(bill.amount);
+  if (price === null && typed === null && !row.isFaulty(bill.unitPrice) && !row.isFaulty(bill.amount)) return row.lose("amount-missing");
   // Of two that should agree, one that cannot be read leaves the line uncertain: the other is used, and the fault told.
   if (quantity === null || (price === null && typed === null)) return null;
   const signed = typed !== null && quantity.isNegative() && typed.gt("0") ? typed.neg() : typed;
   const worked = price === null ? null : quantity.times(price);
   if (signed === null) return worked === null ? null : money(worked);
-  if (worked !== null && !shownMoney(worked).eq(shownMoney(signed))) row.fault("amount-disagrees", "Amount", { like: shownMoney(worked).toFixed(2) });
+  if (worked !== null && !shownMoney(worked).eq(shownMoney(signed))) row.fault("amount-disagrees", bill.amount, { like: shownMoney(worked).toFixed(2) });
   return money(signed);
 }
 

@@ -1,9 +1,12 @@
 /** Finds the invoice line that is entered twice: both count, and the grower is told. */
 import type { Purchase } from "../../core/season";
 import type { EntryRef } from "../../core/row";
+import { purchaseColumns } from "../columns/purchases";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
 import { plain } from "../words";
+
+const { note, supplier } = purchaseColumns.columns;
 
 /**
  * Lines are alike where item, date, quantity, amount and Note are. Another Note tells them apart, and so do two suppliers.
@@ -35,9 +38,9 @@ export class LinesAlike {
 }
 
 const isAlike = (a: Purchase, b: Purchase): boolean => a.quantity.eq(b.quantity) && a.amount.eq(b.amount);
-const sameNote = (a: Row, b: Row): boolean => plain(a.text("Note") ?? "") === plain(b.text("Note") ?? "");
+const sameNote = (a: Row, b: Row): boolean => plain(a.of(note) ?? "") === plain(b.of(note) ?? "");
 
 function twoSuppliers(a: Row, b: Row): boolean {
-  const [one, two] = [a.text("Supplier"), b.text("Supplier")];
+  const [one, two] = [a.of(supplier), b.of(supplier)];
   return one !== null && two !== null && plain(one) !== plain(two);
 }

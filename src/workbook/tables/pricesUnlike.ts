@@ -1,9 +1,11 @@
 /** Finds the invoice line whose unit price is far from those of the other lines of its item: a slip, or a price of another pack. */
 import { Decimal, zero } from "../../core/decimal";
 import type { Item, Purchase } from "../../core/season";
+import { purchaseColumns } from "../columns/purchases";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
 
+const { amount: amountColumn, note, unitPrice } = purchaseColumns.columns;
 const two = new Decimal("2");
 
 type Line = { readonly purchase: Purchase; readonly row: Row; readonly price: Decimal };
@@ -34,9 +36,9 @@ export class PricesUnlike {
       const shown = priceWords(this.itemNamed(item));
       for (const { purchase: { source }, row, price } of lines) {
         const isUnlike = !price.eq(middle.price) && (price.gte(middle.price.times(two)) || price.times(two).lte(middle.price));
-        if (!isUnlike || row.text("Note") !== null) continue;
+        if (!isUnlike || row.of(note) !== null) continue;
         this.table.problems.push({
-          code: "price-unlike", at: { ...source, column: row.text("Unit price") === null ? "Amount" : "Unit price" },
+          code: "price-unlike", at: { ...source, column: (row.text(unitPrice) === null ? amountColumn : unitPrice).heading },
           other: middle.purchase.source, found: shown(price), like: shown(middle.price), touches: [{ of: "item", name: item }],
         });
       }

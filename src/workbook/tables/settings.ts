@@ -4,15 +4,13 @@ import { landlordsInputs, type Settings, type Wetness } from "../../core/season"
 import { money, moneyPerUnit, type AreaUnit } from "../../core/units";
 import type { RawTable } from "../cell";
 import type { Problem } from "../problem";
+import { seasonColumns, settingNames } from "../columns/season";
 import { TableReader } from "../tableReader";
 import type { Row, Style } from "../tableRow";
 import { nearest, plain, plainWord } from "../words";
 
-/** The settings that we know, as they are spelled. */
-export const settingNames = [
-  "Farm", "Season year", "Currency", "Area unit", "Decimal comma", "Operating interest rate", "Interest method", "Interest months", "Repayment date",
-  "Labour per hour", "Fuel per gallon", "Drying charge per point", "Drying counted on", "Stand response", "Landlord's inputs",
-] as const;
+const { setting: settingColumn, value: valueColumn } = seasonColumns.columns;
+
 export const wetnesses = ["wet", "dry"] as const satisfies readonly Wetness[];
 type SettingName = (typeof settingNames)[number];
 type Entered = ReadonlyMap<SettingName, Row>;
@@ -25,7 +23,7 @@ export const defaultSettings: Settings = {
 export function typingStyle(raw: RawTable | null): Pick<Style, "decimalComma" | "seasonYear" | "areaUnit"> {
   if (raw === null) return { decimalComma: false };
   const table = new TableReader("Season", raw, { decimalComma: false, dateSystem: "1900", dayFirst: false });
-  const [name, value] = [table.indexOf("Setting"), table.indexOf("Value")];
+  const [name, value] = [table.indexOf(settingColumn.heading), table.indexOf(valueColumn.heading)];
   const typed = (setting: string) => String(raw.rows.find((row) => plain(String(row[name] ?? "")) === plain(setting))?.[value] ?? "").trim();
   return {
     decimalComma: /^(yes|y|true|1|comma|,)$/i.test(typed("Decimal comma")), seasonYear: yearIn(typed("Season year")),
@@ -39,18 +37,18 @@ export const decimalCommaSet = (raw: RawTable | null): boolean => typingStyle(ra
 export function readSettings(raw: RawTable | null, style: Style): { readonly settings: Settings; readonly problems: readonly Problem[] } {
   if (raw === null) return { settings: defaultSettings, problems: [] };
   const table = new TableReader("Season", raw, style);
-  if (!table.needs("Setting", "Value")) return { settings: defaultSettings, problems: table.problems };
+  if (!table.hasNeeded(seasonColumns)) return { settings: defaultSettings, problems: table.problems };
   const entered = new Map<SettingName, Row>();
   let settings = defaultSettings;
   const rows = table.rows((row) => {
-    const typed = row.needText("Setting");
+    const typed = row.needText(settingColumn);
     if (typed === null) return null;
     const name = settingNames.find((each) => plainWord(each) === plainWord(typed));
     if (name === undefined) {
       const like = nearest(typed, settingNames);
-      return row.lose("setting-unknown", "Setting", { choices: settingNames, ...(like === null ? {} : { like }) });
+      return row.lose("setting-unknown", settingColumn, { choices: settingNames, ...(like === null ? {} : { like }) });
     }
-    if (entered.has(name)) return row.lose("duplicate-name", "Setting");
+    if (entered.has(name)) return row.lose("duplicate-name", settingColumn);
     entered.set(name, row);
     return read(name, row);
   }, () => [{ of: "farm" }]);
@@ -62,26 +60,26 @@ export function readSettings(raw: RawTable | null, style: Style): { readonly set
 type Part = Partial<Settings> & { readonly interest?: { rate?: Decimal | null; method?: "by date" | "months" | null; months?: Decimal | null; repaymentDate?: string | null } };
 
 function read(name: SettingName, row: Row): Part {
-  const amount = () => row.number("Value");
+  const amount = () => row.number(valueColumn);
   switch (name) {
-    case "Farm": return { farm: row.text("Value") };
+    case "Farm": return { farm: row.text(valueColumn) };
     case "Season year": return { seasonYear: yearOf(row) };
-    case "Currency": return { currency: row.text("Value") ?? defaultSettings.currency };
+    case "Currency": return { currency: row.text(valueColumn) ?? defaultSettings.currency };
     case "Area unit": return { areaUnit: areaUnitOf(row) };
-    case "Decimal comma": row.choice("Value", ["yes", "no"]); return {};
-    case "Operating interest rate": return { interest: { rate: row.interestRate("Value") } };
-    case "Interest method": return { interest: { method: row.choice("Value", ["by date", "months"]) } };
-    case "Interest months": return { interest: { months: row.number("Value") } };
+    case "Decimal comma": row.choice(valueColumn, ["yes", "no"]); return {};
+    case "Operating interest rate": return { interest: { rate: row.interestRate(valueColumn) } };
+    case "Interest method": return { interest: { method: row.choice(valueColumn, ["by date", "months"]) } };
+    case "Interest months": return { interest: { months: row.number(valueColumn) } };
     case "Repayment date": {
-      const repaymentDate = row.date("Value");
+      const repaymentDate = row.date(valueColumn);
       return { repaymentDate, interest: { repaymentDate } };
     }
     case "Labour per hour": return withMoney("labourPerHour", amount());
     case "Fuel per gallon": return withMoney("fuelPerGallon", amount());
     case "Drying charge per point": { const value = amount(); return { dryingChargePerPoint: value === null ? null : moneyPerUnit(value) }; }
-    case "Drying counted on": return { dryingCountedOn: row.choice("Value", wetnesses) ?? defaultSettings.dryingCountedOn };
-    case "Landlord's inputs": return { landlordsInputs: row.choice("Value", landlordsInputs) ?? defaultSettings.landlordsInputs };
-    case "Stand response": return { standResponse: row.text("Value") };
+    case "Drying counted on": return { dryingCountedOn: row.choice(valueColumn, wetnesses) ?? defaultSettings.dryingCountedOn };
+    case "Landlord's inputs": return { landlordsInputs: row.choice(valueColumn, landlordsInputs) ?? defaultSettings.landlordsInputs };
+    case "Stand response": return { standResponse: row.text(valueColumn) };
   }
 }
 
@@ -89,18 +87,18 @@ const withMoney = (name: "labourPerHour" | "fuelPerGallon", value: Decimal | nul
 
 /** The year as typed, or of a date that Excel made of it. Five figures are no year of four with one to spare. */
 function yearOf(row: Row): string | null {
-  const typed = row.text("Value");
-  return typed === null ? null : yearIn(typed) ?? row.date("Value")?.slice(0, 4) ?? null;
+  const typed = row.text(valueColumn);
+  return typed === null ? null : yearIn(typed) ?? row.date(valueColumn)?.slice(0, 4) ?? null;
 }
 
 /** Four figures that stand alone. */
 const yearIn = (text: string): string | null => /(?:^|\D)(\d{4})(?:\D|$)/.exec(text)?.[1] ?? null;
 
 function areaUnitOf(row: Row): AreaUnit {
-  const typed = plain(row.text("Value") ?? "ac");
+  const typed = plain(row.text(valueColumn) ?? "ac");
   if (/^(ac|acre|acres)$/.test(typed)) return "ac";
   if (/^(ha|hectare|hectares)$/.test(typed)) return "ha";
-  row.fault("not-in-list", "Value", { choices: ["ac", "ha"] });
+  row.fault("not-in-list", valueColumn, { choices: ["ac", "ha"] });
   return "ac";
 }
 
@@ -114,5 +112,5 @@ function interestOf(rows: readonly Part[], entered: Entered): { value: Settings[
   if (method === "by date" && repaymentDate !== null) return { value: { method, rate, repaymentDate }, problems: [] };
   const missing: SettingName = method === "months" ? "Interest months" : "Repayment date";
   const row = (entered.get(missing) ?? entered.get("Operating interest rate"))!.source.row;
-  return { value: null, problems: [{ code: "interest-incomplete", at: { table: "Season", row, column: "Value" }, found: "", like: missing, touches: [{ of: "farm" }] }] };
+  return { value: null, problems: [{ code: "interest-incomplete", at: { table: "Season", row, column: valueColumn.heading }, found: "", like: missing, touches: [{ of: "farm" }] }] };
 }
