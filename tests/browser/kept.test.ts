@@ -41,6 +41,16 @@ async function opened(): Promise<Page> {
 }
 const notices = (of = page) => of.locator(".notice-region").innerText();
 const file = (of = page) => of.locator(".file").innerText();
+/** Drafts in the browser's storage. */
+const keptDrafts = (): Promise<number> => page.evaluate(() => new Promise<number>((resolve, reject) => {
+  const opening = indexedDB.open("pennyacre", 1);
+  opening.onerror = () => reject(opening.error!);
+  opening.onsuccess = () => {
+    const counted = opening.result.transaction("drafts").objectStore("drafts").count();
+    counted.onsuccess = () => { opening.result.close(); resolve(counted.result); };
+    counted.onerror = () => { opening.result.close(); reject(counted.error!); };
+  };
+}));
 
 async function enterSupplies(text: string): Promise<void> {
   await showSheet(page, "Purchases");
@@ -88,6 +98,7 @@ describe("a draft", () => {
     await eventually(() => file()).toContain("draft kept");
     await page.keyboard.press("Control+z");
     await eventually(() => file()).toBe("demo-season.xlsx");
+    await eventually(keptDrafts).toBe(0);
     await page.reload();
     await page.locator("#pane .pn-figure").first().waitFor();
     expect(await page.locator(".drafts").count()).toBe(0);
