@@ -75,7 +75,7 @@ describe("the page Season", () => {
   it("leads from a line at the top to the entries to fix, and back by the tabs; without any there is no line", async () => {
     const page = await opened({ ask: "workbook=problems" });
     await button(page, /^2 entries to fix/).click();
-    expect(await page.getByRole("region", { name: "Entries to fix", exact: true }).innerText()).toContain("two loads");
+    await expect.poll(() => page.getByRole("region", { name: "Entries to fix", exact: true }).innerText(), { timeout: 30_000 }).toContain("two loads");
     expect(await page.getByRole("tab", { selected: true }).count()).toBe(0);
     await page.getByRole("tab", { name: "Season" }).press("ArrowRight");
     expect(await page.getByRole("tab", { selected: true }).innerText()).toBe("Fields");
