@@ -2,7 +2,8 @@
 import { zero, type Decimal } from "./decimal";
 import type { Charge, Stage } from "./figures";
 import { countsIn, type Kind } from "./kinds";
-import type { EntryRef } from "./row";
+import type { EntryRef, IsoDate } from "./row";
+import type { Field } from "./season";
 import { money, moneyPerUnit, type Money, type MoneyPerUnit } from "./units";
 
 /**
@@ -10,6 +11,9 @@ import { money, moneyPerUnit, type Money, type MoneyPerUnit } from "./units";
  * times purchases.
  */
 export type Entries = () => readonly EntryRef[];
+
+/** A part of a cost that is paid on a day: as entered, or where nothing is, as is usual for its kind in a field. */
+export type Due = { readonly on: IsoDate | null; readonly field: Pick<Field, "plannedPlanting">; readonly weight: Decimal };
 
 /** A cost of one field that does not move with yield. */
 export type Cost = {
@@ -25,6 +29,12 @@ export type Cost = {
   readonly unplanned?: boolean;
   /** How far it is: of work that is done where nothing is said, of a bill that is charged as it came, or still to come. */
   readonly progress?: "bill" | "left";
+  /** Of what is still to come: whether it is bought already. */
+  readonly billed?: true;
+  /** Of what is still to come and not bought: when its parts are paid. Left out: as is usual for its kind in the field. */
+  readonly due?: () => readonly Due[];
+  /** The operator's fraction of what is paid for it, where landlords repay the rest; left out: all of it. */
+  readonly ours?: Decimal;
   readonly entries: Entries;
 };
 

@@ -1,6 +1,6 @@
 /** What the items cost each field: charged as they are used, or as they are bought. */
 import { one, zero, larger, type Decimal } from "./decimal";
-import type { Cost, Entries, StageCosts } from "./cost";
+import type { Cost, Due, Entries, StageCosts } from "./cost";
 import { sharingWeights, type FieldFacts } from "./fieldFacts";
 import type { ItemFigures, Stage } from "./figures";
 import type { DaysOut } from "./operatingInterest";
@@ -113,24 +113,26 @@ function costsAsUsed(book: ItemBook, daysOut: DaysOut): ReadonlyMap<string, Stag
     const share = costShare(book, facts);
     const unplanned = work.planned.length === 0;
     const daysTaken = (works: readonly Work<Application>[]) => takenDays(works, field).times(use.ours);
-    const cost = (amount: Money, moneyDays: Decimal, entries: Entries): Cost => ({ kind, name, cash: true, amount, moneyDays, unplanned, entries });
+    const cost = (amount: Money, moneyDays: Decimal, entries: Entries): Cost => ({ kind, name, cash: true, amount, moneyDays, unplanned, ...(share === one ? {} : { ours: share }), entries });
     const ours = (price: Decimal) => (share === one ? price : price.times(share));
     const inPlan = () => {
       const price = ours(atPlan);
       return cost(money(use.planned.times(price)), daysTaken(work.planned).times(price), () => sourcesOf(work.planned));
     };
     // What is bought is paid when it was bought; the rest when it is used.
-    const quantityDays = (of: "done" | "left"): Decimal => {
-      const part = unbought[of];
-      if (part.isZero()) return use[of].times(daysBought);
-      return use[of].times(one.minus(part)).times(daysBought).plus(daysTaken(work[of]).times(part));
+    const quantityDays = (): Decimal => {
+      const part = unbought.done;
+      if (part.isZero()) return use.done.times(daysBought);
+      return use.done.times(one.minus(part)).times(daysBought).plus(daysTaken(work.done).times(part));
     };
     const atBestPrice = (quantity: Decimal, days: Decimal, works: readonly Work<Application>[]) => {
       const price = ours(atBest);
       return cost(money(quantity.times(price)), days.times(price), () => [...sourcesOf(works), ...bought.entries]);
     };
-    const of = (which: "done" | "left"): readonly Cost[] => (work[which].length === 0 ? none : [atBestPrice(use[which], quantityDays(which), work[which])]);
-    const [done, left] = [of("done"), of("left").map((each): Cost => ({ ...each, progress: "left" }))];
+    const done = work.done.length === 0 ? none : [atBestPrice(use.done, quantityDays(), work.done)];
+    const left = work.left.length === 0 ? none : leftCosts(unbought.left, (part, isBought): Cost => (isBought
+      ? { ...atBestPrice(use.left.times(part), use.left.times(part).times(daysBought), work.left), progress: "left", billed: true }
+      : { ...atBestPrice(use.left.times(part), daysTaken(work.left).times(part), work.left), progress: "left", due: () => dueOf(work.left, field) }));
     return [field.name, {
       plan: work.planned.length === 0 ? none : [inPlan()],
       outlook: left.length === 0 ? done : done.length === 0 ? left : [...done, ...left],
@@ -138,6 +140,14 @@ function costsAsUsed(book: ItemBook, daysOut: DaysOut): ReadonlyMap<string, Stag
     }] as const;
   }));
 }
+
+/** What is left of the plan: bought already, still to be bought, or in two parts. */
+function leftCosts(unbought: Decimal, cost: (part: Decimal, isBought: boolean) => Cost): readonly Cost[] {
+  if (unbought.isZero()) return [cost(one, true)];
+  return unbought === one ? [cost(one, false)] : [cost(one.minus(unbought), true), cost(unbought, false)];
+}
+
+const dueOf = (works: readonly Work<Application>[], field: Field): readonly Due[] => works.map(({ row, areaPasses }) => ({ on: row.date, field, weight: row.rate.times(areaPasses) }));
 
 /**
  * The part of what is done, and of what is left to do, that no bill covers. What is bought serves what is done first, for
@@ -185,13 +195,15 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
     const days = moneyDays.div(amount);
     return splitToTheCent(amount, itemWeights(book, facts, by, stage)).map((part, index) => {
       if (!isCharged(book.item, facts[index]!)) return none;
-      const ours = money(part.times(costShare(book, facts[index]!)));
+      const share = costShare(book, facts[index]!);
+      const ours = money(part.times(share));
       return progressOf(stage).map(([progress, fraction]) => {
         const progressed = money(fraction === one ? ours : ours.times(fraction));
-        return { kind, name, cash: true, amount: progressed, moneyDays: progressed.times(days), unplanned, progress, entries };
+        return { kind, name, cash: true, amount: progressed, moneyDays: progressed.times(days), unplanned, progress, due, ...(share === one ? {} : { ours: share }), entries };
       });
     });
   };
+  const due = () => book.uses.flatMap(({ work, ours, facts: { field } }) => dueOf(work.due, field).map((each) => ({ ...each, weight: each.weight.times(ours) })));
   /** What of the cost of a stage is billed, and what is still to be bought. */
   const progressOf = (stage: Stage): readonly (readonly ["bill" | "left", Decimal])[] => {
     if (stage === "plan") return [["left", one]];

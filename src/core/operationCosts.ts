@@ -1,12 +1,12 @@
 /** What field work costs each field: at a rate, or by what the machine costs. */
 import { one, zero, type Decimal } from "./decimal";
-import type { Cost, StageCosts } from "./cost";
+import type { Cost, Due, StageCosts } from "./cost";
 import type { FieldFacts } from "./fieldFacts";
 import type { Stage } from "./figures";
 import type { Kind } from "./kinds";
 import type { MachineCost } from "./machines/machineCost";
 import type { DaysOut } from "./operatingInterest";
-import type { Operation } from "./season";
+import type { Field, Operation } from "./season";
 import { Tally } from "./tally";
 import { money } from "./units";
 import { doneAndLeft, type FieldWork, type Work } from "./work";
@@ -24,7 +24,8 @@ export function operationCosts(
 ): StageCosts {
   // What a machine costs in money, of whatever kind, is paid around its work.
   const days = ({ cost, kind, date }: Operation): Decimal => daysOut.of(cost.basis === "machine" ? "custom work" : kind, date, field);
-  const at = (works: readonly Work<Operation>[], stage: Stage, progress?: "left") => costsByKind(works, days, machines[stage], work.planned.length === 0, progress);
+  const at = (works: readonly Work<Operation>[], stage: Stage, progress?: "left") => costsByKind(works, days, machines[stage], work.planned.length === 0)
+    .map((cost): Cost => (progress === undefined ? cost : { ...cost, progress, due: () => dueOf(works, machines[stage], cost.kind, field) }));
   const plan = at(work.planned, "plan", "left");
   // Where nothing is done yet and no machine is at work, the outlook is the plan.
   const isPlan = work.left === work.planned && work.done.length === 0 && work.planned.every(({ row }) => row.cost.basis !== "machine");
@@ -77,7 +78,6 @@ class Worked {
 
 function costsByKind(
   works: readonly Work<Operation>[], daysOf: (row: Operation) => Decimal, machines: ReadonlyMap<string, MachineCost>, unplanned: boolean,
-  progress?: "left",
 ): readonly Cost[] {
   // Money by kind; area by machine, since a machine costs the same on every acre.
   const byKind = new Map<Kind, Worked>();
@@ -102,10 +102,14 @@ function costsByKind(
     }
   }
   return [...byKind].map(([kind, { quantity, quantityDays, rows }]) => ({
-    kind, name: rows[0]!.operation, cash: atRates.has(kind) || !notPaid.has(kind), unplanned, ...(progress === undefined ? {} : { progress }),
+    kind, name: rows[0]!.operation, cash: atRates.has(kind) || !notPaid.has(kind), unplanned,
     amount: money(quantity.total()), moneyDays: quantityDays.total(), entries: () => rows.map(({ source }) => source),
   }));
 }
+
+/** When the money of a kind is paid, row by row. */
+const dueOf = (works: readonly Work<Operation>[], machines: ReadonlyMap<string, MachineCost>, kind: Kind, field: Field): readonly Due[] =>
+  works.flatMap((work) => partsOf(work, machines).filter((part) => part.kind === kind).map(({ perUnit, quantity }) => ({ on: work.row.date, field, weight: perUnit.times(quantity) })));
 
 function entry<Key>(known: Map<Key, Worked>, key: Key): Worked {
   let worked = known.get(key);

@@ -1,5 +1,5 @@
 /** Costs that are no field work, and what the land costs. */
-import { zero, type Decimal } from "./decimal";
+import { one, zero, type Decimal } from "./decimal";
 import type { Cost, MovingCost, StageCosts } from "./cost";
 import { sharingWeights, type FieldFacts } from "./fieldFacts";
 import { landWeights } from "./land";
@@ -30,7 +30,8 @@ export function otherCosts(costs: readonly OtherCost[], facts: readonly FieldFac
         ? splitToTheCent(money(cost.amount), sharingWeights(over, cost.by, stage))
         : landWeights(over.map(({ field }) => field)).map((land) => money(cost.amount.times(land)));
       return amounts.map((amount, index) => (
-        { kind: cost.kind, name: cost.item, amount, moneyDays: amount.times(days[index]!), cash: cost.cash, progress: "left", entries: () => [cost.source] }
+        { kind: cost.kind, name: cost.item, amount, moneyDays: amount.times(days[index]!), cash: cost.cash, progress: "left",
+          due: () => [{ on: cost.paidOn, field: over[index]!.field, weight: one }], entries: () => [cost.source] }
       ));
     };
     // Only revenue differs from stage to stage.

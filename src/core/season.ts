@@ -150,6 +150,22 @@ export type Purchase = {
   readonly source: EntryRef;
 };
 
+/** An invoice line that is charged directly to what it names, by acres, and is no stock of an item. */
+export type Bill = {
+  readonly over: Target | { readonly all: true };
+  readonly kind: Kind;
+  /** What was bought, as it is shown. */
+  readonly name: string;
+  /** Amount and freight less rebate; negative for a return. */
+  readonly amount: Money;
+  readonly paidOn: IsoDate;
+  /** The operator's part on crop-shared fields; `null` where nothing says it. */
+  readonly operatorCostShare: Share | null;
+  /** The fields in which machine rows count this cost already: it is paid and not charged there. */
+  readonly unchargedIn?: ReadonlySet<string>;
+  readonly source: EntryRef;
+};
+
 /** A planned row that was done as it stood is both: it counts in the plan and in what is done. */
 export type Status = "plan" | "done" | "done as planned";
 
@@ -256,6 +272,8 @@ export type Season = {
   readonly budget?: readonly BudgetLine[];
   readonly items: readonly Item[];
   readonly purchases: readonly Purchase[];
+  /** Invoice lines charged directly; left out where there are none. */
+  readonly bills?: readonly Bill[];
   readonly applications: readonly Application[];
   readonly operations: readonly Operation[];
   readonly otherCosts: readonly OtherCost[];

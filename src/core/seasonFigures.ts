@@ -1,7 +1,9 @@
 /** The whole calculation of a season: entries in, figures of every crop, field and item out. */
 import { sum, zero } from "./decimal";
-import { fieldLines } from "./budgetLines/budgetLine";
-import { withLines } from "./budgetLines/budgetRule";
+import { billCosts, billParts, type BillPart } from "./bills/billCosts";
+import { withBills, type SetAgainst } from "./bills/setAgainst";
+import { fieldLines, type FieldLines } from "./budgetLines/budgetLine";
+import { unitsAt, withLines, type FieldCosts } from "./budgetLines/budgetRule";
 import type { FieldLine } from "./budgetLines/fieldLine";
 import { unusedItems, type Unused } from "./budgetLines/unusedItems";
 import { amountByKind, budget, cropBudget, perArea, perUnitByKind } from "./budget";
@@ -10,6 +12,7 @@ import { charges, type Cost, type StageCosts } from "./cost";
 import { fieldFacts, yieldAt, type FieldFacts } from "./fieldFacts";
 import type { CropFigures, FieldFigures, ItemFigures, NeverDone, Stage, StageFigures } from "./figures";
 import { itemBooks, itemCosts, itemFigures, nextCropCosts } from "./itemCosts";
+import type { Kind } from "./kinds";
 import { landWeights } from "./land";
 import type { MachineCost } from "./machines/machineCost";
 import { daysOut, operatingInterest } from "./operatingInterest";
@@ -48,6 +51,8 @@ export type SeasonFigures = {
   readonly overlays: readonly CropOverlay[];
   /** What of each item budget lines bear because no row takes it, by the item's name. */
   readonly unused: ReadonlyMap<string, Unused>;
+  /** What bills charged directly come to in each field, and what of the costs still to come they are set against there. */
+  readonly bills: { readonly parts: readonly BillPart[]; readonly setAgainst: ReadonlyMap<string, readonly SetAgainst[]> };
 };
 
 /**
@@ -67,7 +72,9 @@ export function seasonFigures(season: Season): SeasonFigures {
     ofWork: (each) => [...operations.get(each.field.name)!.values()].map((work) => operationCosts(work, each, days, machines)),
   });
   const lines = fieldLines(season.budget ?? [], facts, days);
-  const unused = unusedItems(books, facts, lines, costs);
+  const parts = billParts(season, facts, lines);
+  const billed = billedCosts(season, facts, costs, parts, lines);
+  const unused = unusedItems(books, facts, lines, new Map([...billed].map(([name, { fixed }]) => [name, fixed])));
   const ofNext = books.map((book) => nextCropCosts(book));
   const besides = ({ field: { name } }: FieldFacts) => {
     const worked = [...(operations.get(name)?.values() ?? [])].filter(({ next }) => next.done.length + next.left.length > 0);
@@ -79,7 +86,8 @@ export function seasonFigures(season: Season): SeasonFigures {
   const capital = capitalOf(season);
   const fields = facts.map((each) => {
     const { name } = each.field;
-    const lined = linedCosts(season, each, withUnused(costs.get(name)!, each, unused), [...(lines.get(name)?.values() ?? [])]);
+    const { fixed, moving } = billed.get(name)!;
+    const lined = linedCosts(each, { fixed: withUnused(fixed, each, unused), moving }, [...(lines.get(name)?.values() ?? [])]);
     return { ...fieldFigures(season, each, lined, capital.get(name) === "charged"), ...besides(each) };
   });
   const crops = cropFigures(season, fields);
@@ -89,6 +97,7 @@ export function seasonFigures(season: Season): SeasonFigures {
   return {
     crops, items, changes, planters: planterRepairs(season, items, (machine) => areaOfMachine(operations, machine)), overlays: overlays(crops, changes),
     machines: [...machines.outlook.values()], stands: outlooks.flatMap(({ stand }) => stand ?? []), outlooks, unused,
+    bills: { parts, setAgainst: new Map([...billed].map(([name, { off }]) => [name, off])) },
   };
 }
 
@@ -128,12 +137,22 @@ function withUnused(costs: StageCosts, { field, harvested }: FieldFacts, unused:
   return borne.length === 0 ? costs : { plan: costs.plan, outlook: [...costs.outlook, ...borne], final: harvested === null ? [] : [...costs.final, ...borne] };
 }
 
-/** The costs of a field at each stage, with its budget lines. */
-function linedCosts(season: Season, facts: FieldFacts, fixed: StageCosts, lines: readonly FieldLine[]): ReturnType<typeof withLines> {
-  const at = (stage: Stage) => movingCosts(facts, season.otherCosts, season.settings.dryingChargePerPoint, stage);
-  const moving = { plan: at("plan"), outlook: at("outlook"), final: facts.harvested === null ? [] : at("final") };
-  return lines.length === 0 ? { fixed, moving, lined: [] } : withLines(facts, lines, { fixed, moving });
+/** The costs of every field at each stage, those that move with yield apart, with what is billed to it directly. */
+function billedCosts(season: Season, facts: readonly FieldFacts[], costs: ReadonlyMap<string, StageCosts>, parts: readonly BillPart[], lines: FieldLines): ReadonlyMap<string, ReturnType<typeof withBills>> {
+  const isPlanned = (field: string, kind: Kind) => lines.get(field)?.has(kind) === true || costs.get(field)!.plan.some((cost) => cost.kind === kind);
+  const bills = billCosts(parts, daysOut(season.settings), isPlanned);
+  return new Map(facts.map((each) => {
+    const at = (stage: Stage) => movingCosts(each, season.otherCosts, season.settings.dryingChargePerPoint, stage);
+    const [fixed, hasFinal] = [costs.get(each.field.name)!, each.harvested !== null];
+    const moving = { plan: at("plan"), outlook: at("outlook"), final: hasFinal ? at("final") : [] };
+    const here = bills.get(each.field.name);
+    return [each.field.name, here === undefined ? { fixed, moving, off: [] } : withBills({ fixed, moving }, here, hasFinal, (stage) => unitsAt(each, stage))] as const;
+  }));
 }
+
+/** The costs of a field at each stage, with its budget lines. */
+const linedCosts = (facts: FieldFacts, costs: FieldCosts, lines: readonly FieldLine[]): ReturnType<typeof withLines> =>
+  (lines.length === 0 ? { ...costs, lined: [] } : withLines(facts, lines, costs));
 
 type OfField = Omit<FieldFigures, "neverDone" | "nextCrop">;
 function fieldFigures(season: Season, facts: FieldFacts, costs: ReturnType<typeof withLines>, chargesCapital: boolean): OfField {

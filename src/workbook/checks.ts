@@ -107,7 +107,7 @@ function dateProblems({ settings: { operatingInterest }, fields, items, operatio
 }
 
 /** Dates that a slip has put into another decade, where interest by date or a month of the cash flow would go astray. */
-function farDates({ settings: { seasonYear }, purchases, applications, operations, otherCosts, budget = [], sales, harvest }: Season): readonly Problem[] {
+function farDates({ settings: { seasonYear }, purchases, bills = [], applications, operations, otherCosts, budget = [], sales, harvest }: Season): readonly Problem[] {
   if (seasonYear === null) return [];
   const { first, last } = monthsOfSeason(seasonYear);
   const [from, to] = [`${first}-01`, `${last}-31`];
@@ -119,6 +119,9 @@ function farDates({ settings: { seasonYear }, purchases, applications, operation
   for (const { date, paidOn, item, source } of purchases) {
     if (isFar(date)) note(date, source, "Date", { of: "item", name: item });
     if (paidOn !== date && isFar(paidOn)) note(paidOn, source, purchaseColumns.columns.paidOn.heading, { of: "item", name: item });
+  }
+  for (const { paidOn, over, source } of bills) {
+    if (isFar(paidOn)) note(paidOn, source, purchaseColumns.columns.paidOn.heading, "all" in over ? { of: "farm" } : subjectOf({ target: over }));
   }
   for (const rows of [applications, operations]) {
     for (const row of rows) if (isFar(row.date)) note(row.date, row.source, "Date", subjectOf(row));

@@ -18,9 +18,9 @@ export function costChecks(season: Season): readonly Problem[] {
 }
 
 /** Whether a field bears any entered cost, whatever it comes to. */
-function bearing({ items, purchases, applications, operations, otherCosts: others, budget = [], loans = [] }: Season): (field: Field) => boolean {
+function bearing({ items, purchases, applications, operations, otherCosts: others, bills = [], budget = [], loans = [] }: Season): (field: Field) => boolean {
   const shared = new Set(items.filter(({ charged }) => charged !== "as used").map(({ name }) => name));
-  const otherCosts = [...others, ...budget];
+  const otherCosts = [...others, ...budget, ...bills];
   const isOverAll = otherCosts.some(({ over }) => "all" in over) || loans.some(({ bornBy = null }) => bornBy === null);
   if (isOverAll || purchases.some(({ item }) => shared.has(item))) return () => true;
   const [inFields, inCrops] = [new Set<string>(), new Set<string>()];

@@ -163,6 +163,18 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
     remedy: "Delete one if they are the same pass, or set the planned row back to plan.",
   }),
   "line-twice": (problem) => ({ what: `${cell(problem)}: the line is like ${second(problem)} (${problem.found}), and both are counted.`, remedy: "Delete one if it is the same invoice line; if not, a different Note on each settles it." }),
+  "bill-of-used": (problem) => ({
+    what: `${cell(problem)}: ${problem.like ?? ""} stands in Applications and is charged as it is used, so For is ignored here.`,
+    remedy: "Clear For, or take the item out of Applications if this bill is all that is to be charged for it.",
+  }),
+  "kind-alone": (problem) => ({
+    what: `${cell(problem)}: the item is of the kind ${problem.like ?? ""} and is charged as that; Kind alone is ignored.`,
+    remedy: "Fill For as well to charge this line directly to a field, a crop or all; or clear Kind.",
+  }),
+  "bill-beside-done": (problem) => ({
+    what: `${cell(problem)}: this bill of ${problem.found} is added to what ${second(problem)} counts as done there.`,
+    remedy: "If it is the bill for that work, delete one of the two; if not, a Note on this line settles it.",
+  }),
   "budget-twice": (problem) => ({
     what: `${cell(problem)}: the line is like ${second(problem)} (${problem.found}), and both are counted.`,
     remedy: "Delete one if it is the same line; if not, a different Note on each settles it.",

@@ -4,6 +4,7 @@ import type { Season } from "../core/season";
 import type { Cell, RawTable, SheetPlace, WorkbookContent } from "./cell";
 import { purchaseColumns } from "./columns/purchases";
 import { seasonColumns } from "./columns/season";
+import { billsBesideDone } from "./billChecks";
 import { crossChecks } from "./checks";
 import { withoutExamples } from "./exampleRows";
 import { findTables } from "./findTables";
@@ -12,6 +13,7 @@ import { headingProblems } from "./headings";
 import { headingsBesideUnits, headingUnits } from "./headingUnits";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
 import { ItemConverter } from "./itemUnits";
+import { isBlank } from "./numbers";
 import type { Place, Problem } from "./problem";
 import { publishedStandTables } from "./publishedStandTables";
 import type { SeasonReading } from "./seasonReport";
@@ -27,7 +29,7 @@ import { readChanges } from "./tables/changes";
 import { readCrops } from "./tables/crops";
 import { readFields } from "./tables/fields";
 import { readHarvest, readSales } from "./tables/grain";
-import { readApplications, readItems, readPurchases } from "./tables/items";
+import { readApplications, readItems } from "./tables/items";
 import { readInsurance } from "./tables/insurance";
 import { readLoans } from "./tables/loans";
 import { readMachines } from "./tables/machines";
@@ -36,6 +38,7 @@ import { readOwnStandTables } from "./tables/ownStandTables";
 import { typingStyle, readSettings } from "./tables/settings";
 import { readPlanterChecks } from "./tables/planterChecks";
 import { readStandCounts } from "./tables/standCounts";
+import { readPurchases } from "./tables/purchases";
 import { Places } from "./tables/targets";
 import { sumRows } from "./sumRows";
 import { yearsOfEntries } from "./seasonYear";
@@ -45,6 +48,12 @@ import { plain, plainHeading } from "./words";
 /** The texts of the row that is being entered in a table. */
 const openCells = (reader: TableReader | undefined): readonly string[] =>
   (reader === undefined || reader.openRow === null ? [] : (reader.raw.rows[reader.openRow] ?? []).filter((cell): cell is string => typeof cell === "string" && cell.trim() !== ""));
+
+/** The items that rows of Applications name. */
+function appliedItems(reader: TableReader | undefined, items: Names): ReadonlySet<string> {
+  const column = reader?.indexOf("Item") ?? -1;
+  return new Set(reader === undefined || column < 0 ? [] : reader.raw.rows.flatMap((cells) => items.spelled(String(cells[column] ?? "").trim()) ?? []));
+}
 
 /** The tables without which there is nothing to compute. */
 const needed = ["Crops", "Fields"] as const;
@@ -90,10 +99,13 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
   const places = new Places(fieldNames, cropNames, fields);
   const converter = new ItemConverter(settings.areaUnit);
   const standTables = readOwnStandTables(own, { settings, others: content.others ?? [], crops, style, setting: settingPlace(tables.get("Season"), "Stand response") });
+  const purchaseTable = readers.get("Purchases");
+  const bought = purchaseTable === undefined ? { purchases: [], bills: [] }
+    : readPurchases(purchaseTable, { items: itemNames, units: byItem, places, applied: appliedItems(readers.get("Applications"), itemNames) }, converter);
   const read: Season = {
     settings, crops, fields, machines, standTables: standTables.tables, published: publishedStandTables, items: units.map(({ item }) => item),
     budget: from("Budget", (table) => readBudget(table, places, settings.seasonYear)),
-    purchases: from("Purchases", (table) => readPurchases(table, itemNames, byItem, converter)),
+    ...bought,
     applications: from("Applications", (table) => readApplications(table, places, itemNames, byItem, converter)),
     operations: from("Operations", (table) => readOperations(table, places, machineNames)),
     otherCosts: from("Other costs", (table) => readOtherCosts(table, places, settings.seasonYear)),
@@ -116,7 +128,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
   const yearAsked = isAskedAlready ? [] : yearProblems(season, years, settingPlace(tables.get("Season"), "Season year"));
   const all = [
     ...missing, ...found.problems, ...exampleProblems, ...headings, ...sumRows(tables, style), ...settingProblems, ...yearAsked, ...standTables.problems, ...readerProblems, ...twice, ...besideLoans, ...besideLines,
-    ...crossChecks(season), ...loanChecks(season), ...harvestProblems(season, readers.get("Fields")?.has("Harvest done") ?? false),
+    ...crossChecks(season), ...billsBesideDone(season, ({ source }) => !isBlank(purchaseTable?.raw.rows[source.row - 1]?.[purchaseTable.indexOf(purchaseColumns.columns.note.heading)] ?? "")), ...loanChecks(season), ...harvestProblems(season, readers.get("Fields")?.has("Harvest done") ?? false),
   ];
   const problems = inOrder(all.filter((problem) => !namesWhatWasLost(problem, missing)));
   const withPlaces = [...tables.values(), ...own, ...content.tables.filter(({ name }) => plain(name) === plain(matchesTable))];

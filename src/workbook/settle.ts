@@ -1,7 +1,8 @@
 /** What two entries both charge counts once: which of them gives way, and the problem that names both places. */
 import type { EntryRef, Target } from "../core/row";
 import type { Machine } from "../core/machines/machine";
-import type { Item, OtherCost, Season } from "../core/season";
+import { isOver } from "../core/capital";
+import type { Bill, Item, OtherCost, Season } from "../core/season";
 import type { Place, Problem, Subject } from "./problem";
 
 export type Settled = { readonly season: Season; readonly problems: readonly Problem[] };
@@ -22,7 +23,8 @@ export function settled(season: Season): Settled {
   const computed = new Map(computedKinds.map((kind) => [kind as string, computedBy(season, kind)]));
   const items = season.items.map((item) => settledItem(season, item, computed.get(item.kind) ?? null, problems));
   const otherCosts = season.otherCosts.filter((cost) => !givesWay({ ...season, items }, cost, computed.get(cost.kind) ?? null, problems));
-  return problems.length === 0 ? { season, problems } : { season: { ...season, items, otherCosts }, problems };
+  const bills = season.bills?.map((bill) => settledBill(season, bill, computed.get(bill.kind) ?? null, problems));
+  return problems.length === 0 ? { season, problems } : { season: { ...season, items, otherCosts, ...(bills === undefined ? {} : { bills }) }, problems };
 }
 
 const computes: Readonly<Record<ComputedKind, (machine: Machine) => boolean>> = {
@@ -65,6 +67,13 @@ function settledItem(season: Season, item: Item, computed: Computed | null, prob
   if (first === undefined) return item;
   twice(placeOf(first.source, "Item"), "is charged as it is used");
   return { ...item, unchargedIn: computed.fields };
+}
+
+/** A bill of a computed kind, not charged where machines compute it. */
+function settledBill(season: Season, bill: Bill, computed: Computed | null, problems: Problem[]): Bill {
+  if (computed === null || !season.fields.some((field) => isOver(bill.over, field) && computed.fields.has(field.name))) return bill;
+  problems.push({ code: "cost-twice", at: placeOf(bill.source, "Kind"), other: placeOf(computed.by), found: bill.kind, like: "The machine counts in its fields, and this is paid and not charged there.", touches: farm });
+  return { ...bill, unchargedIn: computed.fields };
 }
 
 /** Whether a cost of a computed kind is counted by something else already; fuel that is bought and not charged is told beside it. */

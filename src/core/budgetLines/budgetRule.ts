@@ -64,7 +64,7 @@ function ofKind(kind: Kind, facts: FieldFacts, costs: FieldCosts): OfKind {
 }
 
 /** The operator's units of the crop. */
-const unitsAt = (facts: FieldFacts, stage: Stage): Decimal => facts.field.operatorShare.times(yieldAt(facts, stage)).times(facts.field.area);
+export const unitsAt = (facts: FieldFacts, stage: Stage): Decimal => facts.field.operatorShare.times(yieldAt(facts, stage)).times(facts.field.area);
 
 /** What a line adds to a stage. */
 type Added = { readonly fixed: readonly Cost[]; readonly moving: readonly MovingCost[]; readonly amount: Decimal };

@@ -3,7 +3,6 @@ import { nothingUnused, type Unused } from "../budgetLines/unusedItems";
 import { larger, one, smaller, sum, zero, type Decimal } from "../decimal";
 import type { FieldFacts } from "../fieldFacts";
 import { bestPrice, isCharged, itemWeights, quantityOf, type ItemBook } from "../itemCosts";
-import type { Kind } from "../kinds";
 import type { Application, Season } from "../season";
 import { money } from "../units";
 import type { Work } from "../work";
@@ -68,7 +67,7 @@ function landlordsPart(book: ItemBook, facts: readonly FieldFacts[], unused: Unu
   return partOf(book, facts, isShared).times(ofLandlord);
 }
 
-type UnusedByItem = ReadonlyMap<string, Unused>;
+export type UnusedByItem = ReadonlyMap<string, Unused>;
 
 /** What of an item budget lines bear in some fields, in base units. */
 const toLines = ({ quantity, shares }: Unused, facts: readonly FieldFacts[]): Decimal => {
@@ -81,31 +80,6 @@ export function partOf(book: ItemBook, facts: readonly FieldFacts[], wanted: (fa
   const weights = itemWeights(book, facts, book.item.charged === "by revenue" ? "revenue" : "acres", "outlook");
   const all = sum(weights);
   return all.isZero() ? zero : sum(weights.filter((_, index) => wanted(facts[index]!))).div(all);
-}
-
-/**
- * What is paid for items of each kind that no field is charged with: stock, and what machine rows compute already; without the part
- * that landlords pay back.
- */
-export function unchargedBills(books: readonly ItemBook[], facts: readonly FieldFacts[], unused: UnusedByItem): ReadonlyMap<Kind, Decimal> {
-  const byKind = new Map<Kind, Decimal>();
-  for (const book of books) {
-    const { item, bought, average } = book;
-    byKind.set(item.kind, (byKind.get(item.kind) ?? zero).plus(item.charged === "as used" ? ofUse(book, unused.get(item.name) ?? nothingUnused).times(average ?? zero) : bought.value.times(ofBills(book, facts))));
-  }
-  return byKind;
-}
-
-/** In base units, of an item that is charged as it is used: what budget lines bear is charged by them. */
-function ofUse(book: ItemBook, unused: Unused): Decimal {
-  const { besides, computed } = billed(book);
-  return besides.minus(unused.quantity).minus(computed(isShared).times(one.minus(sharedCost(book))));
-}
-
-/** As a fraction of the bills, of an item that is charged as it is bought. */
-function ofBills(book: ItemBook, facts: readonly FieldFacts[]): Decimal {
-  const isUncharged = (of: FieldFacts) => !isCharged(book.item, of);
-  return partOf(book, facts, isUncharged).minus(partOf(book, facts, (of) => isUncharged(of) && isShared(of)).times(one.minus(sharedCost(book))));
 }
 
 /** The operator's part of what is bought for crop-shared land. */

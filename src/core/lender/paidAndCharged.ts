@@ -17,7 +17,9 @@ import { linesBack, linesPerUnit } from "./budgetFlows";
 import type { CashFlow } from "./cashFlow";
 import { differenceReasons, type Differences } from "./differences";
 import { itemDifferences } from "./itemDifferences";
-import { landlordsGroup, unchargedBills } from "./itemFlows";
+import { billDifferences } from "./billFlows";
+import { landlordsGroup } from "./itemFlows";
+import { unchargedBills } from "./unchargedBills";
 import { paidPerUnit } from "./paidPerUnit";
 import { operatingRate } from "./operatingRate";
 
@@ -35,7 +37,7 @@ export function paidAndCharged(season: Season, figures: SeasonFigures, flow: Cas
   const books = itemBooks(season, facts, boughtByItem(season.purchases, () => zero), ofItems);
   const paid = (group: string): Decimal => sum(flow.months.map(({ flows }) => flows.get(group) ?? zero)).neg();
   const machines = seasonMachineCosts(season, ofOperations).outlook;
-  const bills = unchargedBills(books, facts, figures.unused);
+  const bills = unchargedBills(books, facts, figures);
   const works = [...ofOperations.values()].flatMap((byName) => [...byName.values()]);
   const parts = (kind: Kind, of: "season" | "next") => works.flatMap((work) => (of === "season" ? workAt(work, "outlook") : [...work.next.done, ...work.next.left]))
     .flatMap((work) => partsOf(work, machines).map((part) => ({ ...part, isComputed: work.row.cost.basis === "machine" })))
@@ -59,7 +61,7 @@ export function paidAndCharged(season: Season, figures: SeasonFigures, flow: Cas
     const charged = chargedFixed(figures, kind).minus(loans(kind));
     const items = books.filter(({ item }) => item.kind === kind).map((book) => itemDifferences(book, facts, figures.unused.get(book.item.name) ?? nothingUnused));
     const others = kind === "operating interest" ? interestCharged(charged.minus(sum(parts(kind, "season").map(({ amount }) => amount)))) : { "no field": bornByNone(season, kind) };
-    return { group: kind, charged, differences: added([...items, ofWork(kind), others, { landlord: isByBalance && kind === "operating interest" ? zero : linesBack(season, figures, (each) => each.kind === kind && !each.rest.isMoving) }]), paid: paid(kind) };
+    return { group: kind, charged, differences: added([...items, ofWork(kind), others, billDifferences(figures, kind), { landlord: isByBalance && kind === "operating interest" ? zero : linesBack(season, figures, (each) => each.kind === kind && !each.rest.isMoving) }]), paid: paid(kind) };
   });
   const carried = sum(ofLoans.filter(({ loan }) => loan.kind === "operating").map(({ interest }) => interest));
   const due = sum(ofLoans.filter(({ loan }) => loan.kind === "term").map(({ interest, principal }) => interest.plus(principal)));

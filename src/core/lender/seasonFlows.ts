@@ -14,12 +14,14 @@ import { money } from "../units";
 import { seasonMachineCosts } from "../seasonMachineCosts";
 import { seasonWork } from "../seasonWork";
 import { isOfSeason } from "../sales";
+import { billFlows } from "./billFlows";
 import { budgetFlows, linesPerUnit } from "./budgetFlows";
 import type { Flow } from "./cashFlow";
-import { itemFlows, unchargedBills } from "./itemFlows";
+import { itemFlows } from "./itemFlows";
 import { monthOf, type Month } from "./month";
 import { operatingRate } from "./operatingRate";
 import { paidPerUnit } from "./paidPerUnit";
+import { unchargedBills } from "./unchargedBills";
 import { whenPaid, type When } from "./whenPaid";
 
 /**
@@ -37,9 +39,10 @@ export function seasonFlows(season: Season, figures: SeasonFigures, loans: reado
   return [
     ...grainFlows(season, figures, grainSold),
     ...itemFlows(season, facts, books, figures.unused, when),
-    ...operationFlows(season, facts, unchargedBills(books, facts, figures.unused), when),
+    ...operationFlows(season, facts, unchargedBills(books, facts, figures), when),
     ...rentFlows(season, when),
     ...otherCostFlows(season, facts, when, isInterestByBalance),
+    ...billFlows(season, figures, when, isInterestByBalance),
     ...budgetFlows(season, figures.crops, when, isInterestByBalance),
     ...loans.flatMap((loan) => termPayments(loan, season.settings)),
   ].filter((flow) => !flow.amount.isZero());

@@ -39,6 +39,7 @@ function tellers(season: Season, format: Format): ReadonlyMap<string, () => stri
   tell(season.crops, (crop) => words(crop.name, `expected price ${amount(crop.price)} per ${crop.yieldUnit}`));
   tell(season.fields, (field) => words(field.name, `${quantity(field.area)} ${areaUnit}`, field.tenure));
   tell(season.items, (item) => words(item.name, item.planPricePerPack === null ? null : `plan price ${amount(item.planPricePerPack)} per ${item.packName}`));
+  tell(season.bills ?? [], (row) => words(row.paidOn, row.name, amount(row.amount)));
   tell(season.purchases, (row) => words(row.date, row.item, `${quantity(row.quantity)} ${unitOf(row.item)}`, amount(row.amount)));
   tell(season.applications, (row) => words(row.date, targetName(row.target), row.item, `${quantity(row.rate)} ${unitOf(row.item)} per ${areaName}`, row.status));
   tell(season.operations, (row) => words(row.date, targetName(row.target), row.operation, operationCost(row.cost, format), row.status));

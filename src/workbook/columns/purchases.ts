@@ -1,6 +1,12 @@
 /** The columns of the table Purchases. */
-import { date, declared, money, quantity, text } from "./column";
+import { operatingKinds, type Kind } from "../../core/kinds";
+import { choice, date, declared, money, quantity, text } from "./column";
 import { amountWords, dateColumn, itemColumn, quantityWords, remarkWords, unitWords } from "./shared";
+
+/** Kinds of what bills may be charged directly: land, loans and what is no cash stand in tables of their own. */
+export const billKinds = [
+  ...operatingKinds.filter((kind) => kind !== "operating interest"), "land tax", "overhead", "family living", "income tax",
+] as const satisfies readonly Kind[];
 
 export const purchaseColumns = declared("Purchases", {
   date: dateColumn({
@@ -16,6 +22,8 @@ export const purchaseColumns = declared("Purchases", {
   amount: money("Amount", { range: "any", hint: "Money for the line before freight and rebate.", words: amountWords }),
   freight: money("Freight", { range: "any", hint: "Money paid to bring it.", words: ["shipping", "delivery", "carriage", "haulage", "freightin"] }),
   rebate: money("Rebate", { range: "any", hint: "Money given back.", words: ["discount", "credit"] }),
+  kind: choice("Kind", billKinds, { hint: "With For: what kind of cost the line is. Blank: the item's own.", width: 18, words: ["costkind"] }),
+  over: text("For", { hint: "A field, a crop, or all: the line is charged there directly, by acres, and is no stock. Blank: the item is charged as it is used.", width: 20 }),
   supplier: text("Supplier", { hint: "Who sold it.", width: 26, words: ["vendor", "dealer", "seller", "retailer", "boughtfrom"] }),
   paidOn: date("Paid on", { hint: "When it is paid. Blank: the date of the invoice.", words: ["datepaid", "paid", "paiddate", "paymentdate"] }),
   note: text("Note", { hint: "Anything to remember.", width: 36, words: ["notes", "remark", ...remarkWords] }),

@@ -6,7 +6,8 @@ import { budgetBases, budgetColumns } from "../columns/budget";
 import type { Subject } from "../problem";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
-import { nearest, plain } from "../words";
+import { plain } from "../words";
+import { namedTarget } from "./namedTarget";
 import { basisOf, monthOf } from "./operations";
 import type { Places } from "./targets";
 
@@ -19,7 +20,7 @@ export function readBudget(table: TableReader, places: Places, seasonYear: strin
   if (!table.needs(over.heading, kind.heading, amount.heading)) return [];
   const all: Read[] = [];
   const lines = table.rows((row): BudgetLine | null => {
-    const target = overOf(row, places);
+    const target = namedTarget(row, over, places);
     const [of, money] = [row.need(kind), row.need(amount)];
     const said = plain(row.of(note) ?? "");
     const counted = row.of(basis) === null ? "per acre" : basisOf(row, budgetBases);
@@ -32,22 +33,6 @@ export function readBudget(table: TableReader, places: Places, seasonYear: strin
   }, (row) => subjectsOf(row, places));
   tellAlike(table, all);
   return lines;
-}
-
-const allWords = /^(all|farm|whole farm|all fields|all land)$/i;
-
-function overOf(row: Row, places: Places): BudgetLine["over"] | null {
-  const typed = row.need(over);
-  if (typed === null) return null;
-  if (allWords.test(typed)) return { all: true };
-  const target = places.named(typed);
-  if (target !== null) return places.areaOf(target)?.gt("0") === true ? target : row.lose("no-fields", over.heading);
-  if (places.isLost(typed)) {
-    row.lost = true;
-    return null;
-  }
-  const like = nearest(typed, [...places.fieldNames.all, ...places.cropNames.all]);
-  return row.lose("unknown-name", over.heading, like === null ? {} : { like });
 }
 
 function subjectsOf(row: Row, places: Places): readonly Subject[] {
