@@ -1,7 +1,8 @@
 /** What two entries would count twice: one of them counts, the other is told with both places. */
 import { describe, expect, it } from "vitest";
+import { sum, zero } from "../../src/core/decimal";
 import { seasonReport } from "../../src/workbook/report";
-import { cashFlowSheet } from "../../src/workbook/sheets/lender/cashFlowSheet";
+import { cashFlowSheet, farmCashFlow } from "../../src/workbook/sheets/lender/cashFlowSheet";
 import { contentFromText } from "../support/tableFromText";
 
 /** 100 acres at rent-free 200 bu; a planter that burns 0.5 gal an acre at 4: 2.00 of fuel and 0.30 of lube, 2.30 an acre. */
@@ -36,10 +37,23 @@ const fuelOf = (...tables: readonly string[]) => {
   return { told, plan: fuel("plan"), outlook: fuel("outlook"), isComplete: report.problemsOf({ of: "crop", name: "Corn" }).length === 0, report };
 };
 
+/** What the year pays for a kind. */
+const paidFor = (report: ReturnType<typeof seasonReport>, kind: string) =>
+  sum(farmCashFlow(report)!.months.map(({ flows }) => flows.get(kind) ?? zero)).neg().toFixed(2);
+
 describe("fuel that machines compute, 2.30 an acre", () => {
   it("counts, and not the diesel that is bought by acres: 500 gal at 3 are 15.00 an acre", () => {
     expect(fuelOf(planting("Corn"), bill("Diesel"))).toMatchObject({ told: ["fuel-twice Items 1 Charged / Machines 1"], plan: "2.30 2.30", outlook: "2.30 2.30", isComplete: false });
     expect(fuelOf(bill("Diesel"))).toMatchObject({ told: [], plan: "0.00 0.00", outlook: "15.00 15.00", isComplete: true });
+  });
+
+  it("counts where the machine works, and a bill that is charged directly in the other fields: 300 on 100 acres are 3.00", () => {
+    const direct = "Purchases\n| Date | Amount | Kind | For |\n| 2031-04-01 | 300 | fuel | Corn |\n";
+    const { report, ...figures } = fuelOf(planting("Alder"), direct);
+    expect(figures).toEqual({ told: ["cost-twice Purchases 1 Kind / Machines 1"], plan: "2.30 0.00", outlook: "2.30 3.00", isComplete: false });
+    // Of the bill 180 are for the 138 that the machine burns: the year pays the bill and no more.
+    expect(paidFor(report, "fuel")).toBe("300.00");
+    expect(fuelOf(direct)).toMatchObject({ told: [], outlook: "3.00 3.00", isComplete: true });
   });
 
   it("counts, and not the diesel that is planned by acres and not bought: 5 gal at 3 are 15.00 an acre", () => {
