@@ -6,9 +6,15 @@ import { inputTables } from "../../src/workbook/templates";
 
 export type DemoTable = { readonly template: InputTable; readonly rows: readonly (readonly Cell[])[] };
 
+/** A table of the farm's own that a setting names. */
+const dockSteps: InputTable = {
+  name: "Dock_steps", sheet: "Dock steps",
+  columns: ["Crop", "Test weight", "Dock"].map((heading) => ({ heading, hint: "", required: true, width: 16, ...(heading === "Dock" ? { numberFormat: "#,##0.00" } : {}) })),
+};
+
 /** Every table that the demo has, its rows in the order of the template's columns. */
 export const demoTables = (): readonly DemoTable[] =>
-  inputTables.filter(({ name }) => name !== "Matches").map((template) => {
+  [...inputTables.filter(({ name }) => name !== "Matches"), dockSteps].map((template) => {
     const [headings = [], ...lines] = parse(readFileSync(new URL(`${template.sheet}.csv`, import.meta.url), "utf8"));
     const unknown = headings.filter((heading) => !template.columns.some((column) => column.heading === heading));
     if (unknown.length > 0) throw new Error(`${template.sheet}.csv has headings that the table has not: ${unknown.join(", ")}`);

@@ -4,10 +4,11 @@
  *     F = cost per area that does not move with yield      v = cost per unit of the crop that does
  *     s = operator's share of the crop                     p = price
  *     Y = yield                                            o = other income per area
+ *     d = what the buyer takes off the price of a unit
  *
- *     net              = (p − v)·s·Y + o − F
- *     break-even price = v + (F − o) ÷ (s·Y)
- *     break-even yield = (F − o) ÷ ((p − v)·s)
+ *     net              = (p − d − v)·s·Y + o − F
+ *     break-even price = v + d + (F − o) ÷ (s·Y)
+ *     break-even yield = (F − o) ÷ ((p − d − v)·s)
  *
  * What goes into F and v decides what an answer means: a caller names the cost layer beside it. Nothing is rounded.
  */
@@ -21,6 +22,8 @@ export type Costs = {
   readonly moving: MoneyPerUnit;
   /** s. */
   readonly operatorShare: Share;
+  /** d: what the buyer takes off the price of a unit, as a test-weight dock; left out: nothing. */
+  readonly dock?: MoneyPerUnit;
   /** o: payments, straw, grazing and the like; all of it the operator's. */
   readonly otherIncome: MoneyPerArea;
 };
@@ -35,9 +38,11 @@ export function costPerUnit(costs: Costs, at: Yield): MoneyPerUnit | null {
   return units.isZero() ? null : moneyPerUnit(costPerArea(costs, at).div(units));
 }
 
-/** Income per area: the operator's crop at the price, and other income. */
-export const incomePerArea = ({ operatorShare, otherIncome }: Costs, at: Yield, price: MoneyPerUnit): MoneyPerArea =>
-  moneyPerArea(price.times(operatorShare).times(at).plus(otherIncome));
+const none = moneyPerUnit("0");
+
+/** Income per area: the operator's crop at the price less what the buyer takes off, and other income. */
+export const incomePerArea = ({ operatorShare, otherIncome, dock = none }: Costs, at: Yield, price: MoneyPerUnit): MoneyPerArea =>
+  moneyPerArea(price.minus(dock).times(operatorShare).times(at).plus(otherIncome));
 
 /** What is left of the income per area when every cost is paid; negative for a loss. */
 export const netPerArea = (costs: Costs, at: Yield, price: MoneyPerUnit): MoneyPerArea =>
@@ -49,9 +54,9 @@ export const netPerArea = (costs: Costs, at: Yield, price: MoneyPerUnit): MoneyP
  * @returns `null` where the operator has no crop to sell, because then no price pays the cost; below the moving cost,
  * even negative, where other income is more than the fixed cost
  */
-export function breakEvenPrice({ fixed, moving, operatorShare, otherIncome }: Costs, at: Yield): MoneyPerUnit | null {
+export function breakEvenPrice({ fixed, moving, dock = none, operatorShare, otherIncome }: Costs, at: Yield): MoneyPerUnit | null {
   const units = operatorShare.times(at);
-  return units.isZero() ? null : moneyPerUnit(moving.plus(fixed.minus(otherIncome).div(units)));
+  return units.isZero() ? null : moneyPerUnit(moving.plus(dock).plus(fixed.minus(otherIncome).div(units)));
 }
 
 /**
@@ -60,7 +65,7 @@ export function breakEvenPrice({ fixed, moving, operatorShare, otherIncome }: Co
  * @returns `null` where the price does not exceed the cost that moves with yield, because then no yield pays the rest;
  * zero or less where other income alone pays the fixed cost
  */
-export function breakEvenYield({ fixed, moving, operatorShare, otherIncome }: Costs, price: MoneyPerUnit): Yield | null {
-  const perUnit = price.minus(moving).times(operatorShare);
+export function breakEvenYield({ fixed, moving, dock = none, operatorShare, otherIncome }: Costs, price: MoneyPerUnit): Yield | null {
+  const perUnit = price.minus(moving).minus(dock).times(operatorShare);
   return perUnit.lte("0") ? null : yieldPerArea(fixed.minus(otherIncome).div(perUnit));
 }

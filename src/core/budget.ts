@@ -18,6 +18,8 @@ export type BudgetBasis = {
   readonly operatorShare: Share;
   readonly fixed: () => ReadonlyMap<Kind, MoneyPerArea>;
   readonly moving: ReadonlyMap<Kind, MoneyPerUnit>;
+  /** What the buyer takes off the price of a unit; left out: nothing. */
+  readonly dock?: MoneyPerUnit;
   /** Term interest that stays in the full layer, per area and per unit of the operator's crop. */
   readonly interestInFull: { readonly fixed: () => Decimal; readonly moving: Decimal };
   readonly otherIncome: MoneyPerArea;
@@ -50,11 +52,11 @@ function withLayers<Value extends Decimal>(byKind: () => ReadonlyMap<Kind, Value
  * few: a figure is worked out when it is first asked for.
  */
 export function budget(basis: BudgetBasis): Budget {
-  const { yields, crop, operatorShare, otherIncome } = basis;
+  const { yields, crop, operatorShare, otherIncome, dock = moneyPerUnit(zero) } = basis;
   const used = yields.used;
   const fixed = withLayers(basis.fixed, basis.interestInFull.fixed);
   const moving = withLayers(() => basis.moving, () => basis.interestInFull.moving);
-  const costs = once(() => perLayer((layer): Costs => ({ fixed: fixed.layers[layer], moving: moving.layers[layer], operatorShare, otherIncome })));
+  const costs = once(() => perLayer((layer): Costs => ({ fixed: fixed.layers[layer], moving: moving.layers[layer], dock, operatorShare, otherIncome })));
   const costOfKind = (kind: Kind): MoneyPerArea => costPerArea({
     operatorShare, otherIncome, fixed: fixed.byKind.get(kind) ?? moneyPerArea(zero), moving: basis.moving.get(kind) ?? moneyPerUnit(zero),
   }, used);
@@ -72,7 +74,7 @@ export function budget(basis: BudgetBasis): Budget {
     netPerArea: once(() => perLayer((layer) => netPerArea(costs()[layer], used, crop.price))),
   };
   return {
-    area: basis.area, yields, price: crop.price, operatorShare, fixed, moving, otherIncomePerArea: otherIncome,
+    area: basis.area, yields, price: crop.price, operatorShare, fixed, moving, dock, otherIncomePerArea: otherIncome,
     get costPerArea() { return known.costPerArea(); },
     get interestInFull() { return known.interestInFull(); },
     get costPerUnit() { return known.costPerUnit(); },
@@ -152,6 +154,7 @@ export function cropBudget(stages: readonly StageFigures[], crop: BudgetBasis["c
     },
     operatorShare: share(mean(fields.map((field) => field.operatorShare), crops)),
     otherIncome: moneyPerArea(mean(fields.map((field) => field.otherIncomePerArea), areas)),
+    dock: moneyPerUnit(mean(fields.map((field) => field.dock), operatorCrops)),
     fixed: () => perArea(amounts, area(whole)),
     moving: new Map(movingKinds.map((kind) => [kind, moneyPerUnit(perUnit(kind))])),
     interestInFull: {

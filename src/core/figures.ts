@@ -51,6 +51,8 @@ export type Budget = {
   readonly fixed: ByKindAndLayer<MoneyPerArea>;
   /** Cost per unit of the operator's crop that moves with yield, per kind and layer (v). */
   readonly moving: ByKindAndLayer<MoneyPerUnit>;
+  /** What the buyer takes off the price of a unit of the operator's crop for the test weight of the loads; nothing in the plan. */
+  readonly dock: MoneyPerUnit;
   readonly otherIncomePerArea: MoneyPerArea;
   readonly costPerArea: ByKindAndLayer<MoneyPerArea>;
   /**

@@ -11,7 +11,7 @@ export const isOfSeason = ({ cropYear = null }: Pick<Sale, "cropYear">, seasonYe
 /**
  * What is sold of a crop, and the price that the rest must bring:
  *
- *     price needed = (cost − other income − q·a) ÷ (s·Y·area − q)
+ *     price needed = (cost − other income + dock − q·a) ÷ (s·Y·area − q)
  *
  * with q sold at the average price a, and cost, yield and share of the outlook. Contracts count as sold.
  *
@@ -29,19 +29,22 @@ export function salesFigures(sales: readonly Sale[], { plan, outlook, final }: P
     averagePrice: sold.isZero() ? null : moneyPerUnit(received.div(sold)),
     unsold: cropQuantity(unsold),
     priceNeeded: perLayer((layer) => unsold.lte("0") ? null : moneyPerUnit(
-      outlook.costPerArea.layers[layer].minus(outlook.otherIncomePerArea).times(outlook.area).minus(received).div(unsold),
+      outlook.costPerArea.layers[layer].minus(outlook.otherIncomePerArea).times(outlook.area).plus(docked(outlook)).minus(received).div(unsold),
     )),
     withSold: { plan: at(plan), outlook: at(outlook), final: final === null ? null : at(final) },
     entries: sales.map((sale) => sale.source),
   };
 }
 
+/** What buyers take off the operator's crop for the test weight of its loads, sold or not: a sale's own price is the one before it. */
+export const docked = (budget: Budget): Decimal => budget.dock.times(operatorCrop(budget));
+
 const operatorCrop = ({ operatorShare, yields, area }: Budget): Decimal => operatorShare.times(yields.used).times(area);
 
 /**
  * What is sold brings its own price, the rest of the yield the price entered:
  *
- *     income = (q·a + (s·Y·area − q)·p) ÷ area + o
+ *     income = (q·a + (s·Y·area − q)·p − d·s·Y·area) ÷ area + o
  *
  * Where more is sold than grows, nothing is left at the price entered and what is sold still brings its own.
  */
@@ -49,6 +52,6 @@ function withSold(budget: Budget, sold: Decimal, received: Decimal): WithSold {
   const { price, area, otherIncomePerArea, costPerArea, incomePerArea, netPerArea } = budget;
   if (sold.isZero()) return { incomePerArea, netPerArea };
   const rest = larger(operatorCrop(budget).minus(sold), zero);
-  const income = received.plus(rest.times(price)).div(area).plus(otherIncomePerArea);
+  const income = received.plus(rest.times(price)).minus(docked(budget)).div(area).plus(otherIncomePerArea);
   return { incomePerArea: moneyPerArea(income), netPerArea: perLayer((layer) => moneyPerArea(income.minus(costPerArea.layers[layer]))) };
 }

@@ -47,6 +47,8 @@ export type Settings = {
   readonly dryingChargePerPoint: MoneyPerUnit | null;
   /** The units of a load that the drying charge is counted on: as weighed, or as they are when dry. */
   readonly dryingCountedOn: Wetness;
+  /** Names of the grower's own tables of what buyers take off for a low test weight, with semicolons; left out or `null`: nothing is taken off. */
+  readonly testWeightDock?: string | null;
   readonly landlordsInputs: LandlordsInputs;
   /** Names of the date × stand tables in use, separated by semicolons, or "none"; `null`: the usual one of each crop. */
   readonly standResponse: string | null;
@@ -238,6 +240,11 @@ export type HarvestLoad = {
   readonly moisture: Points | null;
   /** Pounds in a bushel. */
   readonly testWeight: Decimal | null;
+  /** What the buyer takes off a unit for it, by the grower's own table; left out or `null`: nothing. */
+  readonly dock?: MoneyPerUnit | null;
+  /** Its scale ticket and who took it; left out or `null`: not said. */
+  readonly ticket?: string | null;
+  readonly buyer?: string | null;
   readonly source: EntryRef;
 };
 

@@ -18,6 +18,7 @@ import type { MachineCost } from "./machines/machineCost";
 import { daysOut, operatingInterest } from "./operatingInterest";
 import { once } from "./once";
 import { nextCropWork, operationCosts, workAt } from "./operationCosts";
+import { dockPerUnit } from "./loadDock";
 import { loanCosts } from "./loans";
 import { landCosts, movingCosts, otherCosts } from "./otherCosts";
 import { changeFigures, type ChangeFigures } from "./partialBudget/changeFigures";
@@ -172,7 +173,7 @@ function fieldFigures(season: Season, facts: FieldFacts, costs: ReturnType<typeo
         area: field.area, crop, operatorShare: field.operatorShare, otherIncome: crop.otherIncomePerArea,
         harvested: harvested !== null,
         yields: { goal: field.yieldGoal, outlook: facts.outlookYield, proven: field.provenYield, used: yieldAt(facts, stage) },
-        fixed: () => perArea(amounts, field.area), moving: perUnit, interestInFull,
+        dock: dockPerUnit(facts, stage), fixed: () => perArea(amounts, field.area), moving: perUnit, interestInFull,
       }),
     };
   };

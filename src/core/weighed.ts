@@ -3,13 +3,15 @@ import { Decimal, sum, zero } from "./decimal";
 import type { EntryRef, IsoDate } from "./row";
 import type { Crop, HarvestLoad, Wetness } from "./season";
 import { weightedMean } from "./tally";
-import { cropQuantity, points, type CropQuantity, type Points } from "./units";
+import { cropQuantity, money, points, type CropQuantity, type Money, type Points } from "./units";
 
 export type Weighed = {
   /** Yield units at the crop's standard moisture. */
   readonly quantity: CropQuantity;
   /** Points of moisture above standard times the units that the drying charge is counted on, load by load: a dry load pays for no wet one. */
   readonly unitPoints: Decimal;
+  /** What buyers take off for the test weight of the loads, landlord's part included. */
+  readonly dock: Money;
   readonly loads: Decimal;
   /** The day of the last load. */
   readonly last: IsoDate;
@@ -30,6 +32,7 @@ export function weighedOf(loads: readonly HarvestLoad[], { standardMoisture }: P
   return {
     quantity: cropQuantity(sum(loads.map(({ quantity }) => quantity))),
     unitPoints: sum(loads.map((load) => pointsAbove(load.moisture, standardMoisture).times(countedOn === "wet" ? load.wet : load.quantity))),
+    dock: money(sum(loads.map(({ quantity, dock = null }) => (dock === null ? zero : quantity.times(dock))))),
     loads: new Decimal(String(loads.length)), last: loads.reduce((last, { date }) => (date > last ? date : last), ""),
     moisture: moisture === null ? null : points(moisture), testWeight: mean((load) => load.testWeight),
     entries: loads.map(({ source }) => source),

@@ -1,5 +1,5 @@
 /** The harvest of each field as JSON, and what its yield outlook rests on. */
-import { one, zero, type Decimal } from "../core/decimal";
+import { larger, one, zero, type Decimal } from "../core/decimal";
 import type { FieldFigures } from "../core/figures";
 import type { FieldOutlook } from "../core/stand/fieldOutlook";
 import type { SeasonReport } from "./seasonReport";
@@ -14,6 +14,7 @@ export const harvestJson = ({ season: { settings }, figures }: SeasonReport, dig
     return [{
       field, loads: digits(weighed.loads), dryUnits: digits(weighed.quantity), moisture: digits(weighed.moisture), testWeight: digits(weighed.testWeight),
       shareHarvested: digits(final !== null ? one : crop.isZero() ? null : weighed.quantity.div(crop)), yieldPerAcre: digits(weighed.quantity.div(area)), done: final !== null,
+      left: digits(final !== null ? zero : larger(crop.minus(weighed.quantity), zero)), dock: digits(weighed.dock.times(operatorShare)),
       dryingCost: digits(weighed.unitPoints.times(settings.dryingChargePerPoint ?? zero).times(operatorShare)),
     }];
   });

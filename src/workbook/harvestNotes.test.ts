@@ -41,7 +41,7 @@ describe("the notes of a crop", () => {
 
   it("say how much of the field is in while its harvest is under way", () => {
     // 946.75 + 1,000 bu dry of 190 × 100; (946.75 × 20 + 1,000 × 14) ÷ 1,946.75.
-    expect(notes("")).toEqual(["Alder: harvest so far 1,946.75 bu in 2 loads, 10 % of the yield outlook, at 16.9 % moisture."]);
+    expect(notes("")).toEqual(["Alder: harvest so far 1,946.75 bu in 2 loads, 10 % of the yield outlook, 17,053 left, 16.9 % moisture."]);
   });
 
   it("say once it is done what was never done, and what belongs to the next crop", () => {

@@ -4,7 +4,7 @@ import type { CropFigures, FieldFigures } from "../core/figures";
 import type { StandTable } from "../core/stand/standTable";
 import type { SeasonReport } from "./seasonReport";
 import { shownMoney, shownQuantity } from "./shown";
-import { grouped } from "./sheets/words";
+import { amountWords, grouped } from "./sheets/words";
 
 /** "Yield by "Corn, central Corn Belt (Purdue 2012)", for Indiana, …; not chosen by you." */
 export const tableWords = ({ name, region }: Pick<StandTable, "name" | "region">, chosen: boolean): string =>
@@ -33,11 +33,13 @@ export function leftOutNotes({ season: { settings } }: SeasonReport, { fields }:
   ];
 }
 
-/** "Creek: harvest so far 3,520 bu in 2 loads, 55 % of the yield outlook, at 16.2 % moisture." */
+/** "Creek: harvest so far 3,520 bu in 2 loads, 55 % of the yield outlook, 2,880 left, 16.2 % moisture." */
 export function soFar({ field, weighed, outlook: { budget: { area, yields } } }: FieldFigures, yieldUnit: string): string {
-  const { quantity, loads, moisture, testWeight } = weighed!;
+  const { quantity, loads, moisture, testWeight, dock } = weighed!;
   const crop = yields.outlook.times(area);
+  const left = crop.minus(quantity);
   return `${field}: harvest so far ${grouped(shownQuantity(quantity))} ${yieldUnit} in ${loads.toFixed()} ${loads.eq("1") ? "load" : "loads"}`
     + `${crop.isZero() ? "" : `, ${quantity.div(crop).times(hundred).toFixed(0)} % of the yield outlook`}`
-    + `${moisture === null ? "" : `, at ${moisture.toFixed(1)} % moisture`}${testWeight === null ? "" : `, ${testWeight.toFixed(1)} lb a bushel`}.`;
+    + `${left.lte("0") ? "" : `, ${amountWords(left)} left`}`
+    + `${moisture === null ? "" : `, ${moisture.toFixed(1)} % moisture`}${testWeight === null ? "" : `, ${testWeight.toFixed(1)} lb a bushel`}${dock.isZero() ? "" : `, ${amountWords(dock)} docked`}.`;
 }

@@ -62,11 +62,11 @@ const tableMatched = ({ tables }: WorkbookContent, name: string): RawTable | und
 
 const likeOf = (like: string | null): Pick<Problem, "like"> => (like === null ? {} : { like });
 
-/** The tables of yield that the setting Stand response names: a range may be matched to any of them. */
+/** The tables of the grower's own that the settings Stand response and Test weight dock name: a range may be matched to any of them. */
 function standResponses({ tables }: WorkbookContent): readonly string[] {
   const { setting, value } = seasonColumns.columns;
   const raw = tables.find((each) => plain(each.name) === "season");
   if (raw === undefined) return [];
   const [name, at] = [setting.heading, value.heading].map((heading) => raw.headers.findIndex((each) => plainHeading(each) === plainHeading(heading))) as [number, number];
-  return raw.rows.filter((row) => plain(String(row[name] ?? "")) === "standresponse").flatMap((row) => standResponseNames(String(row[at] ?? "")));
+  return raw.rows.filter((row) => ["standresponse", "testweightdock"].includes(plain(String(row[name] ?? "")))).flatMap((row) => standResponseNames(String(row[at] ?? "")));
 }

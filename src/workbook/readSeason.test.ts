@@ -84,7 +84,7 @@ describe("readSeason", () => {
   it("comes out as JSON with the documented keys, every quantity a string", () => {
     const json = reportJson(report);
     expect(json.complete).toBe(true);
-    expect(Object.keys(json.crops[0]!.plan)).toEqual(["yield", "price", "costPerAcre", "costPerUnit", "breakEvenPrice", "breakEvenYield", "incomePerAcre", "interestInFull", "netPerAcre"]);
+    expect(Object.keys(json.crops[0]!.plan)).toEqual(["yield", "price", "dockPerUnit", "costPerAcre", "costPerUnit", "breakEvenPrice", "breakEvenYield", "incomePerAcre", "interestInFull", "netPerAcre"]);
     expect(json.crops[0]!.plan.costPerAcre).toMatchObject({ byKind: { seed: "119" } });
     expect(JSON.stringify(json)).not.toMatch(/:\s*-?\d/);
   });

@@ -28,7 +28,9 @@ import { readBudget } from "./tables/budget";
 import { readChanges } from "./tables/changes";
 import { readCrops } from "./tables/crops";
 import { readFields } from "./tables/fields";
-import { readHarvest, readSales } from "./tables/grain";
+import { readDocks } from "./tables/dockTables";
+import { readSales } from "./tables/grain";
+import { readHarvest } from "./tables/harvest";
 import { readApplications, readItems } from "./tables/items";
 import { readInsurance } from "./tables/insurance";
 import { readLoans } from "./tables/loans";
@@ -99,6 +101,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
   const places = new Places(fieldNames, cropNames, fields);
   const converter = new ItemConverter(settings.areaUnit);
   const standTables = readOwnStandTables(own, { settings, others: content.others ?? [], crops, style, setting: settingPlace(tables.get("Season"), "Stand response") });
+  const docks = readDocks(own, { settings, others: content.others ?? [], crops, style, setting: settingPlace(tables.get("Season"), "Test weight dock") });
   const purchaseTable = readers.get("Purchases");
   const bought = purchaseTable === undefined ? { purchases: [], bills: [] }
     : readPurchases(purchaseTable, { items: itemNames, units: byItem, places, applied: appliedItems(readers.get("Applications"), itemNames) }, converter);
@@ -114,7 +117,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
     standCounts: from("Stand counts", (table) => readStandCounts(table, fieldNames, byField)),
     planterChecks: from("Planter checks", (table) => readPlanterChecks(table, machineNames, itemNames)),
     sales: from("Sales", (table) => readSales(table, cropNames, byCrop, settings.seasonYear)),
-    harvest: from("Harvest", (table) => readHarvest(table, fieldNames, byField, byCrop)),
+    harvest: from("Harvest", (table) => readHarvest(table, fieldNames, byField, byCrop, docks.docks)),
     changes: from("Changes", (table) => readChanges(table, places, { crops, fields, settings })),
   };
   const { season: once, problems: twice } = settled(read);
@@ -127,7 +130,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
   const isAskedAlready = readerProblems.some(({ code }) => code === "year-missing");
   const yearAsked = isAskedAlready ? [] : yearProblems(season, years, settingPlace(tables.get("Season"), "Season year"));
   const all = [
-    ...missing, ...found.problems, ...exampleProblems, ...headings, ...sumRows(tables, style), ...settingProblems, ...yearAsked, ...standTables.problems, ...readerProblems, ...twice, ...besideLoans, ...besideLines,
+    ...missing, ...found.problems, ...exampleProblems, ...headings, ...sumRows(tables, style), ...settingProblems, ...yearAsked, ...standTables.problems, ...docks.problems, ...readerProblems, ...twice, ...besideLoans, ...besideLines,
     ...crossChecks(season), ...billsBesideDone(season, ({ source }) => !isBlank(purchaseTable?.raw.rows[source.row - 1]?.[purchaseTable.indexOf(purchaseColumns.columns.note.heading)] ?? "")), ...loanChecks(season), ...harvestProblems(season, readers.get("Fields")?.has("Harvest done") ?? false),
   ];
   const problems = inOrder(all.filter((problem) => !namesWhatWasLost(problem, missing)));

@@ -32,7 +32,7 @@ function budgetJson(budget: Budget) {
   const { yields, costPerArea } = budget;
   return {
     yield: { goal: digits(yields.goal), outlook: digits(yields.outlook), proven: digits(yields.proven), used: digits(yields.used) },
-    price: digits(budget.price),
+    price: digits(budget.price), dockPerUnit: digits(budget.dock),
     costPerAcre: {
       byKind: Object.fromEntries(kinds.filter((kind) => costPerArea.byKind.has(kind)).map((kind) => [kind, digits(costPerArea.byKind.get(kind)!)])),
       ...perLayer(costPerArea.layers),

@@ -50,6 +50,8 @@ describe("the input tables", () => {
       for (const heading of required(name)) {
         // A table of bills charged directly need not have them.
         if (name === "Purchases" && heading !== "Date") continue;
+        // Nor a table of loads with the scale's two weights a net one.
+        if (name === "Harvest" && heading === "Weight or bushels") continue;
         const without = made().map((table) => table.name !== name ? table : { ...table, headers: table.headers.map((each) => (each === heading ? "Other" : each)) });
         const { problems } = readSeason({ dateSystem: "1900", tables: without, ranges: new Map() });
         expect(problems.some(({ code, at }) => code === "column-missing" && at.column !== undefined && plain(heading).startsWith(plain(at.column))), `${name} ${heading}`).toBe(true);

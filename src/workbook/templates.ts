@@ -10,17 +10,16 @@ import type { InputColumn, InputTable } from "./inputTable";
 import type { Declared } from "./columns/column";
 import { budgetColumns } from "./columns/budget";
 import { cropColumns } from "./columns/crops";
+import { harvestColumns } from "./columns/harvest";
 import { planterCheckColumns } from "./columns/planterChecks";
 import { purchaseColumns } from "./columns/purchases";
 import { seasonColumns } from "./columns/season";
-import { yieldUnits } from "./yieldUnits";
 import { tenures } from "./tables/fields";
 import { chargings, statuses } from "./tables/items";
 import { policyForms } from "./tables/insurance";
 import { loanKinds } from "./tables/loans";
 import { machineLabour } from "./tables/machines";
 import { basisChoices, operationBases, otherBases } from "./tables/operations";
-import { wetnesses } from "./tables/settings";
 
 const money = "#,##0.00";
 // `#,##0.##` would show a whole number with a point and nothing behind it.
@@ -190,15 +189,6 @@ const salesTable = table("Sales",
   may("Kind", "Cash, forward and so on: the lender pages say how much is sold by each."),
   may("Crop year", "The year in which the grain grew, where it is older. Blank: this season."));
 
-const harvestTable = table("Harvest",
-  must("Field", "A name from the table Fields.", { width: 22 }),
-  must("Date", "The day it was weighed.", { numberFormat: date }),
-  must("Weight or bushels", "One load, or the whole field.", { numberFormat: quantity }),
-  may("Unit", "Blank: the crop's yield unit.", { choices: yieldUnits }),
-  may("Bushels are", "Wet as weighed, or dry: already shrunk to the standard moisture. Blank: wet.", { choices: wetnesses }),
-  must("Moisture", "As weighed, percent. Drying is charged load by load.", { numberFormat: percent }),
-  may("Test weight", "Pounds in a bushel. Shown with the harvest; it moves no money.", { numberFormat: quantity }));
-
 const changesTable = table("Changes",
   must("Change", "What is weighed; all lines of one change have the same name.", { width: 30 }),
   must("Quadrant", "Which of the four boxes the line belongs to.", { choices: quadrants, width: 18 }),
@@ -224,5 +214,5 @@ const matchesTable = table("Matches",
 /** All tables that we make, in the order of a season's work; `Matches` is made when a range is matched. */
 export const inputTables: readonly InputTable[] = [
   seasonTable, cropsTable, fieldsTable, tableOf(budgetColumns), itemsTable, purchasesTable, applicationsTable, operationsTable, machinesTable, otherCostsTable,
-  loansTable, insuranceTable, standCountsTable, tableOf(planterCheckColumns), salesTable, harvestTable, changesTable, matchesTable,
+  loansTable, insuranceTable, standCountsTable, tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), changesTable, matchesTable,
 ];

@@ -107,6 +107,20 @@ Other costs
 | Combine | machine ownership | 30 | per acre |
 ${also}`;
 
+const scaled = (rows: string) => `${crops.replace("| Crop | Yield unit | Expected price |\n| Corn | bu | 4 |", "| Crop | Yield unit | Weight per bu | Expected price |\n| Corn | bu | 56 | 4 |")}${fields.replaceAll("Yield goal |", "Yield goal | Harvest done |").replace("200 |", "200 | |")}
+Harvest
+| Field | Date | Weight or bushels | Gross | Tare | Moisture | Ticket |
+${rows}
+`;
+const docked = (line: string, testWeight: string) => `${season("| Test weight dock | Docks |").replaceAll("Yield goal |", "Yield goal | Harvest done |").replace("| Alder | Corn | 100 | 200 |", "| Alder | Corn | 100 | 200 | |")}
+Docks
+| Test weight | Dock |
+| ${line} |
+Harvest
+| Field | Date | Weight or bushels | Moisture | Test weight |
+| Alder | 2031-10-01 | 900 | 15 | ${testWeight} |
+`;
+
 export const cases: readonly ProblemCase[] = [
   { code: "table-missing", slip: "has no fields at all", workbook: crops, at: ["Fields"] },
   { code: "column-missing", slip: "renamed a heading", workbook: farm.replace("Yield goal", "Target"), at: ["Fields", undefined, "Yield goal"] },
@@ -184,6 +198,13 @@ export const cases: readonly ProblemCase[] = [
   { code: "harvest-open", slip: "weighed loads in a workbook that does not ask whether the harvest is done", workbook: `${farm}${loads}`, at: ["Fields", undefined, "Harvest done"], found: "Alder" },
   { code: "harvest-without-load", slip: "said that the harvest is done and weighed nothing", workbook: harvested("yes"), at: ["Fields", 1, "Harvest done"], found: "Alder" },
   { code: "load-after-done", slip: "weighed a load after the harvest was done", workbook: harvested("2031-10-01") + loads, at: ["Fields", 1, "Harvest done"], found: "Alder" },
+  { code: "load-disagrees", slip: "typed a net weight that the scale ticket does not come to", workbook: scaled("| Alder | 2031-10-01 | 1010 | 84000 | 28000 | 15 | |"), at: ["Harvest", 1, "Weight or bushels"], found: "1010" },
+  { code: "tare-above-gross", slip: "typed the truck empty where it was full", workbook: scaled("| Alder | 2031-10-01 | | 28000 | 84000 | 15 | |"), at: ["Harvest", 1, "Tare"], found: "84000" },
+  { code: "ticket-twice", slip: "entered one scale ticket twice", workbook: scaled("| Alder | 2031-10-01 | 900 | | | 15 | 4711 |\n| Alder | 2031-10-01 | 900 | | | 15 | 4711 |"), at: ["Harvest", 2, "Ticket"], found: "4711" },
+  { code: "dock-table-unknown", slip: "named a dock table that is not there", workbook: season("| Test weight dock | Docks |"), at: ["Season", 1, "Value"], found: "Docks" },
+  { code: "dock-table-fault", slip: "has a dock table that never says from where nothing is docked", workbook: docked("53 | 0.02", "56"), at: ["Docks"], found: "Docks" },
+  { code: "dock-outside", slip: "weighed a load lighter than the dock table goes", workbook: docked("53 | 0", "51"), at: ["Harvest", 1, "Test weight"], found: "51" },
+  { code: "test-weight-missing", slip: "left a test weight out beside a dock table", workbook: docked("53 | 0", ""), at: ["Harvest", 1, "Test weight"], found: "Alder" },
   { code: "same-land", slip: "grew more of a second crop than there is land", workbook: twoCrops("| Alder peas | Peas | 120 | 40 | Alder | |"), at: ["Fields", 2, "Acres"], found: "120" },
   {
     code: "next-crop-here", slip: "entered a pass for the second crop under the first",

@@ -2,6 +2,7 @@
 import { larger, sum, zero, type Decimal } from "../decimal";
 import type { Charge, CropFigures } from "../figures";
 import { countsIn, type Kind } from "../kinds";
+import { docked } from "../sales";
 import type { SeasonFigures } from "../seasonFigures";
 import { money, type Money } from "../units";
 import type { RepaymentBasis } from "./repayment";
@@ -32,7 +33,7 @@ export function farmYear({ crops }: Pick<SeasonFigures, "crops">): FarmYear {
 
 /** Grain that is sold at what it brings, the rest at the price entered; what is sold beyond the outlook still brings its price. */
 const incomeOf = ({ outlook, sales }: CropFigures): Decimal =>
-  sales.received.plus(larger(sales.unsold, zero).times(outlook.price)).plus(outlook.otherIncomePerArea.times(outlook.area));
+  sales.received.plus(larger(sales.unsold, zero).times(outlook.price)).minus(docked(outlook)).plus(outlook.otherIncomePerArea.times(outlook.area));
 
 /** What the charges of the outlook come to on all fields, what moves with yield at the yield of the outlook. */
 function costs(crops: readonly CropFigures[], counts: (charge: Charge) => boolean): Decimal {

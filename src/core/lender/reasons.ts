@@ -2,11 +2,12 @@
 import { sum, zero, type Decimal } from "../decimal";
 import type { Budget, Charge, CropFigures, FieldFigures, StageFigures } from "../figures";
 import { countsIn, type Kind, type Layer } from "../kinds";
+import { docked } from "../sales";
 import { money, type Money } from "../units";
 
 export type Reason = {
-  /** `yield`: another yield at the same price; otherwise the cost that changed. */
-  readonly of: "yield" | "cost that moves with yield" | {
+  /** `yield`: another yield at the same price; `dock`: what buyers take off light grain; otherwise the cost that changed. */
+  readonly of: "yield" | "dock" | "cost that moves with yield" | {
     readonly kind: Kind;
     readonly name: string;
     /** Whether it is what fields have of it whose plan has nothing of it. */
@@ -21,9 +22,10 @@ export type Reason = {
  *
  *     yield   (p − v of the plan)·s·area × (outlook yield − plan yield)
  *     moving  −(v of the outlook − v of the plan)·s·area × outlook yield
+ *     dock    −d of the outlook·s·area × outlook yield
  *     cost    −(outlook amount − plan amount), for each kind and name, apart in fields whose plan has nothing of it
  *
- * and the three add up to the difference of (p − v)·s·Y·area + o·area − F·area.
+ * and the four add up to the difference of (p − d − v)·s·Y·area + o·area − F·area.
  */
 export function reasons({ fields }: CropFigures, layer: Layer): readonly Reason[] {
   const costs = new Map<string, { kind: Kind; name: string; unplanned: boolean; effect: Decimal }>();
@@ -41,6 +43,7 @@ export function reasons({ fields }: CropFigures, layer: Layer): readonly Reason[
   const all: readonly Reason[] = [
     { of: "yield", effect: money(sum(fields.map((field) => yieldEffect(field, layer)))) },
     { of: "cost that moves with yield", effect: money(sum(fields.map((field) => movingEffect(field, layer)))) },
+    { of: "dock", effect: money(sum(fields.map(({ plan, outlook }) => docked(plan.budget).minus(docked(outlook.budget))))) },
     ...[...costs.values()].map(({ effect, ...of }) => ({ of, effect: money(effect) })),
   ];
   return all.filter(({ effect }) => !effect.isZero()).sort((a, b) => b.effect.abs().comparedTo(a.effect.abs()));

@@ -18,9 +18,9 @@ export type Scenario = {
   readonly insurance: InsurancePayment | null;
 };
 
-/** F, v, s and o of a layer. */
-export const costsOf = ({ fixed, moving, operatorShare, otherIncomePerArea }: Budget, layer: Layer): Costs =>
-  ({ fixed: fixed.layers[layer], moving: moving.layers[layer], operatorShare, otherIncome: otherIncomePerArea });
+/** F, v, d, s and o of a layer. */
+export const costsOf = ({ fixed, moving, dock, operatorShare, otherIncomePerArea }: Budget, layer: Layer): Costs =>
+  ({ fixed: fixed.layers[layer], moving: moving.layers[layer], dock, operatorShare, otherIncome: otherIncomePerArea });
 
 /**
  * Low: each field at the lowest of its goal, outlook and proven yield, at the low price. Expected: the outlook at the

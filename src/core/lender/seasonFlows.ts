@@ -13,7 +13,7 @@ import type { Loan, OtherCost, Season } from "../season";
 import { money } from "../units";
 import { seasonMachineCosts } from "../seasonMachineCosts";
 import { seasonWork } from "../seasonWork";
-import { isOfSeason } from "../sales";
+import { docked, isOfSeason } from "../sales";
 import { billFlows } from "./billFlows";
 import { budgetFlows, linesPerUnit } from "./budgetFlows";
 import type { Flow } from "./cashFlow";
@@ -62,8 +62,11 @@ function grainFlows(season: Season, figures: SeasonFigures, grainSold: Month): r
       ...sold.map((sale) => ({ month: monthOf(sale.delivered ?? sale.date), quantity: sale.quantity as Decimal, price: sale.price, entries: [sale.source] })),
       { month: grainSold, quantity: unsold, price: outlook.price, entries: [] },
     ];
+    // Light grain is docked as it is paid for, so much of it with each part of the grain.
+    const [off, all] = [docked(outlook), sum(grain.map(({ quantity }) => quantity))];
+    const offUnit = off.isZero() ? zero : off.div(all);
     return [
-      ...grain.map(({ month, quantity, price, entries }) => ({ month, group: "grain sales", amount: money(quantity.times(price)), entries })),
+      ...grain.map(({ month, quantity, price, entries }) => ({ month, group: "grain sales", amount: money(quantity.times(price.minus(offUnit))), entries })),
       ...grain.map(({ month, quantity, entries }) => ({ month, group: "drying, haul and selling", amount: out(quantity.times(moving)), entries })),
       { month: grainSold, group: "other income", amount: money(outlook.otherIncomePerArea.times(outlook.area)), entries: [] },
     ];

@@ -10,6 +10,7 @@ import { FigureTable } from "../season/FigureTable";
 import { MovedPart } from "../season/MovedPart";
 import { StandPage } from "../stand/StandPage";
 import { asCrop, fieldView } from "./fieldsView";
+import { goalAndHarvestView } from "./harvestView";
 
 /** One field: what it costs and needs, what moved it, its counts and its outlook, and whether to replant. */
 export function FieldPage({ name, report }: { readonly name: string; readonly report: SeasonReport }) {
@@ -22,6 +23,7 @@ export function FieldPage({ name, report }: { readonly name: string; readonly re
   const crop = report.figures.crops.find(({ fields }) => fields.some(({ field }) => field === name))!;
   const field = crop.fields.find((each) => each.field === name)!;
   const view = fieldView(crop, field, layer, format);
+  const harvest = goalAndHarvestView(crop, field, layer, format);
   const alone = asCrop(crop, field);
   const subject = { of: "field", name } as const;
   return (
@@ -36,6 +38,7 @@ export function FieldPage({ name, report }: { readonly name: string; readonly re
           folds={[
             { name: "Costs and break-evens", content: () => <FigureTable caption={`${name}, ${format.currency}, per ${format.areaName} and per ${crop.yieldUnit}`} columns={view.columns} rows={view.rows} /> },
             { name: "Where its cost goes", content: () => <CostTreePart crop={alone} layer={layer} report={report} teller={teller} /> },
+            ...(harvest === null ? [] : [{ name: "Goal against harvest", content: () => <FigureTable caption={harvest.caption} columns={harvest.columns} rows={harvest.rows} /> }]),
             { name: "What moved it", content: () => <MovedPart crop={alone} layer={layer} teller={teller} /> },
           ]}
         />

@@ -47,12 +47,14 @@ function reasonWords({ of, effect }: Reason, { fields, yieldUnit }: CropFigures)
     const moved = fields.filter(({ plan, outlook, final }) => !(final ?? outlook).budget.yields.used.eq(plan.budget.yields.used)).length;
     return `Yield ${isWorse ? "below" : "above"} the goal, ${moved} ${moved === 1 ? "field" : "fields"}`;
   }
+  if (of === "dock") return "Test-weight dock";
   if (typeof of === "string") return `Cost per ${yieldUnit} ${isWorse ? "higher" : "lower"}`;
   return of.unplanned ? `${of.name}, not planned` : `${of.name} ${isWorse ? "higher" : "lower"}`;
 }
 
 /** The entries of every charge that the reason gathers, plan and now, without repeats. */
 function entriesOf({ of }: Reason, { fields }: CropFigures): readonly EntryRef[] {
+  if (of === "dock") return fields.flatMap(({ weighed }) => (weighed === null || weighed.dock.isZero() ? [] : weighed.entries));
   if (typeof of === "string") return [];
   const charges = fields.flatMap(({ plan, outlook }) => [...plan.charges, ...outlook.charges])
     .filter(({ kind, name, unplanned }) => kind === of.kind && name.toLowerCase() === of.name.toLowerCase() && unplanned === of.unplanned);

@@ -70,7 +70,4 @@ export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
   "Doubtful plants": ["doubtful", "weak", "weakplants"],
   "Price": ["pricepaid", "contractprice", "cashprice", "priceperbu", "priceperbushel", "$perbu", "unitprice", "unitcost", "saleprice", "salesprice"],
   "Delivery month": ["delivery", "deliver", "deliveryperiod"],
-  "Weight or bushels": ["bushels", "bu", "weight", "netweight", "netbushels", "pounds", "lbs"],
-  "Moisture": ["moist", "mst", "h2o", "moisturepct"],
-  "Test weight": ["tw", "testwt"],
 };

@@ -1,8 +1,9 @@
 /** The tables whose columns are declared, in the order of a season's work. */
 import type { Declared } from "./column";
 import { cropColumns } from "./crops";
+import { harvestColumns } from "./harvest";
 import { planterCheckColumns } from "./planterChecks";
 import { purchaseColumns } from "./purchases";
 import { seasonColumns } from "./season";
 
-export const declaredTables: readonly Declared[] = [seasonColumns, cropColumns, purchaseColumns, planterCheckColumns];
+export const declaredTables: readonly Declared[] = [seasonColumns, cropColumns, purchaseColumns, planterCheckColumns, harvestColumns];

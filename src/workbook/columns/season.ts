@@ -5,7 +5,7 @@ import { remarkWords } from "./shared";
 /** The settings that we know, as they are spelled. */
 export const settingNames = [
   "Farm", "Season year", "Currency", "Area unit", "Decimal comma", "Operating interest rate", "Interest method", "Interest months", "Repayment date",
-  "Labour per hour", "Fuel per gallon", "Drying charge per point", "Drying counted on", "Stand response", "Landlord's inputs",
+  "Labour per hour", "Fuel per gallon", "Drying charge per point", "Drying counted on", "Test weight dock", "Stand response", "Landlord's inputs",
 ] as const;
 
 export const seasonColumns = declared("Season", {

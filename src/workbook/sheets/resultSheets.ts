@@ -3,6 +3,7 @@ import type { SeasonReport } from "../seasonReport";
 import { breakEvenSheet } from "./breakEven";
 import { changeSheet } from "./change";
 import { costPerAcreSheet } from "./costPerAcre";
+import { harvestSheet } from "./harvest";
 import { planterCheckSheet } from "./planterCheck";
 import { standSheet } from "./stand";
 
@@ -10,6 +11,7 @@ import { standSheet } from "./stand";
 export const resultSheets = (report: SeasonReport): readonly ResultSheet[] => [
   costPerAcreSheet(report), breakEvenSheet(report),
   ...(report.figures.stands.length === 0 ? [] : [standSheet(report)]),
+  ...(report.season.harvest.length === 0 ? [] : [harvestSheet(report)]),
   ...(report.figures.planters.length === 0 ? [] : [planterCheckSheet(report)]),
   ...report.figures.changes.map((figures) => changeSheet(report, figures)),
 ];

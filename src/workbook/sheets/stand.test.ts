@@ -49,7 +49,7 @@ describe("the sheet of stands", () => {
     expect(uncounted).toContain("Nothing is counted: the planted date alone, the stand at its target.");
     expect(uncounted).toContain("Yield outlook (bu) | 190");
     // 1,000 × 80 ÷ 84.5 + 1,000 of 19,000; (946.75 × 20 + 1,000 × 14) ÷ 1,946.75.
-    expect(uncounted).toContain("Home: harvest so far 1,946.75 bu in 2 loads, 10 % of the yield outlook, at 16.9 % moisture, 57.5 lb a bushel.");
+    expect(uncounted).toContain("Home: harvest so far 1,946.75 bu in 2 loads, 10 % of the yield outlook, 17,053 left, 16.9 % moisture, 57.5 lb a bushel.");
   });
 
   it("says why the goal stays where no table answers", () => {

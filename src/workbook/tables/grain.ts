@@ -1,8 +1,7 @@
-/** The tables Sales and Harvest. */
+/** The table Sales, and units that a row of grain names. */
 import { one, type Decimal } from "../../core/decimal";
-import { wetAndDry } from "../../core/drying";
 import type { IsoDate } from "../../core/row";
-import type { Crop, Field, HarvestLoad, Sale } from "../../core/season";
+import type { Crop, Sale } from "../../core/season";
 import { cropQuantity, moneyPerUnit } from "../../core/units";
 import { monthNamed, monthOfYear } from "../dates";
 import type { Subject } from "../problem";
@@ -10,8 +9,7 @@ import type { Names } from "../names";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
 import { yieldUnitNamed, yieldUnits } from "../yieldUnits";
-import { cropFactor, pointsOf } from "./crops";
-import { wetnesses } from "./settings";
+import { cropFactor } from "./crops";
 
 export function readSales(table: TableReader, names: Names, crops: ReadonlyMap<string, Crop>, seasonYear: string | null): readonly Sale[] {
   if (!table.needs("Crop", "Date", "Quantity", "Price")) return [];
@@ -40,10 +38,10 @@ function cropYearOf(row: Row): string | null {
   return typed === null ? null : /\d{4}/.exec(typed)?.[0] ?? row.fault("not-a-date", "Crop year");
 }
 
-const named = (of: "crop" | "field", name: string | null): readonly Subject[] => (name === null ? [{ of: "farm" }] : [{ of, name }]);
+const named = (of: "crop", name: string | null): readonly Subject[] => (name === null ? [{ of: "farm" }] : [{ of, name }]);
 
 /** Yield units in one of the unit that the row names; 1 where it names none. */
-function unitFactor(row: Row, crop: Crop): Decimal | null {
+export function unitFactor(row: Row, crop: Crop): Decimal | null {
   const typed = row.text("Unit");
   if (typed === null) return one;
   const unit = yieldUnitNamed(typed, row.areaUnit, crop.yieldUnit);
@@ -62,22 +60,4 @@ function deliveryOf(row: Row, sold: IsoDate | null, seasonYear: string | null): 
   if (year === null) return null;
   const inYear = (of: string) => `${of}-${String(month).padStart(2, "0")}-01`;
   return sold !== null && inYear(year).slice(0, 7) < sold.slice(0, 7) ? inYear(String(Number(year) + 1)) : inYear(year);
-}
-
-export function readHarvest(table: TableReader, names: Names, fields: ReadonlyMap<string, Field>, crops: ReadonlyMap<string, Crop>): readonly HarvestLoad[] {
-  if (!table.needs("Field", "Date", "Weight or bushels", "Moisture")) return [];
-  return table.rows((row): HarvestLoad | null => {
-    const name = row.needName("Field", names);
-    const date = row.needDate("Date");
-    const weighed = row.needNumber("Weight or bushels");
-    const moisture = pointsOf(row, "Moisture");
-    if (moisture === null && !row.isFaulty("Moisture")) row.fault("blank", "Moisture");
-    const crop = name === null ? undefined : crops.get(fields.get(name)?.crop ?? "");
-    const factor = crop === undefined ? null : unitFactor(row, crop);
-    const are = row.choice("Bushels are", wetnesses) ?? "wet";
-    const testWeight = row.number("Test weight", "above zero");
-    if (name === null || date === null || weighed === null || crop === undefined || factor === null) return null;
-    const { wet, dry } = wetAndDry(cropQuantity(weighed.times(factor)), are, moisture, crop.standardMoisture);
-    return { field: name, date, quantity: dry, wet, moisture, testWeight, source: row.source };
-  }, (row) => named("field", names.spelled(String(row.cell("Field")))));
 }

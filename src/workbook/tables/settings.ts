@@ -1,9 +1,10 @@
 /** The table Season: one setting a row. */
 import type { Decimal } from "../../core/decimal";
-import { landlordsInputs, type Settings, type Wetness } from "../../core/season";
+import { landlordsInputs, type Settings } from "../../core/season";
 import { money, moneyPerUnit, type AreaUnit } from "../../core/units";
 import type { RawTable } from "../cell";
 import type { Problem } from "../problem";
+import { wetnesses } from "../columns/harvest";
 import { seasonColumns, settingNames } from "../columns/season";
 import { TableReader } from "../tableReader";
 import type { Row, Style } from "../tableRow";
@@ -11,7 +12,6 @@ import { nearest, plain, plainWord } from "../words";
 
 const { setting: settingColumn, value: valueColumn } = seasonColumns.columns;
 
-export const wetnesses = ["wet", "dry"] as const satisfies readonly Wetness[];
 type SettingName = (typeof settingNames)[number];
 type Entered = ReadonlyMap<SettingName, Row>;
 
@@ -79,6 +79,7 @@ function read(name: SettingName, row: Row): Part {
     case "Drying charge per point": { const value = amount(); return { dryingChargePerPoint: value === null ? null : moneyPerUnit(value) }; }
     case "Drying counted on": return { dryingCountedOn: row.choice(valueColumn, wetnesses) ?? defaultSettings.dryingCountedOn };
     case "Landlord's inputs": return { landlordsInputs: row.choice(valueColumn, landlordsInputs) ?? defaultSettings.landlordsInputs };
+    case "Test weight dock": return { testWeightDock: row.text(valueColumn) };
     case "Stand response": return { standResponse: row.text(valueColumn) };
   }
 }

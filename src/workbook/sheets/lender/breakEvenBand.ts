@@ -51,6 +51,9 @@ export function breakEvenBand(page: Page, report: SeasonReport, crops: readonly 
     page.across(at(rows.facts), blockWidth, text(`${outlook.area.toFixed(1)} ${report.season.settings.areaUnit}; yields in ${crop.yieldUnit}:`, { align: "center" }));
     page.across(at(rows.yields), blockWidth, text(`goal ${yields.goal.toFixed(1)}, outlook ${yields.outlook.toFixed(1)}, proven ${yields.proven?.toFixed(1) ?? "not entered"}`, { align: "center" }));
     page.put(at(rows.price), inputNumber(outlook.price, "#,##0.00"), text(`per ${crop.yieldUnit}`));
+    // A dock for test weight stands beside the price that it comes off, where there is one.
+    const isDocked = !outlook.dock.isZero();
+    if (isDocked) page.put(at(rows.price, 2), text("less dock", { align: "right" }), inputNumber(outlook.dock, "#,##0.000"));
     page.put(at(rows.yieldHere), inputNumber(yields.used, "#,##0.0"), text(crop.yieldUnit));
     page.put(at(rows.share), inputNumber(outlook.operatorShare, "0.0%"));
     page.put(at(rows.other), inputNumber(outlook.otherIncomePerArea, "#,##0.00"));
@@ -59,6 +62,7 @@ export function breakEvenBand(page: Page, report: SeasonReport, crops: readonly 
       return {
         price: reference(at(rows.price)), yieldHere: reference(at(rows.yieldHere)), share: reference(at(rows.share)), otherIncome: reference(at(rows.other)),
         fixed: reference(at(rows.fixed, offset)), moving: reference(at(rows.moving, offset)),
+        ...(isDocked ? { dock: reference(at(rows.price, 3)) } : {}),
       };
     };
     layers.forEach((layer, offset) => {

@@ -13,13 +13,12 @@ import { farmCashFlow, grainMonth } from "./cashFlowSheet";
 export const lenderNotes = (report: SeasonReport, layer: Layer, crops: readonly CropFigures[]): readonly string[] => [
   ...layerNotes,
   interestNote(report),
-  `Price: the expected price entered in the table Crops, before selling costs. Yields: the goal and the proven yield entered in the table Fields; the outlook is the harvested yield once the harvest of a field is done.`,
+  `Price: the expected price entered in the table Crops, before selling costs. Yields: the goal and the proven yield entered in the table Fields; the outlook is the harvested yield once the harvest of a field is done. Grain not sold yet is counted at the expected price in ${grainMonth(report) ?? "November"}.`,
   ...crops.flatMap((crop) => [...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].map((words) => `${crop.crop}: ${words}`)),
   `The tables of net return are on the layer ${layerTitle(layer).toLowerCase()}: drying, haul and selling move with yield in them, everything else stays.`,
-  `Low: each field at the lowest of its goal, outlook and proven yield, at the low price; high: at the highest, at the high price. A price not entered is the expected one.`,
+  `Low: each field at the lowest of its goal, outlook and proven yield, at the low price; high: the highest, at the high price; without one, the expected.`,
   "Insurance: guarantee and payment are the operator's share, shown apart from the net; a payment is worked out at the policy's harvest price, or at its projected price while no harvest price is entered. The policy rules.",
   `Left out of the cost per ${areaName(report)}: whatever is not entered. ${omitted(report)}`,
-  `Grain not sold yet is counted at the expected price in ${grainMonth(report) ?? "November"}.`,
   ...uncheckedInShort(report.season), planningCaution,
 ];
 

@@ -48,6 +48,7 @@ const notPlanned = ", not planned";
 
 function reasonWords({ of, effect }: Reason, yieldUnit: string): string {
   if (of === "yield") return `yield ${effect.isNegative() ? "below" : "above"} the goal`;
+  if (of === "dock") return "test-weight dock";
   if (typeof of === "string") return `cost per ${yieldUnit}`;
   if (of.unplanned) return `${of.name.slice(0, longest - notPlanned.length)}${notPlanned}`;
   const withKind = `${of.name} (${of.kind})`;
