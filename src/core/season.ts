@@ -14,6 +14,7 @@ import type { Measure } from "./measure";
 import type { PlanterCheck } from "./planter/planterCheck";
 import type { SeasonChange } from "./partialBudget/seasonChange";
 import type { EntryRef, IsoDate, Target } from "./row";
+import type { WeedEntry } from "./weeds/weedEntry";
 import type { StandCount } from "./stand/standCount";
 import type { PublishedStandTables, StandTable } from "./stand/standTable";
 import type { Area, AreaUnit, CropQuantity, ItemQuantity, ItemRate, Money, MoneyPerArea, MoneyPerUnit, Points, Share, Yield, YieldUnit } from "./units";
@@ -135,6 +136,8 @@ export type Item = {
   /** The fields in which something else counts this cost already, machine rows for one: it is shown there and not charged. */
   readonly unchargedIn?: ReadonlySet<string>;
   readonly sitesOfAction: string | null;
+  /** Weeds that its label says it controls; an empty list: no weed, as of a fungicide; left out: nothing is said. */
+  readonly controls?: readonly string[];
   readonly source: EntryRef;
 };
 
@@ -180,6 +183,10 @@ export type Application = {
   readonly area: Area | null;
   readonly date: IsoDate | null;
   readonly status: Status;
+  /** The rate as it was typed: so much of a unit per area of the workbook; left out: base units of the item. */
+  readonly asTyped?: { readonly unit: string; readonly perArea: Decimal };
+  /** What carries it and in what: gallons per acre and gallons (litres per hectare and litres); left out: nothing is said. */
+  readonly tank?: { readonly carrierPerArea: Decimal | null; readonly size: Decimal | null };
   readonly source: EntryRef;
 };
 
@@ -291,6 +298,8 @@ export type Season = {
   readonly insurance?: readonly InsurancePolicy[];
   readonly machines?: readonly Machine[];
   readonly standCounts?: readonly StandCount[];
+  /** Weeds that were seen; left out where none is entered. */
+  readonly weeds?: readonly WeedEntry[];
   /** Tables of yield by date and stand of the grower's own, beside the published ones. */
   readonly standTables?: readonly StandTable[];
   readonly published: PublishedStandTables;

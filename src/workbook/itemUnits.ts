@@ -96,6 +96,14 @@ function rateFactor(units: ItemUnits, typed: string, areaUnit: AreaUnit): Factor
   return typeof factor === "string" ? factor : factor.times(area);
 }
 
+/** A rate as it was typed, per area of the workbook and without its area; nothing of a rate of a nutrient, which no scale weighs. */
+export function rateAsTyped(typed: string, rate: Decimal, areaUnit: AreaUnit): { readonly asTyped?: { readonly unit: string; readonly perArea: Decimal } } {
+  const [what = "", per] = typed.split(/\s*(?:\/|\bper\b)\s*/i);
+  const last = what.trim().split(/\s+/).at(-1)!.toLowerCase();
+  const area = areaFactor(per, areaUnit);
+  return area === null || (what.trim().includes(" ") && last in nutrients) ? {} : { asTyped: { unit: what.trim(), perArea: rate.times(area) } };
+}
+
 /** What a rate per the area that is written becomes per area of the workbook; `null` for no area that we know. */
 function areaFactor(per: string | undefined, areaUnit: AreaUnit): Decimal | null {
   const word = per === undefined ? "" : plain(per);

@@ -12,6 +12,8 @@ export type Subject =
   | { readonly of: "cash flow" }
   /** What the repair of the planter will cost; no figure of the season rests on it. */
   | { readonly of: "planter" }
+  /** What is sprayed against which weed, and what goes into a tank; no money rests on it. */
+  | { readonly of: "weeds" }
   | { readonly of: "crop"; readonly name: string }
   | { readonly of: "field"; readonly name: string }
   | { readonly of: "item"; readonly name: string }
@@ -41,7 +43,7 @@ export const problemCodes = [
   // Entries that do not go together.
   "setting-unknown", "interest-incomplete", "no-price", "no-plan-price", "nothing-bought", "date-missing", "year-missing", "season-year-missing", "date-far", "crop-year-later", "crop-unplanted", "fuel-twice", "stand-outside-table",
   "planned-date-missing", "harvest-without-load", "harvest-open", "load-after-done", "next-crop-here",
-  "load-disagrees", "tare-above-gross", "ticket-twice", "dock-table-unknown", "dock-table-fault", "dock-outside", "test-weight-missing",
+  "load-disagrees", "tare-above-gross", "ticket-twice", "weed-twice", "not-sites", "controls-missing", "sites-missing", "weed-unlike", "mix-disagrees", "tank-missing", "dock-table-unknown", "dock-table-fault", "dock-outside", "test-weight-missing",
   "machine-zero", "stand-table-unknown", "stand-table-crop", "stand-table-fault",
   "line-twice", "budget-twice", "bill-of-used", "kind-alone", "bill-beside-done", "all-in-disagrees", "price-unlike", "year-unlike", "quantity-zero", "money-alone", "cost-none", "done-twice", "entry-beside", "cost-twice", "capital-not-charged", "tractor-disagrees", "tractor-unnamed",
 ] as const;
@@ -54,7 +56,7 @@ export type ProblemCode = (typeof problemCodes)[number];
 export type Grade = "fix" | "check";
 
 /** The codes of grade `check`; all others are entries to fix. */
-export const checkCodes: readonly ProblemCode[] = ["line-twice", "budget-twice", "bill-beside-done", "price-unlike", "year-unlike", "money-alone", "payment-low", "payment-unread", "value-differs", "table-beside", "total-row", "row-open", "sum-maybe", "rows-near", "harvest-open", "load-after-done", "ticket-twice", "test-weight-missing", "date-missing", "done-twice", "finding-unlike", "beyond-new"];
+export const checkCodes: readonly ProblemCode[] = ["line-twice", "budget-twice", "bill-beside-done", "price-unlike", "year-unlike", "money-alone", "payment-low", "payment-unread", "value-differs", "table-beside", "total-row", "row-open", "sum-maybe", "rows-near", "harvest-open", "load-after-done", "ticket-twice", "weed-twice", "controls-missing", "sites-missing", "weed-unlike", "tank-missing", "test-weight-missing", "date-missing", "done-twice", "finding-unlike", "beyond-new"];
 
 const ofGradeCheck: ReadonlySet<ProblemCode> = new Set(checkCodes);
 export const gradeOf = ({ code }: Pick<Problem, "code">): Grade => (ofGradeCheck.has(code) ? "check" : "fix");

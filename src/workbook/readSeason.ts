@@ -31,6 +31,8 @@ import { readFields } from "./tables/fields";
 import { readDocks } from "./tables/dockTables";
 import { readSales } from "./tables/grain";
 import { readHarvest } from "./tables/harvest";
+import { readWeeds } from "./tables/weeds";
+import { mixProblems, weedProblems } from "./weedChecks";
 import { readApplications, readItems } from "./tables/items";
 import { readInsurance } from "./tables/insurance";
 import { readLoans } from "./tables/loans";
@@ -115,6 +117,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
     loans: from("Loans", (table) => readLoans(table, places)),
     insurance: from("Insurance", (table) => readInsurance(table, cropNames)),
     standCounts: from("Stand counts", (table) => readStandCounts(table, fieldNames, byField)),
+    weeds: from("Weeds", (table) => readWeeds(table, places)),
     planterChecks: from("Planter checks", (table) => readPlanterChecks(table, machineNames, itemNames)),
     sales: from("Sales", (table) => readSales(table, cropNames, byCrop, settings.seasonYear)),
     harvest: from("Harvest", (table) => readHarvest(table, fieldNames, byField, byCrop, docks.docks)),
@@ -131,7 +134,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
   const yearAsked = isAskedAlready ? [] : yearProblems(season, years, settingPlace(tables.get("Season"), "Season year"));
   const all = [
     ...missing, ...found.problems, ...exampleProblems, ...headings, ...sumRows(tables, style), ...settingProblems, ...yearAsked, ...standTables.problems, ...docks.problems, ...readerProblems, ...twice, ...besideLoans, ...besideLines,
-    ...crossChecks(season), ...billsBesideDone(season, ({ source }) => !isBlank(purchaseTable?.raw.rows[source.row - 1]?.[purchaseTable.indexOf(purchaseColumns.columns.note.heading)] ?? "")), ...loanChecks(season), ...harvestProblems(season, readers.get("Fields")?.has("Harvest done") ?? false),
+    ...crossChecks(season), ...billsBesideDone(season, ({ source }) => !isBlank(purchaseTable?.raw.rows[source.row - 1]?.[purchaseTable.indexOf(purchaseColumns.columns.note.heading)] ?? "")), ...loanChecks(season), ...weedProblems(season), ...mixProblems(season), ...harvestProblems(season, readers.get("Fields")?.has("Harvest done") ?? false),
   ];
   const problems = inOrder(all.filter((problem) => !namesWhatWasLost(problem, missing)));
   const withPlaces = [...tables.values(), ...own, ...content.tables.filter(({ name }) => plain(name) === plain(matchesTable))];

@@ -21,6 +21,7 @@ import { changeCautions } from "./changeWords";
 import { describe } from "./explain";
 import { besidesJson, harvestJson, yieldTableJson } from "./harvestJson";
 import { toFix } from "./problem";
+import { mixesJson, weedsJson } from "./weedsJson";
 import type { SeasonReport } from "./seasonReport";
 
 /** A decimal in plain digits, unrounded; `null` where there is no answer. */
@@ -142,6 +143,8 @@ export function reportJson(report: SeasonReport) {
     items: figures.items.map(itemJson),
     stands: figures.stands.map(standJson),
     harvest: harvestJson(report, digits),
+    weeds: weedsJson(report, digits),
+    mixes: mixesJson(report, digits),
     machines: figures.machines.map(machineJson),
     planter: figures.planters.flatMap(({ parts }) => parts.map(planterJson)),
     loans: loanYears(report.season).map(loanJson),

@@ -14,6 +14,7 @@ import { harvestColumns } from "./columns/harvest";
 import { planterCheckColumns } from "./columns/planterChecks";
 import { purchaseColumns } from "./columns/purchases";
 import { seasonColumns } from "./columns/season";
+import { weedColumns } from "./columns/weeds";
 import { tenures } from "./tables/fields";
 import { chargings, statuses } from "./tables/items";
 import { policyForms } from "./tables/insurance";
@@ -78,7 +79,8 @@ const itemsTable = table("Items",
   may("Plan price per pack", "Money per pack that the plan assumes.", { numberFormat: money }),
   may("Density", "To go between weight and volume: 10.7 lb/gal."),
   may("Analysis N-P-K", "Percent by weight, for rates of a nutrient: 46-0-0."),
-  may("Sites of action", "Of a crop protection product, from its label."),
+  may("Sites of action", "Of a crop protection product, from its label, by number, as 15, 27."),
+  may("Controls", "Weeds that its label says it controls, with commas, named as in the table Weeds; none for a fungicide.", { width: 28 }),
   may("Charged", "As used, or as bought and shared by acres or by revenue. Blank: seed, fertilizer and crop protection as used, the rest by acres.", { choices: chargings }),
   may("Operator share of cost %", "On crop-shared land. Blank: all of it.", { numberFormat: percent }));
 
@@ -94,7 +96,9 @@ const applicationsTable = table("Applications",
   must("Rate unit", "Unit per area: seeds/ac, lb/ac, gal/ac, fl oz/ac, lb N/ac.", { width: 18 }),
   may("Acres", "Blank: the whole field or crop.", { numberFormat: quantity }),
   may("Date", "When it is planned or was done.", { numberFormat: date }),
-  status());
+  status(),
+  may("Carrier per acre", "Of a spray mix: gallons per acre (litres per hectare) in all. Rows of one field or crop and day are one mix.", { numberFormat: quantity }),
+  may("Tank size", "Gallons (litres) that the tank takes, on one row of the mix.", { numberFormat: quantity }));
 
 const operationsTable = table("Operations",
   fieldOrCrop(),
@@ -214,5 +218,5 @@ const matchesTable = table("Matches",
 /** All tables that we make, in the order of a season's work; `Matches` is made when a range is matched. */
 export const inputTables: readonly InputTable[] = [
   seasonTable, cropsTable, fieldsTable, tableOf(budgetColumns), itemsTable, purchasesTable, applicationsTable, operationsTable, machinesTable, otherCostsTable,
-  loansTable, insuranceTable, standCountsTable, tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), changesTable, matchesTable,
+  loansTable, insuranceTable, standCountsTable, tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), changesTable, matchesTable,
 ];

@@ -5,6 +5,9 @@ import { toFix, type Problem, type Subject } from "./problem";
 
 const keyOf = (subject: Subject): string => ("name" in subject ? `${subject.of} ${subject.name}` : subject.of);
 
+/** Whether no figure of the season's money rests on a subject. */
+const isAside = (of: Subject["of"]): boolean => of === "planter" || of === "weeds";
+
 /** Tables whose figures decide what a field bears of the costs that are shared by revenue. */
 const revenueTables = new Set(["Crops", "Fields", "Harvest", "Stand counts"]);
 
@@ -21,8 +24,8 @@ export function problemsBySubject(season: Season, all: readonly Problem[]): (sub
   if (problems.length === 0) return () => problems;
   const reach = reachOf(season);
   const groups = groupsOf(problems, season).map(({ touches, spreads, positions }) => ({ reached: reach(touches, spreads), positions }));
-  const ofFarm = problems.filter(({ touches }) => touches.length === 0 || touches.some(({ of }) => of !== "change" && of !== "cash flow" && of !== "planter"));
-  const ofCashFlow = problems.filter(({ touches }) => touches.length === 0 || touches.some(({ of }) => of !== "change" && of !== "planter"));
+  const ofFarm = problems.filter(({ touches }) => touches.length === 0 || touches.some(({ of }) => of !== "change" && of !== "cash flow" && !isAside(of)));
+  const ofCashFlow = problems.filter(({ touches }) => touches.length === 0 || touches.some(({ of }) => of !== "change" && !isAside(of)));
   const ofAll = groups.filter(({ reached }) => reached === "all");
   const bySubject = new Map<string, Group[]>();
   for (const group of groups) {
@@ -90,7 +93,7 @@ function reachOf(season: Season): (touches: readonly Subject[], spreads: Spreads
       // How much of an item is used in one field changes no other field's cost, unless the item is charged as bought.
       case "item": return spreads === "use" && asUsed.has(subject.name) ? [] : [...usedIn.get(subject.name)!].flatMap(andCrop);
       case "machine": return [...(workedBy.get(subject.name) ?? [])].flatMap(andCrop);
-      case "farm": case "cash flow": case "planter": case "change": return [];
+      case "farm": case "cash flow": case "planter": case "weeds": case "change": return [];
     }
   };
   const isOfAll = (subject: Subject, spreads: Spreads) =>

@@ -121,6 +121,25 @@ Harvest
 | Alder | 2031-10-01 | 900 | 15 | ${testWeight} |
 `;
 
+const product = (cells: string) => `${farm}
+Items
+| Item | Kind | Pack unit | Plan price per pack | Sites of action | Controls |
+| Spray A | crop protection | gal | 40 | ${cells} |
+`;
+const mixed = (rows: string) => `${product("4 | ")}
+Applications
+| Field or Crop | Item | Rate | Rate unit | Date | Status | Carrier per acre | Tank size |
+${rows}
+`;
+const sprayed = (cells: string, weeds: string) => `${product(cells)}
+Applications
+| Field or Crop | Item | Rate | Rate unit | Status |
+| Corn | Spray A | 1 | qt/ac | plan |
+Weeds
+| Field or Crop | Weed | Resistant to |
+${weeds}
+`;
+
 export const cases: readonly ProblemCase[] = [
   { code: "table-missing", slip: "has no fields at all", workbook: crops, at: ["Fields"] },
   { code: "column-missing", slip: "renamed a heading", workbook: farm.replace("Yield goal", "Target"), at: ["Fields", undefined, "Yield goal"] },
@@ -205,6 +224,13 @@ export const cases: readonly ProblemCase[] = [
   { code: "dock-table-fault", slip: "has a dock table that never says from where nothing is docked", workbook: docked("53 | 0.02", "56"), at: ["Docks"], found: "Docks" },
   { code: "dock-outside", slip: "weighed a load lighter than the dock table goes", workbook: docked("53 | 0", "51"), at: ["Harvest", 1, "Test weight"], found: "51" },
   { code: "test-weight-missing", slip: "left a test weight out beside a dock table", workbook: docked("53 | 0", ""), at: ["Harvest", 1, "Test weight"], found: "Alder" },
+  { code: "weed-twice", slip: "listed a weed twice in one field", workbook: sprayed("4 | Waterhemp", "| Alder | Waterhemp | 9 |\n| Alder | water hemp | |"), at: ["Weeds", 2, "Weed"], found: "water hemp" },
+  { code: "not-sites", slip: "typed sites that Excel made a date of", workbook: sprayed("4 | Waterhemp", "| Alder | Waterhemp | 46279 |"), at: ["Weeds", 1, "Resistant to"], found: "46279" },
+  { code: "controls-missing", slip: "sprays where weeds are listed and tells no weed of the product", workbook: sprayed("4 | ", "| Alder | Waterhemp | |"), at: ["Items", 1, "Controls"], found: "Spray A" },
+  { code: "sites-missing", slip: "tells the weeds of a product and not its sites", workbook: sprayed(" | Waterhemp", "| Alder | Waterhemp | |"), at: ["Items", 1, "Sites of action"], found: "Spray A" },
+  { code: "weed-unlike", slip: "spelled a weed in another way", workbook: sprayed("4 | Watrhemp, Velvetleaf", "| Alder | Waterhemp | |"), at: ["Items", 1, "Controls"], found: "Watrhemp" },
+  { code: "mix-disagrees", slip: "typed two carriers for one mix", workbook: mixed("| Corn | Spray A | 1 | qt/ac | 2031-05-01 | plan | 15 | 500 |\n| Corn | Spray A | 2 | pt/ac | 2031-05-01 | plan | 20 | |"), at: ["Applications", 2, "Carrier per acre"], found: "20" },
+  { code: "tank-missing", slip: "typed a carrier and no tank", workbook: mixed("| Corn | Spray A | 1 | qt/ac | 2031-05-01 | plan | 15 | |"), at: ["Applications", 1, "Tank size"], found: "Corn" },
   { code: "same-land", slip: "grew more of a second crop than there is land", workbook: twoCrops("| Alder peas | Peas | 120 | 40 | Alder | |"), at: ["Fields", 2, "Acres"], found: "120" },
   {
     code: "next-crop-here", slip: "entered a pass for the second crop under the first",

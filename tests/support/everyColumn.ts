@@ -44,12 +44,12 @@ Purchases
 | 2031-03-01 | Solution | 6 | ton | | 2280 | 60 | 30 | |
 | 2031-03-12 | Parts | 4 | each | 55 | 220 | 5 | 3 | |
 Applications
-| Field or Crop | Item | Rate | Rate unit | Acres | Date | Status |
-| Corn | Seed | 34000 | seeds/ac | | 2031-05-05 | plan |
-| Alder | Seed | 33500 | seeds/ac | 110 | 2031-05-05 | done |
-| Corn | Solution | 120 | lb N/ac | | 2031-06-01 | plan |
-| Birch | Solution | 30 | gal/ac | 75 | 2031-06-02 | plan |
-| Cedar | Seed | 140000 | seeds/ac | | 2031-05-10 | done |
+| Field or Crop | Item | Rate | Rate unit | Acres | Date | Status | Carrier per acre | Tank size |
+| Corn | Seed | 34000 | seeds/ac | | 2031-05-05 | plan | | |
+| Alder | Seed | 33500 | seeds/ac | 110 | 2031-05-05 | done | | |
+| Corn | Solution | 120 | lb N/ac | | 2031-06-01 | plan | | |
+| Birch | Solution | 30 | gal/ac | 75 | 2031-06-02 | plan | 40 | 700 |
+| Cedar | Seed | 140000 | seeds/ac | | 2031-05-10 | done | | |
 Operations
 | Field or Crop | Operation | Acres | Passes | Rate | Basis | Machine | Hours | Date | Status | Kind |
 | Alder | Spraying | 100 | 2 | 9 | per acre | | | 2031-06-01 | plan | custom work |
@@ -93,9 +93,9 @@ Sales
 | Corn | 2031-04-01 | 50 | t | 180 | December | forward |
 | Soybeans | 2031-06-01 | 900 | bu | 11.4 | October | cash |
 Harvest
-| Field | Date | Weight or bushels | Unit | Bushels are | Moisture | Test weight |
-| Cedar | 2031-10-01 | 1500 | bu | wet | 14.5 | 57.5 |
-| Cedar | 2031-10-02 | 96000 | lb | wet | 15 | 58 |
+| Field | Date | Weight or bushels | Unit | Gross | Tare | Bushels are | Moisture | Test weight |
+| Cedar | 2031-10-01 | 1500 | bu | | | wet | 14.5 | 57.5 |
+| Cedar | 2031-10-02 | | lb | 124000 | 28000 | wet | 15 | 58 |
 Changes
 | Change | Quadrant | Item | Quantity | Unit | Price | Basis | Years kept | Salvage | Field or Crop | Acres | Interest rate | Active |
 | Wheels | added costs | Closing wheels | 16 | row | 300 | lump sum | 5 | 400 | Corn | 150 | 6.5 | no |

@@ -4,6 +4,7 @@ import { costCautions } from "../../workbook/costCautions";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { breakEvenSheet } from "../../workbook/sheets/breakEven";
 import { costPerAcreSheet } from "../../workbook/sheets/costPerAcre";
+import { harvestSheet } from "../../workbook/sheets/harvest";
 import { standSheet } from "../../workbook/sheets/stand";
 import { uncheckedNotes } from "../../workbook/uncheckedCoefficients";
 import { Disclosure } from "../parts/Disclosure";
@@ -19,6 +20,7 @@ export function ResultSheetsPart({ report }: { readonly report: SeasonReport }) 
         <ul className="pn-notice-list">{told.map((words) => <li key={words}>{words}</li>)}</ul>
         <WriteButton label="Write “Cost per acre” and “Break-even”" sheets={() => [costPerAcreSheet(report), breakEvenSheet(report)]} />
         {figures.stands.length > 0 && <WriteButton label="Write the sheet “Stand”" sheets={() => [standSheet(report)]} />}
+        {season.harvest.length > 0 && <WriteButton label="Write the sheet “Harvest”" sheets={() => [harvestSheet(report)]} />}
       </Disclosure>
     </section>
   );

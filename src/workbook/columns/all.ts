@@ -5,5 +5,6 @@ import { harvestColumns } from "./harvest";
 import { planterCheckColumns } from "./planterChecks";
 import { purchaseColumns } from "./purchases";
 import { seasonColumns } from "./season";
+import { weedColumns } from "./weeds";
 
-export const declaredTables: readonly Declared[] = [seasonColumns, cropColumns, purchaseColumns, planterCheckColumns, harvestColumns];
+export const declaredTables: readonly Declared[] = [seasonColumns, cropColumns, purchaseColumns, weedColumns, planterCheckColumns, harvestColumns];

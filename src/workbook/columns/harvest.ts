@@ -22,7 +22,6 @@ export const harvestColumns = declared("Harvest", {
   moisture: moisture("Moisture", { required: true, hint: "As weighed, percent. Drying is charged load by load.", words: ["moist", "mst", "h2o", "moisturepct"] }),
   testWeight: quantity("Test weight", {
     range: "above zero", hint: "Pounds in a bushel. The table that the setting Test weight dock names says what is taken off the price for it.", words: ["tw", "testwt"],
-    movesNothing: [{ why: "It is docked only by a table of the grower's own, in steps." }],
   }),
   ticket: text("Ticket", { hint: "The number on the scale ticket: one that comes twice is told.", words: ["ticketno", "ticketnumber", "scaleticket", "loadno"] }),
   buyer: text("Buyer", { hint: "Who took the load.", width: 22, words: ["elevator", "deliveredto", "soldto", "destination"] }),

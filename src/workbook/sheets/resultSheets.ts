@@ -6,12 +6,20 @@ import { costPerAcreSheet } from "./costPerAcre";
 import { harvestSheet } from "./harvest";
 import { planterCheckSheet } from "./planterCheck";
 import { standSheet } from "./stand";
+import { mixingCard, weedsSheet } from "./weeds";
 
 /** Every result sheet that a season has something for, but the lender pages, which are made for a day and a reader. */
 export const resultSheets = (report: SeasonReport): readonly ResultSheet[] => [
   costPerAcreSheet(report), breakEvenSheet(report),
   ...(report.figures.stands.length === 0 ? [] : [standSheet(report)]),
   ...(report.season.harvest.length === 0 ? [] : [harvestSheet(report)]),
+  ...((report.season.weeds ?? []).length === 0 ? [] : [weedsSheet(report)]), ...mixingCards(report),
   ...(report.figures.planters.length === 0 ? [] : [planterCheckSheet(report)]),
   ...report.figures.changes.map((figures) => changeSheet(report, figures)),
 ];
+
+/** What goes into a tank; none where no mix is entered. */
+const mixingCards = (report: SeasonReport): readonly ResultSheet[] => {
+  const card = mixingCard(report);
+  return card === null ? [] : [card];
+};

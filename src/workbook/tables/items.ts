@@ -3,7 +3,8 @@ import { one, type Decimal } from "../../core/decimal";
 import { chargedAsUsed, operatingKinds } from "../../core/kinds";
 import type { Application, Charging, Item, Status } from "../../core/season";
 import { area, itemQuantity, itemRate, money, share, type AreaUnit } from "../../core/units";
-import { analysisOf, densityOf, packOf, type ItemConverter, type ItemUnits } from "../itemUnits";
+import { namesIn, sitesIn } from "../../core/weeds/sites";
+import { analysisOf, densityOf, packOf, rateAsTyped, type ItemConverter, type ItemUnits } from "../itemUnits";
 import type { NumberStyle } from "../numbers";
 import type { Subject } from "../problem";
 import type { Names } from "../names";
@@ -29,10 +30,22 @@ export function readItems(table: TableReader, names: Names, areaUnit: AreaUnit, 
     const item: Item = {
       name, kind, packName: pack.packName, packSize: itemQuantity(pack.packSize), unit: pack.unit, charged,
       planPricePerPack: price === null ? null : money(price), operatorCostShare: share(row.share("Operator share of cost") ?? one),
-      sitesOfAction: row.text("Sites of action"), source: row.source,
+      sitesOfAction: siteTextOf(row), ...controlsOf(row), source: row.source,
     };
     return { item, density, analysis };
   }, (row) => itemSubjects(row, names));
+}
+
+/** The weeds that a label names; "none" says that it is for no weed. */
+function controlsOf(row: Row): Pick<Item, "controls"> {
+  const typed = row.text("Controls");
+  return typed === null ? {} : { controls: /^(none|no|-|–)$/i.test(typed) ? [] : namesIn(typed) };
+}
+
+/** Sites of action as typed; notes where no site can be made out, so that a product does not lose them unseen. */
+function siteTextOf(row: Row): string | null {
+  const typed = row.text("Sites of action");
+  return typed !== null && sitesIn(typed).length === 0 && /\d/.test(typed) ? row.fault("not-sites", "Sites of action", { like: typed }) : typed;
 }
 
 export const itemSubjects = (row: Row, items: Names): readonly Subject[] => {
@@ -54,8 +67,12 @@ export function readApplications(table: TableReader, places: Places, items: Name
     const of = item === null ? undefined : units.get(item);
     const perUnit = of === undefined || typed === null ? null : converter.perRateUnit(row, "Rate unit", of, typed);
     const date = row.date("Date");
+    const [carrier, tank] = [row.number("Carrier per acre", "above zero"), row.number("Tank size", "above zero")];
     if (target === null || item === null || rate === null || status === null || perUnit === null) return null;
-    return { target, item, rate: itemRate(perUnit === one ? rate : rate.times(perUnit)), area: acres === null ? null : area(acres), date, status, source: row.source };
+    return { target, item, rate: itemRate(perUnit === one ? rate : rate.times(perUnit)), area: acres === null ? null : area(acres), date, status, source: row.source,
+      ...(carrier === null && tank === null ? {} : { tank: { carrierPerArea: carrier, size: tank } }),
+      ...(of!.item.kind === "crop protection" || carrier !== null || tank !== null ? rateAsTyped(typed!, rate, row.areaUnit) : {}),
+    };
   }, (row) => [...targetSubjects(row, table, places), ...itemSubjects(row, items).filter(({ of }) => of === "item")]);
 }
 
