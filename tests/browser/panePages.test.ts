@@ -124,20 +124,21 @@ describe("the page Fields", () => {
 describe("the page Changes", () => {
   it("builds a change from blank to its break-even, and lays it over the outlook once it is saved", async () => {
     const page = await opened("Changes");
-    await button(page, "Weigh a new change").click();
+    await button(page, "Compare another change").click();
     for (const [label, value] of [["Rows", "12"], ["Price per row", "300"], ["Years kept", "5"], ["Labour per hour", "24"], ["Interest a year, %", "6"], ["Name of the change", "Wheels 2031"]] as const) {
       await page.getByLabel(label).first().fill(value);
     }
     const form = page.getByRole("form", { name: "New change" });
     // 3,600 × 0.2373964004 ÷ 198.5 = 4.3054 an acre, over 4.35 − 0.22: 1.0425 bushels.
-    expect(await form.innerText()).toContain("Yield gain needed to pay: 1.1 bu/ac.");
+    expect(await form.innerText()).toContain("1.1 bu/ac yield gain needed to pay, at full cost");
+    expect(await form.innerText()).toContain("Yield gain is blank. The rest costs 4.31 USD per acre a year, 854.63 USD on 198.5 ac.");
     expect(await form.getByRole("img", { name: /pays from 1\.1/ }).count()).toBe(1);
     await page.getByLabel("Yield gain, bu per acre").fill("2");
     // 2 × 4.13 − 4.3054
-    await expect.poll(() => form.locator(".pn-main").innerText()).toBe("3.95 USD per acre a year, 784.98 USD on 198.5 ac");
-    await form.getByLabel("Lay it over the outlook").check();
+    await expect.poll(() => form.locator(".pn-net").innerText()).toBe("Net change +3.95 USD per acre a year, 784.98 USD on 198.5 ac");
+    await form.getByLabel("Count it in").check();
     await button(page, "Save the change").click();
-    await page.getByRole("region", { name: "Outlook with changes" }).getByText("Wheels 2031").waitFor();
+    await page.getByRole("region", { name: "Projected with changes" }).getByText("Wheels 2031").waitFor();
     expect(await form.innerText()).toContain("“Wheels 2031” was saved as 2 rows of the table Changes.");
     expect((await rowsAdded(page))[0]).toEqual(["Changes", {
       Change: "Wheels 2031", Quadrant: "added returns", Item: "Yield gain", Quantity: 2, Unit: "bu/ac", Basis: "per acre", "Field or Crop": "Corn", "Interest rate": 0.06, Active: "yes",
@@ -146,71 +147,110 @@ describe("the page Changes", () => {
 
   it("shows what must be read before the work as soon as the layout is chosen, above the boxes, and once", async () => {
     const page = await opened("Changes");
-    await button(page, "Weigh a new change").click();
+    await button(page, "Compare another change").click();
     const form = page.getByRole("form", { name: "New change" });
     const planter = form.getByText(/^Under a planter: lower it/);
     const label = form.getByText(/^The label is the law/);
     for (const [layout, caution] of [["Rebuild worn row units", planter], ["Other closing wheels", planter], ["An extra pass", label], ["A second site of action in the tank", label]] as const) {
-      await page.getByLabel("What is weighed").selectOption(layout);
+      await page.getByLabel("What is compared").selectOption(layout);
       await caution.waitFor();
       expect(await caution.evaluate((said) => (said.compareDocumentPosition(said.closest("form")!.querySelector("input")!) & Node.DOCUMENT_POSITION_FOLLOWING) > 0)).toBe(true);
     }
-    await form.locator(".pn-lead").waitFor();
+    await form.locator(".pn-lead, .pn-main").first().waitFor();
     expect(await label.count()).toBe(1);
-    await page.getByLabel("What is weighed").selectOption("A higher rent");
+    await page.getByLabel("What is compared").selectOption("A higher rent");
     expect(await form.locator(".pn-notice-list").count()).toBe(0);
   });
 
   it("goes to the first box that is wrong when it is saved too early", async () => {
     const page = await opened("Changes");
-    await button(page, "Weigh a new change").click();
+    await button(page, "Compare another change").click();
     await button(page, "Save the change").click();
     await expect.poll(() => page.evaluate(() => document.activeElement?.closest(".fui-Field")?.textContent)).toMatch(/^Rows/);
     expect(await inPage(page, (pane) => pane.host.added.length)).toBe(0);
   });
 
-  it("tries a change on the outlook without writing it, and keeps it in all of its rows when asked", async () => {
+  it("counts a change in by one switch, in all of its rows, and keeps the focus on it", async () => {
     const page = await opened("Changes");
     await button(page, /^Fewer soybean seeds/).click();
-    await page.getByLabel("Lay it over the outlook").last().uncheck();
-    expect(await page.getByRole("region", { name: "Outlook with changes" }).count()).toBe(0);
     const active = () => inPage(page, (pane) => pane.host.table("Changes").map((row) => [row[0], row[12]]));
     const before = await active();
-    await page.getByText("Only tried here so far: in the workbook it is on.").waitFor();
-    await button(page, "Keep it off in the workbook").focus();
-    await page.keyboard.press("Enter");
-    await page.getByText("Entered in the column Active of the 2 rows of “Fewer soybean seeds”.").waitFor();
+    await page.getByLabel("Count it in").focus();
+    await page.keyboard.press("Space");
+    await page.getByText("No longer counted in: entered in its 2 rows of the table Changes.").waitFor();
     expect(await active()).toEqual(before.map(([name, was]) => [name, name === "Fewer soybean seeds" ? "no" : was]));
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("As it is in the workbook");
-    expect(await page.getByLabel("Lay it over the outlook").last().isChecked()).toBe(false);
+    expect(await page.getByRole("region", { name: "Projected with changes" }).count()).toBe(0);
+    expect(await page.evaluate(() => document.activeElement?.closest("label")?.textContent)).toBe(" Count it in");
+    expect(await page.getByLabel("Count it in").isChecked()).toBe(false);
+    await page.keyboard.press("Space");
+    await page.getByText("Counted in: entered in its 2 rows of the table Changes.").waitFor();
+    expect(await page.getByRole("region", { name: "Projected with changes" }).count()).toBe(1);
+  });
+
+  it("leaves the switch as the workbook says where nothing could be entered", async () => {
+    const page = await opened("Changes");
+    await button(page, /^Fewer soybean seeds/).click();
+    await inPage(page, (pane) => pane.refuse("changeCells", "protected", "The sheet is protected."));
+    await page.getByLabel("Count it in").click();
+    await page.getByText(/^Nothing was entered. The sheet is protected./).waitFor();
+    expect(await page.getByLabel("Count it in").isChecked()).toBe(true);
   });
 
   it("adds the column Active to a table without one, when asked", async () => {
     const page = await opened("Changes", { ask: "workbook=without-active" });
     await button(page, /^Fewer soybean seeds/).click();
-    await page.getByLabel("Lay it over the outlook").last().check();
-    await button(page, "Keep it on in the workbook").click();
+    await page.getByLabel("Count it in").click();
     await page.getByText("Nothing was entered. The table Changes has no column Active. Add it yourself, or let it be added at the table's right end.").waitFor();
     await button(page, "Add the column Active to Changes").focus();
     await page.keyboard.press("Enter");
-    await page.getByText("Entered in the column Active of the 2 rows of “Fewer soybean seeds”.").waitFor();
+    await page.getByText("Counted in: entered in its 2 rows of the table Changes.").waitFor();
     const kept = await inPage(page, (pane) => pane.host.table("Changes").filter((row) => row[0] === "Fewer soybean seeds").map((row) => row.at(-1)));
     expect(kept).toEqual(["yes", "yes"]);
     expect(await button(page, "Add the column Active to Changes").count()).toBe(0);
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("As it is in the workbook");
+    expect(await page.evaluate(() => document.activeElement?.closest("label")?.textContent)).toBe(" Count it in");
+  });
+
+  it("is walked by keys alone: products are picked by their first letters, their price comes from Items, and no list pushes the page", async () => {
+    const page = await opened("Changes");
+    await button(page, "Compare another change").focus();
+    await page.keyboard.press("Enter");
+    await page.getByLabel("What is compared").selectOption("A second site of action in the tank");
+    await page.getByLabel("Product 1").focus();
+    const height = () => page.evaluate(() => document.querySelector(".pn-pane")!.scrollHeight);
+    await page.keyboard.type("ur");
+    await page.getByRole("listbox", { name: "Product 1" }).waitFor();
+    const withList = await height();
+    await page.keyboard.press("Escape");
+    expect([await page.getByRole("listbox").count(), await page.getByLabel("Product 1").inputValue()]).toEqual([0, "ur"]);
+    expect(await height()).toBe(withList);
+    await page.keyboard.type("e");
+    await page.keyboard.press("Tab");
+    expect(await page.getByLabel("Product 1").inputValue()).toBe("Urea");
+    expect(await page.evaluate(() => document.activeElement?.getAttribute("aria-label"))).toBe("Rate 1");
+    await page.keyboard.type("12");
+    await page.keyboard.press("Tab");
+    await page.keyboard.type("lb");
+    // 30,000 lb were bought for 8,550.
+    await page.getByText("0.29 USD a lb, from Items: 3.42 USD an acre").waitFor();
+    const form = page.getByRole("form", { name: "New change" });
+    expect(await form.innerText()).toContain("Yield kept is blank. The rest costs 3.42 USD per acre a year");
+    await page.getByLabel("Name of the change").focus();
+    await page.keyboard.press("Enter");
+    await form.getByText("“A second site of action in the tank” was saved as 2 rows of the table Changes.").waitFor();
+    expect((await rowsAdded(page))[1]![1]).toMatchObject({ Item: "Urea", Quantity: 12, Unit: "lb/ac", Price: 0.285 });
   });
 
   it("makes the table Changes where the workbook has none", async () => {
     const page = await opened("Changes", { ask: "workbook=season" });
-    await button(page, "Weigh a new change").click();
-    await page.getByLabel("What is weighed").selectOption("A higher rent");
+    await button(page, "Compare another change").click();
+    await page.getByLabel("What is compared").selectOption("A higher rent");
     await page.getByLabel("Where").selectOption({ label: "Mill Road, Corn" });
     await page.getByLabel("Rent asked").fill("255");
     await button(page, "Save the change").click();
-    await page.getByRole("region", { name: "Changes side by side" }).waitFor();
+    await page.getByRole("region", { name: "Changes to compare" }).waitFor();
     expect(await inPage(page, (pane) => pane.host.table("Changes").map((row) => row.slice(0, 3).join("|")))).toEqual(["A higher rent|added returns|Yield that carries the rise", "A higher rent|added costs|Rise in rent"]);
     // 20 more an acre over 4.13.
-    expect(await page.getByRole("region", { name: "Changes side by side" }).innerText()).toContain("4.9 bu/ac");
+    expect(await page.getByRole("region", { name: "Changes to compare" }).innerText()).toContain("4.9 bu/ac");
   });
 });
 
@@ -251,8 +291,15 @@ it("writes cost per acre and break-evens from the page More", async () => {
   await page.getByText("The sheets “Cost per acre” and “Break-even” were written.").waitFor();
 });
 
+/** Presses what is folded until nothing is, so that every part is drawn once. */
+async function unfoldAll(page: Page): Promise<void> {
+  const folded = page.locator(".pn-body:not([hidden]) button[aria-expanded=false]");
+  for (let left = 40; left > 0 && await folded.count() > 0; left--) await folded.first().click();
+  expect(await folded.count()).toBe(0);
+}
+
 const looks: readonly (readonly [string, PaneLook])[] = [
-  ["light", { ask: "theme=light" }], ["light at 450 pixels", { width: 450, ask: "theme=light" }], ["dark", { ask: "theme=dark" }],
+  ["light", { ask: "theme=light" }], ["light at 450 pixels", { width: 450, ask: "theme=light" }], ["light at 1,280 pixels", { width: 1280, ask: "theme=light" }], ["dark", { ask: "theme=dark" }],
   ["high contrast", { ask: "theme=highContrast" }], ["the system's forced colours at 450 pixels", { width: 450, forcedColors: true }],
 ];
 
@@ -270,12 +317,10 @@ describe.each(looks)("in %s", (_, look) => {
   });
   it("Changes is, with a layout begun wrongly and a change opened", async () => {
     const page = await opened("Changes", look);
-    await button(page, "Weigh a new change").click();
-    await page.getByLabel("What is weighed").selectOption("Another hybrid");
+    await button(page, "Compare another change").click();
+    await page.getByLabel("What is compared").selectOption("Another hybrid");
     await button(page, "Save the change").click();
-    await button(page, /^Closing wheels, spiked/).click();
-    await button(page, "The four quadrants").click();
-    await button(page, /^What trials found/).click();
+    await unfoldAll(page);
     await isSound(page);
   });
   it("Lender is, after writing", async () => {
@@ -287,7 +332,7 @@ describe.each(looks)("in %s", (_, look) => {
 });
 
 describe("the pages of the demo at 320 × 600", () => {
-  it.each(["Season", "Fields", "Inputs", "More"])("%s opens no higher than 1,200 pixels", async (tab) => {
+  it.each(["Season", "Fields", "Inputs", "Changes", "More"])("%s opens no higher than 1,200 pixels", async (tab) => {
     const page = await opened(tab, { ask: "workbook=demo-season", height: 600 });
     await page.locator(".pn-body:not([hidden]) section").first().waitFor();
     expect(await page.evaluate(() => document.querySelector(".pn-pane")!.scrollHeight)).toBeLessThanOrEqual(1200);

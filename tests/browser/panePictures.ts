@@ -41,8 +41,8 @@ const changeShown = async (page: Page) => {
 };
 const wornShown = async (page: Page) => {
   await page.getByRole("tab", { name: "Changes" }).click();
-  await click(page, "Weigh a new change");
-  await page.getByLabel("What is weighed").selectOption("Rebuild worn row units");
+  await click(page, "Compare another change");
+  await page.getByLabel("What is compared").selectOption("Rebuild worn row units");
   for (const [label, value] of [
     ["Opener when new, in", "15"], ["Opener measured, in", "14.6"], ["Opener replaced at, in", "14.5"], ["Rows", "8"], ["Rows rebuilt", "8"], ["Parts per row", "250"], ["Shop hours per row", "2"],
     ["Labour per hour", "25"], ["Years kept", "4"], ["Rows that plant badly", "2"], ["Yield that such a row loses, %", "6"], ["Interest a year, %", "6"],

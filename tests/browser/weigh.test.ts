@@ -79,9 +79,9 @@ describe("stand counts typed into the demo", () => {
 describe("a change built in the demo", () => {
   it("goes from blank to its break-even, is saved as rows, and is taken back by undo", async () => {
     await tab("Changes");
-    await pane().getByRole("region", { name: "Changes side by side" }).waitFor();
-    const before = await pane().getByRole("region", { name: "Changes side by side" }).getByRole("row").count();
-    await button("Weigh a new change").click();
+    await pane().getByRole("region", { name: "Changes to compare" }).waitFor();
+    const before = await pane().getByRole("region", { name: "Changes to compare" }).getByRole("listitem").count();
+    await button("Compare another change").click();
     await pane().getByLabel("Where").selectOption({ label: "Larkspur Bottom, Corn" });
     for (const [label, value] of [["Rows", "12"], ["Price per row", "310"], ["Years kept", "6"], ["Name of the change", "Spiked wheels"]] as const) {
       await pane().getByLabel(label).first().fill(value);
@@ -93,24 +93,23 @@ describe("a change built in the demo", () => {
     expect(await form.innerText()).toContain("−4.94 USD per acre a year, −810.81 USD on 164.2 ac");
     await button("Save the change").click();
     await form.getByText("“Spiked wheels” was saved as 2 rows of the table Changes.").waitFor();
-    await expect.poll(() => pane().getByRole("region", { name: "Changes side by side" }).getByRole("row").count()).toBe(before + 1);
-    expect(await pane().getByRole("region", { name: "Changes side by side" }).getByRole("row", { name: /^Spiked wheels/ }).innerText()).toContain("1.3 bu/ac");
+    await expect.poll(() => pane().getByRole("region", { name: "Changes to compare" }).getByRole("listitem").count()).toBe(before + 1);
+    expect(await pane().getByRole("region", { name: "Changes to compare" }).getByRole("listitem").filter({ hasText: "Spiked wheels" }).innerText()).toContain("1.3 bu/ac");
 
     await button(/^Spiked wheels/).click();
-    await pane().getByLabel("Lay it over the outlook").last().check();
-    await button("Keep it on in the workbook").click();
+    await pane().getByLabel("Count it in").last().check();
     await pane().getByText("Entered in the column Active of the 2 rows of “Spiked wheels”.").waitFor();
     // The gain is blank, so what it adds is open, and the outlook with it.
-    await region("Outlook with changes").getByText("Spiked wheels: an entry is blank, so what it adds is not known.").waitFor();
+    await region("Projected with changes").getByText("Spiked wheels: an entry is blank, so what it adds is not known.").waitFor();
 
     await showSheet(page, "Changes");
     const rows = page.locator('.sheet [data-part="body"]', { hasText: "Spiked wheels" });
     expect(await rows.count()).toBe(2);
     await page.keyboard.press("Control+z");
-    await expect.poll(() => region("Outlook with changes").getByText(/^Spiked wheels/).count()).toBe(0);
+    await expect.poll(() => region("Projected with changes").getByText(/^Spiked wheels/).count()).toBe(0);
     expect(await rows.count()).toBe(2);
     await page.keyboard.press("Control+z");
-    await expect.poll(() => pane().getByRole("region", { name: "Changes side by side" }).getByRole("row").count()).toBe(before);
+    await expect.poll(() => pane().getByRole("region", { name: "Changes to compare" }).getByRole("listitem").count()).toBe(before);
   });
 });
 

@@ -30,23 +30,29 @@ export function AnswerPart({ change, answer, prices, lead = leadOf(change, answe
   return (
     <>
       <div aria-live="polite">
-        <p className="pn-lead">{view.lead}</p>
+        {view.main === null ? <p className="pn-lead">{view.lead}</p>
+          : <p className="pn-main"><span className="pn-figure">{view.main.figure}</span> <span className="pn-unit">{view.main.unit}</span></p>}
+        {view.open === "" ? <p className="pn-net">Net change <strong>{view.net}</strong> {view.netUnit}</p> : <p className="pn-net">{view.open}</p>}
         {findingsMark(findings) !== "" && <p className="pn-note">{findingsMark(findings)}</p>}
-        {view.open === ""
-          ? <p className="pn-main"><span className="pn-figure">{view.net}</span> <span className="pn-unit">{view.netUnit}</span></p>
-          : <p>The net change is open: {view.open}</p>}
       </div>
       {gain !== null && <ChangeDrawing change={change} gain={gain} />}
-      <Lines lines={view.facts} />
-      {view.grid !== null && (
-        <>
-          <FigureTable caption={`Net change, ${format.perArea} a year, by the crop's price and ${view.grid.item.toLowerCase()}`} corner="price" columns={view.grid.columns} rows={view.grid.rows} />
-          <p className="pn-note">{view.grid.item}: none, as entered, and half as much again.</p>
-        </>
+      <ul className="pn-known" aria-label={`What it does, ${format.perArea} a year`}>
+        {view.known.map(({ words, amount, isLoss }, index) => <li key={index}><span>{words}</span><span className={`pn-number ${isLoss ? "pn-cost-text" : "pn-gain-text"}`}>{amount}</span></li>)}
+      </ul>
+      {(view.facts.length > 0 || view.grid !== null || view.strip.length > 0) && (
+        <Disclosure look="section" label="At other prices, acres and years">
+          <Lines lines={view.facts} />
+          {view.grid !== null && (
+            <>
+              <FigureTable caption={`Net change, ${format.perArea} a year, by the crop's price and ${view.grid.item.toLowerCase()}`} corner="price" columns={view.grid.columns} rows={view.grid.rows} />
+              <p className="pn-note">{view.grid.item}: none, as entered, and half as much again.</p>
+            </>
+          )}
+          {view.grid === null && view.strip.length > 0 && (view.stripOf === "needed"
+            ? <FigureTable caption={`${gain?.item ?? "Gain"} at which it pays, at the crop's prices`} columns={[gain?.unit ?? ""]} rows={view.strip} />
+            : <FigureTable caption={`Net change at the crop's prices, ${format.currency} a year`} columns={[`per ${format.areaName}`, "in all"]} rows={view.strip} />)}
+        </Disclosure>
       )}
-      {view.grid === null && view.strip.length > 0 && (view.stripOf === "needed"
-        ? <FigureTable caption={`${gain?.item ?? "Gain"} at which it pays, at the crop's prices`} columns={[gain?.unit ?? ""]} rows={view.strip} />
-        : <FigureTable caption={`Net change at the crop's prices, ${format.currency} a year`} columns={[`per ${format.areaName}`, "in all"]} rows={view.strip} />)}
       <Disclosure look="section" label="The four quadrants">
         <table className="pn-table">
           <caption>{format.currency} a year</caption>

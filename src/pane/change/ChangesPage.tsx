@@ -1,86 +1,76 @@
-import { useState } from "react";
 import type { ChangeFigures } from "../../core/partialBudget/changeFigures";
-import { blankGainCaution } from "../../core/cautions";
+import { changeCautions, changeFindings } from "../../workbook/changeWords";
+import { changeSheet } from "../../workbook/sheets/change";
 import type { PageProps } from "../page";
 import { CellLink } from "../parts/CellLink";
 import { Disclosure } from "../parts/Disclosure";
 import { Incomplete } from "../parts/Incomplete";
-import { changeCautions, changeFindings } from "../../workbook/changeWords";
-import { changeSheet } from "../../workbook/sheets/change";
-import { KeepButton } from "../parts/KeepButton";
 import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";
 import { FigureTable } from "../season/FigureTable";
 import { AnswerPart } from "./AnswerPart";
-import { overlaysWith, overlayView, sideBySide } from "./changesView";
+import { comparedLines, overlayView } from "./changesView";
+import { CountIn } from "./CountIn";
 import { NewChange } from "./NewChange";
 
-/** The changes of the season, weighed side by side, and a new one. */
+/** The changes of the season, what each must bring to pay, and a new one. */
 export function ChangesPage({ report }: PageProps) {
   const { format } = usePane();
-  const { changes } = report.figures;
-  // Switched here, for as long as the pane is open; what the workbook says stands where nothing was switched.
-  const [switched, setSwitched] = useState<ReadonlyMap<string, boolean>>(new Map());
-  const isOn = ({ change }: ChangeFigures) => switched.get(change.name) ?? change.active;
-  const turn = (name: string, on: boolean | null) => setSwitched((before) => new Map([...[...before].filter(([other]) => other !== name), ...(on === null ? [] : [[name, on] as const])]));
-  const over = overlaysWith(report.figures, new Set(changes.filter(isOn).map(({ change }) => change.name)));
+  const { changes, overlays: over } = report.figures;
+  const lines = comparedLines(changes, format);
   return (
     <>
-      <section className="pn-card pn-purchase" aria-label="Weigh a new change">
-        <Disclosure look="section" label="Weigh a new change" keeps><NewChange report={report} /></Disclosure>
-      </section>
       {changes.length === 0
-        ? <p>No change is entered yet. A change is weighed by what it adds and what it takes away, nothing else. Reseeding is weighed on the page Stand, from the counts.</p>
+        ? <p>No change is entered yet. A change is compared by what it adds and what it takes away, nothing else. Replanting is compared on a field's own page, from its counts.</p>
         : (
-          <section className="pn-card" aria-label="Changes side by side">
-            <header><h3>Side by side</h3></header>
-            <FigureTable caption={`Yield that a change must bring, or may cost, to pay; net change, ${format.currency} a year`} columns={["pays", `per ${format.areaName}`, "in all"]} rows={sideBySide(changes, format)} />
-            <p className="pn-note">{blankGainCaution}</p>
-            {changes.map((each) => (
-              <Disclosure key={each.change.name} look="section" label={each.change.name} aside={each.net.net.perArea === null ? format.money(null) : `${format.money(each.net.net.perArea)} ${format.perArea}`}>
-                <OneChange figures={each} problems={report.problemsOf({ of: "change", name: each.change.name }).length} isOn={isOn(each)} report={report} turn={(on) => turn(each.change.name, on)} />
-              </Disclosure>
-            ))}
+          <section className="pn-card" aria-label="Changes to compare">
+            <header><h3>Changes to compare</h3></header>
+            <p className="pn-compare-heads" aria-hidden="true"><span>change</span><span>needs</span><span>{format.currency}/{format.areaUnit}</span></p>
+            <ul className="pn-compare">
+              {lines.map((line, index) => (
+                <li key={line.name}>
+                  <Disclosure
+                    look="line" label={<span className="pn-compare-line"><strong>{line.name}</strong><span className="pn-number"><span className="pn-for-readers">, needs </span>{line.needs}</span>
+                      <span className="pn-note">{line.about}{line.isCounted && <strong>, counted in</strong>}</span></span>}
+                    aside={<><span className="pn-for-readers">, net change </span><span className={line.isLoss ? "pn-cost-text" : "pn-gain-text"}>{line.net}</span></>}
+                  >
+                    <OneChange figures={changes[index]!} report={report} />
+                  </Disclosure>
+                </li>
+              ))}
+            </ul>
           </section>
         )}
+      <section className="pn-card pn-purchase" aria-label="Compare another change">
+        <Disclosure look="section" label="Compare another change" keeps><NewChange report={report} /></Disclosure>
+      </section>
       {over.length > 0 && (
-        <section className="pn-card" aria-label="Outlook with changes">
-          <header><h3>Outlook with changes</h3></header>
-          <p className="pn-note">Net return at full cost, since a change charges what serves for years by the year. The budgets on the page Season stay as they are.</p>
+        <section className="pn-card" aria-label="Projected with changes">
+          <header><h3>With what is counted in</h3></header>
           {over.map((each) => {
             const { crop, rows, note } = overlayView(each, format);
-            return <div key={crop}><FigureTable caption={`${crop}, ${format.currency}`} columns={[`per ${format.areaName}`, "in all"]} rows={rows} />{note !== "" && <p className="pn-fault">{note}</p>}</div>;
+            return <div key={crop}><FigureTable caption={`${crop}: net after full cost, ${format.currency}`} columns={[`per ${format.areaName}`, "in all"]} rows={rows} />{note !== "" && <p className="pn-fault">{note}</p>}</div>;
           })}
+          <p className="pn-note">At full cost, since a change charges what serves for years by the year. The figures of the page Season stay as they are.</p>
         </section>
       )}
     </>
   );
 }
 
-type OneChangeProps = { readonly figures: ChangeFigures; readonly report: PageProps["report"]; readonly problems: number; readonly isOn: boolean; /** `null`: as the workbook says. */ readonly turn: (on: boolean | null) => void };
-
-function OneChange({ figures, report, problems, isOn, turn }: OneChangeProps) {
-  const { format } = usePane();
+function OneChange({ figures, report }: { readonly figures: ChangeFigures; readonly report: PageProps["report"] }) {
   const { change, crop } = figures;
   const entered = report.season.crops.find(({ name }) => name === crop);
   const prices = entered === undefined ? null : { low: entered.lowPrice, expected: entered.price, high: entered.highPrice };
   const source = change.lines[0]?.source ?? null;
-  const about = change.target === null ? "the whole farm" : "field" in change.target ? `${change.target.field}, ${crop}` : crop;
+  const subject = { of: "change", name: change.name } as const;
   return (
     <>
-      <p className="pn-note">About {about}, {format.quantity(change.area)} {format.areaUnit}.</p>
-      <Incomplete of={{ of: "change", name: change.name }} problems={problems} />
+      <Incomplete of={subject} problems={report.problemsOf(subject).length} />
       <AnswerPart change={change} answer={figures} prices={prices} findings={changeFindings(change)} cautions={changeCautions(figures, report.season)} />
-      <label className="pn-check"><input type="checkbox" checked={isOn} onChange={() => turn(!isOn)} /> Lay it over the outlook</label>
-      {isOn !== change.active && <p className="pn-note">Only tried here so far: in the workbook it is {change.active ? "on" : "off"}.</p>}
-      <KeepButton
-        label={`Keep it ${isOn ? "on" : "off"} in the workbook`}
-        entry={isOn === change.active ? null : { table: "Changes", named: "Change", name: change.name, column: "Active", value: isOn ? "yes" : "no" }}
-        done={(rows) => `Entered in the column Active of the ${rows === 1 ? "row" : `${rows} rows`} of “${change.name}”.`}
-        kept={() => turn(null)}
-      />
+      <CountIn name={change.name} isCounted={change.active} />
+      {source !== null && <p><CellLink at={source} words="Show its entries" /></p>}
       <WriteButton label={`Write the sheet “${changeSheet(report, figures).name}”`} sheets={() => [changeSheet(report, figures)]} />
-      {source !== null && <p><CellLink at={source} words="Show its rows in the workbook" /></p>}
     </>
   );
 }

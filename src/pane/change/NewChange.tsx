@@ -12,6 +12,7 @@ import { AnswerPart } from "./AnswerPart";
 import { changeDraftView, emptyChange, type ChangeDraft } from "./changeDraft";
 import { groundOf, targetChoices, type Ground } from "./ground";
 import { boxLabel, layoutForms, type LayoutForm } from "./layoutForms";
+import { ProductRows } from "./ProductRows";
 
 /** A new change: its layout, where it happens, its boxes, the answer while it is typed, and the rows at the end. */
 export function NewChange({ report }: { readonly report: SeasonReport }) {
@@ -22,7 +23,7 @@ export function NewChange({ report }: { readonly report: SeasonReport }) {
   const ground = chosen === undefined ? null : groundOf(report, chosen);
   return (
     <div className="pn-form">
-      <Field label="What is weighed">
+      <Field label="What is compared">
         <Select value={layout.name} onChange={(_, { value }) => setLayout(layoutForms.find(({ name }) => name === value)!)}>
           {layoutForms.map(({ name }) => <option key={name}>{name}</option>)}
         </Select>
@@ -51,14 +52,15 @@ function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
   // What is not typed over follows the season.
   const draft = { ...emptyChange(form, ground, decimalComma), ...typed };
   const view = changeDraftView(draft, form, ground, { decimalComma, active });
+  const faultOf = (name: string) => (wasTried || typed[name] ? view.faults[name] : undefined);
+  const type = (name: string, value: string) => {
+    setTold(null);
+    setTyped((before) => ({ ...before, [name]: value }));
+  };
   const box = (name: string, label: string, more: { hint?: string | undefined; required?: boolean; text?: boolean } = {}) => (
     <Entry
-      key={name} label={label} value={draft[name] ?? ""} hint={more.hint} required={more.required ?? false} numeric={more.text !== true}
-      fault={wasTried || typed[name] ? view.faults[name] : undefined}
-      change={(value) => {
-        setTold(null);
-        setTyped((before) => ({ ...before, [name]: value }));
-      }}
+      key={name} label={label} value={draft[name] ?? ""} hint={more.hint} required={more.required ?? false} numeric={more.text !== true} fault={faultOf(name)}
+      change={(value) => type(name, value)}
     />
   );
   const toReadFirst = workCautions(form.name);
@@ -85,18 +87,19 @@ function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
   return (
     <form ref={element} className="pn-form" onSubmit={submit} noValidate aria-label="New change">
       {toReadFirst.length > 0 && <ul className="pn-notice-list">{toReadFirst.map((caution) => <li key={caution}>{caution}</li>)}</ul>}
+      {view.products !== null && <ProductRows products={view.products} report={ground.report} draft={draft} fault={faultOf} change={type} />}
       <div className="pn-boxes">
-        {form.boxes.map((each) => box(each.name, boxLabel(each, ground, format), { hint: each.hint, required: each.wanted?.needed ?? false, text: each.text ?? false }))}
+        {form.boxes.map((each) => box(each.name, boxLabel(each, ground, format), { hint: each.hint, required: each.wanted?.needed ?? false }))}
         {box("acres", format.areaUnit === "ac" ? "Acres a year" : "Hectares a year", { required: true })}
         {box("rate", "Interest a year, %", { hint: "on what serves for years" })}
       </div>
       {form.says !== undefined && <output className="pn-says">{form.says(view.values, format, ground).map((words) => <span key={words} className="pn-line">{words}</span>)}</output>}
       {view.made === null
-        ? <p className="pn-note" aria-live="polite">The answer stands here as soon as the boxes marked * are filled.</p>
+        ? <p className="pn-note" aria-live="polite">What it takes to pay stands here as soon as the boxes marked * are filled; a yield gain may stay blank.</p>
         : <AnswerPart change={view.made.layout.change} answer={view.made.answer} prices={ground.prices} lead={view.made.layout.lead} findings={view.made.layout.findings} cautions={view.made.layout.cautions} />}
       {box("name", "Name of the change", { required: true, text: true })}
-      <label className="pn-check"><input type="checkbox" checked={active} onChange={() => setActive(!active)} /> Lay it over the outlook</label>
-      {wasTried && view.rows === null && <p className="pn-fault">Not saved yet. {Object.keys(view.faults).length === 0 ? "" : "Mend what is marked above."}</p>}
+      <label className="pn-check"><input type="checkbox" checked={active} onChange={() => setActive(!active)} /> Count it in</label>
+      {wasTried && view.rows === null && <p className="pn-fault">Not saved yet. {Object.keys(view.faults).length === 0 ? "" : "Fix the boxes marked."}</p>}
       <Button type="submit" appearance="primary" disabledFocusable={isSaving}>{isSaving ? "Saving …" : "Save the change"}</Button>
       <ToldLine told={told} />
       <p className="pn-note">Saved as rows of the table Changes, where every line can be changed or struck out.</p>

@@ -4,6 +4,7 @@ import { Decimal } from "../../core/decimal";
 import { changeAnswer } from "../../core/partialBudget/changeAnswer";
 import { amountPerAcre, outlay, perAcre, type Change } from "../../core/partialBudget/change";
 import { findingsOn } from "../../core/tables/trialFindings";
+import { overlays } from "../../core/partialBudget/overlay";
 import { area, money, moneyPerUnit, share, yearlyRate, years } from "../../core/units";
 import { seasonReport } from "../../workbook/report";
 import { formatOf } from "../format";
@@ -11,7 +12,7 @@ import { trialWords } from "../../workbook/changeWords";
 import { answerView, leadOf, leadWords } from "./answerView";
 import { drawingWords } from "./ChangeDrawing";
 import { changePlot } from "./changePlot";
-import { overlaysWith, overlayView, sideBySide } from "./changesView";
+import { comparedLines, overlayView } from "./changesView";
 
 const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
 const grain = { price: moneyPerUnit("4.35"), moving: moneyPerUnit("0.35"), share: share("1") };
@@ -29,7 +30,9 @@ describe("the answer to a change", () => {
     // 2,000 ÷ 5 years ÷ 100 acres = 4 an acre: 1 bushel at 4.00 brought home, 1.143 at 3.50.
     const view = viewOf(change(gainOf(null), wheels));
     expect(view.lead).toBe("Yield gain needed to pay: 1.0 bu/ac.");
-    expect(view.open).toBe("Yield gain is blank. The rest comes to −4.00 USD per acre a year, −400.00 USD on 100 ac.");
+    expect(view.main).toEqual({ figure: "1.0", unit: "bu/ac yield gain needed to pay, at full cost" });
+    expect(view.known).toEqual([{ words: "Yield gain", amount: "open", isLoss: false }, { words: "cost: wheels", amount: "−4.00", isLoss: true }]);
+    expect(view.open).toBe("Yield gain is blank. The rest costs 4.00 USD per acre a year, 400.00 USD on 100 ac.");
     expect([view.stripOf, view.strip]).toEqual(["needed", [
       { name: "low price, 3.85", cells: ["1.2"] }, { name: "expected price, 4.35", cells: ["1.0"] }, { name: "high price, 4.35", cells: ["1.0"] },
     ]]);
@@ -37,7 +40,7 @@ describe("the answer to a change", () => {
 
   it("says what it comes to once a gain is entered, with quadrants, payback and the strip", () => {
     const view = viewOf(change(gainOf("3"), wheels));
-    expect([view.net, view.netUnit, view.open]).toEqual(["8.00", "USD per acre a year, 800.00 USD on 100 ac", ""]);
+    expect([view.net, view.netUnit, view.open]).toEqual(["+8.00 USD per acre", "a year, 800.00 USD on 100 ac", ""]);
     expect(view.quadrants.map(({ name, cells }) => [name, ...cells])).toEqual([
       ["added returns", "12.00", "1,200.00"], ["reduced costs", "0.00", "0.00"], ["added costs", "4.00", "400.00"], ["reduced returns", "0.00", "0.00"],
     ]);
@@ -56,6 +59,7 @@ describe("the answer to a change", () => {
   it("says how much may be given up, rounded down", () => {
     const given = perAcre("reduced returns", { item: "Yield given up", unit: "bu/ac", quantity: null, price: grain });
     expect(viewOf(change(given, amountPerAcre("reduced costs", "Seed saved", new Decimal("15"), "ac"))).lead).toBe("It pays as long as yield given up is no more than 3.7 bu/ac.");
+    expect(viewOf(change(given, amountPerAcre("reduced costs", "Seed saved", new Decimal("15"), "ac"))).main).toEqual({ figure: "3.7", unit: "bu/ac yield given up at most, to pay at full cost" });
   });
 
   it("says so where it pays without a gain, where another entry is blank, and where there is nothing to solve", () => {
@@ -95,20 +99,20 @@ describe("the drawing of a change", () => {
 
 describe("the changes of a season", () => {
   const { figures } = seasonReport(countedContent);
-  it("stand side by side", () => {
+  it("stand a line each", () => {
     // 8 × 320 × 0.2373964004 ÷ 198.5 = 3.0617 over 4.13; seed 0.2 × 61 less 0.5 × 10.15 × 0.6.
-    expect(sideBySide(figures.changes, format)).toEqual([
-      { name: "Closing wheels, spiked", cells: ["from 0.8 bu/ac", "–", "–"] }, { name: "Fewer soybean seeds", cells: ["up to 2.0 bu/ac", "9.16", "585.92"] },
+    expect(comparedLines(figures.changes, format)).toEqual([
+      { name: "Closing wheels, spiked", about: "Corn, 198.5 ac", isCounted: false, needs: "0.8 bu/ac", net: "open", isLoss: false },
+      { name: "Fewer soybean seeds", about: "Soybeans, 64 ac", isCounted: true, needs: "up to 2.0 bu/ac", net: "+9.16", isLoss: false },
     ]);
   });
-  it("are laid over the outlook as they are switched, and an open one leaves it open", () => {
-    const [soybeans] = overlaysWith(figures, new Set(["Fewer soybean seeds"]));
+  it("are laid over what is projected where they are counted in, and an open one leaves it open", () => {
+    const [soybeans] = figures.overlays;
     const view = overlayView(soybeans!, format);
-    expect(view.rows.map(({ name }) => name)).toEqual(["Outlook", "Fewer soybean seeds", "With the changes"]);
+    expect(view.rows.map(({ name }) => name)).toEqual(["Projected", "Fewer soybean seeds", "With the changes counted in"]);
     expect(view.rows[1]!.cells).toEqual(["9.16", "585.92"]);
-    const both = overlaysWith(figures, new Set(figures.changes.map(({ change: { name } }) => name)));
+    const both = overlays(figures.crops, figures.changes.map((each) => ({ ...each, change: { ...each.change, active: true } })));
     const corn = overlayView(both.find(({ crop }) => crop === "Corn")!, format);
     expect([corn.rows.at(-1)!.cells, corn.note]).toEqual([["–", "–"], "Closing wheels, spiked: an entry is blank, so what it adds is not known."]);
-    expect(overlaysWith(figures, new Set())).toEqual([]);
   });
 });

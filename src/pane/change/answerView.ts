@@ -5,6 +5,7 @@ import { isCapital, isGrain, priceOf, quadrants, type Change, type ChangeLine } 
 import type { ChangeAnswer, PriceRange } from "../../core/partialBudget/changeAnswer";
 import { withEntries, type Entry } from "../../core/partialBudget/entry";
 import type { EntryRef } from "../../core/row";
+import { moneyPerArea } from "../../core/units";
 import { perUnitOf } from "../../workbook/changeWords";
 import type { Format } from "../format";
 
@@ -15,10 +16,15 @@ export type LineView = {
 };
 
 export type AnswerView = {
+  /** The gain needed, or what may be given up, as the one figure; `null` where that is no plain figure: then `lead` says why. */
+  readonly main: { readonly figure: string; readonly unit: string } | null;
   /** What it takes to pay. */
   readonly lead: string;
+  /** Signed, with its unit, and what that is in all; empty while an entry is blank. */
   readonly net: string;
   readonly netUnit: string;
+  /** Every line in plain words, per area, as it adds to the net change or takes from it. */
+  readonly known: readonly { readonly words: string; readonly amount: string; readonly isLoss: boolean }[];
   /** The same where an entry is blank: what is known, and what is not. */
   readonly open: string;
   readonly quadrants: readonly { readonly name: string; readonly lines: readonly LineView[]; readonly cells: readonly string[] }[];
@@ -42,11 +48,18 @@ export function leadOf({ lines }: Change, { gain }: ChangeAnswer): Entry {
 export function answerView(change: Change, answer: ChangeAnswer, prices: PriceRange | null, lead: Entry, format: Format): AnswerView {
   const { net, netOfKnown, blank } = answer.net;
   const onArea = `on ${format.quantity(change.area)} ${format.areaUnit}`;
+  const costs = netOfKnown.perYear.isNegative();
   return {
+    main: mainOf(change, lead, format),
     lead: leadWords(change, lead, format),
-    net: format.money(net.perArea),
-    netUnit: net.perYear === null ? `${format.perArea}: not known yet` : `${format.perArea} a year, ${format.amount(net.perYear)} ${onArea}`,
-    open: blank.length === 0 ? "" : `${namesOf(blank)} ${blank.length === 1 ? "is" : "are"} blank. The rest comes to ${format.amount(netOfKnown.perArea)} per ${format.areaName} a year, ${format.amount(netOfKnown.perYear)} ${onArea}.`,
+    net: net.perArea === null ? "" : `${format.signed(net.perArea)} ${format.perArea}`,
+    netUnit: net.perYear === null ? "" : `a year, ${format.amount(net.perYear)} ${onArea}`,
+    open: blank.length === 0 ? "" : `${namesOf(blank)} ${blank.length === 1 ? "is" : "are"} blank. The rest ${costs ? "costs" : "nets"} ${format.amount(netOfKnown.perArea.abs())} per ${format.areaName} a year, ${format.amount(netOfKnown.perYear.abs())} ${onArea}.`,
+    known: quadrants.flatMap((quadrant) => answer.net.quadrants[quadrant].lines.map(({ line, perArea }) => ({
+      words: quadrant === "added returns" ? line.item : `${quadrantWords[quadrant]}: ${line.item.charAt(0).toLowerCase()}${line.item.slice(1)}`,
+      amount: perArea === null ? "open" : format.signed(quadrant === "added returns" || quadrant === "reduced costs" ? perArea : moneyPerArea(perArea.neg())),
+      isLoss: quadrant === "added costs" || quadrant === "reduced returns",
+    }))),
     quadrants: quadrants.map((quadrant) => {
       const { lines, perArea, perYear } = answer.net.quadrants[quadrant];
       return {
@@ -58,6 +71,25 @@ export function answerView(change: Change, answer: ChangeAnswer, prices: PriceRa
     ...stripView(change, answer, prices, lead, format), grid: gridView(answer, prices, format),
   };
 }
+
+/** What each quadrant does, as a grower says it. */
+const quadrantWords: Readonly<Record<Exclude<(typeof quadrants)[number], "added returns">, string>> = {
+  "reduced costs": "saved", "added costs": "cost", "reduced returns": "given up",
+};
+
+/** What the change must bring, or may cost, where it is a figure of zero or more; changes count at full cost, what serves for years by the year. */
+function mainOf(change: Change, lead: Entry, format: Format): AnswerView["main"] {
+  const solved = lead.of === "quantity" && !nothingEntered(change, lead.line) ? breakEven(change, lead) : null;
+  if (lead.of !== "quantity" || solved?.found !== true || solved.value.isNegative()) return null;
+  const item = `${lead.line.item.charAt(0).toLowerCase()}${lead.line.item.slice(1)}`;
+  return solved.pays === "above"
+    ? { figure: format.yieldNeeded(solved.value), unit: `${lead.line.unit} ${item} needed to pay, at full cost` }
+    : { figure: format.yieldAtMost(solved.value), unit: `${lead.line.unit} ${item} at most, to pay at full cost` };
+}
+
+/** A form of which nothing is filled would else be said to pay, whatever it brings. */
+const nothingEntered = ({ lines }: Change, besides: ChangeLine): boolean =>
+  lines.every((line) => line === besides || (line.quantity !== null && priceOf(line) !== null && (line.quantity.isZero() || priceOf(line)!.isZero())));
 
 const namesOf = (lines: readonly ChangeLine[]): string => lines.map(({ item }) => item).join(", ");
 const priceNames = ["low", "expected", "high"] as const;
@@ -96,13 +128,12 @@ function detail(line: ChangeLine, format: Format): string {
   const price = priceOf(line);
   const quantity = line.quantity === null ? "not entered" : `${format.quantity(line.quantity)} ${line.unit}`;
   const kept = isCapital(line) ? `, over ${format.quantity(line.yearsKept)} years${line.salvage?.isZero() === false ? ` to ${format.amount(line.salvage)}` : ""}` : "";
-  return `${quantity} at ${format.amount(price)}${isGrain(line.price) ? " brought home" : ""}, ${line.basis}${kept}`;
+  return `${quantity} at ${format.amount(price)}${isGrain(line.price) ? " net" : ""}, ${line.basis}${kept}`;
 }
 
 /** What an entry must be for the change to pay, in a sentence. */
 export function leadWords(change: Change, entry: Entry, format: Format): string {
-  // A form of which nothing is filled would else be said to pay, whatever it brings.
-  if ("line" in entry && change.lines.every((line) => line === entry.line || (line.quantity !== null && priceOf(line) !== null && (line.quantity.isZero() || priceOf(line)!.isZero())))) {
+  if ("line" in entry && nothingEntered(change, entry.line)) {
     return "Nothing is entered yet that costs or saves anything, so that nothing can be said of what it takes to pay.";
   }
   const answer = breakEven(change, entry);

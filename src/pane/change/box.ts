@@ -1,4 +1,5 @@
 import type { Decimal } from "../../core/decimal";
+import type { TankItem } from "../../core/partialBudget/layouts/spraying";
 import type { Wanted } from "../parts/typed";
 import type { Ground } from "./ground";
 
@@ -6,11 +7,10 @@ import type { Ground } from "./ground";
 export type Box = {
   readonly name: string;
   readonly label: string;
-  readonly text?: boolean;
   readonly wanted?: Wanted;
   readonly hint?: string;
   readonly begin?: (ground: Ground) => Decimal | null;
 };
 
-/** What is typed in the boxes: numbers already read, words trimmed. */
-export type Values = { readonly number: (name: string) => Decimal | null; readonly text: (name: string) => string };
+/** What is typed in the boxes: numbers already read, and what goes into the tank. */
+export type Values = { readonly number: (name: string) => Decimal | null; readonly products: readonly TankItem[] };

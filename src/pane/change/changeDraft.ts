@@ -12,6 +12,7 @@ import { changeRows } from "./changeRows";
 import { circumstances, type Ground } from "./ground";
 import type { Values } from "./box";
 import type { LayoutForm } from "./layoutForms";
+import { productsOf, type Products } from "./products";
 
 /** Boxes by name; besides the layout's own: `name`, `acres`, `rate` (percent). */
 export type ChangeDraft = { readonly [box: string]: string };
@@ -33,6 +34,8 @@ export type ChangeDraftView = {
   readonly faults: Faults<string>;
   /** What is typed in the layout's boxes, as far as it is sound. */
   readonly values: Values;
+  /** What goes into the tank; `null` of a form without. */
+  readonly products: Products | null;
   /** The layout that the boxes make and its answer; `null` while there are faults in them. */
   readonly made: { readonly layout: Layout; readonly answer: ChangeAnswer } | null;
   /** The rows to write; `null` where a name is missing or taken too. */
@@ -43,17 +46,18 @@ export function changeDraftView(draft: ChangeDraft, form: LayoutForm, ground: Gr
   const typed = new Typed<string>(draft, decimalComma);
   const acres = typed.number("acres", { needed: true, aboveZero: true });
   const rate = typed.number("rate");
-  const numbers = new Map(form.boxes.filter(({ text }) => text !== true).map(({ name, wanted }) => [name, typed.number(name, wanted)]));
-  const values: Values = { number: (name) => numbers.get(name) ?? null, text: (name) => (draft[name] ?? "").trim() };
-  const notYet = (faults: Faults<string>): ChangeDraftView => ({ faults, values, made: null, rows: null });
-  const between = form.check?.(values) ?? {};
+  const numbers = new Map(form.boxes.map(({ name, wanted }) => [name, typed.number(name, wanted)]));
+  const products = form.hasProducts === true ? productsOf(draft, ground.report, decimalComma) : null;
+  const values: Values = { number: (name) => numbers.get(name) ?? null, products: products?.rows.flatMap(({ product }) => product ?? []) ?? [] };
+  const notYet = (faults: Faults<string>): ChangeDraftView => ({ faults, values, products, made: null, rows: null });
+  const between = { ...form.check?.(values), ...products?.faults };
   if (!typed.isSound || acres === null || Object.keys(between).length > 0) return notYet({ ...between, ...typed.faults });
   const layout = form.build(circumstances(ground, acres, (rate ?? zero).div(hundred), form.beforeDrying), values, ground);
   if (rate === null && layout.change.lines.some(isCapital)) return notYet({ rate: "Enter the interest rate: something here serves for years." });
   const name = (draft["name"] ?? "").trim();
   const faults = nameFaults(name, ground.report);
   return {
-    faults, values, made: { layout, answer: changeAnswer(layout.change, ground.prices) },
+    faults, values, products, made: { layout, answer: changeAnswer(layout.change, ground.prices) },
     rows: Object.keys(faults).length > 0 ? null : changeRows({
       change: layout.change, name, layout: layout.name, target: ground.name, acres: acres.eq(ground.budget.area) ? null : acres, active, areaUnit: ground.report.season.settings.areaUnit, grain: grainOf(ground.budget),
     }),

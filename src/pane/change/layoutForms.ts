@@ -7,7 +7,7 @@ import { ownOrHireChange } from "../../core/partialBudget/layouts/ownOrHire";
 import { lossToBadRows, rebuildRowUnits } from "../../core/partialBudget/layouts/rebuildRowUnits";
 import { higherRent } from "../../core/partialBudget/layouts/rent";
 import { anotherSeedingRate } from "../../core/partialBudget/layouts/seedingRate";
-import { extraPass, secondSite, type TankItem } from "../../core/partialBudget/layouts/spraying";
+import { extraPass, secondSite } from "../../core/partialBudget/layouts/spraying";
 import { hours, money, moneyPerArea, moneyPerHour, moneyPerUnit, moneyPerYear, points, seedsPerArea, share, yieldPerArea, years } from "../../core/units";
 import type { Faults } from "../parts/typed";
 import type { Format } from "../format";
@@ -18,6 +18,8 @@ import { lengthName, openerWear, wearBoxes, wearFaults, wearWords } from "./open
 export type LayoutForm = {
   readonly name: Exclude<LayoutName, "Reseed">;
   readonly boxes: readonly Box[];
+  /** Whether products go into it, a row each. */
+  readonly hasProducts?: boolean;
   /** Whether the grain of the layout is without drying. */
   readonly beforeDrying?: boolean;
   /** What is wrong between boxes that are sound each for itself. */
@@ -38,15 +40,6 @@ const gain = (label = "Yield gain, {yield}"): Box => may("gain", label, { hint: 
 const given = <Unit>(value: Decimal | null, unit: (value: Decimal) => Unit): Unit | null => (value === null ? null : unit(value));
 const percent = (value: Decimal) => share(value.div(hundred));
 const wage = must("wage", "Labour per hour", { begin: ({ report }) => report.season.settings.labourPerHour });
-
-const tankBoxes = (number: "1" | "2"): readonly Box[] => [
-  may(`item${number}`, number === "1" ? "What goes in" : "A second one", { text: true }), may(`unit${number}`, "Unit", { text: true, hint: "fl oz, pt, lb …" }),
-  may(`rate${number}`, "Units per {area}", { hint: "as your label allows" }), may(`price${number}`, "Price per unit"),
-];
-const tankOf = ({ number, text }: Values): readonly TankItem[] => (["1", "2"] as const).flatMap((each) => {
-  const [rate, price] = [number(`rate${each}`), number(`price${each}`)];
-  return rate === null || price === null ? [] : [{ item: text(`item${each}`) || `Tank mix ${each}`, perArea: rate, unit: text(`unit${each}`) || "unit", price: money(price) }];
-});
 
 const hybridBoxes = (of: "now" | "other", words: string, begin: (of: "rate" | "price" | "perUnit" | "wet", ground: Ground) => Decimal | null): readonly Box[] => [
   must(`${of}Seeds`, `Seeds per {area}, ${words}`, { wanted: above, begin: (ground) => begin("rate", ground) }),
@@ -71,7 +64,7 @@ export const layoutForms: readonly LayoutForm[] = [
   {
     name: "Other closing wheels",
     boxes: [
-      gain(), must("rows", "Rows", { wanted: above }), must("price", "Price per row"), must("years", "Years kept", { wanted: above }), may("salvage", "Worth in the end, in all"),
+      gain(), must("rows", "Rows", { wanted: above }), must("price", "Price per row"), must("years", "Years kept", { wanted: above }), may("salvage", "Salvage value, in all"),
       may("hours", "Hours to fit"), wage, may("upkeep", "More upkeep, {money}"),
     ],
     build: (of, { number }) => closingWheels({
@@ -84,7 +77,7 @@ export const layoutForms: readonly LayoutForm[] = [
     boxes: [
       ...wearBoxes, must("rows", "Rows", { wanted: above }), must("rebuilt", "Rows rebuilt", { wanted: above }), must("parts", "Parts per row"),
       may("hours", "Shop hours per row", { hint: "two days of 8 h on 16 rows would be 1" }), wage,
-      must("years", "Years kept", { wanted: above }), may("spared", "Repairs spared a year, in all"),
+      must("years", "Years kept", { wanted: above }), may("spared", "Repairs saved a year, in all"),
       may("badRows", "Rows that plant badly", { hint: "blank: the answer is the yield that must be kept" }), may("loss", "Yield that such a row loses, %", { hint: "of its own yield" }),
     ],
     check: wearFaults,
@@ -132,28 +125,28 @@ export const layoutForms: readonly LayoutForm[] = [
     }),
   },
   {
-    name: "A second site of action in the tank",
+    name: "A second site of action in the tank", hasProducts: true,
     boxes: [
-      gain("Yield kept from weeds, {yield}"), ...tankBoxes("1"), ...tankBoxes("2"), may("pass", "A pass of its own, {money}"), may("spared", "A later pass spared, {money}"),
-      may("later", "Cost of escapes spared in later years, {money}", { hint: "your own estimate" }),
+      gain("Yield kept from weeds, {yield}"), may("pass", "A pass of its own, {money}"), may("spared", "A later pass saved, {money}"),
+      may("later", "Cost of escapes saved in later years, {money}", { hint: "your own estimate" }),
     ],
     build: (of, values) => secondSite({
-      ...of, items: tankOf(values), extraPass: given(values.number("pass"), moneyPerArea), passSpared: given(values.number("spared"), moneyPerArea),
+      ...of, items: values.products, extraPass: given(values.number("pass"), moneyPerArea), passSpared: given(values.number("spared"), moneyPerArea),
       laterCostSpared: given(values.number("later"), moneyPerArea), yieldKept: given(values.number("gain"), yieldPerArea),
     }),
   },
   {
-    name: "An extra pass",
-    boxes: [gain(), ...tankBoxes("1"), must("pass", "The pass, {money}", { hint: "custom rate, or your own machine" }), may("trampled", "Yield under the wheels, %")],
+    name: "An extra pass", hasProducts: true,
+    boxes: [gain(), must("pass", "The pass, {money}", { hint: "custom rate, or your own machine" }), may("trampled", "Wheel-track loss, %")],
     build: (of, values, { budget }) => extraPass({
-      ...of, items: tankOf(values), pass: moneyPerArea(values.number("pass")!), trampled: given(values.number("trampled"), percent), yieldNow: budget.yields.used,
+      ...of, items: values.products, pass: moneyPerArea(values.number("pass")!), trampled: given(values.number("trampled"), percent), yieldNow: budget.yields.used,
       yieldGain: given(values.number("gain"), yieldPerArea),
     }),
   },
   {
     name: "Own or hire",
     boxes: [
-      must("custom", "Custom rate, {money}"), must("price", "Price of the machine"), may("salvage", "Worth in the end"), must("years", "Years kept", { wanted: above }),
+      must("custom", "Custom rate, {money}"), must("price", "Price of the machine"), may("salvage", "Salvage value"), must("years", "Years kept", { wanted: above }),
       may("yearly", "Taxes, insurance, housing a year"), must("running", "Fuel, labour, repairs, {money}"), may("gain", "Yield from doing it in time, {yield}", { hint: "blank: none is claimed" }),
     ],
     build: (of, { number }) => ownOrHireChange({

@@ -9,7 +9,7 @@ import { failureWords } from "../failure";
 import { usePane } from "../paneContext";
 import { today } from "../today";
 import { Disclosure } from "../parts/Disclosure";
-import { ItemBox } from "./ItemBox";
+import { PickBox } from "../parts/PickBox";
 import { emptyDraft, itemNamed, notYet, purchaseView, type PurchaseDraft, type PurchaseField } from "./purchaseDraft";
 import { whatChanged } from "./whatChanged";
 
@@ -84,7 +84,7 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
   return (
     <form ref={form} className="pn-form" onSubmit={submit} noValidate aria-label="Add a purchase">
       {text("date", "Date", { required: true, type: "date" })}
-      <ItemBox label="Item" value={draft.item} choices={items.map(({ name }) => name)} fault={shownFault("item")} change={change("item")} />
+      <PickBox label="Item" required value={draft.item} choices={items.map(({ name }) => name)} fault={shownFault("item")} change={change("item")} />
       {faults.item !== undefined && draft.item.trim() !== "" && wasTried && (
         <button type="button" className="pn-link" onClick={() => jump({ table: "Items" })}>Go to Items</button>
       )}

@@ -56,12 +56,13 @@ export function typedNumber(text: string, decimalComma: boolean): Decimal | null
 
 /** Units in which an item can be bought: its pack, its base unit, and all others of the same dimension. */
 export function unitsOf(item: Item): readonly string[] {
-  const same = measureNames.filter((name) => measureNamed(name)?.dimension === item.unit.dimension);
+  // Whoever sells seed calls a bag a unit, so that a piece is offered only where the item is counted in pieces.
+  const same = measureNames.filter((name) => measureNamed(name)?.dimension === item.unit.dimension && (name === "each") === (item.unit.name === "each" && item.unit.dimension === "count"));
   return [...new Set([item.packName, item.unit.name, ...same])];
 }
 
 /** Base units of the item in one `unit`; `null` where the item is not counted in it. */
-function baseUnitsIn(item: Item, unit: string): Decimal | null {
+export function baseUnitsIn(item: Item, unit: string): Decimal | null {
   if (unit.toLowerCase() === item.packName.toLowerCase()) return item.packSize;
   const measure = measureNamed(unit);
   return measure === null ? null : conversion(measure, item.unit, null);
