@@ -1,4 +1,5 @@
 /** Whether the full layer charges interest on the capital in a field, so that term interest leaves it there. */
+import { nearestLines } from "./budgetLines/nearestLines";
 import type { Target } from "./row";
 import type { Field, OtherCost, Season } from "./season";
 
@@ -8,12 +9,14 @@ import type { Field, OtherCost, Season } from "./season";
  */
 export type Capital = "charged" | "none" | "unsaid";
 
-/** Of every field, by its name: its land charge, other costs and budget lines of both kinds, and machines at work in it. */
+/** Of every field, by its name: its land charge, other costs and the budget lines that count there of both kinds, and machines at work in it. */
 export function capitalOf({ fields, otherCosts, operations, budget = [] }: Pick<Season, "fields" | "otherCosts" | "operations" | "budget">): ReadonlyMap<string, Capital> {
-  const entered = [...otherCosts, ...budget].filter(({ kind }) => kind === "machine ownership" || kind === "land charge");
+  const ofCapital = ["machine ownership", "land charge"] as const;
+  const entered = otherCosts.filter(({ kind }) => kind === "machine ownership" || kind === "land charge");
   const worked = operations.filter(({ cost }) => cost.basis === "machine");
   return new Map(fields.map((field) => {
-    const charges = entered.filter(({ over }) => isOver(over, field)).map(({ amount }) => amount);
+    const lines = ofCapital.flatMap((kind) => nearestLines(budget.filter((line) => line.kind === kind), field));
+    const charges = [...entered.filter(({ over }) => isOver(over, field)), ...lines].map(({ amount }) => amount);
     if (field.landChargePerArea !== null) charges.push(field.landChargePerArea);
     const charged = charges.some((charge) => !charge.isZero()) || worked.some(({ target }) => isOver(target, field));
     return [field.name, charged ? "charged" : charges.length > 0 ? "none" : "unsaid"];

@@ -1,5 +1,5 @@
 /** What the items cost each field: charged as they are used, or as they are bought. */
-import { one, zero, larger, type Decimal } from "./decimal";
+import { larger, one, smaller, zero, type Decimal } from "./decimal";
 import type { Cost, Due, Entries, StageCosts } from "./cost";
 import { sharingWeights, type FieldFacts } from "./fieldFacts";
 import type { ItemFigures, Stage } from "./figures";
@@ -177,39 +177,38 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
   const dueDays = quantityDue.eq(quantity) ? plannedDays : daysOf("due", quantityDue);
   const plan = money(quantity.times(plannedPrice(book)));
   const rest = money(stillToBuy(book).times(bestPrice(book)));
-  const costs: Record<Stage, { amount: Money; moneyDays: Decimal; entries: Cost["entries"] }> = {
-    plan: { amount: plan, moneyDays: plan.times(plannedDays), entries: () => sourcesIn("planned") },
-    outlook: {
-      amount: money(bought.value.plus(rest)), moneyDays: bought.valueDays.plus(rest.times(dueDays)),
-      entries: () => (rest.isZero() ? bought.entries : [...bought.entries, ...sourcesIn("due")]),
-    },
-    final: { amount: bought.value, moneyDays: bought.valueDays, entries: () => bought.entries },
+  const costs: Record<Stage, { amount: Money; entries: Cost["entries"] }> = {
+    plan: { amount: plan, entries: () => sourcesIn("planned") },
+    outlook: { amount: money(bought.value.plus(rest)), entries: () => (rest.isZero() ? bought.entries : [...bought.entries, ...sourcesIn("due")]) },
+    final: { amount: bought.value, entries: () => bought.entries },
   };
   const shared = (stage: Stage): readonly (readonly Cost[])[] => {
-    const { amount, moneyDays, entries } = costs[stage];
+    const { amount, entries } = costs[stage];
     // Before any harvest nobody is shown a final.
     const isShown = stage !== "final" || facts.some(({ harvested }) => harvested !== null);
     // A season of bills alone has no field to bear them yet.
     if (amount.isZero() || !isShown || facts.length === 0) return facts.map(() => none);
     const by = charged === "by revenue" ? "revenue" : "acres";
-    const days = moneyDays.div(amount);
     return splitToTheCent(amount, itemWeights(book, facts, by, stage)).map((part, index) => {
       if (!isCharged(book.item, facts[index]!)) return none;
       const share = costShare(book, facts[index]!);
       const ours = money(part.times(share));
-      return progressOf(stage).map(([progress, fraction]) => {
+      return progressOf(stage).map(([progress, fraction, days]) => {
         const progressed = money(fraction === one ? ours : ours.times(fraction));
-        return { kind, name, cash: true, amount: progressed, moneyDays: progressed.times(days), unplanned, progress, due, ...(share === one ? {} : { ours: share }), entries };
+        return { kind, name, cash: true, amount: progressed, moneyDays: ours.times(days), unplanned, progress, due, ...(share === one ? {} : { ours: share }), entries };
       });
     });
   };
   const due = () => book.uses.flatMap(({ work, ours, facts: { field } }) => dueOf(work.due, field).map((each) => ({ ...each, weight: each.weight.times(ours) })));
-  /** What of the cost of a stage is billed, and what is still to be bought. */
-  const progressOf = (stage: Stage): readonly (readonly ["bill" | "left", Decimal])[] => {
-    if (stage === "plan") return [["left", one]];
-    if (stage === "final" || rest.isZero()) return [["bill", one]];
-    const toBuy = rest.div(costs.outlook.amount);
-    return [["bill", one.minus(toBuy)], ["left", toBuy]];
+  /** What of the cost of a stage is billed, and what is still to be bought; and the days that it waits for repayment, times money, of a unit of money of the whole. */
+  const progressOf = (stage: Stage): readonly (readonly ["bill" | "left", Decimal, Decimal])[] => {
+    if (stage === "plan") return [["left", one, plannedDays]];
+    const { amount } = costs[stage];
+    if (stage === "final" || rest.isZero()) return [["bill", one, bought.valueDays.div(amount)]];
+    // What was sent back beyond what was bought is charged with the bills: nobody will buy it again.
+    const again = smaller(larger(bought.quantity.neg(), zero).times(bestPrice(book)), rest);
+    const toBuy = rest.minus(again).div(amount);
+    return [["bill", one.minus(toBuy), bought.valueDays.plus(again.times(dueDays)).div(amount)], ["left", toBuy, toBuy.times(dueDays)]];
   };
   const [inPlan, inOutlook, inFinal] = [shared("plan"), shared("outlook"), shared("final")];
   return new Map(facts.map(({ field }, index) => [field.name, { plan: inPlan[index]!, outlook: inOutlook[index]!, final: inFinal[index]! }]));

@@ -75,7 +75,7 @@ export function seasonFigures(season: Season): SeasonFigures {
   const lines = fieldLines(season.budget ?? [], facts, days);
   const parts = billParts(season, facts, lines);
   const billed = billedCosts(season, facts, costs, parts, lines);
-  const unused = unusedItems(books, facts, lines, new Map([...billed].map(([name, { fixed }]) => [name, fixed])));
+  const unused = unusedItems(books, facts, lines, billed);
   const ofNext = books.map((book) => nextCropCosts(book));
   const besides = ({ field: { name } }: FieldFacts) => {
     const worked = [...(operations.get(name)?.values() ?? [])].filter(({ next }) => next.done.length + next.left.length > 0);

@@ -1,5 +1,5 @@
 /** What the rough lines of the plan come to in each field. */
-import { sum, zero, type Decimal } from "../decimal";
+import { sum, type Decimal } from "../decimal";
 import type { FieldFacts } from "../fieldFacts";
 import { fullKinds, type Kind } from "../kinds";
 import { landWeights } from "../land";
@@ -7,19 +7,14 @@ import type { DaysOut } from "../operatingInterest";
 import type { BudgetLine } from "../season";
 import { splitToTheCent } from "../split";
 import { money } from "../units";
-import type { FieldLine, LinePart } from "./fieldLine";
+import { names, nearestLines } from "./nearestLines";
+import { partsByMoney, type FieldLine, type LinePart } from "./fieldLine";
 
 /** By field and kind. */
 export type FieldLines = ReadonlyMap<string, ReadonlyMap<Kind, FieldLine>>;
 
 /** Kinds that are no cash. */
 export const isNoCash: ReadonlySet<Kind> = new Set<Kind>(fullKinds);
-
-type Scope = "field" | "crop" | "all";
-const scopes: readonly Scope[] = ["field", "crop", "all"];
-const scopeOf = ({ over }: BudgetLine): Scope => ("field" in over ? "field" : "crop" in over ? "crop" : "all");
-
-const names = ({ over }: BudgetLine, { field }: FieldFacts): boolean => ("all" in over ? true : "crop" in over ? over.crop === field.crop : over.field === field.name);
 
 /**
  * The lines that count in each field: of a kind those of the field itself, else those of its crop, else those of all fields.
@@ -32,8 +27,8 @@ export function fieldLines(lines: readonly BudgetLine[], facts: readonly FieldFa
   for (const [kind, ofKind] of grouped(lines)) {
     const shares = new Map(ofKind.map((line) => [line, sharesOf(line, facts)]));
     for (const each of facts) {
-      const own = scopes.map((scope) => ofKind.filter((line) => scopeOf(line) === scope && names(line, each))).find((some) => some.length > 0);
-      if (own === undefined) continue;
+      const own = nearestLines(ofKind, each.field);
+      if (own.length === 0) continue;
       const lineHere = inField(kind, own, (line) => shares.get(line)!.get(each)!, each, days);
       const others = byField.get(each.field.name);
       if (others === undefined) byField.set(each.field.name, new Map([[kind, lineHere]]));
@@ -51,7 +46,7 @@ function grouped(lines: readonly BudgetLine[]): ReadonlyMap<Kind, readonly Budge
 
 /** What falls to each of the fields that a line names. */
 function sharesOf({ amount, basis, ...line }: BudgetLine, facts: readonly FieldFacts[]): ReadonlyMap<FieldFacts, Decimal> {
-  const named = facts.filter((each) => names({ amount, basis, ...line }, each));
+  const named = facts.filter(({ field }) => names(line, field));
   if (named.length === 0) return new Map();
   const land = landWeights(named.map(({ field }) => field));
   const shares: readonly Decimal[] = basis === "whole" ? splitToTheCent(money(amount), land) : land.map((acres) => amount.times(acres));
@@ -65,7 +60,7 @@ function inField(kind: Kind, lines: readonly BudgetLine[], shareOf: (line: Budge
   });
   return {
     kind, parts, ours: sum(parts.map(({ ours }) => ours)), whole: sum(parts.map(({ whole }) => whole)),
-    moneyDays: parts.reduce((all, { ours, paidOn }) => all.plus(ours.times(days.of(kind, paidOn, field))), zero),
+    days: sum(partsByMoney(parts).map(({ fraction, paidOn }) => fraction.times(days.of(kind, paidOn, field)))),
     // Nothing more comes only where every line says so.
     allIn: lines.every(({ allIn }) => allIn), cash: !isNoCash.has(kind), entries: lines.map(({ source }) => source),
   };

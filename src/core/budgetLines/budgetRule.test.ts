@@ -7,7 +7,7 @@ import { paidAndCharged } from "../lender/paidAndCharged";
 import { seasonFlows } from "../lender/seasonFlows";
 import { seasonFigures } from "../seasonFigures";
 import type { BudgetLine, Season } from "../season";
-import { area, money, share } from "../units";
+import { area, money, moneyPerUnit, share } from "../units";
 
 const line = (kind: BudgetLine["kind"], amount: string, more: Partial<BudgetLine> = {}): BudgetLine => ({
   over: { crop: "Corn" }, kind, amount: new Decimal(amount), basis: "per acre", paidOn: null, operatorCostShare: share("1"), allIn: false, source: { table: "Budget", row: 1 }, ...more,
@@ -104,6 +104,43 @@ describe("on crop share", () => {
     const items = [item("Seed corn", "1", { kind: "seed", operatorCostShare: share("0.5") })];
     expect(apart({ fields: [shared, hill], items, purchases: [purchase("Seed corn", "9000", "9000")], budget: lines })).toEqual([]);
     expect(paidIn("seed", { fields: [shared], settings: { ...settings, landlordsInputs: "bought by the landlord" }, budget: lines })).toEqual(["2031-06 -6000"]);
+  });
+});
+
+describe("a line in a corner", () => {
+  const byDate = { ...settings, operatingInterest: { method: "by date" as const, rate: new Decimal("0.10"), repaymentDate: "2031-12-01" } };
+
+  it("takes nothing off stock where a selling cost stands beside the line", () => {
+    const bought = { fields: [home], items: [item("Tarps", "1", { kind: "haul" })], purchases: [purchase("Tarps", "100", "100")], budget: [line("haul", "5")] };
+    const corn = seasonOf(bought).crops[0]!;
+    const selling = { ...bought, crops: [{ ...corn, sellingCostPerUnit: moneyPerUnit("0.02") }] };
+    expect([seasonFigures(seasonOf(bought)).items[0]!.left.toFixed(), seasonFigures(seasonOf(selling)).items[0]!.left.toFixed()]).toEqual(["0", "100"]);
+  });
+
+  it("keeps term interest in the full layer of a field whose own line says that it has no capital", () => {
+    const ownership = [line("machine ownership", "50", { over: { all: true } }), line("machine ownership", "0", { over: { field: "Home" } }), line("term interest", "9", { over: { all: true } })];
+    const fields = seasonFigures(seasonOf({ fields: [home, hill], budget: ownership })).crops[0]!.fields;
+    expect(fields.map(({ outlook }) => outlook.budget.costPerArea.layers.full.toFixed())).toEqual(["9", "50"]);
+  });
+
+  it("pays what a return leaves of a line of which the operator bears nothing, and all parts of a line that landlords repay", () => {
+    const back = { over: { field: "Home" }, kind: "seed" as const, name: "Back", amount: money("-500"), paidOn: "2031-05-10", operatorCostShare: null, source: { table: "Purchases", row: 1 } };
+    const none = { fields: [home], budget: [line("seed", "0")], bills: [back] };
+    expect([perAcre("seed", none), apart(none)]).toEqual(["0 0 -", []]);
+    const shared = { ...home, tenure: "crop share" as const, operatorShare: share("0.5") };
+    const lines = [line("seed", "100", { operatorCostShare: share("1") }), line("seed", "20", { operatorCostShare: share("0"), paidOn: "2031-04-01" })];
+    expect(paidIn("seed", { fields: [shared], budget: lines })).toEqual(["2031-06 -10000", "2031-04 -2000"]);
+    expect(paidIn("landlord's part", { fields: [shared], budget: lines })).toEqual(["2031-04 2000"]);
+    expect(apart({ fields: [shared], budget: lines })).toEqual([]);
+  });
+
+  it("bears interest on what bills leave of a purchase to come from its own day", () => {
+    // 10,000 lb at 1: half is bought on 2031-01-01 for 5,000 (334 days), half to be used on 2031-11-01 (30 days); a bill of 4,000 on 2031-12-01 leaves 1,000 of it.
+    const spread = { items: [item("Diesel", "1", { kind: "fuel", charged: "by acres" })], purchases: [purchase("Diesel", "5000", "5000", { date: "2031-01-01", paidOn: "2031-01-01" })],
+      applications: [application("Diesel", "Home", "100", "plan", { date: "2031-11-01" })] };
+    const bill = { over: { field: "Home" }, kind: "fuel" as const, name: "Bill", amount: money("4000"), paidOn: "2031-12-01", operatorCostShare: null, source: { table: "Purchases", row: 9 } };
+    const interest = seasonFigures(seasonOf({ fields: [home], settings: byDate, ...spread, bills: [bill] })).crops[0]!.outlook.costPerArea.byKind.get("operating interest")!;
+    expect(interest.toFixed(10)).toBe(new Decimal("5000").times("334").plus("30000").times("0.10").div("365").div("100").toFixed(10));
   });
 });
 

@@ -92,8 +92,7 @@ function restOf(line: FieldLine, facts: FieldFacts, of: OfKind, stage: "outlook"
 }
 
 function fixedOf(line: FieldLine, amount: Decimal, name: string): Added {
-  const { kind, cash, entries, ours, moneyDays } = line;
-  const days = ours.isZero() ? zero : moneyDays.div(ours);
+  const { kind, cash, entries, days } = line;
   return { fixed: [{ kind, name, cash, amount: money(amount), moneyDays: amount.times(days), progress: "left", entries: () => entries }], moving: [], amount };
 }
 

@@ -1,6 +1,6 @@
 /** Items charged as they are used that no row takes: what they cost is so far where a field has nothing but a budget line of their kind. */
 import { larger, one, sum, zero, type Decimal } from "../decimal";
-import { isLeft, type Cost, type StageCosts } from "../cost";
+import { isLeft, type Cost } from "../cost";
 import type { FieldFacts } from "../fieldFacts";
 import { bestPrice, costShare, isCharged, quantityOf, type ItemBook } from "../itemCosts";
 import type { Kind } from "../kinds";
@@ -9,6 +9,7 @@ import { averageDays } from "../purchases";
 import { splitToTheCent } from "../split";
 import { itemQuantity, money, type ItemQuantity } from "../units";
 import type { FieldLines } from "./budgetLine";
+import type { FieldCosts } from "./budgetRule";
 import type { FieldLine } from "./fieldLine";
 
 /** What of an item goes to budget lines: its quantity, the value that each field bears before the landlord's part, and the cost of the operator. */
@@ -27,7 +28,7 @@ export const nothingUnused: Unused = { quantity: itemQuantity(zero), shares: new
  *
  * @param costs of the fields, before any line: what rows there are of a kind
  */
-export function unusedItems(books: readonly ItemBook[], facts: readonly FieldFacts[], lines: FieldLines, costs: ReadonlyMap<string, StageCosts>): ReadonlyMap<string, Unused> {
+export function unusedItems(books: readonly ItemBook[], facts: readonly FieldFacts[], lines: FieldLines, costs: ReadonlyMap<string, FieldCosts>): ReadonlyMap<string, Unused> {
   if (lines.size === 0) return new Map();
   const roughOf = new Map<Kind, readonly Rough[]>();
   return new Map(books.flatMap((book): readonly (readonly [string, Unused])[] => {
@@ -45,12 +46,14 @@ export function unusedItems(books: readonly ItemBook[], facts: readonly FieldFac
 /** A field with nothing but a line of a kind, and what is left of that line. */
 type Rough = { readonly facts: FieldFacts; readonly line: FieldLine; readonly left: Decimal };
 
-function roughFields(kind: Kind, { landlordsInputs }: ItemBook, facts: readonly FieldFacts[], lines: FieldLines, costs: ReadonlyMap<string, StageCosts>): readonly Rough[] {
+function roughFields(kind: Kind, { landlordsInputs }: ItemBook, facts: readonly FieldFacts[], lines: FieldLines, costs: ReadonlyMap<string, FieldCosts>): readonly Rough[] {
   return facts.flatMap((each): readonly Rough[] => {
     const line = lines.get(each.field.name)?.get(kind);
-    const { plan, outlook } = costs.get(each.field.name)!;
+    const { fixed: { plan, outlook }, moving } = costs.get(each.field.name)!;
     const here = outlook.filter((cost) => cost.kind === kind);
-    const hasRows = plan.some((cost) => cost.kind === kind) || here.some((cost) => isLeft(cost) || cost.progress === undefined);
+    // A selling cost or a drying charge is a row as well.
+    const isMoved = [...moving.plan, ...moving.outlook].some((cost) => cost.kind === kind && !cost.perUnit.isZero());
+    const hasRows = isMoved || plan.some((cost) => cost.kind === kind) || here.some((cost) => isLeft(cost) || cost.progress === undefined);
     if (line === undefined || hasRows) return [];
     const left = larger(line.ours.minus(sum(here.map(({ amount }) => amount))), zero);
     // A landlord who repays his part has the operator buy for the whole line.

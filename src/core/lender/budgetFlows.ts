@@ -1,4 +1,5 @@
 /** The money of budget lines that nobody has billed yet. */
+import { partsByMoney } from "../budgetLines/fieldLine";
 import { sum, zero, type Decimal } from "../decimal";
 import type { CropFigures, LinedKind } from "../figures";
 import type { SeasonFigures } from "../seasonFigures";
@@ -41,8 +42,7 @@ export const linesBack = (season: Season, { crops }: Pick<SeasonFigures, "crops"
 
 /** What of the rest of a line the operator bears of each of its parts, and what the landlord pays back beside it. */
 function paidParts({ settings }: Season, { amount, line }: Pick<LinedKind["rest"], "amount" | "line">) {
-  return line.parts.filter(({ ours }) => !ours.isZero()).map(({ ours, whole, paidOn }) => {
-    const paid = amount.times(ours).div(line.ours);
-    return { paid, back: settings.landlordsInputs === "repaid" ? paid.times(whole.minus(ours)).div(ours) : zero, paidOn };
-  });
+  const isRepaid = settings.landlordsInputs === "repaid";
+  return partsByMoney(line.parts).map(({ ours, whole, paidOn, fraction }) =>
+    ({ paid: amount.times(fraction), back: isRepaid && !line.ours.isZero() ? whole.minus(ours).times(amount).div(line.ours) : zero, paidOn }));
 }
