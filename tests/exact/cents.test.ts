@@ -12,13 +12,16 @@ function chargesOf(season: Season, name: string, stage: Stage): readonly Decimal
   return fields.flatMap((field) => field[stage]?.charges ?? []).filter((charge) => charge.name === name).map(({ amount }) => amount);
 }
 
+/** Budget lines take the place of the plan's rows, and bills come off what is left of them. */
+const rowsAlone = growingSeason.map((season): Season => ({ ...season, budget: [], bills: [] }));
+
 /** Whole-farm costs of whole cents that some field bears. */
 const wholeFarm = ({ otherCosts, fields }: Season) => otherCosts.filter(({ basis, amount, over }) =>
   basis === "whole farm" && amount.decimalPlaces() <= 2 && ("all" in over || fields.some((field) => ("crop" in over ? field.crop === over.crop : field.name === over.field))));
 
 describe("a whole-farm amount", () => {
   it.each(["plan", "outlook"] as const)("is shared out in whole cents that add up to it in the %s", (stage) => {
-    fc.assert(fc.property(growingSeason, (season) => {
+    fc.assert(fc.property(rowsAlone, (season) => {
       for (const { item, amount } of wholeFarm(season)) {
         const shares = chargesOf(season, item, stage);
         expect(sum(shares).toFixed()).toBe(amount.toFixed());

@@ -23,8 +23,7 @@ const cashKinds: readonly Kind[] = [
 
 /** What all fields are charged of some kinds in the outlook, what is no cash left out. */
 function paid(season: Season, kinds: readonly Kind[]): Fraction {
-  const inCash = { ...season, otherCosts: season.otherCosts.filter(({ cash }) => cash) };
-  return total(costsAt(inCash, season.items.map((item) => itemAccount(season, item)), "outlook").filter(({ kind }) => kinds.includes(kind))
+  return total(costsAt(season, season.items.map((item) => itemAccount(season, item)), "outlook").filter(({ cash, kind }) => cash && kinds.includes(kind))
     .map(({ field, amount, perUnit }) => plus(amount, times(perUnit, unitsAt(season, season.fields.find(({ name }) => name === field)!, "outlook")))));
 }
 

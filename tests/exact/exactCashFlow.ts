@@ -2,7 +2,9 @@
 import type { Kind } from "../../src/core/kinds";
 import type { IsoDate } from "../../src/core/row";
 import type { Application, Field, Item, OtherCost, Season } from "../../src/core/season";
-import { cropOf, landOf, pointsToDry, unitsAt, weightsOver, areaOf, lastLoad } from "./exactFields";
+import { billsHere, partsOf, type Off, type Rest, type Unused } from "./exactBudgetLines";
+import { chargedAt } from "./exactCosts";
+import { landOf, unitsAt, weightsOver, areaOf, lastLoad } from "./exactFields";
 import { itemAccount, type ItemAccount } from "./exactItems";
 import { duePayments } from "./exactLoans";
 import { isLate, settled, worksOf, type Work } from "./exactWork";
@@ -46,7 +48,7 @@ const fieldNamed = (season: Season, name: string): Field => season.fields.find((
 const sharedBy = (item: Item): Fraction => minus(fraction(1n), read(item.operatorCostShare));
 
 /** Bills when they are paid, the rest of the plan as it is used, and what landlords pay back of both. */
-function itemFlows(season: Season, account: ItemAccount): readonly Flow[] {
+function itemFlows(season: Season, account: ItemAccount, unused: Unused | undefined): readonly Flow[] {
   const { item, bought, paid, planned } = account;
   const price = paid ?? planned ?? zero;
   const bills = season.purchases.filter((purchase) => purchase.item === item.name)
@@ -67,14 +69,14 @@ function itemFlows(season: Season, account: ItemAccount): readonly Flow[] {
     return works.flatMap(({ row, extent, field }) =>
       spread(season, item.kind, opposite(times(divided(times(read(row.rate), extent), needs), missing, price)), item.kind, row.date, fieldNamed(season, field).plannedPlanting));
   });
-  return [...bills, ...toBuy, ...backFrom(season, account, bills, toBuy)];
+  return [...bills, ...toBuy, ...backFrom(season, account, unused, bills, toBuy)];
 }
 
 /** What something else counts in a field is not bought for it again. */
 const isCharged = (item: Item, field: Field): boolean => item.unchargedIn?.has(field.name) !== true;
 
 /** The landlords' part of what their fields take: of bills beyond what is charged, as far as these reach fields that something else counts. */
-function backFrom(season: Season, { item, bought, paid, uses }: ItemAccount, bills: readonly Flow[], toBuy: readonly Flow[]): readonly Flow[] {
+function backFrom(season: Season, { item, bought, paid, uses }: ItemAccount, unused: Unused | undefined, bills: readonly Flow[], toBuy: readonly Flow[]): readonly Flow[] {
   if (season.settings.landlordsInputs === "bought by the landlord") return [];
   const isShared = ({ tenure }: Field): boolean => tenure === "crop share";
   const back = (flow: Flow, part: Fraction): Flow => ({ ...flow, group: "landlord's part", amount: opposite(times(flow.amount, part, sharedBy(item))) });
@@ -85,7 +87,10 @@ function backFrom(season: Season, { item, bought, paid, uses }: ItemAccount, bil
     const whole = larger(bought.quantity, charged);
     if (compare(whole, zero) <= 0n) return [];
     const reached = isZero(besides) ? zero : divided(smaller(larger(minus(bought.quantity, charged), zero), besides), besides);
-    const theirs = plus(taken((field) => isShared(field) && isCharged(item, field)), times(taken((field) => isShared(field) && !isCharged(item, field)), reached));
+    const shares = [...(unused?.shares ?? [])];
+    const value = total(shares.map(([, share]) => share));
+    const ofLines = isZero(value) ? zero : divided(times(unused!.quantity, total(shares.filter(([name]) => isShared(fieldNamed(season, name))).map(([, share]) => share))), value);
+    const theirs = total([taken((field) => isShared(field) && isCharged(item, field)), times(taken((field) => isShared(field) && !isCharged(item, field)), reached), ofLines]);
     return [...(paid === null ? [] : bills), ...toBuy].map((flow) => back(flow, divided(theirs, whole)));
   }
   const weights = weightsOver(season, season.fields, item.charged === "by revenue" ? "revenue" : "acres", "outlook");
@@ -125,13 +130,37 @@ function otherFlows(season: Season, byBalance: boolean): readonly Flow[] {
   });
 }
 
-/** Money per unit sold of a field's crop that is paid with the grain. */
-const paidPerUnit = (season: Season, field: Field): Fraction => total([
-  read(cropOf(season, field).sellingCostPerUnit), season.settings.dryingChargePerPoint === null ? zero : times(read(season.settings.dryingChargePerPoint), pointsToDry(season, field, "outlook")),
-  ...season.otherCosts.filter((cost) => cost.basis === "per unit of yield" && isPaid(cost) && isOver(cost, field)).map(({ amount }) => read(amount)),
-]);
+/** Bills charged directly on the day they are paid, the landlord's part back in the same month; and what need not be paid beside them. */
+function directFlows(season: Season, off: readonly Off[], byBalance: boolean): readonly Flow[] {
+  const bills = billsHere(season).flatMap(({ bill, paid, ours }): readonly Flow[] => [
+    { month: monthOf(bill.paidOn), group: bill.kind, amount: opposite(paid) }, { month: monthOf(bill.paidOn), group: "landlord's part", amount: minus(paid, ours) },
+  ]);
+  const saved = off.filter(({ cost }) => isPaid(cost) && !(byBalance && cost.kind === "operating interest")).flatMap(({ cost, amount }) => {
+    const ours = cost.ours ?? fraction(1n);
+    const due = cost.due ?? [{ on: null, field: cost.field, weight: fraction(1n) }];
+    const weight = total(due.map((each) => each.weight));
+    return due.flatMap((each) => {
+      const [part, planting] = [divided(times(divided(amount, ours), each.weight), weight), fieldNamed(season, each.field).plannedPlanting];
+      return [...spread(season, cost.kind, part, cost.kind, each.on, planting), ...spread(season, "landlord's part", opposite(times(part, minus(fraction(1n), ours))), cost.kind, each.on, planting)];
+    });
+  });
+  return [...bills, ...saved];
+}
 
-function grainFlows(season: Season): readonly Flow[] {
+/** What is left of budget lines, part by part; the landlord's part of a line is paid with it and comes back in the same month. */
+function lineFlows(season: Season, rests: readonly Rest[], byBalance: boolean): readonly Flow[] {
+  return rests.filter(({ line: { kind } }) => isPaid({ cash: true, kind }) && !(byBalance && kind === "operating interest")).flatMap(({ field, line, amount, isMoving }) => {
+    if (isZero(amount)) return [];
+    return partsOf(line).flatMap(({ whole, ours, paidOn, fraction: part }) => {
+      const flow = (group: string, money: Fraction) => spread(season, group, money, line.kind, paidOn, fieldNamed(season, field).plannedPlanting);
+      const theirs = season.settings.landlordsInputs === "repaid" && !isZero(line.ours) ? divided(times(amount, minus(whole, ours)), line.ours) : zero;
+      return [...flow(isMoving ? "drying, haul and selling" : line.kind, opposite(plus(times(amount, part), theirs))), ...flow("landlord's part", theirs)];
+    });
+  });
+}
+
+/** @param perUnit money per unit sold of a field's crop that is paid with the grain */
+function grainFlows(season: Season, perUnit: (field: Field) => Fraction): readonly Flow[] {
   const { seasonYear } = season.settings;
   const soldIn = (sale: Season["sales"][number]) => monthOf(sale.delivered ?? sale.date);
   const older = season.sales.filter(({ cropYear = null }) => cropYear !== null && cropYear !== seasonYear)
@@ -141,7 +170,7 @@ function grainFlows(season: Season): readonly Flow[] {
     if (fields.length === 0) return [];
     const units = fields.map((field) => unitsAt(season, field, "outlook"));
     const weights = units.every(isZero) ? fields.map(areaOf) : units;
-    const moving = divided(total(fields.map((field, index) => times(paidPerUnit(season, field), weights[index]!))), total(weights));
+    const moving = divided(total(fields.map((field, index) => times(perUnit(field), weights[index]!))), total(weights));
     const own = season.sales.filter(({ crop: of, cropYear = null }) => of === crop.name && (cropYear === null || cropYear === seasonYear));
     const rest = larger(minus(total(units), total(own.map(({ quantity }) => read(quantity)))), zero);
     const grain = [...own.map((sale) => ({ month: soldIn(sale), quantity: read(sale.quantity), price: read(sale.price) })), { month: grainMonth(season), quantity: rest, price: read(crop.price) }];
@@ -171,7 +200,17 @@ export function exactCashFlow(season: Season): readonly ExactMonth[] {
   const rate = balanceRate(season);
   const clamp = (month: string | null): string | null => (month === null ? null : monthAt(Math.min(Math.max(numberOf(month), (year - 2) * 12), (year + 2) * 12 + 11)));
   const rents = season.fields.flatMap((field) => (field.rentPerArea === null ? [] : spread(season, "cash rent", opposite(times(read(field.rentPerArea), areaOf(field))), "cash rent", null, null)));
-  const flows = [...grainFlows(season), ...season.items.flatMap((item) => itemFlows(season, itemAccount(season, item))), ...workFlows(season), ...rents, ...otherFlows(season, !isZero(rate)), ...termFlows(season)]
+  const accounts = season.items.map((item) => itemAccount(season, item));
+  const { costs, off, unused, rests } = chargedAt(season, accounts, "outlook");
+  // Of what moves with yield the rest of a budget line is paid on its own day.
+  const perUnit = (field: Field): Fraction => minus(
+    total(costs.filter((cost) => cost.field === field.name && isPaid(cost)).map((cost) => cost.perUnit)),
+    total(rests.filter((rest) => rest.field === field.name && rest.isMoving).map((rest) => rest.perUnit)),
+  );
+  const flows = [
+    ...grainFlows(season, perUnit), ...accounts.flatMap((account) => itemFlows(season, account, unused.get(account.item.name))), ...workFlows(season), ...rents,
+    ...otherFlows(season, !isZero(rate)), ...directFlows(season, off, !isZero(rate)), ...lineFlows(season, rests, !isZero(rate)), ...termFlows(season),
+  ]
     .filter(({ amount }) => !isZero(amount)).map((flow) => ({ ...flow, month: clamp(flow.month) }));
   const numbers = flows.flatMap(({ month, group }) => (month === null || group === "term loans" ? [] : [numberOf(month)]));
   const [first, last] = [Math.min(year * 12, ...numbers), Math.max(year * 12 + 11, ...numbers)];

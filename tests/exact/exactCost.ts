@@ -11,6 +11,14 @@ export type Cost = {
   readonly perUnit: Fraction;
   /** Money that an operating loan may carry, and that money times the days until it is repaid. */
   readonly loan: { readonly amount: Fraction; readonly amountDays: Fraction };
+  /** Whether money is paid for it. */
+  readonly cash: boolean;
+  /** Done; billed; still to come; still to come and bought already. */
+  readonly progress: "done" | "bill" | "left" | "bought";
+  /** The operator's fraction of what is paid, where the landlord repays the rest; all of it where nothing is said. */
+  readonly ours?: Fraction;
+  /** When its parts are paid; one part without a day in its own field where nothing is said. */
+  readonly due?: readonly { readonly on: IsoDate | null; readonly field: string; readonly weight: Fraction }[];
 };
 
 /** Nothing that an operating loan carries. */

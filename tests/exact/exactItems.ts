@@ -12,7 +12,7 @@ type Use = Work<Application>;
 /** An item with what was bought of it and where it is used, in base units. */
 export type ItemAccount = {
   readonly item: Item;
-  readonly bought: { readonly quantity: Fraction; readonly value: Fraction; readonly days: Fraction };
+  readonly bought: { readonly quantity: Fraction; readonly value: Fraction; readonly valueDays: Fraction; readonly days: Fraction };
   /** Per base unit; `null` where nothing is bought or all of it went back, and where no plan price is entered. */
   readonly paid: Fraction | null;
   readonly planned: Fraction | null;
@@ -24,24 +24,25 @@ export function itemAccount(season: Season, item: Item): ItemAccount {
     .map((lot) => ({ quantity: read(lot.quantity), value: minus(plus(read(lot.amount), read(lot.freight)), read(lot.rebate)), days: daysOut(season, lot.paidOn) }));
   const quantity = total(lots.map((lot) => lot.quantity));
   const value = total(lots.map((lot) => lot.value));
+  const valueDays = total(lots.map((lot) => times(lot.value, lot.days)));
   const works = worksOf(season.applications.filter((row) => row.item === item.name), season)
     .map((work) => ({ ...work, extent: times(work.extent, bySelf(season) ? operatorPart(item, season.fields.find(({ name }) => name === work.field)!) : one) }));
   return {
     item,
-    bought: { quantity, value, days: isZero(value) ? zero : divided(total(lots.map((lot) => times(lot.value, lot.days))), value) },
+    bought: { quantity, value, valueDays, days: isZero(value) ? zero : divided(valueDays, value) },
     paid: compare(quantity, zero) > 0n ? divided(value, quantity) : null,
     planned: item.planPricePerPack === null ? null : divided(read(item.planPricePerPack), read(item.packSize)),
     uses: new Map(season.fields.map((field) => [field, settled(works.filter((work) => work.field === field.name), lastLoad(season, field), () => isLate(item.kind))])),
   };
 }
 
-const quantityOf = (uses: readonly Use[]): Fraction => total(uses.map(({ row, extent }) => times(read(row.rate), extent)));
-const allOf = ({ uses }: ItemAccount, ...of: readonly (keyof Settled<Application>)[]): readonly Use[] => [...uses.values()].flatMap((each) => of.flatMap((name) => each[name]));
+export const quantityOf = (uses: readonly Use[]): Fraction => total(uses.map(({ row, extent }) => times(read(row.rate), extent)));
+export const allOf = ({ uses }: ItemAccount, ...of: readonly (keyof Settled<Application>)[]): readonly Use[] => [...uses.values()].flatMap((each) => of.flatMap((name) => each[name]));
 const stillToBuy = (account: ItemAccount, ...of: readonly (keyof Settled<Application>)[]): Fraction => larger(minus(quantityOf(allOf(account, ...of)), account.bought.quantity), zero);
 /** Landlords buy their own part, so that all that is bought here is the operator's. */
-const bySelf = ({ settings }: Season): boolean => settings.landlordsInputs === "bought by the landlord";
+export const bySelf = ({ settings }: Season): boolean => settings.landlordsInputs === "bought by the landlord";
 /** A landlord bears the rest, on crop-shared land. */
-const operatorPart = (item: Item, field: Field): Fraction => (field.tenure === "crop share" ? read(item.operatorCostShare) : one);
+export const operatorPart = (item: Item, field: Field): Fraction => (field.tenure === "crop share" ? read(item.operatorCostShare) : one);
 
 /** How much of what is done and of what is left the bills cover: what is done first, this crop before the next, and of neither more than all of it. */
 function coveredOf(account: ItemAccount): Record<"done" | "left", Fraction> {
@@ -56,19 +57,28 @@ export function itemCosts(season: Season, account: ItemAccount, stage: Stage): r
   const { item, bought, paid, planned } = account;
   const planPrice = planned ?? paid ?? zero;
   const bestPrice = paid ?? planned ?? zero;
-  const cost = (field: Field, amount: Fraction, days: Fraction): Cost => {
+  type Progress = Pick<Cost, "progress" | "due">;
+  const cost = (field: Field, amount: Fraction, amountDays: Fraction, progress: Progress): readonly Cost[] => {
     // Where something else counts it, nothing is charged.
-    const borne = item.unchargedIn?.has(field.name) === true ? zero : times(amount, bySelf(season) ? one : operatorPart(item, field));
-    return { field: field.name, kind: item.kind, amount: borne, perUnit: zero, loan: { amount: borne, amountDays: times(borne, days) } };
+    if (item.unchargedIn?.has(field.name) === true) return [];
+    const ours = bySelf(season) ? one : operatorPart(item, field);
+    const borne = times(amount, ours);
+    return [{ field: field.name, kind: item.kind, amount: borne, perUnit: zero, loan: { amount: borne, amountDays: times(amountDays, ours) }, cash: true, ours, ...progress }];
   };
+  const dueOf = (field: string, use: Use) => ({ on: use.row.date, field, weight: times(read(use.row.rate), use.extent) });
   if (item.charged === "as used") {
     return [...account.uses].flatMap(([field, { planned: inPlan, done, left }]) => {
       const uses = { plan: inPlan, outlook: [...done, ...left], final: done }[stage];
       const price = stage === "plan" ? planPrice : bestPrice;
-      return uses.map((use) => {
+      return uses.flatMap((use) => {
         const ownDay = daysOutOf(season, item.kind, use.row.date, field);
-        const covered = stage === "plan" || paid === null ? zero : done.includes(use) ? coveredOf(account).done : coveredOf(account).left;
-        return cost(field, times(read(use.row.rate), use.extent, price), plus(times(covered, bought.days), times(minus(one, covered), ownDay)));
+        const [isDone, amount] = [stage !== "plan" && done.includes(use), times(read(use.row.rate), use.extent, price)];
+        const covered = stage === "plan" || paid === null ? zero : isDone ? coveredOf(account).done : coveredOf(account).left;
+        const due = [dueOf(field.name, use)];
+        return [
+          ...cost(field, times(amount, covered), times(amount, covered, bought.days), { progress: isDone ? "done" : "bought", due }),
+          ...cost(field, times(amount, minus(one, covered)), times(amount, minus(one, covered), ownDay), { progress: isDone ? "done" : "left", due }),
+        ];
       });
     });
   }
@@ -79,25 +89,29 @@ export function itemCosts(season: Season, account: ItemAccount, stage: Stage): r
     return isZero(quantity) ? zero : divided(total([...account.uses].flatMap(([field, { [of]: here }]) =>
       here.map((use) => times(read(use.row.rate), use.extent, daysOutOf(season, item.kind, use.row.date, field))))), quantity);
   };
-  const invoices = { amount: bought.value, days: bought.days };
+  // What was sent back beyond what was bought is charged, and nobody will buy it again.
+  const [short, sentBack] = [stillToBuy(account, "due"), larger(minus(zero, bought.quantity), zero)];
+  const [inPlanMoney, again, rest] = [times(plannedQuantity, planPrice), times(smaller(sentBack, short), bestPrice), times(larger(minus(short, sentBack), zero), bestPrice)];
+  const invoices = { amount: bought.value, amountDays: bought.valueDays, progress: "bill" as const };
   const parts = {
-    plan: [{ amount: times(plannedQuantity, planPrice), days: daysOf("planned") }],
-    outlook: [invoices, { amount: times(stillToBuy(account, "due"), bestPrice), days: daysOf("due") }],
+    plan: [{ amount: inPlanMoney, amountDays: times(inPlanMoney, daysOf("planned")), progress: "left" as const }],
+    outlook: [invoices, { amount: again, amountDays: times(again, daysOf("due")), progress: "bill" as const }, { amount: rest, amountDays: times(rest, daysOf("due")), progress: "left" as const }],
     final: [invoices],
   }[stage];
   const whole = total(parts.map(({ amount }) => amount));
   if (isZero(whole)) return [];
-  const days = divided(total(parts.map((part) => times(part.amount, part.days))), whole);
+  const due = [...account.uses].flatMap(([field, { due: here }]) => here.map((use) => dueOf(field.name, use)));
   const weights = weightsOver(season, season.fields, item.charged === "by revenue" ? "revenue" : "acres", stage);
   const ours = weights.map((weight, index) => (bySelf(season) ? times(weight, operatorPart(item, season.fields[index]!)) : weight));
-  return shareOut(whole, ours.every(isZero) ? weights : ours).map((amount, index) => cost(season.fields[index]!, amount, days));
+  return shareOut(whole, ours.every(isZero) ? weights : ours).flatMap((amount, index) =>
+    parts.filter((part) => part.progress === "bill" || !isZero(part.amount)).flatMap((part) => cost(season.fields[index]!, times(amount, divided(part.amount, whole)), times(amount, divided(part.amountDays, whole)), { progress: part.progress, due })));
 }
 
-/** Bought, used, needed, short and left of an item, in packs, with its price. */
-export function itemFigures(account: ItemAccount): Record<"averagePrice" | "bought" | "used" | "needed" | "short" | "shortCost" | "left", Fraction | null> {
+/** Bought, used, needed, short and left of an item, in packs, with its price. @param toLines what budget lines bear of it */
+export function itemFigures(account: ItemAccount, toLines: Fraction): Record<"averagePrice" | "bought" | "used" | "needed" | "short" | "shortCost" | "left", Fraction | null> {
   const { item, bought, paid, planned } = account;
   const asUsed = item.charged === "as used";
-  const used = asUsed ? quantityOf(allOf(account, "done", "nextDone")) : bought.quantity;
+  const used = asUsed ? plus(quantityOf(allOf(account, "done", "nextDone")), toLines) : bought.quantity;
   const needed = asUsed ? quantityOf(allOf(account, "left", "nextLeft")) : stillToBuy(account, "due", "nextPlanned");
   const short = larger(minus(plus(used, needed), bought.quantity), zero);
   const left = larger(minus(bought.quantity, plus(used, needed)), zero);

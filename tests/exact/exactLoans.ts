@@ -1,5 +1,6 @@
 /** What loans charge to each field, worked out again from the definition of the product. */
 import type { Field, Loan, Season } from "../../src/core/season";
+import { linesIn } from "./exactBudgetLines";
 import { noLoan, type Cost } from "./exactCost";
 import { landOf } from "./exactFields";
 import { shareOut } from "./exactSplit";
@@ -70,12 +71,13 @@ export function loanCosts(season: Season): readonly Cost[] {
     const bearers = named.length === 0 ? season.fields : named;
     const { interest, principal } = dueInYear(season, loan);
     return ([["term interest", interest], ["term principal", principal]] as const).filter(([, amount]) => !isZero(amount)).flatMap(([kind, amount]) =>
-      shareOut(amount, landOf(bearers)).map((share, index): Cost => ({ field: bearers[index]!.name, kind, amount: share, perUnit: zero, loan: noLoan })));
+      shareOut(amount, landOf(bearers)).map((share, index): Cost => ({ field: bearers[index]!.name, kind, amount: share, perUnit: zero, loan: noLoan, cash: true, progress: "left" })));
   });
 }
 
 /** Whether a field has machine ownership or a land charge, which stand for the interest on all capital in it. */
-export const hasCapitalCharge = ({ otherCosts }: Season, field: Field): boolean =>
+export const hasCapitalCharge = (season: Season, field: Field): boolean =>
   (field.landChargePerArea !== null && !field.landChargePerArea.isZero())
-  || otherCosts.some(({ kind, amount, over }) => (kind === "machine ownership" || kind === "land charge") && !amount.isZero()
+  || linesIn(season, field).some(({ kind, entered }) => (kind === "machine ownership" || kind === "land charge") && entered.some(({ amount }) => !amount.isZero()))
+  || season.otherCosts.some(({ kind, amount, over }) => (kind === "machine ownership" || kind === "land charge") && !amount.isZero()
     && ("all" in over || ("crop" in over ? over.crop === field.crop : over.field === field.name)));

@@ -5,7 +5,7 @@
 import type { Stage } from "../../src/core/figures";
 import type { Crop, Season } from "../../src/core/season";
 import { addBudget, costOf, layerNames, type Basis, type Exact } from "./exactBudget";
-import { costsAt } from "./exactCosts";
+import { chargedAt, costsAt } from "./exactCosts";
 import { areaOf, isHarvested, outlookYield, shareOf, yieldAt } from "./exactFields";
 import { hasCapitalCharge } from "./exactLoans";
 import { itemAccount, itemFigures, type ItemAccount } from "./exactItems";
@@ -30,8 +30,9 @@ export function exactSeason(season: Season): Exact {
       if (stage !== "final" || basis.harvested) addWithSold(exact, season, crop, basis, stage);
     }
   }
+  const { unused } = chargedAt(season, accounts, "outlook");
   for (const account of accounts) {
-    for (const [name, figure] of Object.entries(itemFigures(account))) exact.set(`item ${account.item.name}/${name}`, figure);
+    for (const [name, figure] of Object.entries(itemFigures(account, unused.get(account.item.name)?.quantity ?? zero))) exact.set(`item ${account.item.name}/${name}`, figure);
   }
   return exact;
 }

@@ -4,10 +4,11 @@ import { Decimal } from "../../src/core/decimal";
 import { kinds, operatingKinds } from "../../src/core/kinds";
 import { measureNamed } from "../../src/core/measure";
 import type { EntryRef, Target } from "../../src/core/row";
-import { landlordsInputs, type Application, type Crop, type Field, type HarvestLoad, type Item, type Loan, type Operation, type OtherCost, type Purchase, type Sale, type Season, type Settings } from "../../src/core/season";
+import { landlordsInputs, type Application, type Bill, type BudgetLine, type Crop, type Field, type HarvestLoad, type Item, type Loan, type Operation, type OtherCost, type Purchase, type Sale, type Season, type Settings } from "../../src/core/season";
 import {
   area, cropQuantity, itemQuantity, itemRate, money, moneyPerArea, moneyPerUnit, points, share, yieldPerArea,
 } from "../../src/core/units";
+import { billKinds } from "../../src/workbook/columns/purchases";
 import { publishedStandTables } from "../../src/workbook/publishedStandTables";
 
 /** A decimal between two whole numbers with a few places. */
@@ -128,6 +129,29 @@ const loan = (fields: readonly string[]): Arbitrary<Omit<Loan, "source" | "name"
   nextDue: fc.option(dayAround, { freq: 6 }), firstDue: perhaps(dayAround), bornBy: perhaps(target(fields)),
 });
 
+/** Few kinds, those of the rows and bills, so that lines, rows and bills of one kind meet. */
+const roughKinds = ["seed", "fertilizer", "fuel", "custom work", "drying", "haul", "crop insurance", "supplies"] as const;
+const scope = (fields: readonly string[]): Arbitrary<BudgetLine["over"]> => fc.oneof(target(fields), fc.constant({ all: true as const }));
+const budgetLine = (fields: readonly string[]): Arbitrary<Omit<BudgetLine, "source">> => fc.record({
+  over: scope(fields), kind: fc.oneof({ weight: 3, arbitrary: fc.constantFrom(...roughKinds) }, { weight: 1, arbitrary: fc.constantFrom(...kinds) }),
+  worth: fc.oneof(
+    fc.record({ basis: fc.constant("per acre" as const), amount: fc.oneof(cents(200), fc.constantFrom("0", "40", "120").map((text) => new Decimal(text))) }),
+    fc.record({ basis: fc.constant("whole" as const), amount: fc.oneof(cents(20_000), fc.constantFrom("100", "1000").map((text) => new Decimal(text)), decimal(0, 1, 3)) }),
+  ),
+  paidOn: perhaps(date), operatorCostShare: fc.oneof(fc.constant(share("1")), decimal(0, 1, 2).map(share)), allIn: fc.constantFrom(false, false, false, true),
+}).map(({ worth, ...rest }) => ({ ...rest, ...worth }));
+
+/** One bill in six is a return. */
+const bill = (fields: readonly string[]): Arbitrary<Omit<Bill, "source" | "name">> => fc.record({
+  over: scope(fields), kind: fc.oneof({ weight: 3, arbitrary: fc.constantFrom(...roughKinds) }, { weight: 1, arbitrary: fc.constantFrom(...billKinds) }),
+  amount: fc.oneof(cents(9000), fc.constantFrom("100", "1000").map((text) => new Decimal(text))), back: fc.constantFrom(false, false, false, false, false, true),
+  paidOn: date, operatorCostShare: perhaps(fc.oneof(fc.constant(share("1")), decimal(0, 1, 2).map(share))), uncharged: fc.oneof({ weight: 9, arbitrary: fc.constant([]) }, { weight: 1, arbitrary: fc.subarray([...fieldNames]) }),
+}).map(({ amount, back, uncharged, ...rest }) => ({ ...rest, amount: money(back ? amount.neg() : amount), ...(uncharged.length === 0 ? {} : { unchargedIn: new Set<string>(uncharged) }) }));
+
+/** Called after their row, as other costs are. */
+const bills = (fields: readonly string[]): Arbitrary<readonly Bill[]> =>
+  fc.array(bill(fields), { maxLength: 3 }).map((all) => all.map((each, index) => ({ ...each, name: `Bill ${index + 1}`, source: source("Purchases")(index + 101) })));
+
 /** Costs that are called after their row, so that each can be told from the others. */
 const otherCosts = (fields: readonly string[]): Arbitrary<readonly OtherCost[]> =>
   fc.array(otherCost(fields), { maxLength: 4 }).map((all) => all.map((each, index) => ({ ...each, item: `Cost ${index + 1}`, source: source("Other costs")(index + 1) })));
@@ -154,6 +178,7 @@ const seasons = (harvest: (fields: readonly string[]) => Arbitrary<readonly Harv
       settings, crops: each<Crop>("Crops", cropNames, crop), fields: each<Field>("Fields", fields, field), items: each<Item>("Items", items, item),
       purchases: rows<Purchase>("Purchases", 4, purchase(items)), applications: rows<Application>("Applications", 6, application(fields, items)),
       operations: rows<Operation>("Operations", 5, operation(fields)), otherCosts: otherCosts(fields), sales: rows<Sale>("Sales", 3, sale), loans: loans(fields), harvest: harvest(fields),
+      budget: fc.oneof(fc.constant([]), rows<BudgetLine>("Budget", 4, budgetLine(fields))), bills: fc.oneof(fc.constant([]), bills(fields)),
       published: fc.constant(publishedStandTables), planterChecks: fc.constant([]),
     }).map(shown);
   });

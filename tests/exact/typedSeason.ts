@@ -3,7 +3,7 @@ import type { Decimal } from "../../src/core/decimal";
 import { chargedAsUsed } from "../../src/core/kinds";
 import { repaidOn } from "../../src/core/paymentDates";
 import type { Target } from "../../src/core/row";
-import type { Item, Operation, OtherCost, Season } from "../../src/core/season";
+import type { Bill, BudgetLine, Item, Operation, OtherCost, Season } from "../../src/core/season";
 import type { AreaUnit } from "../../src/core/units";
 import type { Cell, RawTable, WorkbookContent } from "../../src/workbook/cell";
 import { basisWords } from "../../src/workbook/tables/operations";
@@ -15,7 +15,6 @@ type Typed = Readonly<Record<string, Cell>>;
 /** The workbook. Every row of the season is typed in its order, blank rows between them. */
 export function typedSeason(season: Season, habits: Habits): WorkbookContent {
   const of = <Row>(name: string, rows: readonly Row[], typed: (row: Row) => Typed): RawTable => tableOf(name, rows.map(typed), habits);
-  const items = new Map(season.items.map((item) => [item.name, item]));
   const tables = [
     tableOf("Season", settingsOf(season, habits), habits),
     of("Crops", season.crops, (crop) => ({
@@ -37,11 +36,13 @@ export function typedSeason(season: Season, habits: Habits): WorkbookContent {
       "Plan price per pack": habits.money(item.planPricePerPack), "Operator share of cost %": habits.share(item.operatorCostShare.eq("1") ? habits.pick(null, item.operatorCostShare) : item.operatorCostShare),
       "Charged": item.charged === (chargedAsUsed.has(item.kind) ? "as used" : "by acres") ? habits.pick(habits.blank(), item.charged) : habits.word(item.charged),
     })),
-    of("Purchases", season.purchases, (row) => ({
-      "Date": habits.date(row.date), "Item": habits.word(row.item), ...quantityOf(items.get(row.item)!, row.quantity, habits), "Amount": habits.money(row.amount),
-      "Freight": habits.money(row.freight.isZero() ? null : row.freight), "Rebate": habits.money(row.rebate.isZero() ? null : row.rebate),
-      "Paid on": row.paidOn === row.date ? habits.blank() : habits.date(row.paidOn),
+    of("Budget", season.budget ?? [], (row) => ({
+      "For": habits.word(forWhat(row)), "Kind": habits.word(row.kind), "Amount": habits.money(row.amount),
+      "Basis": row.basis === "whole" ? habits.word("whole") : habits.pick(habits.blank(), habits.word(basisWords("per acre", season.settings.areaUnit))), "Month": habits.date(row.paidOn),
+      "Operator share of cost %": habits.share(row.operatorCostShare.eq("1") ? habits.pick(null, row.operatorCostShare) : row.operatorCostShare),
+      "All in": row.allIn ? habits.word("yes") : habits.pick("", "no", habits.blank()),
     })),
+    tableOf("Purchases", inOneTable(season, habits), habits),
     of("Applications", season.applications, (row) => ({
       "Field or Crop": habits.word(nameOf(row.target)), "Item": habits.word(row.item), "Rate": habits.number(row.rate),
       "Rate unit": habits.pick("lb", season.settings.areaUnit === "ac" ? "lb/ac" : "lb/ha", season.settings.areaUnit === "ac" ? "lb per acre" : "lbs per hectare"),
@@ -66,6 +67,28 @@ export function typedSeason(season: Season, habits: Habits): WorkbookContent {
     })),
   ];
   return { dateSystem: habits.dateSystem, tables, ranges: new Map() };
+}
+
+const forWhat = ({ over }: Pick<BudgetLine, "over">): string => ("all" in over ? "all" : nameOf(over));
+
+/** Purchases and bills that are charged directly, each sort in its order. */
+function inOneTable(season: Season, habits: Habits): readonly Typed[] {
+  const items = new Map(season.items.map((item) => [item.name, item]));
+  const purchases = season.purchases.map((row): Typed => ({
+    "Date": habits.date(row.date), "Item": habits.word(row.item), ...quantityOf(items.get(row.item)!, row.quantity, habits), "Amount": habits.money(row.amount),
+    "Freight": habits.money(row.freight.isZero() ? null : row.freight), "Rebate": habits.money(row.rebate.isZero() ? null : row.rebate),
+    "Paid on": row.paidOn === row.date ? habits.blank() : habits.date(row.paidOn),
+  }));
+  const bills = (season.bills ?? []).map((bill): Typed => ({ ...billOf(bill, items.get(bill.name), habits), "For": habits.word(forWhat(bill)) }));
+  const mixed: Typed[] = [];
+  for (const [own, other] = [[...purchases], [...bills]]; own.length + other.length > 0;) mixed.push((other.length === 0 || (own.length > 0 && habits.pick(true, false)) ? own : other).shift()!);
+  return mixed;
+}
+
+/** A bill of an item that is known has its kind where nothing else is said. */
+function billOf({ kind, name, amount, paidOn }: Bill, item: Item | undefined, habits: Habits): Typed {
+  const day = habits.pick({ "Date": habits.date(paidOn) }, { "Date": habits.date("2031-02-03"), "Paid on": habits.date(paidOn) });
+  return { ...day, "Item": item === undefined ? name : habits.word(name), "Kind": item?.kind === kind ? habits.pick(habits.blank(), kind) : habits.word(kind), "Quantity": habits.blank(), "Unit": habits.blank(), "Amount": habits.money(amount) };
 }
 
 const nameOf = (target: Target): string => ("field" in target ? target.field : target.crop);
