@@ -257,13 +257,16 @@ describe("the page Changes", () => {
 describe("the page Lender", () => {
   it("says what would embarrass, previews, and writes the pages with the cash flow in one step", async () => {
     const page = await opened("Lender");
-    expect(await page.getByRole("region", { name: "Before you show them" }).innerText()).toContain("No family living is entered, so cash need is too low.");
+    expect(await page.getByRole("region", { name: "What a lender asks first" }).innerText()).toContain("No family living is entered, so cash need is too low.");
+    await button(page, "Choose crops, layer and sheets").click();
     await page.getByRole("checkbox", { name: "Soybeans" }).uncheck();
     await page.getByRole("radio", { name: "full" }).check();
     await button(page, "Write the lender pages").click();
     await page.getByText(/^The sheets “Lender pages” and “Cash flow” were written as of /).waitFor();
     expect(await inPage(page, (pane) => pane.host.written.map((sheets) => sheets.map(({ name }) => name)))).toEqual([["Lender pages", "Cash flow"]]);
     expect(await inPage(page, (pane) => JSON.stringify(pane.host.written[0]![0]!.rows).includes("Soybeans:"))).toBe(false);
+    await button(page, "Open “Lender pages”").click();
+    await expect.poll(() => inPage(page, (pane) => pane.host.selected.at(-1)?.sheet)).toBe("Lender pages");
   });
 
   it("says in words why nothing was written, and writes when it is tried again", async () => {
@@ -277,6 +280,7 @@ describe("the page Lender", () => {
 
   it("waits for a crop to be chosen", async () => {
     const page = await opened("Lender");
+    await button(page, "Choose crops, layer and sheets").click();
     for (const crop of ["Corn", "Soybeans"]) await page.getByRole("checkbox", { name: crop }).uncheck();
     await button(page, "Write the lender pages").click();
     await page.getByText("Nothing was written. Choose a crop first.").waitFor();
@@ -327,12 +331,13 @@ describe.each(looks)("in %s", (_, look) => {
     const page = await opened("Lender", look);
     await button(page, "Write the lender pages").click();
     await page.getByText(/^The sheets “Lender pages”/).waitFor();
+    await unfoldAll(page);
     await isSound(page);
   });
 });
 
 describe("the pages of the demo at 320 × 600", () => {
-  it.each(["Season", "Fields", "Inputs", "Changes", "More"])("%s opens no higher than 1,200 pixels", async (tab) => {
+  it.each(["Season", "Fields", "Inputs", "Changes", "Lender", "More"])("%s opens no higher than 1,200 pixels", async (tab) => {
     const page = await opened(tab, { ask: "workbook=demo-season", height: 600 });
     await page.locator(".pn-body:not([hidden]) section").first().waitFor();
     expect(await page.evaluate(() => document.querySelector(".pn-pane")!.scrollHeight)).toBeLessThanOrEqual(1200);

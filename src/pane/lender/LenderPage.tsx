@@ -1,8 +1,9 @@
 import { useState } from "react";
-import { layerNames, layers } from "../../core/kinds";
+import { layerCosts, layerNames, layers } from "../../core/kinds";
 import { toFix } from "../../workbook/problem";
 import { lenderNotices } from "../../workbook/sheets/lender/notes";
 import type { PageProps } from "../page";
+import { Disclosure } from "../parts/Disclosure";
 import { Incomplete } from "../parts/Incomplete";
 import { Lines } from "../parts/Lines";
 import { Segments } from "../parts/Segments";
@@ -12,7 +13,7 @@ import { FigureTable } from "../season/FigureTable";
 import { today } from "../today";
 import { companions, firstChoice, lenderPreview, sheetsOf, type LenderChoice } from "./lenderView";
 
-/** Chooses what a lender gets to see, shows what would embarrass, and writes the pages. */
+/** Says what a lender asks first, writes the pages, and shows the key figures; what goes onto them is chosen under a fold. */
 export function LenderPage({ report }: PageProps) {
   const { format } = usePane();
   const [left, leave] = useState<ReadonlySet<string>>(new Set());
@@ -24,37 +25,40 @@ export function LenderPage({ report }: PageProps) {
   const preview = lenderPreview(report, chosen, format);
   const notices = lenderNotices(report);
   const date = today();
+  const beside = [...choice.companions];
   return (
     <>
-      <section className="pn-card" aria-label="What to show">
-        <fieldset className="pn-checks">
-          <legend>Crops</legend>
-          {all.map((crop) => <Check key={crop} label={crop} isOn={!left.has(crop)} turn={() => leave(flipped(left, crop))} />)}
-        </fieldset>
-        <Segments legend="Cost layer of the tables" choices={layers.map((value) => ({ value, name: layerNames[value] }))} chosen={choice.layer} choose={(layer) => setChoice({ ...choice, layer })} />
-        <fieldset className="pn-checks">
-          <legend>Sheets beside the lender pages</legend>
-          {companions.map((name) => <Check key={name} label={name} isOn={choice.companions.has(name)} turn={() => setChoice({ ...choice, companions: flipped(choice.companions, name) })} />)}
-        </fieldset>
-      </section>
-      <section className="pn-card" aria-label="Before you show them">
-        <header><h3>Before you show them</h3></header>
+      <section className="pn-card" aria-label="What a lender asks first">
+        <header><h3>Can it be paid back?</h3></header>
+        <p className="pn-main"><span className={preview.main.isShort ? "pn-figure pn-loss" : "pn-figure"}>{preview.main.figure}</span> <span className="pn-unit">{preview.main.unit}</span></p>
         <Incomplete of={{ of: "farm" }} problems={toFix(report.problems).length} />
+        {preview.short !== "" && <p><strong>{preview.short}</strong></p>}
         {notices.length === 0
-          ? <p>Nothing stands out that a lender would ask about first.</p>
+          ? <p>Nothing else stands out that a lender would ask about first.</p>
           : <><p>A lender would ask about this first:</p><ul className="pn-notice-list">{notices.map(({ words }) => <li key={words}>{words}</li>)}</ul></>}
-      </section>
-      <section className="pn-card" aria-label="What the pages lead with">
-        <header><h3>What the pages lead with</h3></header>
-        {preview.crops.map(({ crop, caption, rows }) => <FigureTable key={crop} caption={caption} columns={["outlook"]} rows={rows} />)}
-        <Lines lines={preview.farm} />
       </section>
       <section className="pn-card" aria-label="Write">
         <WriteButton
-          isMain label="Write the lender pages" sheets={() => sheetsOf(report, chosen, date)} after={`as of ${format.day(date)}`}
+          isMain label="Write the lender pages" sheets={() => sheetsOf(report, chosen, date)} after={`as of ${format.day(date)}`} opens
           {...(crops.length === 0 && { hold: "Nothing was written. Choose a crop first." })}
         />
-        <p className="pn-note">Two pages to print, as of {format.day(date)}, made again at each writing. One undo takes the writing back where Excel can undo it.</p>
+        <p className="pn-note">Two pages to print, as of {format.day(date)}, with {beside.length === 0 ? "no sheet beside them" : `${beside.length === 1 ? "the sheet" : "the sheets"} ${beside.join(", ")}`}; made again each time.</p>
+        <Disclosure look="line" label="Choose crops, layer and sheets" keeps>
+          <fieldset className="pn-checks">
+            <legend>Crops</legend>
+            {all.map((crop) => <Check key={crop} label={crop} isOn={!left.has(crop)} turn={() => leave(flipped(left, crop))} />)}
+          </fieldset>
+          <Segments legend="Cost layer of the tables" choices={layers.map((value) => ({ value, name: layerNames[value] }))} chosen={choice.layer} choose={(layer) => setChoice({ ...choice, layer })} />
+          <fieldset className="pn-checks">
+            <legend>Sheets beside the lender pages</legend>
+            {companions.map((name) => <Check key={name} label={name} isOn={choice.companions.has(name)} turn={() => setChoice({ ...choice, companions: flipped(choice.companions, name) })} />)}
+          </fieldset>
+        </Disclosure>
+      </section>
+      <section className="pn-card" aria-label="Key figures">
+        <header><h3>Key figures</h3><span className="pn-note">{layerCosts[choice.layer]}, {format.currency}, at the price entered</span></header>
+        {preview.crops.map(({ columns, rows }) => <FigureTable key={columns[0]} caption={`Projected, ${layerCosts[choice.layer]}`} columns={columns} rows={rows} />)}
+        <Lines lines={preview.farm} />
       </section>
     </>
   );

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { countedContent, paneContent } from "../../../tests/support/paneWorkbook";
 import { seasonReport } from "../../workbook/report";
+import { shownPriceNeeded } from "../../workbook/shown";
 import { formatOf } from "../format";
 import type { Problem } from "../../workbook/problem";
 import { openRowWords, writtenWords } from "../parts/WriteButton";
@@ -26,20 +27,40 @@ describe("the lender pages before they are written", () => {
   });
 
   it("are previewed with what they lead with: break-evens, the loan's peak, the debt test", () => {
-    const { crops, farm } = lenderPreview(report, { crops: ["Corn"], layer: "cash", companions: new Set() }, format);
-    expect(crops.map(({ caption }) => caption)).toEqual(["Corn: cash cost, USD"]);
+    const { main, crops, farm } = lenderPreview(report, { crops: ["Corn"], layer: "cash", companions: new Set() }, format);
+    expect(crops.map(({ columns }) => columns)).toEqual([["Corn"]]);
     const corn = report.figures.crops[0]!.outlook;
-    expect(crops[0]!.rows.find(({ name }) => name.startsWith("Break-even price"))!.cells).toEqual([format.priceNeeded(corn.breakEvenPrice.cash)]);
+    expect(crops[0]!.rows.find(({ name }) => name === "Price needed")!.cells).toEqual([format.priceNeeded(corn.breakEvenPrice.cash)]);
     const says = Object.fromEntries(farm.map(({ name, says: words }) => [name, words]));
     expect(says["Operating loan at its peak"]).toMatch(/^[\d,.]+ USD, end of \w{3} 2031$/);
     // One payment of 17,000 a year on the land note, and 8 % of the 40,000 that the line carries.
     expect(says["Interest and principal due"]).toBe("20,200.00 USD a year");
+    expect(main.figure).toMatch(/^−?\d+\.\d\d times$/);
+    expect(main.unit).toContain("to pay 20,200.00 USD of interest and principal with");
   });
 
-  it("say that there is no term debt where none is entered", () => {
+  it("say that there is no term debt where none is entered, and lead with the operating loan", () => {
     const without = seasonReport({ ...paneContent, tables: paneContent.tables.filter(({ name }) => name !== "Other_costs") });
-    const { farm } = lenderPreview(without, firstChoice(without), format);
-    expect(farm.at(-1)).toEqual({ name: "Term-debt coverage", says: "no term debt" });
+    const { farm, main } = lenderPreview(without, firstChoice(without), format);
+    expect(farm.find(({ name }) => name === "Interest and principal due")!.says).toBe("no term debt");
+    expect(main.unit).toContain("no term debt is entered");
+  });
+
+  it("name the crops whose expected price falls short of the layer, by the cents shown", () => {
+    const [corn] = report.figures.crops;
+    expect(lenderPreview(report, { crops: ["Corn"], layer: "operating", companions: new Set() }, format).short).toBe("");
+    const dear = seasonReport({ ...countedContent, tables: countedContent.tables.map((table) => (table.name !== "Crops" ? table
+      : { ...table, rows: table.rows.map((row) => row.map((cell, index) => (table.headers[index] === "Expected price" ? 0.5 : cell))) })) });
+    const needed = dear.figures.crops[0]!.outlook.breakEvenPrice.cashNeed!;
+    expect(corn!.outlook.price.toFixed()).toBe("4.35");
+    expect(lenderPreview(dear, { ...firstChoice(dear), crops: ["Corn"] }, format).short)
+      .toBe(`Corn needs ${format.priceNeeded(needed)} a bu for cash need: ${format.money(shownPriceNeeded(needed).minus("0.5"))} more than its expected price.`);
+  });
+
+  it("stand three crops beside each other and the fourth below", () => {
+    const [corn, soybeans] = report.figures.crops;
+    const four = { ...report, figures: { ...report.figures, crops: [corn!, soybeans!, { ...corn!, crop: "Sorghum" }, { ...corn!, crop: "Oats" }] } };
+    expect(lenderPreview(four, { ...firstChoice(report), crops: ["Corn", "Soybeans", "Sorghum", "Oats"] }, format).crops.map(({ columns }) => columns.length)).toEqual([3, 1]);
   });
 
   it("are named once they are written", () => {

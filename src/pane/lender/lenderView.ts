@@ -1,15 +1,16 @@
-/** What the page Lender pages shows before anything is written: break-evens, the loan at its peak, the debt test. */
+/** What the page Lender shows before anything is written: the debt test first, then break-evens and the loan. */
 import type { CropFigures } from "../../core/figures";
 import { layerCosts, type Layer } from "../../core/kinds";
 import type { CashFlow } from "../../core/lender/cashFlow";
 import { farmYear } from "../../core/lender/farmYear";
-import { repayment } from "../../core/lender/repayment";
+import { repayment, type Repayment } from "../../core/lender/repayment";
 import type { ResultSheet } from "../../workbook/resultSheet";
 import { breakEvenSheet } from "../../workbook/sheets/breakEven";
 import { costPerAcreSheet } from "../../workbook/sheets/costPerAcre";
 import { cashFlowSheet, farmCashFlow, noCashFlow } from "../../workbook/sheets/lender/cashFlowSheet";
 import { lenderPages } from "../../workbook/sheets/lender/lenderPages";
 import type { SeasonReport } from "../../workbook/seasonReport";
+import { shownMoney, shownPriceNeeded } from "../../workbook/shown";
 import type { Format } from "../format";
 import type { FigureRow } from "../season/cropView";
 
@@ -32,42 +33,72 @@ export const sheetsOf = (report: SeasonReport, { crops, layer, companions: also 
 ];
 
 export type LenderPreview = {
-  readonly crops: readonly { readonly crop: string; readonly caption: string; readonly rows: readonly FigureRow[] }[];
+  /** What a lender asks first: whether the debt can be paid; without term debt, what the operating loan comes to. */
+  readonly main: { readonly figure: string; readonly unit: string; readonly isShort: boolean };
+  /** The crops whose expected price does not cover the layer; empty where all do. */
+  readonly short: string;
+  /** Tables of the key figures, three crops beside each other in each. */
+  readonly crops: readonly { readonly columns: readonly string[]; readonly rows: readonly FigureRow[] }[];
   readonly farm: readonly { readonly name: string; readonly says: string }[];
 };
+
+/** So many crops stand beside each other in a pane of 320 pixels. */
+const across = 3;
 
 /** The figures that the pages lead with. */
 export function lenderPreview(report: SeasonReport, { crops, layer }: LenderChoice, format: Format): LenderPreview {
   const shown = report.figures.crops.filter(({ crop }) => crops.includes(crop));
+  const groups = shown.flatMap((_, index) => (index % across === 0 ? [shown.slice(index, index + across)] : []));
+  const flow = farmCashFlow(report);
+  const paid = repayment(farmYear(report.figures));
   return {
-    crops: shown.map((crop) => ({ crop: crop.crop, caption: `${crop.crop}: ${layerCosts[layer]}, ${format.currency}`, rows: cropRows(crop, layer, format) })),
-    farm: farmLines(report, format),
+    main: mainOf(paid, flow, format), short: shortOf(shown, layer, format),
+    crops: groups.map((group) => ({ columns: group.map(({ crop }) => crop), rows: cropRows(group, layer, format) })),
+    farm: [
+      ...(flow === null ? [{ name: "Operating loan", says: noCashFlow }] : operatingLoan(flow, format)),
+      { name: "Repayment capacity", says: `${format.amount(paid.capacity)} a year` },
+      { name: "Interest and principal due", says: paid.termDebtCoverage === null ? "no term debt" : `${format.amount(paid.debtService)} a year` },
+      { name: "Left after them", says: `${format.amount(paid.margin)} a year` },
+    ],
   };
 }
 
-function cropRows({ outlook, yieldUnit, sales }: CropFigures, layer: Layer, format: Format): readonly FigureRow[] {
-  const { money, priceNeeded, yieldNeeded, areaName } = format;
-  return [
-    { name: `Cost per ${areaName}`, cells: [money(outlook.costPerArea.layers[layer])] },
-    { name: `Break-even price, per ${yieldUnit}`, cells: [priceNeeded(outlook.breakEvenPrice[layer])] },
-    { name: `Expected price, per ${yieldUnit}`, cells: [money(outlook.price)] },
-    { name: `Break-even yield, ${yieldUnit} per ${areaName}`, cells: [yieldNeeded(outlook.breakEvenYield[layer])] },
-    { name: `Yield outlook, ${yieldUnit} per ${areaName}`, cells: [format.yield(outlook.yields.used)] },
-    { name: `Net return per ${areaName}, at the price entered`, cells: [money(outlook.netPerArea[layer])] },
-    ...(sales.sold.isZero() ? [] : [{ name: `Net return per ${areaName}, with what is sold`, cells: [money(sales.withSold.outlook.netPerArea[layer])] }]),
-    { name: `Price needed on the rest, per ${yieldUnit}`, cells: [priceNeeded(sales.priceNeeded[layer])] },
-  ];
+function mainOf({ capacity, debtService, termDebtCoverage }: Repayment, flow: CashFlow | null, format: Format): LenderPreview["main"] {
+  if (termDebtCoverage !== null) {
+    return {
+      figure: `${format.money(termDebtCoverage)} times`, isShort: termDebtCoverage.lt("1"),
+      unit: `term-debt coverage: ${format.amount(capacity)} to pay ${format.amount(debtService)} of interest and principal with`,
+    };
+  }
+  if (flow === null) return { figure: "No loan to show", unit: noCashFlow, isShort: false };
+  return flow.peak === null ? { figure: "No loan", unit: "is needed in any month, and no term debt is entered", isShort: false }
+    : { figure: format.amount(flow.peak.balance), unit: `operating loan at its peak, end of ${format.month(flow.peak.month)}; no term debt is entered`, isShort: false };
 }
 
-function farmLines(report: SeasonReport, format: Format): LenderPreview["farm"] {
-  const flow = farmCashFlow(report);
-  const { capacity, debtService, margin, termDebtCoverage } = repayment(farmYear(report.figures));
+/** "Winter wheat needs 6.27 a bu for cash need: 0.62 more than expected." */
+function shortOf(crops: readonly CropFigures[], layer: Layer, format: Format): string {
+  return crops.flatMap(({ crop, outlook, yieldUnit }) => {
+    const needed = outlook.breakEvenPrice[layer];
+    if (needed === null) return [`${crop} has no yield projected, so that no price covers ${layerCosts[layer]}.`];
+    const [asked, expected] = [shownPriceNeeded(needed), shownMoney(outlook.price)];
+    return asked.lte(expected) ? [] : [`${crop} needs ${format.priceNeeded(needed)} a ${yieldUnit} for ${layerCosts[layer]}: ${format.money(asked.minus(expected))} more than its expected price.`];
+  }).join(" ");
+}
+
+function cropRows(crops: readonly CropFigures[], layer: Layer, format: Format): readonly FigureRow[] {
+  const { money, priceNeeded, yieldNeeded, areaName } = format;
+  const row = (name: string, cell: (crop: CropFigures) => string): FigureRow => ({ name, cells: crops.map(cell) });
   return [
-    ...(flow === null ? [{ name: "Operating loan", says: noCashFlow }] : operatingLoan(flow, format)),
-    { name: "To pay term debt with", says: `${format.amount(capacity)} a year` },
-    { name: "Interest and principal due", says: `${format.amount(debtService)} a year` },
-    { name: "Margin", says: `${format.amount(margin)} a year` },
-    { name: "Term-debt coverage", says: termDebtCoverage === null ? "no term debt" : format.money(termDebtCoverage) },
+    row(`Cost per ${areaName}`, ({ outlook }) => money(outlook.costPerArea.layers[layer])),
+    row("Price needed", ({ outlook }) => priceNeeded(outlook.breakEvenPrice[layer])),
+    row("Expected price", ({ outlook }) => money(outlook.price)),
+    row("Yield needed", ({ outlook }) => yieldNeeded(outlook.breakEvenYield[layer])),
+    row("Projected yield", ({ outlook }) => format.yield(outlook.yields.used)),
+    row(`Net per ${areaName}`, ({ outlook }) => money(outlook.netPerArea[layer])),
+    ...(crops.every(({ sales }) => sales.sold.isZero()) ? [] : [
+      row("with what is sold", ({ sales }) => money(sales.withSold.outlook.netPerArea[layer])),
+      row("Price needed, unsold", ({ sales }) => priceNeeded(sales.priceNeeded[layer])),
+    ]),
   ];
 }
 

@@ -16,22 +16,30 @@ export type WriteButtonProps = {
   /** What is said after the names of the sheets. */
   readonly after?: string;
   readonly isMain?: boolean;
+  /** Whether the first sheet that was written can be opened by a button beside. */
+  readonly opens?: boolean;
 };
 
 /** Writes result sheets as one step and says which; a refusal of the workbook is said in words, and the button stays. */
-export function WriteButton({ label, sheets, hold, after = "", isMain = false }: WriteButtonProps) {
+export function WriteButton({ label, sheets, hold, after = "", isMain = false, opens = false }: WriteButtonProps) {
   const { host, watch, fault } = usePane();
   const [isWriting, setWriting] = useState(false);
   const [told, setTold] = useState<Told>(null);
+  const [made, setMade] = useState<string | null>(null);
+  const show = async (sheet: string) => {
+    const shown = await outcome(() => host.select({ sheet, row: 0, column: 0 }));
+    if (!shown.ok) setTold({ tone: "failed", text: failureWords(shown.failure, "The sheet was not opened.") });
+  };
   const write = async () => {
     const held = hold ?? openRowWords(watch.state().reading?.report.problems ?? []);
     if (held !== undefined) return setTold({ tone: "failed", text: held });
     setWriting(true);
     setTold(null);
-    const made = sheets();
-    const written = await outcome(() => host.write(made));
+    const toWrite = sheets();
+    const written = await outcome(() => host.write(toWrite));
     setWriting(false);
-    setTold(written.ok ? { tone: "done", text: writtenWords(made, written.value, after) } : { tone: "failed", text: failureWords(written.failure, "Nothing was written.") });
+    setMade(written.ok ? written.value[0] ?? null : null);
+    setTold(written.ok ? { tone: "done", text: writtenWords(toWrite, written.value, after) } : { tone: "failed", text: failureWords(written.failure, "Nothing was written.") });
   };
   return (
     <>
@@ -39,6 +47,7 @@ export function WriteButton({ label, sheets, hold, after = "", isMain = false }:
         <Button appearance={isMain ? "primary" : "secondary"} disabledFocusable={isWriting} onClick={() => { if (!isWriting) write().catch(fault); }}>
           {isWriting ? "Writing …" : label}
         </Button>
+        {opens && made !== null && <Button onClick={() => { show(made).catch(fault); }}>{`Open “${made}”`}</Button>}
       </p>
       <ToldLine told={told} />
     </>
