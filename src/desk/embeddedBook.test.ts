@@ -5,7 +5,7 @@ import type { GridBook } from "./gridBook";
 import { viewsOf } from "./views";
 
 const bills: InputTable = {
-  name: "Purchases", sheet: "Purchases", firstRow: [46127, "seed", 12.5],
+  name: "Purchases", sheet: "Purchases", rows: [[46127, "seed", 12.5]],
   columns: [
     { heading: "Date", width: 12, numberFormat: "m/d/yyyy", hint: "The day.", required: true },
     { heading: "Kind", width: 20, choices: ["seed", "fuel"], hint: "What it is.", required: true },
@@ -74,7 +74,7 @@ describe("gridBook", () => {
   it("reads a decimal comma where the season says so", async () => {
     const book = newBook({});
     await book.host.makeTables([{
-      name: "Season", sheet: "Season", firstRow: ["Decimal comma", "yes"],
+      name: "Season", sheet: "Season", rows: [["Decimal comma", "yes"]],
       columns: [{ heading: "Setting", width: 20, hint: "Its name.", required: true }, { heading: "Value", width: 12, hint: "What it is.", required: true }],
     }]);
     const { used } = book.sheets().find(({ name }) => name === "Season")!;

@@ -5,7 +5,7 @@ import type { GridBook } from "./gridBook";
 import { offerAt } from "./offers";
 
 const table = (name: string, firstRow: readonly string[], choices: Readonly<Record<string, readonly string[]>>, ...headings: string[]): InputTable => ({
-  name, sheet: name, firstRow,
+  name, sheet: name, rows: [firstRow],
   columns: headings.map((heading) => ({ heading, width: 12, hint: "", required: false, ...(choices[heading] && { choices: choices[heading] }) })),
 });
 

@@ -14,6 +14,11 @@ export interface WorkbookHost {
   write(sheets: readonly ResultSheet[]): Promise<readonly string[]>;
   /** Makes input tables, each on a sheet of its own; a table that is there already is left alone. Resolves to the names of those that were made. */
   makeTables(tables: readonly InputTable[]): Promise<readonly string[]>;
+  /**
+   * Adds rows to several tables as one step, under the last body row of each; a table that the workbook lacks is made with them, on
+   * a sheet of its own. Nothing is written where one of them cannot be.
+   */
+  enterRows(entries: readonly TableRows[]): Promise<void>;
   /** Adds rows under the last body row of a table, as one step. Cells are given by heading; a heading left out stays blank. */
   addRows(table: string, rows: readonly ReadonlyMap<string, Cell>[]): Promise<void>;
   /**
@@ -43,6 +48,9 @@ export interface WorkbookHost {
   /** Tells at once and at each change what the host is at; answers what stops it. Left out by a host that has nothing to tell. */
   follow?(told: (state: HostState) => void): () => void;
 }
+
+/** Rows for a table, cells by its own headings; `table` says what it is to be where it is not there. */
+export type TableRows = { readonly table: InputTable; readonly rows: readonly ReadonlyMap<string, Cell>[] };
 
 /** What a host tells of itself. */
 export type HostState = {

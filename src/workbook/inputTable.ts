@@ -17,12 +17,15 @@ export type InputColumn = {
 /** The hint of a column as it is shown, with the word that it is needed. */
 export const hintWords = ({ hint, required }: InputColumn): string => `${hint}${required ? " Needed." : ""}`.trim();
 
+/** The rows that a table is made with: those of the grower, or one that is blank. */
+export const rowsMade = ({ columns, rows = [] }: InputTable): readonly (readonly Cell[])[] => (rows.length > 0 ? rows : [columns.map(() => "")]);
+
 export type InputTable = {
   /** Table name as Excel allows it: letters, digits and underscores, e.g. `Other_costs`. */
   readonly name: string;
   /** Sheet name, e.g. `Other costs`. */
   readonly sheet: string;
   readonly columns: readonly InputColumn[];
-  /** The grower's own first row, where the table is made to hold one; left out: a blank row, because no example is ever counted. */
-  readonly firstRow?: readonly Cell[];
+  /** The grower's own rows, where the table is made to hold some; left out: a blank row, because no example is ever counted. */
+  readonly rows?: readonly (readonly Cell[])[];
 };

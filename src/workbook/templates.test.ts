@@ -26,7 +26,7 @@ describe("the input tables", () => {
   });
 
   it("hold no row that the grower did not type, so that a first look has neither figures nor faults", () => {
-    expect(inputTables.filter(({ firstRow }) => firstRow !== undefined)).toEqual([]);
+    expect(inputTables.filter(({ rows }) => rows !== undefined)).toEqual([]);
     const { figures, problems } = seasonReport({ dateSystem: "1900", tables: made(), ranges: new Map() });
     expect([figures.crops, figures.items, figures.changes, problems]).toEqual([[], [], [], []]);
   });

@@ -50,6 +50,7 @@ const host: WorkbookHost = {
   read: () => call("read"),
   write: (sheets) => call("write", sheets),
   makeTables: (tables) => call("makeTables", tables),
+  enterRows: (entries) => call("enterRows", entries),
   addRows: (table, rows) => call("addRows", table, rows),
   growTable: (table, rows) => call("growTable", table, rows),
   changeCells: (changes) => call("changeCells", changes),

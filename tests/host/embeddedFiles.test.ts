@@ -121,7 +121,7 @@ describe("what is read", () => {
     const workbook = newWorkbook();
     const matches = [["Table", "Range", "Column", "Heading"], ["Stand counts", "Counts", "Plants", "Plants"], ["Stand counts", "Nowhere", "Plants", "Plants"]];
     workbook.setCells("Notes", entries({ E2: "Where", F2: "Plants", E3: "Creek", F3: 28 }));
-    await workbook.makeTables([{ name: "Matches", sheet: "Matches", columns: matches[0]!.map((heading) => ({ heading, width: 12, hint: "", required: true })), firstRow: matches[1] as Cell[] }]);
+    await workbook.makeTables([{ name: "Matches", sheet: "Matches", columns: matches[0]!.map((heading) => ({ heading, width: 12, hint: "", required: true })), rows: [matches[1] as Cell[]] }]);
     await workbook.addRows("Matches", [new Map(matches[0]!.map((heading, index) => [heading, matches[2]![index]!]))]);
     const parts = partsOf(sound(workbook));
     const named = parts["xl/workbook.xml"]!.replace("</sheets>", "</sheets><definedNames><definedName name=\"counts\">Notes!$E$2:$F$3</definedName></definedNames>");
@@ -135,7 +135,7 @@ describe("a range in Matches or selected", () => {
   it("is what is filled within it, whatever else is on the sheet", async () => {
     const workbook = newWorkbook();
     workbook.setCells("Notes", entries({ A1: "A title across", C3: "Where", D3: "Plants", C4: "Creek", D4: 28, F1: "note", F9: "note" }));
-    await workbook.makeTables([{ name: "Matches", sheet: "Matches", columns: ["Table", "Range", "Column", "Heading"].map((heading) => ({ heading, width: 12, hint: "", required: true })), firstRow: ["Stand counts", "Notes!B:E", "Plants", "Plants"] }]);
+    await workbook.makeTables([{ name: "Matches", sheet: "Matches", columns: ["Table", "Range", "Column", "Heading"].map((heading) => ({ heading, width: 12, hint: "", required: true })), rows: [["Stand counts", "Notes!B:E", "Plants", "Plants"]] }]);
     await workbook.addRows("Matches", [new Map([["Range", "Notes!B1:E9"]])]);
     const { ranges } = await workbook.read();
     const expected = { headers: ["Where", "Plants"], rows: [["Creek", 28]], body: { sheet: "Notes", row: 3, column: 2 } };

@@ -99,7 +99,7 @@ describe("entries right under a table", () => {
   const loans = async () => {
     const workbook = newWorkbook();
     await workbook.makeTables([{
-      name: "Loans", sheet: "Loans", firstRow: ["Note", 100, "term"],
+      name: "Loans", sheet: "Loans", rows: [["Note", 100, "term"]],
       columns: [
         { heading: "Name", width: 20, hint: "", required: true }, { heading: "Balance", width: 12, numberFormat: "#,##0.00", hint: "", required: true },
         { heading: "Kind", width: 10, choices: ["operating", "term"], hint: "", required: false },
@@ -193,7 +193,7 @@ describe("a total that is typed over", () => {
 describe("an input table", () => {
   const kinds = Array.from({ length: 30 }, (_, index) => `kind of cost ${index + 1}`);
   const table = (name: string, choices: readonly string[]) => ({
-    name, sheet: name, firstRow: ["kind of cost 1", 1200] as Cell[],
+    name, sheet: name, rows: [["kind of cost 1", 1200] as Cell[]],
     columns: [{ heading: "Kind", width: 18, choices, hint: "What the money is for.", required: true }, { heading: "Amount", width: 12, hint: "In dollars.", required: false }],
   });
 

@@ -46,7 +46,7 @@ const otherCosts: InputTable = {
     { heading: "Kind", width: 18, choices: kinds, hint: "What the money is for.", required: true },
     { heading: "Amount", width: 12, numberFormat: "#,##0.00", hint: "In dollars.", required: true },
   ],
-  firstRow: ["kind of cost 1", 1200],
+  rows: [["kind of cost 1", 1200]],
 };
 
 const writingTrips = (opened: ReturnType<typeof openExcel>) => opened.bridge.trips.filter(({ flags }) => flags & writes);
@@ -420,6 +420,24 @@ describe("taking an entry back", () => {
     host.follow!((told) => { state = told; })();
     return state!.lastEntry;
   };
+
+  it("takes tables out again that were made with entries, unless they say something else by now", async () => {
+    const { host, bridge, snapshot, type } = openExcel(farm);
+    bridge.canUndo = false;
+    const before = await snapshot();
+    const made = { table: { name: "Loans", sheet: "Loans", columns: [{ heading: "Name", width: 20, hint: "", required: true }] }, rows: [new Map([["Name", "Barn"]])] };
+    const there = { table: { ...made.table, name: "Fields", sheet: "Fields" }, rows: [new Map([["Field", "West"]])] };
+    await host.enterRows([made, there]);
+    expect(lastEntry(host)?.words).toBe("entries in Loans, Fields");
+    await type("Loans", "A3", "Line");
+    expect(await refusalFrom(lastEntry(host)!.takeBack())).toMatchObject({ reason: "moved" });
+    await type("Loans", "A3", "");
+    await type("Loans", "A2", "Shed");
+    expect(await refusalFrom(lastEntry(host)!.takeBack())).toMatchObject({ reason: "moved" });
+    await type("Loans", "A2", "Barn");
+    await lastEntry(host)!.takeBack();
+    expect(await snapshot()).toEqual(before);
+  });
 
   it("is offered where Excel's own Undo may not do it, and no more once it is done", async () => {
     const { host, bridge, snapshot } = openExcel(farm);

@@ -100,7 +100,7 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
           name: "Loans", sheet: "Loans", columns: [
             { heading: "Name", width: 20, hint: "", required: true }, { heading: "Rate", width: 9, numberFormat: "0.0#%", hint: "", required: true },
           ],
-          firstRow: ["Note", 0.5],
+          rows: [["Note", 0.5]],
         }]);
         await host.addRows("Loans", [new Map<string, Cell>([["Name", "Line"], ["Rate", 0.08]]), new Map<string, Cell>([["Name", "Old"], ["Rate", 0.75]])]);
         const { tables } = await host.read();
@@ -223,7 +223,7 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         const column = (heading: string, width: number) => ({ heading, width, hint: "", required: false });
         // 720 points of paper, at three fifths of the size, hold 1,200; the columns take 1,194 and 1,210.
         const columns = (last: number) => [column("Machine", 24.76), ...Array.from({ length: 7 }, (_, index) => column(`Part ${index}`, 24.76)), column("Last", last)];
-        const wide = (name: string, last: number) => ({ name, sheet: name, columns: columns(last), firstRow: columns(last).map(() => "") });
+        const wide = (name: string, last: number) => ({ name, sheet: name, columns: columns(last), rows: [columns(last).map(() => "")] });
         await host.makeTables([wide("Just", 23), wide("Over", 26)]);
         const after = await snapshot();
         expect(sheetOf(after, "Just")).toMatchObject({ titleRows: "1:1", titleColumns: null, pagesWide: 1 });
@@ -246,6 +246,32 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
       });
     });
 
+    describe("enterRows", () => {
+      const entries = [
+        { table: { ...loans, rows: [] }, rows: [new Map<string, Cell>([["Name", "Barn"], ["Balance", 9000]]), new Map<string, Cell>([["Name", "=Line"], ["Kind", "operating"]])] },
+        { table: { ...loans, name: "Fields", sheet: "Fields" }, rows: [new Map<string, Cell>([["Field", "West"], ["Acres", 40.25]])] },
+      ];
+
+      it("adds rows to tables that are there, and makes the others with theirs", async () => {
+        const { host, snapshot } = await workbook(farm);
+        await host.enterRows(entries);
+        const { tables } = await host.read();
+        expect(tableOf(tables, "Fields").rows).toEqual([...fields.rows, ["West", "", 40.25]]);
+        expect(tableOf(tables, "Loans").rows).toEqual([["Barn", 9000, ""], ["=Line", "", "operating"]]);
+        const sheet = sheetOf(await snapshot(), "Loans");
+        expect(sheet.tables).toEqual([{ name: "Loans", range: "A1:C3" }]);
+        expect(sheet.cells["B2"]).toMatchObject({ value: 9000, numberFormat: "#,##0.00" });
+      });
+
+      it("writes nothing where one of them cannot be", async () => {
+        const { host, snapshot } = await workbook(farm);
+        const before = await snapshot();
+        const odd = { table: { ...loans, name: "Fields" }, rows: [new Map<string, Cell>([["Colour", "red"]])] };
+        await expect(host.enterRows([entries[0]!, odd])).rejects.toMatchObject({ reason: "missing" });
+        expect(await snapshot()).toEqual(before);
+      });
+    });
+
     describe("addRows", () => {
       it("adds rows under the last one, by heading, and leaves the rest blank", async () => {
         const { host } = await workbook(farm);
@@ -260,7 +286,7 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
 
       it.each([1, 2])("fills the blank row of a new table first, with %i rows to add", async (count) => {
         const { host } = await workbook(farm);
-        await host.makeTables([{ ...loans, firstRow: ["", "", ""] }]);
+        await host.makeTables([{ ...loans, rows: [["", "", ""]] }]);
         const names = ["Tractor note", "Line"].slice(0, count);
         await host.addRows("Loans", names.map((name) => new Map<string, Cell>([["Name", name]])));
         expect(tableOf((await host.read()).tables, "Loans").rows).toEqual(names.map((name) => [name, "", ""]));
@@ -524,5 +550,5 @@ const loans: InputTable = {
     { heading: "Balance", width: 14, numberFormat: "#,##0.00", hint: "What is owed now, in dollars.", required: true },
     { heading: "Kind", width: 12, choices: ["operating", "term"], hint: "operating or term.", required: false },
   ],
-  firstRow: ["Tractor note", 125000, "term"],
+  rows: [["Tractor note", 125000, "term"]],
 };

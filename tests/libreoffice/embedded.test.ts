@@ -19,7 +19,7 @@ const costs: ResultSheet = {
 async function written(): Promise<Uint8Array> {
   const workbook = newWorkbook();
   await workbook.makeTables([{
-    name: "Purchases", sheet: "Purchases", firstRow: ["Seed", 2, 90],
+    name: "Purchases", sheet: "Purchases", rows: [["Seed", 2, 90]],
     columns: ["Item", "Quantity", "Price"].map((heading) => ({ heading, width: 12, hint: "As invoiced.", required: true })),
   }]);
   await workbook.addRows("Purchases", [new Map<string, Cell>([["Item", "Diesel & oil"], ["Quantity", 0.1], ["Price", 3.5]]), new Map([["Item", "=not a formula"]])]);

@@ -1,6 +1,7 @@
 /** A workbook host over plain tables in memory, for tests of the pane. What was asked of it can be looked at. */
 import { HostError, type WorkbookHost } from "../../src/host/workbookHost";
 import type { Cell, RawTable, SheetPlace, WorkbookContent } from "../../src/workbook/cell";
+import { rowsMade } from "../../src/workbook/inputTable";
 import type { ResultSheet } from "../../src/workbook/resultSheet";
 
 export type MemoryHost = WorkbookHost & {
@@ -9,7 +10,7 @@ export type MemoryHost = WorkbookHost & {
   /** The result sheets of each writing, in order. */
   readonly written: (readonly ResultSheet[])[];
   /** Errors that the next calls reject with, by method; used up one by one. */
-  readonly refusals: { read: Error[]; write: Error[]; addRows: Error[]; growTable: Error[]; changeCells: Error[]; addColumn: Error[]; select: Error[]; makeTables: Error[] };
+  readonly refusals: { read: Error[]; write: Error[]; enterRows: Error[]; addRows: Error[]; growTable: Error[]; changeCells: Error[]; addColumn: Error[]; select: Error[]; makeTables: Error[] };
   readonly reads: () => number;
   /** The rows of a table as they are now. */
   readonly table: (name: string) => RawTable["rows"];
@@ -22,7 +23,7 @@ export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType
   const listeners = new Set<() => void>();
   const taken = new Set(start.tables.map(({ body }) => body.sheet));
   const host: MemoryHost = {
-    selected: [], added: [], written: [], refusals: { read: [], write: [], addRows: [], growTable: [], changeCells: [], addColumn: [], select: [], makeTables: [] }, reads: () => reads,
+    selected: [], added: [], written: [], refusals: { read: [], write: [], enterRows: [], addRows: [], growTable: [], changeCells: [], addColumn: [], select: [], makeTables: [] }, reads: () => reads,
     table: (name) => tables.find((table) => table.name === name)?.rows ?? [],
     read: async () => {
       reads += 1;
@@ -37,9 +38,19 @@ export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType
     makeTables: async (wanted) => {
       refuse("makeTables");
       const made = wanted.filter(({ name }) => !tables.some((table) => table.name === name));
-      tables = [...tables, ...made.map(({ name, sheet, columns, firstRow }) => ({ name, headers: columns.map(({ heading }) => heading), rows: [firstRow ?? columns.map(() => "")], body: { sheet, row: 1, column: 0 } }))];
+      tables = [...tables, ...made.map((model) => ({ name: model.name, headers: model.columns.map(({ heading }) => heading), rows: rowsMade(model), body: { sheet: model.sheet, row: 1, column: 0 } }))];
       changed();
       return made.map(({ name }) => name);
+    },
+    enterRows: async (entries) => {
+      refuse("enterRows");
+      for (const { table, rows } of entries) {
+        const headers = table.columns.map(({ heading }) => heading);
+        host.added.push({ table: table.name, rows });
+        if (!tables.some(({ name }) => name === table.name)) tables = [...tables, { name: table.name, headers, rows: [], body: { sheet: table.sheet, row: 1, column: 0 } }];
+        tables = tables.map((each) => each.name !== table.name ? each : { ...each, rows: [...each.rows, ...rows.map((row) => each.headers.map((heading) => row.get(heading) ?? ""))] });
+      }
+      changed();
     },
     addRows: async (name, rows) => {
       refuse("addRows");

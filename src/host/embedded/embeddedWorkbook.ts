@@ -3,7 +3,7 @@ import type { Cell, DateSystem, SheetPlace, WorkbookContent } from "../../workbo
 import type { InputTable } from "../../workbook/inputTable";
 import type { ResultSheet } from "../../workbook/resultSheet";
 import { sameName } from "../sheetNames";
-import { HostError, type CellChange, type NewColumn, type WorkbookHost } from "../workbookHost";
+import { HostError, type CellChange, type NewColumn, type TableRows, type WorkbookHost } from "../workbookHost";
 import { parseArea, type Area, type At } from "../address";
 import { bodyOf, bookOf, tablesOf } from "./book";
 import { withEntries, type Entry } from "./cellEntries";
@@ -87,6 +87,18 @@ export class EmbeddedWorkbook implements WorkbookHost {
       return edited;
     }), { words: `tables made: ${wanted.map(({ name }) => plain(name)).join(", ")}`, place: null });
     return wanted.map(({ name }) => name);
+  }
+
+  async enterRows(entries: readonly TableRows[]): Promise<void> {
+    if (entries.length === 0) return;
+    const there = tablesOf(this.steps.now.parts);
+    const missing = entries.filter(({ table }) => !there.some(({ name }) => sameName(name, table.name)));
+    const made = this.edited((edit, styles, { edited }) => {
+      for (const { table } of missing) writeInputTable(edit, styles, table);
+      return edited;
+    });
+    const state = entries.reduce((before, { table, rows }) => (rows.length === 0 ? before : withTableRows(before, table.name, rows).state), made);
+    this.steps.become(state, { words: `entries added to ${entries.map(({ table: { name } }) => plain(name)).join(", ")}`, place: null });
   }
 
   async addRows(table: string, rows: readonly ReadonlyMap<string, Cell>[]): Promise<void> {

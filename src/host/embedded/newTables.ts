@@ -1,5 +1,5 @@
 /** Input tables on new sheets of their own. */
-import { hintWords, type InputColumn, type InputTable } from "../../workbook/inputTable";
+import { hintWords, rowsMade, type InputColumn, type InputTable } from "../../workbook/inputTable";
 import { sheetNameChoices } from "../sheetNames";
 import { pageNumber, pagesWide, sheetTitle } from "../sheetLook";
 import { areaName, cellName, columnName, quotedSheet, type Area } from "../address";
@@ -20,8 +20,9 @@ const longestTitle = 32;
 
 /** Makes an input table: headings, formats, drop-down lists, a hint that shows as a cell is selected, and a first row for entries. */
 export function writeInputTable(edit: PackageEdit, styles: StyleMaker, table: InputTable): void {
-  const { columns, firstRow } = table;
-  if (firstRow !== undefined && firstRow.length !== columns.length) throw new RangeError(`the table ${table.name} has ${columns.length} columns and a first row of ${firstRow.length}`);
+  const { columns } = table;
+  const odd = rowsMade(table).find((row) => row.length !== columns.length);
+  if (odd !== undefined) throw new RangeError(`the table ${table.name} has ${columns.length} columns and a row of ${odd.length}`);
   const sheet = freeSheetName(edit, table.sheet);
   const part = addSheet(edit, sheet, worksheet("", ""));
   const file = edit.freeName("xl/tables/table", ".xml");
@@ -47,8 +48,9 @@ function freeTableId(edit: PackageEdit): number {
   return Math.max(0, ...taken) + 1;
 }
 
-function tableXml({ name, columns }: InputTable, id: number): string {
-  const range = areaName({ top: 0, left: 0, bottom: 1, right: columns.length - 1 });
+function tableXml(table: InputTable, id: number): string {
+  const { name, columns } = table;
+  const range = areaName({ top: 0, left: 0, bottom: rowsMade(table).length, right: columns.length - 1 });
   const columnsXml = columns.map(({ heading }, index) => `<tableColumn id="${index + 1}" name="${escapeAttribute(heading)}"/>`).join("");
   return `${head}<table xmlns="${spreadsheet}" id="${id}" name="${name}" displayName="${name}" ref="${range}" totalsRowShown="0"><autoFilter ref="${range}"/><tableColumns count="${columns.length}">${columnsXml}</tableColumns><tableStyleInfo name="TableStyleLight1" showFirstColumn="0" showLastColumn="0" showRowStripes="1" showColumnStripes="0"/></table>`;
 }
@@ -67,13 +69,13 @@ function listsInCells(columns: readonly InputColumn[]): readonly ListInCells[] {
 }
 
 function inputSheetXml(styles: StyleMaker, table: InputTable, tableId: string): string {
-  const { columns, firstRow = [] } = table;
+  const { columns } = table;
   const heading = styles.number({ bold: true, wrap: true });
   const formats = columns.map(({ numberFormat }) => (numberFormat === undefined ? 0 : styles.number({ numberFormat })));
   const lists = listsInCells(columns);
   const rows: SheetCell[][] = [
     columns.map((column, index) => ({ column: index, value: column.heading, style: heading })),
-    columns.map((_, index) => ({ column: index, value: firstRow[index] ?? "", style: formats[index]! })),
+    ...rowsMade(table).map((row) => row.map((value, index) => ({ column: index, value, style: formats[index]! }))),
   ];
   for (const { heading: name, words, column } of lists) {
     [`Choices for ${name}`, ...words].forEach((word, row) => (rows[row] ??= []).push({ column, value: word, style: 0 }));

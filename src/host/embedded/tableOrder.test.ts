@@ -16,7 +16,7 @@ const enter = (workbook: EmbeddedWorkbook, sheet: string, cells: Readonly<Record
 async function bills(): Promise<EmbeddedWorkbook> {
   const workbook = newWorkbook();
   const column = (heading: string) => ({ heading, width: 10, hint: heading, required: false });
-  await workbook.makeTables([{ name: "Purchases", sheet: "Purchases", columns: ["Item", "Quantity", "Price", "Mine"].map(column), firstRow: ["seed", 3, 100, "c"] }]);
+  await workbook.makeTables([{ name: "Purchases", sheet: "Purchases", columns: ["Item", "Quantity", "Price", "Mine"].map(column), rows: [["seed", 3, 100, "c"]] }]);
   await workbook.addRows("Purchases", [["fuel", 1, 5, "a"], ["Oil", 2, 20, "b"]].map(([item, quantity, price, mine]) => new Map([["Item", item!], ["Quantity", quantity!], ["Price", price!], ["Mine", mine!]])));
   return workbook;
 }

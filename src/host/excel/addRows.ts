@@ -72,6 +72,19 @@ async function lookForRows(context: Excel.RequestContext, { table, first, cells 
   return body.rowCount === before ? "not there" : "unclear";
 }
 
+/** Whether the last rows of a table are these. */
+export async function endsWith(context: Excel.RequestContext, name: string, rows: readonly ReadonlyMap<string, Cell>[]): Promise<boolean> {
+  const tables = context.workbook.tables.load("items/name");
+  await context.sync();
+  const table = tables.items.find((each) => sameName(each.name, name));
+  if (table === undefined) return false;
+  const columns = table.columns.load("items/name");
+  const body = table.getDataBodyRange().load("values,formulas");
+  await context.sync();
+  const cells = rows.map((row) => rowCells(name, columns.items.map((column) => column.name), row));
+  return cells.length > 0 && placeOfRows(enteredIn(body).slice(-cells.length), cells) === 0;
+}
+
 /** The cells of a block, `null` where Excel works out a formula. */
 export const enteredIn = ({ values, formulas }: Excel.Range): (Cell | null)[][] =>
   (values as Cell[][]).map((row, down) => row.map((value, across) => (isFormula(formulas[down]?.[across], value) ? null : value)));

@@ -15,6 +15,9 @@ export type Ready<Value> = {
   readonly look: (context: Excel.RequestContext) => Promise<Found>;
 };
 
+/** Whether a command has something to write. */
+export const isReady = (part: Ready<unknown> | { readonly done: unknown }): part is Ready<unknown> => !("done" in part);
+
 /** Reads and gets ready; or is done already, because there is nothing to write. */
 export type Command<Value> = (context: Excel.RequestContext) => Promise<Ready<Value> | { readonly done: Value }>;
 

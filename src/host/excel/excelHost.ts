@@ -5,6 +5,7 @@ import { attempt, type Work } from "./attempt";
 import { changeCells } from "./changeCells";
 import { watchChanges } from "./changes";
 import { carryOut, type Command } from "./command";
+import { enterRows } from "./enterRows";
 import { growTable, takeBackGrowth } from "./growTable";
 import { hostState } from "./hostState";
 import { makeTables } from "./makeTables";
@@ -12,6 +13,7 @@ import { workbookReader } from "./readWorkbook";
 import { selectedRange, selectPlace } from "./selection";
 import { excelSupports, excelUndoes } from "./supports";
 import { takeBackCells, takeBackRows } from "./takeBack";
+import { takeBackEntered } from "./takeBackTables";
 import { writeSheets } from "./writeSheets";
 
 export type ExcelHostOptions = {
@@ -49,6 +51,11 @@ export function excelHost({ seconds = 30, quiet = 300 }: ExcelHostOptions = {}):
     read: () => run(reader),
     write: (sheets) => command(writeSheets(sheets, excelSupports), "the result sheets were written"),
     makeTables: (tables) => command(makeTables(tables, excelSupports), "tables were made"),
+    enterRows: async (entries) => {
+      const words = `entries in ${entries.map(({ table }) => table.sheet).join(", ")}`;
+      const done = await command(enterRows(entries, excelSupports), words, " If you entered it again, it is there twice: look, and delete one.");
+      if (done.added.length + done.made.length > 0) entered(words, takeBackEntered(done));
+    },
     addRows: async (table, rows) => {
       const words = `${rows.length === 1 ? "a row" : `${rows.length} rows`} in ${table.replaceAll("_", " ")}`;
       const added = await command(addRows(table, rows), words, " If you entered it again, it is there twice: look, and delete one.");

@@ -1,6 +1,6 @@
 /** Where new input tables go: on new sheets, or on one that an earlier try left unfinished. */
 import type { Cell } from "../../workbook/cell";
-import type { InputTable } from "../../workbook/inputTable";
+import { rowsMade, type InputTable } from "../../workbook/inputTable";
 import { sheetNameChoices } from "../sheetNames";
 
 /** Name scoped to a sheet (hidden, worth 1) that marks a sheet whose table is not complete yet. */
@@ -58,9 +58,12 @@ async function lookAtSheets(context: Excel.RequestContext): Promise<readonly Loo
   return looked.map((each) => ({ ...each, cells: each.cells === null ? [] : (each.cells.formulas as Cell[][]) }));
 }
 
+/** The headings and rows of a table as it is made. */
+export const cellsMade = (model: InputTable): readonly (readonly Cell[])[] => [model.columns.map(({ heading }) => heading), ...rowsMade(model)];
+
 /** Whether a marked sheet holds nothing in the table's cells but what we put there: else somebody has typed there since. */
-function isBegun({ cells, tables }: LookedAt, { columns, firstRow = [] }: InputTable): boolean {
-  const wanted = [columns.map(({ heading }) => heading), columns.map((_, index) => firstRow[index] ?? "")];
-  const inTable = cells.map((row) => row.slice(0, columns.length));
+function isBegun({ cells, tables }: LookedAt, model: InputTable): boolean {
+  const wanted = cellsMade(model);
+  const inTable = cells.map((row) => row.slice(0, model.columns.length));
   return tables.length <= 1 && inTable.every((row, down) => row.every((cell, across) => cell === "" || cell === wanted[down]?.[across]));
 }

@@ -1,4 +1,4 @@
-import { hintWords, type InputColumn, type InputTable } from "../../workbook/inputTable";
+import { hintWords, rowsMade, type InputColumn, type InputTable } from "../../workbook/inputTable";
 import { cellName, columnName } from "../address";
 import { widthInPoints } from "../sheetLook";
 import { unfinishedMark, type TablePlace } from "./placesForTables";
@@ -21,20 +21,23 @@ export function putTable(workbook: Excel.Workbook, { model, name, old }: TablePl
   mark.delete();
 }
 
-/** The headings and the first row, and the table over them, which gets its name at once. */
-function putEntries(sheet: Excel.Worksheet, { name, columns, firstRow = [] }: InputTable, old: Excel.Table | null): void {
+/** The headings and the rows, and the table over them, which gets its name at once. */
+function putEntries(sheet: Excel.Worksheet, model: InputTable, old: Excel.Table | null): void {
+  const { name, columns } = model;
+  const rows = rowsMade(model);
   if (old === null) {
-    const block = sheet.getRangeByIndexes(0, 0, 2, columns.length).untrack();
-    block.numberFormat = [columns.map(() => "General"), columns.map(({ numberFormat }) => numberFormat ?? "General")];
-    block.values = [columns.map(({ heading }) => asTyped(heading)), columns.map((_, index) => asTyped(firstRow[index] ?? ""))];
+    const block = sheet.getRangeByIndexes(0, 0, 1 + rows.length, columns.length).untrack();
+    block.numberFormat = [columns.map(() => "General"), ...rows.map(() => columns.map(({ numberFormat }) => numberFormat ?? "General"))];
+    block.values = [columns.map(({ heading }) => asTyped(heading)), ...rows.map((row) => row.map(asTyped))];
   }
-  const table = old ?? sheet.tables.add(`A1:${cellName({ row: 1, column: columns.length - 1 })}`, true);
+  const table = old ?? sheet.tables.add(`A1:${cellName({ row: rows.length, column: columns.length - 1 })}`, true);
   if (old?.name.toLowerCase() !== name.toLowerCase()) table.name = name;
   table.style = "TableStyleLight1";
 }
 
 /** Widths, page, lists of choices and hints: all of it can be put in place twice. */
-function putLooks(sheet: Excel.Worksheet, { columns }: InputTable, supports: Supports): void {
+function putLooks(sheet: Excel.Worksheet, model: InputTable, supports: Supports): void {
+  const { columns } = model;
   columns.forEach((column, index) => {
     sheet.getRangeByIndexes(0, index, 1, 1).untrack().format.columnWidth = widthInPoints(column.width);
   });
@@ -42,7 +45,7 @@ function putLooks(sheet: Excel.Worksheet, { columns }: InputTable, supports: Sup
   if (!supports("1.8")) return;
   let spare = columns.length + 1;
   columns.forEach((column, index) => {
-    const validation = sheet.getRangeByIndexes(1, index, 1, 1).untrack().dataValidation;
+    const validation = sheet.getRangeByIndexes(1, index, rowsMade(model).length, 1).untrack().dataValidation;
     if (column.choices !== undefined) {
       const inCells = column.choices.join(",").length > longestList || column.choices.some((word) => word.includes(","));
       offer(validation, inCells ? listInCells(sheet, column, spare++) : column.choices.join(","));

@@ -21,7 +21,7 @@ describe("adding entries", () => {
     expect(await addEntries(host, content(), "Stand counts", rows)).toEqual({ ok: true, value: ["Odd"] });
     const made = makeTables.mock.calls[0]![0][0]!;
     // The 1904 system counts 1,462 days less than the 40777 that Microsoft's documentation of DATEVALUE gives.
-    expect([made.name, made.firstRow]).toEqual(["Stand_counts", ["Mill", 39315, "", "", "", 29.5, "", ""]]);
+    expect([made.name, made.rows]).toEqual(["Stand_counts", [["Mill", 39315, "", "", "", 29.5, "", ""]]]);
     expect(addRows).toHaveBeenCalledWith("Stand_counts", [new Map([["Field", "Mill"]])]);
   });
 

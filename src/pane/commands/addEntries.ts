@@ -32,7 +32,7 @@ export function addEntries(host: WorkbookHost, content: WorkbookContent, name: s
     else {
       if (template === undefined) throw new RangeError(`there is no table ${name}`);
       const [first = new Map<string, Cell>(), ...rest] = cells;
-      const made = await host.makeTables([{ ...template, firstRow: headings.map((heading) => first.get(heading) ?? "") }]);
+      const made = await host.makeTables([{ ...template, rows: [headings.map((heading) => first.get(heading) ?? "")] }]);
       // A table that somebody else has made meanwhile has none of our rows.
       const left = made.length === 0 ? cells : rest;
       if (left.length > 0) await host.addRows(template.name, left).catch((error: unknown) => { throw made.length === 0 ? error : partlyAdded(template.name, error); });

@@ -12,7 +12,7 @@ export function keepMatch(host: WorkbookHost, content: WorkbookContent, rows: re
     if (there !== null) return host.addRows(there.name, rows);
     const [first = new Map<string, string>(), ...rest] = rows;
     const made = inputTables.filter(({ name }) => sameName(name, matchesTable));
-    const names = await host.makeTables(made.map((table) => ({ ...table, firstRow: table.columns.map(({ heading }) => first.get(heading) ?? "") })));
+    const names = await host.makeTables(made.map((table) => ({ ...table, rows: [table.columns.map(({ heading }) => first.get(heading) ?? "")] })));
     const left = names.length === 0 ? rows : rest;
     if (left.length > 0) await host.addRows(matchesTable, left);
   });

@@ -68,6 +68,13 @@ export class WorkbookModel {
     return sheet;
   }
 
+  removeSheet(sheet: SheetModel): void {
+    if (this.structureLocked) throw new HostRefusal("AccessDenied", "You cannot perform the requested operation.");
+    if (this.sheets.filter(({ visibility }) => visibility === "Visible").length < 2) throw new HostRefusal("GeneralException", "A workbook must contain at least one visible worksheet.");
+    this.sheets.splice(this.sheets.indexOf(sheet), 1);
+    for (const table of this.tables.filter((each) => each.sheet === sheet)) this.tables.splice(this.tables.indexOf(table), 1);
+  }
+
   /** Changes what a cell holds; refuses a locked cell of a locked sheet. */
   put({ sheet }: { sheet: SheetModel }, row: number, column: number, value: Cell, formula?: string): void {
     if (sheet.locked && sheet.isUnlocked(row, column)) this.note({ sheet });

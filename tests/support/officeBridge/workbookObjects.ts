@@ -69,6 +69,7 @@ export class Worksheet {
   get FreezePanes(): FreezePanes { return new FreezePanes(this.model); }
   get PageLayout(): PageLayout { return new PageLayout(this.model); }
   Activate(): void {}
+  Delete(): void { this.shared.workbook.removeSheet(this.model); }
   GetUsedRangeOrNullObject(valuesOnly?: boolean): RangeObject | null { return this.GetRange().GetUsedRangeOrNullObject(valuesOnly ?? false); }
   GetRange(address?: string | null): RangeObject { return range(this.shared, blockAt(this.model, address ?? "A:XFD")); }
   GetRangeByIndexes(row: number, column: number, rows: number, columns: number): RangeObject {
