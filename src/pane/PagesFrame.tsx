@@ -46,7 +46,7 @@ export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps)
   });
   useEffect(fetchLaterPages, []);
   const { seasonYear, currency, farm = null } = report.season.settings;
-  if (report.tablesFound.size === 0) return <EmptyPage />;
+  if (report.tablesFound.size === 0) return <EmptyPage report={report} />;
   return (
     <>
       <header className="pn-head">

@@ -144,7 +144,8 @@ describe("adding a purchase", () => {
 describe("a workbook without our tables", () => {
   it("offers to make them, without a row that nobody typed", async () => {
     const page = await opened({ ask: "workbook=empty" });
-    expect(await page.getByRole("button", { name: "Open the demo season" }).count()).toBe(0);
+    expect(await page.getByRole("button", { name: "Look around a demo season first" }).count()).toBe(0);
+    await button(page, "Start with empty tables").click();
     await button(page, "Make the input tables").click();
     await page.getByRole("tab", { name: "Season" }).waitFor();
     expect(await page.getByRole("button", { name: "Make the input tables" }).count()).toBe(0);
@@ -154,13 +155,14 @@ describe("a workbook without our tables", () => {
 
   it("opens the demo where the host has one", async () => {
     const page = await opened({ ask: "workbook=empty&demo" });
+    await button(page, "Look around a demo season first").click();
     await button(page, "Open the demo season").click();
     expect(await inPage(page, (pane) => pane.demoOpened)).toBe(1);
   });
 
   it("matches a range of the grower's own and writes the match as rows", async () => {
     const page = await opened({ ask: "workbook=empty" });
-    await button(page, "Match a range of your own").click();
+    await button(page, "Use sheets of your own").click();
     await page.getByLabel("Read this table").selectOption({ label: "Fields" });
     await button(page, "Use the selected range").click();
     await page.getByText("My fields!A2:D30").first().waitFor();
@@ -265,7 +267,7 @@ describe.each(looks)("in %s", (_, look) => {
     await page.getByRole("combobox", { name: "Item" }).press("ArrowDown");
     await isSound(page);
     const empty = await opened(ask("workbook=empty&demo"));
-    await button(empty, "Match a range of your own").click();
+    await button(empty, "Use sheets of your own").click();
     await button(empty, "Use the selected range").click();
     await empty.getByText("My fields!A2:D30").first().waitFor();
     await isSound(empty);

@@ -46,7 +46,7 @@ const partlyAdded = (table: string, error: unknown): unknown => (error instanceo
   ? new HostError(error.reason, `${error.message} The new table ${table} has the first row already: delete it there before you try again.`, { cause: error, written: "partly" })
   : error);
 
-const cellOf = (value: Entry, system: DateSystem): Cell =>
+export const cellOf = (value: Entry, system: DateSystem): Cell =>
   typeof value === "string" ? value : value instanceof Decimal ? Number(value.toFixed()) : serialOf((value as { readonly day: string }).day, system);
 
 const dayLength = 86_400_000;

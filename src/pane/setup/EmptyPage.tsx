@@ -1,33 +1,35 @@
 import { Button } from "@fluentui/react-components";
+import { lazy, Suspense } from "react";
 import { inputTables } from "../../workbook/templates";
+import type { SeasonReport } from "../../workbook/seasonReport";
 import { sameName } from "../commands/tableNamed";
 import { Disclosure } from "../parts/Disclosure";
 import { usePane } from "../paneContext";
 import { MakeTables } from "./MakeTables";
 import { MatchPart } from "./MatchPart";
 
-/** A workbook without any table of ours: three ways to begin. */
-export function EmptyPage() {
+const StartForm = lazy(() => import("../start/StartForm").then((module) => ({ default: module.StartForm })));
+
+/** A workbook without any table of ours: a rough budget first, and three other ways to begin. */
+export function EmptyPage({ report }: { readonly report: SeasonReport }) {
   const { openDemo } = usePane();
   return (
     <div className="pn-body">
-      <h1>Begin a season</h1>
-      <p>Pennyacre reads tables of this workbook: crops, fields, what is bought, what is done. It tells what an acre costs now and what yield and price pay for it. This workbook has none of these tables yet.</p>
-      <section className="pn-card">
-        <h2>Start with empty tables</h2>
-        <p>Makes the input tables, each on a sheet of its own, without a row: each cell says what it is for as it is selected. What is in the workbook stays as it is. Excel may not be able to undo new sheets.</p>
-        <MakeTables tables={inputTables.filter(({ name }) => !sameName(name, "Matches"))} label="Make the input tables" isMain />
-      </section>
-      {openDemo !== undefined && (
-        <section className="pn-card">
-          <h2>Look around first</h2>
-          <p>Opens a season of an invented farm, with all its tables filled in.</p>
-          <Button onClick={openDemo}>Open the demo season</Button>
-        </section>
-      )}
-      <section className="pn-card">
-        <h2>Use sheets of your own</h2>
-        <Disclosure look="line" label="Match a range of your own" keeps><MatchPart /></Disclosure>
+      <h1>Start: your own cost per acre</h1>
+      <p>A rough budget in three short steps. What is left blank counts as nothing and can come later.</p>
+      <Suspense fallback={<p role="status">The page is on its way…</p>}><StartForm report={report} /></Suspense>
+      <section className="pn-card" aria-label="Other ways to begin">
+        {openDemo !== undefined && (
+          <Disclosure look="line" label="Look around a demo season first">
+            <p>Opens a season of an invented farm, with all its tables filled in.</p>
+            <Button onClick={openDemo}>Open the demo season</Button>
+          </Disclosure>
+        )}
+        <Disclosure look="line" label="Start with empty tables">
+          <p>Makes the input tables, each on a sheet of its own, without a row: each cell says what it is for as it is selected. What is in the workbook stays as it is.</p>
+          <MakeTables tables={inputTables.filter(({ name }) => !sameName(name, "Matches"))} label="Make the input tables" />
+        </Disclosure>
+        <Disclosure look="line" label="Use sheets of your own" keeps><MatchPart /></Disclosure>
       </section>
     </div>
   );

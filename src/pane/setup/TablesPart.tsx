@@ -3,6 +3,7 @@ import type { SeasonReport } from "../../workbook/seasonReport";
 import { inputTables } from "../../workbook/templates";
 import { sameName } from "../commands/tableNamed";
 import { Disclosure } from "../parts/Disclosure";
+import { usePane } from "../paneContext";
 import { MakeTables } from "./MakeTables";
 import { MatchPart } from "./MatchPart";
 
@@ -10,11 +11,13 @@ export type TablesPartProps = { readonly report: SeasonReport };
 
 /** The tables that the workbook lacks, and matching a range of one's own. */
 export function TablesPart({ report }: TablesPartProps) {
+  const { open } = usePane();
   const found = [...report.tablesFound];
   const missing = inputTables.filter(({ name }) => !sameName(name, "Matches") && !found.some((each) => sameName(each, name)));
   return (
     <section className="pn-card" aria-label="Tables">
       <Disclosure look="section" label="Tables" keeps>
+        <p><button type="button" className="pn-link" onClick={() => open("start")}>Start a rough budget</button> for another crop: three short steps.</p>
         {missing.length === 0 ? <p>The workbook has every table that Pennyacre reads.</p> : (
           <>
             <p>Not in this workbook: {missing.map(({ sheet }) => sheet).join(", ")}. None is needed before you have something to enter in it.</p>
