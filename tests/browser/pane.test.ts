@@ -150,7 +150,7 @@ describe("a workbook without our tables", () => {
     await page.getByRole("tab", { name: "Season" }).waitFor();
     expect(await page.getByRole("button", { name: "Make the input tables" }).count()).toBe(0);
     await expect.poll(() => inPage(page, (pane) => pane.host.selected.at(-1)?.sheet)).toBe("Crops");
-    await page.getByText("17 tables were made, each on a sheet of its own. Begin with Crops and Fields: each cell says what it is for as you select it.").waitFor();
+    await page.getByText("18 tables were made, each on a sheet of its own. Begin with Crops and Fields: each cell says what it is for as you select it.").waitFor();
   });
 
   it("opens the demo where the host has one", async () => {
@@ -266,6 +266,23 @@ describe.each(looks)("in %s", (_, look) => {
     await page.getByText("Choose what was bought.").first().waitFor();
     await page.getByRole("combobox", { name: "Item" }).press("ArrowDown");
     await isSound(page);
+    const start = await opened(ask("workbook=empty&demo"));
+    const typed = (label: string, text: string) => start.getByRole("textbox", { name: label }).fill(text);
+    await start.getByRole("button", { name: "Next" }).click();
+    await start.getByText("Name the first crop.").waitFor();
+    await isSound(start);
+    for (const [label, text] of [["Crop 1, name", "Corn"], ["Corn, acres", "200"], ["Corn, yield goal", "190"], ["Corn, expected price", "4.4"], ["Crop 2, name", "Winter wheat"], ["Winter wheat, acres", "80"], ["Winter wheat, yield goal", "75"], ["Winter wheat, expected price", "6"]] as const) await typed(label, text);
+    expect(await start.locator("html").evaluate((html) => html.scrollHeight)).toBeLessThanOrEqual(1200);
+    await start.keyboard.press("Enter");
+    await typed("Corn, seed", "1o5");
+    await start.keyboard.press("Enter");
+    await start.getByText("Corn, seed: Enter a number.").waitFor();
+    await isSound(start);
+    await typed("Corn, seed", "105");
+    expect(await start.locator("html").evaluate((html) => html.scrollHeight)).toBeLessThanOrEqual(1200);
+    await start.keyboard.press("Enter");
+    await typed("Loan 1, balance", "1000");
+    await isSound(start);
     const empty = await opened(ask("workbook=empty&demo"));
     await button(empty, "Use sheets of your own").click();
     await button(empty, "Use the selected range").click();

@@ -8,6 +8,7 @@ import { sameName } from "../commands/tableNamed";
 import type { InputTable } from "../../workbook/inputTable";
 import { inputTables } from "../../workbook/templates";
 import { MakeTables } from "../setup/MakeTables";
+import { FinerLine } from "../start/FinerLine";
 import { CropCard } from "./CropCard";
 import { entryTeller } from "./entryView";
 import { FarmStrip } from "./FarmStrip";
@@ -24,6 +25,7 @@ export function SeasonPage({ report }: PageProps) {
         <>
           <FarmStrip report={report} />
           {crops.map((crop, index) => <CropCard key={crop.crop} crop={crop} layer={layer} report={report} teller={teller} isOpen={index === shown} />)}
+          <FinerLine season={report.season} tables={report.tablesFound} />
         </>
       )}
     </>

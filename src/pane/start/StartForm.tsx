@@ -76,11 +76,11 @@ export function StartForm({ report }: { readonly report: SeasonReport }) {
         </li>
       ))}
       </ol>
+      {answers.length > 0 && <Answers answers={answers} lacks={startLacks(view)} perArea={format.perArea} />}
       {step === 0 && <CropStep {...boxes} asksYear={season.settings.seasonYear === null} />}
       {step === 1 && <NeedStep {...boxes} perArea={format.perArea} currency={format.currency} />}
       {step === 2 && <LandStep {...boxes} perArea={format.perArea} />}
       {told.map(([name, words]) => <p key={name} id={idOf(name)} className="pn-fault">{labelOf(name, view)}: {words}</p>)}
-      {answers.length > 0 && <Answers answers={answers} lacks={startLacks(view)} perArea={format.perArea} />}
       {failed !== "" && <p className="pn-result pn-result-failed" role="alert">{failed}</p>}
       <p className="pn-buttons">
         <Button type="submit" appearance="primary" disabledFocusable={isWriting}>{step < steps.length - 1 ? "Next" : isWriting ? "Writing …" : "Write it into the workbook"}</Button>
@@ -90,6 +90,8 @@ export function StartForm({ report }: { readonly report: SeasonReport }) {
     </form>
   );
 }
+
+const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
 
 const idOf = (name: string): string => `start-${name.replaceAll(" ", "-")}`;
 
@@ -149,13 +151,13 @@ function NeedStep({ perArea, currency, ...boxes }: Boxes & { readonly perArea: s
       <table className="pn-start-table">
         <thead><tr><th scope="col">{perArea}</th>{crops.map(({ line, name }) => <th key={line} scope="col">{name}</th>)}</tr></thead>
         <tbody>{acreKinds.map((kind) => (
-          <tr key={kind}><th scope="row">{kind}</th>{crops.map(({ line }) => <td key={line}><Box {...boxes} name={`need ${line} ${kind}`} /></td>)}</tr>
+          <tr key={kind}><th scope="row">{capital(kind)}</th>{crops.map(({ line }) => <td key={line}><Box {...boxes} name={`need ${line} ${kind}`} /></td>)}</tr>
         ))}
         </tbody>
       </table>
       <table className="pn-start-table">
         <thead><tr><th scope="col">{currency} a year, whole farm</th><th scope="col"><span className="pn-unseen">Amount</span></th></tr></thead>
-        <tbody>{farmKinds.map((kind) => <tr key={kind}><th scope="row">{kind}</th><td><Box {...boxes} name={`whole ${kind}`} /></td></tr>)}</tbody>
+        <tbody>{farmKinds.map((kind) => <tr key={kind}><th scope="row">{capital(kind)}</th><td><Box {...boxes} name={`whole ${kind}`} /></td></tr>)}</tbody>
       </table>
     </>
   );

@@ -2,11 +2,11 @@ import { describe, expect, it } from "vitest";
 import { Decimal } from "../../core/decimal";
 import { formatOf } from "../format";
 import { startAnswers, startLacks, startReport } from "./startAnswer";
-import { acreKinds, farmKinds, linesShown, startView, type StartDraft } from "./startDraft";
+import { acreKinds, farmKinds, linesShown, startView, type StartBasis, type StartDraft } from "./startDraft";
 
-const basis = { crops: [], fields: [], loans: [], seasonYear: null, decimalComma: false };
+const basis: StartBasis = { crops: [], fields: [], loans: [], seasonYear: null, decimalComma: false };
 const corn: StartDraft = { year: "2031", "crop 0 name": "Corn", "crop 0 acres": "200", "crop 0 goal": "200", "crop 0 price": "4.50" };
-const view = (more: StartDraft = {}, from = basis) => startView({ ...corn, ...more }, from);
+const view = (more: StartDraft = {}, from: StartBasis = basis) => startView({ ...corn, ...more }, from);
 const plainRows = (of: ReturnType<typeof view>) => Object.fromEntries(of.entries.map(({ table, rows }) => [table, rows.map((row) => Object.fromEntries([...row].map(([heading, value]) => [heading, value instanceof Decimal ? value.toFixed() : value])))]));
 
 describe("what Start writes", () => {
