@@ -3,7 +3,7 @@ import type { SeasonReport } from "../../workbook/seasonReport";
 import { seasonReport } from "../../workbook/report";
 import { inputTables } from "../../workbook/templates";
 import { cellOf } from "../commands/addEntries";
-import type { Format } from "../format";
+import { noFigure, type Format } from "../format";
 import type { StartEntries, StartView } from "./startDraft";
 
 export function startReport(entries: StartEntries): SeasonReport {
@@ -19,11 +19,12 @@ export function startReport(entries: StartEntries): SeasonReport {
 
 export type StartAnswer = { readonly crop: string; readonly cost: string; readonly price: string; readonly yield: string };
 
-/** Cash cost of an acre and both break-evens of each crop that has its acres, goal and price. */
-export const startAnswers = ({ figures }: SeasonReport, format: Format): readonly StartAnswer[] => figures.crops.map(({ crop, yieldUnit, plan }) => ({
-  crop, cost: format.money(plan.costPerArea.layers.cash), price: `${format.priceNeeded(plan.breakEvenPrice.cash)} a ${yieldUnit}`,
-  yield: `${format.yieldNeeded(plan.breakEvenYield.cash)} ${yieldUnit}`,
-}));
+/** Cash cost of an acre and both break-evens of each crop that has its acres, goal and price; no figure where it bears no cost yet. */
+export const startAnswers = ({ figures }: SeasonReport, format: Format): readonly StartAnswer[] => figures.crops.map(({ crop, yieldUnit, plan }) => {
+  const cost = plan.costPerArea.layers.cash;
+  if (cost.isZero()) return { crop, cost: noFigure, price: noFigure, yield: noFigure };
+  return { crop, cost: format.money(cost), price: `${format.priceNeeded(plan.breakEvenPrice.cash)} a ${yieldUnit}`, yield: `${format.yieldNeeded(plan.breakEvenYield.cash)} ${yieldUnit}` };
+});
 
 /** What the figures do not have yet: "before rent and loans; 2 kinds of cost blank". */
 export function startLacks({ hasLand, hasLoans, blankKinds }: Pick<StartView, "hasLand" | "hasLoans" | "blankKinds">): string {

@@ -82,6 +82,7 @@ it("answers with the figures that the workbook will give, and says what they lac
   const report = startReport(typed.entries);
   expect(report.problems.filter(({ code }) => code !== "capital-not-charged")).toEqual([]);
   expect(startAnswers(report, formatOf({ currency: "USD", areaUnit: "ac" }, "en-US"))).toEqual([{ crop: "Corn", cost: "300.00", price: "1.50 a bu", yield: "66.7 bu" }]);
+  expect(startAnswers(startReport(view().entries), formatOf({ currency: "USD", areaUnit: "ac" }, "en-US"))).toEqual([{ crop: "Corn", cost: "–", price: "–", yield: "–" }]);
   expect(startLacks(typed)).toBe(`before rent and loans; ${acreKinds.length + farmKinds.length - 3} kinds of cost blank`);
   expect(startLacks({ hasLand: true, hasLoans: true, blankKinds: 1 })).toBe("1 kind of cost blank");
 });
