@@ -15,7 +15,6 @@ const everythingOpened = async (page: Page) => {
 };
 const purchaseTyped = async (page: Page) => {
   await page.getByRole("tab", { name: "Inputs" }).click();
-  await click(page, "Add a purchase");
   await page.getByRole("combobox", { name: "Item" }).fill("Urea");
   await page.keyboard.press("Escape");
   await page.getByLabel("Quantity").fill("1,000");

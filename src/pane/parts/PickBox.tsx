@@ -9,6 +9,8 @@ export type PickBoxProps = {
   readonly choices: readonly string[];
   readonly fault?: string | undefined;
   readonly required?: boolean;
+  /** A number, for which the list only offers what was meant before: arrows choose it, and what is typed is never completed. */
+  readonly isNumber?: boolean;
   readonly change: (value: string) => void;
 };
 
@@ -18,13 +20,13 @@ const most = 8;
  * A text box over which a list of the names that contain what is typed hangs, pushing nothing. The first that fits is chosen already:
  * Enter and Tab take it, arrows choose another, Escape leaves what is typed as it is.
  */
-export function PickBox({ label, isLabelHidden = false, value, choices, fault, required = false, change }: PickBoxProps) {
+export function PickBox({ label, isLabelHidden = false, value, choices, fault, required = false, isNumber = false, change }: PickBoxProps) {
   const id = useId();
   const [isOpen, setOpen] = useState(false);
   const [active, setActive] = useState(0);
   const typed = value.trim().toLowerCase();
   const exact = choices.some((choice) => choice.toLowerCase() === typed);
-  const found = (exact || typed === "" ? choices : matching(choices, typed)).slice(0, most);
+  const found = (isNumber || exact || typed === "" ? choices : matching(choices, typed)).slice(0, most);
   const shows = isOpen && found.length > 0;
   // While the list offers what may be meant, a name half typed is not a fault yet.
   const said = shows && typed !== "" ? undefined : fault;
@@ -51,12 +53,12 @@ export function PickBox({ label, isLabelHidden = false, value, choices, fault, r
     <div className="pn-pickbox">
       <label htmlFor={id} className={isLabelHidden ? "pn-for-readers" : "pn-box-label"}>{label}{required && !isLabelHidden && <span aria-hidden="true" className="pn-needed">*</span>}</label>
       <input
-        id={id} className="pn-input" role="combobox" aria-autocomplete="list" aria-expanded={shows} autoComplete="off" value={value} required={required}
+        id={id} className="pn-input" role="combobox" inputMode={isNumber ? "decimal" : undefined} aria-autocomplete="list" aria-expanded={shows} autoComplete="off" value={value} required={required}
         {...(shows && { "aria-controls": `${id}-list` })} {...(shows && active >= 0 && { "aria-activedescendant": `${id}-${active}` })}
         {...(said !== undefined && { "aria-invalid": true, "aria-describedby": `${id}-fault` })}
         onChange={({ target }) => {
           change(target.value);
-          setOpen(true);
+          setOpen(!isNumber);
           setActive(target.value.trim() === "" ? -1 : 0);
         }}
         onKeyDown={onKeyDown} onBlur={() => setOpen(false)}

@@ -1,7 +1,9 @@
 import { Button, Field, Input, Select } from "@fluentui/react-components";
 import { useRef, useState, type FormEvent } from "react";
+import type { Item } from "../../core/season";
 import type { Layer } from "../../core/kinds";
 import { addPurchase } from "../commands/addPurchase";
+import { billKinds } from "../../workbook/columns/purchases";
 import { findTables } from "../../workbook/findTables";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { decimalCommaSet } from "../../workbook/tables/settings";
@@ -10,7 +12,10 @@ import { usePane } from "../paneContext";
 import { today } from "../today";
 import { Disclosure } from "../parts/Disclosure";
 import { PickBox } from "../parts/PickBox";
-import { emptyDraft, itemNamed, notYet, purchaseView, type PurchaseDraft, type PurchaseField } from "./purchaseDraft";
+import { typedAs } from "../parts/typed";
+import { emptyDraft, itemNamed, lastPrice, notYet, purchaseView, type PurchaseDraft, type PurchaseField } from "./purchaseDraft";
+import { againstPlan } from "./rowEffect";
+import { useRowEffect } from "./useRowEffect";
 import { whatChanged } from "./whatChanged";
 
 export type PurchaseFormProps = { readonly report: SeasonReport; readonly layer: Layer };
@@ -26,7 +31,10 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
   const form = useRef<HTMLFormElement>(null);
   const content = watch.state().reading?.content;
   const decimalComma = content !== undefined && decimalCommaSet(findTables(content).tables.get("Season") ?? null);
-  const { faults, units, says, row } = purchaseView(draft, { items, decimalComma }, format);
+  const { faults, units, says, row, perPack } = purchaseView(draft, { items, decimalComma }, format);
+  const item = itemNamed(items, draft.item);
+  const effect = useRowEffect(report, layer, row);
+  const last = item === null ? null : lastPrice(report.season, item, draft.unit);
 
   const change = (field: PurchaseField) => (value: string) => {
     setResult(null);
@@ -34,8 +42,8 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
   };
   /** A newly chosen item is bought by the pack unless something else is said. */
   const withUnit = (next: PurchaseDraft, before: PurchaseDraft): PurchaseDraft => {
-    const item = itemNamed(items, next.item);
-    return item === null || item === itemNamed(items, before.item) ? next : { ...next, unit: item.packName };
+    const bought: Item | null = itemNamed(items, next.item);
+    return bought === null || bought === itemNamed(items, before.item) ? next : { ...next, unit: bought.packName };
   };
   /** What is wrong is said of a field that has something in it, and of every field once the row was tried. */
   const shownFault = (field: PurchaseField) => (wasTried || (draft[field] !== "" && field !== "item") ? faults[field] : undefined);
@@ -80,17 +88,25 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
       </Field>
     );
   };
+  const targets = [...report.season.crops, ...report.season.fields].map(({ name }) => name);
+  const choose = (field: "over" | "kind", label: string, choices: readonly (readonly [string, string])[]) => {
+    const message = shownFault(field) ?? (draft.over !== "" || draft.kind !== "" ? faults[field] : undefined);
+    return (
+      <Field label={label} {...(message !== undefined && { validationMessage: message })}>
+        <Select value={draft[field]} onChange={(_, { value }) => change(field)(value)}>{choices.map(([value, words]) => <option key={value} value={value}>{words}</option>)}</Select>
+      </Field>
+    );
+  };
 
   return (
-    <form ref={form} className="pn-form" onSubmit={submit} noValidate aria-label="Add a purchase">
-      {text("date", "Date", { required: true, type: "date" })}
+    <form ref={form} className="pn-form" onSubmit={submit} noValidate aria-label="What did you buy?">
       <PickBox label="Item" required value={draft.item} choices={items.map(({ name }) => name)} fault={shownFault("item")} change={change("item")} />
       {faults.item !== undefined && draft.item.trim() !== "" && wasTried && (
         <button type="button" className="pn-link" onClick={() => jump({ table: "Items" })}>Go to Items</button>
       )}
       <div className="pn-pair">
-        {text("quantity", "Quantity", { required: true, numeric: true })}
-        <Field label="Unit" required {...(shownFault("unit") !== undefined && { validationMessage: shownFault("unit")! })}>
+        {text("quantity", "Quantity", { required: draft.over === "", numeric: true })}
+        <Field label="Unit" required={draft.over === ""} {...(shownFault("unit") !== undefined && { validationMessage: shownFault("unit")! })}>
           <Select value={draft.unit} disabled={units.length === 0} onChange={(_, { value }) => change("unit")(value)}>
             {units.length === 0 && <option value="">item first</option>}
             {units.map((unit) => <option key={unit} value={unit}>{unit}</option>)}
@@ -98,16 +114,26 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
         </Field>
       </div>
       <div className="pn-pair">
-        {text("price", draft.unit === "" ? "Price per unit" : `Price per ${draft.unit}`, { numeric: true })}
+        <PickBox
+          label={draft.unit === "" ? "Price per unit" : `Price per ${draft.unit}`} isNumber value={draft.price} choices={last === null ? [] : [typedAs(last.price, decimalComma)]}
+          fault={shownFault("price")} change={change("price")}
+        />
         {text("amount", "or amount in all", { numeric: true })}
       </div>
-      <Disclosure look="line" label="Freight, rebate, supplier, payment" keeps>
+      {last !== null && <p className="pn-note">Last {format.quantity(last.price)} a {draft.unit}, {format.day(last.date)}: press ↓ and Enter in the price to take it.</p>}
+      {text("date", "Date", { required: true, type: "date" })}
+      <Disclosure look="line" label="More boxes: freight, what it is for, supplier" keeps>
         <div className="pn-pair">{text("freight", "Freight", { numeric: true })}{text("rebate", "Rebate", { numeric: true })}</div>
+        <div className="pn-pair">
+          {choose("over", "Only for", [["", item?.charged === "as used" || item === null ? "where it is used" : "as the item is charged"], ["all", "all fields"], ...targets.map((name) => [name, name] as const)])}
+          {choose("kind", "Kind", [["", "the item's own"], ...billKinds.map((kind) => [kind, kind] as const)])}
+        </div>
+        {draft.over !== "" && <p className="pn-note">Charged there directly, by acres, and never stock.</p>}
         {text("supplier", "Supplier")}
         {text("paidOn", "Paid on", { type: "date" })}
         {text("note", "Note")}
       </Disclosure>
-      <output className="pn-says">{says}</output>
+      <output className="pn-says">{says}{perPack !== null && item !== null && <> <strong>{againstPlan(perPack, item.planPricePerPack, item.packName, format)}</strong></>}{says !== "" && effect !== "" && <> {effect}</>}</output>
       {wasTried && row === null && <p className="pn-fault">{notYet(faults)}</p>}
       <Button type="submit" appearance="primary" disabledFocusable={isAdding}>{isAdding ? "Adding …" : "Add the purchase"}</Button>
       <div aria-live="polite">{result !== null && <p className={`pn-result pn-result-${result.tone}`}>{result.text}</p>}</div>

@@ -3,7 +3,7 @@ import { paneSeason, reportOf } from "../../../tests/support/paneSeason";
 import { purchase } from "../../../tests/support/season";
 import { formatOf } from "../format";
 import { matching } from "../parts/matching";
-import { emptyDraft, itemNamed, notYet, purchaseView, typedNumber, type PurchaseDraft } from "./purchaseDraft";
+import { emptyDraft, itemNamed, lastPrice, notYet, purchaseView, typedNumber, type PurchaseDraft } from "./purchaseDraft";
 import { whatChanged } from "./whatChanged";
 
 const format = formatOf(paneSeason.settings, "en-US");
@@ -54,6 +54,25 @@ describe("a purchase that is being typed", () => {
     expect(view({ quantity: "-2" }).says).toBe("−2 bag of Corn seed A for −540.00 USD: 270.00 USD per bag.");
   });
 
+  it("charges a bill to a field or crop directly, for which an amount and a kind are enough", () => {
+    const tarps = { item: "Tarps", quantity: "", unit: "", price: "", amount: "300" };
+    expect(Object.keys(view({ ...tarps, over: "Corn" }).faults)).toEqual(["kind"]);
+    expect(Object.keys(view({ kind: "supplies" }).faults)).toEqual(["over"]);
+    const direct = view({ ...tarps, over: "Corn", kind: "supplies" });
+    expect([direct.faults, direct.says, direct.perPack]).toEqual([{}, "Tarps for 300.00 USD, charged to Corn.", null]);
+    expect([...direct.row!].map(([heading, value]) => [heading, String(value)])).toEqual([["Date", "[object Object]"], ["Item", "Tarps"], ["Amount", "300"], ["Kind", "supplies"], ["For", "Corn"]]);
+    expect(view({ ...tarps, amount: "", over: "Corn", kind: "supplies" }).faults).toEqual({ price: "Enter the amount." });
+    expect(Object.keys(view({ ...tarps, amount: "", price: "100", over: "Corn", kind: "supplies" }).faults)).toEqual(["quantity"]);
+  });
+
+  it("knows what a unit cost when it was bought last, by whatever unit it is bought now", () => {
+    const item = itemNamed(paneSeason.items, "Corn seed A")!;
+    const bought = [purchase("Corn seed A", "800000", "2600"), purchase("Corn seed A", "-80000", "-300")];
+    expect(lastPrice({ purchases: bought }, item, "bag")!.price.toFixed()).toBe("260");
+    expect(lastPrice({ purchases: bought }, item, "thousand seeds")!.price.toFixed()).toBe("3.25");
+    expect(lastPrice({ purchases: [] }, item, "bag")).toBeNull();
+  });
+
   it("offers the pack first, then the units that convert to it", () => {
     expect(view().units).toEqual(["bag", "seeds", "thousand seeds"]);
     expect(view({ item: "Urea" }).units).toEqual(["lb", "oz", "cwt", "ton", "t", "kg", "g"]);
@@ -82,8 +101,8 @@ describe("the list of items", () => {
 
 describe("what keeps a purchase from being added", () => {
   it("is marked at its box, and named again only where the box may be folded away", () => {
-    expect(notYet({ quantity: "Enter a number." })).toBe("Not added yet. Mend what is marked above.");
-    expect(notYet({ item: "Choose what was bought.", freight: "Enter a number." })).toBe("Not added yet. Mend what is marked above. Freight: Enter a number.");
+    expect(notYet({ quantity: "Enter a number." })).toBe("Not added yet. Fix the boxes marked.");
+    expect(notYet({ item: "Choose what was bought.", freight: "Enter a number." })).toBe("Not added yet. Fix the boxes marked. Freight: Enter a number.");
   });
 });
 

@@ -13,8 +13,12 @@ describe("the items", () => {
     // Seed: 34,000 × 120 ÷ 80,000 = 51 used, 33,000 × 78.5 ÷ 80,000 = 32.38 needed, 70 bought: 13.38 short at 268.
     expect(view.items[0]).toMatchObject({
       item: "Corn seed A", price: "bag, average 268.00 USD", bought: "70", used: "51", needed: "32.38", short: "13.38", left: "0",
-      isShort: true, shortCost: "short, will cost 3,586.18 USD",
+      isShort: true, shortCost: "short, will cost 3,586.18 USD", paid: "paid 268.00, planned 268.00: as planned", isDear: false,
+      // 70 ÷ 83.38
+      boughtPart: 84,
     });
+    // 8,550 ÷ 30,000 = 0.285 against 0.26 planned: 9.6 % above it, 0.29 as shown.
+    expect(view.items[1]).toMatchObject({ paid: "paid 0.29, planned 0.26: 0.03 higher", isDear: false, boughtPart: 97 });
     // Soybean seed: 140,000 × 64 ÷ 140,000 = 64 of 70 bags used.
     expect(view.items[2]).toMatchObject({ used: "64", needed: "0", short: "0", left: "6", isShort: false, shortCost: "" });
     // With urea: 30,975 lb needed, 30,000 bought: 975 short at 0.285 = 277.875.

@@ -1,0 +1,24 @@
+/** The workbook as it would be read with one more row in Purchases, so that the form can say what the row will do before it is added. */
+import { Decimal } from "../../core/decimal";
+import type { Cell, WorkbookContent } from "../../workbook/cell";
+import { plainHeading } from "../../workbook/words";
+import type { Entry, EntryRow } from "../commands/entryRow";
+import { tableNamed } from "../commands/tableNamed";
+
+/** What the row's cells would hold, by heading. */
+export const purchaseCells = (row: EntryRow): readonly (readonly [string, Cell])[] => [...row].map(([heading, entry]) => [heading, cellOf(entry)]);
+
+/** @returns `null` where the workbook has no table Purchases of its own to add to */
+export function withPurchase(content: WorkbookContent, row: ReturnType<typeof purchaseCells>): WorkbookContent | null {
+  const table = tableNamed(content, "Purchases");
+  if (table === null) return null;
+  const entries = new Map(row.map(([heading, cell]) => [plainHeading(heading), cell]));
+  const cells = table.headers.map((heading) => entries.get(plainHeading(heading)) ?? "");
+  // A row that was made beforehand and stands blank is where the host would write.
+  const isBlank = (each: readonly Cell[]) => each.every((cell) => String(cell ?? "").trim() === "");
+  const at = table.rows.findLastIndex((each) => !isBlank(each)) + 1;
+  const rows = [...table.rows.slice(0, at), cells, ...table.rows.slice(at)];
+  return { ...content, tables: content.tables.map((each) => (each === table ? { ...each, rows } : each)) };
+}
+
+const cellOf = (entry: Entry): Cell => (typeof entry === "string" ? entry : entry instanceof Decimal ? Number(entry.toFixed()) : (entry as { readonly day: string }).day);
