@@ -17,7 +17,7 @@ const about = [
   "Old Orchard North was planted three weeks late and stands thin (Stand counts).",
   "Corn pays its cash cost at the expected price, but not its full cost.",
   "Nitrogen, fungicide and spray oil for the rest of the plan are still to be bought.",
-  "Wheat on Hollow Oak is harvested; everything else is done so far and the rest of the plan.",
+  "Wheat on Hollow Oak is harvested and on Thistle Draw half in; everything else is done so far and the rest of the plan.",
 ] as const;
 const aboutSlips = "Two slips are in Purchases: a unit that nobody knows, and a price and an amount that do not agree.";
 

@@ -14,6 +14,8 @@ import type { Measure } from "./measure";
 import type { PlanterCheck } from "./planter/planterCheck";
 import type { SeasonChange } from "./partialBudget/seasonChange";
 import type { EntryRef, IsoDate, Target } from "./row";
+import type { HeatUnitWay, TemperatureUnit } from "./weather/heatUnits";
+import type { WeatherDay } from "./weather/record";
 import type { WeedEntry } from "./weeds/weedEntry";
 import type { StandCount } from "./stand/standCount";
 import type { PublishedStandTables, StandTable } from "./stand/standTable";
@@ -53,6 +55,12 @@ export type Settings = {
   readonly landlordsInputs: LandlordsInputs;
   /** Names of the date × stand tables in use, separated by semicolons, or "none"; `null`: the usual one of each crop. */
   readonly standResponse: string | null;
+  /** Of the table Weather; left out or `null`: Fahrenheit with acres, Celsius with hectares. */
+  readonly temperatureUnit?: TemperatureUnit | null;
+  /** Left out or `null`: growing degree 86/50 with Fahrenheit, corn heat units with Celsius. */
+  readonly heatUnits?: HeatUnitWay | null;
+  /** The first killing frost of past autumns; left out or `null`: as the table Weather tells it. */
+  readonly firstFrosts?: readonly IsoDate[] | null;
 };
 
 export type Crop = {
@@ -99,6 +107,16 @@ export type Field = {
   readonly harvestDone: { readonly on: IsoDate | null } | null;
   /** The field whose acres this crop uses a second time in the year; `null` on land of its own. */
   readonly sameLandAs: string | null;
+  /** Where its weather is recorded; left out or `null`: at the only place there is. */
+  readonly weatherPlace?: string | null;
+  readonly source: EntryRef;
+};
+
+/** A hybrid on offer. */
+export type Hybrid = {
+  readonly name: string;
+  /** From planting to black layer, by its seller; `null`: not entered. */
+  readonly heatUnits: Decimal | null;
   readonly source: EntryRef;
 };
 
@@ -303,6 +321,9 @@ export type Season = {
   /** Tables of yield by date and stand of the grower's own, beside the published ones. */
   readonly standTables?: readonly StandTable[];
   readonly published: PublishedStandTables;
+  /** Daily weather of this year and earlier ones; left out where none is entered. */
+  readonly weather?: readonly WeatherDay[];
+  readonly hybrids?: readonly Hybrid[];
   /** What was measured and seen on the planter. */
   readonly planterChecks: readonly PlanterCheck[];
   /** The changes that are weighed. */

@@ -14,6 +14,8 @@ export type Subject =
   | { readonly of: "planter" }
   /** What is sprayed against which weed, and what goes into a tank; no money rests on it. */
   | { readonly of: "weeds" }
+  /** Heat, rain and maturity; no money rests on them. */
+  | { readonly of: "weather" }
   | { readonly of: "crop"; readonly name: string }
   | { readonly of: "field"; readonly name: string }
   | { readonly of: "item"; readonly name: string }
@@ -43,7 +45,8 @@ export const problemCodes = [
   // Entries that do not go together.
   "setting-unknown", "interest-incomplete", "no-price", "no-plan-price", "nothing-bought", "date-missing", "year-missing", "season-year-missing", "date-far", "crop-year-later", "crop-unplanted", "fuel-twice", "stand-outside-table",
   "planned-date-missing", "harvest-without-load", "harvest-open", "load-after-done", "next-crop-here",
-  "load-disagrees", "tare-above-gross", "ticket-twice", "weed-twice", "not-sites", "controls-missing", "sites-missing", "weed-unlike", "mix-disagrees", "tank-missing", "dock-table-unknown", "dock-table-fault", "dock-outside", "test-weight-missing",
+  "load-disagrees", "tare-above-gross", "ticket-twice", "weed-twice", "not-sites", "controls-missing", "sites-missing", "weed-unlike", "mix-disagrees", "tank-missing",
+  "day-twice", "low-above-high", "temperature-unlike", "weather-place-missing", "weather-place-unknown", "day-later", "dock-table-unknown", "dock-table-fault", "dock-outside", "test-weight-missing",
   "machine-zero", "stand-table-unknown", "stand-table-crop", "stand-table-fault",
   "line-twice", "budget-twice", "bill-of-used", "kind-alone", "bill-beside-done", "all-in-disagrees", "price-unlike", "year-unlike", "quantity-zero", "money-alone", "cost-none", "done-twice", "entry-beside", "cost-twice", "capital-not-charged", "tractor-disagrees", "tractor-unnamed",
 ] as const;

@@ -1,5 +1,6 @@
 /** From the cells of a workbook to a season, with every problem that stands in the way. */
 import type { EntryRef } from "../core/row";
+import { countingOf } from "../core/weather/fieldWeather";
 import type { Season } from "../core/season";
 import type { Cell, RawTable, SheetPlace, WorkbookContent } from "./cell";
 import { purchaseColumns } from "./columns/purchases";
@@ -31,7 +32,9 @@ import { readFields } from "./tables/fields";
 import { readDocks } from "./tables/dockTables";
 import { readSales } from "./tables/grain";
 import { readHarvest } from "./tables/harvest";
+import { readHybrids, readWeather } from "./tables/weather";
 import { readWeeds } from "./tables/weeds";
+import { weatherProblems } from "./weatherChecks";
 import { mixProblems, weedProblems } from "./weedChecks";
 import { readApplications, readItems } from "./tables/items";
 import { readInsurance } from "./tables/insurance";
@@ -117,6 +120,8 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
     loans: from("Loans", (table) => readLoans(table, places)),
     insurance: from("Insurance", (table) => readInsurance(table, cropNames)),
     standCounts: from("Stand counts", (table) => readStandCounts(table, fieldNames, byField)),
+    weather: from("Weather", (table) => readWeather(table, countingOf({ settings }).unit)),
+    hybrids: from("Hybrids", readHybrids),
     weeds: from("Weeds", (table) => readWeeds(table, places)),
     planterChecks: from("Planter checks", (table) => readPlanterChecks(table, machineNames, itemNames)),
     sales: from("Sales", (table) => readSales(table, cropNames, byCrop, settings.seasonYear)),
@@ -134,7 +139,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
   const yearAsked = isAskedAlready ? [] : yearProblems(season, years, settingPlace(tables.get("Season"), "Season year"));
   const all = [
     ...missing, ...found.problems, ...exampleProblems, ...headings, ...sumRows(tables, style), ...settingProblems, ...yearAsked, ...standTables.problems, ...docks.problems, ...readerProblems, ...twice, ...besideLoans, ...besideLines,
-    ...crossChecks(season), ...billsBesideDone(season, ({ source }) => !isBlank(purchaseTable?.raw.rows[source.row - 1]?.[purchaseTable.indexOf(purchaseColumns.columns.note.heading)] ?? "")), ...loanChecks(season), ...weedProblems(season), ...mixProblems(season), ...harvestProblems(season, readers.get("Fields")?.has("Harvest done") ?? false),
+    ...crossChecks(season), ...billsBesideDone(season, ({ source }) => !isBlank(purchaseTable?.raw.rows[source.row - 1]?.[purchaseTable.indexOf(purchaseColumns.columns.note.heading)] ?? "")), ...loanChecks(season), ...weatherProblems(season), ...weedProblems(season), ...mixProblems(season), ...harvestProblems(season, readers.get("Fields")?.has("Harvest done") ?? false),
   ];
   const problems = inOrder(all.filter((problem) => !namesWhatWasLost(problem, missing)));
   const withPlaces = [...tables.values(), ...own, ...content.tables.filter(({ name }) => plain(name) === plain(matchesTable))];

@@ -21,6 +21,7 @@ import { changeCautions } from "./changeWords";
 import { describe } from "./explain";
 import { besidesJson, harvestJson, yieldTableJson } from "./harvestJson";
 import { toFix } from "./problem";
+import { weatherJson } from "./weatherJson";
 import { mixesJson, weedsJson } from "./weedsJson";
 import type { SeasonReport } from "./seasonReport";
 
@@ -143,6 +144,7 @@ export function reportJson(report: SeasonReport) {
     items: figures.items.map(itemJson),
     stands: figures.stands.map(standJson),
     harvest: harvestJson(report, digits),
+    weather: weatherJson(report, digits),
     weeds: weedsJson(report, digits),
     mixes: mixesJson(report, digits),
     machines: figures.machines.map(machineJson),

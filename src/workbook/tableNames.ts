@@ -4,7 +4,7 @@ import { nearest, plain } from "./words";
 
 export const tableNames = [
   "Season", "Crops", "Fields", "Budget", "Items", "Purchases", "Applications", "Operations", "Machines", "Other costs", "Loans", "Insurance",
-  "Stand counts", "Weeds", "Planter checks", "Sales", "Harvest", "Changes",
+  "Stand counts", "Weather", "Hybrids", "Weeds", "Planter checks", "Sales", "Harvest", "Changes",
 ] as const;
 export type TableName = (typeof tableNames)[number];
 

@@ -157,6 +157,14 @@ export class Row {
     return readDate(cell, this.table.style) ?? this.fault("not-a-date", column);
   }
 
+  /** Several dates in one cell, with semicolons; `null` where the cell is blank or one of them is none, which is noted. */
+  dates(column: At): readonly IsoDate[] | null {
+    const cell = this.filled(column);
+    if (cell === null) return null;
+    const read = String(cell).split(";").map((part) => part.trim()).filter((part) => part !== "").map((part) => readDate(/^\d+$/.test(part) ? Number(part) : part, this.table.style));
+    return read.every((date) => date !== null) ? read : this.fault("not-a-date", column);
+  }
+
   needDate(column: At): IsoDate | null {
     return this.date(column) ?? this.missing(column);
   }

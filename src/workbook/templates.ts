@@ -14,6 +14,7 @@ import { harvestColumns } from "./columns/harvest";
 import { planterCheckColumns } from "./columns/planterChecks";
 import { purchaseColumns } from "./columns/purchases";
 import { seasonColumns } from "./columns/season";
+import { hybridColumns, weatherColumns } from "./columns/weather";
 import { weedColumns } from "./columns/weeds";
 import { tenures } from "./tables/fields";
 import { chargings, statuses } from "./tables/items";
@@ -67,6 +68,7 @@ const fieldsTable = table("Fields",
   may("Operator share of crop %", "On crop-shared land: the operator's part.", { numberFormat: percent }),
   may("Proven yield", "Yield per area by production history.", { numberFormat: quantity }),
   may("Uniformity loss %", "Yield lost to gaps and late plants, beyond the number of plants. Leave blank for none.", { numberFormat: percent }),
+  may("Weather place", "Where its weather is recorded, a Place of the table Weather. Blank: the only one.", { width: 18 }),
   may("Harvest done", "The day of the last load, or yes. Until it is filled the loads are the harvest so far, and the yield outlook stays.", { numberFormat: date }),
   may("Same land as", "Of a second crop in the year: the field whose acres it uses again. They count once, and the rent stands on one of the two.", { width: 22 }));
 
@@ -218,5 +220,5 @@ const matchesTable = table("Matches",
 /** All tables that we make, in the order of a season's work; `Matches` is made when a range is matched. */
 export const inputTables: readonly InputTable[] = [
   seasonTable, cropsTable, fieldsTable, tableOf(budgetColumns), itemsTable, purchasesTable, applicationsTable, operationsTable, machinesTable, otherCostsTable,
-  loansTable, insuranceTable, standCountsTable, tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), changesTable, matchesTable,
+  loansTable, insuranceTable, standCountsTable, tableOf(weatherColumns), tableOf(hybridColumns), tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), changesTable, matchesTable,
 ];

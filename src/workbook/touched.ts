@@ -6,7 +6,7 @@ import { toFix, type Problem, type Subject } from "./problem";
 const keyOf = (subject: Subject): string => ("name" in subject ? `${subject.of} ${subject.name}` : subject.of);
 
 /** Whether no figure of the season's money rests on a subject. */
-const isAside = (of: Subject["of"]): boolean => of === "planter" || of === "weeds";
+const isAside = (of: Subject["of"]): boolean => of === "planter" || of === "weeds" || of === "weather";
 
 /** Tables whose figures decide what a field bears of the costs that are shared by revenue. */
 const revenueTables = new Set(["Crops", "Fields", "Harvest", "Stand counts"]);
@@ -93,7 +93,7 @@ function reachOf(season: Season): (touches: readonly Subject[], spreads: Spreads
       // How much of an item is used in one field changes no other field's cost, unless the item is charged as bought.
       case "item": return spreads === "use" && asUsed.has(subject.name) ? [] : [...usedIn.get(subject.name)!].flatMap(andCrop);
       case "machine": return [...(workedBy.get(subject.name) ?? [])].flatMap(andCrop);
-      case "farm": case "cash flow": case "planter": case "weeds": case "change": return [];
+      case "farm": case "cash flow": case "planter": case "weeds": case "weather": case "change": return [];
     }
   };
   const isOfAll = (subject: Subject, spreads: Spreads) =>

@@ -140,6 +140,15 @@ Weeds
 ${weeds}
 `;
 
+const recorded = (rows: string, place = "") => `${crops}
+Fields
+| Field | Crop | Acres | Yield goal | Planned planting date | Planted date | Weather place |
+| Alder | Corn | 100 | 200 | 2031-05-05 | 2031-05-05 | ${place} |
+Weather
+| Date | High | Low | Place |
+${rows}
+`;
+
 export const cases: readonly ProblemCase[] = [
   { code: "table-missing", slip: "has no fields at all", workbook: crops, at: ["Fields"] },
   { code: "column-missing", slip: "renamed a heading", workbook: farm.replace("Yield goal", "Target"), at: ["Fields", undefined, "Yield goal"] },
@@ -231,6 +240,12 @@ export const cases: readonly ProblemCase[] = [
   { code: "weed-unlike", slip: "spelled a weed in another way", workbook: sprayed("4 | Watrhemp, Velvetleaf", "| Alder | Waterhemp | |"), at: ["Items", 1, "Controls"], found: "Watrhemp" },
   { code: "mix-disagrees", slip: "typed two carriers for one mix", workbook: mixed("| Corn | Spray A | 1 | qt/ac | 2031-05-01 | plan | 15 | 500 |\n| Corn | Spray A | 2 | pt/ac | 2031-05-01 | plan | 20 | |"), at: ["Applications", 2, "Carrier per acre"], found: "20" },
   { code: "tank-missing", slip: "typed a carrier and no tank", workbook: mixed("| Corn | Spray A | 1 | qt/ac | 2031-05-01 | plan | 15 | |"), at: ["Applications", 1, "Tank size"], found: "Corn" },
+  { code: "day-twice", slip: "pasted a day twice", workbook: recorded("| 2031-05-06 | 70 | 50 | |\n| 2031-05-06 | 71 | 50 | |"), at: ["Weather", 2, "Date"], found: "2031-05-06" },
+  { code: "low-above-high", slip: "typed high and low the wrong way round", workbook: recorded("| 2031-05-06 | 50 | 70 | |"), at: ["Weather", 1, "Low"], found: "70" },
+  { code: "temperature-unlike", slip: "pasted tenths of a degree", workbook: recorded("| 2031-05-06 | 289 | 50 | |"), at: ["Weather", 1, "High"], found: "289" },
+  { code: "weather-place-missing", slip: "has two places and says for no field which", workbook: recorded("| 2031-05-06 | 70 | 50 | North |\n| 2031-05-06 | 70 | 50 | South |"), at: ["Fields", 1, "Weather place"], found: "Alder" },
+  { code: "weather-place-unknown", slip: "named a place that has no days", workbook: recorded("| 2031-05-06 | 70 | 50 | North |", "Nroth"), at: ["Fields", 1, "Weather place"], found: "Nroth" },
+  { code: "day-later", slip: "typed a day of the next year", workbook: `${recorded("| 2032-05-06 | 70 | 50 | |\n| 2031-05-06 | 70 | 50 | |")}\nSeason\n| Setting | Value |\n| Season year | 2031 |`, at: ["Weather", 1, "Date"], found: "2032-05-06" },
   { code: "same-land", slip: "grew more of a second crop than there is land", workbook: twoCrops("| Alder peas | Peas | 120 | 40 | Alder | |"), at: ["Fields", 2, "Acres"], found: "120" },
   {
     code: "next-crop-here", slip: "entered a pass for the second crop under the first",

@@ -23,10 +23,10 @@ Crops
 | Corn | bu | 56 | 15.5 | 4.4 | 3.8 | 5 | 0.35 | 19 | 12 |
 | Soybeans | bu | 60 | 13 | 11 | 9.5 | 12.5 | 0.5 | 15 | 8 |
 Fields
-| Field | Crop | Acres | Yield goal | Planned planting date | Planted date | Seeds dropped | Target stand | Row width | Tenure | Rent per acre | Land charge per acre | Operator share of crop % | Proven yield | Uniformity loss % | Harvest done |
-| Alder | Corn | 120 | 200 | 2031-05-01 | 2031-05-05 | 34000 | 32000 | 30 | crop share | | | 55 | 188 | 2 | |
-| Birch | Corn | 80 | 190 | 2031-05-02 | | | | | cash rent | 210 | | | 181 | | |
-| Cedar | Soybeans | 60 | 55 | 2031-05-10 | | | | | owned | | 160 | | 50 | | 2031-10-02 |
+| Field | Hybrid or variety | Crop | Acres | Yield goal | Planned planting date | Planted date | Seeds dropped | Target stand | Row width | Tenure | Rent per acre | Land charge per acre | Operator share of crop % | Proven yield | Uniformity loss % | Harvest done |
+| Alder | Early one | Corn | 120 | 200 | 2031-05-01 | 2031-05-05 | 34000 | 32000 | 30 | crop share | | | 55 | 188 | 2 | |
+| Birch | | Corn | 80 | 190 | 2031-05-02 | | | | | cash rent | 210 | | | 181 | | |
+| Cedar | | Soybeans | 60 | 55 | 2031-05-10 | | | | | owned | | 160 | | 50 | | 2031-10-02 |
 Budget
 | For | Kind | Amount | Basis | Month | Operator share of cost % | All in |
 | Corn | supplies | 14 | per acre | May | 60 | no |
@@ -83,6 +83,18 @@ Stand counts
 | Alder | 2031-05-25 | 29 | 17.42 | | 28 | 1 |
 | Alder | 2031-05-25 | | | 30 | 3 | 1 |
 | Alder | 2031-05-25 | | | 36 | 5 | |
+Weather
+| Date | High | Low | Rain | Place |
+| 2030-05-06 | 72 | 55 | 0.2 | |
+| 2030-05-07 | 74 | 56 | 0.1 | |
+| 2031-05-06 | 70 | 54 | 0.4 | |
+| 2031-05-07 | 75 | 53 | 0.3 | |
+Hybrids
+| Hybrid | Heat units to maturity |
+| Early one | 2600 |
+Weeds
+| Field or Crop | Weed | Resistant to | Seen on |
+| Alder | Waterhemp | 9 | 2031-05-20 |
 Planter checks
 | Machine | Row | Part | New | Replace at | Measured | Unit | Finding | Item | Quantity | Hours | Done on |
 | Planter | 3 | Opener disc | 15 | 14.5 | 14.55 | in | | Parts | 2 | 0.5 | |

@@ -5,6 +5,7 @@ import { harvestColumns } from "./harvest";
 import { planterCheckColumns } from "./planterChecks";
 import { purchaseColumns } from "./purchases";
 import { seasonColumns } from "./season";
+import { hybridColumns, weatherColumns } from "./weather";
 import { weedColumns } from "./weeds";
 
-export const declaredTables: readonly Declared[] = [seasonColumns, cropColumns, purchaseColumns, weedColumns, planterCheckColumns, harvestColumns];
+export const declaredTables: readonly Declared[] = [seasonColumns, cropColumns, purchaseColumns, weatherColumns, hybridColumns, weedColumns, planterCheckColumns, harvestColumns];

@@ -6,6 +6,7 @@ import { remarkWords } from "./shared";
 export const settingNames = [
   "Farm", "Season year", "Currency", "Area unit", "Decimal comma", "Operating interest rate", "Interest method", "Interest months", "Repayment date",
   "Labour per hour", "Fuel per gallon", "Drying charge per point", "Drying counted on", "Test weight dock", "Stand response", "Landlord's inputs",
+  "Temperature unit", "Heat units", "First killing frost",
 ] as const;
 
 export const seasonColumns = declared("Season", {

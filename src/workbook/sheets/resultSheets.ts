@@ -1,3 +1,4 @@
+import { fieldWeather } from "../../core/weather/fieldWeather";
 import type { ResultSheet } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { breakEvenSheet } from "./breakEven";
@@ -6,6 +7,7 @@ import { costPerAcreSheet } from "./costPerAcre";
 import { harvestSheet } from "./harvest";
 import { planterCheckSheet } from "./planterCheck";
 import { standSheet } from "./stand";
+import { weatherSheet } from "./weather";
 import { mixingCard, weedsSheet } from "./weeds";
 
 /** Every result sheet that a season has something for, but the lender pages, which are made for a day and a reader. */
@@ -13,6 +15,7 @@ export const resultSheets = (report: SeasonReport): readonly ResultSheet[] => [
   costPerAcreSheet(report), breakEvenSheet(report),
   ...(report.figures.stands.length === 0 ? [] : [standSheet(report)]),
   ...(report.season.harvest.length === 0 ? [] : [harvestSheet(report)]),
+  ...(fieldWeather(report.season).length === 0 ? [] : [weatherSheet(report)]),
   ...((report.season.weeds ?? []).length === 0 ? [] : [weedsSheet(report)]), ...mixingCards(report),
   ...(report.figures.planters.length === 0 ? [] : [planterCheckSheet(report)]),
   ...report.figures.changes.map((figures) => changeSheet(report, figures)),

@@ -24,7 +24,7 @@ export function readFields(table: TableReader, names: Names, crops: Names): read
       name, crop, area: area(acres), yieldGoal: yieldPerArea(goal), provenYield: proven === null ? null : yieldPerArea(proven),
       variety: row.text("Hybrid or variety"), plannedPlanting: row.date("Planned planting date"), planted: row.date("Planted date"),
       seedsDropped: row.number("Seeds dropped"), targetStand: row.number("Target stand"), rowWidth: row.number("Row width", "above zero"),
-      uniformityLoss: percentOf(row, "Uniformity loss"), harvestDone: harvestDoneOf(row), sameLandAs: row.text("Same land as"), ...land, source: row.source,
+      uniformityLoss: percentOf(row, "Uniformity loss"), weatherPlace: row.text("Weather place"), harvestDone: harvestDoneOf(row), sameLandAs: row.text("Same land as"), ...land, source: row.source,
     };
   }, (row) => {
     const name = names.spelled(String(row.cell("Field")));

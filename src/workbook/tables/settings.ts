@@ -2,6 +2,7 @@
 import type { Decimal } from "../../core/decimal";
 import { landlordsInputs, type Settings } from "../../core/season";
 import { money, moneyPerUnit, type AreaUnit } from "../../core/units";
+import { heatUnitWays } from "../../core/weather/heatUnits";
 import type { RawTable } from "../cell";
 import type { Problem } from "../problem";
 import { wetnesses } from "../columns/harvest";
@@ -80,6 +81,9 @@ function read(name: SettingName, row: Row): Part {
     case "Drying counted on": return { dryingCountedOn: row.choice(valueColumn, wetnesses) ?? defaultSettings.dryingCountedOn };
     case "Landlord's inputs": return { landlordsInputs: row.choice(valueColumn, landlordsInputs) ?? defaultSettings.landlordsInputs };
     case "Test weight dock": return { testWeightDock: row.text(valueColumn) };
+    case "Temperature unit": return { temperatureUnit: row.choice(valueColumn, ["F", "C"]) };
+    case "Heat units": return { heatUnits: row.choice(valueColumn, heatUnitWays) };
+    case "First killing frost": return { firstFrosts: row.dates(valueColumn) };
     case "Stand response": return { standResponse: row.text(valueColumn) };
   }
 }

@@ -1,0 +1,64 @@
+import { describe, expect, it } from "vitest";
+import { contentFromText } from "../../../tests/support/tableFromText";
+import { sheetLines } from "../../../tests/support/sheetLines";
+import { nextDay } from "../../core/weather/record";
+import { seasonReport } from "../report";
+import { reportJson } from "../reportJson";
+import { resultSheets } from "./resultSheets";
+
+/** 20 heat units a day in two earlier years and 22 this year, to the end of June. */
+const record = (() => {
+  const rows: string[] = [];
+  for (const [from, to, high] of [["2029-05-01", "2029-12-01", "80"], ["2030-05-01", "2030-12-01", "80"], ["2031-05-01", "2031-06-30", "84"]] as const) {
+    for (let date: string = from; date <= to; date = nextDay(date)) {
+      if (date !== "2031-06-02") rows.push(`| ${date} | ${high} | 60 | ${date.endsWith("-15") ? "0.5" : "0"} |`);
+    }
+  }
+  return rows.join("\n");
+})();
+const season = (settings = "", weather = record) => seasonReport(contentFromText(`
+Season
+| Setting | Value |
+| Season year | 2031 |
+${settings}Crops
+| Crop | Yield unit | Expected price |
+| Corn | bu | 4 |
+Fields
+| Field | Hybrid or variety | Crop | Acres | Yield goal | Planned planting date | Planted date |
+| Alder | Early one | Corn | 100 | 200 | 2031-05-01 | 2031-05-01 |
+| Birch | Other one | Corn | 100 | 200 | 2031-05-01 | 2031-05-11 |
+Hybrids
+| Hybrid | Heat units to maturity |
+| Early one | 2500 |
+Weather
+| Date | High | Low | Rain |
+${weather}`));
+const lines = (of: ReturnType<typeof season>) => sheetLines(resultSheets(of).find(({ name }) => name === "Weather")!);
+
+describe("the sheet Weather", () => {
+  it("has heat, rain, stage and maturity of each planted field, and says what is missing", () => {
+    const told = lines(season("| First killing frost | 2029-10-02; 2030-10-10; 2028-10-06 |\n"));
+    // 59 days of 22 = 1,298 against 1,180; with the normal of the day that is missing 1,182 are left, 60 days of 20: 29 August.
+    expect(told.filter((line) => /^(Alder|Birch) \|/.test(line))).toEqual([
+      "Alder | 2031-06-30 | 1298 | 1180 | 118 | 1 | R1 | 2031-08-29 | 2031-08-29 | 2031-08-29 | 38 days before | 34 days before",
+      "Birch | 2031-06-30 | 1078 | 980 | 98 | 1 | V13 | – | – | – | – | –",
+    ]);
+    expect(told).toContain("Alder: 1 day of 2031-05-02 to 2031-06-30 without temperatures; towards maturity they take their normal.");
+    expect(told).toContain("Birch: no heat units to maturity of its hybrid in the table Hybrids, so no day of maturity.");
+    expect(told.join(" ")).toContain("2 earlier years; first killing freeze in the middle on 10-06, at the earliest on 10-02, of 3 autumns.");
+  });
+
+  it("is not there without weather", () => {
+    expect(resultSheets(season("", "")).map(({ name }) => name)).not.toContain("Weather");
+  });
+
+  it("is in the data, place by place", () => {
+    const [alder] = reportJson(season()).weather;
+    expect(alder).toMatchObject({ field: "Alder", place: null, from: "2031-05-02", to: "2031-06-30", days: "59", missing: "1", heatUnits: "1298", normal: "1180", rain: "1", rating: "2500", stage: "R1", maturity: { date: "2031-08-29" }, frost: null, frostMarginDays: null });
+  });
+
+  it("leaves every figure of money complete where a day is at fault", () => {
+    const told = season("", `${record}\n| 2031-06-30 | 50 | 60 | 0 |`);
+    expect([told.problemsOf({ of: "weather" }).filter(({ code }) => code === "low-above-high").length, told.problemsOf({ of: "crop", name: "Corn" }).filter(({ code }) => code === "low-above-high").length, told.problemsOf({ of: "farm" }).filter(({ code }) => code === "low-above-high").length]).toEqual([1, 0, 0]);
+  });
+});

@@ -1,0 +1,69 @@
+/** The result sheet *Weather*: heat and rain of every planted field since planting, and when it is projected to mature. */
+import { planningCaution } from "../../core/cautions";
+import type { Decimal } from "../../core/decimal";
+import { countingOf, fieldWeather, type FieldWeather } from "../../core/weather/fieldWeather";
+import type { ResultSheet, SheetCell } from "../resultSheet";
+import type { SeasonReport } from "../seasonReport";
+import { headings, note, quantityCell, section, text, title, wholeQuantityCell } from "./cells";
+import { incompleteRows, inLines, seasonName } from "./words";
+
+type Row = readonly SheetCell[];
+const lineLength = 140;
+const right = { align: "right" } as const;
+
+/** What heat is counted in, in a sentence: "GDD (50 °F base, 86 at most)". */
+export function heatWords({ way }: ReturnType<typeof countingOf>): string {
+  return { "growing degree 86/50": "GDD (50 °F base, 86 at most)", "corn heat units": "CHU", "base 10 C": "GDD (10 °C base)", "base 5 C": "GDD (5 °C base)" }[way];
+}
+
+/** Days to a freeze in words: "12 days before", "5 days after". */
+export const marginWords = (days: Decimal): string =>
+  (days.isZero() ? "on the day" : `${days.abs().toFixed()} ${days.abs().eq("1") ? "day" : "days"} ${days.isNegative() ? "after" : "before"}`);
+
+export function weatherSheet(report: SeasonReport): ResultSheet {
+  const { season } = report;
+  const all = fieldWeather(season);
+  const { areaUnit } = season.settings;
+  const heat = heatWords(countingOf(season));
+  const places = new Map(all.map((each) => [`${each.place ?? ""}`, each]));
+  return {
+    name: "Weather", columns: [26, 11, 11, 9, 9, 9, 10, 12, 12, 12, 14, 14], headingRows: 2, charts: [],
+    rows: [
+      title("Heat, rain and maturity"),
+      note(`${seasonName(report)}. ${heat} from the day after planting; rain in ${areaUnit === "ac" ? "inches" : "millimetres"}. All of it an estimate.`),
+      ...incompleteRows(report, { of: "weather" }),
+      [],
+      headings("Field", "Counted to", "Heat so far", "Normal", "Ahead", "Rain", "Stage", "Matures", "Earliest", "Latest", "Middle freeze", "Earliest one"),
+      ...all.map(fieldRow),
+      [],
+      section("What it rests on"),
+      ...[...[...places.values()].flatMap(placeNotes), ...all.flatMap(gapNotes), ...basis, planningCaution].flatMap((words) => inLines(words, lineLength)).map(note),
+    ],
+    page: { orientation: "landscape", paper: areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `Weather, ${seasonName(report)}` },
+  };
+}
+
+const basis = [
+  "Normal: the same days in the mean of the earlier years; a day without temperatures is in neither. Matures: from the sum so far by that mean, earliest and latest as each earlier year went on; the rating from the table Hybrids, less 6.8 a day of planting after 1 May where it is in 86/50 units (published for Indiana and Ohio).",
+  "Stage: of corn in 86/50 units, by published means (120 to come up, 82 a leaf to ten leaves, 50 after; from silking on by what the rating leaves). A killing freeze is the setting First killing frost, else the first low of 28 °F (−2.2 °C) or less after 1 July.",
+];
+
+function fieldRow({ field, to, heatUnits, normal, rain, stage, maturity, frostMargin }: FieldWeather): Row {
+  const words = (value: string | null | undefined) => text(value ?? "–", right);
+  return [
+    text(field), text(to, right), wholeQuantityCell(heatUnits), wholeQuantityCell(normal), wholeQuantityCell(normal === null ? null : heatUnits.minus(normal)), quantityCell(rain), words(stage),
+    words(maturity?.date), words(maturity?.early), words(maturity === null ? null : maturity.late ?? "not each year"),
+    words(frostMargin === null ? null : marginWords(frostMargin.median)), words(frostMargin === null ? null : marginWords(frostMargin.earliest)),
+  ];
+}
+
+const placeNotes = ({ place, earlierYears, frost }: FieldWeather): readonly string[] => [
+  `${place ?? "The record"}: ${earlierYears.toFixed()} earlier ${earlierYears.eq("1") ? "year" : "years"}${frost === null ? "; no killing freeze is known" : `; first killing freeze in the middle on ${frost.median}, at the earliest on ${frost.earliest}, of ${frost.years.toFixed()} autumns`}.`,
+];
+
+/** Days that are missing, and fields that no rating is known for. */
+export const gapNotes = ({ field, from, to, missing, rain, rainMissing, rating }: FieldWeather): readonly string[] => [
+  ...(missing.isZero() ? [] : [`${field}: ${missing.toFixed()} ${missing.eq("1") ? "day" : "days"} of ${from} to ${to} without temperatures; towards maturity they take their normal.`]),
+  ...(rain === null || rainMissing.isZero() ? [] : [`${field}: rain is not recorded on ${rainMissing.toFixed()} ${rainMissing.eq("1") ? "day" : "days"}.`]),
+  ...(rating === null ? [`${field}: no heat units to maturity of its hybrid in the table Hybrids, so no day of maturity.`] : []),
+];
