@@ -20,6 +20,7 @@ const typed: Record<string, ChangeDraft> = {
   "Another seeding rate": { to: "31000", gain: "2" },
   "A second site of action in the tank": { item1: "Second partner", rate1: "3", unit1: "fl oz", price1: "2.5", pass: "9", spared: "12", later: "4", gain: "1" },
   "An extra pass": { item1: "=odd", rate1: "8", unit1: "fl oz", price1: "1.9", pass: "11", trampled: "1", gain: "5" },
+  "An earlier weed pass": { early: "3", late: "4", extra: "9", spared: "2" },
   "Own or hire": { custom: "24", price: "60000", salvage: "20000", years: "8", yearly: "500", running: "9", gain: "1", rate: "5.5" },
   "A higher rent": { to: "260", gain: "3" },
 };

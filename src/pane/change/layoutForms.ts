@@ -8,6 +8,8 @@ import { lossToBadRows, rebuildRowUnits } from "../../core/partialBudget/layouts
 import { higherRent } from "../../core/partialBudget/layouts/rent";
 import { anotherSeedingRate } from "../../core/partialBudget/layouts/seedingRate";
 import { extraPass, secondSite } from "../../core/partialBudget/layouts/spraying";
+import { earlierPass, yieldKept } from "../../core/partialBudget/layouts/weedTiming";
+import { centimetresPerInch, centimetresPerMillimetre, weedLosses, type WeedDensity } from "../../core/weeds/weedLoss";
 import { hours, money, moneyPerArea, moneyPerHour, moneyPerUnit, moneyPerYear, points, seedsPerArea, share, yieldPerArea, years } from "../../core/units";
 import type { Faults } from "../parts/typed";
 import type { Format } from "../format";
@@ -40,6 +42,17 @@ const gain = (label = "Yield gain, {yield}"): Box => may("gain", label, { hint: 
 const given = <Unit>(value: Decimal | null, unit: (value: Decimal) => Unit): Unit | null => (value === null ? null : unit(value));
 const percent = (value: Decimal) => share(value.div(hundred));
 const wage = must("wage", "Labour per hour", { begin: ({ report }) => report.season.settings.labourPerHour });
+
+/** Whether weeds stand thick or thin. */
+const densityOf = ({ number }: Values): WeedDensity => (number("thin")?.isZero() === false ? "thin" : "thick");
+/** The length that heights are typed in, as the labels name it, and how many centimetres it is. */
+const heightUnit = ({ report }: Ground): string => lengthName(report.season.settings);
+const centimetresPer = (ground: Ground): Decimal => (heightUnit(ground) === "in" ? centimetresPerInch : centimetresPerMillimetre);
+const weedsOf = (values: Values, ground: Ground) => {
+  const [early, late] = [values.number("early"), values.number("late")];
+  const per = centimetresPer(ground);
+  return early === null || late === null ? null : { density: densityOf(values), early: early.times(per), late: late.times(per), yieldNow: ground.budget.yields.used };
+};
 
 const hybridBoxes = (of: "now" | "other", words: string, begin: (of: "rate" | "price" | "perUnit" | "wet", ground: Ground) => Decimal | null): readonly Box[] => [
   must(`${of}Seeds`, `Seeds per {area}, ${words}`, { wanted: above, begin: (ground) => begin("rate", ground) }),
@@ -134,6 +147,21 @@ export const layoutForms: readonly LayoutForm[] = [
       ...of, items: values.products, extraPass: given(values.number("pass"), moneyPerArea), passSpared: given(values.number("spared"), moneyPerArea),
       laterCostSpared: given(values.number("later"), moneyPerArea), yieldKept: given(values.number("gain"), yieldPerArea),
     }),
+  },
+  {
+    name: "An earlier weed pass",
+    boxes: [
+      must("early", "Height of weeds at the early pass, {length}", { wanted: above }), must("late", "Height at the late one, {length}", { wanted: above }),
+      may("thin", "Thin stand of weeds: 1", { hint: "blank: a thick one, which takes more yield" }), may("extra", "The early pass costs more, {money}", { hint: "a second pass later, a residual" }), may("spared", "It spares, {money}"),
+    ],
+    says: (values, format, ground) => {
+      const weeds = weedsOf(values, ground);
+      const kept = weeds === null ? null : yieldKept(weeds);
+      if (weeds === null) return [];
+      const printed = weedLosses[weeds.density].map(({ height, loss }) => `${format.quantity(height.div(centimetresPer(ground)))} ${heightUnit(ground)} ${format.quantity(loss)} %`).join(", ");
+      return [`Yield lost by the table, weeds ${weeds.density}: ${printed}.`, ...(kept === null ? ["One of the heights is outside the table, so the yield kept stays blank: enter the pass as a change of your own."] : [])];
+    },
+    build: (of, values, ground) => earlierPass({ ...of, ...weedsOf(values, ground)!, extra: given(values.number("extra"), moneyPerArea), spared: given(values.number("spared"), moneyPerArea) }),
   },
   {
     name: "An extra pass", hasProducts: true,

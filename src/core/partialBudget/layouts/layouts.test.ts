@@ -198,7 +198,7 @@ describe("the cautions of the work", () => {
     const cautioned = (words: string) => layoutNames.filter((name) => workCautions(name).some((each) => each.includes(words)));
     expect(cautioned("engine off, key out")).toEqual(["Other closing wheels", "Rebuild worn row units"]);
     expect(cautioned("manual")).toEqual(cautioned("engine off"));
-    expect(cautioned("The label is the law")).toEqual(["A second site of action in the tank", "An extra pass"]);
+    expect(cautioned("The label is the law")).toEqual(["A second site of action in the tank", "An extra pass", "An earlier weed pass"]);
     expect(cautioned("Ask your insurer's adjuster before you destroy a stand")).toEqual(["Reseed"]);
     expect(cautioned("Long hours")).toEqual(["Own or hire"]);
   });
