@@ -68,7 +68,7 @@ const field = (name: string): Arbitrary<Omit<Field, "source">> => fc.record({
 }));
 
 const item = (name: string): Arbitrary<Omit<Item, "source">> => fc.record({
-  name: fc.constant(name), kind: fc.constantFrom(...operatingKinds.filter((kind) => kind !== "operating interest")),
+  name: fc.constant(name), kind: fc.oneof(fc.constantFrom(...operatingKinds.filter((kind) => kind !== "operating interest")), fc.constantFrom("seed", "fertilizer")),
   packName: fc.constant("pack"), packSize: fc.constantFrom("1", "2.5", "7", "80000").map(itemQuantity), unit: fc.constant(measureNamed("lb")!),
   planPricePerPack: perhaps(cents(400).map(money)), charged: fc.constantFrom("as used", "as used", "by acres", "by revenue"),
   operatorCostShare: fc.oneof(fc.constant(share("1")), decimal(0, 1, 2).map(share)), sitesOfAction: fc.constant(null),
@@ -130,7 +130,7 @@ const loan = (fields: readonly string[]): Arbitrary<Omit<Loan, "source" | "name"
 });
 
 /** Few kinds, those of the rows and bills, so that lines, rows and bills of one kind meet. */
-const roughKinds = ["seed", "fertilizer", "fuel", "custom work", "drying", "haul", "crop insurance", "supplies"] as const;
+const roughKinds = ["seed", "seed", "fertilizer", "custom work", "drying", "haul"] as const;
 const scope = (fields: readonly string[]): Arbitrary<BudgetLine["over"]> => fc.oneof(target(fields), fc.constant({ all: true as const }));
 const budgetLine = (fields: readonly string[]): Arbitrary<Omit<BudgetLine, "source">> => fc.record({
   over: scope(fields), kind: fc.oneof({ weight: 3, arbitrary: fc.constantFrom(...roughKinds) }, { weight: 1, arbitrary: fc.constantFrom(...kinds) }),
@@ -140,6 +140,10 @@ const budgetLine = (fields: readonly string[]): Arbitrary<Omit<BudgetLine, "sour
   ),
   paidOn: perhaps(date), operatorCostShare: fc.oneof(fc.constant(share("1")), decimal(0, 1, 2).map(share)), allIn: fc.constantFrom(false, false, false, true),
 }).map(({ worth, ...rest }) => ({ ...rest, ...worth }));
+
+/** Lines of one target and kind add, and need not agree on the rest. */
+const budget = (fields: readonly string[]): Arbitrary<readonly BudgetLine[]> => fc.tuple(rows<BudgetLine>("Budget", 3, budgetLine(fields)), budgetLine(fields), fc.boolean())
+  .map(([lines, { over: _over, kind: _kind, ...like }, hasTwin]) => (lines.length === 0 || !hasTwin ? lines : [...lines, { ...lines[0]!, ...like, source: source("Budget")(lines.length + 1) }]));
 
 /** One bill in six is a return. */
 const bill = (fields: readonly string[]): Arbitrary<Omit<Bill, "source" | "name">> => fc.record({
@@ -178,7 +182,7 @@ const seasons = (harvest: (fields: readonly string[]) => Arbitrary<readonly Harv
       settings, crops: each<Crop>("Crops", cropNames, crop), fields: each<Field>("Fields", fields, field), items: each<Item>("Items", items, item),
       purchases: rows<Purchase>("Purchases", 4, purchase(items)), applications: rows<Application>("Applications", 6, application(fields, items)),
       operations: rows<Operation>("Operations", 5, operation(fields)), otherCosts: otherCosts(fields), sales: rows<Sale>("Sales", 3, sale), loans: loans(fields), harvest: harvest(fields),
-      budget: fc.oneof(fc.constant([]), rows<BudgetLine>("Budget", 4, budgetLine(fields))), bills: fc.oneof(fc.constant([]), bills(fields)),
+      budget: fc.oneof(fc.constant([]), budget(fields)), bills: fc.oneof(fc.constant([]), bills(fields)),
       published: fc.constant(publishedStandTables), planterChecks: fc.constant([]),
     }).map(shown);
   });

@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { application, corn, field, harvested, item, load, operation, otherCost, purchase, seasonOf, settings } from "../../../tests/support/season";
 import { notPlanned } from "../notPlanned";
-import type { Operation, Status } from "../season";
+import { Decimal } from "../decimal";
+import type { Operation, Season, Status } from "../season";
 import { seasonFigures } from "../seasonFigures";
-import { cropQuantity, moneyPerUnit, points } from "../units";
+import { cropQuantity, money, moneyPerUnit, points, share } from "../units";
 import { reasons } from "./reasons";
 
 const typedDry = (bushels: string, moisture: string) => load("Home", "0", null, { quantity: cropQuantity(bushels), wet: cropQuantity(bushels), moisture: points(moisture) });
@@ -22,6 +23,16 @@ describe("reasons", () => {
     expect(reasons(figures.crops[0]!, "operating").map(({ of, effect }) => `${typeof of === "string" ? of : `${of.kind} ${of.name}`} ${effect}`)).toEqual([
       "cost that moves with yield 3800", "yield -3750", "custom work Mowing 1200", "custom work planting -300", "custom work Spraying 200",
     ]);
+  });
+
+  it("tell a kind with a budget line as one cost, which moved by what line, bills and rows come to", () => {
+    const bill = (amount: string) => ({ over: { field: "Home" }, kind: "seed" as const, name: "Seed corn", amount: money(amount), paidOn: "2031-04-01", operatorCostShare: null, source: { table: "Purchases", row: 1 } });
+    const line = { over: { crop: "Corn" }, kind: "seed" as const, amount: new Decimal("120"), basis: "per acre" as const, paidOn: null, operatorCostShare: share("1"), allIn: false, source: { table: "Budget", row: 1 } };
+    const moved = (amount: string, more: Partial<Season> = {}) => reasons(seasonFigures(seasonOf({ fields: [field("Home", "100", "200")], budget: [line], bills: [bill(amount)], ...more })).crops[0]!, "operating")
+      .map(({ of, effect }) => `${typeof of === "string" ? of : `${of.kind} ${of.name}${of.unplanned ? ", not planned" : ""}`} ${effect}`);
+    // 5,000 of 12,000 is billed and nothing has moved; 15,000 is 3,000 over it.
+    expect([moved("5000"), moved("15000"), moved("5000", { budget: [{ ...line, allIn: true }] })]).toEqual([[], ["seed seed -3000"], ["seed seed 7000"]]);
+    expect(moved("5000", { budget: [] })).toEqual(["seed Seed corn, not planned -5000"]);
   });
 
   it("tell what was done without a plan apart from what the plan has too, field by field", () => {

@@ -18,27 +18,35 @@ export type Reason = {
 };
 
 /**
+ * As what a charge of a field is told. Where a budget line stands, the line, what is billed and what is left of it bear other
+ * names and are one cost: its kind moved by the difference of them all.
+ */
+export const toldAs = ({ lined }: Pick<FieldFigures, "lined">, { kind, name, unplanned }: Pick<Charge, "kind" | "name" | "unplanned">): { readonly kind: Kind; readonly name: string; readonly unplanned: boolean } =>
+  (lined.some((line) => line.kind === kind) ? { kind, name: kind, unplanned: false } : { kind, name, unplanned });
+
+/**
  * The difference of a crop's net return, outlook less plan, reason by reason. In each field
  *
  *     yield   (p − v of the plan)·s·area × (outlook yield − plan yield)
  *     moving  −(v of the outlook − v of the plan)·s·area × outlook yield
  *     dock    −d of the outlook·s·area × outlook yield
- *     cost    −(outlook amount − plan amount), for each kind and name, apart in fields whose plan has nothing of it
+ *     cost    −(outlook amount − plan amount), for each kind and name, apart in fields whose plan has nothing of it; for each kind where a budget line stands
  *
  * and the four add up to the difference of (p − d − v)·s·Y·area + o·area − F·area.
  */
 export function reasons({ fields }: CropFigures, layer: Layer): readonly Reason[] {
   const costs = new Map<string, { kind: Kind; name: string; unplanned: boolean; effect: Decimal }>();
-  const add = (charge: Charge, sign: "1" | "-1", { chargesCapital }: StageFigures) => {
+  const add = (field: FieldFigures, charge: Charge, sign: "1" | "-1", { chargesCapital }: StageFigures) => {
     if (!countsIn(charge.kind, layer) && !(layer === "full" && charge.kind === "term interest" && !chargesCapital)) return;
-    const { kind, name, unplanned } = charge;
+    const { kind, name, unplanned } = toldAs(field, charge);
     const key = `${kind}\n${name.toLowerCase()}\n${unplanned}`;
     const soFar = costs.get(key);
     costs.set(key, { kind, name, unplanned, effect: (soFar?.effect ?? zero).plus(charge.amount.times(sign)) });
   };
-  for (const { plan, outlook } of fields) {
-    plan.charges.forEach((charge) => { add(charge, "1", plan); });
-    outlook.charges.forEach((charge) => { add(charge, "-1", outlook); });
+  for (const field of fields) {
+    const { plan, outlook } = field;
+    plan.charges.forEach((charge) => { add(field, charge, "1", plan); });
+    outlook.charges.forEach((charge) => { add(field, charge, "-1", outlook); });
   }
   const all: readonly Reason[] = [
     { of: "yield", effect: money(sum(fields.map((field) => yieldEffect(field, layer)))) },

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { field, otherCost, seasonOf } from "../../../tests/support/season";
+import { field, load, otherCost, seasonOf } from "../../../tests/support/season";
 import { seasonFigures } from "../../core/seasonFigures";
-import { moneyPerArea } from "../../core/units";
+import { Decimal } from "../../core/decimal";
+import { moneyPerArea, share } from "../../core/units";
 import { paneSeason, reportOf } from "../../../tests/support/paneSeason";
 import type { Place } from "../../workbook/problem";
 import { formatOf } from "../format";
@@ -26,6 +27,12 @@ describe("the way down from a cost", () => {
   it("shows the plan from the plan's entries alone", () => {
     const seed = costTree(corn, "plan", "cash", format).kinds.find(({ kind }) => kind === "seed")!;
     expect(seed.fields[0]!.costs[0]!.entries).toEqual([{ table: "Applications", row: 6 }]);
+  });
+
+  it("says which kinds of a final nobody has billed", () => {
+    const line = { over: { all: true as const }, kind: "seed" as const, amount: new Decimal("120"), basis: "per acre" as const, paidOn: null, operatorCostShare: share("1"), allIn: false, source: { table: "Budget", row: 1 } };
+    const done = seasonFigures(seasonOf({ fields: [field("Home", "100", "200", { harvestDone: { on: null } })], harvest: [load("Home", "20000")], budget: [line] })).crops[0]!;
+    expect((["outlook", "final"] as const).map((stage) => costTree(done, stage, "cash", format).kinds.map(({ words }) => words))).toEqual([["seed"], ["seed, no bill yet"]]);
   });
 
   it("charges a cost that moves with yield on the operator's crop", () => {

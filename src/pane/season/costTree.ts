@@ -1,4 +1,5 @@
 /** The way down from a crop's cost per area to the entries that made it: kind, field, cost, entry. */
+import { noBillYet, unbilledKinds } from "../../core/budgetLines/unbilled";
 import { costPerArea } from "../../core/breakEven";
 import type { Budget, Charge, CropFigures, FieldFigures, Stage, StageFigures } from "../../core/figures";
 import { zero, type Decimal } from "../../core/decimal";
@@ -26,11 +27,12 @@ export function costTree(crop: CropFigures, stage: Stage, layer: Layer, format: 
   const { costPerArea: costs, interestInFull } = atStage<Budget>(crop, stage);
   // Term interest stays in the full layer of fields for which no capital is charged.
   const staying = layer === "full" && !interestInFull.isZero() ? "term interest" : null;
+  const unbilled = unbilledKinds(stage === "final" ? crop.fields : []);
   const kindsHere = kinds.filter((kind) => countsIn(kind, layer) || kind === staying);
   return {
     total: format.money(costs.layers[layer]),
     kinds: kindsHere.filter((kind) => costs.byKind.has(kind)).map((kind) => ({
-      kind, words: words(kind),
+      kind, words: `${words(kind)}${unbilled.has(kind) ? noBillYet : ""}`,
       perArea: format.money(kind === staying ? interestInFull : costs.byKind.get(kind)!),
       change: changeWords(kind === staying ? crop.plan.interestInFull : crop.plan.costPerArea.byKind.get(kind) ?? zero, kind === staying ? interestInFull : costs.byKind.get(kind)!, format),
       fields: crop.fields.flatMap((field) => {

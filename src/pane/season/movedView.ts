@@ -2,7 +2,7 @@
 import { sum } from "../../core/decimal";
 import type { CropFigures } from "../../core/figures";
 import type { Layer } from "../../core/kinds";
-import { reasons, type Reason } from "../../core/lender/reasons";
+import { reasons, toldAs, type Reason } from "../../core/lender/reasons";
 import type { EntryRef } from "../../core/row";
 import { moneyPerArea } from "../../core/units";
 import { shownMoney } from "../../workbook/shown";
@@ -49,14 +49,17 @@ function reasonWords({ of, effect }: Reason, { fields, yieldUnit }: CropFigures)
   }
   if (of === "dock") return "Test-weight dock";
   if (typeof of === "string") return `Cost per ${yieldUnit} ${isWorse ? "higher" : "lower"}`;
-  return of.unplanned ? `${of.name}, not planned` : `${of.name} ${isWorse ? "higher" : "lower"}`;
+  const name = of.name === of.kind ? `${of.name.charAt(0).toUpperCase()}${of.name.slice(1)}` : of.name;
+  return of.unplanned ? `${name}, not planned` : `${name} ${isWorse ? "higher" : "lower"}`;
 }
 
 /** The entries of every charge that the reason gathers, plan and now, without repeats. */
 function entriesOf({ of }: Reason, { fields }: CropFigures): readonly EntryRef[] {
   if (of === "dock") return fields.flatMap(({ weighed }) => (weighed === null || weighed.dock.isZero() ? [] : weighed.entries));
   if (typeof of === "string") return [];
-  const charges = fields.flatMap(({ plan, outlook }) => [...plan.charges, ...outlook.charges])
-    .filter(({ kind, name, unplanned }) => kind === of.kind && name.toLowerCase() === of.name.toLowerCase() && unplanned === of.unplanned);
+  const charges = fields.flatMap((field) => [...field.plan.charges, ...field.outlook.charges].filter((charge) => {
+    const { kind, name, unplanned } = toldAs(field, charge);
+    return kind === of.kind && name.toLowerCase() === of.name.toLowerCase() && unplanned === of.unplanned;
+  }));
   return [...new Map(charges.flatMap(({ entries }) => entries).map((entry) => [`${entry.table}\n${entry.row}`, entry])).values()];
 }

@@ -1,4 +1,5 @@
 /** Cost by kind and layer, plan against outlook. */
+import { noBillYet, unbilledKinds } from "../../../core/budgetLines/unbilled";
 import { zero } from "../../../core/decimal";
 import type { CropFigures } from "../../../core/figures";
 import { cashKinds, cashNeedKinds, fullKinds, operatingKinds, type Kind, type Layer } from "../../../core/kinds";
@@ -11,7 +12,7 @@ import { blockWidth, type Page } from "./page";
 
 export function costBand(page: Page, report: SeasonReport, crops: readonly CropFigures[]): void {
   const top = page.next;
-  const marked = kindMarker(report.season);
+  const [marked, unbilled] = [kindMarker(report.season), unbilledKinds(crops.flatMap(({ fields }) => fields))];
   page.put({ row: top, column: 0 }, text(`Cost per ${areaName(report)} by kind`, { bold: true, fill: "heading" }));
   crops.forEach(({ yieldUnit }, index) => {
     page.put({ row: top, column: 1 + index * blockWidth }, ...["Plan", "Outlook", "Change", `Per ${yieldUnit}`].map((words) => text(words, { bold: true, fill: "heading", align: "right" })));
@@ -19,7 +20,7 @@ export function costBand(page: Page, report: SeasonReport, crops: readonly CropF
   const groups: readonly (readonly [readonly Kind[], Layer])[] = [[operatingKinds, "operating"], [cashKinds, "cash"], [fullKinds, "full"], [cashNeedKinds, "cashNeed"]];
   for (const [kinds, layer] of groups) {
     for (const kind of kinds.filter((each) => crops.some((crop) => costs(crop, each)))) {
-      line(page, crops, `   ${marked(kind)}`, {}, (budget) => budget.costPerArea.byKind.get(kind) ?? zero);
+      line(page, crops, `   ${marked(kind)}${unbilled.has(kind) ? noBillYet : ""}`, {}, (budget) => budget.costPerArea.byKind.get(kind) ?? zero);
     }
     line(page, crops, layerWords(layer, crops), subtotal, (budget) => budget.costPerArea.layers[layer]);
   }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { reportOf } from "../../../../tests/support/reportOf";
-import { application, corn, field, item, operation, otherCost, purchase, sale, seasonOf, settings } from "../../../../tests/support/season";
+import { application, corn, field, item, load, operation, otherCost, purchase, sale, seasonOf, settings } from "../../../../tests/support/season";
 import { Decimal, sum } from "../../../core/decimal";
 import { moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../../../core/units";
 import type { SheetCell } from "../../resultSheet";
@@ -33,6 +33,24 @@ const report = reportOf(season);
 const sheet = lenderPages(report, { date: "2031-06-15" });
 const cells = sheet.rows.flat();
 const find = (words: string): number => sheet.rows.findIndex((row) => row.some((cell) => cell.value === words));
+
+describe("a budget line that nobody has billed", () => {
+  const line = (allIn: boolean) => ({ over: { crop: "Corn" }, kind: "seed" as const, amount: new Decimal("120"), basis: "per acre" as const, paidOn: null, operatorCostShare: share("1"), allIn, source: { table: "Budget", row: 1 } });
+  const saidOf = (parts: Parameters<typeof seasonOf>[0]) => {
+    const of = reportOf(seasonOf({ fields: [field("Home", "100", "200", { harvestDone: { on: null } })], harvest: [load("Home", "20000")], ...parts }));
+    const labels = lenderPages(of, { date: "2031-12-15" }).rows.map((row) => String(row[0]?.value ?? "").trim()).filter((words) => words.startsWith("seed") || words.startsWith("drying"));
+    return [...labels, ...lenderNotices(of).flatMap(({ code }) => (code === "budget-unbilled" ? [code] : []))];
+  };
+  it("marks its kind once the field is harvested, until it is all in", () => {
+    expect([saidOf({ budget: [line(false)] }), saidOf({ budget: [line(true)] })]).toEqual([["seed, no bill yet", "budget-unbilled"], ["seed"]]);
+    expect(saidOf({ budget: [line(false)], harvest: [], fields: [field("Home", "100", "200")] })).toEqual(["seed"]);
+  });
+  it("is told too where planned rows hide it in the outlook: the final has none of them", () => {
+    // Drying that is planned comes after the last load and stays in the outlook; in the final it is the line's.
+    const drying = { budget: [{ ...line(false), kind: "drying" as const }], operations: [operation("Drying", "Home", "150", "plan", { kind: "drying", date: "2031-12-01" })] };
+    expect(saidOf(drying)).toEqual(["drying, no bill yet", "budget-unbilled"]);
+  });
+});
 
 describe("the lender pages", () => {
   it("make the break-evens live: every figure of the assumptions' lines is a formula with its value", () => {

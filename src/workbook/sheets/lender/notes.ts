@@ -1,4 +1,5 @@
 /** What the lender pages contain and leave out, and what would embarrass in front of a lender. */
+import { unbilledKinds } from "../../../core/budgetLines/unbilled";
 import { planningCaution } from "../../../core/cautions";
 import type { CropFigures } from "../../../core/figures";
 import type { Kind, Layer } from "../../../core/kinds";
@@ -50,8 +51,8 @@ export function lenderNotices(report: SeasonReport): readonly Notice[] {
   say(!entered(report, "overhead"), "no-overhead", "No overhead is entered (utilities, insurance, accounting, dues).");
   say(!entered(report, "cash rent", "land tax", "land charge"), "no-land", "No land cost is entered: neither rent nor land tax nor a land charge.");
   say(!entered(report, "family living"), "no-living", "No family living is entered, so cash need is too low.");
-  const unbilled = figures.crops.flatMap(({ fields }) => fields).some(({ final, lined }) => final !== null && lined.some(({ rest }) => !rest.amount.isZero()));
-  say(unbilled, "budget-unbilled", "What is left of budget lines without a bill is in the figures of harvested fields too: a line's All in takes it out.");
+  const unbilled = unbilledKinds(figures.crops.flatMap(({ fields }) => fields)).size > 0;
+  say(unbilled, "budget-unbilled", "No bill yet: what is left of budget lines is in the figures of harvested fields too. A line's All in takes it out.");
   say(farmCashFlow(report)?.spread.isZero() === false, "no-month", "Some costs have no date; the cash flow takes field costs at planned planting and spreads the rest evenly.");
   for (const { crop, outlook, yieldUnit, sales } of figures.crops) {
     const entry = season.crops.find((each) => each.name === crop)!;
