@@ -1,7 +1,7 @@
 /**
  * Which part may import which (dependency-cruiser). The roads run one way:
  *
- *   pane, functions, desk, cli  ->  host (the port)  and  workbook  ->  core
+ *   pane, desk, cli  ->  host (the port)  and  workbook  ->  core
  *
  * A host's implementation is brought in only by the page or program that starts it.
  */
@@ -20,23 +20,25 @@ export default {
       { path: "^src/", pathNot: "^src/core/decimal\\.ts$" }, { path: "^node_modules/decimal\\.js/" }),
     rule("workbook-to-core", "What our tables mean needs no host, no page and no React.",
       { path: "^src/workbook/", pathNot: tests },
-      { path: ["^src/(host|pane|desk|functions|cli)/", "^node_modules/"] }),
+      { path: ["^src/(host|pane|desk|cli)/", "^node_modules/"] }),
     rule("host-to-workbook", "A host carries cells; it knows neither pages nor figures.",
-      { path: "^src/host/", pathNot: tests }, { path: "^src/(core|pane|desk|functions|cli)/" }),
+      { path: "^src/host/", pathNot: tests }, { path: "^src/(core|pane|desk|cli)/" }),
     rule("hosts-apart", "The two hosts do not know each other.",
       { path: "^src/host/excel/", pathNot: tests }, { path: "^src/host/embedded/" }),
     rule("hosts-apart-too", "The two hosts do not know each other.",
       { path: "^src/host/embedded/", pathNot: tests }, { path: "^src/host/excel/" }),
-    rule("port-only", "The pane and the functions see the port, never an implementation; only the page in Excel starts Excel's.",
-      { path: "^src/(pane|functions)/", pathNot: [tests, "^src/pane/index\\.tsx$"] }, { path: "^src/host/(excel|embedded)/" }),
+    rule("port-only", "The pane sees the port, never an implementation; only the page in Excel starts Excel's.",
+      { path: "^src/(pane)/", pathNot: [tests, "^src/pane/index\\.tsx$"] }, { path: "^src/host/(excel|embedded)/" }),
     rule("no-excel-without-excel", "The desk and the command line run without Excel.",
-      { path: "^src/(desk|cli)/", pathNot: tests }, { path: ["^src/host/excel/", "^src/functions/"] }),
+      { path: "^src/(desk|cli)/", pathNot: tests }, { path: "^src/host/excel/" }),
     rule("no-embedded-in-excel", "The page in Excel starts Excel's host only.",
       { path: "^src/pane/index\\.tsx$" }, { path: "^src/host/embedded/" }),
+    rule("parts-below-pages", "What several pages are put together from knows none of them.",
+      { path: "^src/pane/parts/", pathNot: tests }, { path: "^src/pane/(?!parts/|commands/)[^/]+/" }),
     rule("pane-below-desk", "The desk shows the pane, not the other way round, and the command line shows neither.",
-      { path: "^src/(pane|functions|cli)/", pathNot: tests }, { path: "^src/desk/" }),
+      { path: "^src/(pane|cli)/", pathNot: tests }, { path: "^src/desk/" }),
     rule("cli-without-pages", "The command line needs no page.",
-      { path: "^src/(cli|functions)/", pathNot: tests }, { path: ["^src/(pane|desk)/", "^node_modules/(react|@fluentui)"] }),
+      { path: "^src/(cli)/", pathNot: tests }, { path: ["^src/(pane|desk)/", "^node_modules/(react|@fluentui)"] }),
     rule("no-tests-in-product", "The product does not need its tests, nor the demo's sources.",
       { path: "^src/", pathNot: tests }, { path: ["^tests/", "^shared/(?!published/)"] }),
     rule("published-through-workbook", "Published tables are read by the workbook's code, which hands them to the core in decimals.",

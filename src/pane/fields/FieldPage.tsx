@@ -5,7 +5,7 @@ import { Folds } from "../parts/Folds";
 import { Incomplete } from "../parts/Incomplete";
 import { usePane } from "../paneContext";
 import { CostTreePart } from "../season/CostTreePart";
-import { entryTeller } from "../season/entryView";
+import { entryTeller } from "../parts/entryView";
 import { FigureTable } from "../season/FigureTable";
 import { MovedPart } from "../season/MovedPart";
 import { StandPage } from "../stand/StandPage";

@@ -2,7 +2,7 @@ import { useMemo } from "react";
 import type { PageProps } from "../page";
 import { usePane } from "../paneContext";
 import { PurchasePart } from "../purchase/PurchasePart";
-import { entryTeller } from "../season/entryView";
+import { entryTeller } from "../parts/entryView";
 import { ItemsCard } from "../season/ItemsCard";
 
 /** What was bought and what is still to buy. */

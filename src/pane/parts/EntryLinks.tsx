@@ -1,7 +1,7 @@
 import { useState } from "react";
 import type { EntryRef } from "../../core/row";
 import { usePane } from "../paneContext";
-import type { EntryTeller } from "../season/entryView";
+import type { EntryTeller } from "./entryView";
 
 export type EntryLinksProps = { readonly entries: readonly EntryRef[]; readonly teller: EntryTeller };
 

@@ -1,8 +1,18 @@
 /** Numbers typed in a form, with what is wrong said of each. */
 import type { Decimal } from "../../core/decimal";
-import { typedNumber } from "../purchase/purchaseDraft";
+import { readNumber } from "../../workbook/numbers";
 
 export type Faults<Name extends string> = { readonly [N in Name]?: string };
+
+/**
+ * The number that a person means by what they typed; `null` where it is none. It is read as a cell of the workbook is, and where
+ * only a decimal comma makes a number of it, as one with a decimal comma: here the row that will be written is shown at once.
+ */
+export function typedNumber(text: string, decimalComma: boolean): Decimal | null {
+  const reading = readNumber(text, { decimalComma });
+  if (reading === "decimal-comma") return typedNumber(text, true);
+  return typeof reading === "string" || reading.percent ? null : reading.value;
+}
 
 /** A number as it would be typed, to begin a box with: in a workbook of decimal commas a point would be taken for thousands. */
 export const typedAs = (value: Decimal, decimalComma: boolean): string => (decimalComma ? value.toFixed().replace(".", ",") : value.toFixed());

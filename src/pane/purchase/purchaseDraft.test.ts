@@ -3,7 +3,8 @@ import { paneSeason, reportOf } from "../../../tests/support/paneSeason";
 import { purchase } from "../../../tests/support/season";
 import { formatOf } from "../format";
 import { matching } from "../parts/matching";
-import { emptyDraft, itemNamed, lastPrice, notYet, purchaseView, typedNumber, type PurchaseDraft } from "./purchaseDraft";
+import { emptyDraft, itemNamed, lastPrice, notYet, purchaseView, type PurchaseDraft } from "./purchaseDraft";
+import { typedNumber } from "../parts/typed";
 import { whatChanged } from "./whatChanged";
 
 const format = formatOf(paneSeason.settings, "en-US");

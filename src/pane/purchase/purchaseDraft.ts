@@ -4,7 +4,7 @@ import { conversion, measureNamed, measureNames } from "../../core/measure";
 import type { Item, Season } from "../../core/season";
 import { money, type Money } from "../../core/units";
 import { purchaseColumns } from "../../workbook/columns/purchases";
-import { readNumber } from "../../workbook/numbers";
+import { typedNumber } from "../parts/typed";
 import { plain } from "../../workbook/words";
 import { entryRow, type EntryRow } from "../commands/entryRow";
 import type { Format } from "../format";
@@ -50,16 +50,6 @@ export type PurchaseView = {
 
 /** The item of that name, capitals and spaces aside. */
 export const itemNamed = (items: readonly Item[], name: string): Item | null => items.find((item) => plain(item.name) === plain(name)) ?? null;
-
-/**
- * The number that a person means by what they typed; `null` where it is none. It is read as a cell of the workbook is, and where
- * only a decimal comma makes a number of it, as one with a decimal comma: here the row that will be written is shown at once.
- */
-export function typedNumber(text: string, decimalComma: boolean): Decimal | null {
-  const reading = readNumber(text, { decimalComma });
-  if (reading === "decimal-comma") return typedNumber(text, true);
-  return typeof reading === "string" || reading.percent ? null : reading.value;
-}
 
 /** Units in which an item can be bought: its pack, its base unit, and all others of the same dimension. */
 export function unitsOf(item: Item): readonly string[] {

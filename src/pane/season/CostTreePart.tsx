@@ -11,7 +11,7 @@ import { kindMarker } from "../../workbook/uncheckedCoefficients";
 import { usePane } from "../paneContext";
 import { costTree, type FieldLine } from "./costTree";
 import { stagesOf } from "./cropView";
-import type { EntryTeller } from "./entryView";
+import type { EntryTeller } from "../parts/entryView";
 
 export type CostTreePartProps = { readonly crop: CropFigures; readonly layer: Layer; readonly report: SeasonReport; readonly teller: EntryTeller };
 

@@ -12,7 +12,7 @@ import { usePane } from "../paneContext";
 import { CostTreePart } from "./CostTreePart";
 import { cropBlock } from "./cropBlock";
 import { breakEvenView, cropView } from "./cropView";
-import type { EntryTeller } from "./entryView";
+import type { EntryTeller } from "../parts/entryView";
 import { FigureTable } from "./FigureTable";
 import { MovedPart } from "./MovedPart";
 import { NeedLineDrawing } from "./NeedLineDrawing";

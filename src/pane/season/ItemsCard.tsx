@@ -5,7 +5,7 @@ import { Folds } from "../parts/Folds";
 import { EntryLinks } from "../parts/EntryLinks";
 import { Incomplete } from "../parts/Incomplete";
 import { usePane } from "../paneContext";
-import type { EntryTeller } from "./entryView";
+import type { EntryTeller } from "../parts/entryView";
 import { itemsView, type ItemView } from "./itemsView";
 
 export type ItemsCardProps = { readonly report: SeasonReport; readonly teller: EntryTeller };

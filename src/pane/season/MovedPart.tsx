@@ -3,7 +3,7 @@ import { layerCosts, type Layer } from "../../core/kinds";
 import { Disclosure } from "../parts/Disclosure";
 import { EntryLinks } from "../parts/EntryLinks";
 import { usePane } from "../paneContext";
-import type { EntryTeller } from "./entryView";
+import type { EntryTeller } from "../parts/entryView";
 import { movedView, type MovedLine } from "./movedView";
 
 export type MovedPartProps = { readonly crop: CropFigures; readonly layer: Layer; readonly teller: EntryTeller };

@@ -10,7 +10,7 @@ import { inputTables } from "../../workbook/templates";
 import { MakeTables } from "../setup/MakeTables";
 import { FinerLine } from "../start/FinerLine";
 import { CropCard } from "./CropCard";
-import { entryTeller } from "./entryView";
+import { entryTeller } from "../parts/entryView";
 import { FarmStrip } from "./FarmStrip";
 
 /** The season: the farm's strip, then a block for each crop. */

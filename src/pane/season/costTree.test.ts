@@ -7,7 +7,7 @@ import { paneSeason, reportOf } from "../../../tests/support/paneSeason";
 import type { Place } from "../../workbook/problem";
 import { formatOf } from "../format";
 import { costTree } from "./costTree";
-import { entryTeller } from "./entryView";
+import { entryTeller } from "../parts/entryView";
 
 const format = formatOf(paneSeason.settings, "en-US");
 const corn = reportOf().figures.crops[0]!;

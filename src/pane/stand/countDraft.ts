@@ -3,7 +3,7 @@ import type { Decimal } from "../../core/decimal";
 import type { Field } from "../../core/season";
 import type { AreaUnit } from "../../core/units";
 import { rowLengthOfThousandth, standAt, type CountedPlace } from "../../core/stand/standCount";
-import { typedNumber } from "../purchase/purchaseDraft";
+import { typedNumber } from "../parts/typed";
 import type { EntryRow } from "../commands/entryRow";
 import type { Format } from "../format";
 import { typedAs } from "../parts/typed";

@@ -2,7 +2,7 @@
 import { hundred, one, type Decimal } from "../../core/decimal";
 import type { FieldStand } from "../../core/stand/fieldStand";
 import type { UniformityFinding } from "../../core/tables/uniformity";
-import { typedNumber } from "../purchase/purchaseDraft";
+import { typedNumber } from "../parts/typed";
 import type { Format } from "../format";
 
 export type TriedLoss = {
