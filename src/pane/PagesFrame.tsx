@@ -1,4 +1,4 @@
-import { Fragment, Suspense, useEffect, useId, useRef, useState } from "react";
+import { Fragment, lazy, Suspense, useEffect, useId, useRef, useState } from "react";
 import { placeWords } from "../workbook/explain";
 import type { Subject } from "../workbook/problem";
 import type { SeasonReport } from "../workbook/seasonReport";
@@ -17,6 +17,8 @@ export type PagesProps = {
   readonly focusPage: { current: boolean };
   readonly open: (page: PageId) => void;
 };
+
+const EffectLine = lazy(() => import("./moved/EffectLine").then((part) => ({ default: part.EffectLine })));
 
 /** Says which rows are being entered, because what stands in them is in no figure yet. */
 function RowsBeingEntered({ report }: { readonly report: SeasonReport }) {
@@ -59,6 +61,7 @@ export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps)
         tabs={pages.filter(({ hasTab }) => hasTab).map((each) => ({ id: each.id, title: each.title, controls: opened.has(each.id) ? `${id}-${each.id}` : null }))}
       />
       {page !== "entries" && <EntriesLine report={report} />}
+      <Suspense><EffectLine report={report} /></Suspense>
       {pages.filter((each) => opened.has(each.id)).map(({ id: each, title, hasTab, Content }) => (
         <div
           key={each} id={`${id}-${each}`} className="pn-body" role={hasTab ? "tabpanel" : "region"} aria-labelledby={hasTab ? `${id}-tab-${each}` : `${id}-title-${each}`}

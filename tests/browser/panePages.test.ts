@@ -254,6 +254,28 @@ describe("the page Changes", () => {
   });
 });
 
+describe("after an entry", () => {
+  const effect = (page: Page) => page.locator(".pn-entry-effect");
+  it("says in a line what it did, wherever it was made, and is silent where more than one row changed", async () => {
+    const page = await opened("Changes");
+    expect(await effect(page).innerText()).toBe("");
+    const put = (rows: readonly (readonly (string | number)[])[]) => page.evaluate(async (all) => {
+      const { host } = (window as unknown as { panePage: PanePage }).panePage;
+      const headings = ["Date", "Item", "Quantity", "Unit", "Unit price"];
+      await host.addRows("Purchases", all.map((cells) => new Map(cells.map((cell, index) => [headings[index]!, cell]))));
+    }, rows);
+    const again = () => button(page, "Read the workbook again").click();
+    await put([["2031-05-20", "Urea", 1000, "lb", 0.9]]);
+    await again();
+    await expect.poll(() => effect(page).innerText()).toMatch(/^Urea 0\.30 a lb against plan 0\.26: Corn \+3\.\d\d an acre/);
+    await again();
+    expect(await effect(page).innerText()).toMatch(/^Urea/);
+    await put([["2031-05-21", "Urea", 10, "lb", 0.9], ["2031-05-22", "Urea", 20, "lb", 0.9]]);
+    await again();
+    await expect.poll(() => effect(page).innerText()).toBe("");
+  });
+});
+
 describe("the page Lender", () => {
   it("says what would embarrass, previews, and writes the pages with the cash flow in one step", async () => {
     const page = await opened("Lender");
