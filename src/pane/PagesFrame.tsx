@@ -6,8 +6,10 @@ import { usePane } from "./paneContext";
 import type { PageId } from "./page";
 import { fetchLaterPages, pages } from "./pages";
 import { EntriesLine } from "./problems/EntriesLine";
-import { EmptyPage } from "./setup/EmptyPage";
 import { Tabs } from "./Tabs";
+
+/** What a season with tables never shows comes when it is wanted. */
+const EmptyPage = lazy(() => import("./setup/EmptyPage").then((module) => ({ default: module.EmptyPage })));
 
 export type PagesProps = {
   readonly report: SeasonReport;
@@ -48,7 +50,7 @@ export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps)
   });
   useEffect(fetchLaterPages, []);
   const { seasonYear, currency, farm = null } = report.season.settings;
-  if (report.tablesFound.size === 0) return <EmptyPage report={report} />;
+  if (report.tablesFound.size === 0) return <Suspense fallback={<p role="status">The page is on its way…</p>}><EmptyPage report={report} /></Suspense>;
   return (
     <>
       <header className="pn-head">
