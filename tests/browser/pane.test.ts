@@ -279,7 +279,7 @@ describe.each(looks)("in %s", (_, look) => {
     await button(page, /^Mill Road/).click();
     await isSound(page);
     await page.getByRole("tab", { name: "Inputs" }).click();
-    await button(page, /bought as needed$/).click();
+    for (const fold of await page.getByRole("button", { name: /bought in full$/ }).all()) await fold.click();
     await button(page, /^Urea/).click();
     await isSound(page);
     await page.getByRole("tab", { name: "More" }).click();

@@ -89,8 +89,8 @@ describe("a change built in the demo", () => {
     const form = pane().getByRole("form", { name: "New change" });
     // 3,720 over six years at the 8.25 % of the operating line: × 0.2179586 = 810.81, on 164.2 acres 4.9379 an acre.
     // A bushel brings home 4.35 − 0.15 selling − 4 points × 0.045 drying = 4.02: 1.2283 bushels.
-    await expect.poll(() => form.innerText()).toContain("Yield gain needed to pay: 1.3 bu/ac.");
-    expect(await form.innerText()).toContain("−4.94 USD per acre a year, −810.81 USD on 164.2 ac");
+    await expect.poll(() => form.innerText()).toContain("1.3 bu/ac yield gain needed to pay");
+    expect(await form.innerText()).toContain("The rest costs 4.94 USD per acre a year, 810.81 USD on 164.2 ac.");
     await button("Save the change").click();
     await form.getByText("“Spiked wheels” was saved as 2 rows of the table Changes.").waitFor();
     await expect.poll(() => pane().getByRole("region", { name: "Changes to compare" }).getByRole("listitem").count()).toBe(before + 1);
@@ -98,7 +98,7 @@ describe("a change built in the demo", () => {
 
     await button(/^Spiked wheels/).click();
     await pane().getByLabel("Count it in").last().check();
-    await pane().getByText("Entered in the column Active of the 2 rows of “Spiked wheels”.").waitFor();
+    await pane().getByText("Counted in: entered in its 2 rows of the table Changes.").waitFor();
     // The gain is blank, so what it adds is open, and the outlook with it.
     await region("Projected with changes").getByText("Spiked wheels: an entry is blank, so what it adds is not known.").waitFor();
 
