@@ -121,7 +121,7 @@ describe("entries", () => {
     await eventually(() => page.getByRole("listbox", { name: "Choices" }).getByRole("option", { selected: true }).allInnerTexts()).toEqual(["Shop supplies"]);
     await page.keyboard.press("Enter");
     expect(await cell(page, below.replace("A", "B")).innerText()).toBe("Shop supplies");
-    expect(await cell(page, below).innerText()).toBe("2026-07-20");
+    expect(await cell(page, below).innerText()).toContain("2026-07-20");
   });
 
   it("adds a row to the table by the button", async () => {
@@ -227,6 +227,8 @@ describe("a start that goes wrong", () => {
 describe("files", () => {
   it("saves what was typed, and opens it again when it is dragged in", async () => {
     const before = await outlooks(page);
+    // Wide enough for all columns: those out of sight are not drawn.
+    await page.setViewportSize({ width: 2400, height: 900 });
     await showSheet(page, "Purchases");
     const { headings } = await tableOnSheet(page);
     await typeRow(page, headings, { Date: "7/20/2026", Item: "Shop supplies", Quantity: "1000", Unit: "each", Amount: "9000", Note: "Kept in the file" });

@@ -97,7 +97,7 @@ describe("a change built in the demo", () => {
     expect(await pane().getByRole("region", { name: "Changes to compare" }).getByRole("listitem").filter({ hasText: "Spiked wheels" }).innerText()).toContain("1.3 bu/ac");
 
     await button(/^Spiked wheels/).click();
-    await pane().getByLabel("Count it in").last().check();
+    await pane().getByLabel("Count it in").first().check();
     await pane().getByText("Counted in: entered in its 2 rows of the table Changes.").waitFor();
     // The gain is blank, so what it adds is open, and the outlook with it.
     await region("Projected with changes").getByText("Spiked wheels: an entry is blank, so what it adds is not known.").waitFor();
