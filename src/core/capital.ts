@@ -1,7 +1,7 @@
 /** Whether the full layer charges interest on the capital in a field, so that term interest leaves it there. */
 import { nearestLines } from "./budgetLines/nearestLines";
-import type { Target } from "./row";
-import type { Field, OtherCost, Season } from "./season";
+import { isOver } from "./over";
+import type { Season } from "./season";
 
 /**
  * `charged`: machine ownership or a land charge stands for the capital in the field. `none`: somebody has entered 0, so
@@ -22,7 +22,3 @@ export function capitalOf({ fields, otherCosts, operations, budget = [] }: Pick<
     return [field.name, charged ? "charged" : charges.length > 0 ? "none" : "unsaid"];
   }));
 }
-
-/** Whether a row of one field, of a crop or of all reaches a field. */
-export const isOver = (over: Target | OtherCost["over"], field: Pick<Field, "name" | "crop">): boolean =>
-  "all" in over ? true : "field" in over ? field.name === over.field : field.crop === over.crop;

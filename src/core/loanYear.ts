@@ -1,4 +1,5 @@
 /** What a loan takes of one year: its payments, how much of them is interest, and what is owed before and after them. */
+import { daysBetween } from "./day";
 import { Decimal, one, zero } from "./decimal";
 import { debtService, installment, type Installment } from "./lender/amortisation";
 import { monthOf, monthsLater, type Month } from "./lender/month";
@@ -77,8 +78,6 @@ function paymentsOf(loan: Loan, payment: Money, nextDue: Month, year: string): P
 /** Years from 1 January to the repayment of what an operating loan carries: its own day, the season's, or the whole year. */
 function yearsCarried({ nextDue }: Loan, year: string | null, repaidInSeason: IsoDate | null): Decimal {
   const repaid: IsoDate | null = [nextDue, repaidInSeason].find((day) => day !== null && year !== null && day >= `${year}-01-01`) ?? null;
-  return repaid === null ? one : days(`${year!}-01-01`, repaid).div(daysInYear);
+  return repaid === null ? one : daysBetween(`${year!}-01-01`, repaid).div(daysInYear);
 }
 
-const millisecondsInDay = 86_400_000;
-const days = (from: IsoDate, to: IsoDate): Decimal => new Decimal(String((Date.parse(to) - Date.parse(from)) / millisecondsInDay));

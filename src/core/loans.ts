@@ -1,5 +1,5 @@
 /** What loans cost the fields: the term interest and the term principal of the year. */
-import { isOver } from "./capital";
+import { isOver } from "./over";
 import { zero } from "./decimal";
 import type { Cost } from "./cost";
 import { sharingWeights, type FieldFacts } from "./fieldFacts";

@@ -1,4 +1,5 @@
-import { Decimal, sum, zero } from "./decimal";
+import { daysBetween } from "./day";
+import { Decimal, larger, sum, zero } from "./decimal";
 import { bearsInterest, type Cost } from "./cost";
 import type { Kind } from "./kinds";
 import { paymentDates, type PaymentYear } from "./paymentDates";
@@ -9,7 +10,6 @@ import { money } from "./units";
 
 const daysInYear = new Decimal("365");
 const monthsInYear = new Decimal("12");
-const millisecondsInDay = 86_400_000;
 
 /** Days that money waits for the repayment of the operating loan. */
 export type DaysOut = {
@@ -26,11 +26,7 @@ export type DaysOut = {
 export function daysOut({ operatingInterest: interest, seasonYear }: Pick<Settings, "operatingInterest" | "seasonYear">): DaysOut {
   if (interest?.method !== "by date") return { from: () => zero, of: () => zero };
   const year: PaymentYear = { year: seasonYear ?? interest.repaymentDate.slice(0, 4), repaid: interest.repaymentDate };
-  const repaid = Date.parse(interest.repaymentDate);
-  const from = remembered((paid) => {
-    const between = (repaid - Date.parse(paid)) / millisecondsInDay;
-    return between > 0 ? new Decimal(String(between)) : zero;
-  });
+  const from = remembered((paid) => larger(daysBetween(paid, interest.repaymentDate), zero));
   const mean = (days: readonly IsoDate[]): Decimal => (days.length === 0 ? zero : sum(days.map(from)).div(String(days.length)));
   const yearly = new Map<Kind, (planting: string) => Decimal>();
   const without = (kind: Kind, planting: IsoDate | null): Decimal => {

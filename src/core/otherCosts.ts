@@ -6,13 +6,14 @@ import { landWeights } from "./land";
 import type { Stage } from "./figures";
 import { pointsPerUnit } from "./loadDrying";
 import type { DaysOut } from "./operatingInterest";
+import { isOver } from "./over";
 import type { OtherCost } from "./season";
 import { splitToTheCent } from "./split";
 import { money, moneyPerUnit } from "./units";
 
 /** The fields that a cost is spread over. */
 const fieldsOf = ({ over }: OtherCost, facts: readonly FieldFacts[]): readonly FieldFacts[] =>
-  facts.filter(({ field }) => ("all" in over ? true : "crop" in over ? field.crop === over.crop : field.name === over.field));
+  facts.filter(({ field }) => isOver(over, field));
 
 /**
  * The costs of each field that do not move with yield, at each stage asked for. A whole-farm amount is split so that its

@@ -1,4 +1,5 @@
 /** When money is paid of which nobody has entered a date: one rule for operating interest and for the cash flow. */
+import { dayBefore } from "./day";
 import { Decimal, one } from "./decimal";
 import { fullKinds, type Kind } from "./kinds";
 import { monthOf, monthsLater } from "./lender/month";
@@ -52,12 +53,11 @@ export function paymentDates(
 }
 
 const sixMonths = new Decimal("6");
-const millisecondsInDay = 86_400_000;
 
 /** The same day of the month six months earlier, or that month's last day where it is shorter. */
 export function sixMonthsBefore(date: IsoDate): IsoDate {
   const month = monthsLater(monthOf(date), sixMonths.neg());
-  const last = new Date(Date.parse(`${monthsLater(month, one)}-01`) - millisecondsInDay).toISOString().slice(0, 10);
+  const last = dayBefore(`${monthsLater(month, one)}-01`);
   const same = `${month}-${date.slice(8)}`;
   return same < last ? same : last;
 }

@@ -1,5 +1,6 @@
 /** What is wrong, or worth a look, between a loan and the season that it is paid in. */
-import { capitalOf, isOver } from "../core/capital";
+import { capitalOf } from "../core/capital";
+import { isOver } from "../core/over";
 import { fieldFacts } from "../core/fieldFacts";
 import { loanCosts, loanYears } from "../core/loans";
 import type { EntryRef } from "../core/row";

@@ -14,7 +14,6 @@ import { headingProblems } from "./headings";
 import { headingsBesideUnits, headingUnits } from "./headingUnits";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
 import { ItemConverter } from "./itemUnits";
-import { isBlank } from "./numbers";
 import type { Place, Problem } from "./problem";
 import { publishedStandTables } from "./publishedStandTables";
 import type { SeasonReading } from "./seasonReport";
@@ -108,7 +107,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
   const standTables = readOwnStandTables(own, { settings, others: content.others ?? [], crops, style, setting: settingPlace(tables.get("Season"), "Stand response") });
   const docks = readDocks(own, { settings, others: content.others ?? [], crops, style, setting: settingPlace(tables.get("Season"), "Test weight dock") });
   const purchaseTable = readers.get("Purchases");
-  const bought = purchaseTable === undefined ? { purchases: [], bills: [] }
+  const { noted, ...bought } = purchaseTable === undefined ? { purchases: [], bills: [], noted: new Set<number>() }
     : readPurchases(purchaseTable, { items: itemNames, units: byItem, places, applied: appliedItems(readers.get("Applications"), itemNames) }, converter);
   const read: Season = {
     settings, crops, fields, machines, standTables: standTables.tables, published: publishedStandTables, items: units.map(({ item }) => item),
@@ -139,7 +138,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
   const yearAsked = isAskedAlready ? [] : yearProblems(season, years, settingPlace(tables.get("Season"), "Season year"));
   const all = [
     ...missing, ...found.problems, ...exampleProblems, ...headings, ...sumRows(tables, style), ...settingProblems, ...yearAsked, ...standTables.problems, ...docks.problems, ...readerProblems, ...twice, ...besideLoans, ...besideLines,
-    ...crossChecks(season), ...billsBesideDone(season, ({ source }) => !isBlank(purchaseTable?.raw.rows[source.row - 1]?.[purchaseTable.indexOf(purchaseColumns.columns.note.heading)] ?? "")), ...loanChecks(season), ...weatherProblems(season), ...weedProblems(season), ...mixProblems(season), ...harvestProblems(season, readers.get("Fields")?.has("Harvest done") ?? false),
+    ...crossChecks(season), ...billsBesideDone(season, noted), ...loanChecks(season), ...weatherProblems(season), ...weedProblems(season), ...mixProblems(season), ...harvestProblems(season, readers.get("Fields")?.has("Harvest done") ?? false),
   ];
   const problems = inOrder(all.filter((problem) => !namesWhatWasLost(problem, missing)));
   const withPlaces = [...tables.values(), ...own, ...content.tables.filter(({ name }) => plain(name) === plain(matchesTable))];

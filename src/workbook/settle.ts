@@ -1,7 +1,7 @@
 /** What two entries both charge counts once: which of them gives way, and the problem that names both places. */
 import type { EntryRef, Target } from "../core/row";
 import type { Machine } from "../core/machines/machine";
-import { isOver } from "../core/capital";
+import { isOver } from "../core/over";
 import type { Bill, Item, OtherCost, Season } from "../core/season";
 import type { Place, Problem, Subject } from "./problem";
 

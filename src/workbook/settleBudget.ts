@@ -1,5 +1,5 @@
 /** Budget lines of what another table counts already give way to it: they are in no stage and no cash flow. */
-import { isOver } from "../core/capital";
+import { isOver } from "../core/over";
 import type { EntryRef } from "../core/row";
 import type { BudgetLine, Field, Season } from "../core/season";
 import type { Place, Problem } from "./problem";

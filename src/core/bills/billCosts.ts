@@ -1,7 +1,7 @@
 /** What bills that are charged directly to a field, a crop or all fields come to in each of them. */
 import { one, type Decimal } from "../decimal";
 import type { FieldLines } from "../budgetLines/budgetLine";
-import { isOver } from "../capital";
+import { isOver } from "../over";
 import type { Cost } from "../cost";
 import type { FieldFacts } from "../fieldFacts";
 import { landWeights } from "../land";

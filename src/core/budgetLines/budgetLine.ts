@@ -1,5 +1,6 @@
 /** What the rough lines of the plan come to in each field. */
 import { sum, type Decimal } from "../decimal";
+import { isOver } from "../over";
 import type { FieldFacts } from "../fieldFacts";
 import { fullKinds, type Kind } from "../kinds";
 import { landWeights } from "../land";
@@ -7,7 +8,7 @@ import type { DaysOut } from "../operatingInterest";
 import type { BudgetLine } from "../season";
 import { splitToTheCent } from "../split";
 import { money } from "../units";
-import { names, nearestLines } from "./nearestLines";
+import { nearestLines } from "./nearestLines";
 import { partsByMoney, type FieldLine, type LinePart } from "./fieldLine";
 
 /** By field and kind. */
@@ -46,7 +47,7 @@ function grouped(lines: readonly BudgetLine[]): ReadonlyMap<Kind, readonly Budge
 
 /** What falls to each of the fields that a line names. */
 function sharesOf({ amount, basis, ...line }: BudgetLine, facts: readonly FieldFacts[]): ReadonlyMap<FieldFacts, Decimal> {
-  const named = facts.filter(({ field }) => names(line, field));
+  const named = facts.filter(({ field }) => isOver(line.over, field));
   if (named.length === 0) return new Map();
   const land = landWeights(named.map(({ field }) => field));
   const shares: readonly Decimal[] = basis === "whole" ? splitToTheCent(money(amount), land) : land.map((acres) => amount.times(acres));

@@ -1,7 +1,7 @@
 /** What the fields are charged with and what the year pays for it, group by group of the cash flow, and every reason for the difference. */
 import { larger, sum, zero, type Decimal } from "../decimal";
 import { nothingUnused } from "../budgetLines/unusedItems";
-import { isOver } from "../capital";
+import { isOver } from "../over";
 import { fieldFacts } from "../fieldFacts";
 import { itemBooks } from "../itemCosts";
 import { countsIn, kinds, type Kind } from "../kinds";

@@ -6,10 +6,11 @@ import { itemBooks } from "../itemCosts";
 import { countsIn, type Kind } from "../kinds";
 import { landArea } from "../land";
 import { partsOf, workAt } from "../operationCosts";
+import { isOver } from "../over";
 import { loanYear } from "../loanYear";
 import { fieldKinds } from "../paymentDates";
 import { boughtByItem } from "../purchases";
-import type { Loan, OtherCost, Season } from "../season";
+import type { Loan, Season } from "../season";
 import { money } from "../units";
 import { seasonMachineCosts } from "../seasonMachineCosts";
 import { seasonWork } from "../seasonWork";
@@ -102,12 +103,11 @@ const rentFlows = (season: Season, when: When): readonly Flow[] => season.fields
 
 /** @param isInterestByBalance the operating loan's balance bears interest, so that none is paid as it was entered */
 function otherCostFlows(season: Season, facts: readonly FieldFacts[], when: When, isInterestByBalance: boolean): readonly Flow[] {
-  const ofField = ({ over }: OtherCost) => ({ field }: FieldFacts) => ("all" in over ? true : "crop" in over ? field.crop === over.crop : field.name === over.field);
   return season.otherCosts
     .filter((cost) => cost.cash && cost.basis !== "per unit of yield" && countsIn(cost.kind, "cashNeed"))
     .filter((cost) => !isInterestByBalance || cost.kind !== "operating interest")
     .flatMap((cost) => {
-      const over = facts.filter(ofField(cost));
+      const over = facts.filter(({ field }) => isOver(cost.over, field));
       const amount = cost.basis === "per acre" ? cost.amount.times(landArea(over.map(({ field }) => field))) : cost.amount;
       const flow = { group: cost.kind, amount: out(amount), entries: [cost.source] };
       // What is put into fields without a date is paid as each of them is planted.

@@ -5,6 +5,7 @@ import type { FieldFacts } from "../fieldFacts";
 import { isCharged, type ItemBook } from "../itemCosts";
 import type { Kind } from "../kinds";
 import type { SeasonFigures } from "../seasonFigures";
+import { unchargedOf } from "./billFlows";
 import { billed, isShared, partOf, sharedCost } from "./itemFlows";
 
 /**
@@ -17,7 +18,7 @@ export function unchargedBills(books: readonly ItemBook[], facts: readonly Field
     const { item, bought, average } = book;
     byKind.set(item.kind, (byKind.get(item.kind) ?? zero).plus(item.charged === "as used" ? ofUse(book, figures.unused.get(item.name) ?? nothingUnused).times(average ?? zero) : bought.value.times(ofBills(book, facts))));
   }
-  for (const { bill: { kind }, ours, isCharged: isHere } of figures.bills.parts) if (!isHere) byKind.set(kind, (byKind.get(kind) ?? zero).plus(ours));
+  for (const kind of new Set(figures.bills.parts.map(({ bill }) => bill.kind))) byKind.set(kind, (byKind.get(kind) ?? zero).plus(unchargedOf(figures, kind)));
   return byKind;
 }
 

@@ -1,4 +1,5 @@
 /** What the counts of a field say together: the mean stand, and how far it may be off. */
+import { daysBetween } from "../day";
 import { Decimal, larger, sum, zero } from "../decimal";
 import type { IsoDate } from "../row";
 import { plantsPerArea, type Area, type AreaUnit, type PlantsPerArea } from "../units";
@@ -39,13 +40,12 @@ export const placesAdvised = (land: Area, unit: AreaUnit): Decimal =>
   larger(land.div(areaPerPlace[unit]).toDecimalPlaces(0, Decimal.ROUND_UP), fewestPlaces);
 
 /** Days that one round of counting may take; what is older belongs to an earlier round. */
-const daysOfRound = 7;
-const millisecondsInDay = 86_400_000;
+const daysOfRound = new Decimal("7");
 
 /** The last round of counts: those of the latest day and of the six days before it. */
 export function lastRound(counts: readonly StandCount[]): readonly StandCount[] {
   const latest = counts.reduce((last, { date }) => (date > last ? date : last), "");
-  return counts.filter(({ date }) => Date.parse(latest) - Date.parse(date) < daysOfRound * millisecondsInDay);
+  return counts.filter(({ date }) => daysBetween(date, latest).lt(daysOfRound));
 }
 
 /**

@@ -6,7 +6,8 @@ import { cropWord } from "../stand/fieldStand";
 import { dayOfYear } from "../stand/monthDay";
 import { firstFrosts, frostOf, type Frost } from "./frost";
 import { usualWay, type HeatUnitWay, type TemperatureUnit } from "./heatUnits";
-import { daysBetween, nextDay, PlaceRecord, type WeatherDay } from "./record";
+import { daysBetween, nextDay } from "../day";
+import { PlaceRecord, type WeatherDay } from "./record";
 import { ratingWhenPlanted, stageAt } from "./stage";
 
 export type Maturity = {

@@ -1,5 +1,5 @@
 /** Daily weather by place, year and day, as the projections ask for it. */
-import { Decimal, sum } from "../decimal";
+import { sum, type Decimal } from "../decimal";
 import type { EntryRef, IsoDate } from "../row";
 import type { MonthDay } from "../stand/monthDay";
 import { heatUnitsOf, type HeatUnitWay, type TemperatureUnit } from "./heatUnits";
@@ -14,11 +14,6 @@ export type WeatherDay = {
   readonly rain: Decimal | null;
   readonly source: EntryRef;
 };
-
-const millisecondsInDay = 86_400_000;
-export const nextDay = (date: IsoDate): IsoDate => new Date(Date.parse(date) + millisecondsInDay).toISOString().slice(0, 10);
-/** Days from one date to another. */
-export const daysBetween = (from: IsoDate, to: IsoDate): Decimal => new Decimal(String((Date.parse(to) - Date.parse(from)) / millisecondsInDay));
 
 const yearOf = (date: IsoDate): string => date.slice(0, 4);
 /** The day of any year; 29 February stands for the 28th where a year has none. */

@@ -4,7 +4,8 @@ import { Decimal } from "../decimal";
 import type { Season } from "../season";
 import { fieldWeather } from "./fieldWeather";
 import { firstFrosts, frostOf } from "./frost";
-import { nextDay, type WeatherDay } from "./record";
+import { nextDay } from "../day";
+import type { WeatherDay } from "./record";
 import { leafStage, ratingWhenPlanted, stageAt } from "./stage";
 
 const day = (date: string, high: string | null, low: string | null, more: Partial<WeatherDay> = {}): WeatherDay =>

@@ -2,7 +2,7 @@ import { describe, expect, it, vi } from "vitest";
 import { decimal } from "../../../tests/support/paneSeason";
 import { HostError, type WorkbookHost } from "../../host/workbookHost";
 import type { WorkbookContent } from "../../workbook/cell";
-import { serialOf } from "./addEntries";
+import { serialOf } from "./tableRows";
 import { addPurchase } from "./addPurchase";
 
 const headed = (name: string, headers: readonly string[]): WorkbookContent =>

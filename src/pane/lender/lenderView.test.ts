@@ -36,7 +36,7 @@ describe("the lender pages before they are written", () => {
     // One payment of 17,000 a year on the land note, and 8 % of the 40,000 that the line carries.
     expect(says["Interest and principal due"]).toBe("20,200.00 USD a year");
     expect(main.figure).toMatch(/^−?\d+\.\d\d times$/);
-    expect(main.unit).toContain("to pay 20,200.00 USD of interest and principal with");
+    expect(main.unit).toContain("a year against 20,200.00 USD of interest and principal");
   });
 
   it("say that there is no term debt where none is entered, and lead with the operating loan", () => {

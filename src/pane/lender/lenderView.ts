@@ -67,7 +67,7 @@ function mainOf({ capacity, debtService, termDebtCoverage }: Repayment, flow: Ca
   if (termDebtCoverage !== null) {
     return {
       figure: `${format.money(termDebtCoverage)} times`, isShort: termDebtCoverage.lt("1"),
-      unit: `term-debt coverage: ${format.amount(capacity)} to pay ${format.amount(debtService)} of interest and principal with`,
+      unit: `term-debt coverage: ${format.amount(capacity)} a year against ${format.amount(debtService)} of interest and principal`,
     };
   }
   if (flow === null) return { figure: "No loan to show", unit: noCashFlow, isShort: false };

@@ -6,7 +6,6 @@ import { money, type Money } from "../../core/units";
 import { billKinds, purchaseColumns } from "../columns/purchases";
 import type { ItemUnits } from "../itemUnits";
 import type { Names } from "../names";
-import type { Subject } from "../problem";
 import type { Row } from "../tableRow";
 import { namedTarget } from "./namedTarget";
 import type { Places } from "./targets";
@@ -49,9 +48,4 @@ export function billOf(row: Row, { items, units, places }: BillReading, amount: 
     over, kind, paidOn, name: known?.name ?? typed ?? row.of(columns.supplier) ?? "Bill", amount: money(amount.plus(freight).minus(rebate)),
     operatorCostShare: known?.operatorCostShare ?? null, source: row.source,
   };
-}
-
-export function billSubjects(row: Row, places: Places): readonly Subject[] {
-  const target = places.named(String(row.cell(columns.over)).trim());
-  return target === null ? [{ of: "farm" }] : ["field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop }];
 }

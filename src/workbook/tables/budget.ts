@@ -5,9 +5,8 @@ import { share } from "../../core/units";
 import { budgetBases, budgetColumns } from "../columns/budget";
 import type { Subject } from "../problem";
 import type { TableReader } from "../tableReader";
-import type { Row } from "../tableRow";
 import { plain } from "../words";
-import { namedTarget } from "./namedTarget";
+import { namedSubjects, namedTarget } from "./namedTarget";
 import { basisOf, monthOf } from "./operations";
 import type { Places } from "./targets";
 
@@ -28,16 +27,11 @@ export function readBudget(table: TableReader, places: Places, seasonYear: strin
     if (counted === null) row.lost = true;
     if (target === null || of === null || money === null || counted === null) return null;
     const line: BudgetLine = { over: target, kind: of, amount: money, basis: counted, paidOn, operatorCostShare: share(part), allIn: done, source: row.source };
-    all.push({ line, note: said, subjects: subjectsOf(row, places) });
+    all.push({ line, note: said, subjects: namedSubjects(row, over, places) });
     return line;
-  }, (row) => subjectsOf(row, places));
+  }, (row) => namedSubjects(row, over, places));
   tellAlike(table, all);
   return lines;
-}
-
-function subjectsOf(row: Row, places: Places): readonly Subject[] {
-  const target = places.named(String(row.cell(over.heading)).trim());
-  return target === null ? [{ of: "farm" }] : ["field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop }];
 }
 
 const keyOf = ({ line: { over: named, kind: of } }: Read): string => `${JSON.stringify(named)} ${of}`;

@@ -1,6 +1,7 @@
 /** What a cell For names: a field, a crop for all its fields, or all. */
 import type { BudgetLine } from "../../core/season";
 import type { Column } from "../columns/column";
+import type { Subject } from "../problem";
 import type { Row } from "../tableRow";
 import { nearest } from "../words";
 import type { Places } from "./targets";
@@ -21,3 +22,12 @@ export function namedTarget(row: Row, column: Column<string>, places: Places): B
   const like = nearest(typed, [...places.fieldNames.all, ...places.cropNames.all]);
   return row.lose("unknown-name", column, like === null ? {} : { like });
 }
+
+/** Whose figures a fault in a row touches that names its target so; all, where it names none or all. */
+export function namedSubjects(row: Row, { heading }: Column<string>, places: Places): readonly Subject[] {
+  return [subjectOver(places.named(String(row.cell(heading)).trim()) ?? { all: true })];
+}
+
+/** Whom an entry over something touches. */
+export const subjectOver = (over: BudgetLine["over"]): Subject =>
+  ("all" in over ? { of: "farm" } : "field" in over ? { of: "field", name: over.field } : { of: "crop", name: over.crop });

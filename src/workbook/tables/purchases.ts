@@ -8,7 +8,8 @@ import type { Names } from "../names";
 import { shownMoney } from "../shown";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
-import { billOf, billSubjects, isDirect, kindAlone, type BillReading } from "./bills";
+import { billOf, isDirect, kindAlone, type BillReading } from "./bills";
+import { namedSubjects } from "./namedTarget";
 import { itemSubjects, type Units } from "./items";
 import { LinesAlike } from "./linesAlike";
 import { PricesUnlike } from "./pricesUnlike";
@@ -16,13 +17,14 @@ import { PricesUnlike } from "./pricesUnlike";
 const { columns: bill } = purchaseColumns;
 
 /** What a row of Purchases is: a purchase of an item, or a bill charged directly. */
-export type ReadPurchases = { readonly purchases: readonly Purchase[]; readonly bills: readonly Bill[] };
+export type ReadPurchases = { readonly purchases: readonly Purchase[]; readonly bills: readonly Bill[]; /** Rows of bills that a Note settles. */ readonly noted: ReadonlySet<number> };
 
 export function readPurchases(table: TableReader, reading: BillReading, converter: ItemConverter): ReadPurchases {
   const { items, units, places } = reading;
   const isDirectToo = table.has(bill.over) && table.has(bill.kind);
-  if (isDirectToo ? !table.needs(bill.date) : !table.hasNeeded(purchaseColumns)) return { purchases: [], bills: [] };
+  if (isDirectToo ? !table.needs(bill.date) : !table.hasNeeded(purchaseColumns)) return { purchases: [], bills: [], noted: new Set() };
   const bills: Bill[] = [];
+  const noted = new Set<number>();
   const alike = new LinesAlike(table);
   const unlike = new PricesUnlike(table, (name) => units.get(name)!.item);
   const purchases = table.rows((row): Purchase | null => {
@@ -30,6 +32,7 @@ export function readPurchases(table: TableReader, reading: BillReading, converte
       const direct = billOf(row, reading, billedAmount(row));
       if (direct === null || row.lost) return null;
       bills.push(direct);
+      if (row.of(bill.note) !== null) noted.add(direct.source.row);
       alike.look({ ...direct, item: direct.name, date: row.of(bill.date)!, quantity: `${direct.kind} ${row.text(bill.quantity) ?? ""}` }, row);
       return null;
     }
@@ -39,9 +42,9 @@ export function readPurchases(table: TableReader, reading: BillReading, converte
     alike.look({ ...purchase, quantity: purchase.quantity.toFixed() }, row);
     unlike.look(purchase, row);
     return purchase;
-  }, (row) => (row.text(bill.over) !== null ? [...billSubjects(row, places), ...itemSubjects(row, items).filter(({ of }) => of === "item")] : itemSubjects(row, items)));
+  }, (row) => (row.text(bill.over) !== null ? [...namedSubjects(row, bill.over, places), ...itemSubjects(row, items).filter(({ of }) => of === "item")] : itemSubjects(row, items)));
   unlike.tell();
-  return { purchases, bills };
+  return { purchases, bills, noted };
 }
 
 /** A purchase of an item that is known, in its own unit. */

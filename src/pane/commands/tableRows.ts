@@ -1,0 +1,46 @@
+/** Rows as the workbook's own tables take them. */
+import { Decimal } from "../../core/decimal";
+import type { TableRows } from "../../host/workbookHost";
+import type { Cell, DateSystem, WorkbookContent } from "../../workbook/cell";
+import { findTables } from "../../workbook/findTables";
+import { inputTables } from "../../workbook/templates";
+import { plainHeading } from "../../workbook/words";
+import type { Outcome } from "../failure";
+import type { Entry, EntryRow } from "./entryRow";
+import { sameName, tableNamed } from "./tableNamed";
+
+/** Rows under the workbook's own spelling of a table and its headings. */
+export type RowsForTable = TableRows & {
+  readonly isThere: boolean;
+  /** Headings of what is entered and has no column: those entries are not among the rows. */
+  readonly lost: readonly string[];
+};
+
+/** @returns a failure where the table is read from a range of the grower's own, which is never written to */
+export function rowsForTable(content: WorkbookContent, name: string, rows: readonly EntryRow[]): Outcome<RowsForTable> {
+  const there = tableNamed(content, name);
+  const template = inputTables.find((each) => sameName(each.name, name));
+  if (template === undefined) throw new RangeError(`there is no table ${name}`);
+  if (there === null && [...findTables(content).tables.keys()].some((each) => sameName(each, name))) {
+    return { ok: false, failure: { what: `${name} is read from a range of your own, which Pennyacre does not write to.`, remedy: "Add the rows there.", again: false } };
+  }
+  const headings = there?.headers ?? template.columns.map(({ heading }) => heading);
+  const own = (heading: string) => headings.find((each) => plainHeading(each) === plainHeading(heading));
+  return { ok: true, value: {
+    table: there === null ? template : { ...template, name: there.name }, isThere: there !== null,
+    rows: rows.map((row) => new Map([...row].flatMap(([heading, value]): readonly (readonly [string, Cell])[] => {
+      const column = own(heading);
+      return column === undefined ? [] : [[column, cellOf(value, content.dateSystem)]];
+    }))),
+    lost: [...new Set(rows.flatMap((row) => [...row.keys()]))].filter((heading) => own(heading) === undefined),
+  } };
+}
+
+export const cellOf = (value: Entry, system: DateSystem): Cell =>
+  typeof value === "string" ? value : value instanceof Decimal ? Number(value.toFixed()) : serialOf((value as { readonly day: string }).day, system);
+
+const dayLength = 86_400_000;
+const firstDays: Record<DateSystem, number> = { "1900": Date.UTC(1899, 11, 30), "1904": Date.UTC(1904, 0, 1) };
+
+/** The serial number of a day as Excel counts it; right from March 1900 on, where the 1900 system's false leap day is past. */
+export const serialOf = (day: string, system: DateSystem): number => (Date.parse(`${day}T00:00:00Z`) - firstDays[system]) / dayLength;
