@@ -1,8 +1,8 @@
 /** The desk as a bench: what a person does to a table by keyboard and by mouse, in Chromium over the page that `npm run build` made. */
-import { existsSync, readFileSync } from "node:fs";
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { serveFiles, startBrowser, watch, type Misdeeds, type StaticServer } from "../support/browser";
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+import { beforeEach, describe, expect, it } from "vitest";
+import { deskBrowser } from "../support/deskBrowser";
 import { activeAddress, cell, showSheet } from "./deskPage";
 
 /** How many purchases the demo has, by the file that is its source. */
@@ -10,32 +10,12 @@ const purchases = readFileSync("shared/demo/Purchases.csv", "utf8").trim().split
 
 const eventually = <Value>(look: () => Promise<Value>) => expect.poll(look, { timeout: 20_000, interval: 100 });
 
-let server: StaticServer;
-let browser: Browser;
-let context: BrowserContext;
+const desk = deskBrowser({ viewport: { width: 1280, height: 800 }, permissions: ["clipboard-read", "clipboard-write"] });
 let page: Page;
-let misdeeds: Misdeeds;
-
-beforeAll(async () => {
-  if (!existsSync("dist/index.html")) throw new Error("There is no build to try. Run: npm run build");
-  server = await serveFiles({ "/": "dist" });
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
 beforeEach(async () => {
-  context = await browser.newContext({ viewport: { width: 1280, height: 800 }, permissions: ["clipboard-read", "clipboard-write"] });
-  page = await context.newPage();
-  misdeeds = watch(page, server.origin);
-  await page.goto(`${server.origin}/`);
+  page = await desk.open();
   await page.locator(".sheet [data-active]").waitFor();
   await page.locator("#pane .pn-figure").first().waitFor();
-});
-afterEach(async () => {
-  expect(misdeeds).toEqual({ elsewhere: [], errors: [] });
-  await context.close();
 });
 
 describe("where things stay", () => {

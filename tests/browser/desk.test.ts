@@ -1,11 +1,10 @@
 /** The desk as `npm run build` made it, served from a path below an origin, in Chromium. */
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { serveFiles, startBrowser, watch, type Misdeeds, type StaticServer } from "../support/browser";
+import type { Page } from "playwright-core";
+import { beforeEach, describe, expect, it } from "vitest";
+import { deskBrowser } from "../support/deskBrowser";
 import { activeAddress, cell, goTo, outlooks, placeOf, saveWorkbook, showSheet, tableOnSheet, typeRow } from "./deskPage";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -26,36 +25,12 @@ async function settledOutlooks(page: Page, before: readonly string[]): Promise<s
   }
 }
 
-let folder: string;
-let server: StaticServer;
-let browser: Browser;
-let context: BrowserContext;
+const desk = deskBrowser({ viewport: { width: 1900, height: 900 }, permissions: ["clipboard-read", "clipboard-write"], acceptDownloads: true }, path);
 let page: Page;
-let misdeeds: Misdeeds;
-
-beforeAll(async () => {
-  if (!existsSync("dist/index.html")) throw new Error("There is no build to try. Run: npm run build");
-  folder = mkdtempSync(join(tmpdir(), "pennyacre-desk-"));
-  server = await serveFiles({ [path]: "dist" });
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-  rmSync(folder, { recursive: true, force: true });
-});
-
 beforeEach(async () => {
-  context = await browser.newContext({ viewport: { width: 1900, height: 900 }, permissions: ["clipboard-read", "clipboard-write"], acceptDownloads: true });
-  page = await context.newPage();
-  misdeeds = watch(page, server.origin);
-  await page.goto(server.origin + path);
+  page = await desk.open();
   await page.locator(".sheet [data-active]").waitFor();
   await page.locator("#pane .pn-figure").first().waitFor();
-});
-afterEach(async () => {
-  expect(misdeeds).toEqual({ elsewhere: [], errors: [] });
-  await context.close();
 });
 
 describe("entries", () => {
@@ -202,7 +177,7 @@ describe("formulas", () => {
     await eventually(() => page.locator(".status").innerText()).toContain("Formulas cannot be worked out here");
     await eventually(() => formulaCell().getAttribute("data-stale")).toBe("");
     expect(await page.locator(".entry-line .hint").innerText()).toContain("Old value");
-    misdeeds.errors.length = 0; // the browser itself reports the request that was refused
+    desk.misdeeds().errors.length = 0; // the browser itself reports the request that was refused
   });
 });
 
@@ -212,7 +187,7 @@ describe("a start that goes wrong", () => {
     await page.reload();
     await eventually(() => page.locator(".file").innerText()).toContain("New season.xlsx");
     expect(await page.locator(".notice-region").innerText()).toContain("demo-season.xlsx is not where this page came from");
-    misdeeds.errors.length = 0;
+    desk.misdeeds().errors.length = 0;
   });
 
   it("shows words instead of a blank page where the program did not arrive", async () => {
@@ -220,7 +195,7 @@ describe("a start that goes wrong", () => {
     await page.reload();
     await page.getByRole("alert").waitFor();
     expect(await page.getByRole("alert").innerText()).toContain("Pennyacre could not start");
-    misdeeds.errors.length = 0;
+    desk.misdeeds().errors.length = 0;
   });
 });
 
@@ -234,7 +209,7 @@ describe("files", () => {
     await typeRow(page, headings, { Date: "7/20/2026", Item: "Shop supplies", Quantity: "1000", Unit: "each", Amount: "9000", Note: "Kept in the file" });
     await eventually(() => page.locator(".file").innerText()).toContain("changes not saved");
     const changed = await settledOutlooks(page, before);
-    const file = join(folder, "saved.xlsx");
+    const file = join(desk.folder(), "saved.xlsx");
     await saveWorkbook(page, file);
     expect(await page.locator(".file").innerText()).not.toContain("changes not saved");
 
@@ -251,7 +226,7 @@ describe("files", () => {
   });
 
   it("keeps the workbook at hand when a file is none, and says so", async () => {
-    const file = join(folder, "letter.xlsx");
+    const file = join(desk.folder(), "letter.xlsx");
     writeFileSync(file, "Dear Sirs");
     await drag(file);
     await eventually(() => page.locator(".notice-region").innerText()).toContain("letter.xlsx could not be opened");

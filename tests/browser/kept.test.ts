@@ -1,41 +1,19 @@
 /** The desk loses nothing: crashes, full storage, refused downloads, other tabs and silent workers, in Chromium over the built page. */
-import { existsSync, readFileSync } from "node:fs";
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { serveFiles, startBrowser, watch, type Misdeeds, type StaticServer } from "../support/browser";
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+import { beforeEach, describe, expect, it } from "vitest";
+import { deskBrowser } from "../support/deskBrowser";
 import { cell, showSheet } from "./deskPage";
 
 const eventually = <Value>(look: () => Promise<Value>) => expect.poll(look, { timeout: 20_000, interval: 100 });
 const workbook = "shared/demo-season.xlsx";
 
-let server: StaticServer;
-let browser: Browser;
-let context: BrowserContext;
+const desk = deskBrowser({ viewport: { width: 1280, height: 800 }, acceptDownloads: true });
 let page: Page;
-let misdeeds: Misdeeds;
-
-beforeAll(async () => {
-  if (!existsSync("dist/index.html")) throw new Error("There is no build to try. Run: npm run build");
-  server = await serveFiles({ "/": "dist" });
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
-beforeEach(async () => {
-  context = await browser.newContext({ viewport: { width: 1280, height: 800 }, acceptDownloads: true });
-  page = await opened();
-});
-afterEach(async () => {
-  expect(misdeeds).toEqual({ elsewhere: [], errors: [] });
-  await context.close();
-});
+beforeEach(async () => { page = await opened(); });
 
 async function opened(): Promise<Page> {
-  const next = await context.newPage();
-  misdeeds = watch(next, server.origin);
-  await next.goto(`${server.origin}/`);
+  const next = await desk.open();
   await next.locator(".sheet [data-active]").waitFor();
   return next;
 }
@@ -105,13 +83,13 @@ describe("a draft", () => {
   });
 
   it("that finds the storage full is told, and the workbook can still be saved", async () => {
-    const devtools = await context.newCDPSession(page);
-    await devtools.send("Storage.overrideQuotaForOrigin", { origin: server.origin, quotaSize: 1 });
+    const devtools = await desk.context().newCDPSession(page);
+    await devtools.send("Storage.overrideQuotaForOrigin", { origin: desk.origin(), quotaSize: 1 });
     await enterSupplies("No room");
     await eventually(() => notices()).toContain("No draft is kept in this browser: its storage is full.");
     await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save", exact: true }).click()]);
     await eventually(() => notices()).toContain("was handed to the browser's downloads");
-    await devtools.send("Storage.overrideQuotaForOrigin", { origin: server.origin });
+    await devtools.send("Storage.overrideQuotaForOrigin", { origin: desk.origin() });
   });
 });
 

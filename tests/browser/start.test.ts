@@ -1,42 +1,18 @@
 /** The first evening: from an empty workbook on the desk to one's own figures, by keys alone, in Chromium. */
-import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { beforeEach, expect, it } from "vitest";
 import { openWorkbook } from "../../src/host/embedded";
 import { seasonReport } from "../../src/workbook/report";
-import { serveFiles, startBrowser, watch, type Misdeeds, type StaticServer } from "../support/browser";
+import { deskBrowser } from "../support/deskBrowser";
 import { saveWorkbook } from "./deskPage";
 
-let folder: string;
-let server: StaticServer;
-let browser: Browser;
-let context: BrowserContext;
+const desk = deskBrowser({ viewport: { width: 1280, height: 800 }, acceptDownloads: true });
 let page: Page;
-let misdeeds: Misdeeds;
-
-beforeAll(async () => {
-  if (!existsSync("dist/index.html")) throw new Error("There is no build to try. Run: npm run build");
-  folder = mkdtempSync(join(tmpdir(), "pennyacre-start-"));
-  server = await serveFiles({ "/": "dist" });
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-  rmSync(folder, { recursive: true, force: true });
-});
 beforeEach(async () => {
-  context = await browser.newContext({ viewport: { width: 1280, height: 800 }, acceptDownloads: true });
-  page = await context.newPage();
-  misdeeds = watch(page, server.origin);
-  await page.goto(`${server.origin}/`);
+  page = await desk.open();
   await page.locator("#pane .pn-figure").first().waitFor();
-});
-afterEach(async () => {
-  expect(misdeeds).toEqual({ elsewhere: [], errors: [] });
-  await context.close();
 });
 
 const eventually = <Value>(look: () => Promise<Value>) => expect.poll(look, { timeout: 30_000, interval: 100 });
@@ -119,7 +95,7 @@ it("is through in 200 keys and 25 clicks, says what was worked out by hand, and 
   expect(used.keys).toBeLessThanOrEqual(200);
   expect(used.clicks).toBeLessThanOrEqual(25);
 
-  const file = join(folder, "start.xlsx");
+  const file = join(desk.folder(), "start.xlsx");
   await saveWorkbook(page, file);
   const opened = openWorkbook(readFileSync(file));
   if (!opened.ok) throw new Error("the saved file cannot be opened");

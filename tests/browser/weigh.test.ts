@@ -1,41 +1,14 @@
 /** The demo season at the desk: stand counts typed in the pane move the outlook, and a change goes from blank to its break-even. */
-import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { serveFiles, startBrowser, watch, type Misdeeds, type StaticServer } from "../support/browser";
+import type { Page } from "playwright-core";
+import { beforeEach, describe, expect, it } from "vitest";
+import { deskBrowser } from "../support/deskBrowser";
 import { showSheet } from "./deskPage";
 
-let folder: string;
-let server: StaticServer;
-let browser: Browser;
-let context: BrowserContext;
+const desk = deskBrowser({ viewport: { width: 1280, height: 900 }, locale: "en-US" });
 let page: Page;
-let misdeeds: Misdeeds;
-
-beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), "pennyacre-weigh-"));
-  execFileSync("npx", ["webpack", "--env", "production", "--output-path", folder], { stdio: "pipe" });
-  server = await serveFiles({ "/": folder });
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-  rmSync(folder, { recursive: true, force: true });
-});
 beforeEach(async () => {
-  context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: "en-US" });
-  page = await context.newPage();
-  misdeeds = watch(page, server.origin);
-  await page.goto(`${server.origin}/`);
+  page = await desk.open();
   await page.locator("#pane .pn-figure").first().waitFor();
-});
-afterEach(async () => {
-  expect(misdeeds).toEqual({ elsewhere: [], errors: [] });
-  await context.close();
 });
 
 const pane = () => page.locator("#pane");
