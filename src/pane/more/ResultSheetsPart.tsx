@@ -20,7 +20,7 @@ export function ResultSheetsPart({ report }: { readonly report: SeasonReport }) 
         <ul className="pn-notice-list">{told.map((words) => <li key={words}>{words}</li>)}</ul>
         <WriteButton label="Write “Cost per acre” and “Break-even”" sheets={() => [costPerAcreSheet(report), breakEvenSheet(report)]} />
         {figures.stands.length > 0 && <WriteButton label="Write the sheet “Stand”" sheets={() => [standSheet(report)]} />}
-        {season.harvest.length > 0 && <WriteButton label="Write the sheet “Harvest”" sheets={() => [harvestSheet(report)]} />}
+        {season.harvest.length > 0 && <WriteButton label="Write the sheet “Harvest by field”" sheets={() => [harvestSheet(report)]} />}
       </Disclosure>
     </section>
   );

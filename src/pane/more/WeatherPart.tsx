@@ -32,7 +32,7 @@ export function WeatherPart({ report }: { readonly report: SeasonReport }) {
           />
         )}
         {all.flatMap(gapNotes).map((words) => <p key={words} className="pn-note">{words}</p>)}
-        <WriteButton label="Write the sheet “Weather”" sheets={() => [weatherSheet(report)]} />
+        <WriteButton label="Write the sheet “Heat and rain”" sheets={() => [weatherSheet(report)]} />
       </Disclosure>
     </section>
   );

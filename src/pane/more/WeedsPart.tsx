@@ -41,7 +41,7 @@ export function WeedsPart({ report }: { readonly report: SeasonReport }) {
             <strong>{"field" in mix.target ? mix.target.field : mix.target.crop}, {mix.date ?? "no date"}</strong>: {loadWords(mix, areaUnit)}
           </p>
         ))}
-        {listed.length > 0 && <WriteButton label="Write the sheet “Weeds”" sheets={() => [weedsSheet(report)]} />}
+        {listed.length > 0 && <WriteButton label="Write the sheet “Weeds by field”" sheets={() => [weedsSheet(report)]} />}
         {card !== null && <WriteButton label="Write the “Mixing card”" sheets={() => [card]} />}
       </Disclosure>
     </section>

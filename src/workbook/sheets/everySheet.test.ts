@@ -8,6 +8,7 @@ import { planningCaution } from "../../core/cautions";
 import { share } from "../../core/units";
 import { reportJson } from "../reportJson";
 import type { SeasonReport } from "../seasonReport";
+import { inputTables } from "../templates";
 import { breakEvenSheet } from "./breakEven";
 import { costPerAcreSheet } from "./costPerAcre";
 import { cashFlowSheet } from "./lender/cashFlowSheet";
@@ -77,6 +78,11 @@ describe("the lender pages of an insured, shared crop", () => {
 });
 
 describe("the demo", () => {
+  it("has no result sheet of the name of an input table's sheet, where it would be another of that name", () => {
+    const entered = new Set(inputTables.map(({ sheet }) => sheet.toLowerCase()));
+    expect(resultSheets(report).map(({ name }) => name).filter((name) => entered.has(name.toLowerCase()))).toEqual([]);
+  });
+
   it("fits its lender pages on two, which their footers count", () => {
     expect(lenderPages(report, { date: "2026-06-15" }).page.pages).toBe(2);
   });

@@ -56,7 +56,7 @@ describe("the sheet Harvest", () => {
 
   it("is there once a load is weighed", () => {
     const names = (of: string) => resultSheets(seasonReport(content(of))).map(({ name }) => name);
-    expect(names("")).not.toContain("Harvest");
-    expect(resultSheets(report).map(({ name }) => name)).toContain("Harvest");
+    expect(names("")).not.toContain("Harvest by field");
+    expect(resultSheets(report).map(({ name }) => name)).toContain("Harvest by field");
   });
 });

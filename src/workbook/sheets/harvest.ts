@@ -25,9 +25,9 @@ export function harvestSheet(report: SeasonReport): ResultSheet {
   const done = fields.flatMap(({ crop, field }): readonly Done[] => { const money = goalAndHarvest(crop, field, layer); return money === null ? [] : [{ crop, field, money }]; })
     .sort((a, b) => a.money.harvest.minus(a.money.plan).comparedTo(b.money.harvest.minus(b.money.plan)));
   return {
-    name: "Harvest", columns: [28, 11, 11, 11, 11, 11, 11, 11, 11, 11, 11, 11], headingRows: 2, charts: [],
+    name: "Harvest by field", columns: [28, 11, 11, 11, 11, 11, 11, 11, 11, 11, 11, 11], headingRows: 2, charts: [],
     rows: [
-      title("Harvest"),
+      title("Harvest by field"),
       note(`${seasonName(report)}. Dry units at the crop's standard moisture; money in ${currency}, on crop share the operator's.`),
       ...incompleteRows(report, { of: "farm" }),
       [],

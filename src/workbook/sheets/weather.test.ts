@@ -33,7 +33,7 @@ Hybrids
 Weather
 | Date | High | Low | Rain |
 ${weather}`));
-const lines = (of: ReturnType<typeof season>) => sheetLines(resultSheets(of).find(({ name }) => name === "Weather")!);
+const lines = (of: ReturnType<typeof season>) => sheetLines(resultSheets(of).find(({ name }) => name === "Heat and rain")!);
 
 describe("the sheet Weather", () => {
   it("has heat, rain, stage and maturity of each planted field, and says what is missing", () => {
@@ -49,7 +49,7 @@ describe("the sheet Weather", () => {
   });
 
   it("is not there without weather", () => {
-    expect(resultSheets(season("", "")).map(({ name }) => name)).not.toContain("Weather");
+    expect(resultSheets(season("", "")).map(({ name }) => name)).not.toContain("Heat and rain");
   });
 
   it("is in the data, place by place", () => {

@@ -27,7 +27,7 @@ export function weatherSheet(report: SeasonReport): ResultSheet {
   const heat = heatWords(countingOf(season));
   const places = new Map(all.map((each) => [`${each.place ?? ""}`, each]));
   return {
-    name: "Weather", columns: [26, 11, 11, 9, 9, 9, 10, 12, 12, 12, 14, 14], headingRows: 2, charts: [],
+    name: "Heat and rain", columns: [26, 11, 11, 9, 9, 9, 10, 12, 12, 12, 14, 14], headingRows: 2, charts: [],
     rows: [
       title("Heat, rain and maturity"),
       note(`${seasonName(report)}. ${heat} from the day after planting; rain in ${areaUnit === "ac" ? "inches" : "millimetres"}. All of it an estimate.`),

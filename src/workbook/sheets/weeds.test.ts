@@ -28,7 +28,7 @@ const linesOf = (name: string, of = report) => sheetLines(resultSheets(of).find(
 
 describe("the sheet Weeds", () => {
   it("shows each pass with its sites and cost, and for each weed the sites that are left", () => {
-    const lines = linesOf("Weeds");
+    const lines = linesOf("Weeds by field");
     expect(lines.slice(lines.indexOf("Alder"), lines.indexOf("Alder") + 8)).toEqual([
       "Alder", "Pass |  |  | Products | Sites | USD per acre", "2031-05-01 | planned |  | Spray A, Spray B | 9, 15, 27 | 25", "2031-06-05 | planned |  | Spray B | 9 | 5", "All planned |  |  |  |  | 30",
       "In every pass: 9. What is used in every pass is what weeds learn to live with.", "Weed | Resistant to | Pass |  | Sites left | Is that", "Waterhemp | 9 | 2031-05-01 | planned | 15, 27 | two or more",
@@ -38,14 +38,14 @@ describe("the sheet Weeds", () => {
 
   it("and the mixing card say what the label rules", () => {
     for (const words of cautionsOf.tank) {
-      expect(linesOf("Weeds").join(" ")).toContain(words);
+      expect(linesOf("Weeds by field").join(" ")).toContain(words);
       expect(linesOf("Mixing card").join(" ")).toContain(words);
     }
   });
 
   it("are there where a weed is listed, or a mix entered", () => {
     const names = resultSheets(season("| Alder | Spray B | 1 | qt/ac | 2031-06-05 | plan | | |", "")).map(({ name }) => name);
-    expect(names.filter((name) => name === "Weeds" || name === "Mixing card")).toEqual([]);
+    expect(names.filter((name) => name === "Weeds by field" || name === "Mixing card")).toEqual([]);
   });
 });
 

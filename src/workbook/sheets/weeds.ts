@@ -27,7 +27,7 @@ export function weedsSheet(report: SeasonReport): ResultSheet {
   const of = programmesOf(report);
   const area = areaName(report);
   return {
-    name: "Weeds", columns: [24, 12, 11, 46, 14, 16], headingRows: 2, charts: [],
+    name: "Weeds by field", columns: [24, 12, 11, 46, 14, 16], headingRows: 2, charts: [],
     rows: [
       title("Weeds and sites of action"),
       note(`${seasonName(report)}. Sites and weeds as you typed them from the labels, in Items, Applications and Weeds.`),
