@@ -1,3 +1,4 @@
+import { useMemo } from "react";
 import { fieldWeather, countingOf } from "../../core/weather/fieldWeather";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { gapNotes, heatWords, marginWords, weatherSheet } from "../../workbook/sheets/weather";
@@ -10,7 +11,7 @@ import { FigureTable } from "../season/FigureTable";
 export function WeatherPart({ report }: { readonly report: SeasonReport }) {
   const { format } = usePane();
   const { season } = report;
-  const all = fieldWeather(season);
+  const all = useMemo(() => fieldWeather(season), [season]);
   if (all.length === 0) return null;
   const rated = all.filter(({ maturity }) => maturity !== null);
   return (
@@ -31,7 +32,7 @@ export function WeatherPart({ report }: { readonly report: SeasonReport }) {
             }))}
           />
         )}
-        {all.flatMap(gapNotes).map((words) => <p key={words} className="pn-note">{words}</p>)}
+        {gapNotes(all).map((words) => <p key={words} className="pn-note">{words}</p>)}
         <WriteButton label="Write the sheet “Heat and rain”" sheets={() => [weatherSheet(report)]} />
       </Disclosure>
     </section>

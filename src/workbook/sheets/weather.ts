@@ -1,6 +1,6 @@
-/** The result sheet *Weather*: heat and rain of every planted field since planting, and when it is projected to mature. */
+/** The result sheet *Heat and rain*: heat and rain of every planted field since planting, and when it is projected to mature. */
 import { planningCaution } from "../../core/cautions";
-import type { Decimal } from "../../core/decimal";
+import { zero, type Decimal } from "../../core/decimal";
 import { countingOf, fieldWeather, type FieldWeather } from "../../core/weather/fieldWeather";
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
@@ -37,7 +37,7 @@ export function weatherSheet(report: SeasonReport): ResultSheet {
       ...all.map(fieldRow),
       [],
       section("What it rests on"),
-      ...[...[...places.values()].flatMap(placeNotes), ...all.flatMap(gapNotes), ...basis, planningCaution].flatMap((words) => inLines(words, lineLength)).map(note),
+      ...[...[...places.values()].flatMap(placeNotes), ...gapNotes(all), ...basis, planningCaution].flatMap((words) => inLines(words, lineLength)).map(note),
     ],
     page: { orientation: "landscape", paper: areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `Weather, ${seasonName(report)}` },
   };
@@ -61,9 +61,13 @@ const placeNotes = ({ place, earlierYears, frost }: FieldWeather): readonly stri
   `${place ?? "The record"}: ${earlierYears.toFixed()} earlier ${earlierYears.eq("1") ? "year" : "years"}${frost === null ? "; no killing freeze is known" : `; first killing freeze in the middle on ${frost.median}, at the earliest on ${frost.earliest}, of ${frost.years.toFixed()} autumns`}.`,
 ];
 
-/** Days that are missing, and fields that no rating is known for. */
-export const gapNotes = ({ field, from, to, missing, rain, rainMissing, rating }: FieldWeather): readonly string[] => [
-  ...(missing.isZero() ? [] : [`${field}: ${missing.toFixed()} ${missing.eq("1") ? "day" : "days"} of ${from} to ${to} without temperatures; towards maturity they take their normal.`]),
-  ...(rain === null || rainMissing.isZero() ? [] : [`${field}: rain is not recorded on ${rainMissing.toFixed()} ${rainMissing.eq("1") ? "day" : "days"}.`]),
-  ...(rating === null ? [`${field}: no heat units to maturity of its hybrid in the table Hybrids, so no day of maturity.`] : []),
-];
+/** Days that are missing, and fields that no rating is known for: a sentence each, which names the fields. */
+export function gapNotes(all: readonly FieldWeather[]): readonly string[] {
+  const days = (of: (each: FieldWeather) => Decimal) => all.filter((each) => !of(each).isZero()).map((each) => `${each.field} ${of(each).toFixed()}`);
+  const said = (fields: readonly string[], words: string) => (fields.length === 0 ? [] : [`${words}: ${fields.join(", ")}.`]);
+  return [
+    ...said(days(({ missing }) => missing), "Days since planting without temperatures, which take their normal towards maturity"),
+    ...said(days(({ rain, rainMissing }) => (rain === null ? zero : rainMissing)), "Days since planting without rain recorded"),
+    ...said(all.filter(({ rating }) => rating === null).map(({ field }) => field), "No day of maturity, because the table Hybrids has no heat units of what is planted"),
+  ];
+}
