@@ -1,6 +1,7 @@
 /** The pane in Chromium over a workbook in memory: what it shows, by keyboard alone, in every look, checked by axe. */
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { inputTables } from "../../src/workbook/templates";
 import { accessibilityFaults, panePages, type PaneLook, type PanePages } from "../support/panePages";
 import type { PanePage } from "./panePage";
 
@@ -181,7 +182,7 @@ describe("a workbook without our tables", () => {
     await page.getByRole("tab", { name: "Season" }).waitFor();
     expect(await page.getByRole("button", { name: "Make the input tables" }).count()).toBe(0);
     await expect.poll(() => inPage(page, (pane) => pane.host.selected.at(-1)?.sheet)).toBe("Crops");
-    await page.getByText("18 tables were made, each on a sheet of its own. Begin with Crops and Fields: each cell says what it is for as you select it.").waitFor();
+    await page.getByText(`${inputTables.length} tables were made, each on a sheet of its own. Begin with Crops and Fields: each cell says what it is for as you select it.`).waitFor();
   });
 
   it("opens the demo where the host has one", async () => {
