@@ -208,7 +208,9 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
     // What was sent back beyond what was bought is charged with the bills: nobody will buy it again.
     const again = smaller(larger(bought.quantity.neg(), zero).times(bestPrice(book)), rest);
     const toBuy = rest.minus(again).div(amount);
-    return [["bill", one.minus(toBuy), bought.valueDays.plus(again.times(dueDays)).div(amount)], ["left", toBuy, toBuy.times(dueDays)]];
+    const billed = ["bill", one.minus(toBuy), bought.valueDays.plus(again.times(dueDays)).div(amount)] as const;
+    // Nothing left to buy is no row of its kind: a budget line beside it still bears what no row takes.
+    return toBuy.isZero() ? [billed] : [billed, ["left", toBuy, toBuy.times(dueDays)]];
   };
   const [inPlan, inOutlook, inFinal] = [shared("plan"), shared("outlook"), shared("final")];
   return new Map(facts.map(({ field }, index) => [field.name, { plan: inPlan[index]!, outlook: inOutlook[index]!, final: inFinal[index]! }]));

@@ -70,6 +70,15 @@ describe("a budget line alone", () => {
     expect(paidIn("seed", bought)).toEqual(["2031-04 -6000", "2031-06 -6000"]);
     expect(apart({ ...bought, fields: [home] })).toEqual([]);
   });
+
+  it("takes what no row takes also beside an item of its kind of which more was sent back than bought, and nothing is left to buy", () => {
+    const sentBack = item("Treatment", "1", { kind: "seed", charged: "by acres" });
+    const bought = { items: [item("Seed corn", "1", { kind: "seed" }), sentBack], purchases: [purchase("Seed corn", "6000", "6000"), purchase("Treatment", "-10", "-6")], budget: [line("seed", "120")] };
+    const figures = seasonFigures(seasonOf({ fields: [home], ...bought }));
+    // 6,000 and, of the return, 10 at the plan price less the 6 that came back.
+    const [seed] = figures.crops[0]!.fields[0]!.lined;
+    expect([seed!.soFar, seed!.left, figures.items[0]!.left].map((each) => each.toFixed())).toEqual(["6004", "5996", "0"]);
+  });
 });
 
 describe("a budget line beside rows", () => {

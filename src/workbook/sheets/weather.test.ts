@@ -43,7 +43,7 @@ describe("the sheet Weather", () => {
       "Alder | 2031-06-30 | 1298 | 1180 | 118 | 1 | R1 | 2031-08-29 | 2031-08-29 | 2031-08-29 | 38 days before | 34 days before",
       "Birch | 2031-06-30 | 1078 | 980 | 98 | 1 | V13 | – | – | – | – | –",
     ]);
-    expect(told).toContain("Days since planting without temperatures, which take their normal towards maturity: Alder 1");
+    expect(told).toContain("Days since planting without temperatures, which take their normal towards maturity: Alder 1, Birch 1.");
     expect(told).toContain("No day of maturity, because the table Hybrids has no heat units of what is planted: Birch.");
     expect(told.join(" ")).toContain("2 earlier years; first killing freeze in the middle on 10-06, at the earliest on 10-02, of 3 autumns.");
   });
