@@ -24,7 +24,7 @@ const aboutSlips = "Two slips are in Purchases: a unit that nobody knows, and a 
 async function workbookOf(tables: readonly DemoTable[], lines: readonly string[]): Promise<Uint8Array> {
   const workbook = newWorkbook();
   workbook.setCells("Notes", lines.map((value, row) => ({ row, column: 0, value })));
-  await workbook.makeTables(tables.map(({ template, rows: [first] }) => (first === undefined ? template : { ...template, firstRow: first })));
+  await workbook.makeTables(tables.map(({ template, rows: [first] }) => (first === undefined ? template : { ...template, rows: [first] })));
   for (const { template, rows: [, ...others] } of tables) {
     if (others.length === 0) continue;
     await workbook.addRows(template.name, others.map((row) => new Map(template.columns.map(({ heading }, index) => [heading, row[index] ?? ""]))));

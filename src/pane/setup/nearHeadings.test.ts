@@ -32,6 +32,11 @@ describe("headings that may mean a column of ours", () => {
     expect(near("Fields", ["Field", "Crop", "Acres", "Goal bu/ac"])).toEqual({ "Yield goal": "Goal bu/ac" });
   });
 
+  it("are no labels of columns that only a program writes: numbers of fields, units of rates", () => {
+    expect(near("Fields", ["Field ID", "Field no.", "Tillable acres", "Dropped population"])).toEqual({});
+    expect(near("Applications", ["Field ID", "App rate", "Rate UOM"])).toEqual({});
+  });
+
   it("are plurals and slips of the pen, but no short word for another", () => {
     expect(near("Purchases", ["Dates", "Quantitiy", "Frieghts", "Suplier", "Unot price"])).toEqual({ Date: "Dates", Quantity: "Quantitiy", Supplier: "Suplier", "Unit price": "Unot price" });
     expect(near("Purchases", ["Delivered", "Lot", "Field", "Rate", "Iten"])).toEqual({});

@@ -5,15 +5,15 @@
  * two headings of one table (a cost may be a price or an amount) proposes neither there; it serves the tables that have only one of them.
  */
 export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
-  "Crop": ["commodity", "cropname"],
+  "Crop": ["commodity"],
 
-  "Field": ["fieldname", "fieldid", "fieldno", "paddock", "block", "parcel", "name", "fieldnumber"],
-  "Acres": ["plantedacres", "tillableacres", "acreage"],
-  "Hybrid or variety": ["hybrid", "variety", "var", "hyb", "hybridpervariety", "cultivar", "seedvariety"],
+  "Field": ["fieldname", "paddock", "block", "parcel", "name"],
+  "Acres": ["plantedacres", "acreage"],
+  "Hybrid or variety": ["hybrid", "variety", "var", "hyb", "cultivar", "seedvariety"],
   "Yield goal": ["goal", "targetyield", "budgetyield", "planyield", "yield", "goalyield", "yieldtarget", "expectedyield", "plannedyield", "goalbuperacre", "yieldgoalbuperacre", "targetbuperacre", "goalbu"],
   "Planned planting date": ["planneddate", "plantingdate", "plantdate"],
   "Planted date": ["planted", "dateplanted", "plantingdate", "plantdate"],
-  "Seeds dropped": ["seedingrate", "seedrate", "droppedpopulation", "seedsperacre", "population", "pop", "seeddrop"],
+  "Seeds dropped": ["seedingrate", "seedrate", "seedsperacre", "population", "pop", "seeddrop"],
   "Target stand": ["finalstand", "standgoal", "plantsperacre", "population", "pop", "targetpopulation"],
   "Row width": ["rowspacing", "spacing"],
   "Tenure": ["ownperrent", "landtenure"],
@@ -32,7 +32,7 @@ export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
   "Sites of action": ["moa", "siteofaction", "hracgroup", "modeofaction"],
   "Operator share of cost %": ["operatorshare", "costshare"],
 
-  "Date": ["invoicedate", "datebought", "purchasedate", "datesold", "saledate", "harvestdate", "dateapplied", "when", "day", "invdate", "purchdate", "transactiondate"],
+  "Date": ["invoicedate", "datebought", "purchasedate", "datesold", "saledate", "harvestdate", "dateapplied", "when", "day", "invdate", "purchdate"],
   "Quantity": ["qty", "count", "units", "quantitybought", "qtyshipped", "qtybought", "quantityshipped"],
   "Unit": ["uom", "um", "uperm", "measure", "units", "unitofmeasure"],
   "Unit price": ["unitcost", "price", "priceperunit", "costperunit", "$perunit", "priceeach", "each", "cost"],
@@ -45,8 +45,8 @@ export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
   "Remark": ["note", "notes", "comment", "comments", "remarks", "memo"],
 
   "Field or Crop": ["field", "crop", "where", "fieldname"],
-  "Rate": ["applicationrate", "apprate", "customrate", "interestrate", "apr"],
-  "Rate unit": ["uom", "rateuom", "unit"],
+  "Rate": ["applicationrate", "customrate", "interestrate", "apr"],
+  "Rate unit": ["uom", "unit"],
   "Status": ["state"],
   "Operation": ["pass", "task", "job", "work", "activity", "fieldwork"],
   "Passes": ["trips", "times", "timesover"],

@@ -10,7 +10,7 @@ const ownUnit = (typed: string, areaUnit: AreaUnit): YieldUnit | null => {
 };
 
 export const cropColumns = declared("Crops", {
-  crop: text("Crop", { required: true, hint: "The crop's name, as fields and entries use it.", width: 16, words: ["commodity", "cropname"] }),
+  crop: text("Crop", { required: true, hint: "The crop's name, as fields and entries use it.", width: 16, words: ["commodity"] }),
   yieldUnit: word("Yield unit", yieldUnits, ownUnit, { hint: "What yields and prices are counted in.", words: ["uom", "unit"] }),
   weightPerBushel: quantity("Weight per bu", {
     range: "above zero", hint: "Pounds in a bushel.", words: ["lbperbu", "lbsperbu", "lbperbushel", "bushelweight", "testweight"],

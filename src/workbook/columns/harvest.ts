@@ -19,7 +19,7 @@ export const harvestColumns = declared("Harvest", {
   gross: quantity("Gross", { range: "above zero", hint: "The truck full, from the scale ticket, instead of a net weight.", words: ["grossweight", "grosslbs", "full"] }),
   tare: quantity("Tare", { hint: "The truck empty.", words: ["tareweight", "tarelbs", "empty"] }),
   are: choice("Bushels are", wetnesses, { hint: "Wet as weighed, or dry: already shrunk to the standard moisture. Blank: wet." }),
-  moisture: moisture("Moisture", { required: true, hint: "As weighed, percent. Drying is charged load by load.", words: ["moist", "mst", "h2o", "moisturepct"] }),
+  moisture: moisture("Moisture", { required: true, hint: "As weighed, percent. Drying is charged load by load.", words: ["moist", "mst", "h2o"] }),
   testWeight: quantity("Test weight", {
     range: "above zero", hint: "Pounds in a bushel. The table that the setting Test weight dock names says what is taken off the price for it.", words: ["tw", "testwt"],
   }),

@@ -11,7 +11,7 @@ export const planterCheckColumns = declared("Planter checks", {
   measured: quantity("Measured", { hint: "Its size now, in the same unit.", words: ["reading", "actual", "now"] }),
   unit: text("Unit", { hint: "Of the three sizes, such as in.", movesNothing: [{ why: "It is printed beside the sizes." }], words: ["uom"] }),
   finding: choice("Finding", findings, { hint: "What the eye says. Where size and eye differ, the worse of the two counts." }),
-  item: text("Item", { hint: "The part as it is bought, a name from the table Items. Blank: nothing is bought.", width: 22, words: ["partname", "product"] }),
+  item: text("Item", { hint: "The part as it is bought, a name from the table Items. Blank: nothing is bought.", width: 22, words: ["product"] }),
   quantity: quantity("Quantity", { range: "above zero", hint: "How many, in the unit of the item. Blank: 1.", words: ["qty", "count"] }),
   hours: quantity("Hours", { hint: "Hours in the shop for it.", words: ["shophours", "labourhours"] }),
   doneOn: date("Done on", { hint: "The day it was set right. From then on it is not due.", words: ["repaired", "replacedon", "fixedon"] }),

@@ -4,10 +4,10 @@ import type { Status } from "../../core/season";
 
 export const statuses = ["plan", "done", "done as planned"] as const satisfies readonly Status[];
 
-const dateWords = ["invoicedate", "datebought", "purchasedate", "datesold", "saledate", "harvestdate", "dateapplied", "when", "day", "invdate", "purchdate", "transactiondate"];
-const fieldWords = ["fieldname", "fieldid", "fieldno", "paddock", "block", "parcel", "name", "fieldnumber"];
+const dateWords = ["invoicedate", "datebought", "purchasedate", "datesold", "saledate", "harvestdate", "dateapplied", "when", "day", "invdate", "purchdate"];
+const fieldWords = ["fieldname", "paddock", "block", "parcel", "name"];
 const itemWords = ["product", "input", "description", "desc", "material", "article", "expense", "name"];
-export const cropWords = ["commodity", "cropname"];
+export const cropWords = ["commodity"];
 export const kindWords = ["type", "category", "costtype"];
 export const unitWords = ["uom", "um", "uperm", "measure", "units", "unitofmeasure"];
 export const priceWords = [
@@ -17,9 +17,9 @@ export const quantityWords = ["qty", "count", "units", "quantitybought", "qtyshi
 export const amountWords = [
   "amt", "total", "linetotal", "extendedprice", "extension", "ext", "extprice", "extcost", "extamt", "extamount", "extendedamount", "extendedcost", "netamount", "cost", "totalcost", "totalprice", "invoiceamount",
 ];
-export const rateWords = ["applicationrate", "apprate", "customrate", "interestrate", "apr"];
+export const rateWords = ["applicationrate", "customrate", "interestrate", "apr"];
 export const remarkWords = ["comment", "comments", "remarks", "memo"];
-export const acresWords = ["plantedacres", "tillableacres", "acreage"];
+export const acresWords = ["plantedacres", "acreage"];
 export const rowWidthWords = ["rowspacing", "spacing"];
 
 export const dateColumn = (said: Said) => date("Date", { words: dateWords, ...said });

@@ -11,6 +11,6 @@ export const weatherColumns = declared("Weather", {
 });
 
 export const hybridColumns = declared("Hybrids", {
-  hybrid: text("Hybrid", { required: true, hint: "Its name, as Hybrid or variety in the table Fields has it.", width: 24, words: ["variety", "brand", "hybridname"] }),
+  hybrid: text("Hybrid", { required: true, hint: "Its name, as Hybrid or variety in the table Fields has it.", width: 24, words: ["variety", "brand"] }),
   heatUnits: quantity("Heat units to maturity", { range: "above zero", hint: "From planting to black layer, by its seller, in the units of the setting Heat units.", width: 24, words: ["gdd", "gddtoblacklayer", "gddtomaturity", "chu", "heatunits"] }),
 });
