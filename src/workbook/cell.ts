@@ -3,8 +3,11 @@
 /** A blank cell is `""`. A cell in error is its text, such as `#N/A`. A date is its serial number. */
 export type Cell = string | number | boolean;
 
-/** Where a block of cells begins, so that the pane can jump to one of them. Rows and columns count from 0. */
-export type SheetPlace = { readonly sheet: string; readonly row: number; readonly column: number };
+/**
+ * Where a block of cells begins, so that the pane can jump to one of them. Rows and columns count from 0. `isOwn`: a cell of the
+ * grower's own that entries are made of, which no number of a row tells, so that its sheet is named with it.
+ */
+export type SheetPlace = { readonly sheet: string; readonly row: number; readonly column: number; readonly isOwn?: true };
 
 /** A table or a matched range: its headings and its body rows, hidden and filtered rows included, the totals row not. */
 export type RawTable = {
@@ -21,9 +24,14 @@ export type RawTable = {
   readonly differing?: readonly { readonly row: number; readonly column: number; readonly notCounted: string }[];
   /** Body cells with a rate that only its number format tells, and that show it in percent; left out where there are none. */
   readonly percents?: readonly { readonly row: number; readonly column: number }[];
+  /** Where the cells of each row stand, of a table that is put together from cells of the grower's own; left out where they stand one below the other from `body` on. */
+  readonly origins?: readonly RowOrigin[];
   /** Rows below the last one with something in them, which the table or range does not take in, up to the next one; left out where there are none. */
   readonly below?: readonly RowBelow[];
 };
+
+/** The cells that a row is made of: on one row of a sheet, a column for each heading. Rows and columns count from 0. */
+export type RowOrigin = { readonly sheet: string; readonly row: number; readonly columns: readonly number[] };
 
 /** A row below a table or range, as wide as that is. `by`: so many rows below the last body row, 1 being right under it. */
 export type RowBelow = { readonly by: number; readonly cells: readonly Cell[] };

@@ -22,5 +22,6 @@ export type Places = { readonly placeOf: (place: Place | EntryRef) => SheetPlace
  */
 export function cellOf({ placeOf }: Places, place: Place | EntryRef): string {
   const cell = place.row === undefined ? null : placeOf(place);
-  return cell === null ? "" : cellName(cell);
+  if (cell === null) return "";
+  return cell.isOwn === true ? `${cell.sheet}!${cellName(cell)}` : cellName(cell);
 }

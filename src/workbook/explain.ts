@@ -53,6 +53,10 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   "table-unreadable": ({ at, found }) => ({ what: `The table ${at.table} could not be read. ${found}`, remedy: "Set that right, or move the table's cells to a new table; all else was read." }),
   "range-missing": (problem) => ({ what: `${cell(problem)}: the workbook has no range ${quoted(problem.found)}.`, remedy: "Match the range again, or correct its address." }),
   "match-missing": (problem) => ({ what: `${cell(problem)}: ${quoted(problem.found)} is not there, so this match has no effect.${meant(problem)}`, remedy: "Match the range again, or correct the heading." }),
+  "wide-column-unsaid": (problem) => ({
+    what: `${cell(problem)}: the column ${quoted(problem.found)} of that range holds numbers, and nothing says what they are; they are not counted.`,
+    remedy: `Add a row to Matches that gives the heading its kind of cost, or the words left out.`,
+  }),
   "rows-below": (problem) => ({
     what: `${cell(problem)}: ${problem.found === "1" ? "a row stands" : `${problem.found} rows stand, the first`} ${problem.like ?? "right under"} the last row of ${problem.at.table}, ${problem.found === "1" ? "which is" : "which are"} not part of it and not counted.`,
     remedy: "Take them in: drag the corner of the table (or the range in Matches) down over them, or delete them if they are no entries.",

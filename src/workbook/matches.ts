@@ -2,9 +2,12 @@
 import type { RawTable, WorkbookContent } from "./cell";
 import { seasonColumns } from "./columns/season";
 import { headingsOf } from "./headings";
-import type { Problem } from "./problem";
+import type { Place, Problem } from "./problem";
+import { grown } from "./rowsBelow";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
 import { standResponseNames } from "./tables/ownStandTables";
+import { ownHeading, wideColumnSaid, wideColumnWords } from "./wideColumns";
+import { wideRange } from "./wideRange";
 import { nearest, plain, plainHeading } from "./words";
 
 export type Matched = { readonly table: TableName; readonly range: string; readonly raw: RawTable };
@@ -30,7 +33,7 @@ export function matchedRanges(content: WorkbookContent): MatchedRanges {
 
   const responses = standResponses(content);
   const own: RawTable[] = [];
-  const matches = new Map<string, { table: TableName; range: string; headings: Map<string, string> }>();
+  const matches = new Map<string, Match>();
   raw.rows.forEach((row, index) => {
     const [table, range, ours, theirs] = places.map((place) => String(row[place.index] ?? "").trim()) as [string, string, string, string];
     if (table === "" && range === "" && ours === "" && theirs === "") return;
@@ -43,18 +46,41 @@ export function matchedRanges(content: WorkbookContent): MatchedRanges {
     if (name === undefined) return void own.push({ ...found, name: response! });
     const heading = found.headers.map(plainHeading).indexOf(plainHeading(theirs));
     if (heading < 0) return fault({ code: "match-missing", at: at("Heading"), found: theirs, ...likeOf(nearest(theirs, found.headers)) });
-    const column = headingsOf(name).find((each) => plainHeading(each) === plainHeading(ours));
+    const wide = name === "Budget" ? wideColumnSaid(ours) : null;
+    const column = wide === null ? headingsOf(name).find((each) => plainHeading(each) === plainHeading(ours)) : wideColumnWords(wide);
     if (column === undefined) return fault({ code: "match-missing", at: at("Column"), found: ours, ...likeOf(nearest(ours, headingsOf(name))) });
-    const match = matches.get(`${name} ${range}`) ?? { table: name, range, headings: new Map<string, string>() };
+    const match = matches.get(`${name} ${range}`) ?? { table: name, range, found, at: at("Range"), headings: new Map(), own: new Map() };
     match.headings.set(plainHeading(theirs), column);
+    match.own.set(ownHeading(theirs), column);
     matches.set(`${name} ${range}`, match);
   });
-  const ranges = [...matches.values()].map(({ table, range, headings }): Matched => {
-    const found = (content.ranges.get(range) ?? tableMatched(content, range))!;
-    return { table, range, raw: { ...found, name: table, called: found.headers, headers: found.headers.map((heading) => headings.get(plainHeading(heading)) ?? "") } };
+  const ranges = [...matches.values()].map((match): Matched => {
+    const { table, range, found, headings, own: said } = match;
+    if (![...said.values()].some((each) => table === "Budget" && wideColumnSaid(each) !== null)) {
+      const raw = { ...found, name: table, called: found.headers, headers: found.headers.map((heading) => headings.get(plainHeading(heading)) ?? "") };
+      // A table of the grower's own has an end of its own, at which rows below it are told.
+      return { table, range, raw: content.ranges.has(range) ? grown(raw) : raw };
+    }
+    const { raw: lines, unsaid, missed } = wideRange(found, said);
+    const [first] = missed;
+    if (first !== undefined) fault({ code: "rows-below", at: { table, row: first.row }, found: String(missed.length), like: `${first.by} rows below` });
+    for (const heading of unsaid) fault({ code: "wide-column-unsaid", at: match.at, found: heading });
+    return { table, range, raw: { ...lines, name: table } };
   });
   return { ranges, own, problems };
 }
+
+/** What the rows of the table Matches say of one range. */
+type Match = {
+  readonly table: TableName;
+  readonly range: string;
+  readonly found: RawTable;
+  /** Its first row in Matches. */
+  readonly at: Place;
+  /** Our columns by plain headings of the range; and the same by headings with their brackets, which wide sheets need. */
+  readonly headings: Map<string, string>;
+  readonly own: Map<string, string>;
+};
 
 /** The table of the grower's own that a match names instead of a range: it grows with its rows. One of ours stands for itself. */
 const tableMatched = ({ tables }: WorkbookContent, name: string): RawTable | undefined =>

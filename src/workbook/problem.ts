@@ -27,7 +27,7 @@ export const subjectName = (subject: Subject): string => ("name" in subject ? su
 
 export const problemCodes = [
   // A table as a whole.
-  "table-missing", "column-missing", "column-unread", "column-twice", "table-twice", "table-unreadable", "range-missing", "match-missing",
+  "table-missing", "column-missing", "column-unread", "column-twice", "table-twice", "table-unreadable", "range-missing", "match-missing", "wide-column-unsaid",
   // What a file, a table or a range leaves unclear as a whole.
   "value-differs", "rows-below", "rows-near", "table-almost", "table-beside", "heading-unit", "total-row", "sum-row", "sum-maybe",
   // A row that is none of the grower's.

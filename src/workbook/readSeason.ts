@@ -140,8 +140,8 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
     ...missing, ...found.problems, ...exampleProblems, ...headings, ...sumRows(tables, style), ...settingProblems, ...yearAsked, ...standTables.problems, ...docks.problems, ...readerProblems, ...twice, ...besideLoans, ...besideLines,
     ...crossChecks(season), ...billsBesideDone(season, noted), ...loanChecks(season), ...weatherProblems(season), ...weedProblems(season), ...mixProblems(season), ...harvestProblems(season, readers.get("Fields")?.has("Harvest done") ?? false),
   ];
-  const problems = inOrder(all.filter((problem) => !namesWhatWasLost(problem, missing)));
   const withPlaces = [...tables.values(), ...own, ...content.tables.filter(({ name }) => plain(name) === plain(matchesTable))];
+  const problems = inOrder(oncePerCell(withPlaces, all.filter((problem) => !namesWhatWasLost(problem, missing))));
   return {
     season, problems, problemsOf: problemsBySubject(season, problems), placeOf: (place) => placeOf(withPlaces, place), tablesFound: new Set(tables.keys()),
   };
@@ -196,10 +196,23 @@ function yearProblems({ settings, loans = [] }: Season, years: readonly string[]
   return [{ code: "season-year-missing", at, found: years.join(", "), touches: [{ of: "cash flow" }] }];
 }
 
+/** Several entries may be made of one cell of the grower's own, such as a field's name beside ten costs: a fault in it is one. */
+function oncePerCell(tables: readonly RawTable[], problems: readonly Problem[]): readonly Problem[] {
+  const told = new Set<string>();
+  return problems.filter(({ code, at, found }) => {
+    const place = placeOf(tables, at);
+    if (place?.isOwn !== true) return true;
+    const key = JSON.stringify([code, place, found]);
+    return !told.has(key) && told.add(key);
+  });
+}
+
 function placeOf(tables: readonly RawTable[], place: Place | EntryRef): SheetPlace | null {
   const raw = tables.find(({ name }) => plain(name) === plain(place.table));
   if (raw === undefined) return null;
   const wanted = "column" in place && place.column !== undefined ? plainHeading(place.column) : null;
   const column = wanted === null ? 0 : Math.max(0, raw.headers.findIndex((heading) => plainHeading(heading) === wanted));
+  const origin = raw.origins?.[(place.row ?? 1) - 1];
+  if (origin !== undefined) return { sheet: origin.sheet, row: origin.row, column: origin.columns[column] ?? raw.body.column, isOwn: true };
   return { sheet: raw.body.sheet, row: raw.body.row + (place.row ?? 1) - 1, column: raw.body.column + column };
 }

@@ -58,3 +58,13 @@ export function problemsBelow(raw: RawTable, called: string, touches: readonly S
   }]);
   return [...told("rows-below", entries), ...told("rows-near", near)];
 }
+
+/** A range of the grower's own with the rows that were typed right under it, as far as they are entries: it grows with them, and stops at a gap or a total. */
+export function grown(raw: RawTable, entries: readonly RowBelow[] = rowsBelow(raw).entries): RawTable {
+  const reached = new Set(entries.map(({ by }) => by));
+  let more = 0;
+  while (reached.has(more + 1)) more += 1;
+  if (more === 0) return raw;
+  const { below = [], ...rest } = raw;
+  return { ...rest, rows: [...raw.rows, ...below.slice(0, more).map(({ cells }) => cells)], below: below.slice(more).map(({ by, cells }) => ({ by: by - more, cells })) };
+}

@@ -156,6 +156,10 @@ export const cases: readonly ProblemCase[] = [
   { code: "column-twice", slip: "has two columns of acres", workbook: farm.replace("Acres |", "Acres | Acres (planted) |").replace("| 100 |", "| 100 | 98 |"), at: ["Fields", undefined, "Acres (planted)"], found: "Acres (planted)" },
   { code: "table-twice", slip: "copied a table", workbook: `${farm}\nFIELDS\n| Field | Crop | Acres | Yield goal |\n| Birch | Corn | 5 | 5 |`, at: ["Fields"], found: "FIELDS" },
   { code: "range-missing", slip: "deleted a matched sheet", workbook: `${farm}\nMatches\n| Table | Range | Column | Heading |\n| Sales | Gone!A1:B2 | Crop | What |`, at: ["Matches", 1, "Range"], found: "Gone!A1:B2" },
+  {
+    code: "wide-column-unsaid", slip: "added a column of costs to a sheet of one's own", at: ["Matches", 1, "Range"], found: "Hauling",
+    workbook: `${farm}\nMatches\n| Table | Range | Column | Heading |\n| Budget | Costs by field | For | Field |\n| Budget | Costs by field | seed | Seed |\nCosts by field\n| Field | Seed | Hauling |\n| Alder | 110 | 12 |`,
+  },
 
   { code: "blank", slip: "left the acres out", workbook: farm.replace("| 100 |", "| |"), at: ["Fields", 1, "Acres"] },
   { code: "formula-error", slip: "has a broken formula", workbook: farm.replace("| 4 |", "| #DIV/0! |"), at: ["Crops", 1, "Expected price"], found: "#DIV/0!" },

@@ -117,7 +117,9 @@ function rangeAt(state: State, text: string, sheet: string, area: Area, matched:
   const [headers = [], ...rows] = rowsOf(data, within);
   const body = { ...within, top: within.top + 1 };
   const below = belowIn(data, { ...within, bottom: area.bottom }, within.bottom, blocksOn(state, entry.name, matched));
-  return { name: text, ...below, headers: headers.map(String), rows, body: { sheet: entry.name, row: body.top, column: body.left }, ...staleIn(state, entry.part, body), ...percentsIn(state, entry.part, null, headers.map(String), body) };
+  // A range takes in entries right under it, so that what is to be told of its cells is told of those as well.
+  const withBelow = { ...body, bottom: body.bottom + Math.max(0, ...(below.below ?? []).map(({ by }) => by)) };
+  return { name: text, ...below, headers: headers.map(String), rows, body: { sheet: entry.name, row: body.top, column: body.left }, ...staleIn(state, entry.part, withBelow), ...percentsIn(state, entry.part, null, headers.map(String), withBelow) };
 }
 
 /** The smallest block within an area that holds everything in it, as Excel's used range does; null where nothing is. */

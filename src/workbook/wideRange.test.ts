@@ -1,0 +1,97 @@
+import { describe, expect, it } from "vitest";
+import { contentFromText } from "../../tests/support/tableFromText";
+import type { WorkbookContent } from "./cell";
+import { cellOf } from "./cellName";
+import { seasonReport } from "./report";
+import { wideColumnMeant, wideColumnSaid, wideColumnWords } from "./wideColumns";
+
+/** A season whose sheet "My costs" is a range of the grower's own, matched as `matches` say. */
+function content(range: string, matches: string): WorkbookContent {
+  const all = contentFromText(`
+Crops
+| Crop | Yield unit | Expected price |
+| Corn | bu | 4 |
+Fields
+| Field | Crop | Acres | Yield goal |
+| Alder | Corn | 100 | 200 |
+| Birch | Corn | 50 | 200 |
+Other costs
+| Item | Kind | Amount | Basis |
+| Office | overhead | 300 | whole farm |
+Matches
+| Table | Range | Column | Heading |
+${matches}
+My costs
+${range}`);
+  const isOwn = ({ name }: { readonly name: string }) => name === "My costs";
+  return { ...all, tables: all.tables.filter((table) => !isOwn(table)), ranges: new Map([["My costs!A1:G9", all.tables.find(isOwn)!]]) };
+}
+const match = (...pairs: readonly (readonly [string, string])[]) => pairs.map(([column, heading]) => `| Budget | My costs!A1:G9 | ${column} | ${heading} |`).join("\n");
+const usual = match(["For", "Field"], ["seed", "Seed"], ["crop protection", "Herbicide"], ["crop protection", "Fungicide"], ["cash rent, whole", "Rent"]);
+const lines = (of: WorkbookContent) => seasonReport(of).season.budget!.map(({ over, kind, amount, basis }) => `${Object.values(over)[0]} ${kind} ${amount.toFixed()} ${basis}`);
+const codes = (of: WorkbookContent) => seasonReport(of).problems.map(({ code }) => code);
+
+describe("a wide sheet", () => {
+  it("is a line of the Budget for each cell that is filled, two columns of one kind told apart by their headings", () => {
+    const of = content("| Field | Seed | Herbicide | Fungicide | Rent |\n| Alder | 110 | 40 | 40 | 20000 |\n| Birch | 115 | | '$38.50 | |", usual);
+    expect(lines(of)).toEqual([
+      "Alder seed 110 per acre", "Alder crop protection 40 per acre", "Alder crop protection 40 per acre", "Alder cash rent 20000 whole", "Birch seed 115 per acre", "Birch crop protection 38.5 per acre",
+    ]);
+    expect(codes(of)).toEqual([]);
+  });
+
+  it("places a fault and an entry in the cell that it stands in", () => {
+    const report = seasonReport(content("| Field | Seed | Herbicide | Fungicide | Rent |\n| Alder | 110 | 40 | 41 | |\n| Birch | 115 | call Pat | | |", usual));
+    const [fault] = report.problems;
+    expect(fault).toMatchObject({ code: "not-a-number", at: { table: "Budget", column: "Amount" }, found: "call Pat" });
+    expect(report.placeOf(fault!.at)).toMatchObject({ sheet: "My costs", row: 2, column: 2 });
+    expect(cellOf(report, fault!.at)).toBe("My costs!C3");
+    expect(cellOf(report, report.season.budget![2]!.source)).toBe("My costs!A2");
+  });
+
+  it("tells a name that is no field once, whatever the number of its columns", () => {
+    expect(codes(content("| Field | Seed | Herbicide | Fungicide | Rent |\n| Alder | 110 | 40 | 41 | |\n| Cedar | 115 | 3 | 4 | 5 |", usual))).toEqual(["unknown-name"]);
+  });
+
+  it("tells a column with numbers of which nobody said what they are, until they are left out", () => {
+    const sheet = "| Field | Seed | Herbicide | Fungicide | Rent | Hauling | Remark |\n| Alder | 110 | 40 | 41 | | 12 | early |";
+    const report = seasonReport(content(sheet, usual));
+    expect(report.problems).toMatchObject([{ code: "wide-column-unsaid", found: "Hauling", at: { table: "Matches", row: 1 } }]);
+    expect(codes(content(sheet, `${usual}\n${match(["left out", "Hauling"])}`))).toEqual([]);
+    // The same heading twice: the second is none that was spoken of.
+    expect(codes(content("| Field | Seed | Herbicide | Fungicide | Rent | Seed |\n| Alder | 110 | 40 | 41 | | 12 |", usual))).toEqual(["wide-column-unsaid"]);
+    // Brackets tell plan and paid apart; only one of them is matched.
+    const two = content("| Field | Seed (plan) | Seed (paid) |\n| Alder | 110 | 97 |", match(["For", "Field"], ["seed", "Seed (plan)"], ["left out", "Seed (paid)"]));
+    expect([lines(two), codes(two)]).toEqual([["Alder seed 110 per acre"], []]);
+  });
+
+  it("takes the unit of area from the heading, and asks where the season counts in another", () => {
+    const of = content("| Field | Seed $/ha |\n| Alder | 110 |", match(["For", "Field"], ["seed", "Seed $/ha"]));
+    expect(codes(of)).toEqual(["basis-area"]);
+  });
+
+  it("grows with the rows typed right under it, and tells those after a gap or a total", () => {
+    const sheet = "| Field | Seed | Herbicide | Fungicide | Rent |\n| Alder | 110 | 40 | 41 | |\n> | Birch | 115 | 3 | 4 | 5 |";
+    expect([lines(content(sheet, usual)).at(-1), codes(content(sheet, usual))]).toEqual(["Birch cash rent 5 whole", []]);
+    const apart = seasonReport(content("| Field | Seed | Herbicide | Fungicide | Rent |\n| Alder | 110 | 40 | 41 | |\n> | Total | 110 | 40 | 41 | |\n> | Birch | 115 | 3 | 4 | 5 |\n> | prices of March | | | | |", usual));
+    expect(apart.problems).toMatchObject([{ code: "rows-below", found: "1" }]);
+    expect(cellOf(apart, apart.problems[0]!.at)).toBe("My costs!A4");
+  });
+
+  it("leaves rows that say they are totals aside, and tells it", () => {
+    expect(codes(content("| Field | Seed | Herbicide | Fungicide | Rent |\n| Alder | 110 | 40 | 41 | |\n| Corn total | 110 | 40 | 41 | |", usual))).toEqual(["total-row"]);
+  });
+});
+
+describe("a column of a wide sheet", () => {
+  it("is said and read back as the same", () => {
+    for (const words of ["seed", "cash rent, whole", "left out"]) expect(wideColumnWords(wideColumnSaid(words)!)).toBe(words);
+    expect([wideColumnSaid("Hired labor, per acre"), wideColumnSaid("seed, by the bag"), wideColumnSaid("seed, whole, twice"), wideColumnSaid("Amount")]).toEqual([{ kind: "hired labour", basis: "per acre" }, null, null, null]);
+  });
+
+  it("is meant by headings as people write them", () => {
+    const meant = (heading: string) => { const column = wideColumnMeant(heading); return column === null ? "" : wideColumnWords(column); };
+    expect(["Seed", "Seed $/ac", "Fert. ($/ac)", "Herbicide cost", "Total land rent", "Fuel cost per acre", "Hail insurance", "Trucking", "Yield", "Total", "Acres", "Total cost/ac"].map(meant))
+      .toEqual(["seed", "seed", "fertilizer", "crop protection", "cash rent, whole", "fuel", "crop insurance", "haul", "", "", "", ""]);
+  });
+});
