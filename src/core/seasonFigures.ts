@@ -48,7 +48,7 @@ export type SeasonFigures = {
   readonly planters: readonly PlanterRepair[];
   /** The changes that are weighed, in the order of their table. */
   readonly changes: readonly ChangeFigures[];
-  /** The outlook of every crop beside the same with the active changes; none where no change is active. */
+  /** The outlook of every crop beside the same with the changes that are counted in; none where none is. */
   readonly overlays: readonly CropOverlay[];
   /** What of each item budget lines bear because no row takes it, by the item's name. */
   readonly unused: ReadonlyMap<string, Unused>;

@@ -8,7 +8,7 @@ import { area, yearlyRate } from "../core/units";
 import { changeCautions, changeFindings, findingsMark } from "./changeWords";
 
 const named = (name: string, ...items: readonly string[]): SeasonChange => ({
-  name, area: area("100"), rate: yearlyRate("0"), target: null, layout: null, active: false,
+  name, area: area("100"), rate: yearlyRate("0"), target: null, layout: null, countedIn: false,
   lines: items.map((each) => ({ ...amountPerAcre("added costs", each, one, "ac"), sellsCrop: false })),
 });
 const season = seasonOf({ items: [item("Partner B", "9", { kind: "crop protection" }), item("Urea", "0.3")] });

@@ -1,6 +1,7 @@
 /** Which table of the workbook is which of ours: by its name, or by the grower's own match of a range. */
 import type { RawTable, WorkbookContent } from "./cell";
 import { matchedRanges } from "./matches";
+import { underTodaysHeadings } from "./oldHeadings";
 import type { Problem } from "./problem";
 import { problemsBelow } from "./rowsBelow";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
@@ -20,7 +21,7 @@ export function findTables(content: WorkbookContent): FoundTables {
   const problems: Problem[] = [];
   const add = (name: TableName, raw: RawTable, called: string) => {
     if (tables.has(name)) problems.push({ code: "table-twice", at: { table: name }, found: called, touches: [{ of: "farm" }] });
-    else tables.set(name, raw);
+    else tables.set(name, underTodaysHeadings(name, raw));
   };
   for (const raw of content.tables) {
     const name = tableNames.find((each) => plain(each) === plain(raw.name));

@@ -12,6 +12,8 @@ export type InputColumn = {
   readonly required: boolean;
   /** Words that growers and dealers write above it instead: see `Said`. */
   readonly words?: readonly string[];
+  /** Headings that it had before. */
+  readonly was?: readonly string[];
 };
 
 /** The hint of a column as it is shown, with the word that it is needed. */

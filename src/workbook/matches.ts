@@ -1,7 +1,7 @@
 /** The table Matches: which range of the grower's own stands for which of our tables, and which heading for which column. */
 import type { RawTable, WorkbookContent } from "./cell";
 import { seasonColumns } from "./columns/season";
-import { headingsOf } from "./headings";
+import { headingsOf, ourHeading } from "./headings";
 import type { Place, Problem } from "./problem";
 import { grown } from "./rowsBelow";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
@@ -47,7 +47,7 @@ export function matchedRanges(content: WorkbookContent): MatchedRanges {
     const heading = found.headers.map(plainHeading).indexOf(plainHeading(theirs));
     if (heading < 0) return fault({ code: "match-missing", at: at("Heading"), found: theirs, ...likeOf(nearest(theirs, found.headers)) });
     const wide = name === "Budget" ? wideColumnSaid(ours) : null;
-    const column = wide === null ? headingsOf(name).find((each) => plainHeading(each) === plainHeading(ours)) : wideColumnWords(wide);
+    const column = wide === null ? ourHeading(name, ours) : wideColumnWords(wide);
     if (column === undefined) return fault({ code: "match-missing", at: at("Column"), found: ours, ...likeOf(nearest(ours, headingsOf(name))) });
     const match = matches.get(`${name} ${range}`) ?? { table: name, range, found, at: at("Range"), headings: new Map(), own: new Map() };
     match.headings.set(plainHeading(theirs), column);

@@ -22,6 +22,7 @@ import { settled } from "./settle";
 import { budgetSettled } from "./settleBudget";
 import { loansSettled } from "./settleLoans";
 import { Names } from "./names";
+import { inTheirHeadings } from "./oldHeadings";
 import { TableReader } from "./tableReader";
 import type { Style } from "./tableRow";
 import { readBudget } from "./tables/budget";
@@ -141,7 +142,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
     ...crossChecks(season), ...billsBesideDone(season, noted), ...loanChecks(season), ...weatherProblems(season), ...weedProblems(season), ...mixProblems(season), ...harvestProblems(season, readers.get("Fields")?.has("Harvest done") ?? false),
   ];
   const withPlaces = [...tables.values(), ...own, ...content.tables.filter(({ name }) => plain(name) === plain(matchesTable))];
-  const problems = inOrder(oncePerCell(withPlaces, all.filter((problem) => !namesWhatWasLost(problem, missing))));
+  const problems = inTheirHeadings(inOrder(oncePerCell(withPlaces, all.filter((problem) => !namesWhatWasLost(problem, missing)))), tables);
   return {
     season, problems, problemsOf: problemsBySubject(season, problems), placeOf: (place) => placeOf(withPlaces, place), tablesFound: new Set(tables.keys()),
   };
@@ -211,7 +212,8 @@ function placeOf(tables: readonly RawTable[], place: Place | EntryRef): SheetPla
   const raw = tables.find(({ name }) => plain(name) === plain(place.table));
   if (raw === undefined) return null;
   const wanted = "column" in place && place.column !== undefined ? plainHeading(place.column) : null;
-  const column = wanted === null ? 0 : Math.max(0, raw.headers.findIndex((heading) => plainHeading(heading) === wanted));
+  const among = (headings: readonly string[]) => headings.findIndex((heading) => plainHeading(heading) === wanted);
+  const column = wanted === null ? 0 : Math.max(0, [raw.headers, raw.called ?? []].map(among).find((index) => index >= 0) ?? 0);
   const origin = raw.origins?.[(place.row ?? 1) - 1];
   if (origin !== undefined) return { sheet: origin.sheet, row: origin.row, column: origin.columns[column] ?? raw.body.column, isOwn: true };
   return { sheet: raw.body.sheet, row: raw.body.row + (place.row ?? 1) - 1, column: raw.body.column + column };

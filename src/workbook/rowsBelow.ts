@@ -1,10 +1,11 @@
 /** Rows below a table or a matched range that it does not take in: entries among them would count nowhere. */
 import type { Cell, RawTable, RowBelow } from "./cell";
 import { isBlank } from "./numbers";
+import { headingThere } from "./oldHeadings";
 import type { Problem, Subject } from "./problem";
 import { inputTables } from "./templates";
 import { isSumRow, isTotalRow } from "./totalRows";
-import { plain, plainHeading } from "./words";
+import { plain } from "./words";
 
 export type RowsBelow = {
   /** Rows that read as entries of the table. */
@@ -41,9 +42,8 @@ const isNumberLike = (cell: Cell): boolean => typeof cell === "number" || (typeo
 function neededColumns(name: string, headers: readonly string[]): readonly ((cells: readonly Cell[]) => boolean)[] | null {
   const table = inputTables.find((each) => plain(each.name) === plain(name));
   if (table === undefined) return null;
-  const there = headers.map(plainHeading);
   return table.columns.filter(({ required }) => required).flatMap(({ heading, numberFormat }) => {
-    const at = there.indexOf(plainHeading(heading));
+    const at = headers.indexOf(headingThere(name, headers, heading) ?? "");
     const isNumber = numberFormat !== undefined;
     return at < 0 ? [] : [(cells: readonly Cell[]) => (isNumber ? isNumberLike(cells[at] ?? "") : !isBlank(cells[at] ?? ""))];
   });

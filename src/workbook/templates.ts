@@ -1,14 +1,14 @@
 /** The input tables that we offer to make: headings, hints with their units, words to choose from. */
 import { kinds, operatingKinds } from "../core/kinds";
 import { measureNames } from "../core/measure";
-import { lineBases, quadrants } from "../core/partialBudget/change";
-import { layoutNames } from "../core/partialBudget/layouts/layout";
 import { remainingValueClasses } from "../core/tables/remainingValue";
 import { repairClasses } from "../core/tables/repairFactors";
 import { tableNames } from "./tableNames";
 import type { InputColumn, InputTable } from "./inputTable";
 import type { Declared } from "./columns/column";
+import { basisChoices } from "./columns/basis";
 import { budgetColumns } from "./columns/budget";
+import { changeColumns } from "./columns/changes";
 import { cropColumns } from "./columns/crops";
 import { harvestColumns } from "./columns/harvest";
 import { planterCheckColumns } from "./columns/planterChecks";
@@ -21,7 +21,7 @@ import { chargings, statuses } from "./tables/items";
 import { policyForms } from "./tables/insurance";
 import { loanKinds } from "./tables/loans";
 import { machineLabour } from "./tables/machines";
-import { basisChoices, operationBases, otherBases } from "./tables/operations";
+import { operationBases, otherBases } from "./tables/operations";
 
 const money = "#,##0.00";
 // `#,##0.##` would show a whole number with a point and nothing behind it.
@@ -41,9 +41,9 @@ const table = (sheet: string, ...columns: readonly InputColumn[]): InputTable =>
 /** A table whose columns are declared. */
 const tableOf = ({ table: sheet, columns }: Declared): InputTable => ({
   name: sheet.replaceAll(" ", "_"), sheet,
-  columns: Object.values(columns).filter(({ offered }) => offered !== false).map(({ heading, hint, required = false, width, numberFormat, choices, words = [] }) => ({
+  columns: Object.values(columns).filter(({ offered }) => offered !== false).map(({ heading, hint, required = false, width, numberFormat, choices, words = [], was }) => ({
     heading, hint, required, words, width: width ?? Math.max(12, heading.length + 2),
-    ...(numberFormat === undefined ? {} : { numberFormat }), ...(choices === undefined ? {} : { choices }),
+    ...(numberFormat === undefined ? {} : { numberFormat }), ...(choices === undefined ? {} : { choices }), ...(was === undefined ? {} : { was }),
   })),
 });
 
@@ -195,22 +195,6 @@ const salesTable = table("Sales",
   may("Kind", "Cash, forward and so on: the lender pages say how much is sold by each."),
   may("Crop year", "The year in which the grain grew, where it is older. Blank: this season."));
 
-const changesTable = table("Changes",
-  must("Change", "What is weighed; all lines of one change have the same name.", { width: 30 }),
-  must("Quadrant", "Which of the four boxes the line belongs to.", { choices: quadrants, width: 18 }),
-  must("Item", "What the line is.", { width: 30 }),
-  may("Quantity", "How many. A yield gain may stay blank: then the answer is the gain that pays.", { numberFormat: quantity }),
-  may("Unit", "Of what. For a yield, the yield unit of the crop."),
-  may("Price", "Money per unit. Blank on a yield of the crop: its expected price less what moves with yield, times the operator's share.", { numberFormat: money }),
-  may("Basis", "Per acre, per year in all, or once. Blank: per acre, or once where Years kept is filled.", { choices: basisChoices(lineBases) }),
-  may("Years kept", "Of a lump sum: the years that it serves.", { numberFormat: quantity }),
-  may("Salvage", "What is left of it then, money.", { numberFormat: money }),
-  may("Field or Crop", "What the change is about, on one of its lines. Blank: the whole farm.", { width: 20 }),
-  may("Acres", "The area that it is about, on one of its lines. Blank: all of the field, crop or farm.", { numberFormat: quantity }),
-  may("Interest rate", "A year, on what serves for years. Blank: the operating interest rate.", { numberFormat: percent }),
-  may("Active", "yes: the change is laid over the outlook of its crop.", { choices: ["yes", "no"] }),
-  may("Layout", "The ready layout that it came from, on one of its lines: its cautions go by it, whatever the change is called.", { choices: layoutNames, width: 26 }));
-
 const matchesTable = table("Matches",
   must("Table", "The table of ours that the range stands for.", { choices: tableNames, width: 18 }),
   must("Range", "The range with its headings, such as Invoices!A1:F200, or the name of a table of your own.", { width: 30 }),
@@ -220,5 +204,5 @@ const matchesTable = table("Matches",
 /** All tables that we make, in the order of a season's work; `Matches` is made when a range is matched. */
 export const inputTables: readonly InputTable[] = [
   seasonTable, cropsTable, fieldsTable, tableOf(budgetColumns), itemsTable, purchasesTable, applicationsTable, operationsTable, machinesTable, otherCostsTable,
-  loansTable, insuranceTable, standCountsTable, tableOf(weatherColumns), tableOf(hybridColumns), tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), changesTable, matchesTable,
+  loansTable, insuranceTable, standCountsTable, tableOf(weatherColumns), tableOf(hybridColumns), tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), tableOf(changeColumns), matchesTable,
 ];

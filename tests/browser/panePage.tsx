@@ -16,12 +16,12 @@ export type PanePage = {
 
 const asked = new URLSearchParams(location.search);
 const bills = paneContent.tables.filter(({ name }) => name === "Items" || name === "Purchases");
-/** The same with the column Active struck out of the table Changes. */
-const withoutActive = countedContent.tables.map((table) => {
-  const active = table.headers.indexOf("Active");
-  return table.name !== "Changes" ? table : { ...table, headers: table.headers.filter((_, index) => index !== active), rows: table.rows.map((row) => row.filter((_, index) => index !== active)) };
+/** The same with the column Counted in struck out of the table Changes. */
+const withoutCountedIn = countedContent.tables.map((table) => {
+  const countedIn = table.headers.indexOf("Counted in");
+  return table.name !== "Changes" ? table : { ...table, headers: table.headers.filter((_, index) => index !== countedIn), rows: table.rows.map((row) => row.filter((_, index) => index !== countedIn)) };
 });
-const contents = { "without-active": { ...countedContent, tables: withoutActive }, bills: { ...paneContent, tables: bills }, season: paneContent, problems: faultyContent, counted: countedContent, empty: { ...paneContent, tables: [] } };
+const contents = { "without-counted-in": { ...countedContent, tables: withoutCountedIn }, bills: { ...paneContent, tables: bills }, season: paneContent, problems: faultyContent, counted: countedContent, empty: { ...paneContent, tables: [] } };
 /** A workbook that the test has read and handed over, as its ranges go through JSON. */
 const shared = (window as { readonly sharedContent?: Omit<WorkbookContent, "ranges"> & { readonly ranges: readonly (readonly [string, RawTable])[] } }).sharedContent;
 const content: WorkbookContent = shared !== undefined ? { ...shared, ranges: new Map(shared.ranges) } : contents[(asked.get("workbook") ?? "season") as keyof typeof contents];

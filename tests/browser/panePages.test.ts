@@ -141,7 +141,7 @@ describe("the page Changes", () => {
     await page.getByRole("region", { name: "Projected with changes" }).getByText("Wheels 2031").waitFor();
     expect(await form.innerText()).toContain("“Wheels 2031” was saved as 2 rows of the table Changes.");
     expect((await rowsAdded(page))[0]).toEqual(["Changes", {
-      Change: "Wheels 2031", Quadrant: "added returns", Item: "Yield gain", Quantity: 2, Unit: "bu/ac", Basis: "per acre", "Field or Crop": "Corn", "Interest rate": 0.06, Active: "yes",
+      Change: "Wheels 2031", Quadrant: "added returns", Item: "Yield gain", Quantity: 2, Unit: "bu/ac", Basis: "per acre", "Field or Crop": "Corn", "Interest rate": 0.06, "Counted in": "yes",
     }]);
   });
 
@@ -173,12 +173,12 @@ describe("the page Changes", () => {
   it("counts a change in by one switch, in all of its rows, and keeps the focus on it", async () => {
     const page = await opened("Changes");
     await button(page, /^Fewer soybean seeds/).click();
-    const active = () => inPage(page, (pane) => pane.host.table("Changes").map((row) => [row[0], row[12]]));
-    const before = await active();
+    const countedIn = () => inPage(page, (pane) => pane.host.table("Changes").map((row) => [row[0], row[12]]));
+    const before = await countedIn();
     await page.getByLabel("Count it in").focus();
     await page.keyboard.press("Space");
     await page.getByText("No longer counted in: entered in its 2 rows of the table Changes.").waitFor();
-    expect(await active()).toEqual(before.map(([name, was]) => [name, name === "Fewer soybean seeds" ? "no" : was]));
+    expect(await countedIn()).toEqual(before.map(([name, was]) => [name, name === "Fewer soybean seeds" ? "no" : was]));
     expect(await page.getByRole("region", { name: "Projected with changes" }).count()).toBe(0);
     expect(await page.evaluate(() => document.activeElement?.closest("label")?.textContent)).toBe(" Count it in");
     expect(await page.getByLabel("Count it in").isChecked()).toBe(false);
@@ -196,17 +196,17 @@ describe("the page Changes", () => {
     expect(await page.getByLabel("Count it in").isChecked()).toBe(true);
   });
 
-  it("adds the column Active to a table without one, when asked", async () => {
-    const page = await opened("Changes", { ask: "workbook=without-active" });
+  it("adds the column Counted in to a table without one, when asked", async () => {
+    const page = await opened("Changes", { ask: "workbook=without-counted-in" });
     await button(page, /^Fewer soybean seeds/).click();
     await page.getByLabel("Count it in").click();
-    await page.getByText("Nothing was entered. The table Changes has no column Active. Add it yourself, or let it be added at the table's right end.").waitFor();
-    await button(page, "Add the column Active to Changes").focus();
+    await page.getByText("Nothing was entered. The table Changes has no column Counted in. Add it yourself, or let it be added at the table's right end.").waitFor();
+    await button(page, "Add the column Counted in to Changes").focus();
     await page.keyboard.press("Enter");
     await page.getByText("Counted in: entered in its 2 rows of the table Changes.").waitFor();
     const kept = await inPage(page, (pane) => pane.host.table("Changes").filter((row) => row[0] === "Fewer soybean seeds").map((row) => row.at(-1)));
     expect(kept).toEqual(["yes", "yes"]);
-    expect(await button(page, "Add the column Active to Changes").count()).toBe(0);
+    expect(await button(page, "Add the column Counted in to Changes").count()).toBe(0);
     expect(await page.evaluate(() => document.activeElement?.closest("label")?.textContent)).toBe(" Count it in");
   });
 

@@ -6,7 +6,7 @@ import type { Target } from "../../src/core/row";
 import type { Bill, BudgetLine, Item, Operation, OtherCost, Season } from "../../src/core/season";
 import type { AreaUnit } from "../../src/core/units";
 import type { Cell, RawTable, WorkbookContent } from "../../src/workbook/cell";
-import { basisWords } from "../../src/workbook/tables/operations";
+import { basisWords } from "../../src/workbook/columns/basis";
 import type { Habits } from "./typing";
 
 /** One row: what stands under each heading. */

@@ -18,7 +18,7 @@ Other costs
 | Item | Kind | Amount | Basis |
 | Office | overhead | 900 | whole farm |
 `;
-const headings = "| Change | Quadrant | Item | Quantity | Unit | Price | Basis | Years kept | Salvage | Field or Crop | Acres | Interest rate | Active |";
+const headings = "| Change | Quadrant | Item | Quantity | Unit | Price | Basis | Years kept | Salvage | Field or Crop | Acres | Interest rate | Counted in |";
 const changes = (...rows: readonly string[]) => `${farm}Changes\n${headings}\n${rows.join("\n")}`;
 const machine = (columns: string, cells: string) => `${farm}
 Machines
@@ -48,7 +48,7 @@ const cases: readonly (readonly [ProblemCode, string, string, readonly Subject[]
   ["change-disagrees", changes("| A | added costs | One | 1 | ac | 3 | | | | | 40 | | |", "| a | added costs | Two | 1 | ac | 3 | | | | | 50 | | |"), "Changes 2 Acres", [{ of: "change", name: "A" }]],
   ["change-disagrees", changes("| A | added costs | One | 1 | ac | 3 | | | | Alder | | | |", "| A | added costs | Two | 1 | ac | 3 | | | | Corn | | | |"), "Changes 2 Field or Crop", [{ of: "change", name: "A" }]],
   ["change-disagrees", changes("| A | added costs | One | 1 | ac | 3 | | | | | | 5% | |", "| A | added costs | Two | 1 | ac | 3 | | | | | | 6% | |"), "Changes 2 Interest rate", [{ of: "change", name: "A" }]],
-  ["change-disagrees", changes("| A | added costs | One | 1 | ac | 3 | | | | | | | yes |", "| A | added costs | Two | 1 | ac | 3 | | | | | | | no |"), "Changes 2 Active", [{ of: "change", name: "A" }]],
+  ["change-disagrees", changes("| A | added costs | One | 1 | ac | 3 | | | | | | | yes |", "| A | added costs | Two | 1 | ac | 3 | | | | | | | no |"), "Changes 2 Counted in", [{ of: "change", name: "A" }]],
   ["rate-missing", changes("| A | added costs | Wheels | 16 | row | 30 | lump sum | 5 | | | | | |"), "Changes 1 Interest rate", [{ of: "change", name: "A" }]],
   ["no-fields", changes("| A | added costs | Wheels | 1 | ac | 30 | | | | Oats | | | |"), "Changes 1", [{ of: "change", name: "A" }]],
   ["unknown-name", changes("| A | added costs | Wheels | 1 | ac | 30 | | | | Korn | | | |"), "Changes 1 Field or Crop", [{ of: "change", name: "A" }]],

@@ -1,5 +1,6 @@
 /** docs/tables.md: every table and column as they are declared, for people who read without the program. */
 import { columnsAlsoRead } from "../../src/workbook/headings";
+import { oldHeadings } from "../../src/workbook/oldHeadings";
 import { inputTables } from "../../src/workbook/templates";
 import { settingNames } from "../../src/workbook/columns/season";
 import { tableNames } from "../../src/workbook/tableNames";
@@ -32,8 +33,12 @@ export function tablesPage(): string {
 const isTable = (choices: readonly string[]): boolean => choices === tableNames || choices === settingNames;
 
 function alsoRead(sheet: string): readonly string[] {
-  const more = columnsAlsoRead[sheet as keyof typeof columnsAlsoRead] ?? [];
-  return more.length === 0 ? [] : [`Read as well where a table has them: ${list(more)}.`, ""];
+  const more = columnsAlsoRead(sheet);
+  const old = oldHeadings(sheet).map(({ heading, was }) => `${list(was)} (today ${cell(heading)})`);
+  return [
+    ...(more.length === 0 ? [] : [`Read as well where a table has them: ${list(more)}.`, ""]),
+    ...(old.length === 0 ? [] : [`Headings of older workbooks, read and written to as well: ${old.join("; ")}. Beside the one of today each is an entry to fix.`, ""]),
+  ];
 }
 
 /** The columns that move no figure in some rows, with the reason. */

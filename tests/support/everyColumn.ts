@@ -109,7 +109,7 @@ Harvest
 | Cedar | 2031-10-01 | 1500 | bu | | | wet | 14.5 | 57.5 |
 | Cedar | 2031-10-02 | | lb | 124000 | 28000 | wet | 15 | 58 |
 Changes
-| Change | Quadrant | Item | Quantity | Unit | Price | Basis | Years kept | Salvage | Field or Crop | Acres | Interest rate | Active |
+| Change | Quadrant | Item | Quantity | Unit | Price | Basis | Years kept | Salvage | Field or Crop | Acres | Interest rate | Counted in |
 | Wheels | added costs | Closing wheels | 16 | row | 300 | lump sum | 5 | 400 | Corn | 150 | 6.5 | no |
 | Wheels | added returns | Yield gain | 2.5 | bu | | per acre | | | | | | |
 | Wheels | reduced costs | Labour | 30 | h | 24 | per year | | | | | | |

@@ -70,7 +70,7 @@ export const countedContent: WorkbookContent = {
     table("Loans", ["Name", "Kind", "Balance", "Rate", "Payment", "Payments a year", "Next due"], [
       ["Season line", "operating", 40000, "8%", "", "", ""], ["Land note", "term", 180000, "6%", 17000, 1, "2031-12-10"],
     ]),
-    table("Changes", ["Change", "Quadrant", "Item", "Quantity", "Unit", "Price", "Basis", "Years kept", "Salvage", "Field or Crop", "Acres", "Interest rate", "Active"], [
+    table("Changes", ["Change", "Quadrant", "Item", "Quantity", "Unit", "Price", "Basis", "Years kept", "Salvage", "Field or Crop", "Acres", "Interest rate", "Counted in"], [
       ["Closing wheels, spiked", "added returns", "Yield gain", "", "bu", "", "per acre", "", "", "Corn", "", "6%", "no"],
       ["Closing wheels, spiked", "added costs", "Wheels", 8, "row", 320, "lump sum", 5],
       ["Fewer soybean seeds", "reduced costs", "Seed not dropped", 0.2, "bag", 61, "per acre", "", "", "Soybeans", "", "", "yes"],

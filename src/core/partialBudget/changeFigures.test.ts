@@ -17,7 +17,7 @@ const gain = (quantity: string | null) =>
 const wheels = entered(outlay("added costs", { item: "Wheels", unit: "row", quantity: new Decimal("16"), price: money("300") }, years("5"), money("400")));
 const upkeep = entered(amountPerAcre("added costs", "Upkeep", new Decimal("0.5"), "ac"));
 const change = (more: Partial<SeasonChange>): SeasonChange =>
-  ({ name: "Wheels", area: area("200"), rate: yearlyRate("0.06"), target: { crop: "Corn" }, layout: null, active: false, lines: [gain(null), wheels, upkeep], ...more });
+  ({ name: "Wheels", area: area("200"), rate: yearlyRate("0.06"), target: { crop: "Corn" }, layout: null, countedIn: false, lines: [gain(null), wheels, upkeep], ...more });
 
 const beans = { ...corn, name: "Soybeans", price: moneyPerUnit("10") };
 const season = (...changes: readonly SeasonChange[]): Season => seasonOf({
@@ -142,18 +142,18 @@ describe("overlays", () => {
   it("share a change of the whole farm by land, an acre under two crops half to each", () => {
     // 100 acres of corn with 60 of beans after it: 70 and 30 of 100.
     const fields = [field("Alder", "100", "200"), field("Alder beans", "60", "30", { crop: "Soybeans", sameLandAs: "Alder" })];
-    const farm = change({ name: "Farm", target: null, active: true, area: area("100"), lines: [upkeep] });
+    const farm = change({ name: "Farm", target: null, countedIn: true, area: area("100"), lines: [upkeep] });
     const [corn, beans] = seasonFigures({ ...season(farm), fields }).overlays.map(({ added }) => added[0]!.inAll!);
     expect(corn!.times("3").toFixed(20)).toBe(beans!.times("7").toFixed(20));
     expect(corn!.isZero()).toBe(false);
   });
 
-  const known = (name: string, more: Partial<SeasonChange>) => change({ name, active: true, lines: [gain("2"), wheels, upkeep], ...more });
+  const known = (name: string, more: Partial<SeasonChange>) => change({ name, countedIn: true, lines: [gain("2"), wheels, upkeep], ...more });
 
-  it("leaves the budgets alone, and says nothing where no change is active", () => {
-    const [bare, weighed, active] = [season(), season(change({})), season(known("Active", {}))].map(seasonFigures);
+  it("leaves the budgets alone, and says nothing where no change is counted in", () => {
+    const [bare, weighed, countedIn] = [season(), season(change({})), season(known("Counted", {}))].map(seasonFigures);
     expect(weighed!.overlays).toEqual([]);
-    expect(active!.crops.map(({ outlook }) => outlook.netPerArea.full.toString())).toEqual(bare!.crops.map(({ outlook }) => outlook.netPerArea.full.toString()));
+    expect(countedIn!.crops.map(({ outlook }) => outlook.netPerArea.full.toString())).toEqual(bare!.crops.map(({ outlook }) => outlook.netPerArea.full.toString()));
   });
 
   it("add up: outlook and changes to the crop, and all crops to all changes", () => {
@@ -168,16 +168,16 @@ describe("overlays", () => {
       expect(overlay.withChanges!.perArea.times(overlay.area).minus(total).abs().lt("1e-20")).toBe(true);
     }
     const added = sum(laid.flatMap((overlay) => overlay.added.map(({ inAll }) => inAll!)));
-    const active = sum(answers.filter((each) => each.change.active).map(({ net }) => net.net.perYear!));
-    expect(added.minus(active).abs().lt("1e-20")).toBe(true);
+    const countedIn = sum(answers.filter((each) => each.change.countedIn).map(({ net }) => net.net.perYear!));
+    expect(added.minus(countedIn).abs().lt("1e-20")).toBe(true);
     // The farm's change falls by area: 200 of 300 acres to corn.
     const farm = laid.map((overlay) => overlay.added.find((each) => each.change === "Farm")!.inAll!);
     expect(farm[0]!.minus(farm[1]!.times("2")).abs().lt("1e-20")).toBe(true);
   });
 
-  it("know no outcome while an active change has a blank entry", () => {
-    const [overlay] = seasonFigures(season(change({ active: true }))).overlays;
+  it("know no outcome while a change that is counted in has a blank entry", () => {
+    const [overlay] = seasonFigures(season(change({ countedIn: true }))).overlays;
     expect(overlay).toMatchObject({ withChanges: null, added: [{ change: "Wheels", inAll: null, perArea: null }] });
-    expect(seasonFigures(season(change({ active: true }), known("Known", {}))).overlays[0]!.withChanges).toBeNull();
+    expect(seasonFigures(season(change({ countedIn: true }), known("Known", {}))).overlays[0]!.withChanges).toBeNull();
   });
 });

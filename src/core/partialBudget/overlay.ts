@@ -1,5 +1,5 @@
 /**
- * The outlook of the crops with the changes laid over it that are active.
+ * The outlook of the crops with the changes laid over it that are counted in.
  *
  * A change charges its outlays by capital recovery, as the full layer charges machines; so it is laid over the net
  * return at full cost. The budgets themselves stay as they are.
@@ -12,7 +12,7 @@ import type { ChangeFigures } from "./changeFigures";
 /** Net return at full cost, per area of the crop and on all of it. */
 export type NetReturn = { readonly perArea: MoneyPerArea; readonly inAll: Money };
 
-/** What one active change adds to one crop. `null`: one of its entries is blank. */
+/** What one change that is counted in adds to one crop. `null`: one of its entries is blank. */
 export type AddedByChange = { readonly change: string; readonly perArea: MoneyPerArea | null; readonly inAll: Money | null };
 
 export type CropOverlay = {
@@ -25,14 +25,14 @@ export type CropOverlay = {
 };
 
 /**
- * Every crop that an active change is about. A change about a field or a crop belongs to that crop; one about the whole
+ * Every crop that a change counted in is about. A change about a field or a crop belongs to that crop; one about the whole
  * farm is shared by all crops, by the land of each.
  */
 export function overlays(crops: readonly CropFigures[], changes: readonly ChangeFigures[]): readonly CropOverlay[] {
-  const active = changes.filter(({ change }) => change.active);
+  const countedIn = changes.filter(({ change }) => change.countedIn);
   const whole = sum(crops.map(({ land }) => land));
   return crops.flatMap((crop): readonly CropOverlay[] => {
-    const concerned = active.filter((each) => each.crop === null || each.crop === crop.crop);
+    const concerned = countedIn.filter((each) => each.crop === null || each.crop === crop.crop);
     if (concerned.length === 0) return [];
     const added = concerned.map((each): AddedByChange => {
       const { perYear } = each.net.net;

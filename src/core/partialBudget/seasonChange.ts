@@ -15,5 +15,5 @@ export type SeasonChange = Omit<Change, "lines"> & {
   /** The ready layout that it came from, by which its cautions go under any name; `null` where somebody typed it. */
   readonly layout: LayoutName | null;
   /** Whether it is laid over the outlook. */
-  readonly active: boolean;
+  readonly countedIn: boolean;
 };

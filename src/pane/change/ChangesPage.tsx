@@ -68,7 +68,7 @@ function OneChange({ figures, report }: { readonly figures: ChangeFigures; reado
     <>
       <Incomplete of={subject} problems={report.problemsOf(subject).length} />
       <AnswerPart change={change} answer={figures} prices={prices} findings={changeFindings(change)} cautions={changeCautions(figures, report.season)} />
-      <CountIn name={change.name} isCounted={change.active} />
+      <CountIn name={change.name} isCounted={change.countedIn} />
       {source !== null && <p><CellLink at={source} words="Show its entries" /></p>}
       <WriteButton label={`Write the sheet “${changeSheet(report, figures).name}”`} sheets={() => [changeSheet(report, figures)]} />
     </>

@@ -1,9 +1,12 @@
 import { Button } from "@fluentui/react-components";
 import { useRef, useState } from "react";
 import { enterInRows } from "../commands/enterInRows";
+import { changeColumns } from "../../workbook/columns/changes";
 import { failureWords } from "../failure";
 import { ToldLine, type Told } from "../parts/Told";
 import { usePane } from "../paneContext";
+
+const { columns } = changeColumns;
 
 /** The one switch of a change: entered at once in its rows of the table Changes, so that the workbook and the pane never part. */
 export function CountIn({ name, isCounted }: { readonly name: string; readonly isCounted: boolean }) {
@@ -16,7 +19,7 @@ export function CountIn({ name, isCounted }: { readonly name: string; readonly i
   const enter = async (value: boolean, addsColumn: boolean) => {
     want(value);
     setTold(null);
-    const entered = await enterInRows(host, { table: "Changes", named: "Change", name, column, value: value ? "yes" : "no" }, addsColumn);
+    const entered = await enterInRows(host, { table: changeColumns.table, named: columns.change, name, column: columns.countedIn, value: value ? "yes" : "no" }, addsColumn);
     setLacks(entered.ok || entered.lacks === undefined ? null : { table: entered.lacks.replaceAll("_", " "), value });
     if (entered.ok) {
       await watch.refresh();
@@ -38,9 +41,7 @@ export function CountIn({ name, isCounted }: { readonly name: string; readonly i
     <>
       <label className="pn-check"><input ref={box} type="checkbox" checked={wanted ?? isCounted} aria-disabled={wanted !== null} onChange={({ target }) => turn(target.checked)} /> Count it in</label>
       <ToldLine told={told} />
-      {lacks !== null && <p className="pn-buttons"><Button onClick={() => turn(lacks.value, true)}>{`Add the column ${column} to ${lacks.table}`}</Button></p>}
+      {lacks !== null && <p className="pn-buttons"><Button onClick={() => turn(lacks.value, true)}>{`Add the column ${columns.countedIn.heading} to ${lacks.table}`}</Button></p>}
     </>
   );
 }
-
-const column = "Active";

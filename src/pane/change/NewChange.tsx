@@ -43,7 +43,7 @@ type LayoutBoxesProps = { readonly form: LayoutForm; readonly ground: Ground };
 function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
   const { host, watch, format, fault } = usePane();
   const [typed, setTyped] = useState<ChangeDraft>({});
-  const [active, setActive] = useState(false);
+  const [countedIn, setCountedIn] = useState(false);
   const [wasTried, setTried] = useState(false);
   const [isSaving, setSaving] = useState(false);
   const [told, setTold] = useState<Told>(null);
@@ -51,7 +51,7 @@ function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
   const decimalComma = useDecimalComma();
   // What is not typed over follows the season.
   const draft = { ...emptyChange(form, ground, decimalComma), ...typed };
-  const view = changeDraftView(draft, form, ground, { decimalComma, active });
+  const view = changeDraftView(draft, form, ground, { decimalComma, countedIn });
   const faultOf = (name: string) => (wasTried || typed[name] ? view.faults[name] : undefined);
   const type = (name: string, value: string) => {
     setTold(null);
@@ -98,7 +98,7 @@ function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
         ? <p className="pn-note" aria-live="polite">What it takes to pay stands here as soon as the boxes marked * are filled; a yield gain may stay blank.</p>
         : <AnswerPart change={view.made.layout.change} answer={view.made.answer} prices={ground.prices} lead={view.made.layout.lead} findings={view.made.layout.findings} cautions={view.made.layout.cautions} />}
       {box("name", "Name of the change", { required: true, text: true })}
-      <label className="pn-check"><input type="checkbox" checked={active} onChange={() => setActive(!active)} /> Count it in</label>
+      <label className="pn-check"><input type="checkbox" checked={countedIn} onChange={() => setCountedIn(!countedIn)} /> Count it in</label>
       {wasTried && view.rows === null && <p className="pn-fault">Not saved yet. {Object.keys(view.faults).length === 0 ? "" : "Fix the boxes marked."}</p>}
       <Button type="submit" appearance="primary" disabledFocusable={isSaving}>{isSaving ? "Saving …" : "Save the change"}</Button>
       <ToldLine told={told} />

@@ -111,7 +111,7 @@ describe("the changes of a season", () => {
     const view = overlayView(soybeans!, format);
     expect(view.rows.map(({ name }) => name)).toEqual(["Projected", "Fewer soybean seeds", "With the changes counted in"]);
     expect(view.rows[1]!.cells).toEqual(["9.16", "585.92"]);
-    const both = overlays(figures.crops, figures.changes.map((each) => ({ ...each, change: { ...each.change, active: true } })));
+    const both = overlays(figures.crops, figures.changes.map((each) => ({ ...each, change: { ...each.change, countedIn: true } })));
     const corn = overlayView(both.find(({ crop }) => crop === "Corn")!, format);
     expect([corn.rows.at(-1)!.cells, corn.note]).toEqual([["–", "–"], "Closing wheels, spiked: an entry is blank, so what it adds is not known."]);
   });

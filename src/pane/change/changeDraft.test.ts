@@ -28,7 +28,7 @@ const form = (name: string) => layoutForms.find((each) => each.name === name)!;
 function made(name: string, target = "field Mill Road", more: ChangeDraft = {}) {
   const ground = groundOf(report, target)!;
   const draft = { ...emptyChange(form(name), ground, false), ...typed[name], name: `My ${name}`, ...more };
-  return changeDraftView(draft, form(name), ground, { decimalComma: false, active: true });
+  return changeDraftView(draft, form(name), ground, { decimalComma: false, countedIn: true });
 }
 
 /** The workbook with the rows under those of its table Changes, as a host would have put them. */
@@ -48,7 +48,7 @@ describe("a new change", () => {
     const again = seasonReport(withRows(rows!));
     expect(again.problems.filter(({ at }) => at.table === "Changes")).toEqual([]);
     const change = again.figures.changes[0]!;
-    expect([change.change.name, change.change.active, change.change.target]).toEqual([`My ${name}`, true, { field: "Mill Road" }]);
+    expect([change.change.name, change.change.countedIn, change.change.target]).toEqual([`My ${name}`, true, { field: "Mill Road" }]);
     const net = weighed!.answer.net;
     expect(net.netOfKnown.perArea.isZero()).toBe(false);
     // A cell keeps 15 digits of a price, so that the two agree to eleven decimals.
@@ -85,7 +85,7 @@ describe("a new change", () => {
     const ground = groundOf(report, "crop Corn")!;
     const comma = emptyChange(form("Another seeding rate"), ground, true);
     expect(comma.acres).toBe("198,5");
-    const read = changeDraftView({ ...comma, to: "31.000", name: "Fewer" }, form("Another seeding rate"), ground, { decimalComma: true, active: false });
+    const read = changeDraftView({ ...comma, to: "31.000", name: "Fewer" }, form("Another seeding rate"), ground, { decimalComma: true, countedIn: false });
     expect([read.faults, String(read.made!.layout.change.area)]).toEqual([{}, "198.5"]);
   });
 
@@ -113,7 +113,7 @@ describe("a new change", () => {
   it("can be about a crop or a field, and about fewer acres", () => {
     expect(targetChoices(report).map(({ words }) => words)).toEqual(["Corn, all fields", "Soybeans, all fields", "Mill Road, Corn", "Long Eighty, Corn", "Creek Bottom, Soybeans"]);
     const first = made("A higher rent", "crop Corn", { from: "200", acres: "50" }).rows![0]!;
-    expect([first.get("Field or Crop"), String(first.get("Acres")), first.get("Active")]).toEqual(["Corn", "50", "yes"]);
+    expect([first.get("Field or Crop"), String(first.get("Acres")), first.get("Counted in")]).toEqual(["Corn", "50", "yes"]);
     expect(groundOf(report, "field Nowhere")).toBeNull();
   });
 

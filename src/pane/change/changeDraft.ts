@@ -42,7 +42,7 @@ export type ChangeDraftView = {
   readonly rows: readonly EntryRow[] | null;
 };
 
-export function changeDraftView(draft: ChangeDraft, form: LayoutForm, ground: Ground, { decimalComma, active }: { readonly decimalComma: boolean; readonly active: boolean }): ChangeDraftView {
+export function changeDraftView(draft: ChangeDraft, form: LayoutForm, ground: Ground, { decimalComma, countedIn }: { readonly decimalComma: boolean; readonly countedIn: boolean }): ChangeDraftView {
   const typed = new Typed<string>(draft, decimalComma);
   const acres = typed.number("acres", { needed: true, aboveZero: true });
   const rate = typed.number("rate");
@@ -59,7 +59,7 @@ export function changeDraftView(draft: ChangeDraft, form: LayoutForm, ground: Gr
   return {
     faults, values, products, made: { layout, answer: changeAnswer(layout.change, ground.prices) },
     rows: Object.keys(faults).length > 0 ? null : changeRows({
-      change: layout.change, name, layout: layout.name, target: ground.name, acres: acres.eq(ground.budget.area) ? null : acres, active, areaUnit: ground.report.season.settings.areaUnit, grain: grainOf(ground.budget),
+      change: layout.change, name, layout: layout.name, target: ground.name, acres: acres.eq(ground.budget.area) ? null : acres, countedIn, areaUnit: ground.report.season.settings.areaUnit, grain: grainOf(ground.budget),
     }),
   };
 }

@@ -23,8 +23,8 @@ const { figures } = seasonReport(contentFromText(farm));
 const grain = grainOf(figures.crops[0]!.outlook);
 
 /** The change as it comes back from the rows that it was saved as. */
-function readBack(change: Change, acres: Decimal | null, active: boolean) {
-  const rows = changeRows({ change, name: "Saved", layout: "Own or hire", target: "Alder", acres, active, areaUnit: "ac", grain });
+function readBack(change: Change, acres: Decimal | null, countedIn: boolean) {
+  const rows = changeRows({ change, name: "Saved", layout: "Own or hire", target: "Alder", acres, countedIn, areaUnit: "ac", grain });
   const headings = [...new Set(rows.flatMap((row) => [...row.keys()]))];
   const cells = rows.map((row) => `| ${headings.map((heading) => { const value = row.get(heading); return value instanceof Decimal ? value.toFixed() : String(value ?? ""); }).join(" | ")} |`);
   const { season, problems } = seasonReport(contentFromText(`${farm}Changes\n| ${headings.join(" | ")} |\n${cells.join("\n")}\n`));
@@ -60,12 +60,12 @@ describe("a saved change", () => {
       });
       const change: Change = { name: "Saved", area: figures.crops[0]!.outlook.area, rate: yearlyRate(new Decimal(next(1300)).div("1000")), lines };
       const acres = next(2) === 0 ? null : new Decimal(1 + next(120));
-      const active = next(2) === 0;
-      const read = readBack(change, acres, active);
+      const countedIn = next(2) === 0;
+      const read = readBack(change, acres, countedIn);
       const where = `round ${round}`;
       expect(read.problems, where).toEqual([]);
       expect(read.change.lines.map(plainLine), where).toEqual(lines.map(plainLine));
-      expect([read.change.active, read.change.area.toFixed(), read.change.layout], where).toEqual([active, (acres ?? new Decimal("120")).toFixed(), "Own or hire"]);
+      expect([read.change.countedIn, read.change.area.toFixed(), read.change.layout], where).toEqual([countedIn, (acres ?? new Decimal("120")).toFixed(), "Own or hire"]);
       if (lines.some(isCapital)) expect(read.change.rate.toFixed(), where).toEqual(change.rate.toFixed());
     }
   });

@@ -3,9 +3,10 @@ import { isCapital, isGrain, netOfGrain, type Change, type ChangeLine, type Grai
 import type { LayoutName } from "../../core/partialBudget/layouts/layout";
 import { hundred, type Decimal } from "../../core/decimal";
 import type { AreaUnit } from "../../core/units";
-import { basisWords } from "../../workbook/tables/operations";
+import { basisWords } from "../../workbook/columns/basis";
+import { changeColumns } from "../../workbook/columns/changes";
 import { largestFraction } from "../../workbook/tableRow";
-import type { EntryRow } from "../commands/entryRow";
+import { entryRow, type EntryRow } from "../commands/entryRow";
 
 export type ChangeToWrite = {
   readonly change: Change;
@@ -16,18 +17,23 @@ export type ChangeToWrite = {
   readonly target: string;
   /** `null`: all of the target. */
   readonly acres: Decimal | null;
-  readonly active: boolean;
+  readonly countedIn: boolean;
   readonly areaUnit: AreaUnit;
   /** What the table itself prices a unit of the target's crop at; a line at this price leaves the price blank. */
   readonly grain: Grain;
 };
 
+const { columns } = changeColumns;
+
 /** The rows, in the order of the lines. */
-export function changeRows({ change, name, layout, target, acres, active, areaUnit, grain }: ChangeToWrite): readonly EntryRow[] {
-  return change.lines.map((line, index) => rowOf([
-    ["Change", name], ["Quadrant", line.quadrant], ["Item", line.item], ["Quantity", line.quantity], ["Unit", line.unit], ["Price", priceOf(line, grain)],
-    ["Basis", basisWords(line.basis, areaUnit)], ["Years kept", line.yearsKept], ["Salvage", line.salvage?.isZero() === false ? line.salvage : null],
-    ...(index > 0 ? [] : [["Field or Crop", target], ["Acres", acres], ["Interest rate", rateOf(change)], ["Active", active ? "yes" : "no"], ["Layout", layout]] as const),
+export function changeRows({ change, name, layout, target, acres, countedIn, areaUnit, grain }: ChangeToWrite): readonly EntryRow[] {
+  return change.lines.map((line, index) => entryRow([
+    [columns.change, name], [columns.quadrant, line.quadrant], [columns.item, line.item], [columns.quantity, line.quantity], [columns.unit, line.unit],
+    [columns.price, priceOf(line, grain)], [columns.basis, basisWords(line.basis, areaUnit)], [columns.yearsKept, line.yearsKept],
+    [columns.salvage, line.salvage?.isZero() === false ? line.salvage : null],
+    ...(index > 0 ? [] : [
+      [columns.place, target], [columns.acres, acres], [columns.rate, rateOf(change)], [columns.countedIn, countedIn ? "yes" : "no"], [columns.layout, layout],
+    ] as const),
   ]));
 }
 
@@ -45,6 +51,3 @@ function priceOf({ price }: ChangeLine, grain: Grain): Decimal | null {
   if (!isGrain(price)) return price;
   return price.price.eq(grain.price) && price.moving.eq(grain.moving) && price.share.eq(grain.share) ? null : netOfGrain(price);
 }
-
-const rowOf = (cells: readonly (readonly [string, string | Decimal | null])[]): EntryRow =>
-  new Map(cells.filter((cell): cell is [string, string | Decimal] => cell[1] !== null && cell[1] !== ""));

@@ -24,7 +24,7 @@ export const comparedLines = (changes: readonly ChangeFigures[], format: Format)
   const { change, crop, net: { net } } = figures;
   const about = change.target === null ? "the whole farm" : "field" in change.target ? `${change.target.field}, ${crop}` : crop ?? "";
   return {
-    name: change.name, about: `${about}, ${format.quantity(change.area)} ${format.areaUnit}`, isCounted: change.active,
+    name: change.name, about: `${about}, ${format.quantity(change.area)} ${format.areaUnit}`, isCounted: change.countedIn,
     needs: paysAt(change, leadOf(change, figures), format),
     net: net.perArea === null ? "open" : format.signed(net.perArea), isLoss: net.perArea?.isNegative() === true,
   };

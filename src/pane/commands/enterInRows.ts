@@ -1,12 +1,15 @@
 import type { WorkbookHost } from "../../host/workbookHost";
 import type { Cell } from "../../workbook/cell";
-import { plain, plainHeading } from "../../workbook/words";
+import type { Named } from "../../workbook/columns/column";
+import { headingThere } from "../../workbook/oldHeadings";
+import type { TableName } from "../../workbook/tableNames";
+import { plain } from "../../workbook/words";
 import { inputTables } from "../../workbook/templates";
 import { outcome, type Failure } from "../failure";
 import { sameName, tableNamed } from "./tableNamed";
 
 /** Which rows: those of `table` whose column `named` says `name`; and what goes into their column `column`. */
-export type RowsEntry = { readonly table: string; readonly named: string; readonly name: string; readonly column: string; readonly value: Cell };
+export type RowsEntry = { readonly table: TableName; readonly named: Named; readonly name: string; readonly column: Named; readonly value: Cell };
 
 /** How many rows; or what was in the way. `lacks`: the table's own name, where all that is missing is the column. */
 export type Entered = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly failure: Failure; readonly lacks?: string };
@@ -18,14 +21,14 @@ export type Entered = { readonly ok: true; readonly value: number } | { readonly
  *
  * @param addsColumn a column that the table lacks is added at its right end, as the grower asked
  */
-export async function enterInRows(host: WorkbookHost, { table: ours, named, name, column, value }: RowsEntry, addsColumn = false): Promise<Entered> {
+export async function enterInRows(host: WorkbookHost, { table: ours, named: { heading: named }, name, column: { heading: column }, value }: RowsEntry, addsColumn = false): Promise<Entered> {
   const read = await outcome(() => host.read());
   if (!read.ok) return read;
   const table = tableNamed(read.value, ours);
   if (table === null) {
     return failed({ what: `The workbook has no table ${ours}; it is read from a range of your own, which Pennyacre does not write to.`, remedy: `Enter it there, in the column ${column}.`, again: false });
   }
-  const headingOf = (wanted: string) => table.headers.find((each) => plainHeading(each) === plainHeading(wanted));
+  const headingOf = (wanted: string) => headingThere(ours, table.headers, wanted);
   const [nameHeading, heading] = [headingOf(named), headingOf(column)];
   const without = (missing: string): Failure => ({ what: `The table ${table.name} has no column ${missing}.`, remedy: "Add a column with that heading to the table, then try again.", again: true });
   if (nameHeading === undefined) return failed(without(named));

@@ -3,8 +3,8 @@ import { Decimal } from "../../core/decimal";
 import type { TableRows } from "../../host/workbookHost";
 import type { Cell, DateSystem, WorkbookContent } from "../../workbook/cell";
 import { findTables } from "../../workbook/findTables";
+import { headingThere } from "../../workbook/oldHeadings";
 import { inputTables } from "../../workbook/templates";
-import { plainHeading } from "../../workbook/words";
 import type { Outcome } from "../failure";
 import type { Entry, EntryRow } from "./entryRow";
 import { sameName, tableNamed } from "./tableNamed";
@@ -25,7 +25,7 @@ export function rowsForTable(content: WorkbookContent, name: string, rows: reado
     return { ok: false, failure: { what: `${name} is read from a range of your own, which Pennyacre does not write to.`, remedy: "Add the rows there.", again: false } };
   }
   const headings = there?.headers ?? template.columns.map(({ heading }) => heading);
-  const own = (heading: string) => headings.find((each) => plainHeading(each) === plainHeading(heading));
+  const own = (heading: string) => headingThere(name, headings, heading);
   return { ok: true, value: {
     table: there === null ? template : { ...template, name: there.name }, isThere: there !== null,
     rows: rows.map((row) => new Map([...row].flatMap(([heading, value]): readonly (readonly [string, Cell])[] => {

@@ -1,13 +1,13 @@
 /** Matching a range of the grower's own to one of our tables: which heading stands for which column. */
 import type { InputTable } from "../../workbook/inputTable";
-import { plainHeading } from "../../workbook/words";
+import { headingThere } from "../../workbook/oldHeadings";
 
 /** The heading of the own range for each column of ours; `""` where the range has none for it. */
 export type Matching = ReadonlyMap<string, string>;
 
 /** The headings that are alike, matched at once. */
 export const firstMatching = (table: InputTable, headings: readonly string[]): Matching =>
-  new Map(table.columns.map(({ heading }) => [heading, headings.find((own) => plainHeading(own) === plainHeading(heading)) ?? ""]));
+  new Map(table.columns.map(({ heading }) => [heading, headingThere(table.sheet, headings, heading) ?? ""]));
 
 export type MatchView = {
   /** Why the match cannot be kept yet; empty where it can. */

@@ -25,7 +25,7 @@ export function nearHeadings(table: InputTable, headings: readonly string[], mat
 /** The columns that a heading may mean. What is a word of the trade is not looked at for slips. */
 function mayMean(own: string, columns: InputTable["columns"]): readonly string[] {
   const word = tradeWord(own);
-  const called = columns.filter(({ heading, words = tradeHeadings[heading] ?? [] }) => word === tradeWord(heading) || words.includes(word));
+  const called = columns.filter(({ heading, words = tradeHeadings[heading] ?? [], was = [] }) => words.includes(word) || [heading, ...was].some((each) => word === tradeWord(each)));
   return (called.length > 0 ? called : columns.filter(({ heading }) => isAlmost(word, tradeWord(heading)))).map(({ heading }) => heading);
 }
 

@@ -85,7 +85,7 @@ function Uneven({ stand, yieldUnit }: { readonly stand: FieldStand; readonly yie
         <output className="pn-says">{says}</output>
         <KeepButton
           label={toKeep === "" ? "Take the loss out of the workbook" : "Keep it in the workbook"}
-          entry={toKeep === null ? null : { table: "Fields", named: "Field", name, column: "Uniformity loss %", value: toKeep === "" ? "" : Number(toKeep.toFixed()) }}
+          entry={toKeep === null ? null : { table: "Fields", named: { heading: "Field" }, name, column: { heading: "Uniformity loss %" }, value: toKeep === "" ? "" : Number(toKeep.toFixed()) }}
           done={() => `Entered for ${name} in Fields, Uniformity loss %. The outlook follows it.`} kept={() => setTyped(null)}
         />
       </div>

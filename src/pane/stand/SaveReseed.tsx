@@ -31,7 +31,7 @@ export function SaveReseed({ question, answer, field, report }: SaveReseedProps)
     // Nothing in a reseeding serves for years, so that no interest is charged on it.
     const { change } = reseedChange(question, answer, { areaUnit: report.season.settings.areaUnit, yieldUnit: crop.yieldUnit, rate: yearlyRate("0") });
     const rows = changeRows({
-      change, name: name.trim(), layout: "Reseed", target: field.field, acres: question.area.eq(field.area) ? null : question.area, active: false, areaUnit: report.season.settings.areaUnit, grain: grainOf(field.outlook.budget),
+      change, name: name.trim(), layout: "Reseed", target: field.field, acres: question.area.eq(field.area) ? null : question.area, countedIn: false, areaUnit: report.season.settings.areaUnit, grain: grainOf(field.outlook.budget),
     });
     const saved = await addEntries(host, content, "Changes", rows);
     setSaving(false);

@@ -1,5 +1,7 @@
 /** The tables whose columns are declared, in the order of a season's work. */
 import type { Declared } from "./column";
+import { budgetColumns } from "./budget";
+import { changeColumns } from "./changes";
 import { cropColumns } from "./crops";
 import { harvestColumns } from "./harvest";
 import { planterCheckColumns } from "./planterChecks";
@@ -8,4 +10,6 @@ import { seasonColumns } from "./season";
 import { hybridColumns, weatherColumns } from "./weather";
 import { weedColumns } from "./weeds";
 
-export const declaredTables: readonly Declared[] = [seasonColumns, cropColumns, purchaseColumns, weatherColumns, hybridColumns, weedColumns, planterCheckColumns, harvestColumns];
+export const declaredTables: readonly Declared[] = [
+  seasonColumns, cropColumns, budgetColumns, purchaseColumns, weatherColumns, hybridColumns, weedColumns, planterCheckColumns, harvestColumns, changeColumns,
+];

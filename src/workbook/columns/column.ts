@@ -24,7 +24,7 @@ export type CellReader = {
   readonly date: (column: Named) => IsoDate | null;
   readonly choice: <Word extends string>(column: Named, words: readonly Word[]) => Word | null;
   /** Notes a fault of the cell. */
-  readonly fault: (code: ProblemCode, column: Named, more?: { readonly choices?: readonly string[] }) => null;
+  readonly fault: (code: ProblemCode, column: Named, more?: { readonly choices?: readonly string[]; readonly like?: string }) => null;
 };
 
 /** Rows in which a column of numbers or dates moves no figure. */
@@ -41,7 +41,7 @@ export type Said = {
   readonly required?: true;
   /** Of the column, in characters; by its heading where nothing is said. */
   readonly width?: number;
-  /** Headings that older workbooks have for it. */
+  /** Headings that older workbooks have for it: read, written to and told of as its own. Beside the heading of today each is an entry to fix. */
   readonly was?: readonly string[];
   /** Words that growers and dealers write above it, as `tradeWord` spells them: proposed where a range is matched. Common practice, from memory. */
   readonly words?: readonly string[];

@@ -28,7 +28,7 @@ Stand_counts
 | Alder | 2031-06-02 | 30 | 17.424 | 22 |
 | Cedar | 2031-06-02 | 30 | 17.424 | 3 |
 Changes
-| Change | Quadrant | Item | Quantity | Unit | Price | Basis | Years kept | Salvage | Field or Crop | Acres | Interest rate | Active |
+| Change | Quadrant | Item | Quantity | Unit | Price | Basis | Years kept | Salvage | Field or Crop | Acres | Interest rate | Counted in |
 | Closing wheels | added returns | Yield gain | | bu | | per acre | | | Corn | | 0 | |
 | Closing wheels | added costs | Wheels | 16 | row | 100 | lump sum | 4 | | | | | |
 | A pass more | added returns | =Yield gain | 3 | bu | | per acre | | | Alder | | | yes |
@@ -82,12 +82,12 @@ describe("changeSheet", () => {
     expect(rowsOf(change("A pass more")).find(([name]) => String(name).endsWith("net return, full cost"))!.slice(1)).toEqual(["Per acre", "In all"]);
   });
 
-  it("lays an active change over the outlook of its crop", () => {
+  it("lays a change that is counted in over the outlook of its crop", () => {
     const sheet = change("A pass more");
     const { outlook, withChanges } = report.figures.overlays[0]!;
-    expect(row(sheet, "Outlook with the active changes")).toEqual([Number(withChanges!.perArea.toFixed(2)), Number(withChanges!.inAll.toFixed(2))]);
+    expect(row(sheet, "Outlook with the changes counted in")).toEqual([Number(withChanges!.perArea.toFixed(2)), Number(withChanges!.inAll.toFixed(2))]);
     expect(withChanges!.inAll.minus(outlook.inAll).toString()).toBe("670");
-    expect(row(change("Closing wheels"), "Outlook with the active changes")).toBeNull();
+    expect(row(change("Closing wheels"), "Outlook with the changes counted in")).toBeNull();
   });
 
   it("cautions where the work can hurt, and tells what trials found", () => {

@@ -134,17 +134,17 @@ function gridRows(grid: ChangeFigures["grid"], report: SeasonReport): readonly R
 }
 const words = { low: ", none at all", expected: ", as entered", high: ", half as much again" } as const;
 
-/** The outlook of the crops that an active change is about, as it is and with all active changes. */
+/** The outlook of the crops that a change that is counted in is about, as it is and with all of those. */
 function overlayRows({ change }: ChangeFigures, report: SeasonReport): readonly Row[] {
   const { figures, season } = report;
-  if (!change.active) return [];
+  if (!change.countedIn) return [];
   const overlays = figures.overlays.filter(({ added }) => added.some((each) => each.change === change.name));
   return overlays.flatMap(({ crop, area, outlook, added, withChanges }): readonly Row[] => [
     [],
     headings(`${crop}, ${area.toFixed(1)} ${season.settings.areaUnit}: net return, full cost`, `Per ${areaName(report)}`, "In all"),
     [text("Outlook"), moneyCell(outlook.perArea), moneyCell(outlook.inAll)],
     ...added.map((each): Row => [text(`   ${each.change}`), moneyCell(each.perArea), moneyCell(each.inAll)]),
-    [text("Outlook with the active changes", subtotal), moneyCell(withChanges?.perArea ?? null, subtotal), moneyCell(withChanges?.inAll ?? null, subtotal)],
+    [text("Outlook with the changes counted in", subtotal), moneyCell(withChanges?.perArea ?? null, subtotal), moneyCell(withChanges?.inAll ?? null, subtotal)],
   ]);
 }
 

@@ -2,12 +2,12 @@
 import { one } from "../../core/decimal";
 import type { BudgetLine } from "../../core/season";
 import { share } from "../../core/units";
-import { budgetBases, budgetColumns } from "../columns/budget";
+import { budgetColumns } from "../columns/budget";
 import type { Subject } from "../problem";
 import type { TableReader } from "../tableReader";
 import { plain } from "../words";
 import { namedSubjects, namedTarget } from "./namedTarget";
-import { basisOf, monthOf } from "./operations";
+import { monthOf } from "./operations";
 import type { Places } from "./targets";
 
 const { over, kind, amount, basis, operatorCostShare, allIn, note } = budgetColumns.columns;
@@ -22,7 +22,7 @@ export function readBudget(table: TableReader, places: Places, seasonYear: strin
     const target = namedTarget(row, over, places);
     const [of, money] = [row.need(kind), row.need(amount)];
     const said = plain(row.of(note) ?? "");
-    const counted = row.of(basis) === null ? "per acre" : basisOf(row, budgetBases);
+    const counted = row.text(basis) === null ? "per acre" : row.of(basis);
     const [paidOn, part, done] = [monthOf(row, seasonYear), row.of(operatorCostShare) ?? one, row.of(allIn) === "yes"];
     if (counted === null) row.lost = true;
     if (target === null || of === null || money === null || counted === null) return null;

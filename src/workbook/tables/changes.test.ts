@@ -20,7 +20,7 @@ Other costs
 | Item | Kind | Amount | Basis |
 | Office | overhead | 900 | whole farm |
 Changes`;
-const headings = "| Change | Quadrant | Item | Quantity | Unit | Price | Basis | Years kept | Salvage | Field or Crop | Acres | Interest rate | Active |";
+const headings = "| Change | Quadrant | Item | Quantity | Unit | Price | Basis | Years kept | Salvage | Field or Crop | Acres | Interest rate | Counted in |";
 const report = (...rows: readonly string[]) => seasonReport(contentFromText([farm, headings, ...rows].join("\n")));
 const linesOf = (...rows: readonly string[]) => report(...rows).season.changes![0]!.lines;
 
@@ -32,14 +32,14 @@ describe("readChanges", () => {
     expect(problems).toEqual([]);
     expect(season.changes).toHaveLength(1);
     const [change] = season.changes!;
-    expect(change).toMatchObject({ name: "Wheels", target: { field: "Alder" }, active: true });
+    expect(change).toMatchObject({ name: "Wheels", target: { field: "Alder" }, countedIn: true });
     expect([change!.area, change!.rate].map(String)).toEqual(["120", "0.065"]);
     expect(change!.lines.map(({ sellsCrop, quantity, unit, source }) => [sellsCrop, quantity?.toString() ?? null, unit, source!.row])).toEqual([[true, null, "bu/ac", 1], [false, "16", "row", 2]]);
   });
 
   it("takes the whole farm and the operating interest rate where nothing else is said", () => {
     const [change] = report("| Shed | added costs | Shed | 1 | piece | 50000 | lump sum | 20 | | | | | |").season.changes!;
-    expect([change!.target, change!.area.toString(), change!.rate.toString(), change!.active]).toEqual([null, "200", "0.08", false]);
+    expect([change!.target, change!.area.toString(), change!.rate.toString(), change!.countedIn]).toEqual([null, "200", "0.08", false]);
   });
 
   it("counts land that grows two crops once where it is about the whole farm", () => {

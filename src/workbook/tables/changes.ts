@@ -1,12 +1,14 @@
 /** The table Changes: one line of a partial budget a row; the lines of one name are one change. */
 import { zero, type Decimal } from "../../core/decimal";
 import { landArea } from "../../core/land";
-import { isCapital, lineBases, quadrants, type Quadrant } from "../../core/partialBudget/change";
-import { layoutNames, type LayoutName } from "../../core/partialBudget/layouts/layout";
+import { isCapital, type Quadrant } from "../../core/partialBudget/change";
+import type { LayoutName } from "../../core/partialBudget/layouts/layout";
 import type { SeasonChange, SeasonChangeLine } from "../../core/partialBudget/seasonChange";
 import type { Target } from "../../core/row";
 import type { Crop, Field, Season, Settings } from "../../core/season";
 import { area, money, yearlyRate, years, type YearlyRate } from "../../core/units";
+import { changeColumns } from "../columns/changes";
+import type { Named } from "../columns/column";
 import type { Problem, ProblemCode } from "../problem";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
@@ -14,8 +16,9 @@ import { plain } from "../words";
 import { yieldUnitNamed } from "../yieldUnits";
 import { cropFactor } from "./crops";
 import { warnOfArea } from "./items";
-import { basisOf } from "./operations";
-import { optionalTarget, type Places } from "./targets";
+import { optionalTarget, targetColumn, type Places } from "./targets";
+
+const { columns } = changeColumns;
 
 /** What a row says of the change as a whole; one row that says it is enough. */
 type About = {
@@ -23,7 +26,7 @@ type About = {
   readonly acres: Decimal | null;
   readonly rate: Decimal | null;
   readonly layout: LayoutName | null;
-  readonly active: "yes" | "no" | null;
+  readonly countedIn: "yes" | "no" | null;
 };
 type Entered = About & { readonly change: string; readonly line: SeasonChangeLine; readonly priceFaulty: boolean };
 type Around = Pick<Season, "crops" | "fields"> & { readonly settings: Settings };
@@ -31,10 +34,10 @@ type Around = Pick<Season, "crops" | "fields"> & { readonly settings: Settings }
 const grainQuadrants: ReadonlySet<Quadrant> = new Set<Quadrant>(["added returns", "reduced returns"]);
 
 export function readChanges(table: TableReader, places: Places, around: Around): readonly SeasonChange[] {
-  if (!table.needs("Change", "Quadrant", "Item")) return [];
+  if (!table.hasNeeded(changeColumns)) return [];
   const names = changeNames(table);
   const entered = table.rows((row) => lineOf(row, table, places), (row) => {
-    const name = names.get(plain(String(row.cell("Change"))));
+    const name = names.get(plain(String(row.cell(columns.change))));
     return (name === undefined ? [...names.values()] : [name]).map((each) => ({ of: "change", name: each }));
   });
   const byChange = new Map<string, Entered[]>();
@@ -51,40 +54,40 @@ export function readChanges(table: TableReader, places: Places, around: Around):
 function changeNames(table: TableReader): ReadonlyMap<string, string> {
   const names = new Map<string, string>();
   for (const cells of table.raw.rows) {
-    const typed = String(cells[table.indexOf("Change")] ?? "").trim();
+    const typed = String(cells[table.indexOf(columns.change.heading)] ?? "").trim();
     if (typed !== "" && !names.has(plain(typed))) names.set(plain(typed), typed);
   }
   return names;
 }
 
 function lineOf(row: Row, table: TableReader, places: Places): Entered | null {
-  const change = row.needText("Change");
-  const quadrant = row.needChoice("Quadrant", quadrants);
-  const item = row.needText("Item");
-  const quantity = row.number("Quantity", "any");
-  const price = row.number("Price");
-  const kept = row.number("Years kept", "above zero");
-  const salvage = row.number("Salvage");
-  const basis = basisOf(row, lineBases) ?? (kept === null ? "per acre" : "lump sum");
-  if (kept !== null && basis === "per year") row.fault("years-on-yearly", "Years kept");
-  else if (kept === null && salvage !== null && !salvage.isZero() && !hasFault(row, "Years kept")) row.fault("salvage-unused", "Salvage");
-  if (quadrant !== null && quantity === null && !grainQuadrants.has(quadrant) && !hasFault(row, "Quantity")) row.fault("quantity-missing", "Quantity");
+  const change = row.need(columns.change);
+  const quadrant = row.need(columns.quadrant);
+  const item = row.need(columns.item);
+  const quantity = row.of(columns.quantity);
+  const price = row.of(columns.price);
+  const kept = row.of(columns.yearsKept);
+  const salvage = row.of(columns.salvage);
+  const basis = row.of(columns.basis) ?? (kept === null ? "per acre" : "lump sum");
+  if (kept !== null && basis === "per year") row.fault("years-on-yearly", columns.yearsKept);
+  else if (kept === null && salvage !== null && !salvage.isZero() && !hasFault(row, columns.yearsKept)) row.fault("salvage-unused", columns.salvage);
+  if (quadrant !== null && quantity === null && !grainQuadrants.has(quadrant) && !hasFault(row, columns.quantity)) row.fault("quantity-missing", columns.quantity);
   const target = optionalTarget(row, table, places);
-  const acres = row.number("Acres", "above zero");
+  const acres = row.of(columns.acres);
   if (target !== null && acres !== null) warnOfArea(row, acres, target, places);
-  const about: About = { acres, target: grown(row, target, places), rate: row.interestRate("Interest rate"), layout: row.choice("Layout", layoutNames), active: row.choice("Active", ["yes", "no"]) };
+  const about: About = { acres, target: grown(row, target, places), rate: row.of(columns.rate), layout: row.of(columns.layout), countedIn: row.of(columns.countedIn) };
   if (change === null || quadrant === null || item === null) return null;
   return {
-    ...about, change, priceFaulty: hasFault(row, "Price"),
+    ...about, change, priceFaulty: hasFault(row, columns.price),
     line: {
-      quadrant, item, quantity, unit: row.text("Unit") ?? "", price: price === null ? null : money(price), basis,
+      quadrant, item, quantity, unit: row.of(columns.unit) ?? "", price: price === null ? null : money(price), basis,
       yearsKept: kept === null || basis === "per year" ? null : years(kept), salvage: salvage === null ? null : money(salvage),
       sellsCrop: false, source: row.source,
     },
   };
 }
 
-const hasFault = (row: Row, column: string): boolean => row.faults.some((fault) => fault.column === column);
+const hasFault = (row: Row, { heading }: Named): boolean => row.faults.some(({ column }) => column === heading);
 
 /** The target, where any field grows it. */
 function grown(row: Row, target: Target | null, places: Places): Target | null {
@@ -94,9 +97,9 @@ function grown(row: Row, target: Target | null, places: Places): Target | null {
 }
 
 function changeOf(name: string, entered: readonly Entered[], table: TableReader, { crops, fields, settings }: Around): SeasonChange | null {
-  const problem = (code: ProblemCode, { source }: SeasonChangeLine, column: string, more: Partial<Problem> = {}) =>
+  const problem = (code: ProblemCode, { source }: SeasonChangeLine, { heading: column }: Named, more: Partial<Problem> = {}) =>
     table.problems.push({ code, at: { table: table.name, row: source!.row, column }, found: "", touches: [{ of: "change", name }], ...more });
-  const agreed = <Value>(of: (line: Entered) => Value | null, column: string, words: (value: Value) => string): Value | null => {
+  const agreed = <Value>(of: (line: Entered) => Value | null, column: Named, words: (value: Value) => string): Value | null => {
     const told = entered.flatMap((each) => { const value = of(each); return value === null ? [] : [{ value, line: each.line }]; });
     const [first, ...others] = told;
     if (first === undefined) return null;
@@ -106,26 +109,24 @@ function changeOf(name: string, entered: readonly Entered[], table: TableReader,
     return first.value;
   };
   const target = agreed((each) => each.target, targetColumn(table), (value) => ("field" in value ? value.field : value.crop));
-  const acres = agreed((each) => each.acres, "Acres", (value) => value.toFixed());
-  const rate = agreed((each) => each.rate, "Interest rate", (value) => `${value.times("100").toFixed()} %`);
-  const layout = agreed((each) => each.layout, "Layout", (value) => value);
-  const active = agreed((each) => each.active, "Active", (value) => value) === "yes";
+  const acres = agreed((each) => each.acres, columns.acres, (value) => value.toFixed());
+  const rate = agreed((each) => each.rate, columns.rate, (value) => `${value.times("100").toFixed()} %`);
+  const layout = agreed((each) => each.layout, columns.layout, (value) => value);
+  const countedIn = agreed((each) => each.countedIn, columns.countedIn, (value) => value) === "yes";
   const crop = target === null ? null : cropOf(target, crops, fields);
   const land = acres ?? areaOf(target, fields);
   const [first] = entered;
   if (land.isZero()) {
-    problem("area-missing", first!.line, "Acres");
+    problem("area-missing", first!.line, columns.acres);
     return null;
   }
   const lines = entered.map(({ line, priceFaulty }) => {
     const priced = line.price === null && crop !== null && grainQuadrants.has(line.quadrant) ? soldLine(line, crop, settings) : line;
-    if (priced.price === null && !priced.sellsCrop && !priceFaulty) problem("price-missing", line, "Price");
+    if (priced.price === null && !priced.sellsCrop && !priceFaulty) problem("price-missing", line, columns.price);
     return priced;
   });
-  return { name, target, layout, active, area: area(land), rate: rateOf(lines, rate, settings, (line) => problem("rate-missing", line, "Interest rate")), lines };
+  return { name, target, layout, countedIn, area: area(land), rate: rateOf(lines, rate, settings, (line) => problem("rate-missing", line, columns.rate)), lines };
 }
-
-const targetColumn = (table: TableReader): string => ["Field or Crop", "Field", "Crop"].find((heading) => table.has(heading)) ?? "Field or Crop";
 
 const cropOf = (target: Target, crops: readonly Crop[], fields: readonly Field[]): Crop | null => {
   const name = "crop" in target ? target.crop : fields.find((field) => field.name === target.field)?.crop;

@@ -3,15 +3,17 @@ import { one } from "../../core/decimal";
 import { kinds, operatingKinds } from "../../core/kinds";
 import type { IsoDate } from "../../core/row";
 import type { Operation, OtherCost } from "../../core/season";
-import { area, money, moneyPerArea, type AreaUnit } from "../../core/units";
+import { area, money, moneyPerArea } from "../../core/units";
+import { basisIn } from "../columns/basis";
 import { monthNamed, monthOfYear } from "../dates";
 import type { Names } from "../names";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
-import { nearest, plain } from "../words";
+import { nearest } from "../words";
 import { statuses, warnOfArea } from "./items";
 import { needsTarget, targetOf, targetSubjects, type Places } from "./targets";
 
+const basisHeading = { heading: "Basis" };
 export const operationBases = ["per acre", "per hour", "lump sum"] as const;
 export const otherBases = ["per acre", "per unit of yield", "whole farm"] as const;
 
@@ -41,7 +43,7 @@ function costOf(row: Row, machines: Names): Operation["cost"] | null {
   }
   const rate = row.number("Rate");
   if (rate === null) return row.lose("cost-missing");
-  const basis = basisOf(row, operationBases) ?? "per acre";
+  const basis = basisIn(row, basisHeading, operationBases) ?? "per acre";
   if (basis !== "per hour") row.besides("Hours", "Basis");
   if (basis === "per acre") return { basis, rate: moneyPerArea(rate) };
   if (basis === "lump sum") return { basis, rate: money(rate) };
@@ -50,32 +52,13 @@ function costOf(row: Row, machines: Names): Operation["cost"] | null {
   return hours === null ? row.lose("hours-missing") : { basis, rate: money(rate), hours };
 }
 
-/** The words of a list of bases as a new table offers them: those of an area for acres and for hectares. */
-export const basisChoices = (bases: readonly string[]): readonly string[] => bases.flatMap((basis) => (basis === "per acre" ? [basis, "per hectare"] : [basis]));
-
-/** The basis that is an area's as it is written for the area unit of the workbook. */
-export const basisWords = (basis: string, areaUnit: AreaUnit): string => (basis === "per acre" && areaUnit === "ha" ? "per hectare" : basis);
-
-/**
- * The basis as typed; "per hectare" and "per bu" are what a metric or a bushel workbook calls it. One that names the other area unit
- * is counted per area of the workbook and noted, since nobody knows whether the word or the money is wrong.
- */
-export function basisOf<Basis extends string>(row: Row, bases: readonly Basis[]): Basis | null {
-  const typed = plain(row.text("Basis") ?? "");
-  const [, area] = /^(?:per|an?|\/)?(acres?|ac|hectares?|ha)$/.exec(typed) ?? [];
-  const meant = area !== undefined ? "per acre" : /^per(bu|bushel|t|tonne|ton|cwt|lb|kg)$/.test(typed) ? "per unit of yield" : null;
-  const known = meant === null ? undefined : bases.find((basis) => basis === meant);
-  if (known !== undefined && area !== undefined && area.startsWith("h") !== (row.areaUnit === "ha")) row.fault("basis-area", "Basis", { like: row.areaUnit === "ha" ? "hectare" : "acre" });
-  return known ?? row.choice("Basis", bases);
-}
-
 export function readOtherCosts(table: TableReader, places: Places, seasonYear: string | null): readonly OtherCost[] {
   if (!table.needs("Item", "Kind", "Amount", "Basis")) return [];
   return table.rows((row): OtherCost | null => {
     const item = row.needText("Item");
     const kind = row.needChoice("Kind", kinds);
     const amount = row.needNumber("Amount", "any");
-    const basis = basisOf(row, otherBases) ?? row.missing("Basis");
+    const basis = basisIn(row, basisHeading, otherBases) ?? row.missing("Basis");
     const shared = sharedOver(row, places);
     const cash = row.choice("Cash", ["yes", "no"]) !== "no";
     const paidOn = monthOf(row, seasonYear);

@@ -2,6 +2,8 @@
 import { sum, type Decimal } from "../../core/decimal";
 import type { Target } from "../../core/row";
 import type { Field } from "../../core/season";
+import type { Named } from "../columns/column";
+import { placeColumns } from "../columns/shared";
 import type { Subject } from "../problem";
 import type { Names } from "../names";
 import type { TableReader } from "../tableReader";
@@ -43,11 +45,15 @@ export class Places {
   }
 }
 
-/** The headings under which people name the target, the most usual first. */
-const headings = ["Field or Crop", "Field", "Crop"] as const;
+/** The columns in which people name the target, the most usual first. */
+const { place, field, crop } = placeColumns({ hint: "" });
+const columns = [place, field, crop] as const;
+
+/** The first of them that a table has; the most usual where it has none. */
+export const targetColumn = (table: TableReader): Named => columns.find((column) => table.has(column)) ?? place;
 
 /** Notes it where a table has no column for the target; answers whether it has one. */
-export const needsTarget = (table: TableReader): boolean => headings.some((heading) => table.has(heading)) || table.needs(headings[0]);
+export const needsTarget = (table: TableReader): boolean => table.needs(targetColumn(table));
 
 /** The target of a row, from one column "Field or Crop" or from two, Field before Crop. */
 export function targetOf(row: Row, table: TableReader, places: Places): Target | null {
@@ -61,10 +67,10 @@ export function optionalTarget(row: Row, table: TableReader, places: Places): Ta
   return typed === null ? null : matched(row, places, typed);
 }
 
-type Typed = { readonly column: string; readonly text: string };
+type Typed = { readonly column: Named; readonly text: string };
 
 function typedTarget(row: Row, table: TableReader): Typed | null {
-  for (const column of headings) {
+  for (const column of columns) {
     const text = table.has(column) ? row.text(column) : null;
     if (text !== null) return { column, text };
   }
@@ -84,7 +90,7 @@ function matched(row: Row, places: Places, { column, text }: Typed): Target | nu
 
 /** What a fault in the row touches; all, where its field and crop cannot be made out. */
 export function targetSubjects(row: Row, table: TableReader, places: Places): readonly Subject[] {
-  const typed = headings.filter((heading) => table.has(heading)).map((heading) => String(row.cell(heading))).find((text) => plain(text) !== "");
+  const typed = columns.filter((column) => table.has(column)).map((column) => String(row.cell(column))).find((text) => plain(text) !== "");
   const target = typed === undefined ? null : places.named(typed);
   if (target === null) return [{ of: "farm" }];
   return ["field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop }];
