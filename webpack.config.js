@@ -54,7 +54,7 @@ export default (env) => {
       new CopyPlugin({
         patterns: [
           { from: here("shared/*.xlsx"), to: "[name][ext]" },
-          { from: here("shared/icons/*.png"), to: "icons/[name][ext]" },
+          { from: here("shared/icons/*.{png,svg}"), to: "icons/[name][ext]" },
           { from: here("manifest.xml"), transform: (bytes) => bytes.toString("utf8").replaceAll(manifestOrigin, origin) },
         ],
       }),

@@ -1,42 +1,32 @@
 /**
- * Draws the add-in's icons: a penny rising over three furrows. Run `npm run icons` after a change.
+ * Draws the add-in's icons from the mark's description: `npm run icons` after a change.
  *
- * The mark is described once, in units of the icon's side, and every size is sampled from that description, so that the
- * small sizes are drawn and not shrunk.
+ * Every size is sampled from the description, so that the small sizes are drawn and not shrunk.
  */
 import { writeFileSync } from "node:fs";
 import { crc32, deflateSync } from "node:zlib";
+import { coinBox, coinCopper, coinRadius, coinStrips, coinSvg, faceRadius, tiltDegrees } from "../../src/pane/parts/coin";
 
 type Colour = readonly [red: number, green: number, blue: number, alpha: number];
 const nothing: Colour = [0, 0, 0, 0];
-const field: Colour = [45, 95, 67, 255];
-const furrow: Colour = [242, 250, 244, 255];
-const penny: Colour = [214, 132, 72, 255];
 
-/** The sizes that the manifest names. */
-const sizes = [16, 32, 64, 80, 128] as const;
+/** The sizes that the manifest names, and others that hosts ask for. */
+const sizes = [16, 20, 24, 32, 40, 48, 64, 80, 128] as const;
 /** Samples across one pixel. */
 const fineness = 8;
+const lean = (tiltDegrees * Math.PI) / 180;
 
-/** Whether a point lies in the square with round corners. */
-function inTile(x: number, y: number): boolean {
-  const radius = 0.18;
-  const dx = Math.max(radius - x, x - (1 - radius), 0);
-  const dy = Math.max(radius - y, y - (1 - radius), 0);
-  return dx * dx + dy * dy <= radius * radius;
-}
+/** A colour written as `#rrggbb`. */
+const opaque = (colour: string): Colour => [1, 3, 5].map((at) => parseInt(colour.slice(at, at + 2), 16)).concat(255) as unknown as Colour;
 
-/** Furrows run from the lower edge towards a point above the tile's middle. */
-function inFurrow(x: number, y: number): boolean {
-  if (y < 0.6 || y > 0.9) return false;
-  const spread = (y - 0.1) / 0.8;
-  return [-0.3, 0, 0.3].some((at) => Math.abs(x - (0.5 + at * spread)) < 0.065 * spread);
-}
-
-function colourAt(x: number, y: number): Colour {
-  if (!inTile(x, y)) return nothing;
-  if ((x - 0.5) ** 2 + (y - 0.33) ** 2 <= 0.19 ** 2) return penny;
-  return inFurrow(x, y) ? furrow : field;
+/** At a point in parts of the icon's side. */
+function colourAt(right: number, down: number): Colour {
+  const [x, y] = [right, down].map((part) => (part - 0.5) * coinBox) as [number, number];
+  if (x ** 2 + y ** 2 > coinRadius ** 2) return nothing;
+  // Turned back, so that the strips stand upright.
+  const across = x * Math.cos(lean) + y * Math.sin(lean);
+  const strip = x ** 2 + y ** 2 > faceRadius ** 2 ? undefined : coinStrips.find(({ from, to }) => across >= from && across <= to);
+  return opaque(strip?.colour ?? coinCopper);
 }
 
 /** One pixel: the mean of its samples, each counting by its opacity. */
@@ -78,3 +68,4 @@ function icon(size: number): Buffer {
 }
 
 for (const size of sizes) writeFileSync(new URL(`icon-${size}.png`, import.meta.url), icon(size));
+writeFileSync(new URL("coin.svg", import.meta.url), coinSvg);

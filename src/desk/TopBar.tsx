@@ -1,5 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { useRef } from "react";
+import { Coin } from "../pane/parts/Coin";
 import type { FileCommands } from "./openBook";
 import { acceptedFiles } from "./files";
 import type { GridBook } from "./gridBook";
@@ -23,7 +24,7 @@ export function TopBar({ name, hasChanges, isDraftKept, book, files, commands, t
   const picker = useRef<HTMLInputElement>(null);
   return (
     <header className="top">
-      <h1>Pennyacre</h1>
+      <h1><Coin size={22} />Pennyacre</h1>
       <span className="file" role="status">
         {name}
         {hasChanges && <span className="unsaved"> – changes not saved</span>}

@@ -48,7 +48,7 @@ describe("manifest.xml", () => {
     for (const id of defined) expect(id!.length).toBeLessThanOrEqual(32);
   });
 
-  it.each([16, 32, 64, 80, 128])("has an icon of %i pixels that is as large as it says", (size) => {
+  it.each([16, 20, 24, 32, 40, 48, 64, 80, 128])("has an icon of %i pixels that is as large as it says", (size) => {
     const icon = readFileSync(`dist/icons/icon-${size}.png`);
     expect(icon.subarray(1, 4).toString("latin1")).toBe("PNG");
     expect([icon.readUInt32BE(16), icon.readUInt32BE(20)]).toEqual([size, size]);
