@@ -108,7 +108,7 @@ export type LinedKind = {
   readonly left: Money;
   readonly outlook: Money;
   /** What the line has beyond rows and bills in the outlook; none once it is all in. */
-  readonly rest: { readonly amount: Money; /** Whether it moves with yield. */ readonly isMoving: boolean; readonly line: FieldLine };
+  readonly rest: { readonly amount: Money; /** Whether it moves with yield. */ readonly isMoving: boolean; /** Per unit of the operator's crop, of what moves with yield. */ readonly perUnit: Decimal; readonly line: FieldLine };
   readonly allIn: boolean;
 };
 

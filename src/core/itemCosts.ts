@@ -206,7 +206,7 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
     const { amount } = costs[stage];
     if (stage === "final" || rest.isZero()) return [["bill", one, bought.valueDays.div(amount)]];
     // What was sent back beyond what was bought is charged with the bills: nobody will buy it again.
-    const again = smaller(larger(bought.quantity.neg(), zero).times(bestPrice(book)), rest);
+    const again = smaller(larger(bought.quantity.neg(), zero), stillToBuy(book)).times(bestPrice(book));
     const toBuy = rest.minus(again).div(amount);
     const billed = ["bill", one.minus(toBuy), bought.valueDays.plus(again.times(dueDays)).div(amount)] as const;
     // Nothing left to buy is no row of its kind: a budget line beside it still bears what no row takes.

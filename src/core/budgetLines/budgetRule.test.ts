@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { application, field, harvested, item, load, operation, otherCost, purchase, seasonOf, settings } from "../../../tests/support/season";
+import { application, field, harvested, item, load, operation, otherCost, purchase, sale, seasonOf, settings } from "../../../tests/support/season";
 import { Decimal } from "../decimal";
 import { cashFlow } from "../lender/cashFlow";
 import { monthsBetween } from "../lender/month";
@@ -82,6 +82,13 @@ describe("a budget line alone", () => {
 });
 
 describe("a budget line beside rows", () => {
+  it("has only bills so far where rebates left less than nothing of them: what is still to be bought is none yet", () => {
+    const treatment = item("Treatment", null, { kind: "seed", charged: "by acres" });
+    const bought = { items: [treatment], purchases: [purchase("Treatment", "10", "10", { rebate: money("20") })], applications: [application("Treatment", "Home", "0.5", "plan")], budget: [line("seed", "120")] };
+    const [seed] = seasonFigures(seasonOf({ fields: [home], ...bought })).crops[0]!.fields[0]!.lined;
+    expect([seed!.soFar, seed!.left, seed!.outlook].map((each) => each.toFixed())).toEqual(["-10", "12010", "12000"]);
+  });
+
   it("adds what it has beyond done and left, and nothing where they are over it", () => {
     const spray = (rate: string) => [operation("Spraying", "Home", rate, "plan"), operation("Spraying", "Home", "10", "done", { area: area("40") })];
     // 400 done, 60 acres left at 10: 1,000 of 1,500.
@@ -98,6 +105,8 @@ describe("a line of what moves with yield", () => {
     expect(perAcre("drying", { fields: lost, harvest: [load("Home", "10000")], budget: [line("drying", "20")] })).toBe("20 10 10");
     expect(perAcre("drying", { fields: [field("Home", "100", "0")], budget: [line("drying", "20")] })).toBe("20 20 -");
     expect(perAcre("drying", { fields: [{ ...home, tenure: "crop share", operatorShare: share("0") }], budget: [line("drying", "20")] })).toBe("20 20 -");
+    // Grain that is sold of a lost crop is dried at nobody's cost: the line is paid on its own day, or is none.
+    expect(paidIn("drying, haul and selling", { fields: [field("Home", "100", "200", { harvestDone: { on: null } })], harvest: [load("Home", "0")], sales: [sale("1000", "4")], budget: [line("drying", "20")] })).toEqual([]);
     expect(paidIn("drying, haul and selling", { settings: { ...settings, repaymentDate: "2031-11-20" }, budget: [line("drying", "20")] })).toEqual(["2031-11 -2000"]);
   });
 });

@@ -45,7 +45,7 @@ export function withLines(facts: FieldFacts, lines: readonly FieldLine[], costs:
     const all = of.outlook.amount.plus(outlook.amount);
     return {
       kind: line.kind, budgeted: money(line.ours), rows: money(of.plan.amount), soFar: money(soFar), left: money(all.minus(soFar)), outlook: money(all),
-      rest: { amount: money(outlook.amount), isMoving: outlook.moving.length > 0, line }, allIn: line.allIn,
+      rest: { amount: money(outlook.amount), isMoving: outlook.moving.length > 0, perUnit: sum(outlook.moving.map(({ perUnit }) => perUnit)), line }, allIn: line.allIn,
     };
   });
   return { fixed, moving, lined };

@@ -28,13 +28,6 @@ export function budgetFlows(season: Season, crops: readonly CropFigures[], when:
   }));
 }
 
-/** What of a crop's moving cost, per unit of the operator's crop in the outlook, is budget lines: they are paid on days of their own. */
-export function linesPerUnit({ fields }: Pick<CropFigures, "fields">): Decimal {
-  const units = sum(fields.map(({ outlook: { budget } }) => budget.operatorShare.times(budget.yields.used).times(budget.area)));
-  const amount = sum(fields.flatMap(({ lined }) => lined.filter(({ rest }) => rest.isMoving).map(({ rest }) => rest.amount)));
-  return units.isZero() ? zero : amount.div(units);
-}
-
 /** What of the lines of a kind, or of all that move with yield, the operator pays before landlords pay it back. */
 export const linesBack = (season: Season, { crops }: Pick<SeasonFigures, "crops">, wanted: (lined: LinedKind) => boolean): Decimal =>
   sum(crops.flatMap(({ fields }) => fields).flatMap(({ lined }) => lined.filter((each) => each.rest.line.cash && wanted(each)))

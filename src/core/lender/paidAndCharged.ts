@@ -13,14 +13,14 @@ import { seasonMachineCosts } from "../seasonMachineCosts";
 import type { SeasonFigures } from "../seasonFigures";
 import type { Season } from "../season";
 import { seasonWork } from "../seasonWork";
-import { linesBack, linesPerUnit } from "./budgetFlows";
+import { linesBack } from "./budgetFlows";
 import type { CashFlow } from "./cashFlow";
 import { differenceReasons, type Differences } from "./differences";
 import { itemDifferences } from "./itemDifferences";
 import { billDifferences } from "./billFlows";
 import { landlordsGroup } from "./itemFlows";
 import { unchargedBills } from "./unchargedBills";
-import { paidPerUnit } from "./paidPerUnit";
+import { linesPerUnit, paidPerUnit } from "./paidPerUnit";
 import { operatingRate } from "./operatingRate";
 
 /** charged + all differences = paid. What comes in is paid below zero. */

@@ -16,12 +16,12 @@ import { seasonMachineCosts } from "../seasonMachineCosts";
 import { seasonWork } from "../seasonWork";
 import { docked, isOfSeason } from "../sales";
 import { billFlows } from "./billFlows";
-import { budgetFlows, linesPerUnit } from "./budgetFlows";
+import { budgetFlows } from "./budgetFlows";
 import type { Flow } from "./cashFlow";
 import { itemFlows } from "./itemFlows";
 import { monthOf, type Month } from "./month";
 import { operatingRate } from "./operatingRate";
-import { paidPerUnit } from "./paidPerUnit";
+import { linesPerUnit, paidPerUnit } from "./paidPerUnit";
 import { unchargedBills } from "./unchargedBills";
 import { whenPaid, type When } from "./whenPaid";
 
