@@ -7,9 +7,14 @@ import { sameName } from "../commands/tableNamed";
 import { outcome } from "../failure";
 import { failureNotice, usePane } from "../paneContext";
 import { firstMatching, matchView, type Matching } from "./matchView";
+import { headingsOnce } from "./wideMatchView";
+import { WideHeadings } from "./WideHeadings";
 import { nearHeadings, proposalWords } from "./nearHeadings";
 
 const matchable = inputTables.filter(({ name }) => !sameName(name, "Matches"));
+
+/** Not a table: costs with a column for each kind, which become lines of the Budget. */
+const wide = "wide";
 
 type Selected = { readonly address: string; readonly headings: readonly string[] };
 
@@ -17,13 +22,14 @@ type Selected = { readonly address: string; readonly headings: readonly string[]
 export function MatchPart() {
   const { host, watch, tell, fault } = usePane();
   const [table, setTable] = useState<InputTable>(matchable[0]!);
+  const [isWide, setWide] = useState(false);
   const [selected, setSelected] = useState<Selected | null>(null);
   const [matching, setMatching] = useState<Matching>(new Map());
 
   const take = async () => {
     const found = await outcome(() => host.selection());
     if (!found.ok) return tell(failureNotice(found.failure, () => void take().catch(fault)));
-    const headings = [...new Set(found.value.headings.map((heading) => heading.trim()))].filter((heading) => heading !== "");
+    const headings = headingsOnce(found.value.headings.map((heading) => heading.trim()));
     setSelected({ address: found.value.address, headings });
     setMatching(firstMatching(table, headings));
     tell(null);
@@ -33,7 +39,7 @@ export function MatchPart() {
     if (content === undefined) return;
     const kept = await keepMatch(host, content, rows);
     if (!kept.ok) return tell(failureNotice(kept.failure, () => void keep(rows).catch(fault)));
-    tell({ tone: "done", text: `${table.sheet} is now read from ${selected?.address ?? "your range"}. The match is kept in the table Matches.` });
+    tell({ tone: "done", text: `${isWide ? "Budget" : table.sheet} is now read from ${selected?.address ?? "your range"}. The match is kept in the table Matches.` });
     setSelected(null);
     await watch.refresh();
   };
@@ -42,18 +48,21 @@ export function MatchPart() {
     <div className="pn-form">
       <Field label="Read this table">
         <Select
-          value={table.name}
+          value={isWide ? wide : table.name}
           onChange={(_, { value }) => {
+            setWide(value === wide);
             setTable(matchable.find(({ name }) => name === value) ?? table);
             setSelected(null);
           }}
         >
           {matchable.map(({ name, sheet }) => <option key={name} value={name}>{sheet}</option>)}
+          <option value={wide}>Costs, a column for each kind</option>
         </Select>
       </Field>
       <p>Select your range in the workbook, or one cell of it on the desk, and press the button.</p>
       <Button onClick={() => void take().catch(fault)}>Use the selected range</Button>
-      {selected !== null && (
+      {selected !== null && isWide && <WideHeadings key={selected.address} address={selected.address} headings={selected.headings} keep={(rows) => void keep(rows).catch(fault)} />}
+      {selected !== null && !isWide && (
         <Headings table={table} selected={selected} matching={matching} match={(more) => setMatching(new Map([...matching, ...more]))} keep={(rows) => void keep(rows).catch(fault)} />
       )}
     </div>
