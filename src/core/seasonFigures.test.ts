@@ -174,7 +174,7 @@ describe("work by machine", () => {
 describe("stand counts", () => {
   const sown = { ...home, plannedPlanting: "2031-04-25", planted: "2031-05-15", targetStand: new Decimal("32000"), rowWidth: new Decimal("30") };
   const counted = (plants: string): StandCount => ({
-    field: "Home", date: "2031-06-01", place: { rowWidth: new Decimal("30"), length: new Decimal("17.424") }, plants: new Decimal(plants), doubtful: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 },
+    field: "Home", date: "2031-06-01", place: { rowWidth: new Decimal("30"), length: new Decimal("17.424") }, plants: new Decimal(plants), weak: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 },
   });
 
   it("turn the goal into an outlook that every figure follows, and leave the goal alone", () => {

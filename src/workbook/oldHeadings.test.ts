@@ -27,6 +27,14 @@ describe("a column with a heading of before", () => {
     }
   });
 
+  it("is read in Stand counts too: weak plants count half under either heading", () => {
+    const weak = (heading: string) => report(`${farm.replace("Changes\n", "")}Stand counts
+| Field | Date | Row width | Length | Plants | ${heading} |
+| Alder | 2031-05-20 | 30 | 17.424 | 26 | 3 |
+`).season.standCounts!.map((count) => count.weak.toFixed());
+    expect([weak("Weak plants"), weak("Doubtful plants"), weak("Other")]).toEqual([["3"], ["3"], ["0"]]);
+  });
+
   it("is told of by the heading that the workbook has, at its own cell", () => {
     expect(places(report(lines("Active", ["yes", "no"])))).toEqual([["change-disagrees", "Active", 5]]);
     expect(places(report(lines("Active", ["maybe", ""])))).toEqual([["not-in-list", "Active", 5]]);

@@ -10,7 +10,7 @@ import { reportJson } from "./reportJson";
 
 const sown = field("Home", "100", "200", { plannedPlanting: "2031-04-25", planted: "2031-05-15", targetStand: new Decimal("32000"), seedsDropped: new Decimal("30000") });
 const counted = (plants: string): StandCount => ({
-  field: "Home", date: "2031-06-01", place: { rowWidth: new Decimal("30"), length: new Decimal("17.424") }, plants: new Decimal(plants), doubtful: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 },
+  field: "Home", date: "2031-06-01", place: { rowWidth: new Decimal("30"), length: new Decimal("17.424") }, plants: new Decimal(plants), weak: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 },
 });
 const planter: Machine = {
   name: "Planter", tractor: null, power: null, width: new Decimal("30"), speed: new Decimal("5.5"), fieldEfficiency: share("0.65"),

@@ -14,6 +14,7 @@ import { harvestColumns } from "./columns/harvest";
 import { planterCheckColumns } from "./columns/planterChecks";
 import { purchaseColumns } from "./columns/purchases";
 import { seasonColumns } from "./columns/season";
+import { standCountColumns } from "./columns/standCounts";
 import { hybridColumns, weatherColumns } from "./columns/weather";
 import { weedColumns } from "./columns/weeds";
 import { tenures } from "./tables/fields";
@@ -176,16 +177,6 @@ const insuranceTable = table("Insurance",
   may("Harvest price option", "Whether a higher harvest price raises the guarantee.", { choices: ["yes", "no"] }),
   may("Price cap", "The harvest price counts up to so many times the projected one. Blank: 2.", { numberFormat: quantity }));
 
-const standCountsTable = table("Stand counts",
-  must("Field", "A name from the table Fields.", { width: 22 }),
-  must("Date", "The day of the count.", { numberFormat: date }),
-  may("Row width", "Inches (centimetres). Blank: the field's.", { numberFormat: quantity }),
-  may("Length", "Length of row counted, feet (metres): 17 ft 5 in at 30 in rows is a thousandth of an acre.", { numberFormat: quantity }),
-  may("Hoop diameter", "Instead of a length: inches (centimetres).", { numberFormat: quantity }),
-  must("Plants", "Plants that will live.", { numberFormat: "0" }),
-  may("Doubtful plants", "Plants that may live; each counts half.", { numberFormat: "0" }),
-  may("Remark", "What was seen.", { width: 30 }));
-
 const salesTable = table("Sales",
   must("Crop", "A name from the table Crops.", { width: 16 }),
   must("Date", "The day it was sold or contracted.", { numberFormat: date }),
@@ -204,5 +195,5 @@ const matchesTable = table("Matches",
 /** All tables that we make, in the order of a season's work; `Matches` is made when a range is matched. */
 export const inputTables: readonly InputTable[] = [
   seasonTable, cropsTable, fieldsTable, tableOf(budgetColumns), itemsTable, purchasesTable, applicationsTable, operationsTable, machinesTable, otherCostsTable,
-  loansTable, insuranceTable, standCountsTable, tableOf(weatherColumns), tableOf(hybridColumns), tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), tableOf(changeColumns), matchesTable,
+  loansTable, insuranceTable, tableOf(standCountColumns), tableOf(weatherColumns), tableOf(hybridColumns), tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), tableOf(changeColumns), matchesTable,
 ];

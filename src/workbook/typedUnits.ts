@@ -23,7 +23,7 @@ const unitsOf: ReadonlyMap<string, Words> = new Map(([
   [["Age", "Years kept", "Tractor age", "Tractor years kept"], years],
   [["Labour per hour"], both("/h", "/hr", "/hour", "perhour", "anhour")],
   [["Passes"], both("x", "×", "pass", "passes", "time", "times")],
-  [["Plants", "Doubtful plants", "Weak plants"], both("plant", "plants")],
+  [["Plants", "Weak plants"], both("plant", "plants")],
   [["Seeds dropped"], both("seeds", "seeds/ac", "seeds/acre", "seedsperacre", "/ac", "/ha", "seeds/ha")],
   [["Target stand"], both("plants", "plants/ac", "plants/acre", "plantsperacre", "/ac", "/ha", "plants/ha")],
 ] as const).flatMap(([headings, words]) => headings.map((heading) => [plainHeading(heading), words as Words] as const)));

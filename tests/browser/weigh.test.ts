@@ -21,7 +21,7 @@ describe("stand counts typed into the demo", () => {
   it("change the yield outlook, the net return and the answer on reseeding", async () => {
     await tab("Fields");
     await button(/^Old Orchard North/).click();
-    // 169.5 plants at 8 places of 30 in × 17.42 ft, a doubtful one as half: 21,192 an acre.
+    // 169.5 plants at 8 places of 30 in × 17.42 ft, a weak one as half: 21,192 an acre.
     expect(await main("Stand")).toBe("21,200 plants per acre");
     // Purdue 2012, 18 May between 88.19 and 84.79 %: 210 × 0.8615.
     expect(await main("Yield outlook")).toBe("180.9 bu per acre");

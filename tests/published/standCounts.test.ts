@@ -9,7 +9,7 @@ import { expectPrinted } from "../support/expectPrinted";
 import * as printed from "./standCounts";
 
 const count = (place: Record<string, string>, plants: string): StandCount => ({
-  field: "East", date: "2031-05-20", plants: new Decimal(plants), doubtful: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 },
+  field: "East", date: "2031-05-20", plants: new Decimal(plants), weak: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 },
   place: Object.fromEntries(Object.entries(place).map(([key, value]) => [key, new Decimal(value)])) as unknown as StandCount["place"],
 });
 const inches = (feet: Decimal) => feet.times("12");

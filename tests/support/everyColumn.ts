@@ -78,7 +78,7 @@ Insurance
 | Corn | revenue | 185 | 75 | 4.6 | 7.5 | yes | 1.4 |
 | Soybeans | yield | 52 | 80 | 11.2 | | no | |
 Stand counts
-| Field | Date | Row width | Length | Hoop diameter | Plants | Doubtful plants |
+| Field | Date | Row width | Length | Hoop diameter | Plants | Weak plants |
 | Alder | 2031-05-25 | | 17.42 | | 27 | 2 |
 | Alder | 2031-05-25 | 29 | 17.42 | | 28 | 1 |
 | Alder | 2031-05-25 | | | 30 | 3 | 1 |

@@ -62,7 +62,7 @@ export const countedContent: WorkbookContent = {
       [...each.rows[0]!, "2031-04-28", "2031-05-12", 34000, 32000, 30], [...each.rows[1]!, "2031-04-30", "2031-05-02", 34000, 32000, 30],
       [...each.rows[2]!, "2031-05-08", "2031-05-15", 140000, 115000, 15],
     ]))),
-    table("Stand_counts", ["Field", "Date", "Row width", "Length", "Hoop diameter", "Plants", "Doubtful plants", "Remark"], [
+    table("Stand_counts", ["Field", "Date", "Row width", "Length", "Hoop diameter", "Plants", "Weak plants", "Remark"], [
       ["Mill Road", "2031-06-02", 30, 17.424, "", 19, 2, "Crusted"], ["Mill Road", "2031-06-02", 30, 17.424, "", 22, 0],
       ["Mill Road", "2031-06-02", 30, 17.424, "", 24, 1], ["Mill Road", "2031-06-02", 30, 17.424, "", 20, 0],
       ["Long Eighty", "2031-05-30", 30, 17.424, "", 7, 0],

@@ -9,7 +9,7 @@ import type { StandCount } from "./standCount";
 
 const thousandth = { rowWidth: new Decimal("30"), length: new Decimal("17.424") };
 const count = (date: string, plants: string): StandCount =>
-  ({ field: "Mill", date, place: thousandth, plants: new Decimal(plants), doubtful: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 } });
+  ({ field: "Mill", date, place: thousandth, plants: new Decimal(plants), weak: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 } });
 const mill = field("Mill", "100", "200", {
   plannedPlanting: "2031-04-25", planted: "2031-05-15", harvestDone: { on: null }, targetStand: new Decimal("32000"), rowWidth: new Decimal("30"), uniformityLoss: new Decimal("5"),
 });

@@ -15,12 +15,12 @@ import { outlookHistory } from "./yieldOutlook";
 
 const row = { rowWidth: new Decimal("30"), length: new Decimal("17.424") };
 const count = (plants: string, more: Partial<StandCount> = {}): StandCount => ({
-  field: "East", date: "2031-05-20", place: row, plants: new Decimal(plants), doubtful: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 }, ...more,
+  field: "East", date: "2031-05-20", place: row, plants: new Decimal(plants), weak: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 }, ...more,
 });
 
 describe("standAt", () => {
-  it("counts a doubtful plant as one half", () => {
-    expect(standAt(count("26", { doubtful: new Decimal("3") }), "ac").toString()).toBe("27500");
+  it("counts a weak plant as one half", () => {
+    expect(standAt(count("26", { weak: new Decimal("3") }), "ac").toString()).toBe("27500");
   });
 
   it("is plants per hectare from centimetres and metres", () => {

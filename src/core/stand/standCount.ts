@@ -18,7 +18,7 @@ export type StandCount = {
   /** Plants likely to live. */
   readonly plants: Decimal;
   /** Plants that may or may not live, not among `plants`; each counts as one half. */
-  readonly doubtful: Decimal;
+  readonly weak: Decimal;
   readonly remark: string | null;
   readonly source: EntryRef;
 };
@@ -42,9 +42,9 @@ export function landCounted(place: CountedPlace, unit: AreaUnit): Area {
   return area(square.div(squares[unit]));
 }
 
-/** Plants per area at one place: (plants + doubtful ÷ 2) ÷ the land counted. */
-export const standAt = ({ place, plants, doubtful }: Pick<StandCount, "place" | "plants" | "doubtful">, unit: AreaUnit): PlantsPerArea =>
-  plantsPerArea(plants.plus(doubtful.div("2")).div(landCounted(place, unit)));
+/** Plants per area at one place: (plants + weak ÷ 2) ÷ the land counted. */
+export const standAt = ({ place, plants, weak }: Pick<StandCount, "place" | "plants" | "weak">, unit: AreaUnit): PlantsPerArea =>
+  plantsPerArea(plants.plus(weak.div("2")).div(landCounted(place, unit)));
 
 /** Length of row that is one thousandth of the area unit: 522.72 ÷ width in inches, in feet; 1,000 ÷ width in cm, in metres. */
 export const rowLengthOfThousandth = (rowWidth: Decimal, unit: AreaUnit): Decimal =>

@@ -42,7 +42,6 @@ export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
   "Supplier": ["vendor", "dealer", "seller", "retailer", "boughtfrom"],
   "Paid on": ["datepaid", "paid", "paiddate", "paymentdate"],
   "Note": ["notes", "comment", "comments", "remark", "remarks", "memo"],
-  "Remark": ["note", "notes", "comment", "comments", "remarks", "memo"],
 
   "Field or Crop": ["field", "crop", "where", "fieldname"],
   "Rate": ["applicationrate", "customrate", "interestrate", "apr"],
@@ -65,9 +64,6 @@ export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
   "Projected price": ["springprice", "baseprice"],
   "Harvest price": ["fallprice"],
 
-  "Length": ["rowlength", "feet"],
-  "Plants": ["stand", "livingplants", "plantscounted", "count", "plantcount"],
-  "Doubtful plants": ["doubtful", "weak", "weakplants"],
   "Price": ["pricepaid", "contractprice", "cashprice", "priceperbu", "priceperbushel", "$perbu", "unitprice", "unitcost", "saleprice", "salesprice"],
   "Delivery month": ["delivery", "deliver", "deliveryperiod"],
 };

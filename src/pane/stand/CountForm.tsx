@@ -1,6 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import { useRef, useState, type FormEvent } from "react";
 import type { Field } from "../../core/season";
+import { standCountColumns } from "../../workbook/columns/standCounts";
 import { addEntries } from "../commands/addEntries";
 import { failureWords } from "../failure";
 import { Entry } from "../parts/Entry";
@@ -11,6 +12,8 @@ import { today } from "../today";
 import { useDecimalComma } from "../useDecimalComma";
 import { countView, emptyCount, lengthUnits, nextCount, type CountDraft, type CountField } from "./countDraft";
 import { standChanged } from "./standChanged";
+
+const { columns } = standCountColumns;
 
 export type CountFormProps = { readonly field: Field };
 
@@ -65,7 +68,7 @@ export function CountForm({ field }: CountFormProps) {
   );
   return (
     <form ref={form} className="pn-form" onSubmit={submit} noValidate aria-label="Add a count">
-      {box("date", "Date", { required: true, type: "date" })}
+      {box("date", columns.date.heading, { required: true, type: "date" })}
       <Segments
         legend="Counted along" chosen={draft.how} choose={(how) => setDraft((before) => ({ ...before, how }))}
         choices={[{ value: "length", name: "a length of row" }, { value: "hoop", name: "inside a hoop" }]}
@@ -73,8 +76,8 @@ export function CountForm({ field }: CountFormProps) {
       {draft.how === "length"
         ? <div className="pn-pair">{box("rowWidth", `Row width, ${across}`, { required: true, numeric: true })}{box("length", `Length of row, ${along}`, { required: true, numeric: true })}</div>
         : box("hoop", `Diameter of the hoop, ${across}`, { required: true, numeric: true })}
-      <div className="pn-pair" data-plants="">{box("plants", "Plants", { required: true, numeric: true })}{box("doubtful", "Doubtful plants", { numeric: true })}</div>
-      {box("remark", "Remark")}
+      <div className="pn-pair" data-plants="">{box("plants", columns.plants.heading, { required: true, numeric: true })}{box("weak", columns.weak.heading, { numeric: true })}</div>
+      {box("remark", columns.remark.heading)}
       <output className="pn-says">{says}</output>
       {wasTried && row === null && <p className="pn-fault">Not added yet. Mend what is marked above.</p>}
       <Button type="submit" appearance="primary" disabledFocusable={isAdding}>{isAdding ? "Adding …" : "Add the count"}</Button>

@@ -6,7 +6,7 @@ import { countView, emptyCount, nextCount } from "./countDraft";
 
 const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
 const mill = field("Mill", "100", "200", { rowWidth: new Decimal("30") });
-const draft = { ...emptyCount("2031-06-02", mill, "ac", false), plants: "26", doubtful: "3", remark: " =odd " };
+const draft = { ...emptyCount("2031-06-02", mill, "ac", false), plants: "26", weak: "3", remark: " =odd " };
 
 describe("a count being typed", () => {
   it("starts from the field's row width and a thousandth of an acre", () => {
@@ -20,30 +20,30 @@ describe("a count being typed", () => {
     expect(countView({ ...comma, plants: "26" }, mill, true, format).says).toMatch(/^26 on 17.14 ft of row, 30.5 in wide/);
   });
 
-  it("says the stand of the place, a doubtful plant as one half", () => {
+  it("says the stand of the place, a weak plant as one half", () => {
     const { says, row } = countView(draft, mill, false, format);
-    expect(says).toBe("26 and 3 doubtful on 17.42 ft of row, 30 in wide: 27,500 plants per acre.");
+    expect(says).toBe("26 and 3 weak on 17.42 ft of row, 30 in wide: 27,500 plants per acre.");
     expect(Object.fromEntries([...row!].map(([heading, value]) => [heading, value instanceof Decimal ? value.toString() : value]))).toEqual({
-      Field: "Mill", Date: { day: "2031-06-02" }, "Row width": "30", Length: "17.42", Plants: "26", "Doubtful plants": "3", Remark: "=odd",
+      Field: "Mill", Date: { day: "2031-06-02" }, "Row width": "30", Length: "17.42", Plants: "26", "Weak plants": "3", Remark: "=odd",
     });
   });
 
   it("takes a hoop instead of a length", () => {
     // A hoop of 28 1/4 in is a ten-thousandth of an acre to within 0.1 %: 14 plants stand for about 140,000.
-    const { says, row } = countView({ ...draft, how: "hoop", hoop: "28.25", plants: "14", doubtful: "" }, mill, false, format);
+    const { says, row } = countView({ ...draft, how: "hoop", hoop: "28.25", plants: "14", weak: "" }, mill, false, format);
     expect(says).toBe("14 on a hoop of 28.25 in: 140,100 plants per acre.");
     expect([...row!.keys()]).not.toContain("Length");
   });
 
   it("names every fault at its box and writes no row", () => {
-    const view = countView({ ...draft, date: "", length: "0", plants: "many", doubtful: "-1" }, mill, false, format);
-    expect(Object.keys(view.faults)).toEqual(["date", "length", "plants", "doubtful"]);
+    const view = countView({ ...draft, date: "", length: "0", plants: "many", weak: "-1" }, mill, false, format);
+    expect(Object.keys(view.faults)).toEqual(["date", "length", "plants", "weak"]);
     expect([view.says, view.row]).toEqual(["", null]);
     expect(countView({ ...draft, plants: "" }, mill, false, format).faults.plants).toBe("Enter a number, zero if there is none.");
-    expect(countView({ ...draft, plants: "0", doubtful: "" }, mill, false, format).row).not.toBeNull();
+    expect(countView({ ...draft, plants: "0", weak: "" }, mill, false, format).row).not.toBeNull();
   });
 
   it("keeps how the place was measured for the next one", () => {
-    expect(nextCount(draft)).toEqual({ ...draft, plants: "", doubtful: "", remark: "" });
+    expect(nextCount(draft)).toEqual({ ...draft, plants: "", weak: "", remark: "" });
   });
 });

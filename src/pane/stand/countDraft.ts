@@ -4,9 +4,12 @@ import type { Field } from "../../core/season";
 import type { AreaUnit } from "../../core/units";
 import { rowLengthOfThousandth, standAt, type CountedPlace } from "../../core/stand/standCount";
 import { typedNumber } from "../parts/typed";
-import type { EntryRow } from "../commands/entryRow";
+import { standCountColumns } from "../../workbook/columns/standCounts";
+import { entryRow, type EntryRow } from "../commands/entryRow";
 import type { Format } from "../format";
 import { typedAs } from "../parts/typed";
+
+const { columns } = standCountColumns;
 
 export type CountDraft = {
   readonly date: string;
@@ -15,7 +18,7 @@ export type CountDraft = {
   readonly length: string;
   readonly hoop: string;
   readonly plants: string;
-  readonly doubtful: string;
+  readonly weak: string;
   readonly remark: string;
 };
 export type CountField = Exclude<keyof CountDraft, "how">;
@@ -29,12 +32,12 @@ export function emptyCount(date: string, field: Field | undefined, unit: AreaUni
   const text = (value: Decimal) => typedAs(value, decimalComma);
   return {
     date, how: "length", rowWidth: width === null ? "" : text(width), length: width === null ? "" : text(rowLengthOfThousandth(width, unit).toDecimalPlaces(2)),
-    hoop: "", plants: "", doubtful: "", remark: "",
+    hoop: "", plants: "", weak: "", remark: "",
   };
 }
 
 /** The same after one place is added: the next is measured out as this one was. */
-export const nextCount = (draft: CountDraft): CountDraft => ({ ...draft, plants: "", doubtful: "", remark: "" });
+export const nextCount = (draft: CountDraft): CountDraft => ({ ...draft, plants: "", weak: "", remark: "" });
 
 export type CountView = {
   readonly faults: { readonly [F in CountField]?: string };
@@ -59,21 +62,20 @@ export function countView(draft: CountDraft, field: Field, decimalComma: boolean
   const length = byLength ? number("length", true, true) : null;
   const hoop = byLength ? null : number("hoop", true, true);
   const plants = number("plants", true, false);
-  const doubtful = number("doubtful", false, false);
+  const weak = number("weak", false, false);
   const place: CountedPlace | null = rowWidth !== null && length !== null ? { rowWidth, length } : hoop !== null ? { hoopDiameter: hoop } : null;
   if (Object.keys(faults).length > 0 || place === null || plants === null) return { faults, says: "", row: null };
 
   const { across, along } = lengthUnits[format.areaUnit];
-  const stand = standAt({ place, plants, doubtful: doubtful ?? plants.minus(plants) }, format.areaUnit);
+  const stand = standAt({ place, plants, weak: weak ?? plants.minus(plants) }, format.areaUnit);
   const { quantity } = format;
   const measured = "hoopDiameter" in place ? `a hoop of ${quantity(place.hoopDiameter)} ${across}` : `${quantity(place.length)} ${along} of row, ${quantity(place.rowWidth)} ${across} wide`;
-  const cells: readonly (readonly [string, string | Decimal | { readonly day: string } | null])[] = [
-    ["Field", field.name], ["Date", { day: draft.date }], ["Row width", rowWidth], ["Length", length], ["Hoop diameter", hoop],
-    ["Plants", plants], ["Doubtful plants", doubtful], ["Remark", draft.remark.trim()],
-  ];
   return {
     faults,
-    says: `${quantity(plants)}${doubtful === null || doubtful.isZero() ? "" : ` and ${quantity(doubtful)} doubtful`} on ${measured}: ${format.plants(stand)} plants per ${format.areaName}.`,
-    row: new Map(cells.filter((cell): cell is [string, string | Decimal | { day: string }] => cell[1] !== null && cell[1] !== "")),
+    says: `${quantity(plants)}${weak === null || weak.isZero() ? "" : ` and ${quantity(weak)} weak`} on ${measured}: ${format.plants(stand)} plants per ${format.areaName}.`,
+    row: entryRow([
+      [columns.field, field.name], [columns.date, { day: draft.date }], [columns.rowWidth, rowWidth], [columns.length, length], [columns.hoop, hoop],
+      [columns.plants, plants], [columns.weak, weak], [columns.remark, draft.remark.trim()],
+    ]),
   };
 }

@@ -7,9 +7,10 @@ import { harvestColumns } from "./harvest";
 import { planterCheckColumns } from "./planterChecks";
 import { purchaseColumns } from "./purchases";
 import { seasonColumns } from "./season";
+import { standCountColumns } from "./standCounts";
 import { hybridColumns, weatherColumns } from "./weather";
 import { weedColumns } from "./weeds";
 
 export const declaredTables: readonly Declared[] = [
-  seasonColumns, cropColumns, budgetColumns, purchaseColumns, weatherColumns, hybridColumns, weedColumns, planterCheckColumns, harvestColumns, changeColumns,
+  seasonColumns, cropColumns, budgetColumns, purchaseColumns, standCountColumns, weatherColumns, hybridColumns, weedColumns, planterCheckColumns, harvestColumns, changeColumns,
 ];

@@ -8,7 +8,7 @@ import type { StandCount } from "../../core/stand/standCount";
 import { standSheet } from "./stand";
 
 const count = (date: string, plants: string): StandCount => ({
-  field: "Home", date, place: { rowWidth: new Decimal("30"), length: new Decimal("17.424") }, plants: new Decimal(plants), doubtful: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 },
+  field: "Home", date, place: { rowWidth: new Decimal("30"), length: new Decimal("17.424") }, plants: new Decimal(plants), weak: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 },
 });
 const sown = (more: Partial<Field> = {}) => field("Home", "100", "200", {
   plannedPlanting: "2031-04-25", planted: "2031-05-15", targetStand: new Decimal("32000"), seedsDropped: new Decimal("30000"), uniformityLoss: new Decimal("5"), ...more,

@@ -2,34 +2,37 @@
 import { zero } from "../../core/decimal";
 import type { Field } from "../../core/season";
 import type { CountedPlace, StandCount } from "../../core/stand/standCount";
+import { standCountColumns } from "../columns/standCounts";
 import type { Names } from "../names";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
 
+const { columns } = standCountColumns;
+
 export function readStandCounts(table: TableReader, names: Names, fields: ReadonlyMap<string, Field>): readonly StandCount[] {
-  if (!table.needs("Field", "Date", "Plants")) return [];
+  if (!table.hasNeeded(standCountColumns)) return [];
   return table.rows((row): StandCount | null => {
-    const field = row.needName("Field", names);
-    const date = row.needDate("Date");
-    const plants = row.needNumber("Plants");
+    const field = row.needName(columns.field, names);
+    const date = row.need(columns.date);
+    const plants = row.need(columns.plants);
     const place = placeOf(row, field === null ? undefined : fields.get(field));
-    const doubtful = row.number("Doubtful plants") ?? zero;
+    const weak = row.of(columns.weak) ?? zero;
     if (field === null || date === null || plants === null || place === null) return null;
-    return { field, date, place, plants, doubtful, remark: row.text("Remark"), source: row.source };
+    return { field, date, place, plants, weak, remark: row.of(columns.remark), source: row.source };
   }, (row) => {
-    const name = names.spelled(String(row.cell("Field")));
+    const name = names.spelled(String(row.cell(columns.field)));
     return name === null ? [{ of: "farm" }] : [{ of: "field", name }];
   });
 }
 
 /** A hoop, or a length of row at the row width of the place or of the field. */
 function placeOf(row: Row, field: Field | undefined): CountedPlace | null {
-  const hoop = row.number("Hoop diameter", "above zero");
+  const hoop = row.of(columns.hoop);
   if (hoop !== null) {
-    row.besides("Length", "Hoop diameter");
+    row.besides(columns.length, columns.hoop);
     return { hoopDiameter: hoop };
   }
-  const length = row.number("Length", "above zero");
-  const rowWidth = row.number("Row width", "above zero") ?? field?.rowWidth ?? null;
+  const length = row.of(columns.length);
+  const rowWidth = row.of(columns.rowWidth) ?? field?.rowWidth ?? null;
   return length === null || rowWidth === null ? row.lose("place-missing") : { rowWidth, length };
 }
