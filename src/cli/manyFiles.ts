@@ -49,7 +49,7 @@ export async function writeFolder(from: string, to: string, force: boolean, shee
       const problems = faults.length;
       const checks = report.problems.length - problems;
       if (problems > 0) worst = larger(worst, 1);
-      say(`${place}: ${problems === 0 ? "complete" : `incomplete, ${problems} ${problems === 1 ? "problem" : "problems"}`}${checks === 0 ? "" : `, ${checks} to check`}`);
+      say(`${place}: ${problems === 0 ? "complete" : `incomplete, ${problems} ${problems === 1 ? "entry" : "entries"} to fix`}${checks === 0 ? "" : `, ${checks} to check`}`);
       for (const fault of faults) say(`  ${problemLine(fault, report)}`);
     } catch (cause) {
       // A fault of ours in one workbook must not keep the pages of the others back; the code says that there was one.

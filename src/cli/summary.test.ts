@@ -13,5 +13,5 @@ it("groups thousands, and names the layers as everywhere", async () => {
 
 it("says how much of a crop is in while its harvest is under way", () => {
   const report = reportOf(seasonOf({ fields: [field("Home", "100", "200")], harvest: [load("Home", "900")] }));
-  expect(summary(report)).toContain("Home: harvest so far 900 bu in 1 load, 5 % of the yield outlook, 19,100 left.");
+  expect(summary(report)).toContain("Home: harvest so far 900 bu in 1 load, 5 % of the projected yield, 19,100 left.");
 });

@@ -25,7 +25,7 @@ const moneyText = (value: Decimal | null): string => shown(value, shownMoney, 2)
 export function summary(report: SeasonReport): string {
   const { seasonYear, currency, areaUnit } = report.season.settings;
   return [
-    `Season ${seasonYear ?? "(no year entered)"}, ${currency}${toFix(report.problems).length === 0 ? "" : ", INCOMPLETE: see the problems"}`,
+    `Season ${seasonYear ?? "(no year entered)"}, ${currency}${toFix(report.problems).length === 0 ? "" : ", INCOMPLETE: see the entries to fix"}`,
     ...report.figures.crops.flatMap((crop) => ["", ...cropLines(crop, areaUnit, incompleteMark(report.problemsOf({ of: "crop", name: crop.crop }))), ...harvestNotes(report, crop)]),
     ...shortLines(report.figures.items, currency),
     "",
@@ -40,17 +40,17 @@ function cropLines(crop: CropFigures, areaUnit: string, mark: string | null): re
   const price = (value: Decimal | null) => shown(value, shownPriceNeeded, 2);
   return [
     `${crop.crop}, ${crop.area.toFixed(1)} ${areaUnit}${mark === null ? "" : ` (${mark})`}`,
-    row("", ["plan", "outlook", ...(final === null ? [] : ["final"])]),
+    row("", ["plan", "projected", ...(final === null ? [] : ["final"])]),
     row(`yield, ${crop.yieldUnit}/${areaUnit}`, stages.map((stage) => shown(stage.yields.used, shownYield, 1))),
     ...layers.map((layer) => row(`${layerCosts[layer]}/${areaUnit}`, stages.map((stage) => moneyText(stage.costPerArea.layers[layer])))),
-    row("outlook", layers.map((layer) => layerNames[layer])),
+    row("projected", layers.map((layer) => layerNames[layer])),
     perLayer(`break-even price/${crop.yieldUnit}`, outlook.breakEvenPrice, price),
     perLayer(`break-even yield at ${moneyText(outlook.price)}`, outlook.breakEvenYield, (value) => shown(value, shownYieldNeeded, 1)),
     perLayer(`net return/${areaUnit}`, outlook.netPerArea, moneyText),
     ...(sales.sold.isZero() ? [] : [perLayer("  with what is sold", sales.withSold.outlook.netPerArea, moneyText)]),
     ...(sales.sold.isZero() ? [] : [
       `sold ${shown(sales.sold, shownQuantity, 0)} ${crop.yieldUnit} at ${moneyText(sales.averagePrice)}, unsold ${shown(sales.unsold, shownQuantity, 0)}`,
-      perLayer("price needed on the rest", sales.priceNeeded, price),
+      perLayer("price needed, unsold", sales.priceNeeded, price),
     ]),
   ];
 }

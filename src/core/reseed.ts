@@ -38,7 +38,7 @@ export type ReseedQuestion = {
   readonly reseeded: DateAndStand;
   /** Percent of the kept yield lost to gaps and late plants, on top of its stand; `null`: nothing entered. */
   readonly keptUniformityLoss: Decimal | null;
-  /** Percent off the reseeded yield for the troubles of reseeding (Nebraska advises about 10); `null`: nothing entered. */
+  /** Percent off the reseeded yield for the troubles of replanting (Nebraska advises about 10); `null`: nothing entered. */
   readonly reseedAllowance: Decimal | null;
   readonly price: MoneyPerUnit;
   /** Haul, checkoff and storage per unit, drying not among them. */
@@ -69,7 +69,7 @@ export type ReseedAnswer = {
   readonly gapNeeded: Yield | null;
   /** Reseeded yield − kept yield: to set beside the gap needed. */
   readonly gap: Yield;
-  /** Price per unit above which reseeding pays (below which, where it lowers the yield); `null` where the price makes no difference. */
+  /** Price per unit above which replanting pays (below which, where it lowers the yield); `null` where the price makes no difference. */
   readonly breakEvenPrice: MoneyPerUnit | null;
 };
 
@@ -120,7 +120,7 @@ export function netOfReseeding(question: ReseedQuestion, keptYield: Decimal, res
 /** Cost less insurance payment. */
 const netCost = ({ costs, insurance }: ReseedQuestion): Decimal => reseedCost(costs).minus(insurance ?? zero);
 
-/** What a unit of each crop brings home, and how that comes about: each bears its own drying. */
+/** What a unit of each crop nets, and how that comes about: each bears its own drying. */
 export function grainsOf({ price, moving, share, dryingPerPoint, keptPoints, reseededPoints }: ReseedQuestion): { readonly kept: Grain; readonly reseeded: Grain } {
   const grain = (points: Points): Grain => ({ price, share, moving: moneyPerUnit(moving.plus(points.times(dryingPerPoint))) });
   return { kept: grain(keptPoints), reseeded: grain(reseededPoints) };

@@ -29,7 +29,7 @@ function RowsBeingEntered({ report }: { readonly report: SeasonReport }) {
   if (open.length === 0) return null;
   return (
     <p className="pn-note" role="status">
-      {open.length === 1 ? "One row is being entered and not counted yet: " : `${open.length} rows are being entered and not counted yet: `}
+      {open.length === 1 ? "One entry is being typed and not counted yet: " : `${open.length} entries are being typed and not counted yet: `}
       {open.map(({ at }, index) => (
         <Fragment key={at.table}>{index > 0 && "; "}<button type="button" className="pn-link" onClick={() => jump(at)}>{placeWords(at)}</button></Fragment>
       ))}.

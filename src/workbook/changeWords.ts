@@ -67,14 +67,14 @@ export const perUnitOf = ({ unit }: Pick<ChangeLine, "unit">, currency: string):
   return one === "" ? currency : `${currency} per ${one}`;
 };
 
-/** What a unit of the crop brings home and how, in a sentence. @param perUnit "USD per bu" */
-export const bringsHomeWords = (grain: Grain, perUnit: string, crop = "The crop"): string =>
-  `${crop} brings home ${shownMoney(netOfGrain(grain)).toFixed(2)} ${perUnit}: its price of ${shownMoney(grain.price).toFixed(2)}, less ${shownMoney(grain.moving).toFixed(2)} that moves with yield, times the operator's share of ${shownYield(grain.share.times("100")).toFixed()} %.`;
+/** What a unit of the crop nets and how, in a sentence. @param perUnit "USD per bu" */
+export const netsWords = (grain: Grain, perUnit: string, crop = "The crop"): string =>
+  `${crop} nets ${shownMoney(netOfGrain(grain)).toFixed(2)} ${perUnit}: its price of ${shownMoney(grain.price).toFixed(2)}, less ${shownMoney(grain.moving).toFixed(2)} for hauling, drying and selling, times the operator's share of ${shownYield(grain.share.times("100")).toFixed()} %.`;
 
 /** How the price of grain came to be; none where no line sells, keeps or gives up grain. */
 export function grainNotes({ lines }: Change, currency: string): readonly string[] {
   const line = lines.find(({ price }) => isGrain(price));
-  return line !== undefined && isGrain(line.price) ? [bringsHomeWords(line.price, perUnitOf(line, currency))] : [];
+  return line !== undefined && isGrain(line.price) ? [netsWords(line.price, perUnitOf(line, currency))] : [];
 }
 
 /** Why a break-even has no value, as a sentence. */

@@ -41,12 +41,12 @@ describe("the notes of a crop", () => {
 
   it("say how much of the field is in while its harvest is under way", () => {
     // 946.75 + 1,000 bu dry of 190 × 100; (946.75 × 20 + 1,000 × 14) ÷ 1,946.75.
-    expect(notes("")).toEqual(["Alder: harvest so far 1,946.75 bu in 2 loads, 10 % of the yield outlook, 17,053 left, 16.9 % moisture."]);
+    expect(notes("")).toEqual(["Alder: harvest so far 1,946.75 bu in 2 loads, 10 % of the projected yield, 17,053 left, 16.9 % moisture."]);
   });
 
   it("say once it is done what was never done, and what belongs to the next crop", () => {
     expect(notes("yes")).toEqual([
-      "Planned and not done by the last load, so left out of outlook and cash flow: Alder (Scouting, 100 ac).",
+      "Planned and not done by the last load, so left out of projected cost and cash flow: Alder (Scouting, 100 ac).",
       "After the last load, for the next crop; paid, and in no cost of this one: Alder (Fall tillage 1,800) USD.",
     ]);
   });

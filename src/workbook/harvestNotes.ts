@@ -26,20 +26,20 @@ export function leftOutNotes({ season: { settings } }: SeasonReport, { fields }:
   const undone = fields.filter(({ neverDone }) => neverDone.length > 0);
   const next = fields.filter(({ nextCrop }) => nextCrop.length > 0);
   return [
-    ...(undone.length === 0 ? [] : [`Planned and not done by the last load, so left out of outlook and cash flow: ${undone.map(({ field, neverDone }) =>
+    ...(undone.length === 0 ? [] : [`Planned and not done by the last load, so left out of projected cost and cash flow: ${undone.map(({ field, neverDone }) =>
       `${field} (${neverDone.map(({ name, areaPasses }) => `${name}, ${grouped(shownQuantity(areaPasses))} ${settings.areaUnit}`).join("; ")})`).join(", ")}.`]),
     ...(next.length === 0 ? [] : [`After the last load, for the next crop; paid, and in no cost of this one: ${next.map(({ field, nextCrop }) =>
       `${field} (${nextCrop.map(({ name, amount }) => `${name} ${grouped(shownMoney(amount))}`).join("; ")})`).join(", ")} ${settings.currency}.`]),
   ];
 }
 
-/** "Creek: harvest so far 3,520 bu in 2 loads, 55 % of the yield outlook, 2,880 left, 16.2 % moisture." */
+/** "Creek: harvest so far 3,520 bu in 2 loads, 55 % of the projected yield, 2,880 left, 16.2 % moisture." */
 export function soFar({ field, weighed, outlook: { budget: { area, yields } } }: FieldFigures, yieldUnit: string): string {
   const { quantity, loads, moisture, testWeight, dock } = weighed!;
   const crop = yields.outlook.times(area);
   const left = crop.minus(quantity);
   return `${field}: harvest so far ${grouped(shownQuantity(quantity))} ${yieldUnit} in ${loads.toFixed()} ${loads.eq("1") ? "load" : "loads"}`
-    + `${crop.isZero() ? "" : `, ${quantity.div(crop).times(hundred).toFixed(0)} % of the yield outlook`}`
+    + `${crop.isZero() ? "" : `, ${quantity.div(crop).times(hundred).toFixed(0)} % of the projected yield`}`
     + `${left.lte("0") ? "" : `, ${amountWords(left)} left`}`
     + `${moisture === null ? "" : `, ${moisture.toFixed(1)} % moisture`}${testWeight === null ? "" : `, ${testWeight.toFixed(1)} lb a bushel`}${dock.isZero() ? "" : `, ${amountWords(dock)} docked`}.`;
 }

@@ -15,7 +15,7 @@ export type RowsBelow = {
 };
 
 /**
- * What stands below. Totals and lines of words alone are left aside. What has all that a row of the table needs is an entry;
+ * What stands below. Totals and lines of words alone are ignored. What has all that a row of the table needs is an entry;
  * right under the table two cells make one, but after a blank row a grower may keep other things.
  */
 export function rowsBelow({ name, headers, rows, below = [] }: RawTable): RowsBelow {

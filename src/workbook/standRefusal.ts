@@ -2,7 +2,7 @@ import type { OutlookRefusal } from "../core/stand/yieldOutlook";
 
 /** Why a table of yields gives no answer, without a full stop. */
 export function refusalWords({ of, reason, table, asked, from, to }: OutlookRefusal): string {
-  const which = of === "planned" ? "planned" : "real";
+  const which = of === "planned" ? "planned" : "actual";
   switch (reason) {
     case "date outside": return `the ${which} planting date ${asked} is outside the table "${table}" (${from} to ${to})`;
     case "stand outside": return `the ${which} stand ${asked} is outside the table "${table}" (${from} to ${to})`;

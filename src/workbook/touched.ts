@@ -17,7 +17,7 @@ const revenueTables = new Set(["Crops", "Fields", "Harvest", "Stand counts"]);
  * all of them to the farm, and the farm to all. Where a cost is shared by revenue, what changes the revenue of one field
  * changes the cost of all. A change rests on the field or crop that it sells; what is wrong in the change itself touches
  * nothing else, nor does what is wrong in the checks of the planter; what is wrong in the cash flow alone leaves the budgets complete. What is only to check makes nothing
- * incomplete and is left aside.
+ * incomplete and is ignored.
  */
 export function problemsBySubject(season: Season, all: readonly Problem[]): (subject: Subject) => readonly Problem[] {
   const problems = toFix(all);

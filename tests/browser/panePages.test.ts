@@ -26,10 +26,10 @@ describe("the page Fields", () => {
     const stand = page.getByRole("region", { name: "Stand", exact: true });
     expect(await stand.locator(".pn-main").innerText()).toBe("21,600 plants per acre");
     expect(await stand.innerText()).toContain("likely between 18,200 and 25,000 (19 times in 20)");
-    expect(await page.getByRole("img", { name: /^4 places from 20,000 to 24,500 plants per acre/ }).count()).toBe(1);
-    expect(await page.getByRole("region", { name: "Yield outlook" }).locator(".pn-main").innerText()).toBe("176.1 bu per acre");
+    expect(await page.getByRole("img", { name: /^4 spots from 20,000 to 24,500 plants per acre/ }).count()).toBe(1);
+    expect(await page.getByRole("region", { name: "Projected yield" }).locator(".pn-main").innerText()).toBe("176.1 bu per acre");
     await page.getByLabel("Field", { exact: true }).selectOption("Long Eighty");
-    expect(await page.getByRole("region", { name: "Yield outlook" }).innerText()).toContain("Nothing is said beyond the table.");
+    expect(await page.getByRole("region", { name: "Projected yield" }).innerText()).toContain("Nothing is said beyond the table.");
   });
 
   it("takes counts by keyboard one after the other, and reads out what each changed", async () => {
@@ -40,7 +40,7 @@ describe("the page Fields", () => {
     expect(await page.locator("form .pn-says").innerText()).toBe("31 on 17.42 ft of row, 30 in wide: 31,000 plants per acre.");
     await page.keyboard.press("Enter");
     const told = page.locator("form [aria-live]").last();
-    await expect.poll(() => told.innerText()).toMatch(/^The count was added\. Stand: 21,600 → 23,500 plants per acre\. Yield outlook: 176\.1 → \d+\.\d\. Net return of Corn: /);
+    await expect.poll(() => told.innerText()).toMatch(/^The count was added\. Stand: 21,600 → 23,500 plants per acre\. Projected yield: 176\.1 → \d+\.\d\. Net return of Corn: /);
     expect(await page.evaluate(() => document.activeElement?.closest("[data-plants]") !== null)).toBe(true);
     expect(await rowsAdded(page)).toEqual([["Stand_counts", { Field: "Mill Road", Date: 48002, "Row width": 30, Length: 17.42, Plants: 31 }]]);
     expect(await page.getByLabel("Length of row, ft").inputValue()).toBe("17.42");
@@ -58,14 +58,14 @@ describe("the page Fields", () => {
 
   it("says to ask the adjuster before anything is opened, and answers as the question is typed", async () => {
     const page = await opened("Fields");
-    const reseed = page.getByRole("region", { name: "Keep or reseed" });
+    const reseed = page.getByRole("region", { name: "Keep or replant" });
     expect(await reseed.innerText()).toContain("Ask your insurer's adjuster before you destroy a stand.");
-    await button(page, "Set keeping against reseeding").click();
+    await button(page, "Compare keeping with replanting").click();
     expect(await reseed.innerText()).toContain("Keeping the stand is better by these figures.");
-    await page.getByLabel("Stand there").fill("12000");
-    await page.getByLabel("Reseeding date").fill("2031-05-20");
+    await page.getByLabel("Present stand").fill("12000");
+    await page.getByLabel("Replanting date").fill("2031-05-20");
     await page.getByLabel("Seed", { exact: true }).fill("60");
-    await expect.poll(() => reseed.innerText()).toContain("Reseeding pays by these figures.");
+    await expect.poll(() => reseed.innerText()).toContain("Replanting pays by these figures.");
     expect(await reseed.innerText()).toContain("17,400 plants per acre");
     const gain = await reseed.locator(".pn-main").innerText();
     await button(page, "Estimate the insurance payment").click();
@@ -77,9 +77,9 @@ describe("the page Fields", () => {
     expect(await reseed.getByLabel("Insurance payment", { exact: true }).inputValue()).toBe("36.8");
     await expect.poll(() => reseed.locator(".pn-main").innerText()).not.toBe(gain);
     await button(page, "Save it as a change").click();
-    await expect.poll(() => reseed.innerText()).toContain("“Reseed Mill Road” was saved as 4 rows");
+    await expect.poll(() => reseed.innerText()).toContain("“Replant Mill Road” was saved as 4 entries");
     await page.getByRole("tab", { name: "Changes" }).click();
-    await expect.poll(() => button(page, /^Reseed Mill Road/).count()).toBe(1);
+    await expect.poll(() => button(page, /^Replant Mill Road/).count()).toBe(1);
   });
 
   it("enters a loss to unevenness in the table Fields, or says why it cannot", async () => {
@@ -91,7 +91,7 @@ describe("the page Fields", () => {
     await page.getByText("Nothing was entered. Fields, row 1 holds a formula, which is not written over.").waitFor();
     await button(page, "Keep it in the workbook").click();
     await page.getByText("Entered for Mill Road in Fields, Uniformity loss %.").waitFor();
-    expect(await page.getByRole("region", { name: "Yield outlook" }).locator(".pn-main").innerText()).toBe("167.3 bu per acre");
+    expect(await page.getByRole("region", { name: "Projected yield" }).locator(".pn-main").innerText()).toBe("167.3 bu per acre");
   });
 
   it("keeps the words of a name whole beside a long figure", async () => {
@@ -109,7 +109,7 @@ describe("the page Fields", () => {
   it("keeps the list of fields within the pane, however long their names are", async () => {
     const page = await opened("Fields");
     const list = page.getByLabel("Field", { exact: true });
-    await list.evaluate((select: HTMLSelectElement) => { select.options[0]!.text = "The long field north of the old orchard by the river, Corn: 8 places counted"; });
+    await list.evaluate((select: HTMLSelectElement) => { select.options[0]!.text = "The long field north of the old orchard by the river, Corn: 8 spots counted"; });
     expect(await list.evaluate((select) => select.getBoundingClientRect().right <= select.closest(".pn-body")!.querySelector(".pn-card")!.getBoundingClientRect().right)).toBe(true);
   });
 
@@ -136,10 +136,10 @@ describe("the page Changes", () => {
     await page.getByLabel("Yield gain, bu per acre").fill("2");
     // 2 × 4.13 − 4.3054
     await expect.poll(() => form.locator(".pn-net").innerText()).toBe("Net change +3.95 USD per acre a year, 784.98 USD on 198.5 ac");
-    await form.getByLabel("Count it in").check();
+    await form.getByLabel("Count this change in").check();
     await button(page, "Save the change").click();
     await page.getByRole("region", { name: "Projected with changes" }).getByText("Wheels 2031").waitFor();
-    expect(await form.innerText()).toContain("“Wheels 2031” was saved as 2 rows of the table Changes.");
+    expect(await form.innerText()).toContain("“Wheels 2031” was saved as 2 entries of the table Changes.");
     expect((await rowsAdded(page))[0]).toEqual(["Changes", {
       Change: "Wheels 2031", Quadrant: "added returns", Item: "Yield gain", Quantity: 2, Unit: "bu/ac", Basis: "per acre", "Field or Crop": "Corn", "Interest rate": 0.06, "Counted in": "yes",
     }]);
@@ -175,15 +175,15 @@ describe("the page Changes", () => {
     await button(page, /^Fewer soybean seeds/).click();
     const countedIn = () => inPage(page, (pane) => pane.host.table("Changes").map((row) => [row[0], row[12]]));
     const before = await countedIn();
-    await page.getByLabel("Count it in").focus();
+    await page.getByLabel("Count this change in").focus();
     await page.keyboard.press("Space");
-    await page.getByText("No longer counted in: entered in its 2 rows of the table Changes.").waitFor();
+    await page.getByText("No longer counted in: entered in its 2 entries of the table Changes.").waitFor();
     expect(await countedIn()).toEqual(before.map(([name, was]) => [name, name === "Fewer soybean seeds" ? "no" : was]));
     expect(await page.getByRole("region", { name: "Projected with changes" }).count()).toBe(0);
-    expect(await page.evaluate(() => document.activeElement?.closest("label")?.textContent)).toBe(" Count it in");
-    expect(await page.getByLabel("Count it in").isChecked()).toBe(false);
+    expect(await page.evaluate(() => document.activeElement?.closest("label")?.textContent)).toBe(" Count this change in");
+    expect(await page.getByLabel("Count this change in").isChecked()).toBe(false);
     await page.keyboard.press("Space");
-    await page.getByText("Counted in: entered in its 2 rows of the table Changes.").waitFor();
+    await page.getByText("Counted in: entered in its 2 entries of the table Changes.").waitFor();
     expect(await page.getByRole("region", { name: "Projected with changes" }).count()).toBe(1);
   });
 
@@ -191,23 +191,23 @@ describe("the page Changes", () => {
     const page = await opened("Changes");
     await button(page, /^Fewer soybean seeds/).click();
     await inPage(page, (pane) => pane.refuse("changeCells", "protected", "The sheet is protected."));
-    await page.getByLabel("Count it in").click();
+    await page.getByLabel("Count this change in").click();
     await page.getByText(/^Nothing was entered. The sheet is protected./).waitFor();
-    expect(await page.getByLabel("Count it in").isChecked()).toBe(true);
+    expect(await page.getByLabel("Count this change in").isChecked()).toBe(true);
   });
 
   it("adds the column Counted in to a table without one, when asked", async () => {
     const page = await opened("Changes", { ask: "workbook=without-counted-in" });
     await button(page, /^Fewer soybean seeds/).click();
-    await page.getByLabel("Count it in").click();
+    await page.getByLabel("Count this change in").click();
     await page.getByText("Nothing was entered. The table Changes has no column Counted in. Add it yourself, or let it be added at the table's right end.").waitFor();
     await button(page, "Add the column Counted in to Changes").focus();
     await page.keyboard.press("Enter");
-    await page.getByText("Counted in: entered in its 2 rows of the table Changes.").waitFor();
+    await page.getByText("Counted in: entered in its 2 entries of the table Changes.").waitFor();
     const kept = await inPage(page, (pane) => pane.host.table("Changes").filter((row) => row[0] === "Fewer soybean seeds").map((row) => row.at(-1)));
     expect(kept).toEqual(["yes", "yes"]);
     expect(await button(page, "Add the column Counted in to Changes").count()).toBe(0);
-    expect(await page.evaluate(() => document.activeElement?.closest("label")?.textContent)).toBe(" Count it in");
+    expect(await page.evaluate(() => document.activeElement?.closest("label")?.textContent)).toBe(" Count this change in");
   });
 
   it("is walked by keys alone: products are picked by their first letters, their price comes from Items, and no list pushes the page", async () => {
@@ -236,7 +236,7 @@ describe("the page Changes", () => {
     expect(await form.innerText()).toContain("Yield kept is blank. The rest costs 3.42 USD per acre a year");
     await page.getByLabel("Name of the change").focus();
     await page.keyboard.press("Enter");
-    await form.getByText("“A second site of action in the tank” was saved as 2 rows of the table Changes.").waitFor();
+    await form.getByText("“A second site of action in the tank” was saved as 2 entries of the table Changes.").waitFor();
     expect((await rowsAdded(page))[1]![1]).toMatchObject({ Item: "Urea", Quantity: 12, Unit: "lb/ac", Price: 0.285 });
   });
 
@@ -336,7 +336,7 @@ describe.each(looks)("in %s", (_, look) => {
   };
   it("Fields is accessible and no wider than the pane with everything opened", async () => {
     const page = await opened("Fields", look);
-    for (const name of ["Add a count", /^Table: /, "What moved the outlook", "Uneven stand", "Set keeping against reseeding", /^Treatment, other costs/]) await button(page, name).click();
+    for (const name of ["Add a count", /^Table: /, "What moved the projected yield", "Uneven stand", "Compare keeping with replanting", /^Treatment, other costs/]) await button(page, name).click();
     await button(page, "Add the count").click();
     await page.getByLabel("Loss, % of yield").fill("4");
     await isSound(page);

@@ -18,16 +18,16 @@ const region = (name: string) => pane().getByRole("region", { name, exact: true 
 const main = (name: string) => region(name).locator(".pn-main").first().innerText();
 
 describe("stand counts typed into the demo", () => {
-  it("change the yield outlook, the net return and the answer on reseeding", async () => {
+  it("change the projected yield, the net return and the answer on replanting", async () => {
     await tab("Fields");
     await button(/^Old Orchard North/).click();
-    // 169.5 plants at 8 places of 30 in × 17.42 ft, a weak one as half: 21,192 an acre.
+    // 169.5 plants at 8 spots of 30 in × 17.42 ft, a weak one as half: 21,192 an acre.
     expect(await main("Stand")).toBe("21,200 plants per acre");
     // Purdue 2012, 18 May between 88.19 and 84.79 %: 210 × 0.8615.
-    expect(await main("Yield outlook")).toBe("180.9 bu per acre");
-    const net = await region("Yield outlook").getByText(/^Net return of Corn/).innerText();
-    await button("Set keeping against reseeding").click();
-    const answer = await main("Keep or reseed");
+    expect(await main("Projected yield")).toBe("180.9 bu per acre");
+    const net = await region("Projected yield").getByText(/^Net return of Corn/).innerText();
+    await button("Compare keeping with replanting").click();
+    const answer = await main("Keep or replant");
 
     await button("Add a count").click();
     for (const plants of ["12", "12"]) {
@@ -36,12 +36,12 @@ describe("stand counts typed into the demo", () => {
       await page.keyboard.press("Enter");
       await expect.poll(() => pane().locator("[data-plants] input").first().inputValue()).toBe("");
     }
-    // 193.5 plants at 10 places: 19,354; between 85.71 and 82.03 %: 210 × 0.8350.
+    // 193.5 plants at 10 spots: 19,354; between 85.71 and 82.03 %: 210 × 0.8350.
     await expect.poll(() => main("Stand")).toBe("19,400 plants per acre");
-    expect(await main("Yield outlook")).toBe("175.4 bu per acre");
-    expect(await region("Yield outlook").getByText(/^Net return of Corn/).innerText()).not.toBe(net);
-    await expect.poll(() => main("Keep or reseed")).not.toBe(answer);
-    expect(await region("Keep or reseed").innerText()).toContain("Ask your insurer's adjuster before you destroy a stand.");
+    expect(await main("Projected yield")).toBe("175.4 bu per acre");
+    expect(await region("Projected yield").getByText(/^Net return of Corn/).innerText()).not.toBe(net);
+    await expect.poll(() => main("Keep or replant")).not.toBe(answer);
+    expect(await region("Keep or replant").innerText()).toContain("Ask your insurer's adjuster before you destroy a stand.");
 
     await button("Show the counts in the workbook").click();
     await page.waitForFunction(() => document.querySelector(".sheet")?.getAttribute("aria-label") === "Table Stand counts");
@@ -61,17 +61,17 @@ describe("a change built in the demo", () => {
     }
     const form = pane().getByRole("form", { name: "New change" });
     // 3,720 over six years at the 8.25 % of the operating line: × 0.2179586 = 810.81, on 164.2 acres 4.9379 an acre.
-    // A bushel brings home 4.35 − 0.15 selling − 4 points × 0.045 drying = 4.02: 1.2283 bushels.
+    // A bushel nets 4.35 − 0.15 selling − 4 points × 0.045 drying = 4.02: 1.2283 bushels.
     await expect.poll(() => form.innerText()).toContain("1.3 bu/ac yield gain needed to pay");
     expect(await form.innerText()).toContain("The rest costs 4.94 USD per acre a year, 810.81 USD on 164.2 ac.");
     await button("Save the change").click();
-    await form.getByText("“Spiked wheels” was saved as 2 rows of the table Changes.").waitFor();
+    await form.getByText("“Spiked wheels” was saved as 2 entries of the table Changes.").waitFor();
     await expect.poll(() => pane().getByRole("region", { name: "Changes to compare" }).getByRole("listitem").count()).toBe(before + 1);
     expect(await pane().getByRole("region", { name: "Changes to compare" }).getByRole("listitem").filter({ hasText: "Spiked wheels" }).innerText()).toContain("1.3 bu/ac");
 
     await button(/^Spiked wheels/).click();
-    await pane().getByLabel("Count it in").first().check();
-    await pane().getByText("Counted in: entered in its 2 rows of the table Changes.").waitFor();
+    await pane().getByLabel("Count this change in").first().check();
+    await pane().getByText("Counted in: entered in its 2 entries of the table Changes.").waitFor();
     // The gain is blank, so what it adds is open, and the outlook with it.
     await region("Projected with changes").getByText("Spiked wheels: an entry is blank, so what it adds is not known.").waitFor();
 

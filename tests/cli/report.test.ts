@@ -175,7 +175,7 @@ describe("a folder", () => {
     expect({ code, error }).toEqual({ code: 2, error: "" });
     const lines = out.trimEnd().split("\n");
     expect(lines).toHaveLength(5);
-    expect(lines[0]).toBe("1/3 a.xlsx: incomplete, 2 problems");
+    expect(lines[0]).toBe("1/3 a.xlsx: incomplete, 2 entries to fix");
     for (const line of lines.slice(1, 3)) expect(line).toMatch(/^ {2}Purchases, row \d+, [A-Z][a-z]+ \([A-Z]+\d+\): /);
     expect(lines[3]).toMatch(/^2\/3 b\.xlsx: NOT WRITTEN\. /);
     expect(lines[4]).toBe("3/3 c.XLSX: complete");

@@ -535,7 +535,7 @@ const costs: ResultSheet = {
   page: { orientation: "landscape", paper: "letter", pagesTall: 1, footer: "Hill & Dale farm" },
   charts: [{
     kind: "column", title: "Cost per acre by kind", categories: "A3:A4",
-    series: [{ name: "Plan", values: "B3:B4" }, { name: "Outlook", values: "B3:B4" }], from: "E2", to: "K15",
+    series: [{ name: "Plan", values: "B3:B4" }, { name: "Projected", values: "B3:B4" }], from: "E2", to: "K15",
   }],
 };
 

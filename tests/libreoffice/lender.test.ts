@@ -49,8 +49,8 @@ beforeAll(async () => {
   const page = lenderPages(report, { date });
   const rowOf = (label: string) => page.rows.findIndex(([first]) => first?.value === label);
   workbook.setCells("Lender pages", tried.flatMap(([price, yieldHere], index) => [
-    { row: rowOf("Price per bu (may be changed)"), column: 1 + 4 * index, value: Number(price) },
-    { row: rowOf("Yield per acre (may be changed)"), column: 1 + 4 * index, value: Number(yieldHere) },
+    { row: rowOf("Price per bu (yours to change)"), column: 1 + 4 * index, value: Number(price) },
+    { row: rowOf("Yield per acre (yours to change)"), column: 1 + 4 * index, value: Number(yieldHere) },
   ]));
   const changed = workbook.save();
   const many = newWorkbook();
@@ -142,8 +142,8 @@ describe("the lender pages in LibreOffice", () => {
   it("print on two pages, the answer on the first, and the cash flow on one", () => {
     const ours = pages.filter((page) => page.includes(`${demoReport.season.settings.farm!}, ${date}, cash need. Figures are for planning`));
     expect(ours).toHaveLength(2);
-    expect(ours[0]).toContain("Break-even, live");
-    expect(ours[0]).toContain("Price needed on the rest");
+    expect(ours[0]).toContain("Try your own price and yield");
+    expect(ours[0]).toContain("Price needed on unsold bushels");
     expect(ours[1]).toContain("Low, expected, high of your own figures");
     expect(ours[1]).toContain("Repayment capacity");
     expect(pages.filter((page) => page.includes("Cash flow, Season 2026"))).toHaveLength(1);

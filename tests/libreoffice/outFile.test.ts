@@ -86,12 +86,12 @@ describe("the result sheets in LibreOffice", () => {
     for (const crop of report.figures.crops) {
       const rows = cropRows("Break-even", crop);
       for (const { yieldOf, yield: at, priceOf, price, breakEvenPrice, breakEvenYield, netPerArea } of crop.outlook.breakEvens) {
-        const yieldName = yieldOf === "outlook" || yieldOf === "goal" ? `yield ${yieldOf}` : `${yieldOf} yield`;
+        const yieldName = { goal: "yield goal", outlook: "projected yield", proven: "proven yield", harvested: "harvested yield" }[yieldOf];
         expect(beside(rows, `at ${yieldName} ${at.toFixed(1)} ${crop.yieldUnit}`, 4)).toEqual(perLayer(breakEvenPrice, priceNeeded));
         expect(beside(rows, `at ${priceOf} price ${price.toFixed(2)}`, 4)).toEqual(perLayer(breakEvenYield, yieldNeeded));
         expect(beside(rows, `at ${yieldName}, ${priceOf} price`, 4)).toEqual(perLayer(netPerArea, money));
       }
-      expect(under(rows, "Price needed on the rest", `per ${crop.yieldUnit} unsold`, 4)).toEqual(perLayer(crop.sales.priceNeeded, priceNeeded));
+      expect(under(rows, "Price needed on unsold bushels", `per ${crop.yieldUnit} unsold`, 4)).toEqual(perLayer(crop.sales.priceNeeded, priceNeeded));
     }
   });
 

@@ -14,7 +14,7 @@ const dots = 90;
 
 /** What stands on the first page that a picture shows. */
 const pictures = [
-  ["printed-cost", /^Cost per acre/], ["printed-break-even", /^Break-even\n/], ["lender-1", /Break-even, live/], ["lender-2", /Low, expected, high of your own figures/], ["cash-flow", /^Cash flow/],
+  ["printed-cost", /^Cost per acre/], ["printed-break-even", /^Break-even\n/], ["lender-1", /Try your own price and yield/], ["lender-2", /Low, expected, high of your own figures/], ["cash-flow", /^Cash flow/],
   ["printed-stand", /^Stand\n/], ["printed-change", /^Change – Fewer soybean seeds/],
 ] as const;
 

@@ -23,7 +23,7 @@ export const costsOf = ({ fixed, moving, dock, operatorShare, otherIncomePerArea
   ({ fixed: fixed.layers[layer], moving: moving.layers[layer], dock, operatorShare, otherIncome: otherIncomePerArea });
 
 /**
- * Low: each field at the lowest of its goal, outlook and proven yield, at the low price. Expected: the outlook at the
+ * Low: each field at the lowest of its goal, projected and proven yield, at the low price. Expected: the outlook at the
  * expected price. High: each field at the highest of the three, at the high price. A price that is not entered is the
  * expected one, a proven yield that is not entered is left out.
  */

@@ -13,7 +13,7 @@ export type Quadrant = (typeof quadrants)[number];
 /** Whether a quadrant speaks for the change. */
 export const speaksFor = (quadrant: Quadrant): boolean => quadrant === "added returns" || quadrant === "reduced costs";
 
-/** What one unit of the crop brings home: (price − what moves with it: haul, drying, selling) × the operator's share. */
+/** What one unit of the crop nets: (price − what moves with it: haul, drying, selling) × the operator's share. */
 export type Grain = { readonly price: MoneyPerUnit; readonly moving: MoneyPerUnit; readonly share: Share };
 export const netOfGrain = ({ price, moving, share }: Grain): Money => money(price.minus(moving).times(share));
 
@@ -26,7 +26,7 @@ export type ChangeLine = {
   /** `null`: not known yet, as a yield gain that nobody has measured; the net change is then not known either. */
   readonly quantity: Decimal | null;
   readonly unit: string;
-  /** Money for one unit, or what a unit of grain brings home; `null`: not known yet. */
+  /** Money for one unit, or what a unit of grain nets; `null`: not known yet. */
   readonly price: Money | Grain | null;
   /** "per acre" is per area unit of the workbook. */
   readonly basis: LineBasis;

@@ -1,4 +1,4 @@
-/** What a unit of a crop brings home, from the figures of the season. */
+/** What a unit of a crop nets, from the figures of the season. */
 import { zero } from "../decimal";
 import type { Budget } from "../figures";
 import { moneyPerUnit } from "../units";

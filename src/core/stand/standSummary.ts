@@ -21,7 +21,7 @@ export type StandSummary = {
   readonly coefficientOfVariation: Decimal | null;
   /** mean ± t·s ÷ √n, never below zero; `null` for one place, which says nothing of the spread. */
   readonly interval: { readonly low: PlantsPerArea; readonly high: PlantsPerArea; readonly confidence: Decimal } | null;
-  /** How many places are advised for the area, and whether that many were counted. */
+  /** How many spots are advised for the area, and whether that many were counted. */
   readonly placesAdvised: Decimal;
   readonly enough: boolean;
   /** The first and the last day on which the places were counted. */

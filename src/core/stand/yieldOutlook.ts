@@ -18,7 +18,7 @@ export type OutlookQuestion = {
 export type YieldOutlook = {
   readonly planned: RelativeYieldAt;
   readonly real: RelativeYieldAt;
-  /** R(real) ÷ R(planned); above 1 where the real date and stand are the better ones. */
+  /** R(real) ÷ R(planned); above 1 where the actual date and stand are the better ones. */
   readonly ratio: Decimal;
   /** Goal × ratio. */
   readonly byDateAndStand: Yield;

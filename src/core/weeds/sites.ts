@@ -1,7 +1,7 @@
 /** Sites of action, as labels number them: text that is told apart, and never an advice. */
 
 /**
- * Each site in a text, once: "15, 27", "Group 9 + 4", "2; 5 and 27". Words between are left aside; letters stay as the label
+ * Each site in a text, once: "15, 27", "Group 9 + 4", "2; 5 and 27". Words between are ignored; letters stay as the label
  * has them, in capitals.
  */
 export function sitesIn(text: string | null): readonly string[] {

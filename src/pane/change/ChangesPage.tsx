@@ -51,7 +51,7 @@ export function ChangesPage({ report }: PageProps) {
             const { crop, rows, note } = overlayView(each, format);
             return <div key={crop}><FigureTable caption={`${crop}: net after full cost, ${format.currency}`} columns={[`per ${format.areaName}`, "in all"]} rows={rows} />{note !== "" && <p className="pn-fault">{note}</p>}</div>;
           })}
-          <p className="pn-note">At full cost, since a change charges what serves for years by the year. The figures of the page Season stay as they are.</p>
+          <p className="pn-note">At full cost, since a change charges equipment kept more than a year by the year. The figures of the page Season stay as they are.</p>
         </section>
       )}
     </>

@@ -23,7 +23,7 @@ export function CountIn({ name, isCounted }: { readonly name: string; readonly i
     setLacks(entered.ok || entered.lacks === undefined ? null : { table: entered.lacks.replaceAll("_", " "), value });
     if (entered.ok) {
       await watch.refresh();
-      setTold({ tone: "done", text: `${value ? "Counted in" : "No longer counted in"}: entered in ${entered.value === 1 ? "its row" : `its ${entered.value} rows`} of the table Changes.` });
+      setTold({ tone: "done", text: `${value ? "Counted in" : "No longer counted in"}: entered in ${entered.value === 1 ? "its entry" : `its ${entered.value} entries`} of the table Changes.` });
     } else {
       setTold({
         tone: "failed",
@@ -39,7 +39,7 @@ export function CountIn({ name, isCounted }: { readonly name: string; readonly i
   };
   return (
     <>
-      <label className="pn-check"><input ref={box} type="checkbox" checked={wanted ?? isCounted} aria-disabled={wanted !== null} onChange={({ target }) => turn(target.checked)} /> Count it in</label>
+      <label className="pn-check"><input ref={box} type="checkbox" checked={wanted ?? isCounted} aria-disabled={wanted !== null} onChange={({ target }) => turn(target.checked)} /> Count this change in</label>
       <ToldLine told={told} />
       {lacks !== null && <p className="pn-buttons"><Button onClick={() => turn(lacks.value, true)}>{`Add the column ${columns.countedIn.heading} to ${lacks.table}`}</Button></p>}
     </>

@@ -72,7 +72,7 @@ function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
     setSaving(false);
     if (!saved.ok) return setTold({ tone: "failed", text: failureWords(saved.failure, "The change was not saved.") });
     const lost = saved.value.length === 0 ? "" : ` The table has no column for ${saved.value.join(", ")}, which was not written.`;
-    setTold({ tone: "done", text: `“${draft["name"]}” was saved as ${view.rows.length} rows of the table Changes.${lost}` });
+    setTold({ tone: "done", text: `“${draft["name"]}” was saved as ${view.rows.length} entries of the table Changes.${lost}` });
     setTyped({});
     setTried(false);
     await watch.refresh();
@@ -91,18 +91,18 @@ function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
       <div className="pn-boxes">
         {form.boxes.map((each) => box(each.name, boxLabel(each, ground, format), { hint: each.hint, required: each.wanted?.needed ?? false }))}
         {box("acres", format.areaUnit === "ac" ? "Acres a year" : "Hectares a year", { required: true })}
-        {box("rate", "Interest a year, %", { hint: "on what serves for years" })}
+        {box("rate", "Interest a year, %", { hint: "on equipment kept more than a year" })}
       </div>
       {form.says !== undefined && <output className="pn-says">{form.says(view.values, format, ground).map((words) => <span key={words} className="pn-line">{words}</span>)}</output>}
       {view.made === null
-        ? <p className="pn-note" aria-live="polite">What it takes to pay stands here as soon as the boxes marked * are filled; a yield gain may stay blank.</p>
+        ? <p className="pn-note" aria-live="polite">What it takes to pay stands here as soon as the boxes marked needed are filled; a yield gain may stay blank.</p>
         : <AnswerPart change={view.made.layout.change} answer={view.made.answer} prices={ground.prices} lead={view.made.layout.lead} findings={view.made.layout.findings} cautions={view.made.layout.cautions} />}
       {box("name", "Name of the change", { required: true, text: true })}
-      <label className="pn-check"><input type="checkbox" checked={countedIn} onChange={() => setCountedIn(!countedIn)} /> Count it in</label>
+      <label className="pn-check"><input type="checkbox" checked={countedIn} onChange={() => setCountedIn(!countedIn)} /> Count this change in</label>
       {wasTried && view.rows === null && <p className="pn-fault">Not saved yet. {Object.keys(view.faults).length === 0 ? "" : "Fix the boxes marked."}</p>}
       <Button type="submit" appearance="primary" disabledFocusable={isSaving}>{isSaving ? "Saving …" : "Save the change"}</Button>
       <ToldLine told={told} />
-      <p className="pn-note">Saved as rows of the table Changes, where every line can be changed or struck out.</p>
+      <p className="pn-note">Saved as entries of the table Changes, where every line can be changed or struck out.</p>
     </form>
   );
 }

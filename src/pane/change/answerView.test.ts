@@ -63,7 +63,7 @@ describe("the answer to a change", () => {
   });
 
   it("says so where it pays without a gain, where another entry is blank, and where there is nothing to solve", () => {
-    const saves = amountPerAcre("reduced costs", "Pass spared", new Decimal("6"), "ac");
+    const saves = amountPerAcre("reduced costs", "Pass saved", new Decimal("6"), "ac");
     expect(viewOf(change(gainOf(null), saves)).lead).toBe("It pays even with a yield gain of nothing, and would bear a loss of 1.5 bu/ac.");
     expect(viewOf(change(gainOf(null))).lead).toMatch(/^Nothing is entered yet that costs or saves anything/);
     const unpriced = { ...wheels, price: null };
@@ -89,7 +89,7 @@ describe("the drawing of a change", () => {
   });
   it("reaches below nothing where a loss can be borne", () => {
     const blank = gainOf(null);
-    expect(changePlot(change(blank, amountPerAcre("reduced costs", "Pass spared", new Decimal("6"), "ac")), blank)!.gains.from.toString()).toBe("-2");
+    expect(changePlot(change(blank, amountPerAcre("reduced costs", "Pass saved", new Decimal("6"), "ac")), blank)!.gains.from.toString()).toBe("-2");
   });
   it("is left out where the net change is not known", () => {
     const blank = gainOf(null);

@@ -91,7 +91,7 @@ describe("a new change", () => {
 
   it("names what is wrong at its box: a number, an interest rate where something serves for years, a name that is taken", () => {
     expect(made("Other closing wheels", "crop Corn", { rows: "0", years: "", price: "dear" }).faults).toEqual({ rows: "Enter a number above zero.", years: "Enter a number above zero.", price: "Enter a number." });
-    expect(made("Other closing wheels", "crop Corn", { rate: "" }).faults).toEqual({ rate: "Enter the interest rate: something here serves for years." });
+    expect(made("Other closing wheels", "crop Corn", { rate: "" }).faults).toEqual({ rate: "Enter the interest rate: something here is kept more than a year." });
     const taken = made("A higher rent", "field Mill Road", { name: "fewer  soybean SEEDS" });
     expect([taken.rows, taken.faults["name"]]).toEqual([null, "There is a change “fewer  soybean SEEDS” already. Give this one a name of its own."]);
     expect(taken.made).not.toBeNull();

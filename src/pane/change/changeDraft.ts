@@ -53,7 +53,7 @@ export function changeDraftView(draft: ChangeDraft, form: LayoutForm, ground: Gr
   const between = { ...form.check?.(values), ...products?.faults };
   if (!typed.isSound || acres === null || Object.keys(between).length > 0) return notYet({ ...between, ...typed.faults });
   const layout = form.build(circumstances(ground, acres, (rate ?? zero).div(hundred), form.beforeDrying), values, ground);
-  if (rate === null && layout.change.lines.some(isCapital)) return notYet({ rate: "Enter the interest rate: something here serves for years." });
+  if (rate === null && layout.change.lines.some(isCapital)) return notYet({ rate: "Enter the interest rate: something here is kept more than a year." });
   const name = (draft["name"] ?? "").trim();
   const faults = nameFaults(name, ground.report);
   return {

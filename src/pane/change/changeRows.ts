@@ -46,7 +46,7 @@ function rateOf({ rate, lines }: Change): Decimal | string | null {
   return rate.lte(largestFraction) ? rate : `${rate.times(hundred).toFixed()}%`;
 }
 
-/** What a unit of grain brings home elsewhere than in the outlook (at another moisture, say) is written as money. */
+/** What a unit of grain nets elsewhere than in the outlook (at another moisture, say) is written as money. */
 function priceOf({ price }: ChangeLine, grain: Grain): Decimal | null {
   if (!isGrain(price)) return price;
   return price.price.eq(grain.price) && price.moving.eq(grain.moving) && price.share.eq(grain.share) ? null : netOfGrain(price);

@@ -1,4 +1,4 @@
-/** Where a new change happens: a crop or a field, with what its grain brings home and what is known of it. */
+/** Where a new change happens: a crop or a field, with what its grain nets and what is known of it. */
 import { zero, type Decimal } from "../../core/decimal";
 import type { Budget, CropFigures } from "../../core/figures";
 import { grainBeforeDrying, grainOf } from "../../core/partialBudget/grain";

@@ -152,7 +152,7 @@ export const layoutForms: readonly LayoutForm[] = [
     name: "An earlier weed pass",
     boxes: [
       must("early", "Height of weeds at the early pass, {length}", { wanted: above }), must("late", "Height at the late one, {length}", { wanted: above }),
-      may("thin", "Thin stand of weeds: 1", { hint: "blank: a thick one, which takes more yield" }), may("extra", "The early pass costs more, {money}", { hint: "a second pass later, a residual" }), may("spared", "It spares, {money}"),
+      may("thin", "Thin stand of weeds: 1", { hint: "blank: a thick one, which takes more yield" }), may("extra", "The early pass costs more, {money}", { hint: "a second pass later, a residual" }), may("spared", "It saves, {money}"),
     ],
     says: (values, format, ground) => {
       const weeds = weedsOf(values, ground);

@@ -39,7 +39,7 @@ describe("adding entries", () => {
 
   it("does not put a table of ours over a range that was matched", async () => {
     const { host, addRows, enterRows } = hostOf();
-    expect(await addEntries(host, matched, "Stand counts", rows)).toMatchObject({ ok: false, failure: { remedy: "Add the rows there.", again: false } });
+    expect(await addEntries(host, matched, "Stand counts", rows)).toMatchObject({ ok: false, failure: { remedy: "Add the entries there.", again: false } });
     expect([addRows, enterRows].map((each) => each.mock.calls.length)).toEqual([0, 0]);
   });
 
@@ -64,7 +64,7 @@ describe("entering rows in several tables", () => {
   it("writes nothing where one of them lacks a column, or is matched", async () => {
     const { host, enterRows } = hostOf();
     expect(await enterTables(host, content(counts("stand_counts", "Field", "Date")), entries)).toMatchObject({ ok: false, failure: { what: "The table Stand counts has no column Plants, Odd, so nothing was written." } });
-    expect(await enterTables(host, matched, entries)).toMatchObject({ ok: false, failure: { remedy: "Add the rows there." } });
+    expect(await enterTables(host, matched, entries)).toMatchObject({ ok: false, failure: { remedy: "Add the entries there." } });
     expect(enterRows).not.toHaveBeenCalled();
   });
 });

@@ -12,5 +12,5 @@ import { tableNamed } from "./tableNamed";
  */
 export function addPurchase(host: WorkbookHost, content: WorkbookContent, row: EntryRow): Promise<Outcome<readonly string[]>> {
   if (tableNamed(content, "Purchases") !== null) return addEntries(host, content, "Purchases", [row]);
-  return Promise.resolve({ ok: false, failure: { what: "The workbook has no table Purchases to add a row to.", remedy: "Make it under Tables, or add the row to your own range.", again: true } });
+  return Promise.resolve({ ok: false, failure: { what: "The workbook has no table Purchases to add an entry to.", remedy: "Make it under Tables, or add the entry to your own range.", again: true } });
 }

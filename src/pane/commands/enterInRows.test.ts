@@ -41,7 +41,7 @@ describe("entering a value in the rows of one name", () => {
     const without = await enterInRows(hostWith({ ...changes, headers: ["Change", "Item", "Remark"] }), on);
     expect(without).toEqual({ ok: false, failure: { what: "The table CHANGES has no column Counted in.", remedy: "Add a column with that heading to the table, then try again.", again: true }, lacks: "CHANGES" });
     expect(await enterInRows(hostWith({ ...changes, name: "Mine" }), on)).toMatchObject({ ok: false, failure: { again: false } });
-    expect(await enterInRows(hostWith(changes), { ...on, name: "Rent" })).toMatchObject({ ok: false, failure: { what: "The table CHANGES no longer has a row for Rent." } });
+    expect(await enterInRows(hostWith(changes), { ...on, name: "Rent" })).toMatchObject({ ok: false, failure: { what: "The table CHANGES no longer has an entry for Rent." } });
   });
 
   it("adds the column that is missing, with the look that it has in a table of ours, when it is asked to", async () => {

@@ -35,7 +35,7 @@ export async function enterInRows(host: WorkbookHost, { table: ours, named: { he
   if (heading === undefined && !addsColumn) return { ...failed(without(column)), lacks: table.name };
   const at = table.headers.indexOf(nameHeading);
   const rows = table.rows.flatMap((cells, index) => (plain(String(cells[at] ?? "").trim()) === plain(name) ? [index + 1] : []));
-  if (rows.length === 0) return failed({ what: `The table ${table.name} no longer has a row for ${name}.`, remedy: "Read the workbook again.", again: true });
+  if (rows.length === 0) return failed({ what: `The table ${table.name} no longer has an entry for ${name}.`, remedy: "Read the workbook again.", again: true });
   return outcome(async () => {
     const saysOf = (row: number) => new Map(table.headers.map((each, index) => [each, table.rows[row - 1]?.[index] ?? ""]));
     if (heading !== undefined) await host.changeCells(rows.map((row) => ({ table: table.name, row, column: heading, value, says: saysOf(row) })));

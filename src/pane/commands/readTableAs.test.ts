@@ -33,7 +33,7 @@ describe.each([
 
   it("is not matched by half, and never beside ours", async () => {
     const half = open({ sheets: [crops, fields, costs("OtherCost", "Sort")] });
-    expect(await readTableAs(half, "Other costs", "OtherCost")).toMatchObject({ ok: false, failure: { what: "Match Kind as well: a row of Other costs needs it." } });
+    expect(await readTableAs(half, "Other costs", "OtherCost")).toMatchObject({ ok: false, failure: { what: "Match Kind as well: an entry of Other costs needs it." } });
     const both = open({ sheets: [crops, fields, costs("Other_costs"), { ...costs("OtherCost"), name: "Mine" }] });
     expect(await readTableAs(both, "Other costs", "OtherCost")).toMatchObject({ ok: false });
     expect(await costsOf(both)).toMatchObject({ counted: ["Office"] });

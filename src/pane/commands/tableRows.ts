@@ -22,7 +22,7 @@ export function rowsForTable(content: WorkbookContent, name: string, rows: reado
   const template = inputTables.find((each) => sameName(each.name, name));
   if (template === undefined) throw new RangeError(`there is no table ${name}`);
   if (there === null && [...findTables(content).tables.keys()].some((each) => sameName(each, name))) {
-    return { ok: false, failure: { what: `${name} is read from a range of your own, which Pennyacre does not write to.`, remedy: "Add the rows there.", again: false } };
+    return { ok: false, failure: { what: `${name} is read from a range of your own, which Pennyacre does not write to.`, remedy: "Add the entries there.", again: false } };
   }
   const headings = there?.headers ?? template.columns.map(({ heading }) => heading);
   const own = (heading: string) => headingThere(name, headings, heading);

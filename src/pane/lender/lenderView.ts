@@ -11,6 +11,7 @@ import { cashFlowSheet, farmCashFlow, noCashFlow } from "../../workbook/sheets/l
 import { lenderPages } from "../../workbook/sheets/lender/lenderPages";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { shownMoney, shownPriceNeeded } from "../../workbook/shown";
+import { priceNeededOnUnsold } from "../../workbook/unsold";
 import type { Format } from "../format";
 import type { FigureRow } from "../season/cropView";
 
@@ -66,7 +67,7 @@ export function lenderPreview(report: SeasonReport, { crops, layer }: LenderChoi
 function mainOf({ capacity, debtService, termDebtCoverage }: Repayment, flow: CashFlow | null, format: Format): LenderPreview["main"] {
   if (termDebtCoverage !== null) {
     return {
-      figure: `${format.money(termDebtCoverage)} times`, isShort: termDebtCoverage.lt("1"),
+      figure: `${format.quantity(termDebtCoverage)} times`, isShort: termDebtCoverage.lt("1"),
       unit: `term-debt coverage: ${format.amount(capacity)} a year against ${format.amount(debtService)} of interest and principal`,
     };
   }
@@ -97,7 +98,7 @@ function cropRows(crops: readonly CropFigures[], layer: Layer, format: Format): 
     row(`Net per ${areaName}`, ({ outlook }) => money(outlook.netPerArea[layer])),
     ...(crops.every(({ sales }) => sales.sold.isZero()) ? [] : [
       row("with what is sold", ({ sales }) => money(sales.withSold.outlook.netPerArea[layer])),
-      row("Price needed, unsold", ({ sales }) => priceNeeded(sales.priceNeeded[layer])),
+      row(priceNeededOnUnsold(crops.map(({ yieldUnit }) => yieldUnit)), ({ sales }) => priceNeeded(sales.priceNeeded[layer])),
     ]),
   ];
 }

@@ -51,7 +51,7 @@ export function PickBox({ label, isLabelHidden = false, value, choices, fault, r
   };
   return (
     <div className="pn-pickbox">
-      <label htmlFor={id} className={isLabelHidden ? "pn-for-readers" : "pn-box-label"}>{label}{required && !isLabelHidden && <span aria-hidden="true" className="pn-needed">*</span>}</label>
+      <label htmlFor={id} className={isLabelHidden ? "pn-for-readers" : "pn-box-label"}>{label}{required && !isLabelHidden && <span aria-hidden="true" className="pn-needed">needed</span>}</label>
       <input
         id={id} className="pn-input" role="combobox" inputMode={isNumber ? "decimal" : undefined} aria-autocomplete="list" aria-expanded={shows} autoComplete="off" value={value} required={required}
         {...(shows && { "aria-controls": `${id}-list` })} {...(shows && active >= 0 && { "aria-activedescendant": `${id}-${active}` })}

@@ -11,6 +11,7 @@ import { failureWords } from "../failure";
 import { usePane } from "../paneContext";
 import { today } from "../today";
 import { Disclosure } from "../parts/Disclosure";
+import { neededLabel } from "../parts/neededLabel";
 import { PickBox } from "../parts/PickBox";
 import { typedAs } from "../parts/typed";
 import { emptyDraft, itemNamed, lastPrice, notYet, purchaseView, type PurchaseDraft, type PurchaseField } from "./purchaseDraft";
@@ -83,7 +84,7 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
   const text = (field: PurchaseField, label: string, more: { required?: boolean; type?: "date"; numeric?: boolean } = {}) => {
     const message = shownFault(field);
     return (
-      <Field label={label} required={more.required ?? false} {...(message !== undefined && { validationMessage: message })}>
+      <Field label={neededLabel(label, more.required ?? false)} required={more.required ?? false} {...(message !== undefined && { validationMessage: message })}>
         <Input type={more.type ?? "text"} inputMode={more.numeric ? "decimal" : undefined} value={draft[field]} onChange={(_, { value }) => change(field)(value)} />
       </Field>
     );
@@ -106,7 +107,7 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
       )}
       <div className="pn-pair">
         {text("quantity", "Quantity", { required: draft.over === "", numeric: true })}
-        <Field label="Unit" required={draft.over === ""} {...(shownFault("unit") !== undefined && { validationMessage: shownFault("unit")! })}>
+        <Field label={neededLabel("Unit", draft.over === "")} required={draft.over === ""} {...(shownFault("unit") !== undefined && { validationMessage: shownFault("unit")! })}>
           <Select value={draft.unit} disabled={units.length === 0} onChange={(_, { value }) => change("unit")(value)}>
             {units.length === 0 && <option value="">item first</option>}
             {units.map((unit) => <option key={unit} value={unit}>{unit}</option>)}

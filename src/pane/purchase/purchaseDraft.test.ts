@@ -112,7 +112,7 @@ describe("what an entry changed", () => {
   it("is the cost per area of each crop that moved, before and after", () => {
     const after = reportOf({ ...paneSeason, purchases: [...paneSeason.purchases, purchase("Urea", "1000", "900")] });
     // 0.285 a lb becomes 9,450 ÷ 31,000; 30,975 lb on 198.5 ac: 44.4729 → 47.5687.
-    expect(whatChanged(before, after, { layer: "cash", format, item: null })).toBe("Cost per acre of Corn: 425.69 → 428.79 (USD, cash cost, outlook).");
+    expect(whatChanged(before, after, { layer: "cash", format, item: null })).toBe("Cost per acre of Corn: 425.69 → 428.79 (USD, cash cost, projected).");
   });
   it("is told also when no cost moved, and when a problem came with it", () => {
     const said = (item: string) => whatChanged(before, before, { layer: "cash", format, item: itemNamed(paneSeason.items, item) });

@@ -42,8 +42,8 @@ describe("the grain sales", () => {
     const { lines, note, entries } = salesView(crops[0]!, "cash", format);
     // 195 × 120 + 185 × 78.5 = 37,922.5 bu; (425.6901 × 198.5 − 12,000 × 4.62) ÷ 25,922.5 = 1.1210, rounded up.
     expect(lines.map(({ name, figure, unit }) => [name, figure, unit])).toEqual([
-      ["Sold and contracted", "12,000", "bu"], ["Average price", "4.62", "USD per bu"], ["Unsold, at the outlook", "25,922.5", "bu"],
-      ["Price needed on the rest, cash cost", "1.13", "USD per bu"], ["Expected price", "4.35", "USD per bu"],
+      ["Sold and contracted", "12,000", "bu"], ["Average price", "4.62", "USD per bu"], ["Unsold of the projected crop", "25,922.5", "bu"],
+      ["Price needed on unsold bushels, cash cost", "1.13", "USD per bu"], ["Expected price", "4.35", "USD per bu"],
     ]);
     expect(note).toBe("");
     expect(entries).toEqual([{ table: "Sales", row: 1 }]);
@@ -52,7 +52,7 @@ describe("the grain sales", () => {
   it("say when more is sold than there will be", () => {
     const sales = { ...crops[0]!.sales, unsold: crops[0]!.sales.unsold.neg() as typeof crops[0]["sales"]["unsold"] };
     const { lines, note } = salesView({ ...crops[0]!, sales }, "cash", format);
-    expect(lines[2]).toEqual({ name: "Sold beyond the outlook", figure: "25,922.5", unit: "bu" });
+    expect(lines[2]).toEqual({ name: "Sold beyond the projected crop", figure: "25,922.5", unit: "bu" });
     expect(note).toContain("More is sold");
   });
 });

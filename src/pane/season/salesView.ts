@@ -2,6 +2,7 @@
 import type { CropFigures } from "../../core/figures";
 import { layerCosts, type Layer } from "../../core/kinds";
 import type { EntryRef } from "../../core/row";
+import { priceNeededOnUnsold } from "../../workbook/unsold";
 import type { Format } from "../format";
 
 export type SalesView = {
@@ -19,9 +20,9 @@ export function salesView({ sales, yieldUnit, outlook }: CropFigures, layer: Lay
       { name: "Sold and contracted", figure: quantity(sales.sold), unit: yieldUnit },
       { name: "Average price", figure: money(sales.averagePrice), unit: perUnit },
       oversold
-        ? { name: "Sold beyond the outlook", figure: quantity(sales.unsold.neg()), unit: yieldUnit }
-        : { name: "Unsold, at the outlook", figure: quantity(sales.unsold), unit: yieldUnit },
-      { name: `Price needed on the rest, ${layerCosts[layer]}`, figure: priceNeeded(sales.priceNeeded[layer]), unit: perUnit },
+        ? { name: "Sold beyond the projected crop", figure: quantity(sales.unsold.neg()), unit: yieldUnit }
+        : { name: "Unsold of the projected crop", figure: quantity(sales.unsold), unit: yieldUnit },
+      { name: `${priceNeededOnUnsold([yieldUnit])}, ${layerCosts[layer]}`, figure: priceNeeded(sales.priceNeeded[layer]), unit: perUnit },
       { name: "Expected price", figure: money(outlook.price), unit: perUnit },
     ],
     note: salesNote(sales.priceNeeded[layer]?.isNegative() === true || sales.priceNeeded[layer]?.isZero() === true, oversold),
@@ -30,6 +31,6 @@ export function salesView({ sales, yieldUnit, outlook }: CropFigures, layer: Lay
 }
 
 function salesNote(isPaid: boolean, oversold: boolean): string {
-  if (oversold) return "More is sold than the outlook says will be yours to sell.";
-  return isPaid ? "What is sold and other income already pay this cost." : "";
+  if (oversold) return "More is sold than the projected crop leaves you to sell.";
+  return isPaid ? "What is sold and other income already cover this cost." : "";
 }

@@ -26,7 +26,7 @@ export function EmptyPage({ report }: { readonly report: SeasonReport }) {
           </Disclosure>
         )}
         <Disclosure look="line" label="Start with empty tables">
-          <p>Makes the input tables, each on a sheet of its own, without a row: each cell says what it is for as it is selected. What is in the workbook stays as it is.</p>
+          <p>Makes the input tables, each on a sheet of its own, with nothing in it: each cell says what it is for as it is selected. What is in the workbook stays as it is.</p>
           <MakeTables tables={inputTables.filter(({ name }) => !sameName(name, "Matches"))} label="Make the input tables" />
         </Disclosure>
         <Disclosure look="line" label="Use sheets of your own" keeps><MatchPart /></Disclosure>

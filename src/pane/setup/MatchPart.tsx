@@ -6,6 +6,7 @@ import { keepMatch } from "../commands/keepMatch";
 import { sameName } from "../commands/tableNamed";
 import { outcome } from "../failure";
 import { failureNotice, usePane } from "../paneContext";
+import { neededLabel } from "../parts/neededLabel";
 import { firstMatching, matchView, type Matching } from "./matchView";
 import { headingsOnce } from "./wideMatchView";
 import { WideHeadings } from "./WideHeadings";
@@ -91,7 +92,7 @@ function Headings({ table, selected: { address, headings }, matching, match, kee
         </>
       )}
       {table.columns.map(({ heading, required, hint }) => (
-        <Field key={heading} label={heading} required={required} hint={hint}>
+        <Field key={heading} label={neededLabel(heading, required)} required={required} hint={hint}>
           <Select value={matching.get(heading) ?? ""} onChange={(_, { value }) => match(new Map([[heading, value]]))}>
             <option value="">none</option>
             {headings.map((own) => <option key={own} value={own}>{own}</option>)}

@@ -20,7 +20,7 @@ describe("matching a range of one's own", () => {
   });
 
   it("waits for the columns that a row needs, and for each heading to be used once", () => {
-    expect(matchView(table, "A1:B2", new Map([["Item", "What"]])).missing).toBe("Match Amount as well: a row of Other costs needs it.");
+    expect(matchView(table, "A1:B2", new Map([["Item", "What"]])).missing).toBe("Match Amount as well: an entry of Other costs needs it.");
     expect(matchView(table, "A1:B2", new Map([["Item", "What"], ["Amount", "What"]])).missing).toBe("“What” is matched twice.");
   });
 });

@@ -25,7 +25,7 @@ export function matchView(table: InputTable, address: string, matching: Matching
   const twice = matched.find(({ own }, index) => matched.findIndex((other) => other.own === own) !== index);
   return {
     missing: without.length > 0
-      ? `Match ${without.join(", ")} as well: a row of ${table.sheet} needs ${without.length === 1 ? "it" : "them"}.`
+      ? `Match ${without.join(", ")} as well: an entry of ${table.sheet} needs ${without.length === 1 ? "it" : "them"}.`
       : twice === undefined ? "" : `“${twice.own}” is matched twice.`,
     rows: matched.map(({ heading, own }) => new Map([["Table", table.sheet], ["Range", address], ["Column", heading], ["Heading", own]])),
   };

@@ -79,7 +79,7 @@ export function CountForm({ field }: CountFormProps) {
       <div className="pn-pair" data-plants="">{box("plants", columns.plants.heading, { required: true, numeric: true })}{box("weak", columns.weak.heading, { numeric: true })}</div>
       {box("remark", columns.remark.heading)}
       <output className="pn-says">{says}</output>
-      {wasTried && row === null && <p className="pn-fault">Not added yet. Mend what is marked above.</p>}
+      {wasTried && row === null && <p className="pn-fault">Not added yet. Fix the boxes marked.</p>}
       <Button type="submit" appearance="primary" disabledFocusable={isAdding}>{isAdding ? "Adding …" : "Add the count"}</Button>
       <ToldLine told={told} />
     </form>

@@ -30,7 +30,7 @@ export function OutlookCard({ of, report }: OutlookCardProps) {
   const history = historyView(report.season, field, format);
   return (
     <section className="pn-card" aria-labelledby={heading}>
-      <header><h3 id={heading}>Yield outlook</h3></header>
+      <header><h3 id={heading}>Projected yield</h3></header>
       {view.known ? (
         <>
           <p className="pn-main"><span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.unit}</span></p>
@@ -44,7 +44,7 @@ export function OutlookCard({ of, report }: OutlookCardProps) {
       <p className="pn-note">{estimateCaution}</p>
       {table !== null && <Disclosure look="section" label={`Table: ${table.name}`}><TableInUse {...tableView(table, stand?.outlook ?? byDate, format)} /></Disclosure>}
       {history.length > 0 && (
-        <Disclosure look="section" label="What moved the outlook">
+        <Disclosure look="section" label="What moved the projected yield">
           <table className="pn-table">
             <caption>{crop.yieldUnit} per {format.areaName}, from the goal on</caption>
             <thead><tr><th scope="col">Date</th><th scope="col">Reason</th><th scope="col" className="pn-number">From</th><th scope="col" className="pn-number">To</th></tr></thead>
@@ -86,7 +86,7 @@ function Uneven({ stand, yieldUnit }: { readonly stand: FieldStand; readonly yie
         <KeepButton
           label={toKeep === "" ? "Take the loss out of the workbook" : "Keep it in the workbook"}
           entry={toKeep === null ? null : { table: "Fields", named: { heading: "Field" }, name, column: { heading: "Uniformity loss %" }, value: toKeep === "" ? "" : Number(toKeep.toFixed()) }}
-          done={() => `Entered for ${name} in Fields, Uniformity loss %. The outlook follows it.`} kept={() => setTyped(null)}
+          done={() => `Entered for ${name} in Fields, Uniformity loss %. The projected yield follows it.`} kept={() => setTyped(null)}
         />
       </div>
       <p><CellLink at={{ table: "Fields", row: source.row, column: "Uniformity loss %" }} words="Show it in Fields" /></p>

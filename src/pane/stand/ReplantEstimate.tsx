@@ -26,7 +26,7 @@ export function ReplantEstimate({ crop, take }: ReplantEstimateProps) {
     <>
       <p><strong>{adjusterCaution}</strong></p>
       <div className="pn-pair">{box("approved", "Approved yield, bu per acre", "of your policy")}{box("coverage", "Coverage, %")}</div>
-      <div className="pn-pair">{box("appraisal", "Appraised yield, bu per acre", "the adjuster's; not the outlook")}{box("price", "Policy's price per bu")}</div>
+      <div className="pn-pair">{box("appraisal", "Appraised yield, bu per acre", "the adjuster's; not the projected yield")}{box("price", "Policy's price per bu")}</div>
       <div aria-live="polite">{says.map((line) => <p key={line}>{line}</p>)}</div>
       <p className="pn-buttons"><Button disabledFocusable={payment === null} onClick={() => { if (payment !== null) take(payment); }}>Put it in as the insurance payment</Button></p>
       <p className="pn-note">{replantRuleLimits} Source: {replantRuleSource.publisher}, {replantRuleSource.title}.</p>

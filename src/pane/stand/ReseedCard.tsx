@@ -25,12 +25,12 @@ export function ReseedCard({ stand, report }: ReseedCardProps) {
   const heading = useId();
   return (
     <section className="pn-card" aria-labelledby={heading}>
-      <header><h3 id={heading}>Keep or reseed</h3><span className="pn-note">{stand.field.name}</span></header>
+      <header><h3 id={heading}>Keep or replant</h3><span className="pn-note">{stand.field.name}</span></header>
       <ul className="pn-notice-list">{reseedNotices.map((words) => <li key={words}>{words === adjusterCaution ? <strong>{words}</strong> : words}</li>)}</ul>
       {stand.table === null
-        ? <p>No table of yield by date and stand is chosen for {stand.field.crop}, so keeping and reseeding cannot be set against each other.</p>
+        ? <p>No table of yield by date and stand is chosen for {stand.field.crop}, so keeping cannot be compared with replanting.</p>
         : (
-          <Disclosure look="section" label={isThin(stand) ? "Set keeping against reseeding" : "The stand is not thin; set them against each other all the same"} keeps>
+          <Disclosure look="section" label={isThin(stand) ? "Compare keeping with replanting" : "The stand is not thin; compare keeping with replanting all the same"} keeps>
             <Reseed stand={stand} report={report} />
           </Disclosure>
         )}
@@ -57,9 +57,9 @@ function Reseed({ stand, report }: ReseedCardProps) {
   return (
     <>
       <div className="pn-form" role="group" aria-label="The question">
-        <div className="pn-pair">{box("area", format.areaUnit === "ac" ? "Acres concerned" : "Hectares concerned", "less than the field for a part")}{box("stand", "Stand there", `plants per ${format.areaName}, as counted`)}</div>
-        <div className="pn-pair">{box("date", "Reseeding date")}{box("newStand", "Stand after reseeding", `plants per ${format.areaName}; the target again`)}</div>
-        <p className="pn-note">Costs of reseeding, {per}:</p>
+        <div className="pn-pair">{box("area", format.areaUnit === "ac" ? "Acres to replant" : "Hectares to replant", "less than the field for a part")}{box("stand", "Present stand", `plants per ${format.areaName}, as counted`)}</div>
+        <div className="pn-pair">{box("date", "Replanting date")}{box("newStand", "Stand after replanting", `plants per ${format.areaName}; the target again`)}</div>
+        <p className="pn-note">Costs of replanting, {per}:</p>
         <div className="pn-pair">{box("seed", "Seed", "as the first seeding cost")}{box("seedCredit", "Seller's credit on it")}</div>
         <div className="pn-pair">{box("endOldStand", "Ending the old stand")}{box("pass", "Planting pass")}</div>
         <div className="pn-pair">{box("herbicide", "Herbicide")}{box("insurance", "Insurance payment", "as your insurer said")}</div>
@@ -71,12 +71,12 @@ function Reseed({ stand, report }: ReseedCardProps) {
         <Disclosure look="line" label="Treatment, other costs, price, moisture, allowance" keeps>
           <div className="pn-pair">{box("treatment", `Treatment, ${per}`)}{box("other", `Other, ${per}`)}</div>
           <div className="pn-pair">{box("price", `Price per ${mine.yieldUnit}`)}{box("drying", `Drying per ${mine.yieldUnit} and point`)}</div>
-          <div className="pn-pair">{box("keptPoints", "Points above standard, kept")}{box("newPoints", "Points above standard, reseeded", "late seed comes in wetter")}</div>
-          {box("allowance", "Off the reseeded yield, %", "for the troubles of reseeding; blank: nothing")}
+          <div className="pn-pair">{box("keptPoints", "Points above standard, kept")}{box("newPoints", "Points above standard, replanted", "late seed comes in wetter")}</div>
+          {box("allowance", "Off the replanted yield, %", "for the troubles of replanting; blank: nothing")}
         </Disclosure>
       </div>
       <div aria-live="polite">
-        {view === null && <p className="pn-fault">Mend what is marked above, and the answer follows.</p>}
+        {view === null && <p className="pn-fault">Fix the boxes marked, and the answer follows.</p>}
         {view?.known === false && <p className="pn-fault">{view.why}</p>}
         {view?.known === true && (
           <>
@@ -90,7 +90,7 @@ function Reseed({ stand, report }: ReseedCardProps) {
         <>
           <Lines lines={view.lines} />
           {view.home.map((words) => <p key={words} className="pn-note">{words}</p>)}
-          <FigureTable caption={`Gain of reseeding by stand kept and reseeding date, ${per}`} corner="stand" columns={view.grid.columns} rows={view.grid.rows} />
+          <FigureTable caption={`Gain from replanting by stand kept and replanting date, ${per}`} corner="stand" columns={view.grid.columns} rows={view.grid.rows} />
           <SaveReseed question={question!} answer={view.answer} field={field} report={report} />
         </>
       )}

@@ -19,7 +19,7 @@ export type SaveReseedProps = { readonly question: ReseedQuestion; readonly answ
 /** Saves the answer as a change, so that it stands beside the others on the page Weigh a change. */
 export function SaveReseed({ question, answer, field, report }: SaveReseedProps) {
   const { host, watch, fault } = usePane();
-  const [name, setName] = useState(`Reseed ${field.field}`);
+  const [name, setName] = useState(`Replant ${field.field}`);
   const [isSaving, setSaving] = useState(false);
   const [told, setTold] = useState<Told>(null);
   const wrong = nameFaults(name.trim(), report).name;
@@ -36,7 +36,7 @@ export function SaveReseed({ question, answer, field, report }: SaveReseedProps)
     const saved = await addEntries(host, content, "Changes", rows);
     setSaving(false);
     if (!saved.ok) return setTold({ tone: "failed", text: failureWords(saved.failure, "The change was not saved.") });
-    setTold({ tone: "done", text: `“${name.trim()}” was saved as ${rows.length} rows of the table Changes: see Weigh a change.` });
+    setTold({ tone: "done", text: `“${name.trim()}” was saved as ${rows.length} entries of the table Changes: see Changes to compare.` });
     await watch.refresh();
   };
   return (

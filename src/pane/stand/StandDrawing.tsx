@@ -9,7 +9,7 @@ export type StandDrawingProps = { readonly summary: StandSummary; readonly targe
 const [left, across] = [22, 256];
 const dot = 4.5;
 
-/** The places counted as dots over the likely range of the stand, with the target. */
+/** The spots counted as dots over the likely range of the stand, with the target. */
 export function StandDrawing({ summary, target }: StandDrawingProps) {
   const { format } = usePane();
   const { dots, mean, interval, target: aim, ticks, levels } = standPlot(summary, target, format.areaUnit);
@@ -37,7 +37,7 @@ export function StandDrawing({ summary, target }: StandDrawingProps) {
         ))}
         <text className="pn-axis-name" x={150} y={ground + 40} textAnchor="middle">plants per {format.areaName}</text>
       </svg>
-      <figcaption className="pn-note">Each dot is a place; the triangle is their mean{interval === null ? "" : ", the band where the stand likely is"}.</figcaption>
+      <figcaption className="pn-note">Each dot is a spot; the triangle is their mean{interval === null ? "" : ", the band where the stand likely is"}.</figcaption>
     </figure>
   );
 }

@@ -33,7 +33,7 @@ export function StandPage({ report, field: chosen }: Pick<PageProps, "report"> &
         <Disclosure look="section" label="Add a count" keeps><CountForm key={field.name} field={field} /></Disclosure>
       </section>
       {stand === null
-        ? <p>Nothing is counted in {field.name} yet. Count several places spread over the field and add each as a row: the form above does it.</p>
+        ? <p>Nothing is counted in {field.name} yet. Count several spots across the field and add each of them with the form above.</p>
         : <CountedCard stand={stand} report={report} />}
       {outlook !== undefined && <OutlookCard key={field.name} of={outlook} report={report} />}
       {stand !== null && <ReseedCard key={`reseed ${field.name}`} stand={stand} report={report} />}

@@ -42,25 +42,25 @@ describe("the answer", () => {
     // Purdue 2012: 25 May, 30,000 plants 87 %; planned 100 %; kept 12 May as in the outlook. 195 × 0.87 = 169.65.
     const view = answered({ date: "2031-05-25", newStand: "30000", seed: "50" });
     expect(view.says["Yield kept"]).toBe("176.1 bu per acre");
-    expect(view.says["Yield after reseeding"]).toBe("169.7 bu per acre");
+    expect(view.says["Yield after replanting"]).toBe("169.7 bu per acre");
     // 50 ÷ (4.35 − 0.22) = 12.107 bu.
-    expect(view.says["Reseeding must add, to pay"]).toBe("12.2 bu per acre");
-    expect(view.says["It adds"]).toBe("−6.5 bu per acre");
+    expect(view.says["Extra yield needed"]).toBe("12.2 bu per acre");
+    expect(view.says["Extra yield from replanting"]).toBe("−6.5 bu per acre");
     // (169.65 − 176.109375) × 4.13 − 50
     expect([view.decision, view.figure]).toEqual(["Keeping the stand is better by these figures.", "−76.68"]);
-    expect(view.says["Break-even price"]).toBe("reseeding pays at no price");
+    expect(view.says["Break-even price"]).toBe("replanting pays at no price");
   });
 
   it("finds the thinnest stand worth keeping and the last date for a stand that is very thin", () => {
     const view = answered({ stand: "12000", date: "2031-05-20", seed: "60", area: "40" });
-    expect(view.decision).toBe("Reseeding pays by these figures.");
+    expect(view.decision).toBe("Replanting pays by these figures.");
     expect(view.figure).toMatch(/^\+/);
     // 91 % of 195 less 60 ÷ 4.13 is 83.55 %: between 80.8 % at 16,000 and 84.8 % at 18,000 plants of 12 May.
     expect(view.says["Thinnest stand worth keeping"]).toBe("17,400 plants per acre");
     // 70.2 % kept and 60 ÷ 4.13 come to 77.65 %: between 81 % of 30 May and 75 % of 4 June.
-    expect(view.says["Last date on which reseeding pays"]).toBe("Jun 1");
+    expect(view.says["Last date on which replanting pays"]).toBe("Jun 1");
     // (40 × 177.45 + 80 × 176.109375) ÷ 120
-    expect(view.says["Whole field with the part reseeded"]).toBe("176.6 bu per acre");
+    expect(view.says["Whole field with the part replanted"]).toBe("176.6 bu per acre");
   });
 
   it("names no last date that lies before today: in June, and a year later, none is left", () => {
@@ -78,19 +78,19 @@ describe("the answer", () => {
     expect(answered(all).notEntered).toBe("");
   });
 
-  it("says what a unit of the crop brings home, of each where drying sets them apart", () => {
-    expect(answered({ stand: "12000" }).home).toEqual(["The crop, kept or reseeded, brings home 4.13 USD per bu: its price of 4.35, less 0.22 that moves with yield, times the operator's share of 100 %."]);
+  it("says what a unit of the crop nets, of each where drying sets them apart", () => {
+    expect(answered({ stand: "12000" }).home).toEqual(["The crop, kept or replanted, nets 4.13 USD per bu: its price of 4.35, less 0.22 for hauling, drying and selling, times the operator's share of 100 %."]);
     // 0.22 + 2 × 0.05 and 0.22 + 6 × 0.05
     expect(answered({ drying: "0.05", keptPoints: "2", newPoints: "6" }).home).toEqual([
-      "The crop kept brings home 4.03 USD per bu: its price of 4.35, less 0.32 that moves with yield, times the operator's share of 100 %.",
-      "The crop reseeded brings home 3.83 USD per bu: its price of 4.35, less 0.52 that moves with yield, times the operator's share of 100 %.",
+      "The crop kept nets 4.03 USD per bu: its price of 4.35, less 0.32 for hauling, drying and selling, times the operator's share of 100 %.",
+      "The crop replanted nets 3.83 USD per bu: its price of 4.35, less 0.52 for hauling, drying and selling, times the operator's share of 100 %.",
     ]);
   });
 
   it("rounds the price below which it pays down, so that at the price shown it still does", () => {
     // Reseeding loses 6.459375 bu and is paid 25 more than it costs: 25 ÷ 6.459375 + 0.22 = 4.0904.
     const view = answered({ date: "2031-05-25", newStand: "30000", seed: "50", insurance: "75" });
-    expect(view.says["Break-even price"]).toBe("reseeding pays below 4.09 USD per bu");
+    expect(view.says["Break-even price"]).toBe("replanting pays below 4.09 USD per bu");
   });
 
   it("draws the grid a week before to two weeks after, and leaves blank what the table does not say", () => {

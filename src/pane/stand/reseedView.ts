@@ -7,7 +7,7 @@ import { dayOfYear, monthDayOf, type MonthDay } from "../../core/stand/monthDay"
 import { standFrom } from "../../core/stand/standUnit";
 import type { StandSummary } from "../../core/stand/standSummary";
 import { area, yieldPerArea, type Area, type PlantsPerArea, type Yield } from "../../core/units";
-import { bringsHomeWords } from "../../workbook/changeWords";
+import { netsWords } from "../../workbook/changeWords";
 import { refusalWords } from "../../workbook/standRefusal";
 import type { Format } from "../format";
 
@@ -25,7 +25,7 @@ export type ReseedView =
     /** What was not entered and so counted as nothing, as a sentence; empty where everything was. */
     readonly notEntered: string;
     readonly lines: readonly { readonly name: string; readonly says: string }[];
-    /** What a unit of the crop brings home: said of each where drying sets the two apart. */
+    /** What a unit of the crop nets: said of each where drying sets the two apart. */
     readonly home: readonly string[];
     readonly grid: { readonly columns: readonly string[]; readonly rows: readonly { readonly name: string; readonly cells: readonly string[] }[] };
   };
@@ -33,16 +33,16 @@ export type ReseedView =
 export function reseedView(question: ReseedQuestion, ground: ReseedGround, format: Format): ReseedView {
   const result = reseed(question);
   if (!result.ok) {
-    const words = result.problems.map((refusal) => refusalWords({ ...refusal, of: refusal.of === "planned" ? "planned" : "real" }).replace("the real", refusal.of === "kept" ? "the kept" : "the new"));
+    const words = result.problems.map((refusal) => refusalWords({ ...refusal, of: refusal.of === "planned" ? "planned" : "real" }).replace("the actual", refusal.of === "kept" ? "the kept" : "the new"));
     return { known: false, why: `${[...new Set(words)].map((each) => `${each.charAt(0).toUpperCase()}${each.slice(1)}.`).join(" ")} Nothing is said beyond the table.` };
   }
   const answer = result.value;
   const reseeds = answer.decision === "reseed";
   return {
     known: true, answer,
-    decision: reseeds ? "Reseeding pays by these figures." : "Keeping the stand is better by these figures.",
+    decision: reseeds ? "Replanting pays by these figures." : "Keeping the stand is better by these figures.",
     figure: `${reseeds ? "+" : ""}${format.money(answer.net)}`,
-    inAll: `${format.perArea} from reseeding, ${format.amount(answer.netInAll)} on ${format.quantity(question.area)} ${format.areaUnit}`,
+    inAll: `${format.perArea} from replanting, ${format.amount(answer.netInAll)} on ${format.quantity(question.area)} ${format.areaUnit}`,
     notEntered: notEnteredWords(question),
     lines: lines(question, answer, ground, format),
     home: homeWords(question, `${format.currency} per ${ground.yieldUnit}`),
@@ -58,14 +58,14 @@ function lines(question: ReseedQuestion, answer: ReseedAnswer, ground: ReseedGro
   const ends = summary.interval === null ? null : netOverInterval(question, summary.interval.low, summary.interval.high);
   return [
     { name: "Yield kept", says: `${format.yield(answer.keptYield)} ${unit}` },
-    { name: "Yield after reseeding", says: `${format.yield(answer.reseededYield)} ${unit}` },
-    ...(part && whole !== null ? [{ name: "Whole field with the part reseeded", says: `${format.yield(whole)} ${unit}` }] : []),
-    { name: "Reseeding must add, to pay", says: answer.gapNeeded === null ? "no yield pays it" : `${format.yieldNeeded(answer.gapNeeded)} ${unit}` },
-    { name: "It adds", says: `${format.yieldChange(yieldPerArea(zero), answer.gap)} ${unit}` },
-    { name: "Cost of reseeding", says: `${format.money(answer.cost)} ${format.perArea}` },
+    { name: "Yield after replanting", says: `${format.yield(answer.reseededYield)} ${unit}` },
+    ...(part && whole !== null ? [{ name: "Whole field with the part replanted", says: `${format.yield(whole)} ${unit}` }] : []),
+    { name: "Extra yield needed", says: answer.gapNeeded === null ? "no yield covers it" : `${format.yieldNeeded(answer.gapNeeded)} ${unit}` },
+    { name: "Extra yield from replanting", says: `${format.yieldChange(yieldPerArea(zero), answer.gap)} ${unit}` },
+    { name: "Cost of replanting", says: `${format.money(answer.cost)} ${format.perArea}` },
     { name: "Break-even price", says: breakEvenWords(answer, `${format.currency} per ${yieldUnit}`, format) },
     { name: "Thinnest stand worth keeping", says: thinnestWords(question, format) },
-    { name: "Last date on which reseeding pays", says: lastDateWords(question, ground.today, format) },
+    { name: "Last date on which replanting pays", says: lastDateWords(question, ground.today, format) },
     ...(ends === null ? [] : [{ name: "At the ends of the likely stand", says: endsWords(ends, summary, format) }]),
   ];
 }
@@ -73,14 +73,14 @@ function lines(question: ReseedQuestion, answer: ReseedAnswer, ground: ReseedGro
 function homeWords(question: ReseedQuestion, perUnit: string): readonly string[] {
   const { kept, reseeded } = grainsOf(question);
   return kept.moving.eq(reseeded.moving)
-    ? [bringsHomeWords(kept, perUnit, "The crop, kept or reseeded,")]
-    : [bringsHomeWords(kept, perUnit, "The crop kept"), bringsHomeWords(reseeded, perUnit, "The crop reseeded")];
+    ? [netsWords(kept, perUnit, "The crop, kept or replanted,")]
+    : [netsWords(kept, perUnit, "The crop kept"), netsWords(reseeded, perUnit, "The crop replanted")];
 }
 
 function breakEvenWords({ breakEvenPrice, gap }: ReseedAnswer, perUnit: string, { priceNeeded, priceAtMost }: Format): string {
   if (breakEvenPrice === null) return "the price makes no difference";
-  if (breakEvenPrice.isNegative()) return gap.gt("0") ? "reseeding pays at any price" : "reseeding pays at no price";
-  return `reseeding pays ${gap.gt("0") ? `above ${priceNeeded(breakEvenPrice)}` : `below ${priceAtMost(breakEvenPrice)}`} ${perUnit}`;
+  if (breakEvenPrice.isNegative()) return gap.gt("0") ? "replanting pays at any price" : "replanting pays at no price";
+  return `replanting pays ${gap.gt("0") ? `above ${priceNeeded(breakEvenPrice)}` : `below ${priceAtMost(breakEvenPrice)}`} ${perUnit}`;
 }
 
 function thinnestWords(question: ReseedQuestion, format: Format): string {

@@ -19,22 +19,22 @@ const long = standOf("Long Eighty");
 
 describe("the page Stand", () => {
   it("offers the fields with counts first", () => {
-    expect(fieldChoices(report).map(({ words }) => words)).toEqual(["Mill Road, Corn: 4 places counted", "Long Eighty, Corn: 1 place counted", "Creek Bottom, Soybeans"]);
+    expect(fieldChoices(report).map(({ words }) => words)).toEqual(["Mill Road, Corn: 4 spots counted", "Long Eighty, Corn: 1 spot counted", "Creek Bottom, Soybeans"]);
   });
 
   it("says the stand with its interval in plain words, and how many places are missing", () => {
     // 20, 22, 24.5 and 20 thousand: mean 21,625, s = 2,136.00, t(3) = 3.18245, half-width 3,398.8.
     const view = standView(mill, format);
     expect([view.figure, view.unit, view.likely]).toEqual(["21,600", "plants per acre", "likely between 18,200 and 25,000 (19 times in 20)"]);
-    expect(view.advice).toBe("24 places are advised for 120 ac: count 20 more.");
+    expect(view.advice).toBe("24 spots are advised for 120 ac: count 20 more.");
     expect(Object.fromEntries(view.lines.map(({ name, says }) => [name, says]))).toEqual({
-      Counted: "4 places, Jun 2, 2031", "Places from": "20,000 to 24,500", "Coefficient of variation": "9.9%", "Target stand": "32,000",
+      Counted: "4 spots, Jun 2, 2031", "Counts range": "20,000 to 24,500", "Coefficient of variation": "9.9%", "Target stand": "32,000",
       Emergence: "63.6% of 34,000 seeds dropped",
     });
   });
 
   it("makes no interval of one place", () => {
-    expect(standView(long, format).likely).toBe("One place says nothing of the spread. Count more.");
+    expect(standView(long, format).likely).toBe("One spot says nothing of the spread. Count more.");
   });
 
   it("shows the road from the goal to the outlook, with the cells of the table that were used", () => {
@@ -42,11 +42,11 @@ describe("the page Stand", () => {
     const view = outlookView(outlookOf("Mill Road"), cropOf("Corn"), format);
     expect(view).toMatchObject({ known: true, figure: "176.1", unit: "bu per acre", againstGoal: "goal 195.0, −18.9" });
     expect(view.known && view.table).toBe('Yield by planting date and stand from the table "Corn, central Corn Belt (Purdue 2012)", for Indiana, Illinois, Ohio, southern Iowa, Missouri, Pennsylvania; not chosen by you: name one, or none, under Stand response in the table Season.');
-    expect(view.known && view.how).toEqual(["As it is: 90.3% of the best date and stand. As planned: 100% of the best date and stand.", "195.0 × 90.3% ÷ 100% = 176.1."]);
+    expect(view.known && view.how).toEqual(["Actual: 90.3% of the best date and stand. Planned: 100% of the best date and stand.", "195.0 × 90.3% ÷ 100% = 176.1."]);
     const table = tableView(mill.table!, mill.outlook, format);
     expect(table.name).toBe("Corn, central Corn Belt (Purdue 2012)");
     expect(table.cells.slice(0, 2)).toEqual([
-      { name: "as it is", cells: ["May 10, 20,000", "89%", "11.3%"] }, { name: "as it is", cells: ["May 10, 22,000", "92%", "48.8%"] },
+      { name: "actual", cells: ["May 10, 20,000", "89%", "11.3%"] }, { name: "actual", cells: ["May 10, 22,000", "92%", "48.8%"] },
     ]);
     expect(table.limits).toContain("It rests on one study of 1994.");
   });
@@ -54,7 +54,7 @@ describe("the page Stand", () => {
   it("refuses in words outside the table, and where there is none", () => {
     expect(outlookView(outlookOf("Long Eighty"), cropOf("Corn"), format)).toEqual({
       known: false,
-      why: "The real stand 7000 is outside the table \"Corn, central Corn Belt (Purdue 2012)\" (10000 to 36000). Nothing is said beyond the table. The yield outlook stays at 184.3.",
+      why: "The actual stand 7000 is outside the table \"Corn, central Corn Belt (Purdue 2012)\" (10000 to 36000). Nothing is said beyond the table. The projected yield stays at 184.3.",
     });
     const noTable = outlookView({ ...outlookOf("Mill Road"), table: null, byDate: null, stand: null }, cropOf("Corn"), format);
     expect(noTable.known || noTable.why).toContain("No table of yield by date and stand is chosen for Corn.");
@@ -70,7 +70,7 @@ describe("the page Stand", () => {
   it("tells what moved the outlook and when", () => {
     expect(historyView(report.season, mill.field, format)).toEqual([
       { date: "May 12, 2031", reason: "planted, planned for Apr 28, 2031", from: "195.0", to: "187.6" },
-      { date: "Jun 2, 2031", reason: "counted 21,600 at 4 places", from: "187.6", to: "176.1" },
+      { date: "Jun 2, 2031", reason: "counted 21,600 at 4 spots", from: "187.6", to: "176.1" },
     ]);
   });
 
@@ -85,7 +85,7 @@ describe("the page Stand", () => {
 
   it("reads out what a count changed", () => {
     const before = seasonReport({ ...countedContent, tables: countedContent.tables.map((each) => (each.name === "Stand_counts" ? { ...each, rows: each.rows.slice(0, 3) } : each)) });
-    expect(standChanged(before, report, "Mill Road", format)).toMatch(/^Stand: 22,200 → 21,600 plants per acre\. Yield outlook: 177\.\d → 176\.1\. Net return of Corn: [\d.]+ → [\d.]+ \(USD per acre, cash cost\)\. 1 new problem: see Problems\.$/);
+    expect(standChanged(before, report, "Mill Road", format)).toMatch(/^Stand: 22,200 → 21,600 plants per acre\. Projected yield: 177\.\d → 176\.1\. Net return of Corn: [\d.]+ → [\d.]+ \(USD per acre, cash cost\)\. 1 new entry to fix or to check: see the line at the top\.$/);
   });
 });
 
@@ -101,7 +101,7 @@ describe("the drawing of the places", () => {
     expect(standPlot(long.summary, null, "ac").ticks).toHaveLength(2);
   });
   it("says the same in words", () => {
-    expect(plotWords(mill.summary, mill.field.targetStand, format)).toBe("4 places from 20,000 to 24,500 plants per acre, mean 21,600, likely between 18,200 and 25,000, target 32,000.");
+    expect(plotWords(mill.summary, mill.field.targetStand, format)).toBe("4 spots from 20,000 to 24,500 plants per acre, mean 21,600, likely between 18,200 and 25,000, target 32,000.");
   });
 });
 

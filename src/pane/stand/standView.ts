@@ -25,7 +25,7 @@ export function fieldChoices({ season, figures }: SeasonReport): readonly { read
     .map((field) => ({ field: field.name, words: words(field) }));
 }
 
-const placesWords = (places: Decimal): string => `${places.toFixed()} ${places.eq("1") ? "place" : "places"}`;
+const placesWords = (places: Decimal): string => `${places.toFixed()} ${places.eq("1") ? "spot" : "spots"}`;
 
 export type StandView = {
   /** "20,900" and "plants per acre". */
@@ -34,7 +34,7 @@ export type StandView = {
   /** "likely between 19,200 and 22,700 (19 times in 20)". */
   readonly likely: string;
   readonly lines: readonly { readonly name: string; readonly says: string }[];
-  /** What the places counted lack; empty where they are enough. */
+  /** What the spots counted lack; empty where they are enough. */
   readonly advice: string;
 };
 
@@ -45,10 +45,10 @@ export function standView({ field, summary, emergence }: FieldStand, format: For
   return {
     figure: plants(summary.mean),
     unit: `plants per ${areaName}`,
-    likely: interval === null ? "One place says nothing of the spread. Count more." : `likely between ${plants(interval.low)} and ${plants(interval.high)} (19 times in 20)`,
+    likely: interval === null ? "One spot says nothing of the spread. Count more." : `likely between ${plants(interval.low)} and ${plants(interval.high)} (19 times in 20)`,
     lines: [
       { name: "Counted", says: `${placesWords(places)}, ${from === to ? day(to) : `${day(from)} to ${day(to)}`}` },
-      { name: "Places from", says: `${plants(summary.lowest)} to ${plants(summary.highest)}` },
+      { name: "Counts range", says: `${plants(summary.lowest)} to ${plants(summary.highest)}` },
       { name: "Coefficient of variation", says: percent(spread) },
       { name: "Target stand", says: plants(field.targetStand) },
       { name: "Emergence", says: emergence === null ? "seeds dropped are not entered" : `${percent(emergence)} of ${plants(field.seedsDropped)} seeds dropped${emergence.gt("1") ? ": more than were dropped; look at the counts and the rate" : ""}` },
@@ -74,7 +74,7 @@ export type OutlookView =
 export function outlookView({ field, table, chosen, byDate, stand, yield: expected }: FieldOutlook, crop: Pick<CropFigures, "yieldUnit">, format: Format): OutlookView {
   const counted = stand?.outlook ?? null;
   const answer = counted?.ok === true ? counted.value : byDate?.ok === true ? byDate.value : null;
-  const stays = `The yield outlook stays at ${format.yield(expected)}.`;
+  const stays = `The projected yield stays at ${format.yield(expected)}.`;
   if (table === null) {
     return { known: false, why: `No table of yield by date and stand is chosen for ${field.crop}. ${stays} Name one in the table Season, setting Stand response.` };
   }
@@ -91,7 +91,7 @@ export function outlookView({ field, table, chosen, byDate, stand, yield: expect
     table: tableWords(table, chosen),
     how: [
       ...(counted === null ? ["By the planted date alone: nothing is counted yet, and the stand is taken as its target."] : []),
-      `As it is: ${relative(real, format)}. As planned: ${relative(planned, format)}.`,
+      `Actual: ${relative(real, format)}. Planned: ${relative(planned, format)}.`,
       `${format.yield(field.yieldGoal)} × ${format.percent(real.relativeYield)} ÷ ${format.percent(planned.relativeYield)} = ${format.yield(byDateAndStand)}.`,
       ...(loss === null || loss.isZero() ? [] : [`Less ${format.quantity(loss)}% for unevenness, as entered in Fields: ${format.yield(expected)}.`]),
     ],
@@ -119,7 +119,7 @@ export function tableView(table: StandTable, outlook: FieldOutlook["byDate"], fo
     name, region, limits,
     source: `${source.title}. ${source.publisher}, ${source.year}; ${source.where}.`,
     address: source.address,
-    cells: outlook?.ok === true ? [...rows("as it is", outlook.value.real), ...rows("as planned", outlook.value.planned)] : [],
+    cells: outlook?.ok === true ? [...rows("actual", outlook.value.real), ...rows("planned", outlook.value.planned)] : [],
   };
 }
 
@@ -153,7 +153,7 @@ export function netEffect(report: SeasonReport, field: Field, layer: Layer, form
   const netOf = (from: SeasonReport["figures"]) => from.crops.find(({ crop }) => crop === field.crop)?.outlook.netPerArea[layer] ?? null;
   const [now, before] = [netOf(figures), netOf(without)];
   if (now === null || before === null) return "";
-  if (figures.crops.some(({ fields }) => fields.some((each) => each.field === field.name && each.final !== null))) return `${field.name} is harvested: its counts no longer move the outlook.`;
+  if (figures.crops.some(({ fields }) => fields.some((each) => each.field === field.name && each.final !== null))) return `${field.name} is harvested: its counts no longer move the projected yield.`;
   return `Net return of ${field.crop}, ${layerCosts[layer]}: ${format.money(now)} ${format.perArea} with this stand, ${format.money(before)} without its counts (${format.change(before, now)}).`;
 }
 

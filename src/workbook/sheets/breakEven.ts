@@ -4,6 +4,7 @@ import type { Decimal } from "../../core/decimal";
 import { layers } from "../../core/kinds";
 import type { ChartModel, ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
+import { priceNeededOnUnsold } from "../unsold";
 import { headings, moneyCell, note, priceNeededCell, quantityCell, section, text, title, yieldCell, yieldNeededCell } from "./cells";
 import { areaName, caution, fieldMark, incompleteRows, inLines, layerNotes, layerTitle, seasonName } from "./words";
 
@@ -13,14 +14,14 @@ const lineLength = 92;
 const usualScale = 90;
 
 type Row = readonly SheetCell[];
-const yieldNames = { goal: "yield goal", outlook: "yield outlook", proven: "proven yield", harvested: "harvested yield" } as const;
+const yieldNames = { goal: "yield goal", outlook: "projected yield", proven: "proven yield", harvested: "harvested yield" } as const;
 
 export function breakEvenSheet(report: SeasonReport): ResultSheet {
   const area = areaName(report);
   const rows: Row[] = [
     title("Break-even"),
-    note(`${seasonName(report)}, outlook.`),
-    ...inLines("A price needed is rounded up to the cent, a yield needed to the tenth. Costs that move with yield (drying, haul, selling) move here too.", lineLength).map(note),
+    note(`${seasonName(report)}, projected.`),
+    ...inLines("A price needed is rounded up to the cent, a yield needed to the tenth. Hauling, drying and selling follow the yield here too.", lineLength).map(note),
     ...incompleteRows(report, { of: "farm" }),
   ];
   const charts: ChartModel[] = [];
@@ -62,7 +63,7 @@ function breakEvenRows(crop: CropFigures, area: string): readonly Row[] {
 function withSoldRows({ sales: { sold, withSold: { plan, outlook, final } } }: CropFigures): readonly Row[] {
   if (sold.isZero()) return [];
   return [
-    perLayer("plan, with what is sold", plan.netPerArea, moneyCell), perLayer("outlook, with what is sold", outlook.netPerArea, moneyCell),
+    perLayer("plan, with what is sold", plan.netPerArea, moneyCell), perLayer("projected, with what is sold", outlook.netPerArea, moneyCell),
     ...(final === null ? [] : [perLayer("final, with what is sold", final.netPerArea, moneyCell)]),
   ];
 }
@@ -81,7 +82,7 @@ function fieldRows(report: SeasonReport, { fields, yieldUnit, outlook }: CropFig
 const salesRows = (crop: CropFigures): readonly Row[] => [
   headings("Grain sold and to sell", `Sold (${crop.yieldUnit})`, "Average price", `Unsold (${crop.yieldUnit})`, ""),
   [text("sales and contracts"), quantityCell(crop.sales.sold), moneyCell(crop.sales.averagePrice), yieldCell(crop.sales.unsold)],
-  layerHeadings("Price needed on the rest"),
+  layerHeadings(priceNeededOnUnsold([crop.yieldUnit])),
   perLayer(`per ${crop.yieldUnit} unsold`, crop.sales.priceNeeded, priceNeededCell),
 ];
 

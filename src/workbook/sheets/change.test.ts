@@ -78,16 +78,16 @@ describe("changeSheet", () => {
   it("says money per unit of the crop, or of what is priced, by its name", () => {
     // 530 ÷ 100 acres ÷ 3 bushels + 0.40, rounded up.
     expect(row(change("A pass more"), "Price of the crop")).toEqual([2.17, "  USD per bu, or more"]);
-    expect(says(change("A pass more"))).toContain("The crop brings home 4.00 USD per bu: its price of 4.40, less 0.40 that moves with yield, times the operator's share of 100 %.");
+    expect(says(change("A pass more"))).toContain("The crop nets 4.00 USD per bu: its price of 4.40, less 0.40 for hauling, drying and selling, times the operator's share of 100 %.");
     expect(rowsOf(change("A pass more")).find(([name]) => String(name).endsWith("net return, full cost"))!.slice(1)).toEqual(["Per acre", "In all"]);
   });
 
   it("lays a change that is counted in over the outlook of its crop", () => {
     const sheet = change("A pass more");
     const { outlook, withChanges } = report.figures.overlays[0]!;
-    expect(row(sheet, "Outlook with the changes counted in")).toEqual([Number(withChanges!.perArea.toFixed(2)), Number(withChanges!.inAll.toFixed(2))]);
+    expect(row(sheet, "Projected with the changes counted in")).toEqual([Number(withChanges!.perArea.toFixed(2)), Number(withChanges!.inAll.toFixed(2))]);
     expect(withChanges!.inAll.minus(outlook.inAll).toString()).toBe("670");
-    expect(row(change("Closing wheels"), "Outlook with the changes counted in")).toBeNull();
+    expect(row(change("Closing wheels"), "Projected with the changes counted in")).toBeNull();
   });
 
   it("cautions where the work can hurt, and tells what trials found", () => {
@@ -102,7 +102,7 @@ describe("changeSheet", () => {
     expect(says(change("Replant the low end"))).toMatch(/Incomplete: 1 entry needs attention\. Changes, row 6, Quantity/);
     expect(says(change("A pass more"))).not.toContain("Incomplete");
     // Its grain is priced by the shares of the crop's fields, one of which has a stand that no table knows.
-    expect(says(change("Closing wheels"))).toMatch(/Incomplete: 1 entry needs attention\. Stand counts, row 3 \(A4\): the real stand/);
+    expect(says(change("Closing wheels"))).toMatch(/Incomplete: 1 entry needs attention\. Stand counts, row 3 \(A4\): the actual stand/);
   });
 });
 
@@ -118,29 +118,29 @@ describe("standSheet", () => {
 
   it("shows the cells that the outlook was read from, their parts adding up, and ends at the outlook of the figures", () => {
     const rows = rowsOf(sheet);
-    const from = rows.findIndex(([name]) => name === "as it is");
+    const from = rows.findIndex(([name]) => name === "actual");
     const read = rows.slice(from, rows.findIndex(([name], index) => index > from && name !== ""));
     expect(read.reduce((all, cells) => all + Number(cells[4]), 0)).toBeCloseTo(1, 9);
     const stand = report.figures.stands[0]!;
     const value = stand.outlook!.ok ? stand.outlook!.value : null;
     expect(read.reduce((all, cells) => all + Number(cells[3]) * Number(cells[4]), 0) / 100).toBeCloseTo(Number(value!.real.relativeYield.toFixed()), 9);
-    expect(row(sheet, "Yield outlook (bu)")).toEqual([Number(value!.outlook.toFixed(1))]);
+    expect(row(sheet, "Projected yield (bu)")).toEqual([Number(value!.outlook.toFixed(1))]);
     expect(row(sheet, "Lost to unevenness, as entered")).toEqual([0.02]);
   });
 
   it("says how the outlook came there, step by step, and never moves the goal", () => {
     const rows = rowsOf(sheet);
-    const at = rows.findIndex(([name]) => name === "Yield outlook over the season");
+    const at = rows.findIndex(([name]) => name === "Projected yield over the season");
     const steps = rows.slice(at + 1, at + 4);
     expect(steps.map(([, date]) => date)).toEqual(["2031-05-15", "2031-06-02", "2031-06-02"]);
     expect(steps[0]![2]).toBe(200);
     expect(steps.slice(1).map(([, , from]) => from)).toEqual(steps.slice(0, -1).map(([, , , to]) => to));
-    expect(steps.at(-1)![3]).toBe(row(sheet, "Yield outlook (bu)")![0]);
+    expect(steps.at(-1)![3]).toBe(row(sheet, "Projected yield (bu)")![0]);
     expect(row(sheet, "Yield goal (bu)")).toEqual([200]);
   });
 
   it("says why a table gives no answer, names the table with its limits, and cautions", () => {
-    expect(says(sheet)).toMatch(/The yield outlook stays at 190\.0: the real stand 3000 is outside the table/);
+    expect(says(sheet)).toMatch(/The projected yield stays at 190\.0: the actual stand 3000 is outside the table/);
     expect(says(sheet)).toContain("Dates after 25 May are an extrapolation by the source.");
     expect(says(sheet)).toContain(adjusterCaution);
   });

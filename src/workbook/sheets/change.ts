@@ -27,7 +27,7 @@ export function changeSheet(report: SeasonReport, figures: ChangeFigures): Resul
     name: heading, columns: [34, 12, 12, 12, 26, 14, 12], headingRows: 3, charts: [],
     rows: [
       title(heading),
-      note(`${seasonName(report)}. ${currency} a year, on ${change.area.toFixed()} ${areaUnit} (${about}); interest on what serves for years ${change.rate.times("100").toFixed()} %.`),
+      note(`${seasonName(report)}. ${currency} a year, on ${change.area.toFixed()} ${areaUnit} (${about}); interest on equipment kept more than a year ${change.rate.times("100").toFixed()} %.`),
       ...incompleteRows(report, { of: "change", name: change.name }),
       ...payRows(figures, report),
       ...netRows(figures, report),
@@ -100,7 +100,7 @@ function quadrantRows(quadrant: Quadrant, net: NetChange): readonly Row[] {
 }
 
 const basisWords = ({ basis, yearsKept, salvage }: ChangeLine): string =>
-  `${basis}${yearsKept === null ? "" : `, ${yearsKept.toFixed()} years`}${salvage === null || salvage.isZero() ? "" : `, ${salvage.toFixed()} left`}`;
+  `${basis}${yearsKept === null ? "" : `, ${yearsKept.toFixed()} years`}${salvage === null || salvage.isZero() ? "" : `, salvage value ${salvage.toFixed()}`}`;
 
 function stripRows({ strip, gainNeeded, gain, grid, net: { net } }: ChangeFigures, report: SeasonReport): readonly Row[] {
   if (strip === null) return gridRows(grid, report);
@@ -142,9 +142,9 @@ function overlayRows({ change }: ChangeFigures, report: SeasonReport): readonly 
   return overlays.flatMap(({ crop, area, outlook, added, withChanges }): readonly Row[] => [
     [],
     headings(`${crop}, ${area.toFixed(1)} ${season.settings.areaUnit}: net return, full cost`, `Per ${areaName(report)}`, "In all"),
-    [text("Outlook"), moneyCell(outlook.perArea), moneyCell(outlook.inAll)],
+    [text("Projected"), moneyCell(outlook.perArea), moneyCell(outlook.inAll)],
     ...added.map((each): Row => [text(`   ${each.change}`), moneyCell(each.perArea), moneyCell(each.inAll)]),
-    [text("Outlook with the changes counted in", subtotal), moneyCell(withChanges?.perArea ?? null, subtotal), moneyCell(withChanges?.inAll ?? null, subtotal)],
+    [text("Projected with the changes counted in", subtotal), moneyCell(withChanges?.perArea ?? null, subtotal), moneyCell(withChanges?.inAll ?? null, subtotal)],
   ]);
 }
 
@@ -152,7 +152,7 @@ function restRows(figures: ChangeFigures, { season }: SeasonReport): readonly Ro
   const findings = changeFindings(figures.change);
   const lines = (words: readonly string[]) => words.flatMap((each) => inLines(each, lineLength)).map(note);
   const rests = [
-    "Only what the change adds or takes away is counted. What serves for years costs its capital recovery: the outlay less what is left, spread with interest.",
+    "Only what the change adds or takes away is counted. Equipment kept more than a year costs its capital recovery: the outlay less its salvage value, spread with interest.",
     "All entries are in the table Changes. Nothing is assumed of a product or a part.",
   ];
   return [

@@ -25,7 +25,7 @@ export function costPerAcreSheet(report: SeasonReport): ResultSheet {
   const rows: Row[] = [
     title(`Cost per ${area}`),
     note(`${seasonName(report)}. ${currency} per ${area}, at the yield stated.`),
-    ...inLines("Plan: set before spring. Outlook: done and bought so far at real cost, the rest as planned. Change: outlook less plan.", lineLength).map(note),
+    ...inLines("Plan: set before spring. Projected: done and bought so far at actual cost, the rest as planned. Change: projected less plan.", lineLength).map(note),
     ...incompleteRows(report, { of: "farm" }),
   ];
   const breakAfter: number[] = [];
@@ -69,7 +69,7 @@ function cropRows(report: SeasonReport, crop: CropFigures): readonly Row[] {
 }
 
 const stageColumns = ({ plan, outlook, final }: CropFigures): readonly { name: string; budget: Budget }[] => [
-  { name: "Plan", budget: plan }, { name: "Outlook", budget: outlook }, ...(final === null ? [] : [{ name: "Final", budget: final }]),
+  { name: "Plan", budget: plan }, { name: "Projected", budget: outlook }, ...(final === null ? [] : [{ name: "Final", budget: final }]),
 ];
 
 const interestWords = {
@@ -109,7 +109,7 @@ function notPlannedRows(crop: CropFigures): readonly Row[] {
     note("In the change, done or bought without a plan:"),
     ...all.map(({ kind, name, amount }): Row => {
       const [label, perArea] = [name.toLowerCase() === kind ? name : `${name} (${kind})`, amount.div(crop.area)];
-      const inStages = stageColumns(crop).map((column) => moneyCell(column.name === "Outlook" ? perArea : null));
+      const inStages = stageColumns(crop).map((column) => moneyCell(column.name === "Projected" ? perArea : null));
       return [text(`   ${label}`), ...inStages, moneyCell(changeOf(zero, perArea))];
     }),
   ];
@@ -118,7 +118,7 @@ function notPlannedRows(crop: CropFigures): readonly Row[] {
 function fieldRows(report: SeasonReport, crop: CropFigures): readonly Row[] {
   return [
     [],
-    headings("Field, outlook", `Area (${report.season.settings.areaUnit})`, `Yield (${crop.yieldUnit})`, "Operating", "Cash", "Full", "Cash need", "Net, full"),
+    headings("Field, projected", `Area (${report.season.settings.areaUnit})`, `Yield (${crop.yieldUnit})`, "Operating", "Cash", "Full", "Cash need", "Net, full"),
     ...crop.fields.map(({ field, outlook: { budget } }): Row => {
       const { layers } = budget.costPerArea;
       const mark = fieldMark(report, field);

@@ -72,8 +72,8 @@ describe("each field's break-evens", () => {
 describe("the lender pages of an insured, shared crop", () => {
   it("show guarantee and payment as the operator's share: half of 648 is 324, of 67.5 bu", () => {
     const fields = smallFarm.fields.map((each) => ({ ...each, tenure: "crop share" as const, rentPerArea: null, operatorShare: share("0.5") }));
-    const line = sheetLines(lenderPages(reportOf({ ...smallFarm, fields }), { date: "2031-06-15" })).find((each) => each.startsWith("Insured per acre"));
-    expect(line).toBe("Insured per acre, operator's share | 324 | revenue: | 67.5 | 4.8");
+    const line = sheetLines(lenderPages(reportOf({ ...smallFarm, fields }), { date: "2031-06-15" })).find((each) => each.startsWith("Insurance guarantee per acre"));
+    expect(line).toBe("Insurance guarantee per acre | 324 | revenue: | 67.5 | 4.8");
   });
 });
 

@@ -37,7 +37,7 @@ const planterRows = ({ machine, parts, cost, soonCost, area, costPerArea }: Plan
   ...parts.map(partRow),
   summed("Due and to adjust", moneyCell(cost, subtotal)),
   ...(soonCost.isZero() ? [] : [summed("Due soon, not among it", moneyCell(soonCost, { ...subtotal, bold: false }))]),
-  ...(costPerArea === null ? [note(`Per ${perArea}: no row of Operations names this machine, so there are no ${perArea}s to share it.`)]
+  ...(costPerArea === null ? [note(`Per ${perArea}: no entry of Operations names this machine, so there are no ${perArea}s to share it.`)]
     : [[...Array<SheetCell>(8).fill(text("")), text(`Per ${perArea} of this planter, over`, { align: "right" }), areaCell(area), text(""), moneyCell(costPerArea)]]),
   [],
 ];

@@ -21,7 +21,7 @@ describe("the sheet of stands", () => {
     // 24,000 ± 12.706 × 2,828 ÷ √2, plants to the hundred; one place in 5 acres is advised.
     expect(lines.slice(0, 4)).toEqual([
       "Stand", "Season 2031. Plants per acre from the last round of counts of each field; the interval holds the mean 19 times in 20.",
-      "Field | Counted | Places | Advised | Plants | From | To | Spread (CV) | Emergence", "Home | 2031-06-02 | 2 | 20 | 24000 | 0 | 49400 | 0.118 | 0.8",
+      "Field | Counted | Spots | Advised | Plants | From | To | Spread (CV) | Emergence", "Home | 2031-06-02 | 2 | 20 | 24000 | 0 | 49400 | 0.118 | 0.8",
     ]);
   });
 
@@ -29,9 +29,9 @@ describe("the sheet of stands", () => {
     // Purdue 2012, table 1: 100 % of 32,000 plants on 25 April, 95 % on 15 May, 92 % of 24,000.
     expect(lines.slice(4, 19)).toEqual([
       "Home, Corn", 'Yield by planting date and stand from the table "Corn, central Corn Belt (Purdue 2012)", for Indiana, Illinois, Ohio, southern Iowa,',
-      "Missouri, Pennsylvania; not chosen by you: name one, or none, under Stand response in the table Season.", "Read from the table | Date | Stand | Percent | Part | Relative yield", "as planned | 04-25 | 32,000 | 100 | 1 | 1", "as it is | 05-15 | 24,000 | 92 | 1 | 0.92",
-      "Yield goal (bu) | 200", "Goal × as it is ÷ as planned (bu) | 184", "Lost to unevenness, as entered | 0.05", "Yield outlook (bu) | 174.8",
-      "Yield outlook over the season | Date | From | To", "planted (plan 2031-04-25) | 2031-05-15 | 200 | 190", "counted 24,000 plants | 2031-06-02 | 190 | 184", "5 % lost to unevenness | 2031-06-02 | 184 | 174.8",
+      "Missouri, Pennsylvania; not chosen by you: name one, or none, under Stand response in the table Season.", "Read from the table | Date | Stand | Percent | Part | Relative yield", "planned | 04-25 | 32,000 | 100 | 1 | 1", "actual | 05-15 | 24,000 | 92 | 1 | 0.92",
+      "Yield goal (bu) | 200", "Goal × actual ÷ planned (bu) | 184", "Lost to unevenness, as entered | 0.05", "Projected yield (bu) | 174.8",
+      "Projected yield over the season | Date | From | To", "planted (plan 2031-04-25) | 2031-05-15 | 200 | 190", "counted 24,000 plants | 2031-06-02 | 190 | 184", "5 % lost to unevenness | 2031-06-02 | 184 | 174.8",
       "Corn, central Corn Belt (Purdue 2012)",
     ]);
     expect(linesOf({ harvestDone: { on: null } }, { harvest: [load("Home", "15000")] })).toContain("harvested | 2031-10-10 | 174.8 | 150");
@@ -47,15 +47,15 @@ describe("the sheet of stands", () => {
   it("shows a planted field that nobody counted by its date alone, and the harvest so far", () => {
     const uncounted = linesOf({ uniformityLoss: null }, { standCounts: [], harvest: [load("Home", "1000", "20", { testWeight: new Decimal("57.5") }), load("Home", "1000", "14")] });
     expect(uncounted).toContain("Nothing is counted: the planted date alone, the stand at its target.");
-    expect(uncounted).toContain("Yield outlook (bu) | 190");
+    expect(uncounted).toContain("Projected yield (bu) | 190");
     // 1,000 × 80 ÷ 84.5 + 1,000 of 19,000; (946.75 × 20 + 1,000 × 14) ÷ 1,946.75.
-    expect(uncounted).toContain("Home: harvest so far 1,946.75 bu in 2 loads, 10 % of the yield outlook, 17,053 left, 16.9 % moisture, 57.5 lb a bushel.");
+    expect(uncounted).toContain("Home: harvest so far 1,946.75 bu in 2 loads, 10 % of the projected yield, 17,053 left, 16.9 % moisture, 57.5 lb a bushel.");
   });
 
   it("says why the goal stays where no table answers", () => {
-    expect(linesOf({ planted: "2031-07-04" }).join(" ")).toContain("The yield outlook stays at 190.0: the real planting date 2031-07-04 is outside");
+    expect(linesOf({ planted: "2031-07-04" }).join(" ")).toContain("The projected yield stays at 190.0: the actual planting date 2031-07-04 is outside");
     const beans = linesOf({ crop: "Oats" }, { crops: [{ ...seasonOf({}).crops[0]!, name: "Oats" }] });
-    expect(beans).toContain("No table of yield by date and stand is chosen for Oats, so the goal stays as the outlook, less what is lost to unevenness as entered.");
-    expect(linesOf({}, { standCounts: [] })).toContain("No stand is counted: the table Stand counts has no rows.");
+    expect(beans).toContain("No table of yield by date and stand is chosen for Oats, so the goal stays as the projected yield, less what is lost to unevenness as entered.");
+    expect(linesOf({}, { standCounts: [] })).toContain("No stand is counted: the table Stand counts has no entries.");
   });
 });

@@ -27,9 +27,9 @@ export function standSheet(report: SeasonReport): ResultSheet {
       title("Stand"),
       note(`${seasonName(report)}. Plants per ${areaName(report)} from the last round of counts of each field; the interval holds the mean 19 times in 20.`),
       [],
-      headings("Field", "Counted", "Places", "Advised", "Plants", "From", "To", "Spread (CV)", "Emergence"),
+      headings("Field", "Counted", "Spots", "Advised", "Plants", "From", "To", "Spread (CV)", "Emergence"),
       ...stands.map(countRow),
-      ...(stands.length === 0 ? [note("No stand is counted: the table Stand counts has no rows.")] : []),
+      ...(stands.length === 0 ? [note("No stand is counted: the table Stand counts has no entries.")] : []),
       ...shown.flatMap((outlook) => fieldRows(report, outlook)),
       ...tables.flatMap(tableRows),
       [],
@@ -60,11 +60,11 @@ function fieldRows(report: SeasonReport, outlook: FieldOutlook): readonly Row[] 
 function outlookRows(report: SeasonReport, { field, table, chosen, byDate, stand, yield: expected }: FieldOutlook): readonly Row[] {
   const unit = report.season.crops.find(({ name }) => name === field.crop)!.yieldUnit;
   const goal = [text(`Yield goal (${unit})`), yieldCell(field.yieldGoal)];
-  if (table === null) return [goal, note(`No table of yield by date and stand is chosen for ${field.crop}, so the goal stays as the outlook${(field.uniformityLoss ?? null) === null ? "" : ", less what is lost to unevenness as entered"}.`)];
+  if (table === null) return [goal, note(`No table of yield by date and stand is chosen for ${field.crop}, so the goal stays as the projected yield${(field.uniformityLoss ?? null) === null ? "" : ", less what is lost to unevenness as entered"}.`)];
   const by = inLines(tableWords(table, chosen), lineLength).map(note);
   const refused = [...(stand?.outlook?.ok === false ? stand.outlook.problems : []), ...(byDate?.ok === false ? byDate.problems : [])];
   if (refused.length > 0) {
-    const why = [...new Set(refused.map((each) => `The yield outlook stays at ${shownYield(expected).toFixed(1)}: ${refusalWords(each)}.`))];
+    const why = [...new Set(refused.map((each) => `The projected yield stays at ${shownYield(expected).toFixed(1)}: ${refusalWords(each)}.`))];
     return [goal, ...by, ...why.flatMap((words) => inLines(words, lineLength)).map(note)];
   }
   const answer = stand?.outlook?.ok === true ? stand.outlook.value : byDate?.ok === true ? byDate.value : null;
@@ -73,11 +73,11 @@ function outlookRows(report: SeasonReport, { field, table, chosen, byDate, stand
   return [
     ...by, ...(stand === null ? [note("Nothing is counted: the planted date alone, the stand at its target.")] : []),
     headings("Read from the table", "Date", "Stand", "Percent", "Part", "Relative yield"),
-    ...readRows("as planned", answer.planned), ...readRows("as it is", answer.real),
+    ...readRows("planned", answer.planned), ...readRows("actual", answer.real),
     goal,
-    [text(`Goal × as it is ÷ as planned (${unit})`), yieldCell(answer.byDateAndStand)],
+    [text(`Goal × actual ÷ planned (${unit})`), yieldCell(answer.byDateAndStand)],
     ...(loss === null || loss.isZero() ? [] : [[text("Lost to unevenness, as entered"), percentCell(loss.div("100"))]]),
-    [text(`Yield outlook (${unit})`, { bold: true }), yieldCell(expected, { bold: true })],
+    [text(`Projected yield (${unit})`, { bold: true }), yieldCell(expected, { bold: true })],
   ];
 }
 
@@ -102,7 +102,7 @@ function historyRows({ season }: SeasonReport, field: Field): readonly Row[] {
   if (steps.length === 0) return [];
   return [
     [],
-    headings("Yield outlook over the season", "Date", "From", "To"),
+    headings("Projected yield over the season", "Date", "From", "To"),
     ...steps.map(({ date, reason, from, to }): Row => [text(reasonWords(reason)), text(date, { align: "right" }), yieldCell(from), yieldCell(to)]),
   ];
 }

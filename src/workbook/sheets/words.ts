@@ -86,7 +86,7 @@ export function incompleteRows(report: SeasonReport, subject: Subject): readonly
   const problems = report.problemsOf(subject);
   if (problems.length === 0) return [];
   const most = 3;
-  const more = problems.length > most ? [note(`… and ${problems.length - most} more on the page Problems.`)] : [];
+  const more = problems.length > most ? [note(`… and ${problems.length - most} more under Entries to fix.`)] : [];
   return [
     [text(`${capital(incompleteMark(problems)!)}: ${problems.length} ${problems.length === 1 ? "entry needs" : "entries need"} attention.`, { bold: true })],
     ...problems.slice(0, most).map((problem) => note(placed(problem, report))),

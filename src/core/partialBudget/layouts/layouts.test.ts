@@ -161,7 +161,7 @@ describe("own or hire", () => {
 });
 
 describe("a higher rent", () => {
-  it("is carried by the rise over what a bushel brings home", () => {
+  it("is carried by the rise over what a bushel nets", () => {
     expect(needed(higherRent(rent))).toBe("5.0000");
     expect(needed(higherRent({ ...rent, marginKept: moneyPerArea("12") }))).toBe("2.0000");
   });

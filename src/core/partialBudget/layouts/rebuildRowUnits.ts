@@ -48,7 +48,7 @@ export function rebuildRowUnits(of: RebuildRowUnits): Layout {
   const kept = yieldGain(of, badRows === null ? null : lossToBadRows(badRows.yield, badRows.rows, of.rows, badRows.loss), "Yield kept");
   return layout("Rebuild worn row units", of, lines(
     kept,
-    given(of.repairsSpared, (spared) => perYear("reduced costs", { item: "Repairs spared in season", unit: "year", quantity: new Decimal("1"), price: money(spared) })),
+    given(of.repairsSpared, (spared) => perYear("reduced costs", { item: "Repairs saved in season", unit: "year", quantity: new Decimal("1"), price: money(spared) })),
     outlay("added costs", { item: wear === null ? "Parts" : `Parts (openers ${openerWear(wear).used.times(hundred).toDecimalPlaces(0).toFixed()}% worn)`, unit: "rows", quantity: of.rowsRebuilt, price: of.partsPerRow }, of.yearsKept),
     given(of.rowsRebuilt.times(of.shopHoursPerRow), (hours) => outlay("added costs", { item: "Shop labour", unit: "h", quantity: hours, price: money(of.wage) }, of.yearsKept)),
   ), { lead: { of: "quantity", line: kept }, findings: findingsOn("row unit wear"), cautions: [blankGainCaution] });

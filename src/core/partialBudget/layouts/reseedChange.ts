@@ -16,7 +16,7 @@ export function reseedChange(question: ReseedQuestion, answer: ReseedAnswer, uni
   const cost = (item: string, amount: MoneyPerArea | null) => given(amount, (value) => amountPerAcre("added costs", item, value, units.areaUnit));
   const saved = (quadrant: Quadrant, item: string, amount: MoneyPerArea | null) => given(amount, (value) => amountPerAcre(quadrant, item, value, units.areaUnit));
   return layout("Reseed", { area: question.area, grain: reseeded, ...units }, lines(
-    crop("added returns", "Crop after reseeding", answer.reseededYield, reseeded),
+    crop("added returns", "Crop after replanting", answer.reseededYield, reseeded),
     saved("added returns", "Insurance payment", question.insurance),
     saved("reduced costs", "Seller's credit on seed", costs.seedCredit),
     cost("Ending the old stand", costs.endOldStand), cost("Seed", costs.seed), cost("Pass", costs.pass), cost("Treatment", costs.treatment),

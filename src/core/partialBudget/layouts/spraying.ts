@@ -28,7 +28,7 @@ export function secondSite(of: SecondSite): Layout {
   const kept = yieldGain(of, of.yieldKept, "Yield kept");
   return layout("A second site of action in the tank", of, lines(
     kept,
-    given(of.passSpared, (spared) => amountPerAcre("reduced costs", "Later pass spared", spared, of.areaUnit)),
+    given(of.passSpared, (spared) => amountPerAcre("reduced costs", "Later pass saved", spared, of.areaUnit)),
     given(of.laterCostSpared, (spared) => amountPerAcre("reduced costs", "Cost of escapes in later years", spared, of.areaUnit)),
     tank(of.items, of.areaUnit),
     given(of.extraPass, (pass) => amountPerAcre("added costs", "Pass", pass, of.areaUnit)),
@@ -55,6 +55,6 @@ export function extraPass(of: ExtraPass): Layout {
     gain,
     tank(of.items, of.areaUnit),
     amountPerAcre("added costs", "Pass", of.pass, of.areaUnit),
-    given(of.trampled, (trampled) => perAcre("reduced returns", { item: "Yield under the wheels", unit: `${of.yieldUnit}/${of.areaUnit}`, quantity: of.yieldNow.times(trampled), price: of.grain })),
+    given(of.trampled, (trampled) => perAcre("reduced returns", { item: "Wheel-track loss", unit: `${of.yieldUnit}/${of.areaUnit}`, quantity: of.yieldNow.times(trampled), price: of.grain })),
   ), { lead: { of: "quantity", line: gain }, findings: findingsOn("fungicide"), cautions: [blankGainCaution] });
 }

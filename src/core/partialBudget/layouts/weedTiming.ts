@@ -28,7 +28,7 @@ export function earlierPass(of: WeedTiming): Layout {
   const kept = yieldGain(of, yieldKept(of), "Yield kept");
   return layout("An earlier weed pass", of, lines(
     kept,
-    given(of.spared, (spared) => amountPerAcre("reduced costs", "Spared by the early pass", spared, of.areaUnit)),
+    given(of.spared, (spared) => amountPerAcre("reduced costs", "Saved by the early pass", spared, of.areaUnit)),
     given(of.extra, (extra) => amountPerAcre("added costs", "Early pass", extra, of.areaUnit)),
   ), {
     lead: { of: "quantity", line: kept }, findings: [],

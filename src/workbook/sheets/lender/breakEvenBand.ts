@@ -30,15 +30,15 @@ export function breakEvenBand(page: Page, report: SeasonReport, crops: readonly 
   const top = page.next;
   const rows = { facts: top + 1, yields: top + 2, price: top + 3, yieldHere: top + 4, share: top + 5, other: top + 6, layers: top + 7, fixed: top + 8, moving: top + 9, lines: top + 10 };
   const label = (row: number, words: string, style: CellStyle = {}) => page.put({ row, column: 0 }, text(words, style));
-  label(top, "Break-even, live", { bold: true, fill: "heading" });
+  label(top, "Try your own price and yield", { bold: true, fill: "heading" });
   label(rows.facts, `${area === "acre" ? "Acres" : "Hectares"} and yields entered`);
-  label(rows.price, `Price per ${unit} (may be changed)`);
-  label(rows.yieldHere, `Yield per ${area} (may be changed)`);
+  label(rows.price, `Price per ${unit} (yours to change)`);
+  label(rows.yieldHere, `Yield per ${area} (yours to change)`);
   label(rows.share, "Operator's share of the crop");
   label(rows.other, `Other income per ${area}`);
   label(rows.layers, "Costs of the layer", { bold: true });
-  label(rows.fixed, `Cost per ${area} not moving with yield`);
-  label(rows.moving, `Cost per ${unit} moving with it`);
+  label(rows.fixed, `Cost per ${area} without hauling etc.`);
+  label(rows.moving, `Hauling, drying, selling per ${unit}`);
   const lines = linesOf(area, unit);
   lines.forEach((line, index) => label(rows.lines + index, line.label, subtotal));
   return crops.map((crop, index) => {
@@ -49,7 +49,7 @@ export function breakEvenBand(page: Page, report: SeasonReport, crops: readonly 
     page.across(at(top), blockWidth, text(`${crop.crop}${mark === null ? "" : ` – ${mark.toUpperCase()}`}`, { bold: true, fill: "heading", align: "center" }));
     const yields = outlook.yields;
     page.across(at(rows.facts), blockWidth, text(`${outlook.area.toFixed(1)} ${report.season.settings.areaUnit}; yields in ${crop.yieldUnit}:`, { align: "center" }));
-    page.across(at(rows.yields), blockWidth, text(`goal ${yields.goal.toFixed(1)}, outlook ${yields.outlook.toFixed(1)}, proven ${yields.proven?.toFixed(1) ?? "not entered"}`, { align: "center" }));
+    page.across(at(rows.yields), blockWidth, text(`goal ${yields.goal.toFixed(1)}, projected ${yields.outlook.toFixed(1)}, proven ${yields.proven?.toFixed(1) ?? "not entered"}`, { align: "center" }));
     page.put(at(rows.price), inputNumber(outlook.price, "#,##0.00"), text(`per ${crop.yieldUnit}`));
     // A dock for test weight stands beside the price that it comes off, where there is one.
     const isDocked = !outlook.dock.isZero();

@@ -109,7 +109,7 @@ function flowSheet(report: SeasonReport, flow: CashFlow): ResultSheet {
 
 const reasonTitles: Readonly<Record<DifferenceReason, string>> = {
   stock: "Stock bought", landlord: "Landlord's part", "next crop": "For the next crop", "machine work": "Machine work and its bills", "no field": "Borne by no field",
-  "beyond yield": "Grain beyond the outlook", "interest by balance": "Interest by balance",
+  "beyond yield": "Grain beyond the projected crop", "interest by balance": "Interest by balance",
 };
 
 /** What the costs charge and what these months pay for it, group by group, with every reason for a difference; each row adds up as shown. */

@@ -15,7 +15,7 @@ export function costBand(page: Page, report: SeasonReport, crops: readonly CropF
   const [marked, unbilled] = [kindMarker(report.season), unbilledKinds(crops.flatMap(({ fields }) => fields))];
   page.put({ row: top, column: 0 }, text(`Cost per ${areaName(report)} by kind`, { bold: true, fill: "heading" }));
   crops.forEach(({ yieldUnit }, index) => {
-    page.put({ row: top, column: 1 + index * blockWidth }, ...["Plan", "Outlook", "Change", `Per ${yieldUnit}`].map((words) => text(words, { bold: true, fill: "heading", align: "right" })));
+    page.put({ row: top, column: 1 + index * blockWidth }, ...["Plan", "Projected", "Change", `Per ${yieldUnit}`].map((words) => text(words, { bold: true, fill: "heading", align: "right" })));
   });
   const groups: readonly (readonly [readonly Kind[], Layer])[] = [[operatingKinds, "operating"], [cashKinds, "cash"], [fullKinds, "full"], [cashNeedKinds, "cashNeed"]];
   for (const [kinds, layer] of groups) {

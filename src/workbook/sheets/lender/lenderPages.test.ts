@@ -62,10 +62,10 @@ describe("the lender pages", () => {
   });
 
   it("name the unit of yield where all crops have one, and leave it to the columns where they differ", () => {
-    const labels = (of: typeof sheet) => of.rows.map(([first]) => String(first?.value ?? "")).filter((words) => /^(Price|Cost) per (bu|unit)/.test(words));
-    expect(labels(sheet)).toEqual(["Price per bu (may be changed)", "Cost per bu moving with it", "Cost per bu"]);
+    const labels = (of: typeof sheet) => of.rows.map(([first]) => String(first?.value ?? "")).filter((words) => /^(Price|Cost|Hauling.*) per (bu|unit)/.test(words));
+    expect(labels(sheet)).toEqual(["Price per bu (yours to change)", "Hauling, drying, selling per bu", "Cost per bu"]);
     const mixed = lenderPages(reportOf({ ...season, crops: [season.crops[0]!, { ...soybeans, yieldUnit: "t" }] }), { date: "2031-06-15" });
-    expect(labels(mixed)).toEqual(["Price per unit of yield (may be changed)", "Cost per unit of yield moving with it", "Cost per unit of yield"]);
+    expect(labels(mixed)).toEqual(["Price per unit of yield (yours to change)", "Hauling, drying, selling per unit of yield", "Cost per unit of yield"]);
   });
 
   it("let a reader change price, yield, share, other income and costs, and nothing else", () => {

@@ -14,10 +14,10 @@ import { farmCashFlow, grainMonth } from "./cashFlowSheet";
 export const lenderNotes = (report: SeasonReport, layer: Layer, crops: readonly CropFigures[]): readonly string[] => [
   ...layerNotes,
   interestNote(report),
-  `Price: the expected price entered in the table Crops, before selling costs. Yields: the goal and the proven yield entered in the table Fields; the outlook is the harvested yield once the harvest of a field is done. Grain not sold yet is counted at the expected price in ${grainMonth(report) ?? "November"}.`,
+  `Price: the expected price of the table Crops, before selling costs. Yields: goal and proven yield of the table Fields; projected is what was harvested once a field's harvest is done. Grain not sold yet is counted at the expected price in ${grainMonth(report) ?? "November"}.`,
   ...crops.flatMap((crop) => [...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].map((words) => `${crop.crop}: ${words}`)),
-  `The tables of net return are on the layer ${layerTitle(layer).toLowerCase()}: drying, haul and selling move with yield in them, everything else stays.`,
-  `Low: each field at the lowest of its goal, outlook and proven yield, at the low price; high: the highest, at the high price; without one, the expected.`,
+  `The tables of net return are on the layer ${layerTitle(layer).toLowerCase()}: hauling, drying and selling follow the yield in them, everything else stays.`,
+  `Low: each field at its lowest of goal, projected and proven yield, at the low price; high: the highest, at the high price; without one, the expected.`,
   "Insurance: guarantee and payment are the operator's share, shown apart from the net; a payment is worked out at the policy's harvest price, or at its projected price while no harvest price is entered. The policy rules.",
   `Left out of the cost per ${areaName(report)}: whatever is not entered. ${omitted(report)}`,
   ...uncheckedInShort(report.season), planningCaution,
@@ -60,13 +60,13 @@ export function lenderNotices(report: SeasonReport): readonly Notice[] {
     say(sales.averagePrice !== null && outlook.price.gt(sales.averagePrice.times("1.1")), "price-above-sales",
       `${crop}: the expected price is more than a tenth above the average of what is sold (${sales.averagePrice?.toFixed(2)} per ${yieldUnit}).`);
     say(entry.lowPrice === null || entry.highPrice === null, "no-price-range", `${crop}: no ${entry.lowPrice === null ? "low" : "high"} price is entered, so that case is at the expected price.`);
-    say(sales.unsold.lt("0"), "sold-beyond", `${crop}: more is sold than the yield outlook gives (${sales.unsold.neg().toFixed(0)} ${yieldUnit} beyond it).`);
+    say(sales.unsold.lt("0"), "sold-beyond", `${crop}: more is sold than the projected yield gives (${sales.unsold.neg().toFixed(0)} ${yieldUnit} beyond it).`);
     const proven = outlook.yields.proven;
-    say(proven !== null && outlook.yields.used.gt(proven), "yield-above-proven", `${crop}: the yield outlook is above the proven yield of ${proven?.toFixed(1)} ${yieldUnit}.`);
+    say(proven !== null && outlook.yields.used.gt(proven), "yield-above-proven", `${crop}: the projected yield is above the proven yield of ${proven?.toFixed(1)} ${yieldUnit}.`);
     say(proven === null, "no-proven", `${crop}: not every field has a proven yield.`);
     say(!(season.insurance ?? []).some((policy) => policy.crop === crop), "no-insurance", `${crop}: no insurance policy is entered.`);
   }
-  say(figures.outlooks.some(({ chosen, table, byDate, stand }) => !chosen && table !== null && (byDate !== null || stand !== null)), "table-not-chosen", "A yield outlook rests on a table that you did not choose: name one under Stand response in the table Season.");
+  say(figures.outlooks.some(({ chosen, table, byDate, stand }) => !chosen && table !== null && (byDate !== null || stand !== null)), "table-not-chosen", "A projected yield rests on a table that you did not choose: name one under Stand response in the table Season.");
   return notices;
 }
 

@@ -14,7 +14,7 @@ const named = 5;
 export function reasonsBand(page: Page, report: SeasonReport, crops: readonly CropFigures[], layer: Layer): void {
   const top = page.next;
   page.put({ row: top, column: 0 }, text(`What changed since the plan (${report.season.settings.currency})`, { bold: true, fill: "heading" }));
-  page.put({ row: top + 1, column: 0 }, text(`Net return, ${layerTitle(layer).toLowerCase()}: plan to outlook`, { italic: true }));
+  page.put({ row: top + 1, column: 0 }, text(`Net return, ${layerTitle(layer).toLowerCase()}: plan to projected`, { italic: true }));
   crops.forEach((crop, index) => {
     const column = 1 + index * blockWidth;
     page.across({ row: top, column }, blockWidth, text(crop.crop, { bold: true, fill: "heading", align: "center" }));
@@ -39,7 +39,7 @@ export function reasonLines({ plan, outlook, ...crop }: CropFigures, layer: Laye
   const rest = to.minus(from).minus(sum(first.map(({ amount }) => amount)));
   const others = all.length - first.length;
   const last = others > 0 ? [{ words: `${others} other ${others === 1 ? "reason" : "reasons"}`, amount: rest, bold: false }] : rest.isZero() ? [] : [{ words: "rounding", amount: rest, bold: false }];
-  return [{ words: "Plan", amount: from, bold: true }, ...first, ...last, { words: "Outlook", amount: to, bold: true }];
+  return [{ words: "Plan", amount: from, bold: true }, ...first, ...last, { words: "Projected", amount: to, bold: true }];
 }
 
 /** Characters that fit beside the amount. */

@@ -6,6 +6,7 @@ import { guarantee } from "../../../core/lender/guarantee";
 import { isOfSeason } from "../../../core/sales";
 import type { SeasonReport } from "../../seasonReport";
 import { moneyCell, priceNeededCell, text, wholeQuantityCell, yieldCell } from "../cells";
+import { priceNeededOnUnsold } from "../../unsold";
 import { areaName, layerTitle } from "../words";
 import { blockWidth, type Page } from "./page";
 
@@ -13,7 +14,7 @@ export function salesBand(page: Page, report: SeasonReport, crops: readonly Crop
   const top = page.next;
   const area = areaName(report);
   page.put({ row: top, column: 0 }, text("Grain sold and insured", { bold: true, fill: "heading" }));
-  ["Sold and contracted", "   part of the operator's crop, average price", "Unsold at the yield outlook", "Price needed on the rest, by layer", "", `Net return per ${area}, at the price entered`, "   with what is sold", `Insured per ${area}, operator's share`].forEach((words, index) => {
+  ["Sold and contracted", "   part of your crop, average price", "Unsold of the projected crop", priceNeededOnUnsold(crops.map(({ yieldUnit }) => yieldUnit)), "", `Net per ${area}, at the price entered`, "   with what is sold", `Insurance guarantee per ${area}`].forEach((words, index) => {
     page.put({ row: top + 1 + index, column: 0 }, text(words));
   });
   crops.forEach((crop, index) => {

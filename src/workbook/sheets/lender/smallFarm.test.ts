@@ -19,9 +19,9 @@ describe("the lender pages of a small farm", () => {
   it("print the break-evens that a reader may move, with and without other income", () => {
     // 13, 232, 227 and 532 are left of the costs that do not move; a bushel brings 3.90.
     expect(from("Cost of production", 20).filter((_, index) => index !== 1)).toEqual([
-      "Cost of production and break-evens", "Break-even, live | Corn", "Acres and yields entered | 100.0 ac; yields in bu:", " | goal 200.0, outlook 200.0, proven 180.0",
-      "Price per bu (may be changed) | 4 | per bu", "Yield per acre (may be changed) | 200 | bu", "Operator's share of the crop | 1", "Other income per acre | 10", "Costs of the layer | Operating | Cash | Full | Cash need",
-      "Cost per acre not moving with yield | 23 | 242 | 237 | 542", "Cost per bu moving with it | 0.1 | 0.1 | 0.1 | 0.1", "Cost per acre | 43 | 262 | 257 | 562", "Cost per bu | 0.22 | 1.31 | 1.29 | 2.81",
+      "Cost of production and break-evens", "Try your own price and yield | Corn", "Acres and yields entered | 100.0 ac; yields in bu:", " | goal 200.0, projected 200.0, proven 180.0",
+      "Price per bu (yours to change) | 4 | per bu", "Yield per acre (yours to change) | 200 | bu", "Operator's share of the crop | 1", "Other income per acre | 10", "Costs of the layer | Operating | Cash | Full | Cash need",
+      "Cost per acre without hauling etc. | 23 | 242 | 237 | 542", "Hauling, drying, selling per bu | 0.1 | 0.1 | 0.1 | 0.1", "Cost per acre | 43 | 262 | 257 | 562", "Cost per bu | 0.22 | 1.31 | 1.29 | 2.81",
       "Break-even price | 0.17 | 1.26 | 1.24 | 2.76", "Break-even yield | 3.4 | 59.5 | 58.3 | 136.5", "Net return per acre | 767 | 548 | 553 | 248", "Net return without other income | 757 | 538 | 543 | 238",
       "Break-even price without other income | 0.22 | 1.31 | 1.29 | 2.81", expect.stringMatching(/^Cost per acre by kind/),
     ]);
@@ -70,7 +70,7 @@ describe("the lender pages of a small farm", () => {
 
   it("print the cost by kind and layer, and per bushel", () => {
     expect(from("Cost per acre by kind", 14)).toEqual([
-      "Cost per acre by kind | Plan | Outlook | Change | Per bu", "   custom work | 20 | 23 | 3 | 0.12", "   haul | 20 | 20 | – | 0.1", "Operating cost | 40 | 43 | 3 | 0.22",
+      "Cost per acre by kind | Plan | Projected | Change | Per bu", "   custom work | 20 | 23 | 3 | 0.12", "   haul | 20 | 20 | – | 0.1", "Operating cost | 40 | 43 | 3 | 0.22",
       "   cash rent | 200 | 200 | – | 1", "   overhead | 9 | 9 | – | 0.05", "   term interest | 10 | 10 | – | 0.05", "Cash cost | 259 | 262 | 3 | 1.31",
       "   machine ownership | 5 | 5 | – | 0.03", "Full cost (cash − term interest + these) | 254 | 257 | 3 | 1.29", "   term principal | 80 | 80 | – | 0.4", "   family living | 220 | 220 | – | 1.1", "Cash need (cash + these) | 559 | 562 | 3 | 2.81",
       expect.stringMatching(/^Grain sold and insured/),
@@ -80,11 +80,11 @@ describe("the lender pages of a small farm", () => {
   it("print what is sold, what the rest must bring and what is insured", () => {
     // A quarter of 20,000 bu, each sold for 20 cents more than the price entered: 10 an acre; 135 bu at 4.80.
     expect(from("Grain sold and insured", 9)).toEqual([
-      "Grain sold and insured | Corn", "Sold and contracted | 5000 | bu", "   part of the operator's crop, average price | 25 % | 4.2 | per bu", "Unsold at the yield outlook | 15000 | bu",
-      "Price needed on the rest, by layer | Operating | Cash | Full | Cash need", " | -1.18 | 0.28 | 0.25 | 2.28",
-      "Net return per acre, at the price entered | 767 | 548 | 553 | 248", "   with what is sold | 777 | 558 | 563 | 258", "Insured per acre, operator's share | 648 | revenue: | 135 | 4.8",
+      "Grain sold and insured | Corn", "Sold and contracted | 5000 | bu", "   part of your crop, average price | 25 % | 4.2 | per bu", "Unsold of the projected crop | 15000 | bu",
+      "Price needed on unsold bushels | Operating | Cash | Full | Cash need", " | -1.18 | 0.28 | 0.25 | 2.28",
+      "Net per acre, at the price entered | 767 | 548 | 553 | 248", "   with what is sold | 777 | 558 | 563 | 258", "Insurance guarantee per acre | 648 | revenue: | 135 | 4.8",
     ]);
-    expect(from("Insured per acre", 1, pagesOf({ ...smallFarm, insurance: [] }))).toEqual(["Insured per acre, operator's share | no policy entered"]);
+    expect(from("Insurance guarantee per acre", 1, pagesOf({ ...smallFarm, insurance: [] }))).toEqual(["Insurance guarantee per acre | no policy entered"]);
   });
 
   it("print low, expected and high of the grower's own figures", () => {
@@ -98,7 +98,7 @@ describe("the lender pages of a small farm", () => {
 
   it("print why the outlook is not the plan", () => {
     expect(from("What changed since the plan (USD)", 4)).toEqual([
-      "What changed since the plan (USD) | Corn", "Net return, cash need: plan to outlook |   Plan |  |  | 25100", " |   Planting (custom work) |  |  | -300", " |   Outlook |  |  | 24800",
+      "What changed since the plan (USD) | Corn", "Net return, cash need: plan to projected |   Plan |  |  | 25100", " |   Planting (custom work) |  |  | -300", " |   Projected |  |  | 24800",
     ]);
   });
 
@@ -106,8 +106,8 @@ describe("the lender pages of a small farm", () => {
     const names = ["A", "B", "C", "D", "E", "F", "G"];
     const operations = names.map((name, index) => operation(name, "Home", (index + 1).toString(), "done", { kind: "supplies" }));
     expect(from("What changed since the plan", 9, pagesOf({ ...smallFarm, operations: [...smallFarm.operations, ...operations] }))).toEqual([
-      "What changed since the plan (USD) | Corn", "Net return, cash need: plan to outlook |   Plan |  |  | 25100", " |   G, not planned |  |  | -700", " |   F, not planned |  |  | -600", " |   E, not planned |  |  | -500",
-      " |   D, not planned |  |  | -400", " |   Planting (custom work) |  |  | -300", " |   3 other reasons |  |  | -600", " |   Outlook |  |  | 22000",
+      "What changed since the plan (USD) | Corn", "Net return, cash need: plan to projected |   Plan |  |  | 25100", " |   G, not planned |  |  | -700", " |   F, not planned |  |  | -600", " |   E, not planned |  |  | -500",
+      " |   D, not planned |  |  | -400", " |   Planting (custom work) |  |  | -300", " |   3 other reasons |  |  | -600", " |   Projected |  |  | 22000",
     ]);
   });
 
