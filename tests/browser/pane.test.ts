@@ -110,7 +110,7 @@ describe("adding a purchase", () => {
     await page.keyboard.press("Enter");
     const told = page.locator("form [aria-live]");
     // 0.90 is three times the 0.285 paid before, which is told as to check.
-    await expect.poll(() => told.innerText()).toBe("The purchase was added. Cost per acre of Corn: 425.69 → 428.79 (USD, cash cost, outlook). 1 new entry to fix or to check: see the line at the top.");
+    await expect.poll(() => told.innerText()).toBe("The purchase was added. Cost per acre of Corn: 425.69 → 428.79 (USD, cash cost, projected). 1 new entry to fix or to check: see the line at the top.");
     expect(await inPage(page, (pane) => pane.host.added.map(({ table, rows }) => [table, ...rows.map((row) => Object.fromEntries(row))]))).toEqual([
       ["Purchases", { Date: 47988, Item: "Urea", Quantity: 1000, Unit: "lb", "Unit price": 0.9 }],
     ]);
