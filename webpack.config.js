@@ -1,6 +1,6 @@
 /**
- * Builds and serves the two pages: the desk (`index.html`), which opens workbooks in a plain browser, and the pane
- * (`pane.html`), which Excel shows beside a workbook.
+ * Builds and serves the pages: the desk (`index.html`), which opens workbooks in a plain browser, the pane (`pane.html`),
+ * which Excel shows beside a workbook, and the help (`help.html`).
  *
  *   webpack serve                                  the desk at http://localhost:3000/, or the next free port
  *   webpack serve --env excel                      both pages at https://localhost:3000/, where manifest.xml points
@@ -51,6 +51,8 @@ export default (env) => {
         filename: "pane.html", template: here("src/pane/index.html"), chunks: ["pane"], minify: false,
         inject: "body", scriptLoading: "blocking",
       }),
+      // The help needs no program: its text is put into the page here, from what the pane shows of it.
+      new HtmlPlugin({ filename: "help.html", template: here("src/pane/help/helpHtml.ts"), chunks: [], inject: false, minify: false }),
       new CopyPlugin({
         patterns: [
           { from: here("shared/*.xlsx"), to: "[name][ext]" },

@@ -56,6 +56,7 @@ export function TopBar({ name, hasChanges, isDraftKept, book, files, commands, t
         <Button size="small" onClick={files.openNew}>New</Button>
         <Button size="small" onClick={files.openDemo}>Demo season</Button>
         <Button size="small" onClick={files.openProblems}>Demo with entries to fix</Button>
+        <a className="help" href="help.html" target="_blank" rel="noreferrer">Help</a>
       </div>
     </header>
   );

@@ -10,11 +10,12 @@ const entries = () => import("./problems/EntriesPage").then(({ EntriesPage }) =>
 const changes = () => import("./change/ChangesPage").then(({ ChangesPage }) => ChangesPage);
 const lender = () => import("./lender/LenderPage").then(({ LenderPage }) => LenderPage);
 const start = () => import("./start/StartPage").then(({ StartPage }) => StartPage);
+const help = () => import("./help/HelpPage").then(({ HelpPage }) => HelpPage);
 const more = () => import("./more/MorePage").then(({ MorePage }) => MorePage);
 
 /** Fetches the pages that come later. One that does not arrive is asked for again when it is opened. */
 export const fetchLaterPages = (): void => {
-  for (const load of [inputs, entries, fields, changes, lender, more, start]) load().catch(() => undefined);
+  for (const load of [inputs, entries, fields, changes, lender, more, start, help]) load().catch(() => undefined);
 };
 
 /** The pages of the pane, in the order of their tabs. */
@@ -26,5 +27,6 @@ export const pages: readonly Page[] = [
   { id: "lender", title: "Lender", hasTab: true, Content: later(lender) },
   { id: "more", title: "More", hasTab: true, Content: later(more) },
   { id: "start", title: "Start a rough budget", hasTab: false, Content: later(start) },
+  { id: "help", title: "Help", hasTab: false, Content: later(help) },
   { id: "entries", title: "Entries to fix", hasTab: false, Content: later(entries) },
 ];

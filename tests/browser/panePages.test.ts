@@ -318,9 +318,9 @@ it("writes cost per acre and break-evens from the page More", async () => {
 });
 
 /** Presses what is folded until nothing is, so that every part is drawn once. */
-async function unfoldAll(page: Page): Promise<void> {
+async function unfoldAll(page: Page, most = 40): Promise<void> {
   const folded = page.locator(".pn-body:not([hidden]) button[aria-expanded=false]");
-  for (let left = 40; left > 0 && await folded.count() > 0; left--) await folded.first().click();
+  for (let left = most; left > 0 && await folded.count() > 0; left--) await folded.first().click();
   expect(await folded.count()).toBe(0);
 }
 
@@ -339,6 +339,13 @@ describe.each(looks)("in %s", (_, look) => {
     for (const name of ["Add a count", /^Table: /, "What moved the projected yield", "Uneven stand", "Compare keeping with replanting", /^Treatment, other costs/]) await button(page, name).click();
     await button(page, "Add the count").click();
     await page.getByLabel("Loss, % of yield").fill("4");
+    await isSound(page);
+  });
+  it("Help is, with every part opened", async () => {
+    const page = await opened("More", look);
+    await button(page, "Help").click();
+    await page.getByRole("region", { name: "Help by subject" }).waitFor();
+    await unfoldAll(page, 80);
     await isSound(page);
   });
   it("Changes is, with a layout begun wrongly and a change opened", async () => {
@@ -363,5 +370,18 @@ describe("the pages of the demo at 320 × 600", () => {
     const page = await opened(tab, { ask: "workbook=demo-season", height: 600 });
     await page.locator(".pn-body:not([hidden]) section").first().waitFor();
     expect(await page.evaluate(() => document.querySelector(".pn-pane")!.scrollHeight)).toBeLessThanOrEqual(1200);
+  });
+
+  it("Help opens no higher, from the page More and back, and says what is looked for", async () => {
+    const page = await opened("More", { ask: "workbook=demo-season", height: 600 });
+    await button(page, "Help").focus();
+    await page.keyboard.press("Enter");
+    await page.getByRole("heading", { name: "Help" }).waitFor();
+    expect(await page.evaluate(() => document.querySelector(".pn-pane")!.scrollHeight)).toBeLessThanOrEqual(1200);
+    await button(page, "The tables and their columns").click();
+    await button(page, "Purchases").click();
+    await page.getByText("One row is one line of an invoice.").waitFor();
+    await button(page, "‹ More").click();
+    await expect.poll(() => page.getByRole("tab", { name: "More" }).getAttribute("aria-selected")).toBe("true");
   });
 });

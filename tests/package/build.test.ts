@@ -1,5 +1,5 @@
 /** What `npm run build` made: `npm test` builds before it runs this. */
-import { readdirSync, readFileSync, statSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { gzipSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
 
@@ -42,6 +42,15 @@ describe("the build", () => {
     const files = readdirSync("dist");
     expect(files).toEqual(expect.arrayContaining(["demo-season.xlsx", "demo-season-with-problems.xlsx", "manifest.xml"]));
     expect(files.filter((name) => name.endsWith(".wasm"))).toHaveLength(1);
+  });
+
+  it("holds the help as a page that needs no program and nothing from elsewhere", () => {
+    const html = page("help.html");
+    expect(html).toContain("<h1>Pennyacre: help</h1>");
+    expect(html).not.toMatch(/(https?:)?\/\/[a-z]/i);
+    expect(html).not.toMatch(/<script|javascript:|\son[a-z]+=|@import/i);
+    expect(/http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(html)?.[1]).toMatch(/^default-src 'none'; style-src 'unsafe-inline'; img-src 'self'; /);
+    for (const [, file = ""] of html.matchAll(/(?:src|href)="([^"#]+)"/g)) expect(existsSync(`dist/${file}`), file).toBe(true);
   });
 
   it("keeps the pane light enough to open over a farm's line: under 250 KB compressed, without the source map", () => {

@@ -40,6 +40,11 @@ describe("manifest.xml", () => {
     }
   });
 
+  it("sends whoever wants to know more to the help", () => {
+    expect(manifest).toContain(`<SupportUrl DefaultValue="${origin}/help.html"/>`);
+    expect(manifest).toContain(`<bt:Url id="Pennyacre.Help" DefaultValue="${origin}/help.html"/>`);
+  });
+
   it("names a resource for every resid, and uses every resource", () => {
     const used = [...manifest.matchAll(/resid="([^"]+)"/g)].map(([, id]) => id);
     const defined = [...manifest.matchAll(/<bt:(?:Image|Url|String) id="([^"]+)"/g)].map(([, id]) => id);

@@ -3,6 +3,7 @@ import { columnsAlsoRead } from "../../src/workbook/headings";
 import { oldHeadings } from "../../src/workbook/oldHeadings";
 import { inputTables } from "../../src/workbook/templates";
 import { settingNames } from "../../src/workbook/columns/season";
+import { settingHints } from "../../src/workbook/columns/settingHints";
 import { tableNames } from "../../src/workbook/tableNames";
 import { movesNothing, type MovesNothing } from "../support/movesNothing";
 
@@ -25,7 +26,8 @@ export function tablesPage(): string {
     "Tables are found by name and columns by heading, in any order; case, spaces and underscores do not matter, and a unit in brackets",
     "after a heading is read with it. Columns of your own are left alone. What each figure makes of them is in [counting.md](counting.md).", "",
     ...sections,
-    `The settings of the table Season: ${list(settingNames)}.`, "",
+    "## Settings of the table Season", "", "| Setting | What it says |", "|---|---|",
+    ...settingNames.map((name) => `| ${cell(name)} | ${cell(settingHints[name])} |`), "",
   ].join("\n");
 }
 

@@ -1,4 +1,5 @@
 import type { PageProps } from "../page";
+import { usePane } from "../paneContext";
 import { TablesPart } from "../setup/TablesPart";
 import { ResultSheetsPart } from "./ResultSheetsPart";
 import { WeatherPart } from "./WeatherPart";
@@ -6,12 +7,16 @@ import { WeedsPart } from "./WeedsPart";
 
 /** What is wanted now and then: the tables of the workbook, and sheets to print. */
 export function MorePage({ report }: PageProps) {
+  const { open } = usePane();
   return (
     <>
       <TablesPart report={report} />
       <WeedsPart report={report} />
       <WeatherPart report={report} />
       {report.figures.crops.length > 0 && <ResultSheetsPart report={report} />}
+      <section className="pn-card" aria-label="Help">
+        <p><button type="button" className="pn-link" onClick={() => open("help")}>Help</button>: layers, tables, units, undo, printing, privacy, cautions, words.</p>
+      </section>
     </>
   );
 }

@@ -30,6 +30,7 @@ export function EmptyPage({ report }: { readonly report: SeasonReport }) {
           <MakeTables tables={inputTables.filter(({ name }) => !sameName(name, "Matches"))} label="Make the input tables" />
         </Disclosure>
         <Disclosure look="line" label="Use sheets of your own" keeps><MatchPart /></Disclosure>
+        <p className="pn-note"><a className="pn-link" href="help.html" target="_blank" rel="noreferrer">Help</a>, on a page of its own.</p>
       </section>
     </div>
   );
