@@ -37,7 +37,7 @@ export async function startInExcel(tellSilence: (message: string) => void): Prom
     return { ok: false, message: "This page is the pane of the Excel add-in Pennyacre. Open it from the ribbon in Excel." };
   }
   if (!Office.context.requirements.isSetSupported("ExcelApi", oldest)) {
-    return { ok: false, message: `This version of Excel is too old for Pennyacre, which needs ExcelApi ${oldest} (Excel 2019 or later, Microsoft 365, or Excel on the web).` };
+    return { ok: false, message: `This version of Excel is too old for Pennyacre, which needs ExcelApi ${oldest} (Excel 2021 or later, Microsoft 365, or Excel on the web).` };
   }
   return { ok: true, host: excelHost(), look: officeLook(), language: Office.context.displayLanguage };
 }
