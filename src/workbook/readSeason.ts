@@ -3,6 +3,7 @@ import type { EntryRef } from "../core/row";
 import { countingOf } from "../core/weather/fieldWeather";
 import type { Season } from "../core/season";
 import type { Cell, RawTable, SheetPlace, WorkbookContent } from "./cell";
+import { applicationColumns } from "./columns/applications";
 import { purchaseColumns } from "./columns/purchases";
 import { seasonColumns } from "./columns/season";
 import { billsBesideDone } from "./billChecks";
@@ -163,7 +164,7 @@ export function inOrder(problems: readonly Problem[]): readonly Problem[] {
 /** The unit in which each item is first bought, or else first used: what counts for one without a pack. */
 function firstUnits(tables: ReadonlyMap<TableName, RawTable>): ReadonlyMap<string, string> {
   const units = new Map<string, string>();
-  for (const [name, heading] of [["Purchases", purchaseColumns.columns.unit.heading], ["Applications", "Rate unit"]] as const) {
+  for (const [name, heading] of [["Purchases", purchaseColumns.columns.unit.heading], ["Applications", applicationColumns.columns.rateUnit.heading]] as const) {
     const raw = tables.get(name);
     if (raw === undefined) continue;
     const column = (wanted: string) => raw.headers.findIndex((each) => plainHeading(each) === plainHeading(wanted));

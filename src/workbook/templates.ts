@@ -17,6 +17,7 @@ import { seasonColumns } from "./columns/season";
 import { standCountColumns } from "./columns/standCounts";
 import { hybridColumns, weatherColumns } from "./columns/weather";
 import { weedColumns } from "./columns/weeds";
+import { applicationColumns } from "./columns/applications";
 import { tenures } from "./tables/fields";
 import { chargings, statuses } from "./tables/items";
 import { policyForms } from "./tables/insurance";
@@ -91,17 +92,6 @@ const purchasesTable = tableOf(purchaseColumns);
 
 const fieldOrCrop = (): InputColumn => must("Field or Crop", "A field, or a crop for all its fields.", { width: 20 });
 const status = (): InputColumn => must("Status", "plan, done, or done as planned. A row of the plan stays and what is done is taken off it; where it was done as it stands, mark it done as planned.", { choices: statuses });
-
-const applicationsTable = table("Applications",
-  fieldOrCrop(),
-  must("Item", "A name from the table Items.", { width: 24 }),
-  must("Rate", "How much per area.", { numberFormat: quantity }),
-  must("Rate unit", "Unit per area: seeds/ac, lb/ac, gal/ac, fl oz/ac, lb N/ac.", { width: 18 }),
-  may("Acres", "Blank: the whole field or crop.", { numberFormat: quantity }),
-  may("Date", "When it is planned or was done.", { numberFormat: date }),
-  status(),
-  may("Carrier per acre", "Of a spray mix: gallons per acre (litres per hectare) in all. Rows of one field or crop and day are one mix.", { numberFormat: quantity }),
-  may("Tank size", "Gallons (litres) that the tank takes, on one row of the mix.", { numberFormat: quantity }));
 
 const operationsTable = table("Operations",
   fieldOrCrop(),
@@ -194,6 +184,6 @@ const matchesTable = table("Matches",
 
 /** All tables that we make, in the order of a season's work; `Matches` is made when a range is matched. */
 export const inputTables: readonly InputTable[] = [
-  seasonTable, cropsTable, fieldsTable, tableOf(budgetColumns), itemsTable, purchasesTable, applicationsTable, operationsTable, machinesTable, otherCostsTable,
+  seasonTable, cropsTable, fieldsTable, tableOf(budgetColumns), itemsTable, purchasesTable, tableOf(applicationColumns), operationsTable, machinesTable, otherCostsTable,
   loansTable, insuranceTable, tableOf(standCountColumns), tableOf(weatherColumns), tableOf(hybridColumns), tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), tableOf(changeColumns), matchesTable,
 ];

@@ -45,7 +45,6 @@ export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
 
   "Field or Crop": ["field", "crop", "where", "fieldname"],
   "Rate": ["applicationrate", "customrate", "interestrate", "apr"],
-  "Rate unit": ["uom", "unit"],
   "Status": ["state"],
   "Operation": ["pass", "task", "job", "work", "activity", "fieldwork"],
   "Passes": ["trips", "times", "timesover"],

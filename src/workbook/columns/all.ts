@@ -1,5 +1,6 @@
 /** The tables whose columns are declared, in the order of a season's work. */
 import type { Declared } from "./column";
+import { applicationColumns } from "./applications";
 import { budgetColumns } from "./budget";
 import { changeColumns } from "./changes";
 import { cropColumns } from "./crops";
@@ -12,5 +13,6 @@ import { hybridColumns, weatherColumns } from "./weather";
 import { weedColumns } from "./weeds";
 
 export const declaredTables: readonly Declared[] = [
-  seasonColumns, cropColumns, budgetColumns, purchaseColumns, standCountColumns, weatherColumns, hybridColumns, weedColumns, planterCheckColumns, harvestColumns, changeColumns,
+  seasonColumns, cropColumns, budgetColumns, purchaseColumns, applicationColumns, standCountColumns, weatherColumns, hybridColumns,
+  weedColumns, planterCheckColumns, harvestColumns, changeColumns,
 ];

@@ -74,7 +74,7 @@ function lineOf(row: Row, table: TableReader, places: Places): Entered | null {
   if (quadrant !== null && quantity === null && !grainQuadrants.has(quadrant) && !hasFault(row, columns.quantity)) row.fault("quantity-missing", columns.quantity);
   const target = optionalTarget(row, table, places);
   const acres = row.of(columns.acres);
-  if (target !== null && acres !== null) warnOfArea(row, acres, target, places);
+  if (target !== null && acres !== null) warnOfArea(row, columns.acres, acres, target, places);
   const about: About = { acres, target: grown(row, target, places), rate: row.of(columns.rate), layout: row.of(columns.layout), countedIn: row.of(columns.countedIn) };
   if (change === null || quadrant === null || item === null) return null;
   return {

@@ -1,5 +1,6 @@
 /** The tables Items and Applications. */
 import { one, type Decimal } from "../../core/decimal";
+import type { Named } from "../columns/column";
 import { chargedAsUsed, operatingKinds } from "../../core/kinds";
 import type { Application, Charging, Item, Status } from "../../core/season";
 import { area, itemQuantity, itemRate, money, share, type AreaUnit } from "../../core/units";
@@ -11,6 +12,7 @@ import type { Names } from "../names";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
 import { plain } from "../words";
+import { applicationColumns } from "../columns/applications";
 import { needsTarget, targetOf, targetSubjects, type Places } from "./targets";
 
 export const chargings = ["as used", "by acres", "by revenue"] as const satisfies readonly Charging[];
@@ -53,21 +55,23 @@ export const itemSubjects = (row: Row, items: Names): readonly Subject[] => {
   return name === null ? [{ of: "farm" }] : [{ of: "item", name }];
 };
 
+const { columns: used } = applicationColumns;
+
 export type Units = ReadonlyMap<string, ItemUnits>;
 
 export function readApplications(table: TableReader, places: Places, items: Names, units: Units, converter: ItemConverter): readonly Application[] {
-  if (!needsTarget(table) || !table.needs("Item", "Rate", "Rate unit", "Status")) return [];
+  if (!needsTarget(table) || !table.needs(used.item, used.rate, used.rateUnit, used.status)) return [];
   return table.rows((row): Application | null => {
     const target = targetOf(row, table, places);
-    const item = row.needName("Item", items);
-    const { value: rate, unit: typed } = row.measured("Rate", "Rate unit");
-    const status = row.needChoice("Status", statuses);
-    const acres = row.number("Acres", "above zero");
-    if (target !== null && acres !== null) warnOfArea(row, acres, target, places);
+    const item = row.needName(used.item, items);
+    const { value: rate, unit: typed } = row.measured(used.rate, used.rateUnit);
+    const status = row.need(used.status);
+    const acres = row.of(used.acres);
+    if (target !== null && acres !== null) warnOfArea(row, used.acres, acres, target, places);
     const of = item === null ? undefined : units.get(item);
-    const perUnit = of === undefined || typed === null ? null : converter.perRateUnit(row, "Rate unit", of, typed);
-    const date = row.date("Date");
-    const [carrier, tank] = [row.number("Carrier per acre", "above zero"), row.number("Tank size", "above zero")];
+    const perUnit = of === undefined || typed === null ? null : converter.perRateUnit(row, used.rateUnit, of, typed);
+    const date = row.of(used.date);
+    const [carrier, tank] = [row.of(used.carrier), row.of(used.tankSize)];
     if (target === null || item === null || rate === null || status === null || perUnit === null) return null;
     return { target, item, rate: itemRate(perUnit === one ? rate : rate.times(perUnit)), area: acres === null ? null : area(acres), date, status, source: row.source,
       ...(carrier === null && tank === null ? {} : { tank: { carrierPerArea: carrier, size: tank } }),
@@ -77,7 +81,7 @@ export function readApplications(table: TableReader, places: Places, items: Name
 }
 
 /** More acres than there are may be a slip, or one pass too many in a row. */
-export function warnOfArea(row: Row, acres: Decimal, target: Application["target"], places: Places): void {
+export function warnOfArea(row: Row, column: Named, acres: Decimal, target: Application["target"], places: Places): void {
   const whole = places.areaOf(target);
-  if (whole !== null && acres.gt(whole)) row.fault("area-too-large", "Acres", { like: whole.toFixed() });
+  if (whole !== null && acres.gt(whole)) row.fault("area-too-large", column, { like: whole.toFixed() });
 }

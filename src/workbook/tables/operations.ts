@@ -24,7 +24,7 @@ export function readOperations(table: TableReader, places: Places, machines: Nam
     const operation = row.needText("Operation");
     const status = row.needChoice("Status", statuses);
     const acres = row.number("Acres", "above zero");
-    if (target !== null && acres !== null) warnOfArea(row, acres, target, places);
+    if (target !== null && acres !== null) warnOfArea(row, { heading: "Acres" }, acres, target, places);
     const passes = row.number("Passes", "above zero") ?? one;
     const cost = costOf(row, machines);
     const kind = row.choice("Kind", operatingKinds) ?? "custom work";
