@@ -10,7 +10,7 @@ import { editDistance, plain, plainHeading } from "./words";
 /** Columns that are read besides those that we offer, under their headings of today. */
 export const columnsAlsoRead = (name: string): readonly string[] => [
   ...declaredTables.filter(({ table }) => plain(table) === plain(name)).flatMap(({ columns }) => Object.values(columns).filter(({ offered }) => offered === false).map(({ heading }) => heading)),
-  ...({ Operations: ["Field", "Crop"], Sales: ["Unit"] }[name] ?? []),
+  ...({ Sales: ["Unit"] }[name] ?? []),
 ];
 /** Letters that may differ in a slip, and the length from which a heading can be told from another word. */
 const slip = 2;

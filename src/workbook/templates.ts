@@ -18,12 +18,13 @@ import { standCountColumns } from "./columns/standCounts";
 import { hybridColumns, weatherColumns } from "./columns/weather";
 import { weedColumns } from "./columns/weeds";
 import { applicationColumns } from "./columns/applications";
+import { operationColumns } from "./columns/operations";
 import { tenures } from "./tables/fields";
-import { chargings, statuses } from "./tables/items";
+import { chargings } from "./tables/items";
 import { policyForms } from "./tables/insurance";
 import { loanKinds } from "./tables/loans";
 import { machineLabour } from "./tables/machines";
-import { operationBases, otherBases } from "./tables/operations";
+import { otherBases } from "./tables/operations";
 
 const money = "#,##0.00";
 // `#,##0.##` would show a whole number with a point and nothing behind it.
@@ -89,22 +90,6 @@ const itemsTable = table("Items",
   may("Operator share of cost %", "On crop-shared land. Blank: all of it.", { numberFormat: percent }));
 
 const purchasesTable = tableOf(purchaseColumns);
-
-const fieldOrCrop = (): InputColumn => must("Field or Crop", "A field, or a crop for all its fields.", { width: 20 });
-const status = (): InputColumn => must("Status", "plan, done, or done as planned. A row of the plan stays and what is done is taken off it; where it was done as it stands, mark it done as planned.", { choices: statuses });
-
-const operationsTable = table("Operations",
-  fieldOrCrop(),
-  must("Operation", "The pass, by one name all season.", { width: 28 }),
-  may("Acres", "Blank: the whole field or crop.", { numberFormat: quantity }),
-  may("Passes", "How often it goes over the area.", { numberFormat: quantity }),
-  may("Rate", "Money by the basis; leave blank for a machine of your own.", { numberFormat: money }),
-  may("Basis", "What the rate is for.", { choices: basisChoices(operationBases) }),
-  may("Machine", "A name from the table Machines, instead of a rate.", { width: 20 }),
-  may("Hours", "Hours of the whole row, where the rate is per hour.", { numberFormat: quantity }),
-  may("Date", "When it is planned or was done.", { numberFormat: date }),
-  status(),
-  may("Kind", "What kind of cost a rate is.", { choices: operatingKinds, width: 18 }));
 
 const part = (before: "" | "Tractor "): readonly InputColumn[] => {
   const name = (words: string) => (before === "" ? words : `${before}${words.charAt(0).toLowerCase()}${words.slice(1)}`);
@@ -184,6 +169,6 @@ const matchesTable = table("Matches",
 
 /** All tables that we make, in the order of a season's work; `Matches` is made when a range is matched. */
 export const inputTables: readonly InputTable[] = [
-  seasonTable, cropsTable, fieldsTable, tableOf(budgetColumns), itemsTable, purchasesTable, tableOf(applicationColumns), operationsTable, machinesTable, otherCostsTable,
+  seasonTable, cropsTable, fieldsTable, tableOf(budgetColumns), itemsTable, purchasesTable, tableOf(applicationColumns), tableOf(operationColumns), machinesTable, otherCostsTable,
   loansTable, insuranceTable, tableOf(standCountColumns), tableOf(weatherColumns), tableOf(hybridColumns), tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), tableOf(changeColumns), matchesTable,
 ];

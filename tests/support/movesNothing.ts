@@ -16,8 +16,6 @@ export const movesNothing: readonly MovesNothing[] = [
     why: "It waits for a planted date to move the yield outlook; before that it is the day on which costs without a date are paid, where there are any.",
   },
   { table: "Fields", column: "Harvest done", why: "Any day from the last load on ends the harvest with that load; a day before it is told." },
-  { table: "Operations", column: "Acres", where: { column: "Basis", says: "lump sum" }, why: "A lump sum is the money for the whole row, whatever part of the field it goes over." },
-  { table: "Operations", column: "Passes", where: { column: "Basis", says: "lump sum" }, why: "A lump sum is the money for the whole row, its passes included." },
   { table: "Machines", column: "Power", where: { column: "Fuel per acre", says: "filled" }, why: "Fuel as measured counts before fuel computed from the power." },
   { table: "Other costs", column: "Month", where: { column: "Basis", says: "per unit of yield" }, why: "What moves with yield is paid in the months in which the grain is." },
   { table: "Other costs", column: "Month", where: { column: "Cash", says: "no" }, why: "What is no cash is never paid." },

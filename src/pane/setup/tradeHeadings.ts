@@ -43,11 +43,7 @@ export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
   "Paid on": ["datepaid", "paid", "paiddate", "paymentdate"],
   "Note": ["notes", "comment", "comments", "remark", "remarks", "memo"],
 
-  "Field or Crop": ["field", "crop", "where", "fieldname"],
   "Rate": ["applicationrate", "customrate", "interestrate", "apr"],
-  "Status": ["state"],
-  "Operation": ["pass", "task", "job", "work", "activity", "fieldwork"],
-  "Passes": ["trips", "times", "timesover"],
   "Machine": ["implement", "equipment"],
   "Basis": ["per"],
 

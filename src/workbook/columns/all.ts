@@ -5,6 +5,7 @@ import { budgetColumns } from "./budget";
 import { changeColumns } from "./changes";
 import { cropColumns } from "./crops";
 import { harvestColumns } from "./harvest";
+import { operationColumns } from "./operations";
 import { planterCheckColumns } from "./planterChecks";
 import { purchaseColumns } from "./purchases";
 import { seasonColumns } from "./season";
@@ -13,6 +14,6 @@ import { hybridColumns, weatherColumns } from "./weather";
 import { weedColumns } from "./weeds";
 
 export const declaredTables: readonly Declared[] = [
-  seasonColumns, cropColumns, budgetColumns, purchaseColumns, applicationColumns, standCountColumns, weatherColumns, hybridColumns,
-  weedColumns, planterCheckColumns, harvestColumns, changeColumns,
+  seasonColumns, cropColumns, budgetColumns, purchaseColumns, applicationColumns, operationColumns, standCountColumns, weatherColumns,
+  hybridColumns, weedColumns, planterCheckColumns, harvestColumns, changeColumns,
 ];

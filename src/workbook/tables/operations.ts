@@ -1,54 +1,55 @@
 /** The tables Operations and Other costs. */
 import { one } from "../../core/decimal";
-import { kinds, operatingKinds } from "../../core/kinds";
+import { kinds } from "../../core/kinds";
 import type { IsoDate } from "../../core/row";
 import type { Operation, OtherCost } from "../../core/season";
 import { area, money, moneyPerArea } from "../../core/units";
+import { operationColumns } from "../columns/operations";
 import { basisIn } from "../columns/basis";
 import { monthNamed, monthOfYear } from "../dates";
 import type { Names } from "../names";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
 import { nearest } from "../words";
-import { statuses, warnOfArea } from "./items";
+import { warnOfArea } from "./items";
 import { needsTarget, targetOf, targetSubjects, type Places } from "./targets";
 
+const { columns } = operationColumns;
 const basisHeading = { heading: "Basis" };
-export const operationBases = ["per acre", "per hour", "lump sum"] as const;
 export const otherBases = ["per acre", "per unit of yield", "whole farm"] as const;
 
 export function readOperations(table: TableReader, places: Places, machines: Names): readonly Operation[] {
-  if (!needsTarget(table) || !table.needs("Operation", "Status")) return [];
+  if (!needsTarget(table) || !table.needs(columns.operation, columns.status)) return [];
   return table.rows((row): Operation | null => {
     const target = targetOf(row, table, places);
-    const operation = row.needText("Operation");
-    const status = row.needChoice("Status", statuses);
-    const acres = row.number("Acres", "above zero");
-    if (target !== null && acres !== null) warnOfArea(row, { heading: "Acres" }, acres, target, places);
-    const passes = row.number("Passes", "above zero") ?? one;
+    const operation = row.need(columns.operation);
+    const status = row.need(columns.status);
+    const acres = row.of(columns.acres);
+    if (target !== null && acres !== null) warnOfArea(row, columns.acres, acres, target, places);
+    const passes = row.of(columns.passes) ?? one;
     const cost = costOf(row, machines);
-    const kind = row.choice("Kind", operatingKinds) ?? "custom work";
-    const date = row.date("Date");
+    const kind = row.of(columns.kind) ?? "custom work";
+    const date = row.of(columns.date);
     if (target === null || operation === null || status === null || cost === null) return null;
     return { target, operation, area: acres === null ? null : area(acres), passes, cost, date, status, kind, source: row.source };
   }, (row) => targetSubjects(row, table, places));
 }
 
 function costOf(row: Row, machines: Names): Operation["cost"] | null {
-  const machine = row.text("Machine");
+  const machine = row.of(columns.machine);
   if (machine !== null) {
-    const named = row.needName("Machine", machines);
-    for (const column of ["Rate", "Hours"]) row.besides(column, "Machine");
+    const named = row.needName(columns.machine, machines);
+    for (const column of [columns.rate, columns.hours]) row.besides(column, columns.machine);
     return named === null ? null : { basis: "machine", machine: named };
   }
-  const rate = row.number("Rate");
+  const rate = row.of(columns.rate);
   if (rate === null) return row.lose("cost-missing");
-  const basis = basisIn(row, basisHeading, operationBases) ?? "per acre";
-  if (basis !== "per hour") row.besides("Hours", "Basis");
+  const basis = row.of(columns.basis) ?? "per acre";
+  if (basis !== "per hour") row.besides(columns.hours, columns.basis);
   if (basis === "per acre") return { basis, rate: moneyPerArea(rate) };
   if (basis === "lump sum") return { basis, rate: money(rate) };
-  const hours = row.number("Hours");
-  if (hours?.isZero() === true && !rate.isZero()) row.fault("quantity-zero", "Hours", { like: rate.toFixed() });
+  const hours = row.of(columns.hours);
+  if (hours?.isZero() === true && !rate.isZero()) row.fault("quantity-zero", columns.hours, { like: rate.toFixed() });
   return hours === null ? row.lose("hours-missing") : { basis, rate: money(rate), hours };
 }
 
