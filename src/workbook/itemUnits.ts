@@ -3,10 +3,13 @@ import { Decimal, hundred, one } from "../core/decimal";
 import { conversion, measureNamed, measureNames, namedMeasure, type Density, type Measure } from "../core/measure";
 import type { Item } from "../core/season";
 import type { AreaUnit } from "../core/units";
+import { itemColumns } from "./columns/items";
 import { readNumber, type NumberStyle } from "./numbers";
 import type { At, Row } from "./tableRow";
 import { measureMeant } from "./tonMeant";
 import { nearest, plain } from "./words";
+
+const { columns } = itemColumns;
 
 /** Hectares in an acre, by the international foot. */
 export const hectaresPerAcre = new Decimal("0.40468564224");
@@ -114,14 +117,14 @@ function areaFactor(per: string | undefined, areaUnit: AreaUnit): Decimal | null
 
 /** The unit that an item is counted in, from what its row says of the pack; `null` with a fault where that is half a pack. */
 export function packOf(row: Row, firstUnit: string | null, areaUnit: AreaUnit): { packName: string; packSize: Decimal; unit: Measure } | null {
-  const name = row.text("Pack name");
-  const size = row.number("Pack size", "above zero");
-  const typed = row.text("Pack unit");
+  const name = row.of(columns.packName);
+  const size = row.of(columns.packSize);
+  const typed = row.of(columns.packUnit);
   const unitNamed = (text: string): Measure => {
     const measure = measureMeant(text, areaUnit, null);
     return measure === null || measure === "ton-unclear" ? namedMeasure(text) : measure;
   };
-  if (typed !== null && name !== null && measureMeant(name, areaUnit, unitNamed(typed).name) === "ton-unclear" && size === null) return row.lose("ton-unclear", "Pack name");
+  if (typed !== null && name !== null && measureMeant(name, areaUnit, unitNamed(typed).name) === "ton-unclear" && size === null) return row.lose("ton-unclear", columns.packName);
   if (size !== null && typed !== null) {
     const unit = unitNamed(typed);
     return { packName: name ?? (size.eq(one) ? unit.name : `${size.toString()} ${unit.name}`), packSize: size, unit };
@@ -141,24 +144,24 @@ export function packOf(row: Row, firstUnit: string | null, areaUnit: AreaUnit): 
 const analysisPattern = /^(\d+(?:[.,]\d+)?)\s*[-–/]\s*(\d+(?:[.,]\d+)?)\s*[-–/]\s*(\d+(?:[.,]\d+)?)/;
 
 export function analysisOf(row: Row): Analysis | null {
-  const typed = row.text("Analysis N-P-K");
+  const typed = row.of(columns.analysis);
   if (typed === null) return null;
   const found = analysisPattern.exec(typed);
-  if (found === null) return row.fault("not-an-analysis", "Analysis N-P-K");
+  if (found === null) return row.fault("not-an-analysis", columns.analysis);
   const [n, p2o5, k2o] = found.slice(1).map((part) => new Decimal(part.replace(",", "."))) as [Decimal, Decimal, Decimal];
   return { n, p2o5, k2o };
 }
 
 /** Density in kg/L: "10.7 lb/gal", "1.28 kg/L", or a bare number in lb/gal (kg/L where areas are hectares). */
 export function densityOf(row: Row, areaUnit: AreaUnit, style: NumberStyle): Density | null {
-  const typed = row.text("Density");
+  const typed = row.of(columns.density);
   if (typed === null) return null;
   const [, number = "", units = ""] = /^([-\d.,' ]+)(.*)$/.exec(typed) ?? [];
   const reading = readNumber(number, style);
-  if (typeof reading === "string") return row.fault("not-a-number", "Density");
-  if (reading.value.lte("0")) return row.fault("not-above-zero", "Density");
+  if (typeof reading === "string") return row.fault("not-a-number", columns.density);
+  if (reading.value.lte("0")) return row.fault("not-above-zero", columns.density);
   const [weight, volume] = units.trim() === "" ? (areaUnit === "ac" ? ["lb", "gal"] : ["kg", "L"]) : units.split(/\s*(?:\/|\bper\b)\s*/i);
   const [over, under] = [measureNamed(weight ?? ""), measureNamed(volume ?? "")];
-  if (over?.dimension !== "weight" || under?.dimension !== "volume") return row.fault("unknown-unit", "Density");
+  if (over?.dimension !== "weight" || under?.dimension !== "volume") return row.fault("unknown-unit", columns.density);
   return reading.value.times(over.factor).div(under.factor);
 }

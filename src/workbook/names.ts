@@ -1,10 +1,11 @@
 /** Names that rows define and other rows refer to. */
+import type { Named } from "./columns/column";
 import { plain } from "./words";
 
 /** What defining a name needs of its row. */
 type NamingRow = {
-  readonly needText: (column: string) => string | null;
-  readonly lose: (code: "duplicate-name", column: string) => null;
+  readonly needText: (column: Named) => string | null;
+  readonly lose: (code: "duplicate-name", column: Named) => null;
 };
 
 /** The names that a table defines, found in any case and spacing. */
@@ -44,7 +45,7 @@ export class Names {
   }
 
   /** Reads the column that names a row; a name that is there already loses the row. */
-  define(row: NamingRow, column: string): string | null {
+  define(row: NamingRow, column: Named): string | null {
     const name = row.needText(column);
     if (name === null) return null;
     if (this.spelled(name) !== null) return row.lose("duplicate-name", column);

@@ -1,6 +1,5 @@
 /** The input tables that we offer to make: headings, hints with their units, words to choose from. */
-import { kinds, operatingKinds } from "../core/kinds";
-import { measureNames } from "../core/measure";
+import { kinds } from "../core/kinds";
 import { remainingValueClasses } from "../core/tables/remainingValue";
 import { repairClasses } from "../core/tables/repairFactors";
 import { tableNames } from "./tableNames";
@@ -19,8 +18,8 @@ import { hybridColumns, weatherColumns } from "./columns/weather";
 import { weedColumns } from "./columns/weeds";
 import { applicationColumns } from "./columns/applications";
 import { operationColumns } from "./columns/operations";
+import { itemColumns } from "./columns/items";
 import { tenures } from "./tables/fields";
-import { chargings } from "./tables/items";
 import { policyForms } from "./tables/insurance";
 import { loanKinds } from "./tables/loans";
 import { machineLabour } from "./tables/machines";
@@ -74,20 +73,6 @@ const fieldsTable = table("Fields",
   may("Weather place", "Where its weather is recorded, a Place of the table Weather. Blank: the only one.", { width: 18 }),
   may("Harvest done", "The day of the last load, or yes. Until it is filled the loads are the harvest so far, and the yield outlook stays.", { numberFormat: date }),
   may("Same land as", "Of a second crop in the year: the field whose acres it uses again. They count once, and the rent stands on one of the two.", { width: 22 }));
-
-const itemsTable = table("Items",
-  must("Item", "What is bought, by the name that invoices get in the table Purchases.", { width: 24 }),
-  must("Kind", "What kind of cost it is.", { choices: operatingKinds, width: 18 }),
-  may("Pack name", "What one pack is called: bag, tote, jug. Blank: it is bought by the unit."),
-  may("Pack size", "How much is in one pack.", { numberFormat: quantity }),
-  may("Pack unit", "The unit of the pack size.", { choices: measureNames }),
-  may("Plan price per pack", "Money per pack that the plan assumes.", { numberFormat: money }),
-  may("Density", "To go between weight and volume: 10.7 lb/gal."),
-  may("Analysis N-P-K", "Percent by weight, for rates of a nutrient: 46-0-0."),
-  may("Sites of action", "Of a crop protection product, from its label, by number, as 15, 27."),
-  may("Controls", "Weeds that its label says it controls, with commas, named as in the table Weeds; none for a fungicide.", { width: 28 }),
-  may("Charged", "As used, or as bought and shared by acres or by revenue. Blank: seed, fertilizer and crop protection as used, the rest by acres.", { choices: chargings }),
-  may("Operator share of cost %", "On crop-shared land. Blank: all of it.", { numberFormat: percent }));
 
 const purchasesTable = tableOf(purchaseColumns);
 
@@ -169,6 +154,6 @@ const matchesTable = table("Matches",
 
 /** All tables that we make, in the order of a season's work; `Matches` is made when a range is matched. */
 export const inputTables: readonly InputTable[] = [
-  seasonTable, cropsTable, fieldsTable, tableOf(budgetColumns), itemsTable, purchasesTable, tableOf(applicationColumns), tableOf(operationColumns), machinesTable, otherCostsTable,
+  seasonTable, cropsTable, fieldsTable, tableOf(budgetColumns), tableOf(itemColumns), purchasesTable, tableOf(applicationColumns), tableOf(operationColumns), machinesTable, otherCostsTable,
   loansTable, insuranceTable, tableOf(standCountColumns), tableOf(weatherColumns), tableOf(hybridColumns), tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), tableOf(changeColumns), matchesTable,
 ];

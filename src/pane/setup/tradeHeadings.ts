@@ -24,13 +24,6 @@ export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
 
   "Item": ["product", "input", "description", "desc", "material", "article", "expense", "name"],
   "Kind": ["type", "category", "costtype"],
-  "Pack name": ["pack", "package", "container"],
-  "Pack size": ["packagesize", "containersize", "size"],
-  "Pack unit": ["packageunit", "sizeunit", "uom"],
-  "Plan price per pack": ["planprice", "budgetprice", "packprice", "price", "budgetedprice"],
-  "Analysis N-P-K": ["analysis", "grade"],
-  "Sites of action": ["moa", "siteofaction", "hracgroup", "modeofaction"],
-  "Operator share of cost %": ["operatorshare", "costshare"],
 
   "Date": ["invoicedate", "datebought", "purchasedate", "datesold", "saledate", "harvestdate", "dateapplied", "when", "day", "invdate", "purchdate"],
   "Quantity": ["qty", "count", "units", "quantitybought", "qtyshipped", "qtybought", "quantityshipped"],

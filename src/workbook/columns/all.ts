@@ -5,6 +5,7 @@ import { budgetColumns } from "./budget";
 import { changeColumns } from "./changes";
 import { cropColumns } from "./crops";
 import { harvestColumns } from "./harvest";
+import { itemColumns } from "./items";
 import { operationColumns } from "./operations";
 import { planterCheckColumns } from "./planterChecks";
 import { purchaseColumns } from "./purchases";
@@ -14,6 +15,6 @@ import { hybridColumns, weatherColumns } from "./weather";
 import { weedColumns } from "./weeds";
 
 export const declaredTables: readonly Declared[] = [
-  seasonColumns, cropColumns, budgetColumns, purchaseColumns, applicationColumns, operationColumns, standCountColumns, weatherColumns,
-  hybridColumns, weedColumns, planterCheckColumns, harvestColumns, changeColumns,
+  seasonColumns, cropColumns, budgetColumns, itemColumns, purchaseColumns, applicationColumns, operationColumns, standCountColumns,
+  weatherColumns, hybridColumns, weedColumns, planterCheckColumns, harvestColumns, changeColumns,
 ];

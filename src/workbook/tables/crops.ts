@@ -14,7 +14,7 @@ const { crop, yieldUnit, weightPerBushel, standardMoisture, price, lowPrice, hig
 export function readCrops(table: TableReader, names: Names, settings: Settings): readonly Crop[] {
   if (!table.needs(crop.heading, price.heading)) return [];
   return table.rows((row): Crop | null => {
-    const name = names.define(row, crop.heading);
+    const name = names.define(row, crop);
     const expected = row.need(price);
     if (name === null || expected === null) return null;
     const perUnit = (column: Column<Decimal>) => { const value = row.of(column); return value === null ? null : moneyPerUnit(value); };

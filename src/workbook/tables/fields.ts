@@ -13,7 +13,7 @@ export const tenures = ["owned", "cash rent", "crop share"] as const satisfies r
 export function readFields(table: TableReader, names: Names, crops: Names): readonly Field[] {
   if (!table.needs("Field", "Crop", "Acres", "Yield goal")) return [];
   const fields = table.rows((row): Field | null => {
-    const name = names.define(row, "Field");
+    const name = names.define(row, { heading: "Field" });
     const crop = row.needName("Crop", crops);
     const acres = row.needNumber("Acres", "above zero");
     const goal = row.needNumber("Yield goal");

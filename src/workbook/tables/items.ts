@@ -1,8 +1,8 @@
 /** The tables Items and Applications. */
 import { one, type Decimal } from "../../core/decimal";
 import type { Named } from "../columns/column";
-import { chargedAsUsed, operatingKinds } from "../../core/kinds";
-import type { Application, Charging, Item, Status } from "../../core/season";
+import { chargedAsUsed } from "../../core/kinds";
+import type { Application, Item } from "../../core/season";
 import { area, itemQuantity, itemRate, money, share, type AreaUnit } from "../../core/units";
 import { namesIn, sitesIn } from "../../core/weeds/sites";
 import { analysisOf, densityOf, packOf, rateAsTyped, type ItemConverter, type ItemUnits } from "../itemUnits";
@@ -12,26 +12,26 @@ import type { Names } from "../names";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
 import { plain } from "../words";
+import { itemColumns } from "../columns/items";
 import { applicationColumns } from "../columns/applications";
 import { needsTarget, targetOf, targetSubjects, type Places } from "./targets";
 
-export const chargings = ["as used", "by acres", "by revenue"] as const satisfies readonly Charging[];
-export const statuses = ["plan", "done", "done as planned"] as const satisfies readonly Status[];
+const { columns } = itemColumns;
 
 /** @param firstUnit the unit in which each item, by its plain name, is first bought or used */
 export function readItems(table: TableReader, names: Names, areaUnit: AreaUnit, style: NumberStyle, firstUnit: ReadonlyMap<string, string>): readonly ItemUnits[] {
-  if (!table.needs("Item", "Kind")) return [];
+  if (!table.hasNeeded(itemColumns)) return [];
   return table.rows((row): ItemUnits | null => {
-    const name = names.define(row, "Item");
-    const kind = row.needChoice("Kind", operatingKinds);
+    const name = names.define(row, columns.item);
+    const kind = row.need(columns.kind);
     const pack = name === null ? null : packOf(row, firstUnit.get(plain(name)) ?? null, areaUnit);
-    const price = row.number("Plan price per pack");
+    const price = row.of(columns.planPrice);
     const [density, analysis] = [densityOf(row, areaUnit, style), analysisOf(row)];
     if (name === null || kind === null || pack === null) return null;
-    const charged = row.choice("Charged", chargings) ?? (chargedAsUsed.has(kind) ? "as used" : "by acres");
+    const charged = row.of(columns.charged) ?? (chargedAsUsed.has(kind) ? "as used" : "by acres");
     const item: Item = {
       name, kind, packName: pack.packName, packSize: itemQuantity(pack.packSize), unit: pack.unit, charged,
-      planPricePerPack: price === null ? null : money(price), operatorCostShare: share(row.share("Operator share of cost") ?? one),
+      planPricePerPack: price === null ? null : money(price), operatorCostShare: share(row.of(columns.operatorCostShare) ?? one),
       sitesOfAction: siteTextOf(row), ...controlsOf(row), source: row.source,
     };
     return { item, density, analysis };
@@ -40,18 +40,18 @@ export function readItems(table: TableReader, names: Names, areaUnit: AreaUnit, 
 
 /** The weeds that a label names; "none" says that it is for no weed. */
 function controlsOf(row: Row): Pick<Item, "controls"> {
-  const typed = row.text("Controls");
+  const typed = row.of(columns.controls);
   return typed === null ? {} : { controls: /^(none|no|-|–)$/i.test(typed) ? [] : namesIn(typed) };
 }
 
 /** Sites of action as typed; notes where no site can be made out, so that a product does not lose them unseen. */
 function siteTextOf(row: Row): string | null {
-  const typed = row.text("Sites of action");
-  return typed !== null && sitesIn(typed).length === 0 && /\d/.test(typed) ? row.fault("not-sites", "Sites of action", { like: typed }) : typed;
+  const typed = row.of(columns.sites);
+  return typed !== null && sitesIn(typed).length === 0 && /\d/.test(typed) ? row.fault("not-sites", columns.sites, { like: typed }) : typed;
 }
 
 export const itemSubjects = (row: Row, items: Names): readonly Subject[] => {
-  const name = items.spelled(String(row.cell("Item")));
+  const name = items.spelled(String(row.cell(columns.item)));
   return name === null ? [{ of: "farm" }] : [{ of: "item", name }];
 };
 

@@ -20,7 +20,7 @@ export function readMachines(table: TableReader, names: Names, settings: Setting
   if (!table.needs("Machine", "List price", "Years kept", "Width", "Speed")) return [];
   const tractors: Tractors = new Map();
   return table.rows((row): Machine | null => {
-    const name = names.define(row, "Machine");
+    const name = names.define(row, { heading: "Machine" });
     const main = partOf(row, "", name);
     const tractor = tractorOf(row, tractors);
     const width = row.needNumber("Width", "above zero");
