@@ -1,11 +1,9 @@
 /** The input tables that we offer to make: headings, hints with their units, words to choose from. */
-import { kinds } from "../core/kinds";
 import { remainingValueClasses } from "../core/tables/remainingValue";
 import { repairClasses } from "../core/tables/repairFactors";
 import { tableNames } from "./tableNames";
 import type { InputColumn, InputTable } from "./inputTable";
 import type { Declared } from "./columns/column";
-import { basisChoices } from "./columns/basis";
 import { budgetColumns } from "./columns/budget";
 import { changeColumns } from "./columns/changes";
 import { cropColumns } from "./columns/crops";
@@ -19,11 +17,11 @@ import { weedColumns } from "./columns/weeds";
 import { applicationColumns } from "./columns/applications";
 import { operationColumns } from "./columns/operations";
 import { itemColumns } from "./columns/items";
+import { otherCostColumns } from "./columns/otherCosts";
 import { tenures } from "./tables/fields";
 import { policyForms } from "./tables/insurance";
 import { loanKinds } from "./tables/loans";
 import { machineLabour } from "./tables/machines";
-import { otherBases } from "./tables/operations";
 
 const money = "#,##0.00";
 // `#,##0.##` would show a whole number with a point and nothing behind it.
@@ -107,15 +105,6 @@ const machinesTable = table("Machines",
   may("Tractor", "The tractor's name; the same name on every row that it pulls. Blank: self-propelled."),
   ...part("Tractor "));
 
-const otherCostsTable = table("Other costs",
-  must("Item", "What it is for.", { width: 34 }),
-  must("Kind", "What kind of cost it is.", { choices: kinds, width: 18 }),
-  must("Amount", "Money by the basis.", { numberFormat: money }),
-  must("Basis", "What the amount is for.", { choices: basisChoices(otherBases), width: 18 }),
-  may("Shared over", "all, a crop or a field; add \"by revenue\" to share by income. Blank: all, by acres.", { width: 20 }),
-  may("Cash", "Whether money is paid.", { choices: ["yes", "no"] }),
-  may("Month", "The month or date of payment."));
-
 const loansTable = table("Loans",
   must("Name", "What the loan is called.", { width: 24 }),
   may("Kind", "Operating for the season's line, term for one that is paid off.", { choices: loanKinds }),
@@ -154,6 +143,6 @@ const matchesTable = table("Matches",
 
 /** All tables that we make, in the order of a season's work; `Matches` is made when a range is matched. */
 export const inputTables: readonly InputTable[] = [
-  seasonTable, cropsTable, fieldsTable, tableOf(budgetColumns), tableOf(itemColumns), purchasesTable, tableOf(applicationColumns), tableOf(operationColumns), machinesTable, otherCostsTable,
+  seasonTable, cropsTable, fieldsTable, tableOf(budgetColumns), tableOf(itemColumns), purchasesTable, tableOf(applicationColumns), tableOf(operationColumns), machinesTable, tableOf(otherCostColumns),
   loansTable, insuranceTable, tableOf(standCountColumns), tableOf(weatherColumns), tableOf(hybridColumns), tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), tableOf(changeColumns), matchesTable,
 ];

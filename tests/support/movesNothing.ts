@@ -17,8 +17,6 @@ export const movesNothing: readonly MovesNothing[] = [
   },
   { table: "Fields", column: "Harvest done", why: "Any day from the last load on ends the harvest with that load; a day before it is told." },
   { table: "Machines", column: "Power", where: { column: "Fuel per acre", says: "filled" }, why: "Fuel as measured counts before fuel computed from the power." },
-  { table: "Other costs", column: "Month", where: { column: "Basis", says: "per unit of yield" }, why: "What moves with yield is paid in the months in which the grain is." },
-  { table: "Other costs", column: "Month", where: { column: "Cash", says: "no" }, why: "What is no cash is never paid." },
   { table: "Planter checks", column: "Row", why: "It says which row of the planter; every row costs the same." },
   { table: "Sales", column: "Date", where: { column: "Delivery month", says: "filled" }, why: "Grain is paid in the month of delivery." },
   { table: "Harvest", column: "Date", why: "The last load of a field ends its work of the season; any other day counts the same bushels." },

@@ -22,14 +22,12 @@ export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
   "Operator share of crop %": ["operatorshare", "cropshare", "myshare"],
   "Proven yield": ["aph", "aphyield", "averageyield", "avgyield", "historicyield", "yield", "approvedyield"],
 
-  "Item": ["product", "input", "description", "desc", "material", "article", "expense", "name"],
   "Kind": ["type", "category", "costtype"],
 
   "Date": ["invoicedate", "datebought", "purchasedate", "datesold", "saledate", "harvestdate", "dateapplied", "when", "day", "invdate", "purchdate"],
   "Quantity": ["qty", "count", "units", "quantitybought", "qtyshipped", "qtybought", "quantityshipped"],
   "Unit": ["uom", "um", "uperm", "measure", "units", "unitofmeasure"],
   "Unit price": ["unitcost", "price", "priceperunit", "costperunit", "$perunit", "priceeach", "each", "cost"],
-  "Amount": ["amt", "total", "linetotal", "extendedprice", "extension", "ext", "extprice", "extcost", "extamt", "extamount", "extendedamount", "extendedcost", "netamount", "cost", "totalcost", "totalprice", "invoiceamount"],
   "Freight": ["shipping", "delivery", "carriage", "haulage", "freightin"],
   "Rebate": ["discount", "credit"],
   "Supplier": ["vendor", "dealer", "seller", "retailer", "boughtfrom"],
@@ -38,9 +36,7 @@ export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
 
   "Rate": ["applicationrate", "customrate", "interestrate", "apr"],
   "Machine": ["implement", "equipment"],
-  "Basis": ["per"],
 
-  "Shared over": ["allocateto", "sharedby"],
   "Name": ["loan", "lender"],
   "Balance": ["owed", "outstanding", "loanbalance"],
   "Payment": ["pmt", "installment", "instalment"],

@@ -7,6 +7,7 @@ import { cropColumns } from "./crops";
 import { harvestColumns } from "./harvest";
 import { itemColumns } from "./items";
 import { operationColumns } from "./operations";
+import { otherCostColumns } from "./otherCosts";
 import { planterCheckColumns } from "./planterChecks";
 import { purchaseColumns } from "./purchases";
 import { seasonColumns } from "./season";
@@ -15,6 +16,6 @@ import { hybridColumns, weatherColumns } from "./weather";
 import { weedColumns } from "./weeds";
 
 export const declaredTables: readonly Declared[] = [
-  seasonColumns, cropColumns, budgetColumns, itemColumns, purchaseColumns, applicationColumns, operationColumns, standCountColumns,
-  weatherColumns, hybridColumns, weedColumns, planterCheckColumns, harvestColumns, changeColumns,
+  seasonColumns, cropColumns, budgetColumns, itemColumns, purchaseColumns, applicationColumns, operationColumns, otherCostColumns,
+  standCountColumns, weatherColumns, hybridColumns, weedColumns, planterCheckColumns, harvestColumns, changeColumns,
 ];

@@ -9,7 +9,7 @@ export const basisColumn = <const Basis extends string>(bases: readonly Basis[],
   return { ...choice(named.heading, bases, { words: ["per"], ...said }), choices: basisChoices(bases), read: (row) => basisIn(row, named, bases) };
 };
 
-export const basisChoices = (bases: readonly string[]): readonly string[] => bases.flatMap((basis) => (basis === "per acre" ? [basis, "per hectare"] : [basis]));
+const basisChoices = (bases: readonly string[]): readonly string[] => bases.flatMap((basis) => (basis === "per acre" ? [basis, "per hectare"] : [basis]));
 
 /** The basis that is an area's as it is written for the area unit of the workbook. */
 export const basisWords = (basis: string, areaUnit: AreaUnit): string => (basis === "per acre" && areaUnit === "ha" ? "per hectare" : basis);
@@ -18,7 +18,7 @@ export const basisWords = (basis: string, areaUnit: AreaUnit): string => (basis 
  * The basis as typed; "per hectare" and "per bu" are what a metric or a bushel workbook calls it. One that names the other area unit
  * is counted per area of the workbook and noted, since nobody knows whether the word or the money is wrong.
  */
-export function basisIn<Basis extends string>(row: CellReader, column: Named, bases: readonly Basis[]): Basis | null {
+function basisIn<Basis extends string>(row: CellReader, column: Named, bases: readonly Basis[]): Basis | null {
   const typed = plain(row.text(column) ?? "");
   const [, area] = /^(?:per|an?|\/)?(acres?|ac|hectares?|ha)$/.exec(typed) ?? [];
   const meant = area !== undefined ? "per acre" : /^per(bu|bushel|t|tonne|ton|cwt|lb|kg)$/.test(typed) ? "per unit of yield" : null;

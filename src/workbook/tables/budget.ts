@@ -10,7 +10,7 @@ import { namedSubjects, namedTarget } from "./namedTarget";
 import { monthOf } from "./operations";
 import type { Places } from "./targets";
 
-const { over, kind, amount, basis, operatorCostShare, allIn, note } = budgetColumns.columns;
+const { over, kind, amount, basis, month, operatorCostShare, allIn, note } = budgetColumns.columns;
 
 /** What every line of one target and kind says of it, beside the line. */
 type Read = { readonly line: BudgetLine; readonly note: string; readonly subjects: readonly Subject[] };
@@ -23,7 +23,7 @@ export function readBudget(table: TableReader, places: Places, seasonYear: strin
     const [of, money] = [row.need(kind), row.need(amount)];
     const said = plain(row.of(note) ?? "");
     const counted = row.text(basis) === null ? "per acre" : row.of(basis);
-    const [paidOn, part, done] = [monthOf(row, seasonYear), row.of(operatorCostShare) ?? one, row.of(allIn) === "yes"];
+    const [paidOn, part, done] = [monthOf(row, month, seasonYear), row.of(operatorCostShare) ?? one, row.of(allIn) === "yes"];
     if (counted === null) row.lost = true;
     if (target === null || of === null || money === null || counted === null) return null;
     const line: BudgetLine = { over: target, kind: of, amount: money, basis: counted, paidOn, operatorCostShare: share(part), allIn: done, source: row.source };

@@ -1,11 +1,11 @@
 /** The tables Operations and Other costs. */
 import { one } from "../../core/decimal";
-import { kinds } from "../../core/kinds";
 import type { IsoDate } from "../../core/row";
 import type { Operation, OtherCost } from "../../core/season";
 import { area, money, moneyPerArea } from "../../core/units";
 import { operationColumns } from "../columns/operations";
-import { basisIn } from "../columns/basis";
+import { otherCostColumns } from "../columns/otherCosts";
+import type { Named } from "../columns/column";
 import { monthNamed, monthOfYear } from "../dates";
 import type { Names } from "../names";
 import type { TableReader } from "../tableReader";
@@ -15,8 +15,7 @@ import { warnOfArea } from "./items";
 import { needsTarget, targetOf, targetSubjects, type Places } from "./targets";
 
 const { columns } = operationColumns;
-const basisHeading = { heading: "Basis" };
-export const otherBases = ["per acre", "per unit of yield", "whole farm"] as const;
+const { columns: other } = otherCostColumns;
 
 export function readOperations(table: TableReader, places: Places, machines: Names): readonly Operation[] {
   if (!needsTarget(table) || !table.needs(columns.operation, columns.status)) return [];
@@ -54,15 +53,15 @@ function costOf(row: Row, machines: Names): Operation["cost"] | null {
 }
 
 export function readOtherCosts(table: TableReader, places: Places, seasonYear: string | null): readonly OtherCost[] {
-  if (!table.needs("Item", "Kind", "Amount", "Basis")) return [];
+  if (!table.hasNeeded(otherCostColumns)) return [];
   return table.rows((row): OtherCost | null => {
-    const item = row.needText("Item");
-    const kind = row.needChoice("Kind", kinds);
-    const amount = row.needNumber("Amount", "any");
-    const basis = basisIn(row, basisHeading, otherBases) ?? row.missing("Basis");
+    const item = row.need(other.item);
+    const kind = row.need(other.kind);
+    const amount = row.need(other.amount);
+    const basis = row.need(other.basis);
     const shared = sharedOver(row, places);
-    const cash = row.choice("Cash", ["yes", "no"]) !== "no";
-    const paidOn = monthOf(row, seasonYear);
+    const cash = row.of(other.cash) !== "no";
+    const paidOn = monthOf(row, other.month, seasonYear);
     if (item === null || kind === null || amount === null || basis === null || shared === null) return null;
     return { item, kind, amount, basis, ...shared, cash, paidOn, source: row.source };
   }, (row) => sharedSubjects(row, places));
@@ -73,28 +72,28 @@ const allWords = /^(all|farm|whole farm|all fields)?$/i;
 
 /** "all", a crop or a field, perhaps followed by "by acres" or "by revenue". */
 function sharedOver(row: Row, places: Places): Pick<OtherCost, "over" | "by"> | null {
-  const typed = row.text("Shared over") ?? "";
+  const typed = row.of(other.sharedOver) ?? "";
   const by = /revenue/i.test(byWords.exec(typed)?.[1] ?? "") ? "revenue" : "acres";
   const over = typed.replace(byWords, "").trim();
   if (allWords.test(over)) return { over: { all: true }, by };
   const target = places.named(over);
   if (target !== null) return { over: target, by };
   const like = nearest(over, [...places.fieldNames.all, ...places.cropNames.all]);
-  return row.lose("unknown-name", "Shared over", like === null ? {} : { like });
+  return row.lose("unknown-name", other.sharedOver, like === null ? {} : { like });
 }
 
 function sharedSubjects(row: Row, places: Places): ReturnType<typeof targetSubjects> {
-  const over = String(row.cell("Shared over")).replace(byWords, "").trim();
+  const over = String(row.cell(other.sharedOver)).replace(byWords, "").trim();
   const target = allWords.test(over) ? null : places.named(over);
   return target === null ? [{ of: "farm" }] : ["field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop }];
 }
 
 /** The first day of the month named, in the season's year; or the date itself. */
-export function monthOf(row: Row, seasonYear: string | null): IsoDate | null {
-  const typed = row.text("Month");
+export function monthOf(row: Row, column: Named, seasonYear: string | null): IsoDate | null {
+  const typed = row.text(column);
   if (typed === null) return null;
   const month = monthNamed(typed);
-  if (month === null) return monthOfYear(typed) ?? row.date("Month");
-  return seasonYear === null ? row.fault("year-missing", "Month") : `${seasonYear}-${String(month).padStart(2, "0")}-01`;
+  if (month === null) return monthOfYear(typed) ?? row.date(column);
+  return seasonYear === null ? row.fault("year-missing", column) : `${seasonYear}-${String(month).padStart(2, "0")}-01`;
 }
 
