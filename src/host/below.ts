@@ -10,7 +10,8 @@ export const rowsLookedAt = 2_000;
  * columns, or goes on past its end, that one has the rows.
  */
 export function lastRowBelow(block: Area, others: readonly Area[]): number {
-  const beside = others.filter(({ left, right, bottom }) => left <= block.right && right >= block.left && bottom > block.bottom);
+  // A cell alone is what names a field beside a range, and no block that goes on.
+  const beside = others.filter(({ top, left, right, bottom }) => (top !== bottom || left !== right) && left <= block.right && right >= block.left && bottom > block.bottom);
   return Math.min(block.bottom + rowsLookedAt, ...beside.map(({ top }) => Math.max(top, block.bottom + 1) - 1));
 }
 

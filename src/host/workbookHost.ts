@@ -38,8 +38,13 @@ export interface WorkbookHost {
   addColumn(column: NewColumn): Promise<void>;
   /** Shows a cell to the user and selects it. */
   select(place: SheetPlace): Promise<void>;
-  /** The address (`Sheet!A1:F20`) and headings of what the user has selected, to match a range of their own. */
+  /**
+   * The address (`Sheet!A1:F20`) and headings of what the user has selected, to match a range of their own: of one cell the block
+   * around it, and of both what is left without titles above the headings.
+   */
   selection(): Promise<{ readonly address: string; readonly headings: readonly string[] }>;
+  /** The same cells of other sheets that can be seen, where their first row says the same as that of `address`: their addresses, in the order of the sheets. */
+  alike(address: string): Promise<readonly string[]>;
   /**
    * Calls back after a change to any cell, whoever made it, and resolves to what stops the calls. Excel may miss a
    * change, so a caller reads everything again at each call and never trusts the calls to be complete.

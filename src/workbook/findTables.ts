@@ -32,9 +32,12 @@ export function findTables(content: WorkbookContent): FoundTables {
   }
   // A real table of ours comes before a match.
   const matched = matchedRanges(content);
-  for (const { table, range, raw } of matched.ranges) add(table, raw, range);
   for (const [name, raw] of tables) problems.push(...problemsBelow(raw, name, [{ of: "farm" }]));
-  const isMatched = new Set(matched.ranges.map(({ range }) => plain(range)));
+  for (const { table, parts, raw, told } of matched.ranges) {
+    if (!tables.has(table)) problems.push(...told);
+    add(table, raw, parts.map(({ range }) => range).join(", "));
+  }
+  const isMatched = new Set(matched.ranges.flatMap(({ parts }) => parts.map(({ range }) => plain(range))));
   const called = [...content.tables.map(({ name }) => name), ...(content.others ?? [])];
   for (const name of called) {
     const like = isMatched.has(plain(name)) ? null : almostNamed(name);

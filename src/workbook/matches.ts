@@ -3,14 +3,18 @@ import type { RawTable, WorkbookContent } from "./cell";
 import { seasonColumns } from "./columns/season";
 import { headingsOf, ourHeading } from "./headings";
 import type { Place, Problem } from "./problem";
-import { grown } from "./rowsBelow";
+import { cellBeside, constantHeading, constantSaid, withConstants, type Constant } from "./matchConstants";
+import { joined, overlap, type Missed, type Part } from "./joinedRanges";
+import { grown, problemsBelow, rowsBelow } from "./rowsBelow";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
 import { standResponseNames } from "./tables/ownStandTables";
 import { ownHeading, wideColumnSaid, wideColumnWords } from "./wideColumns";
 import { wideRange } from "./wideRange";
 import { nearest, plain, plainHeading } from "./words";
 
-export type Matched = { readonly table: TableName; readonly range: string; readonly raw: RawTable };
+/** The ranges that stand for one table, put together as one. */
+export type Matched = Pick<Part, "raw" | "told"> & { readonly table: TableName; readonly parts: readonly MatchedPart[] };
+export type MatchedPart = Part & { readonly range: string };
 
 export type MatchedRanges = {
   readonly ranges: readonly Matched[];
@@ -44,31 +48,52 @@ export function matchedRanges(content: WorkbookContent): MatchedRanges {
     if (name === undefined && response === undefined) return fault({ code: "not-in-list", at: at("Table"), found: table, choices: tableNames });
     if (found === undefined) return fault({ code: "range-missing", at: at("Range"), found: range });
     if (name === undefined) return void own.push({ ...found, name: response! });
+    const constant = constantSaid(theirs);
     const heading = found.headers.map(plainHeading).indexOf(plainHeading(theirs));
-    if (heading < 0) return fault({ code: "match-missing", at: at("Heading"), found: theirs, ...likeOf(nearest(theirs, found.headers)) });
+    if (heading < 0 && constant === null) return fault({ code: "match-missing", at: at("Heading"), found: theirs, ...likeOf(nearest(theirs, found.headers)) });
     const wide = name === "Budget" ? wideColumnSaid(ours) : null;
     const column = wide === null ? ourHeading(name, ours) : wideColumnWords(wide);
     if (column === undefined) return fault({ code: "match-missing", at: at("Column"), found: ours, ...likeOf(nearest(ours, headingsOf(name))) });
-    const match = matches.get(`${name} ${range}`) ?? { table: name, range, found, at: at("Range"), headings: new Map(), own: new Map() };
-    match.headings.set(plainHeading(theirs), column);
-    match.own.set(ownHeading(theirs), column);
+    const match = matches.get(`${name} ${range}`) ?? { table: name, range, found, at: at("Range"), headings: new Map(), own: new Map(), constants: new Map() };
+    if (constant === null) {
+      match.headings.set(plainHeading(theirs), column);
+      match.own.set(ownHeading(theirs), column);
+    } else match.constants.set(column, constant);
     matches.set(`${name} ${range}`, match);
   });
-  const ranges = [...matches.values()].map((match): Matched => {
-    const { table, range, found, headings, own: said } = match;
-    if (![...said.values()].some((each) => table === "Budget" && wideColumnSaid(each) !== null)) {
-      const raw = { ...found, name: table, called: found.headers, headers: found.headers.map((heading) => headings.get(plainHeading(heading)) ?? "") };
-      // A table of the grower's own has an end of its own, at which rows below it are told.
-      return { table, range, raw: content.ranges.has(range) ? grown(raw) : raw };
-    }
-    const { raw: lines, unsaid, missed } = wideRange(found, said);
-    const [first] = missed;
-    if (first !== undefined) fault({ code: "rows-below", at: { table, row: first.row }, found: String(missed.length), like: `${first.by} rows below` });
-    for (const heading of unsaid) fault({ code: "wide-column-unsaid", at: match.at, found: heading });
-    return { table, range, raw: { ...lines, name: table } };
+  const ofTable = new Map<TableName, { readonly match: Match; readonly part: Part }[]>();
+  for (const match of matches.values()) {
+    const part = partOf(match, content, fault);
+    const others = ofTable.get(match.table) ?? [];
+    if (others.some((each) => overlap(each.match.found, match.found))) fault({ code: "table-twice", at: { table: match.table }, found: match.range });
+    else ofTable.set(match.table, [...others, { match, part }]);
+  }
+  const ranges = [...ofTable].map(([table, all]): Matched => {
+    const [first, ...others] = all.map(({ part }) => part);
+    return { table, parts: all.map(({ match, part }) => ({ range: match.range, ...part })), ...joined([first!, ...others]) };
   });
   return { ranges, own, problems };
 }
+
+/** One matched range with our headings, and what is told of the rows below it. */
+function partOf({ table, range, found: without, headings, own, constants, at }: Match, content: WorkbookContent, fault: (problem: Omit<Problem, "touches">) => void): Part {
+  const found = withConstants(without, constants, (cell) => content.ranges.get(cellBeside(range, cell))?.headers[0] ?? "");
+  const said = new Map([...own, ...[...constants.keys()].map((column) => [ownHeading(constantHeading(column)), column] as const)]);
+  if (table !== "Budget" || ![...said.values()].some((each) => wideColumnSaid(each) !== null)) {
+    const ours = new Map([...headings, ...[...constants.keys()].map((column) => [plainHeading(constantHeading(column)), column] as const)]);
+    const raw = { ...found, name: table, called: found.headers, headers: found.headers.map((heading) => ours.get(plainHeading(heading)) ?? "") };
+    // A table of the grower's own has an end of its own, at which rows below it are told.
+    const whole = content.ranges.has(range) ? grown(raw) : raw;
+    const { entries } = rowsBelow(whole);
+    return { raw: whole, told: problemsBelow(whole, table, [{ of: "farm" }]), missed: missedBelow(entries.length, whole.body.row + whole.rows.length - 1 + (entries.at(-1)?.by ?? 0)) };
+  }
+  const { raw, unsaid, missed } = wideRange(found, said);
+  for (const heading of unsaid) fault({ code: "wide-column-unsaid", at, found: heading });
+  const told = missed.slice(0, 1).map(({ row, by }): Problem => ({ code: "rows-below", at: { table, row }, found: String(missed.length), like: `${by} rows below`, touches: [{ of: "farm" }] }));
+  return { raw: { ...raw, name: table }, told, missed: missedBelow(missed.length, raw.origins?.at(-1)?.row ?? 0) };
+}
+
+const missedBelow = (entries: number, bottom: number): Missed | null => (entries === 0 ? null : { entries, bottom });
 
 /** What the rows of the table Matches say of one range. */
 type Match = {
@@ -80,6 +105,8 @@ type Match = {
   /** Our columns by plain headings of the range; and the same by headings with their brackets, which wide sheets need. */
   readonly headings: Map<string, string>;
   readonly own: Map<string, string>;
+  /** Our columns that the same text fills in every row. */
+  readonly constants: Map<string, Constant>;
 };
 
 /** The table of the grower's own that a match names instead of a range: it grows with its rows. One of ours stands for itself. */

@@ -134,7 +134,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
   const { season, problems: besideLines } = budgetSettled(beforeBudget, (setting) => settingPlace(tables.get("Season"), setting));
   const isUnreadable = (name: TableName) => found.problems.some(({ code, at }) => code === "table-unreadable" && at.table === name);
   const missing = needed.filter((name) => !tables.has(name) && !isUnreadable(name)).map((name): Problem => ({ code: "table-missing", at: { table: name }, found: "", touches: [{ of: "farm" }] }));
-  const headings = [...tables].flatMap(([name, raw]) => [...headingProblems(name, raw), ...headingsBesideUnits(name, raw), ...headingUnits(name, raw, { areaUnit: settings.areaUnit, yieldUnits: [...new Set(crops.map((crop) => crop.yieldUnit))] })]);
+  const headings = [...tables].flatMap(([name, raw]) => [...headingProblems(name, raw), ...headingsBesideUnits(name, raw), ...(raw.parts ?? [raw]).flatMap((part) => headingUnits(name, part, { areaUnit: settings.areaUnit, yieldUnits: [...new Set(crops.map((crop) => crop.yieldUnit))] }))]);
   const readerProblems = [...readers.values()].flatMap((reader) => reader.problems);
   const isAskedAlready = readerProblems.some(({ code }) => code === "year-missing");
   const yearAsked = isAskedAlready ? [] : yearProblems(season, years, settingPlace(tables.get("Season"), "Season year"));
@@ -217,5 +217,5 @@ function placeOf(tables: readonly RawTable[], place: Place | EntryRef): SheetPla
   const column = wanted === null ? 0 : Math.max(0, [raw.headers, raw.called ?? []].map(among).find((index) => index >= 0) ?? 0);
   const origin = raw.origins?.[(place.row ?? 1) - 1];
   if (origin !== undefined) return { sheet: origin.sheet, row: origin.row, column: origin.columns[column] ?? raw.body.column, isOwn: true };
-  return { sheet: raw.body.sheet, row: raw.body.row + (place.row ?? 1) - 1, column: raw.body.column + column };
+  return { sheet: raw.body.sheet, row: raw.body.row + (place.row ?? 1) - 1, column: raw.body.column + (raw.made?.includes(column) === true ? 0 : column) };
 }

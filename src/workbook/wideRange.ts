@@ -60,7 +60,7 @@ export function wideRange(range: RawTable, said: ReadonlyMap<string, string>): W
     raw: {
       name: found.name, headers: all, rows: lines.map(({ made }) => made.map(({ cell }) => cell)), body: found.body,
       origins: [
-        ...lines.map(({ row, column, made }) => originOf(row, made.map(({ from }) => found.body.column + (from ?? column.at)))),
+        ...lines.map(({ row, column, made }) => originOf(row, made.map(({ from }) => found.body.column + (from === null ? column.at : found.made?.includes(from) === true ? 0 : from)))),
         ...missed.map((row) => originOf(row - 1, all.map(() => found.body.column))),
       ],
       ...(found.stale !== undefined && { stale: marked(found.stale) }), ...(found.percents !== undefined && { percents: marked(found.percents) }),

@@ -57,6 +57,7 @@ const host: WorkbookHost = {
   addColumn: (column) => call("addColumn", column),
   select: (place) => call("select", place),
   selection: () => call("selection"),
+  alike: (address) => call("alike", address),
   onChanged: async (tell) => {
     changed = tell;
     await page.evaluate(() => (window as unknown as InPage).excelPage.watch());

@@ -55,6 +55,26 @@ export const ownCounts: Fixture = {
   ],
 };
 
+/** A sheet for each field under a title, of one layout; another of another layout, and one that is hidden. The field stands in B2, as Matches says. */
+export const aSheetAField: Fixture = {
+  sheets: [
+    ...["North forty", "Creek", "Hill"].map((field) => ({
+      name: field, cells: [["Costs of the year"], ["Field", field.toUpperCase()], [], ["Cost of", "$/ac"], ["Seed", 110], ["Spray", 40]], hidden: field === "Hill",
+    })),
+    { name: "Notes", cells: [["Costs of the year"], [], [], ["Cost of", "$"], ["Seed", 110]] },
+    {
+      name: "Matches",
+      cells: [
+        ["Table", "Range", "Column", "Heading"],
+        ["Budget", "'North forty'!A4:B6", "For", "(cell B2)"],
+        ["Budget", "Creek!A4:B6", "For", "(cell B2)"],
+        ["Budget", "Creek!A4:B6", "Kind", "Cost of"],
+      ],
+      tables: [{ name: "Matches", range: "A1:D4" }],
+    },
+  ],
+};
+
 /** Rows below tables and matched ranges, which these do not take in: right under, after a gap, below a totals row, before another table. */
 export const untaken: Fixture = {
   sheets: [

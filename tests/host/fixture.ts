@@ -21,6 +21,7 @@ export type FixtureSheet = {
   readonly locked?: boolean;
   /** Cells that are not locked, by address (`B2`). */
   readonly unlocked?: readonly string[];
+  readonly hidden?: boolean;
   /** The sheet bears our mark (`resultSheetMark`), as if we had made it earlier. */
   readonly ours?: boolean;
 };

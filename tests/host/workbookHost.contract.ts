@@ -4,7 +4,7 @@ import { HostError, type WorkbookHost } from "../../src/host/workbookHost";
 import type { Cell, RawTable } from "../../src/workbook/cell";
 import type { InputTable } from "../../src/workbook/inputTable";
 import type { ResultSheet, SheetCell } from "../../src/workbook/resultSheet";
-import { fields, farm, ownCounts, rates, untaken } from "./contractWorkbooks";
+import { fields, farm, aSheetAField, ownCounts, rates, untaken } from "./contractWorkbooks";
 import type { Fixture, SheetSnapshot, Snapshot } from "./fixture";
 
 /** A host over a workbook made from a fixture, and hands on that workbook beside the host. */
@@ -75,6 +75,13 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         };
         expect(ranges.get("'My counts'!B2:C4")).toMatchObject(expected);
         expect(ranges.get("'My counts'!B:C")).toMatchObject(expected); // whole columns, as far as they are used
+      });
+
+      it("gives the cells beside a range that Matches takes a name from", async () => {
+        const { host } = await workbook(aSheetAField);
+        const { ranges } = await host.read();
+        expect([...ranges.keys()].sort()).toEqual(["'North forty'!A4:B6", "'North forty'!B2", "Creek!A4:B6", "Creek!B2"]);
+        expect(ranges.get("'North forty'!B2")).toMatchObject({ headers: ["NORTH FORTY"], rows: [] });
       });
 
       it("gives nothing, and no error, in a workbook without tables", async () => {
@@ -474,6 +481,24 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         expect(await host.selection()).toEqual({ address: "'My counts'!B2:C4", headings: ["Where", "Plants"] });
         await pick("My counts", "B:C");
         expect(await host.selection()).toEqual({ address: "'My counts'!B:C", headings: ["Where", "Plants"] });
+      });
+
+      it("takes one cell for the block around it, and leaves titles above the headings aside", async () => {
+        const { host, pick } = await workbook(aSheetAField);
+        await pick("Creek", "B5");
+        expect(await host.selection()).toEqual({ address: "Creek!A4:B6", headings: ["Cost of", "$/ac"] });
+        const titled = await workbook({ sheets: [{ name: "Sheet1", cells: [["My costs"], ["Cost of", "$/ac"], ["Seed", 110]] }] });
+        for (const cells of ["A1", "B3", "A1:B3"]) {
+          await titled.pick("Sheet1", cells);
+          expect(await titled.host.selection()).toEqual({ address: "Sheet1!A2:B3", headings: ["Cost of", "$/ac"] });
+        }
+      });
+
+      it("finds the other sheets that can be seen and have the same headings in the same cells", async () => {
+        const { host } = await workbook(aSheetAField);
+        expect(await host.alike("'North forty'!A4:B6")).toEqual(["Creek!A4:B6"]);
+        expect(await host.alike("Notes!A4:B5")).toEqual([]);
+        expect(await host.alike("Gone!A4:B5")).toEqual([]);
       });
     });
 

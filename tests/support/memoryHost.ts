@@ -17,7 +17,7 @@ export type MemoryHost = WorkbookHost & {
   read: WorkbookHost["read"];
 };
 
-export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType<WorkbookHost["selection"]>> = { address: "Sheet1!A1", headings: [] }): MemoryHost {
+export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType<WorkbookHost["selection"]>> = { address: "Sheet1!A1", headings: [] }, sheetsAlike: readonly string[] = []): MemoryHost {
   let tables: readonly RawTable[] = start.tables;
   let reads = 0;
   const listeners = new Set<() => void>();
@@ -89,6 +89,7 @@ export function memoryHost(start: WorkbookContent, selection: Awaited<ReturnType
       host.selected.push(place);
     },
     selection: () => Promise.resolve(selection),
+    alike: () => Promise.resolve(sheetsAlike),
     onChanged: (listener) => {
       listeners.add(listener);
       return Promise.resolve(async () => void listeners.delete(listener));

@@ -1,5 +1,6 @@
 /** What is read of a workbook in one go. */
 import type { Cell, RawTable, WorkbookContent } from "../../workbook/cell";
+import { cellsBeside } from "../../workbook/matchConstants";
 import { showsPercent, unclearRates } from "../../workbook/percentCells";
 import { sameName } from "../sheetNames";
 import { HostError } from "../workbookHost";
@@ -21,9 +22,10 @@ export function contentOf(state: State): WorkbookContent {
   const read = all.filter(({ area }) => !isTooLarge(area)).map((table) => ({ table, raw: rawTable(state, table) }));
   const tables = read.map(({ raw }) => raw);
   const matches = tables.find(({ name }) => sameName(name, "Matches"));
-  const column = matches?.headers.findIndex((heading) => sameName(heading, "Range")) ?? -1;
-  const wanted = new Set((matches?.rows ?? []).map((row) => String(row[column] ?? "").trim()).filter((text) => text !== ""));
-  const ranges = new Map([...wanted].flatMap((text) => {
+  const [range, heading] = ["Range", "Heading"].map((of) => matches?.headers.findIndex((each) => sameName(each, of)) ?? -1) as [number, number];
+  const matched = (matches?.rows ?? []).map((row) => ({ range: String(row[range] ?? "").trim(), heading: String(row[heading] ?? "") })).filter((each) => each.range !== "");
+  const wanted = new Set(matched.map((each) => each.range));
+  const ranges = new Map([...new Set([...wanted, ...cellsBeside(matched)])].flatMap((text) => {
     const range = rangeNamed(state, text, wanted);
     return range === null ? [] : [[text, range] as const];
   }));

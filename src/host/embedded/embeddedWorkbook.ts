@@ -4,7 +4,7 @@ import type { InputTable } from "../../workbook/inputTable";
 import type { ResultSheet } from "../../workbook/resultSheet";
 import { sameName } from "../sheetNames";
 import { HostError, type CellChange, type NewColumn, type TableRows, type WorkbookHost } from "../workbookHost";
-import { parseArea, type Area, type At } from "../address";
+import { parseArea, splitSheet, type Area, type At } from "../address";
 import { bodyOf, bookOf, tablesOf } from "./book";
 import { withEntries, type Entry } from "./cellEntries";
 import { choicesAt } from "./choices";
@@ -16,7 +16,7 @@ import { writeInputTable } from "./newTables";
 import { PackageEdit } from "./packageParts";
 import type { Engine } from "./recalculation/engine";
 import { savedBytes, savedParts } from "./save";
-import { addressOf, blockPicked, headingsOf, type Picked } from "./selection";
+import { addressOf, alikeRanges, blockPicked, headingsOf, type Picked } from "./selection";
 import { sheetNamed, stateOf, type State } from "./state";
 import { entryWords, type StepWords } from "./stepWords";
 import { StyleMaker } from "./styles";
@@ -134,6 +134,12 @@ export class EmbeddedWorkbook implements WorkbookHost {
     const picked = this.picked ?? { sheet: bookOf(this.steps.now.parts).sheets[0]!.name, area: { top: 0, left: 0, bottom: 0, right: 0 } };
     const block = blockPicked(this.steps.now, picked);
     return { address: addressOf(block), headings: headingsOf(this.steps.now, block) };
+  }
+
+  async alike(address: string): Promise<readonly string[]> {
+    const { sheet, area } = splitSheet(address);
+    const cells = parseArea(area);
+    return sheet === null || cells === null ? [] : alikeRanges(this.steps.now, { sheet, area: cells });
   }
 
   async onChanged(changed: () => void): Promise<() => Promise<void>> {

@@ -10,7 +10,7 @@ import { growTable, takeBackGrowth } from "./growTable";
 import { hostState } from "./hostState";
 import { makeTables } from "./makeTables";
 import { workbookReader } from "./readWorkbook";
-import { selectedRange, selectPlace } from "./selection";
+import { alikeRanges, selectedRange, selectPlace } from "./selection";
 import { excelSupports, excelUndoes } from "./supports";
 import { takeBackCells, takeBackRows } from "./takeBack";
 import { takeBackEntered } from "./takeBackTables";
@@ -73,6 +73,7 @@ export function excelHost({ seconds = 30, quiet = 300 }: ExcelHostOptions = {}):
     addColumn: (column) => command(addColumn(column, excelSupports), `a column in ${column.table}`),
     select: (place) => run((context) => selectPlace(context, place)),
     selection: () => run(selectedRange),
+    alike: (address) => run((context) => alikeRanges(context, address)),
     onChanged: (changed) => watchChanges(changed, { seconds, quiet, supports: excelSupports }),
   };
 }

@@ -1,4 +1,5 @@
 import type { Cell, DateSystem, RawTable, WorkbookContent } from "../../workbook/cell";
+import { cellsBeside } from "../../workbook/matchConstants";
 import { tablesToRead } from "../../workbook/tableNames";
 import type { HostError } from "../workbookHost";
 import { readPercents } from "./readPercents";
@@ -32,13 +33,14 @@ function askDateSystem(context: Excel.RequestContext): () => DateSystem {
 async function readAll(context: Excel.RequestContext): Promise<Omit<WorkbookContent, "dateSystem">> {
   const { tables } = context.workbook;
   const listed = tables.load("items/name,items/showHeaders");
-  const addresses = tables.getItemOrNullObject("Matches").columns.getItemOrNullObject("Range").getDataBodyRange();
-  addresses.untrack().load("values");
+  const matchColumn = (heading: string) => tables.getItemOrNullObject("Matches").columns.getItemOrNullObject(heading).getDataBodyRange().untrack().load("values");
+  const [addresses, theirs] = [matchColumn("Range"), matchColumn("Heading")];
   const season = tables.getItemOrNullObject("Season").getDataBodyRange();
   season.untrack().load("values");
   await context.sync();
 
-  const ranges = addresses.isNullObject ? [] : [...new Set(addresses.values.map((row) => String(row[0] ?? "")))];
+  const matched = addresses.isNullObject ? [] : addresses.values.map((row, index) => ({ range: String(row[0] ?? ""), heading: theirs.isNullObject ? "" : String(theirs.values[index]?.[0] ?? "") }));
+  const ranges = [...new Set([...matched.map(({ range }) => range), ...cellsBeside(matched)])];
   // Where a range stands for the table Season, nobody knows yet which tables it names.
   const settings = season.isNullObject ? (ranges.length === 0 ? [] : null) : (season.values as Cell[][]);
   const wanted = new Set(tablesToRead(listed.items.map(({ name }) => name), settings, ranges));

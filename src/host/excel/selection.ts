@@ -1,4 +1,6 @@
-import type { SheetPlace } from "../../workbook/cell";
+import type { Cell, SheetPlace } from "../../workbook/cell";
+import { areaName, lastColumn, lastRow, quotedSheet, rangeOnSheet, splitSheet, type Area, type At } from "../address";
+import { blockOf } from "../blockOf";
 import { HostError } from "../workbookHost";
 
 /** Brings a sheet to the front and selects a cell on it. */
@@ -12,11 +14,50 @@ export async function selectPlace(context: Excel.RequestContext, { sheet: name, 
   await context.sync();
 }
 
-/** What the user has selected: its address as Excel writes it, and the first row of the part that is in use. */
+/** So many rows of a block are looked at for its headings. */
+const rowsOfTitles = 40;
+
+/** What the user has selected: its address as Excel writes it, and the row of headings in the part that is in use; of one cell, the block around it. */
 export async function selectedRange(context: Excel.RequestContext): Promise<{ address: string; headings: string[] }> {
-  const range = context.workbook.getSelectedRange().untrack().load("address");
-  const used = range.getUsedRangeOrNullObject(true).untrack();
-  const first = used.getRow(0).untrack().load("values");
+  const range = context.workbook.getSelectedRange().untrack().load("address,rowIndex,columnIndex,rowCount,columnCount");
+  const used = range.getUsedRangeOrNullObject(true).untrack().load("rowIndex,columnIndex,rowCount,columnCount");
+  const region = range.getSurroundingRegion().untrack().load("rowIndex,columnIndex,rowCount,columnCount");
   await context.sync();
-  return { address: range.address, headings: first.isNullObject ? [] : (first.values[0] ?? []).map(String) };
+  const isOneCell = range.rowCount === 1 && range.columnCount === 1;
+  const name = splitSheet(range.address).sheet ?? "";
+  const sheet = context.workbook.worksheets.getItem(name);
+  if (!isOneCell && used.isNullObject) return { address: range.address, headings: [] };
+  const looked = areaOfRange(isOneCell ? region : used);
+  const sample = sheet.getRangeByIndexes(looked.top, looked.left, Math.min(looked.bottom - looked.top + 1, rowsOfTitles), looked.right - looked.left + 1).untrack().load("values");
+  await context.sync();
+  const valueAt = ({ row, column }: At): Cell => ((sample.values as Cell[][])[row - looked.top]?.[column - looked.left] ?? "");
+  const picked = isOneCell ? looked : areaOfRange(range);
+  // Whole columns and rows stay as they are: they grow with what is typed into them.
+  const block = picked.bottom === lastRow || picked.right === lastColumn ? picked : blockOf(picked, looked, valueAt);
+  const [top, left, right] = [Math.max(block.top, looked.top), Math.max(block.left, looked.left), Math.min(block.right, looked.right)];
+  const headings = Array.from({ length: Math.max(0, right - left + 1) }, (_, index) => String(valueAt({ row: top, column: left + index })));
+  const isAsPicked = !isOneCell && block.top === picked.top;
+  return { address: isAsPicked ? range.address : `${quotedSheet(name)}!${areaName(block)}`, headings };
+}
+
+type Placed = Pick<Excel.Range, "rowIndex" | "columnIndex" | "rowCount" | "columnCount">;
+const areaOfRange = ({ rowIndex, columnIndex, rowCount, columnCount }: Placed): Area =>
+  ({ top: rowIndex, left: columnIndex, bottom: rowIndex + rowCount - 1, right: columnIndex + columnCount - 1 });
+
+/** The same cells of other sheets, where their first row says the same. */
+export async function alikeRanges(context: Excel.RequestContext, address: string): Promise<readonly string[]> {
+  const found = rangeOnSheet(address);
+  const sheets = context.workbook.worksheets.load("items/name,items/visibility");
+  await context.sync();
+  if (found === null) return [];
+  const asked = sheets.items.map((sheet) => ({
+    sheet, first: sheet.getRange(found.range).untrack().getUsedRangeOrNullObject(true).untrack().getRow(0).untrack().load("values,rowIndex,columnIndex"),
+  }));
+  await context.sync();
+  const says = ({ first }: (typeof asked)[number]): string | null =>
+    (first.isNullObject ? null : JSON.stringify([first.rowIndex, first.columnIndex, ...(first.values[0] ?? []).map((cell) => String(cell).trim())]));
+  const own = asked.find(({ sheet }) => sheet.name.toLowerCase() === found.sheet.toLowerCase());
+  const wanted = own === undefined ? null : says(own);
+  return asked.filter((each) => each !== own && wanted !== null && each.sheet.visibility === "Visible" && says(each) === wanted)
+    .map(({ sheet }) => `${quotedSheet(sheet.name)}!${found.range}`);
 }

@@ -11,7 +11,7 @@ export function workbookFrom({ dateSystem, sheets }: Fixture): WorkbookModel {
   return workbook;
 }
 
-function fillSheet(workbook: WorkbookModel, sheet: SheetModel, { cells, formulas = {}, tables = [], ours, locked, unlocked = [] }: FixtureSheet): void {
+function fillSheet(workbook: WorkbookModel, sheet: SheetModel, { cells, formulas = {}, tables = [], ours, hidden, locked, unlocked = [] }: FixtureSheet): void {
   cells.forEach((row, down) => row.forEach((value, across) => {
     if (value !== "") workbook.put({ sheet }, down, across, value, formulas[letters(across) + String(down + 1)]);
   }));
@@ -20,6 +20,7 @@ function fillSheet(workbook: WorkbookModel, sheet: SheetModel, { cells, formulas
     workbook.tables.push({ id: workbook.id("table"), name, sheet, row, column, bodyRows: rows - 1 - Number(totalsRow), columns, totals: totalsRow, showHeaders: true });
   }
   if (ours) sheet.names.push({ name: resultSheetMark, formula: "=TRUE", visible: false });
+  if (hidden) sheet.visibility = "Hidden";
   sheet.locked = locked ?? false;
   for (const address of unlocked) {
     const { row, column } = blockAt(sheet, address);

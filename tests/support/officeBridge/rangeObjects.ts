@@ -65,6 +65,24 @@ export class RangeObject {
     return used && this.at(used);
   }
 
+  /** Everything around that hangs together, up to blank rows and columns. */
+  GetSurroundingRegion(): RangeObject {
+    const { sheet } = this.block;
+    const isFilled = (row: number, column: number): boolean => row >= 0 && column >= 0 && (sheet.cell(row, column)?.value ?? "") !== "";
+    let { row: top, column: left } = this.block;
+    let [bottom, right] = [top + this.block.rows - 1, left + this.block.columns - 1];
+    const inRow = (row: number) => Array.from({ length: right - left + 3 }, (_, index) => left - 1 + index).some((column) => isFilled(row, column));
+    const inColumn = (column: number) => Array.from({ length: bottom - top + 3 }, (_, index) => top - 1 + index).some((row) => isFilled(row, column));
+    for (let grew = true; grew;) {
+      grew = false;
+      if (inRow(top - 1)) { top -= 1; grew = true; }
+      if (inRow(bottom + 1)) { bottom += 1; grew = true; }
+      if (inColumn(left - 1)) { left -= 1; grew = true; }
+      if (inColumn(right + 1)) { right += 1; grew = true; }
+    }
+    return this.at({ row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 });
+  }
+
   Select(): void { this.workbook.selected = this.block; }
   Merge(): void {
     this.workbook.touch(this.block.sheet);

@@ -35,7 +35,7 @@ export function fileOf({ sheets, dateSystem, asksForCalculation }: Fixture): Uin
   const content = strFromU8(parts.get("[Content_Types].xml")!).replace(/<Override PartName="\/xl\/worksheets[^>]*>/, "").replace("</Types>", `${types.join("")}</Types>`);
   put("[Content_Types].xml", content);
   put("xl/_rels/workbook.xml.rels", `<Relationships xmlns="${packageRelationships}"><Relationship Id="rId2" Type="${office}/styles" Target="styles.xml"/>${relationships.join("")}</Relationships>`);
-  put("xl/workbook.xml", `<workbook xmlns="${spreadsheet}" xmlns:r="${office}"><workbookPr${dateSystem === "1904" ? " date1904=\"1\"" : ""}/><sheets>${sheets.map(({ name }, index) => `<sheet name="${escape(name)}" sheetId="${index + 1}" r:id="rId${index + 10}"/>`).join("")}</sheets>${names.length === 0 ? "" : `<definedNames>${names.join("")}</definedNames>`}${asksForCalculation === true ? "<calcPr calcId=\"124519\" fullCalcOnLoad=\"1\"/>" : ""}</workbook>`);
+  put("xl/workbook.xml", `<workbook xmlns="${spreadsheet}" xmlns:r="${office}"><workbookPr${dateSystem === "1904" ? " date1904=\"1\"" : ""}/><sheets>${sheets.map(({ name, hidden }, index) => `<sheet name="${escape(name)}" sheetId="${index + 1}"${hidden === true ? " state=\"hidden\"" : ""} r:id="rId${index + 10}"/>`).join("")}</sheets>${names.length === 0 ? "" : `<definedNames>${names.join("")}</definedNames>`}${asksForCalculation === true ? "<calcPr calcId=\"124519\" fullCalcOnLoad=\"1\"/>" : ""}</workbook>`);
   put("xl/styles.xml", strFromU8(parts.get("xl/styles.xml")!).replace("<cellXfs count=\"1\">", "<cellXfs count=\"2\">").replace("</cellXfs>", "<xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\" applyProtection=\"1\"><protection locked=\"0\"/></xf></cellXfs>"));
   return pack(parts);
 }
