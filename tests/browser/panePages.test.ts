@@ -36,7 +36,7 @@ describe("the page Fields", () => {
     const page = await opened("Fields");
     await button(page, "Add a count").click();
     await page.getByLabel("Date").fill("2031-06-03");
-    await page.getByLabel("Plants", { exact: false }).first().fill("31");
+    await page.locator("[data-plants] input").first().fill("31");
     expect(await page.locator("form .pn-says").innerText()).toBe("31 on 17.42 ft of row, 30 in wide: 31,000 plants per acre.");
     await page.keyboard.press("Enter");
     const told = page.locator("form [aria-live]").last();
@@ -96,6 +96,7 @@ describe("the page Fields", () => {
 
   it("keeps the words of a name whole beside a long figure", async () => {
     const page = await opened("Fields", { width: 450, ask: "workbook=counted" });
+    await button(page, "The counts, their spread and emergence").click();
     const name = page.getByText("Emergence", { exact: true });
     await name.evaluate((dt) => { dt.nextElementSibling!.textContent = "177.3% of 34,000 seeds dropped: more than were dropped; look at the counts and the rate"; });
     const lines = await name.evaluate((dt) => {
@@ -115,6 +116,7 @@ describe("the page Fields", () => {
 
   it("writes its sheet", async () => {
     const page = await opened("Fields");
+    await button(page, "The counts, their spread and emergence").click();
     await button(page, "Write the sheet “Stand”").click();
     await page.getByText("The sheet “Stand” was written.").waitFor();
     expect(await inPage(page, (pane) => pane.host.written.map((sheets) => sheets.map(({ name }) => name)))).toEqual([["Stand"]]);
@@ -336,7 +338,7 @@ describe.each(looks)("in %s", (_, look) => {
   };
   it("Fields is accessible and no wider than the pane with everything opened", async () => {
     const page = await opened("Fields", look);
-    for (const name of ["Add a count", /^Table: /, "What moved the projected yield", "Uneven stand", "Compare keeping with replanting", /^Treatment, other costs/]) await button(page, name).click();
+    for (const name of ["Add a count", "The counts, their spread and emergence", "How it is worked out", "Uneven stand", "Compare keeping with replanting", /^Treatment, other costs/]) await button(page, name).click();
     await button(page, "Add the count").click();
     await page.getByLabel("Loss, % of yield").fill("4");
     await isSound(page);
@@ -372,6 +374,17 @@ describe("the pages of the demo at 320 × 600", () => {
     expect(await page.evaluate(() => document.querySelector(".pn-pane")!.scrollHeight)).toBeLessThanOrEqual(1200);
   });
 
+  it("a field opens no higher, thin or not, counted or not", async () => {
+    const page = await opened("Fields", { ask: "workbook=demo-season", height: 600 });
+    await button(page, /^Old Orchard North/).click();
+    const list = page.getByLabel("Field", { exact: true });
+    for (const name of await list.locator("option").evaluateAll((options) => options.map((option) => (option as HTMLOptionElement).value))) {
+      await list.selectOption(name);
+      await page.getByRole("heading", { name, level: 3 }).waitFor();
+      await page.getByRole("region", { name: "Projected yield" }).waitFor();
+      expect(await page.evaluate(() => document.querySelector(".pn-pane")!.scrollHeight), name).toBeLessThanOrEqual(1200);
+    }
+  });
   it("Help opens no higher, from the page More and back, and says what is looked for", async () => {
     const page = await opened("More", { ask: "workbook=demo-season", height: 600 });
     await button(page, "Help").focus();

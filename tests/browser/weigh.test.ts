@@ -25,7 +25,7 @@ describe("stand counts typed into the demo", () => {
     expect(await main("Stand")).toBe("21,200 plants per acre");
     // Purdue 2012, 18 May between 88.19 and 84.79 %: 210 × 0.8615.
     expect(await main("Projected yield")).toBe("180.9 bu per acre");
-    const net = await region("Projected yield").getByText(/^Net return of Corn/).innerText();
+    const net = await region("Projected yield").getByText(/^Corn nets/).innerText();
     await button("Compare keeping with replanting").click();
     const answer = await main("Keep or replant");
 
@@ -39,10 +39,11 @@ describe("stand counts typed into the demo", () => {
     // 193.5 plants at 10 spots: 19,354; between 85.71 and 82.03 %: 210 × 0.8350.
     await expect.poll(() => main("Stand")).toBe("19,400 plants per acre");
     expect(await main("Projected yield")).toBe("175.4 bu per acre");
-    expect(await region("Projected yield").getByText(/^Net return of Corn/).innerText()).not.toBe(net);
+    expect(await region("Projected yield").getByText(/^Corn nets/).innerText()).not.toBe(net);
     await expect.poll(() => main("Keep or replant")).not.toBe(answer);
     expect(await region("Keep or replant").innerText()).toContain("Ask your insurer's adjuster before you destroy a stand.");
 
+    await button("The counts, their spread and emergence").click();
     await button("Show the counts in the workbook").click();
     await page.waitForFunction(() => document.querySelector(".sheet")?.getAttribute("aria-label") === "Table Stand counts");
     expect(await page.locator('.sheet [data-part="body"]', { hasText: "Old Orchard North" }).count()).toBe(10);

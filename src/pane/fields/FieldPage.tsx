@@ -9,6 +9,7 @@ import { entryTeller } from "../parts/entryView";
 import { FigureTable } from "../season/FigureTable";
 import { MovedPart } from "../season/MovedPart";
 import { StandPage } from "../stand/StandPage";
+import { fieldChoices } from "../stand/standView";
 import { asCrop, fieldView } from "./fieldsView";
 import { goalAndHarvestView } from "./harvestView";
 
@@ -19,6 +20,7 @@ export function FieldPage({ name, report }: { readonly name: string; readonly re
   const back = useRef<HTMLButtonElement>(null);
   // The line that was pressed is gone with the list; the focus goes to the way back to it.
   useEffect(() => back.current?.focus(), []);
+  const choices = useMemo(() => fieldChoices(report), [report]);
   const teller = useMemo(() => entryTeller(report, format), [report, format]);
   const crop = report.figures.crops.find(({ fields }) => fields.some(({ field }) => field === name))!;
   const field = crop.fields.find((each) => each.field === name)!;
@@ -28,7 +30,12 @@ export function FieldPage({ name, report }: { readonly name: string; readonly re
   const subject = { of: "field", name } as const;
   return (
     <>
-      <p><button ref={back} type="button" className="pn-link pn-back" onClick={() => showField(null)}>‹ All fields</button></p>
+      <p className="pn-way">
+        <button ref={back} type="button" className="pn-link pn-back" onClick={() => showField(null)}>‹ All fields</button>
+        <select className="pn-select" aria-label="Field" value={name} onChange={({ target }) => showField(target.value)}>
+          {choices.map((choice) => <option key={choice.field} value={choice.field}>{choice.words}</option>)}
+        </select>
+      </p>
       <section className="pn-card" aria-labelledby={heading}>
         <header><h3 id={heading}>{name}</h3><span className="pn-note">{crop.crop}, {format.quantity(field.area)} {format.areaUnit}</span></header>
         <p className="pn-main pn-crop-main"><span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.unit}</span></p>

@@ -13,7 +13,7 @@ import { KeepButton } from "../parts/KeepButton";
 import { FigureTable } from "../season/FigureTable";
 import { usePane } from "../paneContext";
 import { useDecimalComma } from "../useDecimalComma";
-import { historyView, netEffect, outlookView, tableView } from "./standView";
+import { historyView, netEffect, outlookView, tableView, type HistoryLine } from "./standView";
 import { findingWords, tryLoss } from "./uniformity";
 
 export type OutlookCardProps = { readonly of: FieldOutlook; readonly report: SeasonReport };
@@ -29,38 +29,43 @@ export function OutlookCard({ of, report }: OutlookCardProps) {
   const harvest = crop.fields.find((each) => each.field === field.name && each.weighed !== null && each.final === null);
   const history = historyView(report.season, field, format);
   return (
-    <section className="pn-card" aria-labelledby={heading}>
+    <section className="pn-card pn-crop" aria-labelledby={heading}>
       <header><h3 id={heading}>Projected yield</h3></header>
       {view.known ? (
         <>
-          <p className="pn-main"><span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.unit}</span></p>
-          <p>{view.againstGoal}</p>
-          <p className="pn-note">{view.table}</p>
-          {view.how.map((line) => <p key={line} className="pn-note">{line}</p>)}
+          <p className="pn-crop-line"><span className="pn-main pn-crop-main"><span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.unit}</span></span> <span>{view.againstGoal}</span></p>
+          <p className="pn-note">{view.table} {estimateCaution}</p>
         </>
       ) : <p className="pn-fault">{view.why}</p>}
       {net !== "" && <p>{net}</p>}
       {harvest !== undefined && <p>{soFar(harvest, crop.yieldUnit)}</p>}
-      <p className="pn-note">{estimateCaution}</p>
-      {table !== null && <Disclosure look="section" label={`Table: ${table.name}`}><TableInUse {...tableView(table, stand?.outlook ?? byDate, format)} /></Disclosure>}
-      {history.length > 0 && (
-        <Disclosure look="section" label="What moved the projected yield">
-          <table className="pn-table">
-            <caption>{crop.yieldUnit} per {format.areaName}, from the goal on</caption>
-            <thead><tr><th scope="col">Date</th><th scope="col">Reason</th><th scope="col" className="pn-number">From</th><th scope="col" className="pn-number">To</th></tr></thead>
-            <tbody>{history.map((line) => <tr key={line.date + line.reason}><td>{line.date}</td><td>{line.reason}</td><td className="pn-number">{line.from}</td><td className="pn-number">{line.to}</td></tr>)}</tbody>
-          </table>
+      {!view.known && <p className="pn-note">{estimateCaution}</p>}
+      {(table !== null || history.length > 0) && (
+        <Disclosure look="line" label="How it is worked out">
+          {view.known && view.how.map((line) => <p key={line}>{line}</p>)}
+          {history.length > 0 && <History lines={history} caption={`What moved it, ${crop.yieldUnit} per ${format.areaName}, from the goal on`} />}
+          {table !== null && <TableInUse {...tableView(table, stand?.outlook ?? byDate, format)} />}
         </Disclosure>
       )}
-      {stand !== null && <Disclosure look="section" label="Uneven stand" keeps><Uneven stand={stand} yieldUnit={crop.yieldUnit} /></Disclosure>}
+      {stand !== null && <Disclosure look="line" label="Uneven stand" keeps><Uneven stand={stand} yieldUnit={crop.yieldUnit} /></Disclosure>}
     </section>
   );
 }
 
-function TableInUse({ region, source, address, limits, cells }: ReturnType<typeof tableView>) {
+function History({ lines, caption }: { readonly lines: readonly HistoryLine[]; readonly caption: string }) {
+  return (
+    <table className="pn-table">
+      <caption>{caption}</caption>
+      <thead><tr><th scope="col">Date</th><th scope="col">Reason</th><th scope="col" className="pn-number">From</th><th scope="col" className="pn-number">To</th></tr></thead>
+      <tbody>{lines.map((line) => <tr key={line.date + line.reason}><td>{line.date}</td><td>{line.reason}</td><td className="pn-number">{line.from}</td><td className="pn-number">{line.to}</td></tr>)}</tbody>
+    </table>
+  );
+}
+
+function TableInUse({ name, region, source, address, limits, cells }: ReturnType<typeof tableView>) {
   return (
     <>
-      <p>For {region}.</p>
+      <p><strong>{name}</strong>, for {region}.</p>
       <p>{source}{address !== "" && <> <span className="pn-note">{address}</span></>}</p>
       <ul className="pn-bullets">{limits.map((limit) => <li key={limit}>{limit}</li>)}</ul>
       {cells.length > 0 && <FigureTable caption="Cells that the answer was read from" columns={["at", "of the best", "part"]} rows={cells} />}

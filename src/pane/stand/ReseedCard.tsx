@@ -24,13 +24,14 @@ export type ReseedCardProps = { readonly stand: FieldStand; readonly report: Sea
 export function ReseedCard({ stand, report }: ReseedCardProps) {
   const heading = useId();
   return (
-    <section className="pn-card" aria-labelledby={heading}>
-      <header><h3 id={heading}>Keep or replant</h3><span className="pn-note">{stand.field.name}</span></header>
-      <ul className="pn-notice-list">{reseedNotices.map((words) => <li key={words}>{words === adjusterCaution ? <strong>{words}</strong> : words}</li>)}</ul>
+    <section className="pn-card pn-crop" aria-labelledby={heading}>
+      <header><h3 id={heading}>Keep or replant</h3></header>
+      <p className="pn-notice-line"><strong>{adjusterCaution}</strong></p>
       {stand.table === null
         ? <p>No table of yield by date and stand is chosen for {stand.field.crop}, so keeping cannot be compared with replanting.</p>
         : (
           <Disclosure look="section" label={isThin(stand) ? "Compare keeping with replanting" : "The stand is not thin; compare keeping with replanting all the same"} keeps>
+            <ul className="pn-notice-list">{reseedNotices.filter((words) => words !== adjusterCaution).map((words) => <li key={words}>{words}</li>)}</ul>
             <Reseed stand={stand} report={report} />
           </Disclosure>
         )}

@@ -37,7 +37,7 @@ export function StandDrawing({ summary, target }: StandDrawingProps) {
         ))}
         <text className="pn-axis-name" x={150} y={ground + 40} textAnchor="middle">plants per {format.areaName}</text>
       </svg>
-      <figcaption className="pn-note">Each dot is a spot; the triangle is their mean{interval === null ? "" : ", the band where the stand likely is"}.</figcaption>
+      <figcaption className="pn-note">Dots: spots counted.{interval !== null && " Band: the likely stand."}</figcaption>
     </figure>
   );
 }

@@ -1,4 +1,3 @@
-import { Field as LabelledField, Select } from "@fluentui/react-components";
 import { useId } from "react";
 import type { PageProps } from "../page";
 import { CellLink } from "../parts/CellLink";
@@ -12,34 +11,24 @@ import { CountForm } from "./CountForm";
 import { OutlookCard } from "./OutlookCard";
 import { ReseedCard } from "./ReseedCard";
 import { StandDrawing } from "./StandDrawing";
-import { fieldChoices, standView } from "./standView";
+import { standView } from "./standView";
 
-/** Counts of a field, what they say of its yield, and whether to reseed. */
+/** What the counts of a field say of its stand and its yield, and whether to replant: the answers, with what they rest on folded. */
 export function StandPage({ report, field: chosen }: Pick<PageProps, "report"> & { readonly field: string }) {
-  const { showField } = usePane();
-  const choices = fieldChoices(report);
   const field = report.season.fields.find(({ name }) => name === chosen);
   const outlook = report.figures.outlooks.find((each) => each.field.name === chosen);
   const stand = outlook?.stand ?? null;
   if (field === undefined) return <p>Stands are counted in fields, and the table Fields has none yet.</p>;
   return (
     <>
-      <LabelledField label="Field">
-        <Select value={field.name} onChange={(_, { value }) => showField(value)}>
-          {choices.map(({ field: name, words }) => <option key={name} value={name}>{words}</option>)}
-        </Select>
-      </LabelledField>
-      <section className="pn-card pn-purchase" aria-label="Add a count">
+      {stand === null
+        ? <p>Nothing is counted in {field.name} yet. Count several spots across the field and add each of them with the form below.</p>
+        : <CountedCard stand={stand} report={report} />}
+      <section className="pn-purchase" aria-label="Add a count">
         <Disclosure look="section" label="Add a count" keeps><CountForm key={field.name} field={field} /></Disclosure>
       </section>
-      {stand === null
-        ? <p>Nothing is counted in {field.name} yet. Count several spots across the field and add each of them with the form above.</p>
-        : <CountedCard stand={stand} report={report} />}
       {outlook !== undefined && <OutlookCard key={field.name} of={outlook} report={report} />}
       {stand !== null && <ReseedCard key={`reseed ${field.name}`} stand={stand} report={report} />}
-      {report.figures.stands.length > 0 && (
-        <section className="pn-card" aria-label="Write the stands"><WriteButton label="Write the sheet “Stand”" sheets={() => [standSheet(report)]} /></section>
-      )}
     </>
   );
 }
@@ -53,15 +42,18 @@ function CountedCard({ stand, report }: CountedProps) {
   const subject = { of: "field", name: stand.field.name } as const;
   const first = stand.summary.counts[0]!.source;
   return (
-    <section className="pn-card" aria-labelledby={heading}>
-      <header><h3 id={heading}>Stand</h3><span className="pn-note">{stand.field.name}</span></header>
+    <section className="pn-card pn-crop" aria-labelledby={heading}>
+      <header><h3 id={heading}>Stand</h3></header>
       <Incomplete of={subject} problems={report.problemsOf(subject).length} />
-      <p className="pn-main"><span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.unit}</span></p>
+      <p className="pn-main pn-crop-main"><span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.unit}</span></p>
       <p><strong>{view.likely}</strong></p>
       <StandDrawing summary={stand.summary} target={stand.field.targetStand} />
       {view.advice !== "" && <p className="pn-fault">{view.advice}</p>}
-      <Lines lines={view.lines} />
-      <p><CellLink at={first} words="Show the counts in the workbook" /></p>
+      <Disclosure look="line" label="The counts, their spread and emergence">
+        <Lines lines={view.lines} />
+        <p><CellLink at={first} words="Show the counts in the workbook" /></p>
+        <WriteButton label="Write the sheet “Stand”" sheets={() => [standSheet(report)]} />
+      </Disclosure>
     </section>
   );
 }

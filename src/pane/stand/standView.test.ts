@@ -76,7 +76,7 @@ describe("the page Stand", () => {
 
   it("says what the counts do to the crop's net return, naming the layer", () => {
     // From 187.6 by the date alone to 176.1: 11.480625 bu less on 120 of 198.5 acres at 4.35 − 0.22: 28.66 less.
-    expect(netEffect(report, mill.field, "cash", format)).toMatch(/^Net return of Corn, cash cost: [\d.]+ USD per acre with this stand, [\d.]+ without its counts \(−28\.6[67]\)\.$/);
+    expect(netEffect(report, mill.field, "cash", format)).toMatch(/^Corn nets [\d.]+ USD per acre after cash cost, [\d.]+ without these counts \(−28\.6[67]\)\.$/);
   });
 
   it("thinks of reseeding where the stand is under its target and costs yield", () => {

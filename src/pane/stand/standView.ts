@@ -154,7 +154,7 @@ export function netEffect(report: SeasonReport, field: Field, layer: Layer, form
   const [now, before] = [netOf(figures), netOf(without)];
   if (now === null || before === null) return "";
   if (figures.crops.some(({ fields }) => fields.some((each) => each.field === field.name && each.final !== null))) return `${field.name} is harvested: its counts no longer move the projected yield.`;
-  return `Net return of ${field.crop}, ${layerCosts[layer]}: ${format.money(now)} ${format.perArea} with this stand, ${format.money(before)} without its counts (${format.change(before, now)}).`;
+  return `${field.crop} nets ${format.money(now)} ${format.perArea} after ${layerCosts[layer]}, ${format.money(before)} without these counts (${format.change(before, now)}).`;
 }
 
 /** Whether reseeding is worth a thought: the stand is under its target, or costs yield. */
