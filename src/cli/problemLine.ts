@@ -2,7 +2,8 @@
 import { explain, placed } from "../workbook/explain";
 import { gradeOf, type Problem } from "../workbook/problem";
 import type { SeasonReport } from "../workbook/seasonReport";
+import { around, spelledText } from "../workbook/spelling";
 import { onOneLine } from "./printed";
 
 export const problemLine = (problem: Problem, report: SeasonReport): string =>
-  onOneLine(`${gradeOf(problem) === "check" ? "To check: " : ""}${placed(problem, report)} ${explain(problem).remedy}`);
+  onOneLine(around(`${gradeOf(problem) === "check" ? "To check: " : ""}${placed(problem, report)} ${explain(problem).remedy}`, problem.found, (ours) => spelledText(ours, report)));

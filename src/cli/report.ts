@@ -11,6 +11,7 @@ import { toFix } from "../workbook/problem";
 import { reportJson } from "../workbook/reportJson";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { resultSheets } from "../workbook/sheets/resultSheets";
+import { spelledText } from "../workbook/spelling";
 import { cashFlowSheet } from "../workbook/sheets/lender/cashFlowSheet";
 import { lenderPages } from "../workbook/sheets/lender/lenderPages";
 import { asked, Refusal } from "./arguments";
@@ -33,7 +34,7 @@ async function run(words: readonly string[]): Promise<0 | 1 | 2 | 70> {
   for (const copy of [out, lender]) if (copy !== null) await refuse(copy, force);
   if (out !== null) await writeCopy(out, resultSheets(report));
   if (lender !== null) await writeCopy(lender, lenderSheets(report));
-  process.stdout.write(`${json ? printedJson(JSON.stringify(reportJson(report), null, 2)) : printed(summary(report))}\n`);
+  process.stdout.write(`${json ? printedJson(JSON.stringify(reportJson(report), null, 2)) : printed(spelledText(summary(report), report))}\n`);
   for (const problem of report.problems) {
     process.stderr.write(`${problemLine(problem, report)}\n`);
   }

@@ -2,6 +2,7 @@
 import { readFile, stat } from "node:fs/promises";
 import { openWorkbook } from "../host/embedded";
 import { engineInNode } from "../host/embedded/recalculation/loadInNode";
+import { spelledSheet } from "../workbook/spelling";
 import type { ResultSheet } from "../workbook/resultSheet";
 import { findTables } from "../workbook/findTables";
 import { seasonReport } from "../workbook/report";
@@ -34,8 +35,9 @@ export async function workbookFile(path: string): Promise<WorkbookFile> {
   const workbook = opened.value;
   const content = await workbook.read();
   const found = findTables(content);
+  const report = seasonReport(content);
   return {
-    report: seasonReport(content),
+    report,
     isOther: found.tables.size === 0 && found.problems.length === 0,
     refuse: async (copy, force) => {
       if (await isSameFile(copy, path)) throw new Refusal(`${onOneLine(copy)} is the workbook itself: name another file to write to.`);
@@ -43,7 +45,7 @@ export async function workbookFile(path: string): Promise<WorkbookFile> {
       if (!force) await refuseReplacing(copy);
     },
     writeCopy: async (copy, sheets) => {
-      await workbook.write(sheets);
+      await workbook.write(sheets.map((sheet) => spelledSheet(sheet, report)));
       await workbook.settled(); // the grower's own formulas may read our sheets
       await orRefuse(`${onOneLine(copy)} cannot be written`, writtenBeside(copy, marked(workbook.save())));
       workbook.undo();

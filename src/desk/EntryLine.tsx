@@ -1,12 +1,15 @@
 import { cellName, type At } from "../host/address";
 import { faultKey, type CellFaults } from "./cellFaults";
 import type { GridBook, GridSheet } from "./gridBook";
+import { spelled } from "../workbook/spelling";
 import { hintAt } from "./hintAt";
 import { tableAt } from "./tableAt";
 import type { WorkspaceCommands } from "./useWorkspace";
 import type { Editing } from "./workspace";
 
 export type EntryLineProps = {
+  /** Hints are spelled as its country spells; blank until the workbook is read. */
+  readonly currency: string;
   readonly book: GridBook;
   readonly sheet: GridSheet;
   readonly faults: CellFaults;
@@ -27,11 +30,11 @@ export function placeInTable(book: GridBook, sheet: GridSheet, at: At): string {
 }
 
 /** The line below the grid: where the active cell is and what it holds, a formula as a formula; what to enter there, and what is wrong with it. */
-export function EntryLine({ book, sheet, faults, active, editing, commands }: EntryLineProps) {
+export function EntryLine({ book, currency, sheet, faults, active, editing, commands }: EntryLineProps) {
   const cell = book.cell(sheet.name, active);
   const name = cellName(active);
   const place = placeInTable(book, sheet, active);
-  const hint = hintAt(book, sheet, active);
+  const hint = spelled(hintAt(book, sheet, active), currency);
   const fault = faults.get(faultKey(active));
   return (
     <div className="entry-line">

@@ -99,7 +99,7 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
               />
             </div>
           </div>
-          <EntryLine book={book} sheet={view} faults={faultsHere} active={selection.active} editing={workspace.editing} commands={commands} />
+          <EntryLine book={book} currency={report?.season.settings.currency ?? ""} sheet={view} faults={faultsHere} active={selection.active} editing={workspace.editing} commands={commands} />
           <div className="status" role="status">
             {engineFault !== null && `Formulas cannot be worked out here (${engineFault}). Values that may be old are marked. `}
             {status !== "" ? status : isBlockSelected ? selectionWords(book, view, selectedBlock(selection)) : ""}

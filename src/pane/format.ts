@@ -3,6 +3,7 @@ import { hundred, type Decimal } from "../core/decimal";
 import type { IsoDate } from "../core/row";
 import type { Settings } from "../core/season";
 import type { MonthDay } from "../core/stand/monthDay";
+import { spelled } from "../workbook/spelling";
 import { shownMoney, shownPriceAtMost, shownPriceNeeded, shownQuantity, shownStand, shownYield, shownYieldAtMost, shownYieldNeeded } from "../workbook/shown";
 
 /** Stands where a figure has no answer. */
@@ -45,6 +46,8 @@ export type Format = {
   readonly day: (day: IsoDate | MonthDay) => string;
   /** "May 2031", of a month as `YYYY-MM`. */
   readonly month: (month: string) => string;
+  /** Words of ours as this season's growers write and say them: spelled by the currency, haul as trucking where land is in acres. */
+  readonly words: (ours: string) => string;
   readonly currency: string;
   /** "acre" or "hectare". */
   readonly areaName: "acre" | "hectare";
@@ -76,6 +79,7 @@ export function formatOf({ currency, areaUnit }: Pick<Settings, "currency" | "ar
   };
   return {
     money, currency, areaName, areaUnit,
+    words: (ours) => spelled(areaUnit === "ac" ? ours.replace(/\bhaul(ing)?\b/g, "trucking").replace(/\bHaul(ing)?\b/g, "Trucking") : ours, currency),
     signed: (value) => `${shownMoney(value).gt("0") ? "+" : ""}${money(value)}`,
     change: signed(shownMoney, two),
     yieldChange: signed(shownYield, oneDecimal),

@@ -24,7 +24,12 @@ const withoutCountedIn = countedContent.tables.map((table) => {
 const contents = { "without-counted-in": { ...countedContent, tables: withoutCountedIn }, bills: { ...paneContent, tables: bills }, season: paneContent, problems: faultyContent, counted: countedContent, empty: { ...paneContent, tables: [] } };
 /** A workbook that the test has read and handed over, as its ranges go through JSON. */
 const shared = (window as { readonly sharedContent?: Omit<WorkbookContent, "ranges"> & { readonly ranges: readonly (readonly [string, RawTable])[] } }).sharedContent;
-const content: WorkbookContent = shared !== undefined ? { ...shared, ranges: new Map(shared.ranges) } : contents[(asked.get("workbook") ?? "season") as keyof typeof contents];
+/** The shared one, its money in the currency that is asked for. */
+const inCurrency = ({ tables, ...rest }: Omit<WorkbookContent, "ranges">) => {
+  const currency = asked.get("currency");
+  return { ...rest, tables: currency === null ? tables : tables.map((table) => ({ ...table, rows: table.rows.map((row) => row.map((value) => (value === "USD" ? currency : value))) })) };
+};
+const content: WorkbookContent = shared !== undefined ? { ...inCurrency(shared), ranges: new Map(shared.ranges) } : contents[(asked.get("workbook") ?? "season") as keyof typeof contents];
 const host = memoryHost(content, { address: "My fields!A2:D30", headings: ["Name", "Crop", "Size", "Goal"] });
 const page: PanePage = {
   host, demoOpened: 0,

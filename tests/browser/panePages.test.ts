@@ -2,6 +2,7 @@
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import { accessibilityFaults, panePages, type PaneLook, type PanePages } from "../support/panePages";
+import { spelledPairs } from "../../src/workbook/spelling";
 import type { PanePage } from "./panePage";
 
 let pages: PanePages;
@@ -317,6 +318,51 @@ it("writes cost per acre and break-evens from the page More", async () => {
   await button(page, "Sheets to print").click();
   await button(page, "Write “Cost per acre” and “Break-even”").click();
   await page.getByText("The sheets “Cost per acre” and “Break-even” were written.").waitFor();
+});
+
+/** Opens every fold of the page once, one after the other since some close their neighbours, and gathers all that is said meanwhile, but not what is typed in a box. */
+const allSaid = (page: Page) => page.evaluate(async () => {
+  const said = new Set<string>();
+  const opened = new Set<Element>();
+  const listen = (root: Element) => {
+    for (const each of root.querySelectorAll("*")) {
+      for (const name of ["aria-label", "placeholder", "title"]) said.add(each.getAttribute(name) ?? "");
+      for (const node of each.childNodes) if (node.nodeType === Node.TEXT_NODE) said.add(node.textContent ?? "");
+    }
+  };
+  for (;;) {
+    listen(document.querySelector(".pn-pane")!);
+    const next = [...document.querySelectorAll<HTMLElement>(".pn-body:not([hidden]) button[aria-expanded=false]")].find((each) => !opened.has(each));
+    if (next === undefined) return [...said].join("\n");
+    opened.add(next);
+    next.click();
+    await new Promise((drawn) => { requestAnimationFrame(() => { requestAnimationFrame(drawn); }); });
+  }
+});
+
+describe("the words of every page, with everything opened", () => {
+  const ends = (which: 0 | 1) => new RegExp(`[a-z]*(${spelledPairs.map((pair) => pair[which]).join("|")})[a-z]*`, "gi");
+  it.each([["USD", ends(0), "hired labor", ""], ["CAD", ends(1), "hired labour", "&currency=CAD"]] as const)("are spelled as where money is %s", async (_, wrong, right, currency) => {
+    const { page, complaints } = await pages.open({ ask: `workbook=demo-season${currency}`, width: 450 });
+    const said: string[] = [];
+    for (const tab of ["Season", "Fields", "Inputs", "Changes", "Lender", "More"]) {
+      await page.getByRole("tab", { name: tab }).click();
+      await page.locator(".pn-body:not([hidden]) section").first().waitFor();
+      if (tab === "Changes") {
+        await button(page, "Compare another change").click();
+        await page.getByLabel("What is compared").selectOption("Own or hire");
+      }
+      said.push(await allSaid(page));
+    }
+    await button(page, "Start a rough budget").click();
+    await page.getByRole("form", { name: "Start a season" }).waitFor();
+    const words = said.join("\n");
+    // A check of a stand or an entry is none on a bank, nobody spells diameter otherwise, and a part of the planter is called Meter.
+    expect([...words.matchAll(wrong)].map(([word]) => word).filter((word) => !/check|diameter|^meters?$/i.test(word))).toEqual([]);
+    expect(words).toContain(right);
+    expect(words).toContain("trucking");
+    expect(complaints).toEqual([]);
+  });
 });
 
 /** Presses what is folded until nothing is, so that every part is drawn once. */

@@ -24,7 +24,7 @@ const rail = () => page.locator(".rail button > span:first-child").allInnerTexts
  */
 const needs = {
   seed: [115, 62], fertilizer: [150, 45], "crop protection": [62, 58], "custom work": [20, 18], fuel: [18, 14], repairs: [22, 20],
-  "hired labour": [12, 10], "crop insurance": [18, 12], "machine ownership": [95, 85], management: [30, 25],
+  "hired labor": [12, 10], "crop insurance": [18, 12], "machine ownership": [95, 85], management: [30, 25],
 } as const;
 /**
  * By hand, an acre of corn: operating 115 + 150 + 62 + 20 + 18 + 22 + 12 + 18 = 417; cash 417 + 240 + 10 = 667; full 667 − 10 + 95 + 30 = 782;

@@ -9,6 +9,7 @@ import type { Budget, CropFigures, PerLayer } from "../../src/core/figures";
 import { kinds, layers } from "../../src/core/kinds";
 import type { SeasonReport } from "../../src/workbook/seasonReport";
 import { resultSheets } from "../../src/workbook/sheets/resultSheets";
+import { spelled, spelledSheet } from "../../src/workbook/spelling";
 import { shownMoney, shownPriceNeeded, shownYield, shownYieldNeeded } from "../../src/workbook/shown";
 import { layerTitle } from "../../src/workbook/sheets/words";
 import { demo } from "../support/demoReport";
@@ -63,7 +64,7 @@ describe("the result sheets in LibreOffice", () => {
       const rows = cropRows("Cost per acre", crop);
       const both = (of: (budget: Budget) => Decimal | undefined) => [money(of(crop.plan)), money(of(crop.outlook))];
       for (const kind of kinds.filter((each) => crop.outlook.costPerArea.byKind.has(each))) {
-        expect(beside(rows, kind, 2), `${crop.crop} ${kind}`).toEqual(both(({ costPerArea }) => costPerArea.byKind.get(kind)));
+        expect(beside(rows, spelled(kind, "USD"), 2), `${crop.crop} ${kind}`).toEqual(both(({ costPerArea }) => costPerArea.byKind.get(kind)));
       }
       for (const layer of layers) expect(beside(rows, layerTitle(layer), 2), `${crop.crop} ${layer}`).toEqual(both(({ costPerArea }) => costPerArea.layers[layer]));
       for (const { field, outlook: { budget } } of crop.fields) {
@@ -96,7 +97,7 @@ describe("the result sheets in LibreOffice", () => {
   });
 
   it("hold every other figure as it was written", () => {
-    for (const { name, rows } of resultSheets(report)) {
+    for (const { name, rows } of resultSheets(report).map((sheet) => spelledSheet(sheet, report))) {
       const found = sheets.get(name.slice(0, 31).trim())!;
       const wrong = rows.flatMap((row, index) => row.flatMap(({ value }, column) => {
         const text = found[index]?.[column] ?? "";

@@ -5,6 +5,7 @@ import { isCapital } from "../../core/partialBudget/change";
 import { grainOf } from "../../core/partialBudget/grain";
 import type { Layout } from "../../core/partialBudget/layouts/layout";
 import type { SeasonReport } from "../../workbook/seasonReport";
+import { spelled } from "../../workbook/spelling";
 import { plain } from "../../workbook/words";
 import type { EntryRow } from "../commands/entryRow";
 import { Typed, typedAs, type Faults } from "../parts/typed";
@@ -42,6 +43,12 @@ export type ChangeDraftView = {
   readonly rows: readonly EntryRow[] | null;
 };
 
+/** A layout with the names of its lines as the grower writes them, since they become entries of his; a line that stays is the same one, which the lead may name. */
+function spelledLayout(layout: Layout, currency: string): Layout {
+  const lines = layout.change.lines.map((line) => (spelled(line.item, currency) === line.item ? line : { ...line, item: spelled(line.item, currency) }));
+  return { ...layout, change: { ...layout.change, lines } };
+}
+
 export function changeDraftView(draft: ChangeDraft, form: LayoutForm, ground: Ground, { decimalComma, countedIn }: { readonly decimalComma: boolean; readonly countedIn: boolean }): ChangeDraftView {
   const typed = new Typed<string>(draft, decimalComma);
   const acres = typed.number("acres", { needed: true, aboveZero: true });
@@ -52,7 +59,7 @@ export function changeDraftView(draft: ChangeDraft, form: LayoutForm, ground: Gr
   const notYet = (faults: Faults<string>): ChangeDraftView => ({ faults, values, products, made: null, rows: null });
   const between = { ...form.check?.(values), ...products?.faults };
   if (!typed.isSound || acres === null || Object.keys(between).length > 0) return notYet({ ...between, ...typed.faults });
-  const layout = form.build(circumstances(ground, acres, (rate ?? zero).div(hundred), form.beforeDrying), values, ground);
+  const layout = spelledLayout(form.build(circumstances(ground, acres, (rate ?? zero).div(hundred), form.beforeDrying), values, ground), ground.report.season.settings.currency);
   if (rate === null && layout.change.lines.some(isCapital)) return notYet({ rate: "Enter the interest rate: something here is kept more than a year." });
   const name = (draft["name"] ?? "").trim();
   const faults = nameFaults(name, ground.report);

@@ -196,4 +196,4 @@ export const layoutForms: readonly LayoutForm[] = [
 
 /** The label of a box with its units. */
 export const boxLabel = ({ label }: Box, { crop }: Ground, format: Format): string =>
-  label.replace("{area}", format.areaName).replace("{yield}", `${crop.yieldUnit} per ${format.areaName}`).replace("{unit}", crop.yieldUnit).replace("{money}", format.perArea).replace("{length}", lengthName(format));
+  format.words(label.replace("{area}", format.areaName).replace("{yield}", `${crop.yieldUnit} per ${format.areaName}`).replace("{unit}", crop.yieldUnit).replace("{money}", format.perArea).replace("{length}", lengthName(format)));

@@ -35,7 +35,7 @@ export function LenderPage({ report }: PageProps) {
         {preview.short !== "" && <p><strong>{preview.short}</strong></p>}
         {notices.length === 0
           ? <p>Nothing else stands out that a lender would ask about first.</p>
-          : <><p>A lender would ask about this first:</p><ul className="pn-notice-list">{notices.map(({ words }) => <li key={words}>{words}</li>)}</ul></>}
+          : <><p>A lender would ask about this first:</p><ul className="pn-notice-list">{notices.map(({ words }) => <li key={words}>{format.words(words)}</li>)}</ul></>}
       </section>
       <section className="pn-card" aria-label="Write">
         <WriteButton

@@ -35,7 +35,7 @@ function cropMoved(crop: string, old: Budget, now: Budget, layer: Layer, format:
   const [netNow, netOld] = [now.netPerArea[layer], old.netPerArea[layer]];
   const net = shownMoney(netNow).minus(shownMoney(netOld));
   if (cost.isZero() && net.isZero()) return [];
-  const parts = partsOf(old, now, cost, layer);
+  const parts = partsOf(old, now, cost, layer).map(({ name, amount }) => ({ name: format.words(name), amount }));
   const reasons = parts.length < 2 && cost.abs().eq(parts[0]?.amount.abs() ?? cost) ? parts.map(({ name }) => name) : parts.map(({ name, amount }) => `${name} ${signed(amount)}`);
   const costs = cost.isZero() ? "" : `${signed(cost)} an ${format.areaName}`.replace(" an hectare", " a hectare") + (reasons.length === 0 ? "" : ` (${reasons.join(", ")})`);
   // What the net does beyond the cost is a yield, a price or other income; a cent beside a cost is rounding.

@@ -3,6 +3,7 @@ import { useState } from "react";
 import { explain } from "../../workbook/explain";
 import type { Problem } from "../../workbook/problem";
 import type { ResultSheet } from "../../workbook/resultSheet";
+import { spelledSheet } from "../../workbook/spelling";
 import { failureWords, outcome } from "../failure";
 import { usePane } from "../paneContext";
 import { ToldLine, type Told } from "./Told";
@@ -35,7 +36,8 @@ export function WriteButton({ label, sheets, hold, after = "", isMain = false, o
     if (held !== undefined) return setTold({ tone: "failed", text: held });
     setWriting(true);
     setTold(null);
-    const toWrite = sheets();
+    const report = watch.state().reading?.report;
+    const toWrite = report === undefined ? [] : sheets().map((sheet) => spelledSheet(sheet, report));
     const written = await outcome(() => host.write(toWrite));
     setWriting(false);
     setMade(written.ok ? written.value[0] ?? null : null);

@@ -3,6 +3,7 @@ import { cellOf, type Places } from "../../workbook/cellName";
 import { explain, placeWords } from "../../workbook/explain";
 import { gradeOf, toCheck, toFix, type Grade, type Place, subjectName, type Problem, type Subject } from "../../workbook/problem";
 import type { SeasonReport } from "../../workbook/seasonReport";
+import { around } from "../../workbook/spelling";
 import type { Format } from "../format";
 
 export type ProblemView = {
@@ -41,7 +42,7 @@ export type ProblemsView = {
 };
 
 /** @param most so many are listed; the rest are counted in `more` */
-export function problemsView(report: Pick<SeasonReport, "problems" | "problemsOf" | "placeOf">, of: Subject | null, { count }: Pick<Format, "count">, most = Infinity): ProblemsView {
+export function problemsView(report: Pick<SeasonReport, "problems" | "problemsOf" | "placeOf">, of: Subject | null, { count, words }: Pick<Format, "count" | "words">, most = Infinity): ProblemsView {
   const [fix, check] = [toFix(report.problems), toCheck(report.problems)];
   const concerned = of === null ? [...fix, ...check] : report.problemsOf(of);
   const shown = concerned.slice(0, most);
@@ -49,7 +50,7 @@ export function problemsView(report: Pick<SeasonReport, "problems" | "problemsOf
     summary: [summary(concerned.length - (of === null ? check.length : 0), fix.length, of, count), checks(of === null ? check.length : 0, count)].join(""),
     isPart: of !== null && concerned.length < report.problems.length,
     more: concerned.length - shown.length,
-    groups: groups(shown).map(({ problems, ...group }) => ({ ...group, problems: problems.map((problem, index) => problemView(problem, index, report)) })),
+    groups: groups(shown).map(({ problems, ...group }) => ({ ...group, problems: problems.map((problem, index) => problemView(problem, index, report, words)) })),
   };
 }
 
@@ -74,12 +75,14 @@ function groups(problems: readonly Problem[]) {
 const checks = (number: number, count: Format["count"]): string =>
   (number === 0 ? "" : ` ${count(number)} to check: counted as ${number === 1 ? "it stands" : "they stand"}.`);
 
-function problemView(problem: Problem, index: number, places: Places): ProblemView {
+function problemView(problem: Problem, index: number, places: Places, ours: Format["words"]): ProblemView {
   const { at, found, other } = problem;
   const { what, remedy } = explain(problem);
   const words = placeWords(at);
+  // What the grower typed stays as it was typed.
+  const say = (told: string) => around(told, found, ours);
   const after = at.row !== undefined && what.startsWith(words) ? what.slice(words.length) : `: ${what}`;
-  return { key: `${index} ${problem.code}`, where: where(at), cell: cellOf(places, at), what: after, found: what.includes(found) ? "" : found, remedy, at, other: other === undefined ? null : { words: placeWords(other), at: other }, takesIn: takesInWords(problem), readsAs: problem.code === "table-almost" ? found : null };
+  return { key: `${index} ${problem.code}`, where: ours(where(at)), cell: cellOf(places, at), what: say(after), found: what.includes(found) ? "" : found, remedy: say(remedy), at, other: other === undefined ? null : { words: ours(placeWords(other)), at: other }, takesIn: takesInWords(problem), readsAs: problem.code === "table-almost" ? found : null };
 }
 
 const takesInWords = ({ code, found }: Problem): string | null => (code === "rows-below" ? (found === "1" ? "Take it in" : `Take the ${found} entries in`) : null);

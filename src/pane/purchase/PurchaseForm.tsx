@@ -127,7 +127,7 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
         <div className="pn-pair">{text("freight", "Freight", { numeric: true })}{text("rebate", "Rebate", { numeric: true })}</div>
         <div className="pn-pair">
           {choose("over", "Only for", [["", item?.charged === "as used" || item === null ? "where it is used" : "as the item is charged"], ["all", "all fields"], ...targets.map((name) => [name, name] as const)])}
-          {choose("kind", "Kind", [["", "the item's own"], ...billKinds.map((kind) => [kind, kind] as const)])}
+          {choose("kind", "Kind", [["", "the item's own"], ...billKinds.map((kind) => [kind, format.words(kind)] as const)])}
         </div>
         {draft.over !== "" && <p className="pn-note">Charged there directly, by acres, and never stock.</p>}
         {text("supplier", "Supplier")}

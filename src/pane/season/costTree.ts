@@ -32,7 +32,7 @@ export function costTree(crop: CropFigures, stage: Stage, layer: Layer, format: 
   return {
     total: format.money(costs.layers[layer]),
     kinds: kindsHere.filter((kind) => costs.byKind.has(kind)).map((kind) => ({
-      kind, words: `${words(kind)}${unbilled.has(kind) ? noBillYet : ""}`,
+      kind, words: `${format.words(words(kind))}${unbilled.has(kind) ? noBillYet : ""}`,
       perArea: format.money(kind === staying ? interestInFull : costs.byKind.get(kind)!),
       change: changeWords(kind === staying ? crop.plan.interestInFull : crop.plan.costPerArea.byKind.get(kind) ?? zero, kind === staying ? interestInFull : costs.byKind.get(kind)!, format),
       fields: crop.fields.flatMap((field) => {

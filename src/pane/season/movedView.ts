@@ -30,7 +30,7 @@ export function movedView(crop: CropFigures, layer: Layer, format: Format): Move
   const signed = (amount: typeof total) => format.signed(moneyPerArea(amount));
   const perArea = (reason: Reason) => shownMoney(reason.effect.div(crop.area));
   const line = (reason: Reason): MovedLine => ({
-    words: reasonWords(reason, crop), amount: signed(perArea(reason)), isLoss: reason.effect.isNegative(), entries: entriesOf(reason, now),
+    words: reasonWords(reason, crop, format), amount: signed(perArea(reason)), isLoss: reason.effect.isNegative(), entries: entriesOf(reason, now),
   });
   const [first, others] = all.length > named + 1 ? [all.slice(0, named), all.slice(named)] : [all, []];
   const left = total.minus(sum(first.map(perArea)));
@@ -41,7 +41,7 @@ export function movedView(crop: CropFigures, layer: Layer, format: Format): Move
   };
 }
 
-function reasonWords({ of, effect }: Reason, { fields, yieldUnit }: CropFigures): string {
+function reasonWords({ of, effect }: Reason, { fields, yieldUnit }: CropFigures, format: Format): string {
   const isWorse = effect.isNegative();
   if (of === "yield") {
     const moved = fields.filter(({ plan, outlook, final }) => !(final ?? outlook).budget.yields.used.eq(plan.budget.yields.used)).length;
@@ -49,7 +49,7 @@ function reasonWords({ of, effect }: Reason, { fields, yieldUnit }: CropFigures)
   }
   if (of === "dock") return "Test-weight dock";
   if (typeof of === "string") return `Cost per ${yieldUnit} ${isWorse ? "higher" : "lower"}`;
-  const name = of.name === of.kind ? `${of.name.charAt(0).toUpperCase()}${of.name.slice(1)}` : of.name;
+  const name = of.name === of.kind ? format.words(`${of.name.charAt(0).toUpperCase()}${of.name.slice(1)}`) : of.name;
   return of.unplanned ? `${name}, not planned` : `${name} ${isWorse ? "higher" : "lower"}`;
 }
 

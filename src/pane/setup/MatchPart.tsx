@@ -79,6 +79,7 @@ type HeadingsProps = {
 };
 
 function Headings({ table, selected: { address, headings }, matching, match, keep }: HeadingsProps) {
+  const { format } = usePane();
   const { missing, rows } = matchView(table, address, matching);
   const near = nearHeadings(table, headings, matching);
   if (headings.length === 0) return <p className="pn-fault">The first row of {address} has no headings. Select the range with its headings.</p>;
@@ -92,7 +93,7 @@ function Headings({ table, selected: { address, headings }, matching, match, kee
         </>
       )}
       {table.columns.map(({ heading, required, hint }) => (
-        <Field key={heading} label={neededLabel(heading, required)} required={required} hint={hint}>
+        <Field key={heading} label={neededLabel(format.words(heading), required)} required={required} hint={format.words(hint)}>
           <Select value={matching.get(heading) ?? ""} onChange={(_, { value }) => match(new Map([[heading, value]]))}>
             <option value="">none</option>
             {headings.map((own) => <option key={own} value={own}>{own}</option>)}

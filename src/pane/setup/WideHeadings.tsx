@@ -1,5 +1,6 @@
 import { Button, Field, Select } from "@fluentui/react-components";
 import { useState } from "react";
+import { usePane } from "../paneContext";
 import { firstWide, isMoney, onBasis, wideChoices, wideMatchView } from "./wideMatchView";
 
 type WideHeadingsProps = {
@@ -12,6 +13,7 @@ const kindOf = (said: string): string => (said.split(",")[0] ?? said).trim();
 
 /** Says of each heading of a wide sheet which kind of cost it holds, and whether an acre's or the whole field's. */
 export function WideHeadings({ address, headings, keep }: WideHeadingsProps) {
+  const { format } = usePane();
   const [matching, setMatching] = useState(() => firstWide(headings));
   const { missing, leftOut, rows } = wideMatchView(address, matching);
   const say = (heading: string, said: string) => setMatching(new Map([...matching, [heading, said]]));
@@ -24,7 +26,7 @@ export function WideHeadings({ address, headings, keep }: WideHeadingsProps) {
           <div key={heading} className="pn-pair">
             <Field label={heading}>
               <Select value={kindOf(said)} onChange={(_, { value }) => say(heading, onBasis(value, said.endsWith("whole")))}>
-                {wideChoices.map(([value, words]) => <option key={value} value={value}>{words}</option>)}
+                {wideChoices.map(([value, words]) => <option key={value} value={value}>{format.words(words)}</option>)}
               </Select>
             </Field>
             {isMoney(said) && (

@@ -29,6 +29,7 @@ export function StartForm({ report }: { readonly report: SeasonReport }) {
   const of = (name: string): number => (/^(year|crop)/.test(name) ? 0 : /^(need|whole)/.test(name) ? 1 : 2);
   const faulty = (at: number) => Object.entries(view.faults).filter(([name, words]) => words !== undefined && of(name) === at);
   const boxes: Boxes = {
+    words: format.words,
     draft, view, change: (name, value) => setDraft((before) => ({ ...before, [name]: value })),
     // Once a step was tried, all that is wrong in it is said; before that what is wrong with something typed that cannot become right by typing on.
     shown: (name) => (wasTried >= of(name) ? view.faults[name] : undefined),
@@ -79,7 +80,7 @@ export function StartForm({ report }: { readonly report: SeasonReport }) {
       {step === 0 && <CropStep {...boxes} asksYear={season.settings.seasonYear === null} />}
       {step === 1 && <NeedStep {...boxes} perArea={format.perArea} currency={format.currency} />}
       {step === 2 && <LandStep {...boxes} perArea={format.perArea} />}
-      {told.map(([name, words]) => <p key={name} id={idOf(name)} className="pn-fault">{labelOf(name, view)}: {words}</p>)}
+      {told.map(([name, words]) => <p key={name} id={idOf(name)} className="pn-fault">{labelOf(name, view, format.words)}: {words}</p>)}
       {failed !== "" && <p className="pn-result pn-result-failed" role="alert">{failed}</p>}
       <p className="pn-buttons">
         <Button type="submit" appearance="primary" disabledFocusable={isWriting}>{step < steps.length - 1 ? "Next" : isWriting ? "Writing …" : "Write it into the workbook"}</Button>

@@ -1,8 +1,9 @@
 import { yieldUnits } from "../../workbook/yieldUnits";
+import type { Format } from "../format";
 import { acreKinds, farmKinds, linesShown, type StartDraft, type StartView } from "./startDraft";
 
 /** What every box of a step takes: what is typed, what is wrong with it as far as it is said yet, and whom to tell of a change. */
-export type Boxes = { readonly draft: StartDraft; readonly view: StartView; readonly shown: (name: string) => string | undefined; readonly change: (name: string, value: string) => void };
+export type Boxes = { readonly draft: StartDraft; readonly view: StartView; readonly words: Format["words"]; readonly shown: (name: string) => string | undefined; readonly change: (name: string, value: string) => void };
 
 const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
 
@@ -10,23 +11,23 @@ const capital = (word: string): string => word.charAt(0).toUpperCase() + word.sl
 export const idOf = (name: string): string => `start-${name.replaceAll(" ", "-")}`;
 
 /** What a box is called where it stands by itself. */
-export function labelOf(name: string, { crops }: StartView): string {
+export function labelOf(name: string, { crops }: StartView, ours: Format["words"]): string {
   const [sort, of = "", ...rest] = name.split(" ");
   if (sort === "year") return "Season year";
-  if (sort === "whole") return [of, ...rest].join(" ");
+  if (sort === "whole") return ours([of, ...rest].join(" "));
   const words: Readonly<Record<string, string>> = { name: "name", acres: "acres", goal: "yield goal", price: "expected price", unit: "yield unit", rent: "rent", charge: "land charge", share: "your share of the crop", balance: "balance", rate: "rate", payment: "payment", often: "payments a year", due: "next due" };
   const box = rest.join(" ");
   const whose = sort === "loan" ? `Loan ${Number(of) + 1}` : crops.find(({ line }) => line === Number(of))?.name ?? `Crop ${Number(of) + 1}`;
-  return `${whose}, ${sort === "need" ? box : words[box] ?? box}`;
+  return `${whose}, ${sort === "need" ? ours(box) : words[box] ?? box}`;
 }
 
 type BoxProps = Boxes & { readonly name: string; readonly isText?: boolean };
 
-function Box({ name, draft, view, shown, change, isText = false }: BoxProps) {
+function Box({ name, draft, view, words, shown, change, isText = false }: BoxProps) {
   const isWrong = shown(name) !== undefined;
   return (
     <input
-      aria-label={labelOf(name, view)} aria-invalid={isWrong} aria-describedby={isWrong ? idOf(name) : undefined} className={isText ? "pn-box" : "pn-box pn-number"}
+      aria-label={labelOf(name, view, words)} aria-invalid={isWrong} aria-describedby={isWrong ? idOf(name) : undefined} className={isText ? "pn-box" : "pn-box pn-number"}
       inputMode={isText ? undefined : "decimal"} autoComplete="off" value={draft[name] ?? ""} onChange={({ target }) => change(name, target.value)}
     />
   );
@@ -34,7 +35,7 @@ function Box({ name, draft, view, shown, change, isText = false }: BoxProps) {
 
 /** Crops with their acres, goal and price; a blank line below the last. */
 export function CropStep({ asksYear, ...boxes }: Boxes & { readonly asksYear: boolean }) {
-  const { draft, change, view } = boxes;
+  const { draft, change, view, words } = boxes;
   return (
     <>
       <table className="pn-start-table">
@@ -45,7 +46,7 @@ export function CropStep({ asksYear, ...boxes }: Boxes & { readonly asksYear: bo
             <td><Box {...boxes} name={`crop ${line} acres`} /></td>
             <td><Box {...boxes} name={`crop ${line} goal`} /></td>
             <td>
-              <select className="pn-box" aria-label={labelOf(`crop ${line} unit`, view)} value={draft[`crop ${line} unit`] ?? "bu"} onChange={({ target }) => change(`crop ${line} unit`, target.value)}>
+              <select className="pn-box" aria-label={labelOf(`crop ${line} unit`, view, words)} value={draft[`crop ${line} unit`] ?? "bu"} onChange={({ target }) => change(`crop ${line} unit`, target.value)}>
                 {yieldUnits.map((unit) => <option key={unit} value={unit}>{unit}</option>)}
               </select>
             </td>
@@ -67,13 +68,13 @@ export function NeedStep({ perArea, currency, ...boxes }: Boxes & { readonly per
       <table className="pn-start-table">
         <thead><tr><th scope="col">{perArea}</th>{crops.map(({ line, name }) => <th key={line} scope="col">{name}</th>)}</tr></thead>
         <tbody>{acreKinds.map((kind) => (
-          <tr key={kind}><th scope="row">{capital(kind)}</th>{crops.map(({ line }) => <td key={line}><Box {...boxes} name={`need ${line} ${kind}`} /></td>)}</tr>
+          <tr key={kind}><th scope="row">{boxes.words(capital(kind))}</th>{crops.map(({ line }) => <td key={line}><Box {...boxes} name={`need ${line} ${kind}`} /></td>)}</tr>
         ))}
         </tbody>
       </table>
       <table className="pn-start-table">
         <thead><tr><th scope="col">{currency} a year, whole farm</th><th scope="col"><span className="pn-unseen">Amount</span></th></tr></thead>
-        <tbody>{farmKinds.map((kind) => <tr key={kind}><th scope="row">{capital(kind)}</th><td><Box {...boxes} name={`whole ${kind}`} /></td></tr>)}</tbody>
+        <tbody>{farmKinds.map((kind) => <tr key={kind}><th scope="row">{boxes.words(capital(kind))}</th><td><Box {...boxes} name={`whole ${kind}`} /></td></tr>)}</tbody>
       </table>
     </>
   );
@@ -85,7 +86,7 @@ export function LandStep({ perArea, ...boxes }: Boxes & { readonly perArea: stri
   return (
     <>
       <table className="pn-start-table">
-        <thead><tr><th scope="col">Land, {perArea}</th><th scope="col">Rent</th><th scope="col">Charge on own land</th><th scope="col">Your share %, crop share</th></tr></thead>
+        <thead><tr><th scope="col">Land, {perArea}</th><th scope="col">Rent</th><th scope="col">Charge on own land</th><th scope="col">Your share % (50/50 crop share: 50)</th></tr></thead>
         <tbody>{view.crops.map(({ line, name }) => (
           <tr key={line}><th scope="row">{name}</th>{["rent", "charge", "share"].map((box) => <td key={box}><Box {...boxes} name={`land ${line} ${box}`} /></td>)}</tr>
         ))}
