@@ -56,7 +56,7 @@ export const unitsPart: Part = {
       ["What is bought and used", `${measureNames.join(", ")}, or a pack by its name (bag, tote, jug) once Items says what is in it. Weight and volume are converted only with a density.`],
       ["Nutrients", "A rate such as lb N/ac is read with the item's Analysis N-P-K."],
     ),
-    words("A ton is 2,000 lb and a t 1,000 kg. Where a unit cannot be told, it is an entry to fix, never a guess."),
+    words("A ton is 2,000 lb, a t (tonne) 1,000 kg. Where a unit cannot be told, it is an entry to fix, never a guess."),
     list("Numbers may be typed as 1,234.50, $1,234.50, (120) for a negative, 12% or 152 ac.", "All arithmetic is decimal; nothing is rounded until it is shown."),
   ],
 };

@@ -5,15 +5,15 @@ import { ResultSheetsPart } from "./ResultSheetsPart";
 import { WeatherPart } from "./WeatherPart";
 import { WeedsPart } from "./WeedsPart";
 
-/** What is wanted now and then: the tables of the workbook, and sheets to print. */
+/** What is wanted now and then: weeds, weather, sheets to print, the tables of the workbook, and the help. */
 export function MorePage({ report }: PageProps) {
   const { open } = usePane();
   return (
     <>
-      <TablesPart report={report} />
       <WeedsPart report={report} />
       <WeatherPart report={report} />
       {report.figures.crops.length > 0 && <ResultSheetsPart report={report} />}
+      <TablesPart report={report} />
       <section className="pn-card" aria-label="Help">
         <p><button type="button" className="pn-link" onClick={() => open("help")}>Help</button>: layers, tables, units, undo, printing, privacy, cautions, words.</p>
       </section>
