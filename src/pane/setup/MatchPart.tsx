@@ -1,4 +1,4 @@
-import { Button, Field, Select } from "@fluentui/react-components";
+import { Button, Checkbox, Field, Select } from "@fluentui/react-components";
 import { useState } from "react";
 import type { InputTable } from "../../workbook/inputTable";
 import { inputTables } from "../../workbook/templates";
@@ -7,6 +7,9 @@ import { sameName } from "../commands/tableNamed";
 import { outcome } from "../failure";
 import { failureNotice, usePane } from "../paneContext";
 import { neededLabel } from "../parts/neededLabel";
+import { splitSheet } from "../../host/address";
+import { NameBox } from "./NameBox";
+import { forEach, namingColumns } from "./nameChoice";
 import { firstMatching, matchView, type Matching } from "./matchView";
 import { headingsOnce } from "./wideMatchView";
 import { WideHeadings } from "./WideHeadings";
@@ -17,13 +20,19 @@ const matchable = inputTables.filter(({ name }) => !sameName(name, "Matches"));
 /** Not a table: costs with a column for each kind, which become lines of the Budget. */
 const wide = "wide";
 
-type Selected = { readonly address: string; readonly headings: readonly string[] };
+type Selected = {
+  readonly address: string;
+  readonly headings: readonly string[];
+  /** The same cells of other sheets of this layout. */
+  readonly alike: readonly string[];
+};
 
 /** Points a table of ours at a range of the grower's own: choose the table, select the range, match the headings. */
 export function MatchPart() {
   const { host, watch, tell, fault } = usePane();
   const [table, setTable] = useState<InputTable>(matchable[0]!);
   const [isWide, setWide] = useState(false);
+  const [isAll, setAll] = useState(false);
   const [selected, setSelected] = useState<Selected | null>(null);
   const [matching, setMatching] = useState<Matching>(new Map());
 
@@ -31,16 +40,20 @@ export function MatchPart() {
     const found = await outcome(() => host.selection());
     if (!found.ok) return tell(failureNotice(found.failure, () => void take().catch(fault)));
     const headings = headingsOnce(found.value.headings.map((heading) => heading.trim()));
-    setSelected({ address: found.value.address, headings });
+    const alike = await outcome(() => host.alike(found.value.address));
+    if (!alike.ok) return tell(failureNotice(alike.failure, () => void take().catch(fault)));
+    setSelected({ address: found.value.address, headings, alike: alike.value });
+    setAll(alike.value.length > 0);
     setMatching(firstMatching(table, headings));
     tell(null);
   };
+  const addresses = selected === null ? [] : [selected.address, ...(isAll ? selected.alike : [])];
   const keep = async (rows: readonly ReadonlyMap<string, string>[]) => {
     const content = watch.state().reading?.content;
     if (content === undefined) return;
-    const kept = await keepMatch(host, content, rows);
+    const kept = await keepMatch(host, content, forEach(addresses, rows));
     if (!kept.ok) return tell(failureNotice(kept.failure, () => void keep(rows).catch(fault)));
-    tell({ tone: "done", text: `${isWide ? "Budget" : table.sheet} is now read from ${selected?.address ?? "your range"}. The match is kept in the table Matches.` });
+    tell({ tone: "done", text: `${isWide ? "Budget" : table.sheet} is now read from ${addresses.length > 1 ? `${addresses.length} sheets` : selected?.address ?? "your range"}. The match is kept in the table Matches.` });
     setSelected(null);
     await watch.refresh();
   };
@@ -62,6 +75,12 @@ export function MatchPart() {
       </Field>
       <p>Select your range in the workbook, or one cell of it on the desk, and press the button.</p>
       <Button onClick={() => void take().catch(fault)}>Use the selected range</Button>
+      {selected !== null && selected.alike.length > 0 && (
+        <Checkbox
+          label={`Read the other ${selected.alike.length === 1 ? "sheet" : `${selected.alike.length} sheets`} of this layout too: ${selected.alike.map((each) => splitSheet(each).sheet).join(", ")}`}
+          checked={isAll} onChange={(_, { checked }) => setAll(checked === true)}
+        />
+      )}
       {selected !== null && isWide && <WideHeadings key={selected.address} address={selected.address} headings={selected.headings} keep={(rows) => void keep(rows).catch(fault)} />}
       {selected !== null && !isWide && (
         <Headings table={table} selected={selected} matching={matching} match={(more) => setMatching(new Map([...matching, ...more]))} keep={(rows) => void keep(rows).catch(fault)} />
@@ -92,14 +111,16 @@ function Headings({ table, selected: { address, headings }, matching, match, kee
           <Button onClick={() => match(near)}>Use {near.size === 1 ? "it" : "these"}</Button>
         </>
       )}
-      {table.columns.map(({ heading, required, hint }) => (
+      {table.columns.map(({ heading, required, hint }) => (namingColumns.has(heading) ? (
+        <NameBox key={heading} label={neededLabel(format.words(heading), required)} required={required} hint={format.words(hint)} headings={headings} value={matching.get(heading) ?? ""} say={(value) => match(new Map([[heading, value]]))} />
+      ) : (
         <Field key={heading} label={neededLabel(format.words(heading), required)} required={required} hint={format.words(hint)}>
           <Select value={matching.get(heading) ?? ""} onChange={(_, { value }) => match(new Map([[heading, value]]))}>
             <option value="">none</option>
             {headings.map((own) => <option key={own} value={own}>{own}</option>)}
           </Select>
         </Field>
-      ))}
+      )))}
       {missing !== "" && <p className="pn-fault">{missing}</p>}
       <Button appearance="primary" disabledFocusable={missing !== ""} onClick={() => { if (missing === "") keep(rows); }}>Keep this match</Button>
     </>

@@ -1,6 +1,7 @@
 import { Button, Field, Select } from "@fluentui/react-components";
 import { useState } from "react";
 import { usePane } from "../paneContext";
+import { NameBox } from "./NameBox";
 import { firstWide, isMoney, onBasis, wideChoices, wideMatchView } from "./wideMatchView";
 
 type WideHeadingsProps = {
@@ -16,17 +17,18 @@ export function WideHeadings({ address, headings, keep }: WideHeadingsProps) {
   const { format } = usePane();
   const [matching, setMatching] = useState(() => firstWide(headings));
   const { missing, leftOut, rows } = wideMatchView(address, matching);
-  const say = (heading: string, said: string) => setMatching(new Map([...matching, [heading, said]]));
+  const say = (heading: string, said: string) => setMatching({ ...matching, said: new Map([...matching.said, [heading, said]]) });
   return (
     <>
       <p><strong>{address}</strong>: what does each column hold?</p>
-      {headings.map((heading) => {
-        const said = matching.get(heading) ?? "";
+      <NameBox label="The field or crop stands in" headings={headings} value={matching.named} say={(named) => setMatching({ ...matching, named })} />
+      {headings.filter((heading) => heading !== matching.named).map((heading) => {
+        const said = matching.said.get(heading) ?? "";
         return (
           <div key={heading} className="pn-pair">
             <Field label={heading}>
               <Select value={kindOf(said)} onChange={(_, { value }) => say(heading, onBasis(value, said.endsWith("whole")))}>
-                {wideChoices.map(([value, words]) => <option key={value} value={value}>{format.words(words)}</option>)}
+                {wideChoices.map((value) => <option key={value} value={value}>{value === "Note" ? "a note" : format.words(value)}</option>)}
               </Select>
             </Field>
             {isMoney(said) && (

@@ -1,6 +1,7 @@
 /** Matching a range of the grower's own to one of our tables: which heading stands for which column. */
 import type { InputTable } from "../../workbook/inputTable";
 import { headingThere } from "../../workbook/oldHeadings";
+import { nameMissing } from "./nameChoice";
 
 /** The heading of the own range for each column of ours; `""` where the range has none for it. */
 export type Matching = ReadonlyMap<string, string>;
@@ -23,8 +24,9 @@ export function matchView(table: InputTable, address: string, matching: Matching
     return own === "" ? [] : [{ heading, own }];
   });
   const twice = matched.find(({ own }, index) => matched.findIndex((other) => other.own === own) !== index);
+  const named = table.columns.map(({ heading }) => nameMissing(matching.get(heading) ?? "")).find((words) => words !== "");
   return {
-    missing: without.length > 0
+    missing: named !== undefined ? named : without.length > 0
       ? `Match ${without.join(", ")} as well: an entry of ${table.sheet} needs ${without.length === 1 ? "it" : "them"}.`
       : twice === undefined ? "" : `“${twice.own}” is matched twice.`,
     rows: matched.map(({ heading, own }) => new Map([["Table", table.sheet], ["Range", address], ["Column", heading], ["Heading", own]])),

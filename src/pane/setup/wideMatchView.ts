@@ -2,30 +2,33 @@
 import { kinds } from "../../core/kinds";
 import { budgetColumns } from "../../workbook/columns/budget";
 import { leftOutWord, ownHeading, wideColumnMeant, wideColumnSaid, wideColumnWords } from "../../workbook/wideColumns";
+import { nameMissing } from "./nameChoice";
 import { tradeWord } from "./nearHeadings";
 import { tradeHeadings } from "./tradeHeadings";
 
 const over = budgetColumns.columns.over.heading;
 const note = budgetColumns.columns.note.heading;
 
-/** What each heading of the range stands for, as the table Matches says it: `For`, `Note`, `seed`, `seed, whole` or `left out`. */
-export type WideMatching = ReadonlyMap<string, string>;
+export type WideMatching = {
+  /** The heading that names the field or crop, or what else on the sheet does; `""` for none. */
+  readonly named: string;
+  /** What each heading of the range stands for, as the table Matches says it: `Note`, `seed`, `seed, whole` or `left out`. */
+  readonly said: ReadonlyMap<string, string>;
+};
 
-/** What a heading can be said to hold, with the words for it. */
-export const wideChoices: readonly (readonly [said: string, words: string])[] = [
-  [leftOutWord, leftOutWord], [over, "field or crop"], ...kinds.map((kind) => [kind, kind] as const), [note, "a note"],
-];
+/** What a heading can be said to hold. */
+export const wideChoices: readonly string[] = [leftOutWord, ...kinds, note];
 
 const names: ReadonlySet<string> = new Set(["field", "crop", "for", "fieldorcrop", ...(tradeHeadings["Field"] ?? []), ...(tradeHeadings["Crop"] ?? [])]);
 
 /** What the headings say by themselves: the first that names fields or crops, and kinds of cost; all else is left out. */
-export function firstWide(headings: readonly string[]): WideMatching {
-  const named = headings.find((heading) => names.has(tradeWord(heading))) ?? null;
-  return new Map(headings.map((heading) => {
+export const firstWide = (headings: readonly string[]): WideMatching => ({
+  named: headings.find((heading) => names.has(tradeWord(heading))) ?? "",
+  said: new Map(headings.map((heading) => {
     const meant = wideColumnMeant(heading);
-    return [heading, heading === named ? over : meant === null ? leftOutWord : wideColumnWords(meant)];
-  }));
-}
+    return [heading, meant === null ? leftOutWord : wideColumnWords(meant)];
+  })),
+});
 
 export type WideMatchView = {
   /** Why the match cannot be kept yet; empty where it can. */
@@ -35,15 +38,14 @@ export type WideMatchView = {
   readonly rows: readonly ReadonlyMap<string, string>[];
 };
 
-export function wideMatchView(address: string, matching: WideMatching): WideMatchView {
-  const all = [...matching];
-  const [named, money] = [all.filter(([, said]) => said === over), all.filter(([, said]) => isMoney(said))];
+export function wideMatchView(address: string, { named, said }: WideMatching): WideMatchView {
+  const all = [...said].filter(([heading]) => heading !== named);
+  const row = (column: string, heading: string) => new Map([["Table", "Budget"], ["Range", address], ["Column", column], ["Heading", heading]]);
   return {
-    missing: named.length === 0 ? "Say which heading names the field or crop."
-      : named.length > 1 ? `${named.map(([heading]) => `“${heading}”`).join(" and ")} both name the field or crop: keep one.`
-        : money.length === 0 ? "Say which heading holds a cost, and of which kind." : "",
-    leftOut: all.filter(([, said]) => said === leftOutWord).map(([heading]) => heading).join(", "),
-    rows: all.map(([heading, said]) => new Map([["Table", "Budget"], ["Range", address], ["Column", said], ["Heading", heading]])),
+    missing: named === "" ? "Say what names the field or crop." : nameMissing(named) !== "" ? nameMissing(named)
+      : all.some(([, column]) => isMoney(column)) ? "" : "Say which heading holds a cost, and of which kind.",
+    leftOut: all.filter(([, column]) => column === leftOutWord).map(([heading]) => heading).join(", "),
+    rows: [row(over, named), ...all.map(([heading, column]) => row(column, heading))],
   };
 }
 
