@@ -1,5 +1,5 @@
-import { Button } from "@fluentui/react-components";
 import { Component, useState, type ReactNode } from "react";
+import { Button } from "./parts/Button";
 import { version } from "./version";
 
 export type FaultBoundaryProps = { readonly children: ReactNode };

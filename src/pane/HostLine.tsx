@@ -1,5 +1,5 @@
-import { Button } from "@fluentui/react-components";
 import { useEffect, useState } from "react";
+import { Button } from "./parts/Button";
 import type { HostState, LastEntry, WorkbookHost } from "../host/workbookHost";
 import { failureWords, outcome } from "./failure";
 

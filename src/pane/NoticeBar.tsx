@@ -1,4 +1,4 @@
-import { Button } from "@fluentui/react-components";
+import { Button } from "./parts/Button";
 import type { Notice } from "./paneContext";
 
 export type NoticeBarProps = { readonly notice: Notice | null; readonly dismiss: () => void };

@@ -1,5 +1,6 @@
-import { Button, FluentProvider } from "@fluentui/react-components";
+import { FluentProvider } from "@fluentui/react-components";
 import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from "react";
+import { Button } from "./parts/Button";
 import { planningCaution } from "../core/cautions";
 import type { Layer } from "../core/kinds";
 import type { EntryRef } from "../core/row";

@@ -182,6 +182,7 @@ describe("a workbook without our tables", () => {
     await page.getByRole("tab", { name: "Season" }).waitFor();
     expect(await page.getByRole("button", { name: "Make the input tables" }).count()).toBe(0);
     await expect.poll(() => inPage(page, (pane) => pane.host.selected.at(-1)?.sheet)).toBe("Crops");
+    // All but Matches, which is made with the first match.
     await page.getByText(`${inputTables.length - 1} tables were made, each on a sheet of its own. Begin with Crops and Fields: each cell says what it is for as you select it.`).waitFor();
   });
 

@@ -1,5 +1,5 @@
-import { Button } from "@fluentui/react-components";
 import { useRef, useState } from "react";
+import { Button } from "../parts/Button";
 import { enterInRows } from "../commands/enterInRows";
 import { changeColumns } from "../../workbook/columns/changes";
 import { failureWords } from "../failure";

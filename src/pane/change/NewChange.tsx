@@ -1,5 +1,6 @@
-import { Button, Field, Select } from "@fluentui/react-components";
+import { Field, Select } from "@fluentui/react-components";
 import { useRef, useState, type FormEvent } from "react";
+import { Button } from "../parts/Button";
 import { workCautions } from "../../core/partialBudget/layouts/layout";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { addEntries } from "../commands/addEntries";

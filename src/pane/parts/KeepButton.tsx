@@ -1,5 +1,5 @@
-import { Button } from "@fluentui/react-components";
 import { useRef, useState } from "react";
+import { Button } from "./Button";
 import { enterInRows, type RowsEntry } from "../commands/enterInRows";
 import { failureWords } from "../failure";
 import { usePane } from "../paneContext";

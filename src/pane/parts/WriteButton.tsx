@@ -1,5 +1,5 @@
-import { Button } from "@fluentui/react-components";
 import { useState } from "react";
+import { Button } from "./Button";
 import { explain } from "../../workbook/explain";
 import type { Problem } from "../../workbook/problem";
 import type { ResultSheet } from "../../workbook/resultSheet";

@@ -1,5 +1,5 @@
-import { Button } from "@fluentui/react-components";
 import { Fragment, useState } from "react";
+import { Button } from "../parts/Button";
 import type { PageProps } from "../page";
 import { usePane } from "../paneContext";
 import { ReadTableAs, TakeRowsIn } from "./TakeRowsIn";

@@ -1,5 +1,5 @@
-import { Button } from "@fluentui/react-components";
 import { useState } from "react";
+import { Button } from "../parts/Button";
 import type { Outcome } from "../failure";
 import { failureNotice, usePane } from "../paneContext";
 

@@ -1,5 +1,6 @@
-import { Button, Field, Input, Select } from "@fluentui/react-components";
+import { Field, Input, Select } from "@fluentui/react-components";
 import { useRef, useState, type FormEvent } from "react";
+import { Button } from "../parts/Button";
 import type { Item } from "../../core/season";
 import type { Layer } from "../../core/kinds";
 import { addPurchase } from "../commands/addPurchase";

@@ -1,5 +1,5 @@
-import { Button } from "@fluentui/react-components";
 import { lazy, Suspense } from "react";
+import { Button } from "../parts/Button";
 import { inputTables } from "../../workbook/templates";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { sameName } from "../commands/tableNamed";

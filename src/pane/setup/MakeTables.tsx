@@ -1,5 +1,5 @@
-import { Button } from "@fluentui/react-components";
 import { useState } from "react";
+import { Button } from "../parts/Button";
 import type { InputTable } from "../../workbook/inputTable";
 import { outcome } from "../failure";
 import { failureNotice, usePane } from "../paneContext";

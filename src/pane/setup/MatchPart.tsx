@@ -1,5 +1,6 @@
-import { Button, Checkbox, Field, Select } from "@fluentui/react-components";
+import { Checkbox, Field, Select } from "@fluentui/react-components";
 import { useState } from "react";
+import { Button } from "../parts/Button";
 import type { InputTable } from "../../workbook/inputTable";
 import { inputTables } from "../../workbook/templates";
 import { keepMatch } from "../commands/keepMatch";

@@ -1,6 +1,7 @@
-import { Button, Field, Select } from "@fluentui/react-components";
+import { Field, Select } from "@fluentui/react-components";
 import { useState } from "react";
 import { usePane } from "../paneContext";
+import { Button } from "../parts/Button";
 import { NameBox } from "./NameBox";
 import { firstWide, isMoney, onBasis, wideChoices, wideMatchView } from "./wideMatchView";
 

@@ -1,5 +1,5 @@
-import { Button } from "@fluentui/react-components";
 import { useRef, useState, type FormEvent } from "react";
+import { Button } from "../parts/Button";
 import type { Field } from "../../core/season";
 import { standCountColumns } from "../../workbook/columns/standCounts";
 import { addEntries } from "../commands/addEntries";

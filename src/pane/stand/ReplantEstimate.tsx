@@ -1,5 +1,5 @@
-import { Button } from "@fluentui/react-components";
 import { useState } from "react";
+import { Button } from "../parts/Button";
 import { adjusterCaution } from "../../core/cautions";
 import type { Decimal } from "../../core/decimal";
 import { replantRuleLimits, replantRuleSource, type mostBushels } from "../../core/reseedInsurance";

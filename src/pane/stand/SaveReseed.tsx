@@ -1,5 +1,5 @@
-import { Button } from "@fluentui/react-components";
 import { useState } from "react";
+import { Button } from "../parts/Button";
 import { grainOf } from "../../core/partialBudget/grain";
 import { reseedChange } from "../../core/partialBudget/layouts/reseedChange";
 import type { ReseedAnswer, ReseedQuestion } from "../../core/reseed";

@@ -1,5 +1,5 @@
-import { Button } from "@fluentui/react-components";
 import { useMemo, useRef, useState, type FormEvent } from "react";
+import { Button } from "../parts/Button";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { enterTables } from "../commands/enterTables";
 import { failureWords } from "../failure";
