@@ -1,15 +1,17 @@
+import { useMemo } from "react";
 import { Disclosure } from "../parts/Disclosure";
 import { usePane } from "../paneContext";
 import { helpParts } from "./helpParts";
-import type { Block, Part } from "./part";
+import { putInto, type Block, type Part } from "./part";
 
 /** The help, folded: a line a part, and a page of all of it to print. */
 export function HelpPage() {
-  const { open } = usePane();
+  const { open, format } = usePane();
+  const parts = useMemo(() => helpParts.map((part) => putInto(part, format.words)), [format]);
   return (
     <>
       <p><button type="button" className="pn-link pn-back" onClick={() => open("more")}>‹ More</button></p>
-      <section aria-label="Help by subject">{helpParts.map((part) => <HelpPart key={part.id} part={part} />)}</section>
+      <section aria-label="Help by subject">{parts.map((part) => <HelpPart key={part.id} part={part} />)}</section>
       <p className="pn-note"><a className="pn-link" href="help.html" target="_blank" rel="noreferrer">All of it on one page, to print</a></p>
     </>
   );

@@ -50,7 +50,7 @@ export const breakEvenPart: Part = {
 export const unitsPart: Part = {
   id: "units", title: "Units",
   blocks: [
-    words("A workbook counts in acres or in hectares, by the setting Area unit. With acres: inches, feet, miles an hour, gallons. With hectares: centimeters, meters, kilometers an hour, liters. “Per acre” in a heading then means per hectare."),
+    words("A workbook counts in acres or in hectares, by the setting Area unit. With acres: inches, feet, miles an hour, gallons. With hectares: centimetres, metres, kilometres an hour, litres. “Per acre” in a heading then means per hectare."),
     terms(
       ["Yields and prices", `${yieldUnits.join(", ")}, as each crop says. Bushels are dry bushels at the crop's standard moisture.`],
       ["What is bought and used", `${measureNames.join(", ")}, or a pack by its name (bag, tote, jug) once Items says what is in it. Weight and volume are converted only with a density.`],

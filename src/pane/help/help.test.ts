@@ -4,11 +4,12 @@ import { cautionsOf, planningCaution } from "../../core/cautions";
 import { kinds, kindsIn, layerCosts, layers, type Layer } from "../../core/kinds";
 import { measureNames } from "../../core/measure";
 import { settingNames } from "../../workbook/columns/season";
+import { spelled } from "../../workbook/spelling";
 import { inputTables } from "../../workbook/templates";
 import { layersPart } from "./figureParts";
 import { helpHtml } from "./helpHtml";
 import { helpParts } from "./helpParts";
-import { saidIn, type Part } from "./part";
+import { putInto, saidIn, type Part } from "./part";
 import { tablesPart } from "./tableParts";
 
 const all = helpParts.map(saidIn).join("\n");
@@ -52,6 +53,12 @@ describe("the help", () => {
     expect(own).not.toMatch(/\boutlook\b/i);
   });
 
+  it("can be put into the words of a season, down to each column, and nothing else of it changes", () => {
+    const put = helpParts.map((part) => putInto(part, (words) => words.toUpperCase()));
+    expect(put.map(saidIn).join("\n")).toBe(all.toUpperCase());
+    expect(withInner(put).map(({ id }) => id)).toEqual(withInner(helpParts).map(({ id }) => id));
+  });
+
   it("gives each part a name of its own for links", () => {
     const ids = withInner(helpParts).map(({ id }) => id);
     expect(new Set(ids).size).toBe(ids.length);
@@ -65,7 +72,7 @@ describe("help.html", () => {
 
   it("says all that the pane's help says", () => {
     const shown = plainText(page.body.textContent);
-    for (const line of all.split("\n")) expect(shown).toContain(plainText(line));
+    for (const line of all.split("\n")) expect(shown).toContain(plainText(spelled(line, "USD")));
   });
 
   it("links only to what is there, and to the desk", () => {

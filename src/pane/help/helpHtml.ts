@@ -1,7 +1,11 @@
 /** `help.html`, whole: it needs no script, and nothing from anywhere but the build. */
+import { spelled } from "../../workbook/spelling";
 import { helpParts } from "./helpParts";
 import { helpStyle } from "./helpStyle";
-import type { Block, Part } from "./part";
+import { putInto, type Block, type Part } from "./part";
+
+/** The page belongs to no season, so it is spelled as in the country that most readers farm in; the tables read both spellings. */
+const parts = helpParts.map((part) => putInto(part, (words) => spelled(words, "USD")));
 
 const safe = (text: string): string => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll("\"", "&quot;");
 
@@ -33,8 +37,8 @@ export const helpHtml = `<!doctype html>
 <header><img src="icons/coin.svg" alt="" width="36" height="36"><h1>Pennyacre: help</h1></header>
 <main>
 <p>What an acre costs now, what price and what yield pay for it, and whether a change pays, from the entries in your own workbook.</p>
-<nav aria-label="Contents"><ul>${helpParts.map((part) => `<li>${link(part)}</li>`).join("")}</ul></nav>
-${helpParts.map((part) => partHtml(part)).join("\n")}
+<nav aria-label="Contents"><ul>${parts.map((part) => `<li>${link(part)}</li>`).join("")}</ul></nav>
+${parts.map((part) => partHtml(part)).join("\n")}
 </main>
 <footer><p><a href="index.html">Open the desk</a></p></footer>
 </body>

@@ -12,7 +12,7 @@ export const settingHints: Readonly<Record<(typeof settingNames)[number], string
   "Interest months": "With the method months: how many.",
   "Repayment date": "With the method by date: the day on which the operating money is paid back.",
   "Labour per hour": "Money per hour, for machines and shop work that give no wage of their own.",
-  "Fuel per gallon": "Money per gallon (liter with hectares), for machines that give no fuel price.",
+  "Fuel per gallon": "Money per gallon (litre with hectares), for machines that give no fuel price.",
   "Drying charge per point": "Money per unit and point of moisture above the standard.",
   "Drying counted on": "wet or dry: the bushels of a load that the charge is taken on. Blank: wet.",
   "Test weight dock": "The name of a table of your own: what is taken off the price for a low test weight.",
