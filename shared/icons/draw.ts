@@ -5,7 +5,7 @@
  */
 import { writeFileSync } from "node:fs";
 import { crc32, deflateSync } from "node:zlib";
-import { coinBox, coinCopper, coinRadius, coinStrips, coinSvg, faceRadius, tiltDegrees } from "../../src/pane/parts/coin";
+import { coinBox, coinCopper, coinRadius, coinStrips, coinSvg, faceRadius, tiltDegrees } from "../../src/pane/parts/coinMark";
 
 type Colour = readonly [red: number, green: number, blue: number, alpha: number];
 const nothing: Colour = [0, 0, 0, 0];

@@ -1,5 +1,5 @@
 import { Fragment, lazy, Suspense, useEffect, useId, useRef, useState } from "react";
-import { placeWords } from "../workbook/explain";
+import { placeWords } from "../workbook/placeWords";
 import type { Subject } from "../workbook/problem";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { usePane } from "./paneContext";

@@ -3,7 +3,7 @@ import { sum, type Decimal } from "../core/decimal";
 import { farmFigures, newestStage } from "../core/farm";
 import type { FieldFigures, LinedKind } from "../core/figures";
 import { kinds, layers } from "../core/kinds";
-import { farmCashFlow } from "./sheets/lender/cashFlowSheet";
+import { farmCashFlow } from "./sheets/lender/farmCashFlow";
 import type { SeasonReport } from "./seasonReport";
 
 type Digits = (value: Decimal | null) => string | null;

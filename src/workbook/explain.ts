@@ -1,5 +1,6 @@
 /** The words for each problem: one sentence on what is wrong, one on what to do. */
 import { cellOf, type Places } from "./cellName";
+import { placeWords } from "./placeWords";
 import { gradeOf, type Place, type Problem, type ProblemCode } from "./problem";
 
 export type Explanation = { readonly what: string; readonly remedy: string };
@@ -13,10 +14,6 @@ export function describe(problem: Problem) {
 }
 
 const placeData = ({ table, row, column }: Place) => ({ table, row: row ?? null, column: column ?? null });
-
-/** "Purchases, row 3, Unit". */
-export const placeWords = ({ table, row, column }: Place): string =>
-  [table, row === undefined ? null : `row ${row}`, column ?? null].filter((part) => part !== null).join(", ");
 
 /** What is wrong and where, for a page without links: "Purchases, row 3, Unit (D4) is blank." */
 export function placed(problem: Problem, places: Places): string {

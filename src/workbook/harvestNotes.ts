@@ -4,7 +4,7 @@ import type { CropFigures, FieldFigures } from "../core/figures";
 import type { StandTable } from "../core/stand/standTable";
 import type { SeasonReport } from "./seasonReport";
 import { shownMoney, shownQuantity } from "./shown";
-import { amountWords, grouped } from "./sheets/words";
+import { amountWords, grouped } from "./sheets/amounts";
 
 /** "Yield by "Corn, central Corn Belt (Purdue 2012)", for Indiana, …; not chosen by you." */
 export const tableWords = ({ name, region }: Pick<StandTable, "name" | "region">, chosen: boolean): string =>

@@ -6,7 +6,7 @@ import { paidAndCharged } from "../core/lender/paidAndCharged";
 import { explain } from "./explain";
 import { seasonReport } from "./report";
 import { reportJson } from "./reportJson";
-import { farmCashFlow } from "./sheets/lender/cashFlowSheet";
+import { farmCashFlow } from "./sheets/lender/farmCashFlow";
 
 const farm = (lines: string, more = "", crop = "| Corn | 4 | |", field = "| Alder | Corn | 100 | 200 | | |") => seasonReport(contentFromText(`
 Season

@@ -2,7 +2,7 @@
 import { describe, it } from "vitest";
 import { zero as none } from "../../src/core/decimal";
 import type { Season } from "../../src/core/season";
-import { farmCashFlow } from "../../src/workbook/sheets/lender/cashFlowSheet";
+import { farmCashFlow } from "../../src/workbook/sheets/lender/farmCashFlow";
 import { reportOf } from "../support/reportOf";
 import { exactCashFlow } from "./exactCashFlow";
 import { agree, zero } from "./fraction";

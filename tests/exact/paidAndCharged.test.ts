@@ -2,7 +2,7 @@
 import { describe, it } from "vitest";
 import { sum, zero } from "../../src/core/decimal";
 import { paidAndCharged } from "../../src/core/lender/paidAndCharged";
-import { farmCashFlow } from "../../src/workbook/sheets/lender/cashFlowSheet";
+import { farmCashFlow } from "../../src/workbook/sheets/lender/farmCashFlow";
 import type { Season } from "../../src/core/season";
 import { reportOf } from "../support/reportOf";
 import { judge } from "./judge";

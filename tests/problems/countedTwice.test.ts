@@ -2,7 +2,8 @@
 import { describe, expect, it } from "vitest";
 import { sum, zero } from "../../src/core/decimal";
 import { seasonReport } from "../../src/workbook/report";
-import { cashFlowSheet, farmCashFlow } from "../../src/workbook/sheets/lender/cashFlowSheet";
+import { cashFlowSheet } from "../../src/workbook/sheets/lender/cashFlowSheet";
+import { farmCashFlow } from "../../src/workbook/sheets/lender/farmCashFlow";
 import { contentFromText } from "../support/tableFromText";
 
 /** 100 acres at rent-free 200 bu; a planter that burns 0.5 gal an acre at 4: 2.00 of fuel and 0.30 of lube, 2.30 an acre. */

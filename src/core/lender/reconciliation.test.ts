@@ -4,7 +4,7 @@ import { demo } from "../../../tests/support/demoReport";
 import { everyColumn } from "../../../tests/support/everyColumn";
 import { item, otherCost, purchase, sale } from "../../../tests/support/season";
 import { smallFarm } from "../../../tests/support/smallFarm";
-import { farmCashFlow } from "../../workbook/sheets/lender/cashFlowSheet";
+import { farmCashFlow } from "../../workbook/sheets/lender/farmCashFlow";
 import { readSeason } from "../../workbook/readSeason";
 import { Decimal, sum } from "../decimal";
 import type { Season } from "../season";

@@ -2,7 +2,7 @@
 import type { CropFigures, FieldFigures } from "../../core/figures";
 import { goalAndHarvest } from "../../core/harvestMoney";
 import { layerCosts, type Layer } from "../../core/kinds";
-import { wholeAmounts } from "../../workbook/sheets/words";
+import { wholeAmounts } from "../../workbook/sheets/amounts";
 import type { Format } from "../format";
 import type { FigureRow } from "../season/cropView";
 

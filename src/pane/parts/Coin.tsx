@@ -1,4 +1,4 @@
-import { coinBox, coinCopper, coinRadius, coinStrips, stripPath, tiltDegrees } from "./coin";
+import { coinBox, coinCopper, coinRadius, coinStrips, stripPath, tiltDegrees } from "./coinMark";
 
 /** The mark beside the product's name, which says it already. */
 export function Coin({ size }: { readonly size: number }) {

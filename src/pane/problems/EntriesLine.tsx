@@ -2,7 +2,7 @@ import { toCheck, toFix } from "../../workbook/problem";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { WarningMark } from "../parts/Incomplete";
 import { usePane } from "../paneContext";
-import { entriesLine } from "./problemsView";
+import { entriesLine } from "./entriesWords";
 
 /** One line above every page that leads to the entries to fix; nothing where there are none. */
 export function EntriesLine({ report }: { readonly report: SeasonReport }) {

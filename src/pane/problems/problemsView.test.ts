@@ -4,7 +4,8 @@ import { faultyContent } from "../../../tests/support/paneWorkbook";
 import type { Problem } from "../../workbook/problem";
 import { seasonReport } from "../../workbook/report";
 import { formatOf } from "../format";
-import { entriesLine, problemsView } from "./problemsView";
+import { entriesLine } from "./entriesWords";
+import { problemsView } from "./problemsView";
 
 const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
 const report = reportOf(paneSeason, paneProblems);

@@ -1,6 +1,7 @@
 /** What the page of problems says: entries to fix, then entries to check, each grouped by table in the order of the workbook. */
 import { cellOf, type Places } from "../../workbook/cellName";
-import { explain, placeWords } from "../../workbook/explain";
+import { explain } from "../../workbook/explain";
+import { placeWords } from "../../workbook/placeWords";
 import { gradeOf, toCheck, toFix, type Grade, type Place, subjectName, type Problem, type Subject } from "../../workbook/problem";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { around } from "../../workbook/spelling";
@@ -52,13 +53,6 @@ export function problemsView(report: Pick<SeasonReport, "problems" | "problemsOf
     more: concerned.length - shown.length,
     groups: groups(shown).map(({ problems, ...group }) => ({ ...group, problems: problems.map((problem, index) => problemView(problem, index, report, words)) })),
   };
-}
-
-/** "3 entries to fix, 2 to check"; empty where there is nothing to look at. */
-export function entriesLine(fix: number, check: number, { count }: Pick<Format, "count">): string {
-  const toFixWords = fix === 0 ? "" : `${count(fix)} ${fix === 1 ? "entry" : "entries"} to fix`;
-  if (check === 0) return toFixWords;
-  return fix === 0 ? `${count(check)} ${check === 1 ? "entry" : "entries"} to check` : `${toFixWords}, ${count(check)} to check`;
 }
 
 function groups(problems: readonly Problem[]) {

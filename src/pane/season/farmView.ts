@@ -1,7 +1,7 @@
 /** What the strip of the whole farm says: what is left over after a layer, against the plan, who falls short, and the loan at its peak. */
 import { farmFigures, newestStage } from "../../core/farm";
 import { layerCosts, layers, type Layer } from "../../core/kinds";
-import { farmCashFlow } from "../../workbook/sheets/lender/cashFlowSheet";
+import { farmCashFlow } from "../../workbook/sheets/lender/farmCashFlow";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { shownMoney } from "../../workbook/shown";
 import type { Format } from "../format";

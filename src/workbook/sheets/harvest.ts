@@ -7,7 +7,8 @@ import { leftOutNotes } from "../harvestNotes";
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { areaCell, headings, moneyCell, moneyOrDash, note, percentCell, quantityCell, section, standCell, subtotal, text, title, wholeMoneyCell, yieldCell } from "./cells";
-import { areaName, caution, fieldMark, incompleteRows, inLines, seasonName, wholeAmounts } from "./words";
+import { wholeAmounts } from "./amounts";
+import { areaName, caution, fieldMark, incompleteRows, inLines, seasonName } from "./words";
 
 type Row = readonly SheetCell[];
 type Weighed = { readonly crop: CropFigures; readonly field: FieldFigures };

@@ -11,7 +11,8 @@ import type { SeasonReport } from "../seasonReport";
 import { soFar, tableWords } from "../harvestNotes";
 import { shownQuantity, shownStand, shownYield } from "../shown";
 import { areaCell, headings, note, percentCell, quantityCell, section, standCell, text, title, yieldCell } from "./cells";
-import { areaName, grouped, incompleteRows, inLines, seasonName } from "./words";
+import { grouped } from "./amounts";
+import { areaName, incompleteRows, inLines, seasonName } from "./words";
 
 type Row = readonly SheetCell[];
 const lineLength = 132;

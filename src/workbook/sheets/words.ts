@@ -1,5 +1,4 @@
 /** What every result sheet says about itself: of which farm year, in which units, how complete. */
-import { Decimal, sum, zero } from "../../core/decimal";
 import type { Budget, CropFigures } from "../../core/figures";
 import type { Layer } from "../../core/kinds";
 import { layerCosts } from "../../core/kinds";
@@ -25,16 +24,6 @@ export function interestLeaving(crops: readonly CropFigures[]): "all" | "some" |
   return outlooks.every(stays) ? "none" : "some";
 }
 
-/** Money in a sentence: to the nearest whole, with thousands apart. */
-export const amountWords = (value: Decimal): string => value.toFixed(0, Decimal.ROUND_HALF_UP).replace(/\B(?=(\d{3})+$)/g, ",");
-
-/** Amounts to the nearest whole so that they add up to their sum to the nearest whole: each takes up what those before it left. */
-export function wholeAmounts(amounts: readonly Decimal[]): readonly Decimal[] {
-  const whole = (value: Decimal) => value.toDecimalPlaces(0, Decimal.ROUND_HALF_UP);
-  const sums = amounts.map((_, index) => sum(amounts.slice(0, index + 1)));
-  return sums.map((value, index) => whole(value).minus(index === 0 ? zero : whole(sums[index - 1]!)));
-}
-
 /** A sentence cut between words into lines, because a cell does not grow over its neighbours. */
 export function inLines(words: string, length: number): readonly string[] {
   const lines: string[] = [];
@@ -45,12 +34,6 @@ export function inLines(words: string, length: number): readonly string[] {
   }
   return lines;
 }
-
-/** A number in a sentence, its thousands set apart as number formats do it. */
-export const grouped = (value: Decimal): string => {
-  const [whole, part] = value.toFixed().split(".");
-  return `${whole!.replace(/\B(?=(\d{3})+$)/g, ",")}${part === undefined ? "" : `.${part}`}`;
-};
 
 /** What each layer adds, for the foot of a page. */
 export const layerNotes: readonly string[] = [

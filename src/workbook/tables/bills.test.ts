@@ -4,7 +4,7 @@ import { contentFromText } from "../../../tests/support/tableFromText";
 import { sum } from "../../core/decimal";
 import { paidAndCharged } from "../../core/lender/paidAndCharged";
 import { seasonReport } from "../report";
-import { farmCashFlow } from "../sheets/lender/cashFlowSheet";
+import { farmCashFlow } from "../sheets/lender/farmCashFlow";
 
 const farm = (bills: string, more = "") => seasonReport(contentFromText(`
 Season

@@ -7,7 +7,8 @@ import { smallFarm } from "../../../../tests/support/smallFarm";
 import { contentFromText } from "../../../../tests/support/tableFromText";
 import type { SeasonReport } from "../../seasonReport";
 import { seasonReport } from "../../report";
-import { cashFlowSheet, farmCashFlow } from "./cashFlowSheet";
+import { cashFlowSheet } from "./cashFlowSheet";
+import { farmCashFlow } from "./farmCashFlow";
 import { lenderPages } from "./lenderPages";
 
 const monthsOf = (report: SeasonReport) => farmCashFlow(report)?.months.map(({ month }) => month) ?? null;

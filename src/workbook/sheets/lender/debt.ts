@@ -7,8 +7,8 @@ import { reconciliation, type Reconciliation } from "../../../core/lender/reconc
 import { repayment } from "../../../core/lender/repayment";
 import type { SeasonReport } from "../../seasonReport";
 import { moneyCell, subtotal, text } from "../cells";
-import { amountWords, wholeAmounts } from "../words";
-import { farmCashFlow, noCashFlow } from "./cashFlowSheet";
+import { amountWords, wholeAmounts } from "../amounts";
+import { farmCashFlow, noCashFlow } from "./farmCashFlow";
 import type { Page } from "./page";
 
 const rightHalf = 7;

@@ -4,10 +4,11 @@ import { application, corn, field, item, load, operation, otherCost, purchase, s
 import { Decimal, sum } from "../../../core/decimal";
 import { moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../../../core/units";
 import type { SheetCell } from "../../resultSheet";
-import { cashFlowSheet, farmCashFlow } from "./cashFlowSheet";
+import { cashFlowSheet } from "./cashFlowSheet";
+import { farmCashFlow } from "./farmCashFlow";
 import { lenderPages } from "./lenderPages";
 import { lenderNotices } from "./notes";
-import { amountWords } from "../words";
+import { amountWords } from "../amounts";
 import { reasonLines } from "./reasonsBand";
 
 const soybeans = { ...corn, name: "Soybeans", price: moneyPerUnit("10.40") };

@@ -8,7 +8,7 @@ import { uncheckedInShort } from "../../uncheckedCoefficients";
 import { harvestNotes, tableNotes } from "../../harvestNotes";
 import type { SeasonReport } from "../../seasonReport";
 import { areaName, interestNote, layerNotes, layerTitle } from "../words";
-import { farmCashFlow, grainMonth } from "./cashFlowSheet";
+import { farmCashFlow, grainMonth } from "./farmCashFlow";
 
 /** The lines at the foot of the pages. */
 export const lenderNotes = (report: SeasonReport, layer: Layer, crops: readonly CropFigures[]): readonly string[] => [

@@ -7,7 +7,8 @@ import { smallFarm } from "../../../../tests/support/smallFarm";
 import { Decimal } from "../../../core/decimal";
 import type { Loan, Season } from "../../../core/season";
 import { area, cropQuantity, money } from "../../../core/units";
-import { cashFlowSheet, farmCashFlow, grainMonth } from "./cashFlowSheet";
+import { cashFlowSheet } from "./cashFlowSheet";
+import { farmCashFlow, grainMonth } from "./farmCashFlow";
 import { lenderPages } from "./lenderPages";
 
 const pagesOf = (season: Season) => sheetLines(lenderPages(reportOf(season), { date: "2031-06-15" }));

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { inflateSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
-import { coinBox, coinCopper, coinStrips, coinSvg, stripPath } from "./coin";
+import { coinBox, coinCopper, coinStrips, coinSvg, stripPath } from "./coinMark";
 
 /** The colour of a pixel of one of our icons, which have one block of unfiltered lines. */
 function pixel(size: number, column: number, row: number): string {
