@@ -6,6 +6,7 @@ import type { EntryRef } from "../core/row";
 import type { Application, Operation, OtherCost, Season } from "../core/season";
 import { boughtByItem, nothingBought } from "../core/purchases";
 import { isOfSeason } from "../core/sales";
+import { fieldColumns } from "./columns/fields";
 import { purchaseColumns } from "./columns/purchases";
 import { doneTwice } from "./doneTwice";
 import { landProblems } from "./landChecks";
@@ -102,7 +103,7 @@ function dateProblems({ settings: { operatingInterest }, fields, items, operatio
   for (const { paidOn, kind, over } of budget) if (paidOn === null && fieldKinds.has(kind)) note(over);
   const day = sixMonthsBefore(operatingInterest.repaymentDate);
   return unplanned.filter(({ name, crop }) => everywhere.said || inFields.has(name) || inCrops.has(crop)).map(({ name, source }) => (
-    { code: "date-missing", at: placeOf(source, "Planned planting date"), found: name, like: day, touches: [{ of: "field", name }] }
+    { code: "date-missing", at: placeOf(source, fieldColumns.columns.plannedPlanting.heading), found: name, like: day, touches: [{ of: "field", name }] }
   ));
 }
 

@@ -3,7 +3,11 @@ import { sum } from "../core/decimal";
 import { fieldFacts } from "../core/fieldFacts";
 import type { Field, Season } from "../core/season";
 import { afterHarvest } from "../core/seasonWork";
+import type { Named } from "./columns/column";
+import { fieldColumns } from "./columns/fields";
 import type { Problem } from "./problem";
+
+const { columns } = fieldColumns;
 
 export function landProblems(season: Season): readonly Problem[] {
   const second = season.fields.filter(({ sameLandAs }) => sameLandAs !== null);
@@ -13,17 +17,17 @@ export function landProblems(season: Season): readonly Problem[] {
 }
 
 function fit(field: Field, land: Field, second: readonly Field[]): readonly Problem[] {
-  const problem = (column: string, found: string, like: string): Problem =>
+  const problem = ({ heading: column }: Named, found: string, like: string): Problem =>
     ({ code: "same-land", at: { table: field.source.table, row: field.source.row, column }, found, like, touches: [{ of: "farm" }] });
   const onIt = second.filter(({ sameLandAs }) => sameLandAs === land.name);
   const acres = sum(onIt.map(({ area }) => area));
   const rents = (of: Field) => [of.rentPerArea, of.landChargePerArea].some((rent) => rent !== null && !rent.isZero());
   const problems: Problem[] = [];
-  if (field === onIt.at(-1) && acres.gt(land.area)) problems.push(problem("Acres", acres.toFixed(), `second crops on ${acres.toFixed()} acres of ${land.name}, which has ${land.area.toFixed()}`));
+  if (field === onIt.at(-1) && acres.gt(land.area)) problems.push(problem(columns.acres, acres.toFixed(), `second crops on ${acres.toFixed()} acres of ${land.name}, which has ${land.area.toFixed()}`));
   if (rents(field) && [land, ...onIt.filter((each) => each !== field)].some(rents)) {
-    problems.push(problem(field.rentPerArea === null ? "Land charge per acre" : "Rent per acre", field.name, `the land of ${land.name} is charged on more than one row`));
+    problems.push(problem(field.rentPerArea === null ? columns.landCharge : columns.rent, field.name, `the land of ${land.name} is charged on more than one row`));
   }
-  if (land.tenure === "crop share" && field.tenure !== "crop share") problems.push(problem("Operator share of crop", field.name, `the land of ${land.name} is crop-shared, and no share of this crop is entered; all of it is counted as the operator's`));
+  if (land.tenure === "crop share" && field.tenure !== "crop share") problems.push(problem(columns.operatorShare, field.name, `the land of ${land.name} is crop-shared, and no share of this crop is entered; all of it is counted as the operator's`));
   return problems;
 }
 

@@ -3,8 +3,12 @@ import { fieldFacts } from "../core/fieldFacts";
 import type { Season } from "../core/season";
 import { fieldOutlooks, type FieldOutlook } from "../core/stand/fieldOutlook";
 import type { OutlookRefusal } from "../core/stand/yieldOutlook";
+import type { Named } from "./columns/column";
+import { fieldColumns } from "./columns/fields";
 import type { Problem } from "./problem";
 import { refusalWords } from "./standRefusal";
+
+const { columns } = fieldColumns;
 
 /**
  * Only fields whose crop has a table in use: without one the goal is the outlook, and dates and stands move nothing. Nor do
@@ -18,9 +22,9 @@ export function plantingProblems(season: Season): readonly Problem[] {
 /** One for each field: what stops the planting stops the counts as well. */
 function ofField({ field, table, byDate, stand }: FieldOutlook): readonly Problem[] {
   const touches = [{ of: "field", name: field.name }] as const;
-  const inFields = (column: string) => ({ table: field.source.table, row: field.source.row, column });
+  const inFields = ({ heading: column }: Named) => ({ table: field.source.table, row: field.source.row, column });
   if (hasDates(table) && field.planted !== null && field.plannedPlanting === null) {
-    return [{ code: "planned-date-missing", at: inFields("Planned planting date"), found: field.name, like: field.planted, touches }];
+    return [{ code: "planned-date-missing", at: inFields(columns.plannedPlanting), found: field.name, like: field.planted, touches }];
   }
   const refused = (refusals: readonly OutlookRefusal[], at: Problem["at"]): readonly Problem[] =>
     [{ code: "stand-outside-table", at, found: field.name, like: refusalWords(refusals[0]!), touches }];
@@ -35,7 +39,7 @@ function ofField({ field, table, byDate, stand }: FieldOutlook): readonly Proble
 const hasDates = (table: FieldOutlook["table"]): boolean => table !== null && table.dates !== null;
 
 /** The cell that the date alone is refused for: the stand is the target both times. */
-function columnOf({ of, reason }: OutlookRefusal): string {
-  if (reason === "date outside" || reason === "date missing") return of === "planned" ? "Planned planting date" : "Planted date";
-  return reason === "row width missing" ? "Row width" : "Target stand";
+function columnOf({ of, reason }: OutlookRefusal): Named {
+  if (reason === "date outside" || reason === "date missing") return of === "planned" ? columns.plannedPlanting : columns.planted;
+  return reason === "row width missing" ? columns.rowWidth : columns.targetStand;
 }

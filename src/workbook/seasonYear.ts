@@ -1,5 +1,6 @@
 /** The year of a season whose setting Season year is not entered: the one year of its field work, where all of it agrees. */
 import type { RawTable } from "./cell";
+import { fieldColumns } from "./columns/fields";
 import { readDate, type DateStyle } from "./dates";
 import type { TableName } from "./tableNames";
 import { isBlank } from "./numbers";
@@ -7,7 +8,7 @@ import { plainHeading } from "./words";
 
 /** Days on which something is done in a field: these fall in the season itself. */
 const fieldDays: readonly (readonly [TableName, readonly string[]])[] = [
-  ["Fields", ["Planned planting date", "Planted date"]], ["Applications", ["Date"]], ["Operations", ["Date"]],
+  ["Fields", [fieldColumns.columns.plannedPlanting.heading, fieldColumns.columns.planted.heading]], ["Applications", ["Date"]], ["Operations", ["Date"]],
   ["Stand counts", ["Date"]], ["Harvest", ["Date"]],
 ];
 /** Days of bills, which may be paid the autumn before; they are asked only where no field work has a date. */

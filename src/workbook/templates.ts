@@ -18,7 +18,7 @@ import { applicationColumns } from "./columns/applications";
 import { operationColumns } from "./columns/operations";
 import { itemColumns } from "./columns/items";
 import { otherCostColumns } from "./columns/otherCosts";
-import { tenures } from "./tables/fields";
+import { fieldColumns } from "./columns/fields";
 import { policyForms } from "./tables/insurance";
 import { loanKinds } from "./tables/loans";
 import { machineLabour } from "./tables/machines";
@@ -50,27 +50,6 @@ const tableOf = ({ table: sheet, columns }: Declared): InputTable => ({
 const seasonTable = tableOf(seasonColumns);
 
 const cropsTable = tableOf(cropColumns);
-
-const fieldsTable = table("Fields",
-  must("Field", "The field's name.", { width: 22 }),
-  must("Crop", "A name from the table Crops.", { width: 16 }),
-  must("Acres", "Planted area, in the area unit of the season.", { numberFormat: quantity }),
-  may("Hybrid or variety", "What is grown.", { width: 24 }),
-  must("Yield goal", "Yield per area that the plan rests on. It is never overwritten.", { numberFormat: quantity }),
-  may("Planned planting date", "The date that the goal assumes.", { numberFormat: date }),
-  may("Planted date", "The day it was planted.", { numberFormat: date }),
-  may("Seeds dropped", "Seeds per area.", { numberFormat: quantity }),
-  may("Target stand", "Plants per area that the goal assumes.", { numberFormat: quantity }),
-  may("Row width", "Inches (centimetres with hectares).", { numberFormat: quantity }),
-  may("Tenure", "How the land is held.", { choices: tenures }),
-  may("Rent per acre", "Cash rent, money per area and year.", { numberFormat: money }),
-  may("Land charge per acre", "What owned land should earn, money per area and year.", { numberFormat: money }),
-  may("Operator share of crop %", "On crop-shared land: the operator's part.", { numberFormat: percent }),
-  may("Proven yield", "Yield per area by production history.", { numberFormat: quantity }),
-  may("Uniformity loss %", "Yield lost to gaps and late plants, beyond the number of plants. Leave blank for none.", { numberFormat: percent }),
-  may("Weather place", "Where its weather is recorded, a Place of the table Weather. Blank: the only one.", { width: 18 }),
-  may("Harvest done", "The day of the last load, or yes. Until it is filled the loads are the harvest so far, and the yield outlook stays.", { numberFormat: date }),
-  may("Same land as", "Of a second crop in the year: the field whose acres it uses again. They count once, and the rent stands on one of the two.", { width: 22 }));
 
 const purchasesTable = tableOf(purchaseColumns);
 
@@ -143,6 +122,6 @@ const matchesTable = table("Matches",
 
 /** All tables that we make, in the order of a season's work; `Matches` is made when a range is matched. */
 export const inputTables: readonly InputTable[] = [
-  seasonTable, cropsTable, fieldsTable, tableOf(budgetColumns), tableOf(itemColumns), purchasesTable, tableOf(applicationColumns), tableOf(operationColumns), machinesTable, tableOf(otherCostColumns),
+  seasonTable, cropsTable, tableOf(fieldColumns), tableOf(budgetColumns), tableOf(itemColumns), purchasesTable, tableOf(applicationColumns), tableOf(operationColumns), machinesTable, tableOf(otherCostColumns),
   loansTable, insuranceTable, tableOf(standCountColumns), tableOf(weatherColumns), tableOf(hybridColumns), tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), tableOf(changeColumns), matchesTable,
 ];

@@ -1,6 +1,8 @@
 /** Fields whose weather nobody can tell, and days beyond the season. No money rests on any of it. */
 import type { Season } from "../core/season";
 import { daysByPlace, placeOfField } from "../core/weather/fieldWeather";
+import { fieldColumns } from "./columns/fields";
+import { weatherColumns } from "./columns/weather";
 import type { Problem, Subject } from "./problem";
 import { nearest } from "./words";
 
@@ -15,11 +17,11 @@ export function weatherProblems({ settings: { seasonYear }, fields, weather = []
     ...fields.filter((field) => field.planted !== null || (field.weatherPlace ?? null) !== null).flatMap((field): readonly Problem[] => {
       if (placeOfField(field, places) !== null) return [];
       const { weatherPlace = null, source } = field;
-      const at = { ...source, column: "Weather place" };
+      const at = { ...source, column: fieldColumns.columns.weatherPlace.heading };
       if (weatherPlace === null) return [{ code: "weather-place-missing", at, found: field.name, choices: names, touches }];
       const like = nearest(weatherPlace, names);
       return [{ code: "weather-place-unknown", at, found: weatherPlace, touches, ...(like === null ? {} : { like }) }];
     }),
-    ...later.map(({ date, source }): Problem => ({ code: "day-later", at: { ...source, column: "Date" }, found: date, like: seasonYear!, touches })),
+    ...later.map(({ date, source }): Problem => ({ code: "day-later", at: { ...source, column: weatherColumns.columns.date.heading }, found: date, like: seasonYear!, touches })),
   ];
 }

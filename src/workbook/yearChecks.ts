@@ -2,6 +2,7 @@
 import { monthsOfSeason } from "../core/lender/month";
 import type { EntryRef, IsoDate } from "../core/row";
 import type { Season } from "../core/season";
+import { fieldColumns } from "./columns/fields";
 import { purchaseColumns } from "./columns/purchases";
 import type { Problem, Subject } from "./problem";
 
@@ -71,8 +72,8 @@ function columnsOf({ fields, purchases, applications, operations, sales, harvest
   return [
     // Winter wheat between two fields of corn is planted in the year before.
     ...[...new Set(fields.map(({ crop }) => crop))].map((crop) => fields.filter((field) => field.crop === crop)).flatMap((ofCrop) => [
-      column("Planned planting date", ofCrop, ({ plannedPlanting }) => plannedPlanting, ({ name }) => ({ of: "field", name })),
-      column("Planted date", ofCrop, ({ planted }) => planted, ({ name }) => ({ of: "field", name })),
+      column(fieldColumns.columns.plannedPlanting.heading, ofCrop, ({ plannedPlanting }) => plannedPlanting, ({ name }) => ({ of: "field", name })),
+      column(fieldColumns.columns.planted.heading, ofCrop, ({ planted }) => planted, ({ name }) => ({ of: "field", name })),
     ]),
     column("Date", purchases, ({ date }) => date, ofItem),
     column(purchaseColumns.columns.paidOn.heading, purchases.filter(({ date, paidOn }) => date !== paidOn), ({ paidOn }) => paidOn, ofItem),

@@ -140,7 +140,7 @@ describe("rent on a crop-shared field", () => {
   it("is told, and the share counts: 0.6 × 200 × 4 = 480 of income and no rent", () => {
     for (const row of ["crop share | 60 | 250", " | 60 | 250"]) {
       const { problems, figures } = land(row);
-      expect(problems.filter(({ code }) => code === "tenure-conflict").map(({ at, other }) => [at.column, other?.column])).toEqual([["Rent per acre", "Operator share of crop"]]);
+      expect(problems.filter(({ code }) => code === "tenure-conflict").map(({ at, other }) => [at.column, other?.column])).toEqual([["Rent per acre", "Operator share of crop %"]]);
       const { budget } = figures.crops[0]!.fields[0]!.plan;
       expect([budget.incomePerArea.toFixed(), budget.costPerArea.byKind.get("cash rent") ?? null]).toEqual(["480", null]);
     }

@@ -11,11 +11,6 @@ const ofDeclared: readonly MovesNothing[] = declaredTables.flatMap(({ table, col
 
 export const movesNothing: readonly MovesNothing[] = [
   ...ofDeclared,
-  {
-    table: "Fields", column: "Planned planting date", where: { column: "Planted date", says: "" },
-    why: "It waits for a planted date to move the yield outlook; before that it is the day on which costs without a date are paid, where there are any.",
-  },
-  { table: "Fields", column: "Harvest done", why: "Any day from the last load on ends the harvest with that load; a day before it is told." },
   { table: "Machines", column: "Power", where: { column: "Fuel per acre", says: "filled" }, why: "Fuel as measured counts before fuel computed from the power." },
   { table: "Planter checks", column: "Row", why: "It says which row of the planter; every row costs the same." },
   { table: "Sales", column: "Date", where: { column: "Delivery month", says: "filled" }, why: "Grain is paid in the month of delivery." },

@@ -7,20 +7,6 @@
 export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
   "Crop": ["commodity"],
 
-  "Field": ["fieldname", "paddock", "block", "parcel", "name"],
-  "Acres": ["plantedacres", "acreage"],
-  "Hybrid or variety": ["hybrid", "variety", "var", "hyb", "cultivar", "seedvariety"],
-  "Yield goal": ["goal", "targetyield", "budgetyield", "planyield", "yield", "goalyield", "yieldtarget", "expectedyield", "plannedyield", "goalbuperacre", "yieldgoalbuperacre", "targetbuperacre", "goalbu"],
-  "Planned planting date": ["planneddate", "plantingdate", "plantdate"],
-  "Planted date": ["planted", "dateplanted", "plantingdate", "plantdate"],
-  "Seeds dropped": ["seedingrate", "seedrate", "seedsperacre", "population", "pop", "seeddrop"],
-  "Target stand": ["finalstand", "standgoal", "plantsperacre", "population", "pop", "targetpopulation"],
-  "Row width": ["rowspacing", "spacing"],
-  "Tenure": ["ownperrent", "landtenure"],
-  "Rent per acre": ["rent", "cashrent", "landrent"],
-  "Land charge per acre": ["landcharge", "landcost"],
-  "Operator share of crop %": ["operatorshare", "cropshare", "myshare"],
-  "Proven yield": ["aph", "aphyield", "averageyield", "avgyield", "historicyield", "yield", "approvedyield"],
 
   "Kind": ["type", "category", "costtype"],
 

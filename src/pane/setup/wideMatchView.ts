@@ -1,10 +1,10 @@
 /** Matching a wide sheet of the grower's own, a column for each kind of cost, to the Budget. */
 import { kinds } from "../../core/kinds";
 import { budgetColumns } from "../../workbook/columns/budget";
+import { fieldColumns } from "../../workbook/columns/fields";
 import { leftOutWord, ownHeading, wideColumnMeant, wideColumnSaid, wideColumnWords } from "../../workbook/wideColumns";
 import { nameMissing } from "./nameChoice";
 import { tradeWord } from "./nearHeadings";
-import { tradeHeadings } from "./tradeHeadings";
 
 const over = budgetColumns.columns.over.heading;
 const note = budgetColumns.columns.note.heading;
@@ -19,7 +19,8 @@ export type WideMatching = {
 /** What a heading can be said to hold. */
 export const wideChoices: readonly string[] = [leftOutWord, ...kinds, note];
 
-const names: ReadonlySet<string> = new Set(["field", "crop", "for", "fieldorcrop", ...(tradeHeadings["Field"] ?? []), ...(tradeHeadings["Crop"] ?? [])]);
+const { field, crop } = fieldColumns.columns;
+const names: ReadonlySet<string> = new Set(["field", "crop", "for", "fieldorcrop", ...(field.words ?? []), ...(crop.words ?? [])]);
 
 /** What the headings say by themselves: the first that names fields or crops, and kinds of cost; all else is left out. */
 export const firstWide = (headings: readonly string[]): WideMatching => ({

@@ -3,6 +3,7 @@ import type { FieldOutlook } from "../../core/stand/fieldOutlook";
 import type { FieldStand } from "../../core/stand/fieldStand";
 import { uniformityFindings } from "../../core/tables/uniformity";
 import { estimateCaution } from "../../core/cautions";
+import { fieldColumns } from "../../workbook/columns/fields";
 import { soFar } from "../../workbook/harvestNotes";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { CellLink } from "../parts/CellLink";
@@ -15,6 +16,8 @@ import { usePane } from "../paneContext";
 import { useDecimalComma } from "../useDecimalComma";
 import { historyView, netEffect, outlookView, tableView, type HistoryLine } from "./standView";
 import { findingWords, tryLoss } from "./uniformity";
+
+const { columns } = fieldColumns;
 
 export type OutlookCardProps = { readonly of: FieldOutlook; readonly report: SeasonReport };
 
@@ -90,11 +93,11 @@ function Uneven({ stand, yieldUnit }: { readonly stand: FieldStand; readonly yie
         <output className="pn-says">{says}</output>
         <KeepButton
           label={toKeep === "" ? "Take the loss out of the workbook" : "Keep it in the workbook"}
-          entry={toKeep === null ? null : { table: "Fields", named: { heading: "Field" }, name, column: { heading: "Uniformity loss %" }, value: toKeep === "" ? "" : Number(toKeep.toFixed()) }}
+          entry={toKeep === null ? null : { table: "Fields", named: columns.field, name, column: columns.uniformityLoss, value: toKeep === "" ? "" : Number(toKeep.toFixed()) }}
           done={() => `Entered for ${name} in Fields, Uniformity loss %. The projected yield follows it.`} kept={() => setTyped(null)}
         />
       </div>
-      <p><CellLink at={{ table: "Fields", row: source.row, column: "Uniformity loss %" }} words="Show it in Fields" /></p>
+      <p><CellLink at={{ table: "Fields", row: source.row, column: columns.uniformityLoss.heading }} words="Show it in Fields" /></p>
       <p>What publications found:</p>
       <ul className="pn-bullets">{uniformityFindings.map((finding) => <li key={finding.finding}>{findingWords(finding)}</li>)}</ul>
     </>

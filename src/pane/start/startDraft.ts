@@ -3,11 +3,14 @@ import { Decimal, hundred } from "../../core/decimal";
 import type { Kind } from "../../core/kinds";
 import { budgetColumns } from "../../workbook/columns/budget";
 import { cropColumns } from "../../workbook/columns/crops";
+import { fieldColumns } from "../../workbook/columns/fields";
 import { seasonColumns } from "../../workbook/columns/season";
 import { readDate } from "../../workbook/dates";
 import { plain } from "../../workbook/words";
 import { entryRow, type Entry, type EntryRow } from "../commands/entryRow";
 import { Typed } from "../parts/typed";
+
+const { columns: field } = fieldColumns;
 
 /** Every box as typed, by its name: `crop 0 name`, `need 0 seed`, `whole overhead`, `land 0 rent`, `loan 0 balance`. */
 export type StartDraft = Readonly<Record<string, string>>;
@@ -76,7 +79,10 @@ export function startView(draft: StartDraft, basis: StartBasis): StartView {
     const [rent, charge, share] = [typed.number(`land ${line} rent`), typed.number(`land ${line} charge`), percent(`land ${line} share`, "50")];
     if (rent !== null && share !== null) faults[`land ${line} share`] = "Rent or a share of the crop, not both.";
     const tenure = share !== null ? "crop share" : rent !== null ? "cash rent" : charge !== null ? "owned" : "";
-    return { filled: rent !== null || charge !== null || share !== null, row: row(["Field", fieldOf(name)], ["Crop", name], ["Acres", acres], ["Yield goal", goal], ["Tenure", tenure], ["Rent per acre", rent], ["Land charge per acre", charge], ["Operator share of crop %", share]) };
+    return { filled: rent !== null || charge !== null || share !== null, row: entryRow([
+      [field.field, fieldOf(name)], [field.crop, name], [field.acres, acres], [field.yieldGoal, goal], [field.tenure, tenure],
+      [field.rent, rent], [field.landCharge, charge], [field.operatorShare, share],
+    ]) };
   });
   const { over, kind, amount, basis: counted } = budgetColumns.columns;
   const blank = new Set<Kind>([...acreKinds, ...farmKinds]);

@@ -4,6 +4,7 @@ import { applicationColumns } from "./applications";
 import { budgetColumns } from "./budget";
 import { changeColumns } from "./changes";
 import { cropColumns } from "./crops";
+import { fieldColumns } from "./fields";
 import { harvestColumns } from "./harvest";
 import { itemColumns } from "./items";
 import { operationColumns } from "./operations";
@@ -16,6 +17,6 @@ import { hybridColumns, weatherColumns } from "./weather";
 import { weedColumns } from "./weeds";
 
 export const declaredTables: readonly Declared[] = [
-  seasonColumns, cropColumns, budgetColumns, itemColumns, purchaseColumns, applicationColumns, operationColumns, otherCostColumns,
-  standCountColumns, weatherColumns, hybridColumns, weedColumns, planterCheckColumns, harvestColumns, changeColumns,
+  seasonColumns, cropColumns, fieldColumns, budgetColumns, itemColumns, purchaseColumns, applicationColumns, operationColumns,
+  otherCostColumns, standCountColumns, weatherColumns, hybridColumns, weedColumns, planterCheckColumns, harvestColumns, changeColumns,
 ];

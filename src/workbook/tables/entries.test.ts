@@ -119,8 +119,8 @@ describe("the land of a field", () => {
 
   it("is told where what is entered does not go together", () => {
     expect([land("owned | 250 | |"), land("owned | 0 | 180 |"), land("owned | | | 60"), land("cash rent | 250 | 180 |"), land("cash rent | 250 | 0 | 100"), land("cash rent | | |"), land("crop share | | |")]).toEqual([
-      ["owned", "tenure-conflict Rent per acre"], ["owned"], ["owned", "tenure-conflict Operator share of crop"], ["cash rent", "tenure-conflict Land charge per acre"], ["cash rent"],
-      ["cash rent", "rent-missing Rent per acre"], ["crop share", "share-missing Operator share of crop"],
+      ["owned", "tenure-conflict Rent per acre"], ["owned"], ["owned", "tenure-conflict Operator share of crop %"], ["cash rent", "tenure-conflict Land charge per acre"], ["cash rent"],
+      ["cash rent", "rent-missing Rent per acre"], ["crop share", "share-missing Operator share of crop %"],
     ]);
   });
 });

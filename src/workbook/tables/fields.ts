@@ -1,46 +1,39 @@
 /** The table Fields. */
 import { one } from "../../core/decimal";
-import type { Field, Tenure } from "../../core/season";
+import type { Field } from "../../core/season";
 import { area, moneyPerArea, share, yieldPerArea } from "../../core/units";
+import type { Named } from "../columns/column";
+import { fieldColumns } from "../columns/fields";
 import type { Problem } from "../problem";
 import type { Names } from "../names";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
 import { nearest } from "../words";
 
-export const tenures = ["owned", "cash rent", "crop share"] as const satisfies readonly Tenure[];
+const { columns } = fieldColumns;
 
 export function readFields(table: TableReader, names: Names, crops: Names): readonly Field[] {
-  if (!table.needs("Field", "Crop", "Acres", "Yield goal")) return [];
+  if (!table.hasNeeded(fieldColumns)) return [];
   const fields = table.rows((row): Field | null => {
-    const name = names.define(row, { heading: "Field" });
-    const crop = row.needName("Crop", crops);
-    const acres = row.needNumber("Acres", "above zero");
-    const goal = row.needNumber("Yield goal");
-    const proven = row.number("Proven yield");
+    const name = names.define(row, columns.field);
+    const crop = row.needName(columns.crop, crops);
+    const acres = row.need(columns.acres);
+    const goal = row.need(columns.yieldGoal);
+    const proven = row.of(columns.provenYield);
     const land = landOf(row);
     if (name === null || crop === null || acres === null || goal === null) return null;
     return {
       name, crop, area: area(acres), yieldGoal: yieldPerArea(goal), provenYield: proven === null ? null : yieldPerArea(proven),
-      variety: row.text("Hybrid or variety"), plannedPlanting: row.date("Planned planting date"), planted: row.date("Planted date"),
-      seedsDropped: row.number("Seeds dropped"), targetStand: row.number("Target stand"), rowWidth: row.number("Row width", "above zero"),
-      uniformityLoss: percentOf(row, "Uniformity loss"), weatherPlace: row.text("Weather place"), harvestDone: harvestDoneOf(row), sameLandAs: row.text("Same land as"), ...land, source: row.source,
+      variety: row.of(columns.variety), plannedPlanting: row.of(columns.plannedPlanting), planted: row.of(columns.planted),
+      seedsDropped: row.of(columns.seedsDropped), targetStand: row.of(columns.targetStand), rowWidth: row.of(columns.rowWidth),
+      uniformityLoss: row.of(columns.uniformityLoss)?.times("100") ?? null, weatherPlace: row.of(columns.weatherPlace), harvestDone: row.of(columns.harvestDone), sameLandAs: row.of(columns.sameLandAs), ...land, source: row.source,
     };
   }, (row) => {
-    const name = names.spelled(String(row.cell("Field")));
+    const name = names.spelled(String(row.cell(columns.field)));
     // A field that is left out changes what every other field bears of shared costs.
     return name === null || row.lost ? [{ of: "farm" }] : [{ of: "field", name }];
   });
   return onSharedLand(fields, table, names);
-}
-
-/** Yes, or the day of the last load; `null` where the harvest is still to come or under way. */
-function harvestDoneOf(row: Row): Field["harvestDone"] {
-  const typed = row.text("Harvest done");
-  if (typed === null || /^(no|n|false)$/i.test(typed)) return null;
-  if (/^(yes|y|true|done)$/i.test(typed)) return { on: null };
-  const on = row.date("Harvest done");
-  return on === null ? null : { on };
 }
 
 /** Puts the table's own spelling to the fields that lend their land; what names no other field, or a field that has no land of its own, is told. */
@@ -51,7 +44,7 @@ function onSharedLand(fields: readonly Field[], table: TableReader, names: Names
     if (typed === null) return field;
     const name = names.spelled(typed);
     const fault = (problem: Pick<Problem, "code" | "like">) => {
-      table.problems.push({ ...problem, at: { table: field.source.table, row: field.source.row, column: "Same land as" }, found: typed, touches: [{ of: "farm" }] });
+      table.problems.push({ ...problem, at: { table: field.source.table, row: field.source.row, column: columns.sameLandAs.heading }, found: typed, touches: [{ of: "farm" }] });
     };
     const like = nearest(typed, names.all);
     if (name === null) fault({ code: "unknown-name", ...(like === null ? {} : { like }) });
@@ -63,24 +56,22 @@ function onSharedLand(fields: readonly Field[], table: TableReader, names: Names
   });
 }
 
-const percentOf = (row: Row, column: string) => row.share(column)?.times("100") ?? null;
-
 /** How the land is held. A blank tenure follows from what is entered: a share, a rent, or neither. */
 function landOf(row: Row): Pick<Field, "tenure" | "rentPerArea" | "landChargePerArea" | "operatorShare"> {
-  const rent = row.number("Rent per acre");
-  const charge = row.number("Land charge per acre");
-  const part = row.share("Operator share of crop");
+  const rent = row.of(columns.rent);
+  const charge = row.of(columns.landCharge);
+  const part = row.of(columns.operatorShare);
   const shared = part !== null && part.lt("1");
-  const tenure = row.choice("Tenure", tenures) ?? (shared ? "crop share" : rent !== null && !rent.isZero() ? "cash rent" : "owned");
-  const conflict = (column: string, like: string, other = "Tenure") => row.fault("tenure-conflict", column, { like, other: { ...row.source, column: other } });
+  const tenure = row.of(columns.tenure) ?? (shared ? "crop share" : rent !== null && !rent.isZero() ? "cash rent" : "owned");
+  const conflict = (column: Named, like: string, other: Named = columns.tenure) => row.fault("tenure-conflict", column, { like, other: { ...row.source, column: other.heading } });
   const rentBeside = tenure === "crop share" && rent !== null && !rent.isZero();
-  if (rentBeside) conflict("Rent per acre", "the field is crop-shared, and a rent is entered; the share counts and the rent is left aside", "Operator share of crop");
-  if (tenure === "owned" && rent !== null && !rent.isZero()) conflict("Rent per acre", "the field is owned, and a rent is entered");
-  if (tenure !== "owned" && charge !== null && !charge.isZero()) conflict("Land charge per acre", "the field is rented, and a charge for owned land is entered");
-  if (tenure !== "crop share" && shared) conflict("Operator share of crop", `the field is ${tenure === "owned" ? "owned" : "rented for cash"}, and the operator has only a share of the crop`);
+  if (rentBeside) conflict(columns.rent, "the field is crop-shared, and a rent is entered; the share counts and the rent is left aside", columns.operatorShare);
+  if (tenure === "owned" && rent !== null && !rent.isZero()) conflict(columns.rent, "the field is owned, and a rent is entered");
+  if (tenure !== "owned" && charge !== null && !charge.isZero()) conflict(columns.landCharge, "the field is rented, and a charge for owned land is entered");
+  if (tenure !== "crop share" && shared) conflict(columns.operatorShare, `the field is ${tenure === "owned" ? "owned" : "rented for cash"}, and the operator has only a share of the crop`);
   // The rent of land that grows two crops stands on one of their rows.
-  if (tenure === "cash rent" && rent === null && row.text("Same land as") === null && !row.isFaulty("Rent per acre")) row.fault("rent-missing", "Rent per acre");
-  if (tenure === "crop share" && part === null && !row.isFaulty("Operator share of crop")) row.fault("share-missing", "Operator share of crop");
+  if (tenure === "cash rent" && rent === null && row.of(columns.sameLandAs) === null && !row.isFaulty(columns.rent)) row.fault("rent-missing", columns.rent);
+  if (tenure === "crop share" && part === null && !row.isFaulty(columns.operatorShare)) row.fault("share-missing", columns.operatorShare);
   return {
     tenure, operatorShare: share(part ?? one),
     rentPerArea: rent === null || rentBeside ? null : moneyPerArea(rent), landChargePerArea: charge === null ? null : moneyPerArea(charge),
