@@ -1,6 +1,4 @@
 /** The input tables that we offer to make: headings, hints with their units, words to choose from. */
-import { remainingValueClasses } from "../core/tables/remainingValue";
-import { repairClasses } from "../core/tables/repairFactors";
 import { tableNames } from "./tableNames";
 import type { InputColumn, InputTable } from "./inputTable";
 import type { Declared } from "./columns/column";
@@ -21,7 +19,7 @@ import { otherCostColumns } from "./columns/otherCosts";
 import { fieldColumns } from "./columns/fields";
 import { policyForms } from "./tables/insurance";
 import { loanKinds } from "./tables/loans";
-import { machineLabour } from "./tables/machines";
+import { machineColumns } from "./columns/machines";
 
 const money = "#,##0.00";
 // `#,##0.##` would show a whole number with a point and nothing behind it.
@@ -52,37 +50,6 @@ const seasonTable = tableOf(seasonColumns);
 const cropsTable = tableOf(cropColumns);
 
 const purchasesTable = tableOf(purchaseColumns);
-
-const part = (before: "" | "Tractor "): readonly InputColumn[] => {
-  const name = (words: string) => (before === "" ? words : `${before}${words.charAt(0).toLowerCase()}${words.slice(1)}`);
-  const entry = before === "" ? must : may;
-  return [
-    entry(name("List price"), "What it costs new today; salvage and repairs are counted on it.", { numberFormat: money }),
-    may(name("Purchase price"), "What was paid, or what it is worth to you. Blank: the list price.", { numberFormat: money }),
-    may(name("Age"), "Years old when bought at that price.", { numberFormat: quantity }),
-    entry(name("Years kept"), "Years until it is sold or traded.", { numberFormat: quantity }),
-    may(name("Hours a year"), "Blank: the hours of the season's own passes.", { numberFormat: quantity }),
-    may(name("Repair class"), "Computes repairs by published factors. Blank: enter repairs as they come.", { choices: repairClasses, width: 20 }),
-    may(name("Remaining value class"), "Computes what it is worth in the end. Blank: nothing, or the salvage value.", { choices: remainingValueClasses }),
-    may(name("Salvage value"), "What it will be worth, money.", { numberFormat: money }),
-  ];
-};
-
-const machinesTable = table("Machines",
-  must("Machine", "The implement with its tractor, or the self-propelled machine.", { width: 24 }),
-  ...part(""),
-  may("Power", "PTO horsepower (kilowatts with hectares) that does the work.", { numberFormat: quantity }),
-  must("Width", "Feet (metres).", { numberFormat: quantity }),
-  must("Speed", "Miles (kilometres) an hour.", { numberFormat: quantity }),
-  may("Field efficiency", "Part of the time that it works. Blank: 70 %.", { numberFormat: percent }),
-  may("Fuel per acre", "As measured. Blank: computed from the power.", { numberFormat: quantity }),
-  may("Fuel price", "Money per gallon (litre). Blank: the setting Fuel per gallon.", { numberFormat: money }),
-  may("Real interest rate", "Interest less inflation on what it is worth; 0 for none.", { numberFormat: percent }),
-  may("Taxes, insurance, housing", "A year, as a part of its mean value. Blank: 1 %.", { numberFormat: percent }),
-  may("Labour per hour", "Blank: the setting Labour per hour.", { numberFormat: money }),
-  may("Labour", "Whether the hours are paid.", { choices: machineLabour, width: 16 }),
-  may("Tractor", "The tractor's name; the same name on every row that it pulls. Blank: self-propelled."),
-  ...part("Tractor "));
 
 const loansTable = table("Loans",
   must("Name", "What the loan is called.", { width: 24 }),
@@ -122,6 +89,6 @@ const matchesTable = table("Matches",
 
 /** All tables that we make, in the order of a season's work; `Matches` is made when a range is matched. */
 export const inputTables: readonly InputTable[] = [
-  seasonTable, cropsTable, tableOf(fieldColumns), tableOf(budgetColumns), tableOf(itemColumns), purchasesTable, tableOf(applicationColumns), tableOf(operationColumns), machinesTable, tableOf(otherCostColumns),
+  seasonTable, cropsTable, tableOf(fieldColumns), tableOf(budgetColumns), tableOf(itemColumns), purchasesTable, tableOf(applicationColumns), tableOf(operationColumns), tableOf(machineColumns), tableOf(otherCostColumns),
   loansTable, insuranceTable, tableOf(standCountColumns), tableOf(weatherColumns), tableOf(hybridColumns), tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), tableOf(changeColumns), matchesTable,
 ];

@@ -21,7 +21,6 @@ export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
   "Note": ["notes", "comment", "comments", "remark", "remarks", "memo"],
 
   "Rate": ["applicationrate", "customrate", "interestrate", "apr"],
-  "Machine": ["implement", "equipment"],
 
   "Name": ["loan", "lender"],
   "Balance": ["owed", "outstanding", "loanbalance"],

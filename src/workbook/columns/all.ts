@@ -7,6 +7,7 @@ import { cropColumns } from "./crops";
 import { fieldColumns } from "./fields";
 import { harvestColumns } from "./harvest";
 import { itemColumns } from "./items";
+import { machineColumns } from "./machines";
 import { operationColumns } from "./operations";
 import { otherCostColumns } from "./otherCosts";
 import { planterCheckColumns } from "./planterChecks";
@@ -18,5 +19,6 @@ import { weedColumns } from "./weeds";
 
 export const declaredTables: readonly Declared[] = [
   seasonColumns, cropColumns, fieldColumns, budgetColumns, itemColumns, purchaseColumns, applicationColumns, operationColumns,
-  otherCostColumns, standCountColumns, weatherColumns, hybridColumns, weedColumns, planterCheckColumns, harvestColumns, changeColumns,
+  machineColumns, otherCostColumns, standCountColumns, weatherColumns, hybridColumns, weedColumns, planterCheckColumns,
+  harvestColumns, changeColumns,
 ];
