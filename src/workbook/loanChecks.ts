@@ -5,8 +5,12 @@ import { fieldFacts } from "../core/fieldFacts";
 import { loanCosts, loanYears } from "../core/loans";
 import type { EntryRef } from "../core/row";
 import type { Season } from "../core/season";
+import type { Named } from "./columns/column";
+import { loanColumns } from "./columns/loans";
 import type { Problem, Subject } from "./problem";
 import { shownMoney } from "./shown";
+
+const { columns } = loanColumns;
 
 export const loanChecks = (season: Season): readonly Problem[] => [...lowPayments(season), ...farPayments(season), ...capitalProblems(season)];
 
@@ -16,7 +20,7 @@ const touchesOf = ({ bornBy = null }: NonNullable<Season["loans"]>[number]): rea
 /** Payments that do not cover their interest: they are paid as entered, and the balance grows. */
 function lowPayments(season: Season): readonly Problem[] {
   return loanYears(season).flatMap(({ loan, payments, opening, closing }): readonly Problem[] => payments.length === 0 || closing.lte(opening) ? [] : [{
-    code: "payment-low", at: { ...loan.source, column: "Payment" }, found: shownMoney(loan.payment!).toFixed(2),
+    code: "payment-low", at: { ...loan.source, column: columns.payment.heading }, found: shownMoney(loan.payment!).toFixed(2),
     like: shownMoney(closing.minus(opening)).toFixed(2), touches: touchesOf(loan),
   }]);
 }
@@ -29,10 +33,10 @@ function farPayments({ loans = [], settings: { seasonYear } }: Season): readonly
   if (seasonYear === null) return [];
   const [from, to] = [`${Number(seasonYear) - yearsApart}-01-01`, `${Number(seasonYear) + yearsApart}-12-31`];
   return loans.flatMap((loan) => {
-    const far = (column: string, date: string | null, isFar: boolean): readonly Problem[] => !isFar || date === null ? []
+    const far = ({ heading: column }: Named, date: string | null, isFar: boolean): readonly Problem[] => !isFar || date === null ? []
       : [{ code: "date-far", at: { ...loan.source, column }, found: date, like: seasonYear, touches: touchesOf(loan) }];
     const { nextDue, firstDue = null } = loan;
-    return [...far("Next due", nextDue, nextDue !== null && (nextDue < from || nextDue > to)), ...far("First due", firstDue, firstDue !== null && firstDue > to)];
+    return [...far(columns.nextDue, nextDue, nextDue !== null && (nextDue < from || nextDue > to)), ...far(columns.firstDue, firstDue, firstDue !== null && firstDue > to)];
   });
 }
 

@@ -18,8 +18,8 @@ import { itemColumns } from "./columns/items";
 import { otherCostColumns } from "./columns/otherCosts";
 import { fieldColumns } from "./columns/fields";
 import { policyForms } from "./tables/insurance";
-import { loanKinds } from "./tables/loans";
 import { machineColumns } from "./columns/machines";
+import { loanColumns } from "./columns/loans";
 
 const money = "#,##0.00";
 // `#,##0.##` would show a whole number with a point and nothing behind it.
@@ -51,17 +51,6 @@ const cropsTable = tableOf(cropColumns);
 
 const purchasesTable = tableOf(purchaseColumns);
 
-const loansTable = table("Loans",
-  must("Name", "What the loan is called.", { width: 24 }),
-  may("Kind", "Operating for the season's line, term for one that is paid off.", { choices: loanKinds }),
-  must("Balance", "What is owed before Next due; of an operating loan, before the first month of the season.", { numberFormat: money }),
-  must("Rate", "Interest a year.", { numberFormat: percent }),
-  may("Payment", "Each payment, interest and principal together.", { numberFormat: money }),
-  may("Payments a year", "1, 2, 3, 4, 6 or 12.", { numberFormat: "0" }),
-  may("Next due", "The date of the next payment.", { numberFormat: date }),
-  may("First due", "The first payment of all, where the loan is new: none is counted before it.", { numberFormat: date }),
-  may("For", "The field or crop that bears it. Blank: all land, by acres."));
-
 const insuranceTable = table("Insurance",
   must("Crop", "A name from the table Crops.", { width: 16 }),
   may("Form", "What is guaranteed.", { choices: policyForms }),
@@ -90,5 +79,5 @@ const matchesTable = table("Matches",
 /** All tables that we make, in the order of a season's work; `Matches` is made when a range is matched. */
 export const inputTables: readonly InputTable[] = [
   seasonTable, cropsTable, tableOf(fieldColumns), tableOf(budgetColumns), tableOf(itemColumns), purchasesTable, tableOf(applicationColumns), tableOf(operationColumns), tableOf(machineColumns), tableOf(otherCostColumns),
-  loansTable, insuranceTable, tableOf(standCountColumns), tableOf(weatherColumns), tableOf(hybridColumns), tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), tableOf(changeColumns), matchesTable,
+  tableOf(loanColumns), insuranceTable, tableOf(standCountColumns), tableOf(weatherColumns), tableOf(hybridColumns), tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), tableOf(changeColumns), matchesTable,
 ];

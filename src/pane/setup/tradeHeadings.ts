@@ -20,13 +20,7 @@ export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
   "Paid on": ["datepaid", "paid", "paiddate", "paymentdate"],
   "Note": ["notes", "comment", "comments", "remark", "remarks", "memo"],
 
-  "Rate": ["applicationrate", "customrate", "interestrate", "apr"],
 
-  "Name": ["loan", "lender"],
-  "Balance": ["owed", "outstanding", "loanbalance"],
-  "Payment": ["pmt", "installment", "instalment"],
-  "Payments a year": ["paymentsperyear", "pmtsperyear"],
-  "Next due": ["duedate", "due", "nextpayment"],
 
   "Approved yield": ["aph", "aphyield", "guaranteeyield"],
   "Coverage": ["coveragelevel", "level"],

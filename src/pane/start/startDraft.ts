@@ -4,6 +4,7 @@ import type { Kind } from "../../core/kinds";
 import { budgetColumns } from "../../workbook/columns/budget";
 import { cropColumns } from "../../workbook/columns/crops";
 import { fieldColumns } from "../../workbook/columns/fields";
+import { loanColumns, paymentsAYear } from "../../workbook/columns/loans";
 import { seasonColumns } from "../../workbook/columns/season";
 import { readDate } from "../../workbook/dates";
 import { plain } from "../../workbook/words";
@@ -11,6 +12,7 @@ import { entryRow, type Entry, type EntryRow } from "../commands/entryRow";
 import { Typed } from "../parts/typed";
 
 const { columns: field } = fieldColumns;
+const { columns: loan } = loanColumns;
 
 /** Every box as typed, by its name: `crop 0 name`, `need 0 seed`, `whole overhead`, `land 0 rent`, `loan 0 balance`. */
 export type StartDraft = Readonly<Record<string, string>>;
@@ -103,11 +105,14 @@ export function startView(draft: StartDraft, basis: StartBasis): StartView {
     else if (basis.loans.some((each) => plain(each) === plain(name))) faults[at("name")] = `${name} is there already.`;
     const [balance, rate] = [typed.number(at("balance"), { needed: true }), text(at("rate")) === "" ? typed.number(at("rate"), { needed: true }) : percent(at("rate"), "7.5")];
     const [payment, often] = [typed.number(at("payment"), { needed: isTerm }), typed.number(at("often"))];
-    if (often !== null && !["1", "2", "3", "4", "6", "12"].includes(often.toFixed())) faults[at("often")] = "Enter 1, 2, 3, 4, 6 or 12.";
+    if (often !== null && paymentsAYear.every((each) => !often.eq(each))) faults[at("often")] = `Enter ${paymentsAYear.slice(0, -1).join(", ")} or ${paymentsAYear.at(-1)!}.`;
     const due = text(at("due")) === "" ? null : readDate(text(at("due")), { seasonYear: year, dayFirst: basis.decimalComma, dateSystem: "1900" });
     if (text(at("due")) === "" ? isTerm : due === null) faults[at("due")] = "Enter the date of the next payment, such as 2026-12-01.";
     if (balance === null || rate === null || loanBoxes.some((box) => faults[at(box)] !== undefined)) return [];
-    return [row(["Name", name], ["Kind", isTerm ? "term" : "operating"], ["Balance", balance], ["Rate", rate], ["Payment", payment], ["Payments a year", isTerm ? often ?? new Decimal("1") : null], ["Next due", due === null ? null : { day: due }])];
+    return [entryRow([
+      [loan.name, name], [loan.kind, isTerm ? "term" : "operating"], [loan.balance, balance], [loan.rate, rate], [loan.payment, payment],
+      [loan.paymentsAYear, isTerm ? often ?? new Decimal("1") : null], [loan.nextDue, due === null ? null : { day: due }],
+    ])];
   });
   const columns = cropColumns.columns;
   const { setting, value } = seasonColumns.columns;
@@ -123,4 +128,3 @@ export function startView(draft: StartDraft, basis: StartBasis): StartView {
   };
 }
 
-const row = (...cells: readonly (readonly [string, Entry | null])[]): EntryRow => entryRow(cells.map(([heading, entry]) => [{ heading }, entry] as const));

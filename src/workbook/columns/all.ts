@@ -7,6 +7,7 @@ import { cropColumns } from "./crops";
 import { fieldColumns } from "./fields";
 import { harvestColumns } from "./harvest";
 import { itemColumns } from "./items";
+import { loanColumns } from "./loans";
 import { machineColumns } from "./machines";
 import { operationColumns } from "./operations";
 import { otherCostColumns } from "./otherCosts";
@@ -19,6 +20,6 @@ import { weedColumns } from "./weeds";
 
 export const declaredTables: readonly Declared[] = [
   seasonColumns, cropColumns, fieldColumns, budgetColumns, itemColumns, purchaseColumns, applicationColumns, operationColumns,
-  machineColumns, otherCostColumns, standCountColumns, weatherColumns, hybridColumns, weedColumns, planterCheckColumns,
+  machineColumns, otherCostColumns, loanColumns, standCountColumns, weatherColumns, hybridColumns, weedColumns, planterCheckColumns,
   harvestColumns, changeColumns,
 ];
