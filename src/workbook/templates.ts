@@ -17,14 +17,13 @@ import { operationColumns } from "./columns/operations";
 import { itemColumns } from "./columns/items";
 import { otherCostColumns } from "./columns/otherCosts";
 import { fieldColumns } from "./columns/fields";
-import { policyForms } from "./tables/insurance";
 import { machineColumns } from "./columns/machines";
 import { loanColumns } from "./columns/loans";
+import { insuranceColumns } from "./columns/insurance";
 
 const money = "#,##0.00";
 // `#,##0.##` would show a whole number with a point and nothing behind it.
 const quantity = "General";
-const percent = "0.0#%";
 const date = "yyyy-mm-dd";
 
 type Look = Partial<Pick<InputColumn, "numberFormat" | "choices" | "width">>;
@@ -51,16 +50,6 @@ const cropsTable = tableOf(cropColumns);
 
 const purchasesTable = tableOf(purchaseColumns);
 
-const insuranceTable = table("Insurance",
-  must("Crop", "A name from the table Crops.", { width: 16 }),
-  may("Form", "What is guaranteed.", { choices: policyForms }),
-  must("Approved yield", "Per area, as the insurer has approved it.", { numberFormat: quantity }),
-  must("Coverage", "Level of coverage.", { numberFormat: percent }),
-  must("Projected price", "Money per unit, set before planting.", { numberFormat: money }),
-  may("Harvest price", "Money per unit, once it is known.", { numberFormat: money }),
-  may("Harvest price option", "Whether a higher harvest price raises the guarantee.", { choices: ["yes", "no"] }),
-  may("Price cap", "The harvest price counts up to so many times the projected one. Blank: 2.", { numberFormat: quantity }));
-
 const salesTable = table("Sales",
   must("Crop", "A name from the table Crops.", { width: 16 }),
   must("Date", "The day it was sold or contracted.", { numberFormat: date }),
@@ -79,5 +68,5 @@ const matchesTable = table("Matches",
 /** All tables that we make, in the order of a season's work; `Matches` is made when a range is matched. */
 export const inputTables: readonly InputTable[] = [
   seasonTable, cropsTable, tableOf(fieldColumns), tableOf(budgetColumns), tableOf(itemColumns), purchasesTable, tableOf(applicationColumns), tableOf(operationColumns), tableOf(machineColumns), tableOf(otherCostColumns),
-  tableOf(loanColumns), insuranceTable, tableOf(standCountColumns), tableOf(weatherColumns), tableOf(hybridColumns), tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), tableOf(changeColumns), matchesTable,
+  tableOf(loanColumns), tableOf(insuranceColumns), tableOf(standCountColumns), tableOf(weatherColumns), tableOf(hybridColumns), tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), tableOf(changeColumns), matchesTable,
 ];

@@ -22,10 +22,6 @@ export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
 
 
 
-  "Approved yield": ["aph", "aphyield", "guaranteeyield"],
-  "Coverage": ["coveragelevel", "level"],
-  "Projected price": ["springprice", "baseprice"],
-  "Harvest price": ["fallprice"],
 
   "Price": ["pricepaid", "contractprice", "cashprice", "priceperbu", "priceperbushel", "$perbu", "unitprice", "unitcost", "saleprice", "salesprice"],
   "Delivery month": ["delivery", "deliver", "deliveryperiod"],

@@ -6,6 +6,7 @@ import { changeColumns } from "./changes";
 import { cropColumns } from "./crops";
 import { fieldColumns } from "./fields";
 import { harvestColumns } from "./harvest";
+import { insuranceColumns } from "./insurance";
 import { itemColumns } from "./items";
 import { loanColumns } from "./loans";
 import { machineColumns } from "./machines";
@@ -20,6 +21,6 @@ import { weedColumns } from "./weeds";
 
 export const declaredTables: readonly Declared[] = [
   seasonColumns, cropColumns, fieldColumns, budgetColumns, itemColumns, purchaseColumns, applicationColumns, operationColumns,
-  machineColumns, otherCostColumns, loanColumns, standCountColumns, weatherColumns, hybridColumns, weedColumns, planterCheckColumns,
-  harvestColumns, changeColumns,
+  machineColumns, otherCostColumns, loanColumns, insuranceColumns, standCountColumns, weatherColumns, hybridColumns, weedColumns,
+  planterCheckColumns, harvestColumns, changeColumns,
 ];
