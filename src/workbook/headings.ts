@@ -8,10 +8,8 @@ import { inputTables } from "./templates";
 import { editDistance, plain, plainHeading } from "./words";
 
 /** Columns that are read besides those that we offer, under their headings of today. */
-export const columnsAlsoRead = (name: string): readonly string[] => [
-  ...declaredTables.filter(({ table }) => plain(table) === plain(name)).flatMap(({ columns }) => Object.values(columns).filter(({ offered }) => offered === false).map(({ heading }) => heading)),
-  ...({ Sales: ["Unit"] }[name] ?? []),
-];
+export const columnsAlsoRead = (name: string): readonly string[] =>
+  declaredTables.filter(({ table }) => plain(table) === plain(name)).flatMap(({ columns }) => Object.values(columns).filter(({ offered }) => offered === false).map(({ heading }) => heading));
 /** Letters that may differ in a slip, and the length from which a heading can be told from another word. */
 const slip = 2;
 const shortest = 6;

@@ -20,18 +20,14 @@ import { fieldColumns } from "./columns/fields";
 import { machineColumns } from "./columns/machines";
 import { loanColumns } from "./columns/loans";
 import { insuranceColumns } from "./columns/insurance";
+import { saleColumns } from "./columns/sales";
 
-const money = "#,##0.00";
-// `#,##0.##` would show a whole number with a point and nothing behind it.
-const quantity = "General";
-const date = "yyyy-mm-dd";
 
 type Look = Partial<Pick<InputColumn, "numberFormat" | "choices" | "width">>;
 
 const column = (required: boolean) => (heading: string, hint: string, look: Look = {}): InputColumn =>
   ({ heading, hint, required, width: Math.max(12, heading.length + 2), ...look });
 const must = column(true);
-const may = column(false);
 
 const table = (sheet: string, ...columns: readonly InputColumn[]): InputTable => ({ name: sheet.replaceAll(" ", "_"), sheet, columns });
 
@@ -50,15 +46,6 @@ const cropsTable = tableOf(cropColumns);
 
 const purchasesTable = tableOf(purchaseColumns);
 
-const salesTable = table("Sales",
-  must("Crop", "A name from the table Crops.", { width: 16 }),
-  must("Date", "The day it was sold or contracted.", { numberFormat: date }),
-  must("Quantity", "In the crop's yield unit.", { numberFormat: quantity }),
-  must("Price", "Money per unit.", { numberFormat: money }),
-  may("Delivery month", "The month in which it is delivered and paid."),
-  may("Kind", "Cash, forward and so on: the lender pages say how much is sold by each."),
-  may("Crop year", "The year in which the grain grew, where it is older. Blank: this season."));
-
 const matchesTable = table("Matches",
   must("Table", "The table of ours that the range stands for.", { choices: tableNames, width: 18 }),
   must("Range", "The range with its headings, such as Invoices!A1:F200, or the name of a table of your own.", { width: 30 }),
@@ -68,5 +55,5 @@ const matchesTable = table("Matches",
 /** All tables that we make, in the order of a season's work; `Matches` is made when a range is matched. */
 export const inputTables: readonly InputTable[] = [
   seasonTable, cropsTable, tableOf(fieldColumns), tableOf(budgetColumns), tableOf(itemColumns), purchasesTable, tableOf(applicationColumns), tableOf(operationColumns), tableOf(machineColumns), tableOf(otherCostColumns),
-  tableOf(loanColumns), tableOf(insuranceColumns), tableOf(standCountColumns), tableOf(weatherColumns), tableOf(hybridColumns), tableOf(weedColumns), tableOf(planterCheckColumns), salesTable, tableOf(harvestColumns), tableOf(changeColumns), matchesTable,
+  tableOf(loanColumns), tableOf(insuranceColumns), tableOf(standCountColumns), tableOf(weatherColumns), tableOf(hybridColumns), tableOf(weedColumns), tableOf(planterCheckColumns), tableOf(saleColumns), tableOf(harvestColumns), tableOf(changeColumns), matchesTable,
 ];

@@ -12,7 +12,6 @@ const ofDeclared: readonly MovesNothing[] = declaredTables.flatMap(({ table, col
 export const movesNothing: readonly MovesNothing[] = [
   ...ofDeclared,
   { table: "Planter checks", column: "Row", why: "It says which row of the planter; every row costs the same." },
-  { table: "Sales", column: "Date", where: { column: "Delivery month", says: "filled" }, why: "Grain is paid in the month of delivery." },
   { table: "Harvest", column: "Date", why: "The last load of a field ends its work of the season; any other day counts the same bushels." },
 ];
 

@@ -5,14 +5,9 @@
  * two headings of one table (a cost may be a price or an amount) proposes neither there; it serves the tables that have only one of them.
  */
 export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
-  "Crop": ["commodity"],
 
 
-  "Kind": ["type", "category", "costtype"],
 
-  "Date": ["invoicedate", "datebought", "purchasedate", "datesold", "saledate", "harvestdate", "dateapplied", "when", "day", "invdate", "purchdate"],
-  "Quantity": ["qty", "count", "units", "quantitybought", "qtyshipped", "qtybought", "quantityshipped"],
-  "Unit": ["uom", "um", "uperm", "measure", "units", "unitofmeasure"],
   "Unit price": ["unitcost", "price", "priceperunit", "costperunit", "$perunit", "priceeach", "each", "cost"],
   "Freight": ["shipping", "delivery", "carriage", "haulage", "freightin"],
   "Rebate": ["discount", "credit"],
@@ -23,6 +18,4 @@ export const tradeHeadings: Readonly<Record<string, readonly string[]>> = {
 
 
 
-  "Price": ["pricepaid", "contractprice", "cashprice", "priceperbu", "priceperbushel", "$perbu", "unitprice", "unitcost", "saleprice", "salesprice"],
-  "Delivery month": ["delivery", "deliver", "deliveryperiod"],
 };

@@ -14,6 +14,7 @@ import { operationColumns } from "./operations";
 import { otherCostColumns } from "./otherCosts";
 import { planterCheckColumns } from "./planterChecks";
 import { purchaseColumns } from "./purchases";
+import { saleColumns } from "./sales";
 import { seasonColumns } from "./season";
 import { standCountColumns } from "./standCounts";
 import { hybridColumns, weatherColumns } from "./weather";
@@ -22,5 +23,5 @@ import { weedColumns } from "./weeds";
 export const declaredTables: readonly Declared[] = [
   seasonColumns, cropColumns, fieldColumns, budgetColumns, itemColumns, purchaseColumns, applicationColumns, operationColumns,
   machineColumns, otherCostColumns, loanColumns, insuranceColumns, standCountColumns, weatherColumns, hybridColumns, weedColumns,
-  planterCheckColumns, harvestColumns, changeColumns,
+  planterCheckColumns, saleColumns, harvestColumns, changeColumns,
 ];

@@ -52,7 +52,7 @@ const touched = (name: string | null): readonly Subject[] => (name === null ? [{
 
 /** What a load is, wet and dry, by its net as typed, or by the scale: gross less tare. Both may stand there and must agree. */
 function quantityOf(row: Row, crop: Crop, moisture: HarvestLoad["moisture"]): ReturnType<typeof wetAndDry> | null {
-  const factor = unitFactor(row, crop);
+  const factor = unitFactor(row, columns.unit, crop);
   const net = row.of(columns.net);
   const are = row.of(columns.are) ?? "wet";
   const scaled = scaleOf(row, crop);
