@@ -1,5 +1,7 @@
 /** The table Matches: which range of the grower's own stands for which of our tables, and which heading for which column. */
 import type { RawTable, WorkbookContent } from "./cell";
+import type { Named } from "./columns/column";
+import { matchColumns } from "./columns/matches";
 import { seasonColumns } from "./columns/season";
 import { headingsOf, ourHeading } from "./headings";
 import type { Place, Problem } from "./problem";
@@ -11,6 +13,8 @@ import { standResponseNames } from "./tables/ownStandTables";
 import { ownHeading, wideColumnSaid, wideColumnWords } from "./wideColumns";
 import { wideRange } from "./wideRange";
 import { nearest, plain, plainHeading } from "./words";
+
+const { columns } = matchColumns;
 
 /** The ranges that stand for one table, put together as one. */
 export type Matched = Pick<Part, "raw" | "told"> & { readonly table: TableName; readonly parts: readonly MatchedPart[] };
@@ -30,7 +34,7 @@ export function matchedRanges(content: WorkbookContent): MatchedRanges {
   const problems: Problem[] = [];
   const fault = (problem: Omit<Problem, "touches">) => { problems.push({ ...problem, touches: [{ of: "farm" }] }); };
   const indexOf = (heading: string) => raw.headers.findIndex((each) => plainHeading(each) === plainHeading(heading));
-  const places = ["Table", "Range", "Column", "Heading"].map((heading) => ({ heading, index: indexOf(heading) }));
+  const places = [columns.table, columns.range, columns.column, columns.heading].map(({ heading }) => ({ heading, index: indexOf(heading) }));
   const lacking = places.filter(({ index }) => index < 0);
   for (const { heading } of lacking) fault({ code: "column-missing", at: { table: matchesTable, column: heading }, found: "" });
   if (lacking.length > 0) return { ranges: [], own: [], problems };
@@ -41,20 +45,20 @@ export function matchedRanges(content: WorkbookContent): MatchedRanges {
   raw.rows.forEach((row, index) => {
     const [table, range, ours, theirs] = places.map((place) => String(row[place.index] ?? "").trim()) as [string, string, string, string];
     if (table === "" && range === "" && ours === "" && theirs === "") return;
-    const at = (of: string) => ({ table: matchesTable, row: index + 1, column: of });
+    const at = ({ heading: column }: Named) => ({ table: matchesTable, row: index + 1, column });
     const name = tableNames.find((each) => plain(each) === plain(table));
     const found = content.ranges.get(range) ?? tableMatched(content, range);
     const response = name === undefined ? responses.find((each) => plain(each) === plain(table)) : undefined;
-    if (name === undefined && response === undefined) return fault({ code: "not-in-list", at: at("Table"), found: table, choices: tableNames });
-    if (found === undefined) return fault({ code: "range-missing", at: at("Range"), found: range });
+    if (name === undefined && response === undefined) return fault({ code: "not-in-list", at: at(columns.table), found: table, choices: tableNames });
+    if (found === undefined) return fault({ code: "range-missing", at: at(columns.range), found: range });
     if (name === undefined) return void own.push({ ...found, name: response! });
     const constant = constantSaid(theirs);
     const heading = found.headers.map(plainHeading).indexOf(plainHeading(theirs));
-    if (heading < 0 && constant === null) return fault({ code: "match-missing", at: at("Heading"), found: theirs, ...likeOf(nearest(theirs, found.headers)) });
+    if (heading < 0 && constant === null) return fault({ code: "match-missing", at: at(columns.heading), found: theirs, ...likeOf(nearest(theirs, found.headers)) });
     const wide = name === "Budget" ? wideColumnSaid(ours) : null;
     const column = wide === null ? ourHeading(name, ours) : wideColumnWords(wide);
-    if (column === undefined) return fault({ code: "match-missing", at: at("Column"), found: ours, ...likeOf(nearest(ours, headingsOf(name))) });
-    const match = matches.get(`${name} ${range}`) ?? { table: name, range, found, at: at("Range"), headings: new Map(), own: new Map(), constants: new Map() };
+    if (column === undefined) return fault({ code: "match-missing", at: at(columns.column), found: ours, ...likeOf(nearest(ours, headingsOf(name))) });
+    const match = matches.get(`${name} ${range}`) ?? { table: name, range, found, at: at(columns.range), headings: new Map(), own: new Map(), constants: new Map() };
     if (constant === null) {
       match.headings.set(plainHeading(theirs), column);
       match.own.set(ownHeading(theirs), column);

@@ -1,7 +1,9 @@
 /** What is read of a workbook in one go. */
 import type { Cell, RawTable, WorkbookContent } from "../../workbook/cell";
+import { matchColumns } from "../../workbook/columns/matches";
 import { cellsBeside } from "../../workbook/matchConstants";
 import { showsPercent, unclearRates } from "../../workbook/percentCells";
+import { matchesTable } from "../../workbook/tableNames";
 import { sameName } from "../sheetNames";
 import { HostError } from "../workbookHost";
 import { areaName, cellName, parseArea, splitSheet, type Area } from "../address";
@@ -21,8 +23,8 @@ export function contentOf(state: State): WorkbookContent {
   const unreadable = all.filter(({ area }) => isTooLarge(area)).map(({ name, area }) => ({ name, why: tooLarge(area) }));
   const read = all.filter(({ area }) => !isTooLarge(area)).map((table) => ({ table, raw: rawTable(state, table) }));
   const tables = read.map(({ raw }) => raw);
-  const matches = tables.find(({ name }) => sameName(name, "Matches"));
-  const [range, heading] = ["Range", "Heading"].map((of) => matches?.headers.findIndex((each) => sameName(each, of)) ?? -1) as [number, number];
+  const matches = tables.find(({ name }) => sameName(name, matchesTable));
+  const [range, heading] = [matchColumns.columns.range, matchColumns.columns.heading].map(({ heading: of }) => matches?.headers.findIndex((each) => sameName(each, of)) ?? -1) as [number, number];
   const matched = (matches?.rows ?? []).map((row) => ({ range: String(row[range] ?? "").trim(), heading: String(row[heading] ?? "") })).filter((each) => each.range !== "");
   const wanted = new Set(matched.map((each) => each.range));
   const ranges = new Map([...new Set([...wanted, ...cellsBeside(matched)])].flatMap((text) => {

@@ -1,6 +1,8 @@
 import type { Cell, DateSystem, RawTable, WorkbookContent } from "../../workbook/cell";
+import type { Named } from "../../workbook/columns/column";
+import { matchColumns } from "../../workbook/columns/matches";
 import { cellsBeside } from "../../workbook/matchConstants";
-import { tablesToRead } from "../../workbook/tableNames";
+import { matchesTable, tablesToRead } from "../../workbook/tableNames";
 import type { HostError } from "../workbookHost";
 import { readPercents } from "./readPercents";
 import { askNeighbour, readBelow } from "./readBelow";
@@ -33,8 +35,8 @@ function askDateSystem(context: Excel.RequestContext): () => DateSystem {
 async function readAll(context: Excel.RequestContext): Promise<Omit<WorkbookContent, "dateSystem">> {
   const { tables } = context.workbook;
   const listed = tables.load("items/name,items/showHeaders");
-  const matchColumn = (heading: string) => tables.getItemOrNullObject("Matches").columns.getItemOrNullObject(heading).getDataBodyRange().untrack().load("values");
-  const [addresses, theirs] = [matchColumn("Range"), matchColumn("Heading")];
+  const matchColumn = ({ heading }: Named) => tables.getItemOrNullObject(matchesTable).columns.getItemOrNullObject(heading).getDataBodyRange().untrack().load("values");
+  const [addresses, theirs] = [matchColumn(matchColumns.columns.range), matchColumn(matchColumns.columns.heading)];
   const season = tables.getItemOrNullObject("Season").getDataBodyRange();
   season.untrack().load("values");
   await context.sync();

@@ -1,6 +1,7 @@
 import { areaName, parseArea, quotedSheet, splitSheet } from "../../host/address";
 import type { CellChange, WorkbookHost } from "../../host/workbookHost";
 import type { RawTable, WorkbookContent } from "../../workbook/cell";
+import { matchColumns } from "../../workbook/columns/matches";
 import { matchedRanges } from "../../workbook/matches";
 import { rowsBelow } from "../../workbook/rowsBelow";
 import { matchesTable } from "../../workbook/tableNames";
@@ -44,7 +45,7 @@ const nothingThere = (name: string): Failure => ({ what: `No entries stand below
 /** The cells of Matches that name a range, with the range down to a row of its sheet. */
 function longerMatch(content: WorkbookContent, range: string, raw: RawTable, bottom: number): readonly CellChange[] {
   const matches = tableNamed(content, matchesTable)!;
-  const column = matches.headers.findIndex((each) => plainHeading(each) === "range");
+  const column = matches.headers.findIndex((each) => plainHeading(each) === plainHeading(matchColumns.columns.range.heading));
   const value = longer(range, raw, bottom);
   return matches.rows.flatMap((cells, index): readonly CellChange[] => (String(cells[column] ?? "").trim() !== range ? [] : [{
     table: matches.name, row: index + 1, column: matches.headers[column]!, value, says: new Map(matches.headers.map((each, at) => [each, cells[at] ?? ""])),

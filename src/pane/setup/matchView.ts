@@ -1,7 +1,10 @@
 /** Matching a range of the grower's own to one of our tables: which heading stands for which column. */
+import { matchColumns } from "../../workbook/columns/matches";
 import type { InputTable } from "../../workbook/inputTable";
 import { headingThere } from "../../workbook/oldHeadings";
 import { nameMissing } from "./nameChoice";
+
+const { columns } = matchColumns;
 
 /** The heading of the own range for each column of ours; `""` where the range has none for it. */
 export type Matching = ReadonlyMap<string, string>;
@@ -9,6 +12,10 @@ export type Matching = ReadonlyMap<string, string>;
 /** The headings that are alike, matched at once. */
 export const firstMatching = (table: InputTable, headings: readonly string[]): Matching =>
   new Map(table.columns.map(({ heading }) => [heading, headingThere(table.sheet, headings, heading) ?? ""]));
+
+/** The row of Matches by which a heading of a range stands for a column of ours. */
+export const matchRow = (table: string, range: string, column: string, heading: string): ReadonlyMap<string, string> =>
+  new Map([[columns.table.heading, table], [columns.range.heading, range], [columns.column.heading, column], [columns.heading.heading, heading]]);
 
 export type MatchView = {
   /** Why the match cannot be kept yet; empty where it can. */
@@ -29,6 +36,6 @@ export function matchView(table: InputTable, address: string, matching: Matching
     missing: named !== undefined ? named : without.length > 0
       ? `Match ${without.join(", ")} as well: an entry of ${table.sheet} needs ${without.length === 1 ? "it" : "them"}.`
       : twice === undefined ? "" : `“${twice.own}” is matched twice.`,
-    rows: matched.map(({ heading, own }) => new Map([["Table", table.sheet], ["Range", address], ["Column", heading], ["Heading", own]])),
+    rows: matched.map(({ heading, own }) => matchRow(table.sheet, address, heading, own)),
   };
 }

@@ -2,7 +2,6 @@
 import type { InputTable } from "../../workbook/inputTable";
 import { editDistance, plainHeading } from "../../workbook/words";
 import type { Matching } from "./matchView";
-import { tradeHeadings } from "./tradeHeadings";
 
 /** Letters from which a word with a slip can be told from another word (`Rate` is no `Date`, `Yield` no `Field`), and for each slip. */
 const shortestWithSlip = 6;
@@ -25,7 +24,7 @@ export function nearHeadings(table: InputTable, headings: readonly string[], mat
 /** The columns that a heading may mean. What is a word of the trade is not looked at for slips. */
 function mayMean(own: string, columns: InputTable["columns"]): readonly string[] {
   const word = tradeWord(own);
-  const called = columns.filter(({ heading, words = tradeHeadings[heading] ?? [], was = [] }) => words.includes(word) || [heading, ...was].some((each) => word === tradeWord(each)));
+  const called = columns.filter(({ heading, words = [], was = [] }) => words.includes(word) || [heading, ...was].some((each) => word === tradeWord(each)));
   return (called.length > 0 ? called : columns.filter(({ heading }) => isAlmost(word, tradeWord(heading)))).map(({ heading }) => heading);
 }
 

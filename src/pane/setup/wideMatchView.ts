@@ -3,6 +3,7 @@ import { kinds } from "../../core/kinds";
 import { budgetColumns } from "../../workbook/columns/budget";
 import { fieldColumns } from "../../workbook/columns/fields";
 import { leftOutWord, ownHeading, wideColumnMeant, wideColumnSaid, wideColumnWords } from "../../workbook/wideColumns";
+import { matchRow } from "./matchView";
 import { nameMissing } from "./nameChoice";
 import { tradeWord } from "./nearHeadings";
 
@@ -41,7 +42,7 @@ export type WideMatchView = {
 
 export function wideMatchView(address: string, { named, said }: WideMatching): WideMatchView {
   const all = [...said].filter(([heading]) => heading !== named);
-  const row = (column: string, heading: string) => new Map([["Table", "Budget"], ["Range", address], ["Column", column], ["Heading", heading]]);
+  const row = (column: string, heading: string) => matchRow(budgetColumns.table, address, column, heading);
   return {
     missing: named === "" ? "Say what names the field or crop." : nameMissing(named) !== "" ? nameMissing(named)
       : all.some(([, column]) => isMoney(column)) ? "" : "Say which heading holds a cost, and of which kind.",

@@ -10,6 +10,7 @@ import { insuranceColumns } from "./insurance";
 import { itemColumns } from "./items";
 import { loanColumns } from "./loans";
 import { machineColumns } from "./machines";
+import { matchColumns } from "./matches";
 import { operationColumns } from "./operations";
 import { otherCostColumns } from "./otherCosts";
 import { planterCheckColumns } from "./planterChecks";
@@ -23,5 +24,5 @@ import { weedColumns } from "./weeds";
 export const declaredTables: readonly Declared[] = [
   seasonColumns, cropColumns, fieldColumns, budgetColumns, itemColumns, purchaseColumns, applicationColumns, operationColumns,
   machineColumns, otherCostColumns, loanColumns, insuranceColumns, standCountColumns, weatherColumns, hybridColumns, weedColumns,
-  planterCheckColumns, saleColumns, harvestColumns, changeColumns,
+  planterCheckColumns, saleColumns, harvestColumns, changeColumns, matchColumns,
 ];

@@ -6,7 +6,7 @@ import type { Decimal } from "../../core/decimal";
 import type { IsoDate } from "../../core/row";
 import { points, type AreaUnit, type Points } from "../../core/units";
 import type { ProblemCode } from "../problem";
-import type { TableName } from "../tableNames";
+import type { TableName, matchesTable } from "../tableNames";
 
 export type Range = "any" | "zero or more" | "above zero";
 
@@ -43,7 +43,10 @@ export type Said = {
   readonly width?: number;
   /** Headings that older workbooks have for it: read, written to and told of as its own. Beside the heading of today each is an entry to fix. */
   readonly was?: readonly string[];
-  /** Words that growers and dealers write above it, as `tradeWord` spells them: proposed where a range is matched. Common practice, from memory. */
+  /**
+   * Words that growers and dealers write above it, as `tradeWord` spells them: proposed where a range is matched. One that stands
+   * at two columns of a table (a cost may be a price or an amount) proposes neither there. Common practice, from memory.
+   */
   readonly words?: readonly string[];
   /** Read where a table has it, and not among the columns of a new table. */
   readonly offered?: false;
@@ -64,8 +67,8 @@ export type Columns = Readonly<Record<string, Column>>;
 export type RowOf<Of extends Columns> = { readonly [Key in keyof Of]: Of[Key] extends Column<infer Value> ? Value | null : never };
 
 /** All columns of a table, in the order in which a new table has them. */
-export type Declared<Of extends Columns = Columns> = { readonly table: TableName; readonly columns: Of };
-export const declared = <const Of extends Columns>(table: TableName, columns: Of): Declared<Of> => ({ table, columns });
+export type Declared<Of extends Columns = Columns> = { readonly table: TableName | typeof matchesTable; readonly columns: Of };
+export const declared = <const Table extends Declared["table"], const Of extends Columns>(table: Table, columns: Of): Declared<Of> & { readonly table: Table } => ({ table, columns });
 
 const moneyFormat = "#,##0.00";
 // `#,##0.##` would show a whole number with a point and nothing behind it.
