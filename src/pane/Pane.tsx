@@ -16,6 +16,7 @@ import { NoticeBar } from "./NoticeBar";
 import { failureNotice, PaneContext, type Notice, type PaneTools } from "./paneContext";
 import type { PageId } from "./page";
 import { Pages } from "./PagesFrame";
+import { Coin } from "./parts/Coin";
 import "./pane.css";
 import { watchSeason, type WatchState } from "./seasonWatch";
 import { paneThemes, useTheme, type PaneTheme } from "./theme";
@@ -124,7 +125,7 @@ function LivePane({ host, openDemo, onReport, language }: PaneProps) {
         <p>{planningCaution}</p>
         <p className="pn-buttons">
           <Button size="small" disabledFocusable={state.isReading} onClick={() => void watch.refresh()}>Read the workbook again</Button>
-          <span className="pn-note">Pennyacre {version}</span>
+          <span className="pn-note pn-made-by"><Coin size={14} />Pennyacre {version}</span>
         </p>
         {state.deaf !== null && <p>Changes are not noticed by themselves here. {state.deaf.what}</p>}
       </footer>
