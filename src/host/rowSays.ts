@@ -16,6 +16,6 @@ export function refuseOtherRow({ table, row, column, value, says }: CellChange, 
   for (const [heading, expected] of says ?? []) {
     const found = cells[headings.findIndex((each) => sameName(each, heading))];
     if (found === undefined || sameCell(found, expected) || (sameName(heading, column) && sameCell(found, value))) continue;
-    throw new HostError("moved", `${table}, row ${row} says something else by now: ${heading} was “${expected}” and is “${found}”.`);
+    throw new HostError("moved", `${table}, entry ${row} says something else by now: ${heading} was “${expected}” and is “${found}”.`);
   }
 }

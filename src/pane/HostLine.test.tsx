@@ -30,8 +30,8 @@ describe("what the workbook program is at", () => {
     expect(text()).toBe("");
     await tell({ waiting: "Excel has not answered. Do not enter it again before." });
     expect(text()).toContain("Do not enter it again before.");
-    await tell({ late: "Excel has now done what it had not answered for: a row in Purchases." });
-    expect(text()).toContain("a row in Purchases");
+    await tell({ late: "Excel has now done what it had not answered for: an entry in Purchases." });
+    expect(text()).toContain("an entry in Purchases");
     await press("Dismiss");
     expect(text()).toBe("");
   });
@@ -40,7 +40,7 @@ describe("what the workbook program is at", () => {
     const { tell, text, press, refresh } = await line();
     const takeBack = vi.fn<() => Promise<void>>(() => Promise.resolve());
     takeBack.mockRejectedValueOnce(new HostError("moved", "No rows of Purchases say any more what was entered."));
-    await tell({ lastEntry: { words: "a row in Purchases", takeBack } });
+    await tell({ lastEntry: { words: "an entry in Purchases", takeBack } });
     await press("Take back");
     expect(text()).toContain("Nothing was taken back. No rows of Purchases say any more what was entered.");
     expect(refresh).not.toHaveBeenCalled();

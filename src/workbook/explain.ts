@@ -15,7 +15,7 @@ export function describe(problem: Problem) {
 
 const placeData = ({ table, row, column }: Place) => ({ table, row: row ?? null, column: column ?? null });
 
-/** What is wrong and where, for a page without links: "Purchases, row 3, Unit (D4) is blank." */
+/** What is wrong and where, for a page without links: "Purchases, entry 3, Unit (D4) is blank." */
 export function placed(problem: Problem, places: Places): string {
   const { what } = explain(problem);
   const place = placeWords(problem.at);

@@ -18,7 +18,7 @@ describe("a half-typed row", () => {
   it("is being entered while it is the last one and somebody types, and says so", () => {
     const { codes, complete, report } = told(costs("Fees | | 8100 |"), true);
     expect([codes, complete]).toEqual([["row-open Other costs 2"], true]);
-    expect(explain(report.problems[0]!)).toEqual({ what: "Other costs, row 2 is being entered (Fees, 8100) and not counted yet.", remedy: "Fill Kind, Basis, or delete the entry." });
+    expect(explain(report.problems[0]!)).toEqual({ what: "Other costs, entry 2 is being entered (Fees, 8100) and not counted yet.", remedy: "Fill Kind, Basis, or delete the entry." });
     expect(report.season.otherCosts.map(({ item }) => item)).toEqual(["Office"]);
   });
 

@@ -1,5 +1,5 @@
 import type { Place } from "./problem";
 
-/** "Purchases, row 3, Unit". */
+/** "Purchases, entry 3, Unit". */
 export const placeWords = ({ table, row, column }: Place): string =>
-  [table, row === undefined ? null : `row ${row}`, column ?? null].filter((part) => part !== null).join(", ");
+  [table, row === undefined ? null : `entry ${row}`, column ?? null].filter((part) => part !== null).join(", ");

@@ -37,7 +37,7 @@ describe("term interest and principal among the other costs", () => {
     const both = report(entered, loans("| Note | term | 100000 | 8% | 20000 | 1 | 2031-03-01 |"));
     expect(told(both)).toEqual(["cost-twice Other costs 1: Loans 1", "cost-twice Other costs 2: Loans 1"]);
     expect(toFix(both.problems)).toHaveLength(2);
-    expect(explain(both.problems[0]!).what).toBe("Other costs, row 1, Kind: term interest is entered here and counted by Loans, row 1 as well. That counts, and this is left out.");
+    expect(explain(both.problems[0]!).what).toBe("Other costs, entry 1, Kind: term interest is entered here and counted by Loans, entry 1 as well. That counts, and this is left out.");
     expect(perAcre(both)).toEqual({ "overhead": "5", "land charge": "50", "term interest": "80", "term principal": "120" });
   });
 

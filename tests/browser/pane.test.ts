@@ -50,7 +50,7 @@ describe("the page Season", () => {
     await down(/^Where an acre's cost goes/);
     await down(/^seed/);
     await down(/^Mill Road/);
-    await down(/^Purchases, row 1/);
+    await down(/^Purchases, entry 1/);
     await expect.poll(() => inPage(page, (pane) => pane.host.selected)).toEqual([{ sheet: "Purchases", row: 1, column: 0 }]);
   });
 
@@ -61,7 +61,7 @@ describe("the page Season", () => {
     await mark.click();
     await page.getByRole("region", { name: "Entries to fix", exact: true }).waitFor();
     expect(await focused(page)).toBe("Entries to fix");
-    await page.getByRole("button", { name: "Purchases, row 5, Quantity" }).click();
+    await page.getByRole("button", { name: "Purchases, entry 5, Quantity" }).click();
     await expect.poll(() => inPage(page, (pane) => pane.host.selected)).toEqual([{ sheet: "Purchases", row: 5, column: 2 }]);
   });
 
@@ -248,7 +248,7 @@ describe("a host that does not answer", () => {
     const page = await opened({ ask: "workbook=problems" });
     await button(page, /entries to fix/).click();
     await inPage(page, (pane) => pane.refuse("select", "busy", "The workbook is being edited."));
-    await page.getByRole("button", { name: "Purchases, row 5, Quantity" }).click();
+    await page.getByRole("button", { name: "Purchases, entry 5, Quantity" }).click();
     await page.locator(".pn-notices").getByText("The workbook is being edited.").waitFor();
     await page.locator(".pn-notices").getByRole("button", { name: "Try again" }).click();
     await expect.poll(() => inPage(page, (pane) => pane.host.selected.length)).toBe(1);

@@ -87,9 +87,9 @@ describe("the page Fields", () => {
     const page = await opened("Fields");
     await button(page, "Uneven stand").click();
     await page.getByLabel("Loss, % of yield").fill("5");
-    await inPage(page, (pane) => pane.refuse("changeCells", "formula", "Fields, row 1 holds a formula, which is not written over."));
+    await inPage(page, (pane) => pane.refuse("changeCells", "formula", "Fields, entry 1 holds a formula, which is not written over."));
     await button(page, "Keep it in the workbook").click();
-    await page.getByText("Nothing was entered. Fields, row 1 holds a formula, which is not written over.").waitFor();
+    await page.getByText("Nothing was entered. Fields, entry 1 holds a formula, which is not written over.").waitFor();
     await button(page, "Keep it in the workbook").click();
     await page.getByText("Entered for Mill Road in Fields, Uniformity loss %.").waitFor();
     expect(await page.getByRole("region", { name: "Projected yield" }).locator(".pn-main").innerText()).toBe("167.3 bu per acre");

@@ -94,7 +94,7 @@ describe("a season with problems", () => {
     expect(code).toBe(1);
     expect(out).toContain("INCOMPLETE");
     expect(error.trim().split("\n")).toHaveLength(2);
-    for (const line of error.trim().split("\n")) expect(line).toMatch(/^Purchases, row \d+, [A-Z][a-z]+ \([A-Z]+\d+\): /);
+    for (const line of error.trim().split("\n")) expect(line).toMatch(/^Purchases, entry \d+, [A-Z][a-z]+ \([A-Z]+\d+\): /);
   });
 
   it("is JSON with the same problems in it", async () => {
@@ -176,7 +176,7 @@ describe("a folder", () => {
     const lines = out.trimEnd().split("\n");
     expect(lines).toHaveLength(5);
     expect(lines[0]).toBe("1/3 a.xlsx: incomplete, 2 entries to fix");
-    for (const line of lines.slice(1, 3)) expect(line).toMatch(/^ {2}Purchases, row \d+, [A-Z][a-z]+ \([A-Z]+\d+\): /);
+    for (const line of lines.slice(1, 3)) expect(line).toMatch(/^ {2}Purchases, entry \d+, [A-Z][a-z]+ \([A-Z]+\d+\): /);
     expect(lines[3]).toMatch(/^2\/3 b\.xlsx: NOT WRITTEN\. /);
     expect(lines[4]).toBe("3/3 c.XLSX: complete");
     expect(readdirSync(to).sort()).toEqual(["a.xlsx", "c.XLSX"]);

@@ -409,7 +409,7 @@ describe("a change to a row", () => {
     const { host, type, snapshot } = openExcel(farm);
     await type("Fields", "A2", "Hill");
     const before = await snapshot();
-    expect(await refusalFrom(host.changeCells([{ table: "Fields", row: 2, column: "Acres", value: 5 }, change]))).toMatchObject({ reason: "moved", message: expect.stringMatching(/row 1 says something else by now: Field was .* and is “Hill”/) as string });
+    expect(await refusalFrom(host.changeCells([{ table: "Fields", row: 2, column: "Acres", value: 5 }, change]))).toMatchObject({ reason: "moved", message: expect.stringMatching(/entry 1 says something else by now: Field was .* and is “Hill”/) as string });
     expect(await snapshot()).toEqual(before);
   });
 });
@@ -446,7 +446,7 @@ describe("taking an entry back", () => {
     bridge.canUndo = false;
     const before = await snapshot();
     await host.addRows("Fields", [new Map([["Field", "East"]]), new Map([["Field", "South"]])]);
-    expect(lastEntry(host)?.words).toBe("2 rows in Fields");
+    expect(lastEntry(host)?.words).toBe("2 entries in Fields");
     await lastEntry(host)!.takeBack();
     expect(await snapshot()).toEqual(before);
     expect(lastEntry(host)).toBeNull();
@@ -456,7 +456,7 @@ describe("taking an entry back", () => {
     const { host, bridge } = openExcel(untaken);
     bridge.canUndo = false;
     await host.growTable("Fields", 3);
-    expect(lastEntry(host)?.words).toBe("3 rows taken into Fields");
+    expect(lastEntry(host)?.words).toBe("3 entries taken into Fields");
     await lastEntry(host)!.takeBack();
     expect((await host.read()).tables[0]).toMatchObject({ rows: [["Creek", "Soybeans", 81]], below: [{ by: 1 }, { by: 3 }] });
     await host.growTable("Fields", 1);

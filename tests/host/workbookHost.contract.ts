@@ -375,14 +375,14 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         await host.changeCells([change]);
         await host.changeCells([change]); // it has its new value already
         await type("Fields", "A3", "Hill");
-        await expectRefusal(host.changeCells([{ table: "Fields", row: 1, column: "Acres", value: 1 }, { ...change, value: 78 }]), "moved", /row 2 says something else by now: Field was “Creek” and is “Hill”/);
+        await expectRefusal(host.changeCells([{ table: "Fields", row: 1, column: "Acres", value: 1 }, { ...change, value: 78 }]), "moved", /entry 2 says something else by now: Field was “Creek” and is “Hill”/);
         expect(tableOf((await host.read()).tables, "Fields").rows.map((cells) => cells[2])).toEqual([38.5, 79.5]);
       });
 
       it("leaves a formula where it stands, and with it everything else", async () => {
         const { host, snapshot } = await workbook(filled);
         const before = await snapshot();
-        await expectRefusal(host.changeCells([{ table: "Fields", row: 1, column: "Acres", value: 1 }, { table: "Fields", row: 2, column: "Acres", value: 2 }]), "formula", /Fields, row 2, Acres/);
+        await expectRefusal(host.changeCells([{ table: "Fields", row: 1, column: "Acres", value: 1 }, { table: "Fields", row: 2, column: "Acres", value: 2 }]), "formula", /Fields, entry 2, Acres/);
         expect(await snapshot()).toEqual(before);
       });
 
@@ -391,9 +391,9 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         const sound = { table: "Fields", row: 1, column: "Acres", value: 1 };
         await expectRefusal(host.changeCells([sound, { ...sound, table: "Sales" }]), "missing", /Sales/);
         await expectRefusal(host.changeCells([sound, { ...sound, column: "Colour" }]), "missing", /Colour/);
-        await expectRefusal(host.changeCells([sound, { ...sound, row: 3 }]), "missing", /row 3/);
-        await expectRefusal(host.changeCells([sound, { ...sound, row: 0 }]), "missing", /row 0/);
-        await expectRefusal(host.changeCells([sound, { table: "Purchases", row: 5, column: "Quantity", value: 4 }]), "missing", /row 5/); // the totals row
+        await expectRefusal(host.changeCells([sound, { ...sound, row: 3 }]), "missing", /entry 3/);
+        await expectRefusal(host.changeCells([sound, { ...sound, row: 0 }]), "missing", /entry 0/);
+        await expectRefusal(host.changeCells([sound, { table: "Purchases", row: 5, column: "Quantity", value: 4 }]), "missing", /entry 5/); // the totals row
         expect(tableOf((await host.read()).tables, "Fields").rows).toEqual(fields.rows);
       });
 
@@ -456,7 +456,7 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         const before = await snapshot();
         await expectRefusal(host.addColumn({ ...loss, heading: "ACRES" }), "failed", /already/);
         await expectRefusal(host.addColumn({ ...loss, table: "Sales" }), "missing", /Sales/);
-        await expectRefusal(host.addColumn({ ...loss, cells: new Map([[3, 0.05]]) }), "missing", /row 3/);
+        await expectRefusal(host.addColumn({ ...loss, cells: new Map([[3, 0.05]]) }), "missing", /entry 3/);
         expect(await snapshot()).toEqual(before);
         const { host: locked } = await workbook({ sheets: [{ ...fieldsSheet!, locked: true }, ...others] });
         await expectRefusal(locked.addColumn(loss), "protected", /protect/i);

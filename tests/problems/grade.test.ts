@@ -33,7 +33,7 @@ describe("an invoice line that is like another", () => {
   it("is told with both places", () => {
     const report = bought(`${load} | | `, `${load} | | `);
     expect(report.problems).toMatchObject([{ code: "line-twice", at: { table: "Purchases", row: 2 }, other: { table: "Purchases", row: 1 } }]);
-    expect(placed(report.problems[0]!, report)).toBe("Purchases, row 2 (A3): the line is like Purchases, row 1 (A2) (Urea), and both are counted.");
+    expect(placed(report.problems[0]!, report)).toBe("Purchases, entry 2 (A3): the line is like Purchases, entry 1 (A2) (Urea), and both are counted.");
   });
 
   it("is not told where Note, supplier, day or money differ", () => {
@@ -62,7 +62,7 @@ describe("what is only to check", () => {
   it("is listed after the entries to fix, under a name of its own", () => {
     expect(problemsView(report, null, format)).toMatchObject({
       summary: "Nothing to fix: every entry was understood. 1 to check: counted as it stands.",
-      groups: [{ table: "Purchases", grade: "check", problems: [{ where: "row 2", other: { words: "Purchases, row 1" } }] }],
+      groups: [{ table: "Purchases", grade: "check", problems: [{ where: "entry 2", other: { words: "Purchases, entry 1" } }] }],
     });
     const both = bought(`${load} | | `, `${load} | | `, "x | Urea | 1 | lb | 1 | | ");
     expect(problemsView(both, null, format)).toMatchObject({

@@ -31,7 +31,7 @@ describe("a field without any cost", () => {
     expect(codes).toEqual(["cost-none Fields 2"]);
     const counts = (...subjects: readonly Parameters<typeof report.problemsOf>[0][]) => subjects.map((subject) => report.problemsOf(subject).length);
     expect(counts({ of: "field", name: "Alder" }, { of: "field", name: "Birch" }, { of: "crop", name: "Oats" }, { of: "farm" })).toEqual([0, 1, 1, 1]);
-    expect(placed(report.problems[0]!, report)).toBe("Fields, row 2 (A3): no cost at all is entered for Birch, so it would cost nothing.");
+    expect(placed(report.problems[0]!, report)).toBe("Fields, entry 2 (A3): no cost at all is entered for Birch, so it would cost nothing.");
   });
 
   it("is one thing to do where nothing is entered yet, and touches all but the changes, which add and take away", () => {
@@ -81,7 +81,7 @@ describe("a unit price", () => {
   it("of twice the other lines' is told, in any unit, with both prices of a pack; just below twice is not", () => {
     const { report, codes } = bought("Seed | 10 | bags | 280 | ", "Seed | 4000000 | seeds | 0.007 | ");
     expect(codes).toEqual(["price-unlike Purchases 2 Unit price"]);
-    expect(placed(report.problems[0]!, report)).toBe("Purchases, row 2, Unit price (E3): the line costs 560 per bag, and Purchases, row 1 (A2) costs 280 per bag. Both are counted.");
+    expect(placed(report.problems[0]!, report)).toBe("Purchases, entry 2, Unit price (E3): the line costs 560 per bag, and Purchases, entry 1 (A2) costs 280 per bag. Both are counted.");
     expect(report.problemsOf({ of: "item", name: "Seed" })).toEqual([]);
     expect(bought("Seed | 10 | bags | 280 | ", "Seed | 10 | bags | 559.99 | ").codes).toEqual([]);
   });

@@ -31,7 +31,7 @@ describe("a workbook whose owner", () => {
     expect(problems.map(({ code, at, found }) => [code, at, found])).toEqual([
       ["stale-value", { table: "Fields", row: 1, column: "Acres" }, ""], ["stale-value", { table: "Fields", row: 2, column: "Field" }, ""],
     ]);
-    expect(explain(problems[0]!).what).toBe("Fields, row 1, Acres: the formula could not be worked out, so the cell counts as blank.");
+    expect(explain(problems[0]!).what).toBe("Fields, entry 1, Acres: the formula could not be worked out, so the cell counts as blank.");
   });
 
   it("has a formula with one value in the file and another worked out is told which of them counts, and no figure waits for it", () => {
@@ -39,7 +39,7 @@ describe("a workbook whose owner", () => {
     const differing = { ...content, tables: content.tables.map((table) => (table.name === "Fields" ? { ...table, differing: [{ row: 0, column: 2, notCounted: "120" }] } : table)) };
     const { problems, problemsOf } = readSeason(differing);
     expect(problems.map(({ code, at, found, like }) => [code, at, found, like])).toEqual([["value-differs", { table: "Fields", row: 1, column: "Acres" }, "100", "120"]]);
-    expect(explain(problems[0]!).what).toBe("Fields, row 1, Acres: the value that the file stores for this formula is not what it works out to. \"100\" is counted, not \"120\".");
+    expect(explain(problems[0]!).what).toBe("Fields, entry 1, Acres: the value that the file stores for this formula is not what it works out to. \"100\" is counted, not \"120\".");
     expect(problemsOf({ of: "farm" })).toEqual([]);
   });
 

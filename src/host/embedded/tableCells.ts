@@ -27,12 +27,12 @@ function entryOf(state: State, change: CellChange): { readonly sheet: string; re
   const index = table.columns.findIndex((each) => sameName(each.name, column));
   if (index < 0) throw new HostError("missing", `The table "${table.name}" has no column "${column}".`);
   const body = bodyOf(table);
-  if (row < 1 || row > body.bottom - body.top + 1) throw new HostError("missing", `The table "${table.name}" has no row ${row}.`);
+  if (row < 1 || row > body.bottom - body.top + 1) throw new HostError("missing", `The table "${table.name}" has no entry ${row}.`);
   const at = { row: body.top + row - 1, column: body.left + index };
   const data = dataOf(state, sheetNamed(state, table.sheet).part);
   if (change.says !== undefined) refuseOtherRow(change, table.columns.map((each) => each.name), data.rows.valuesOf({ ...body, top: at.row, bottom: at.row })[0] ?? []);
   if (formulaIn(data, at) !== null) {
-    throw new HostError("formula", `${table.name}, row ${row}, ${column} holds a formula, which is not written over.`);
+    throw new HostError("formula", `${table.name}, entry ${row}, ${column} holds a formula, which is not written over.`);
   }
   return { sheet: table.sheet, entry: { ...at, value } };
 }

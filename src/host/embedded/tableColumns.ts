@@ -24,7 +24,7 @@ export function withTableColumn(state: State, { table: name, heading, numberForm
   const body = bodyOf(table);
   const column = table.area.right + 1;
   refuseUnfit(state, table, heading);
-  for (const row of cells.keys()) if (row < 1 || row > body.bottom - body.top + 1) throw new HostError("missing", `The table "${table.name}" has no row ${row}.`);
+  for (const row of cells.keys()) if (row < 1 || row > body.bottom - body.top + 1) throw new HostError("missing", `The table "${table.name}" has no entry ${row}.`);
   const edit = new PackageEdit(state.parts);
   const styles = new StyleMaker(edit);
   const beside = (row: number) => cellIn(data, { row, column: table.area.right })?.style ?? 0;

@@ -23,7 +23,7 @@ export function withInsertedRows(state: State, name: string, above: number, coun
   const table = tableNamed(state, name);
   const rows = bodyRows(table);
   const at = rows.indexOf(above);
-  if (at < 0) throw new HostError("missing", `The table "${table.name}" has no row ${above + 1}.`);
+  if (at < 0) throw new HostError("missing", `The table "${table.name}" has no entry ${above + 1}.`);
   return withBody(state, table, [...rows.slice(0, at), ...Array<null>(count).fill(null), ...rows.slice(at)]);
 }
 

@@ -28,7 +28,7 @@ export const addColumn = (column: NewColumn, supports: Supports): Command<void> 
   const body = table.getDataBodyRange().load("rowCount");
   const sheet = table.worksheet.load("name,protection/protected");
   await context.sync();
-  for (const row of cells.keys()) if (row < 1 || row > body.rowCount) throw new HostError("missing", `The table ${name} has no row ${row}.`);
+  for (const row of cells.keys()) if (row < 1 || row > body.rowCount) throw new HostError("missing", `The table ${name} has no entry ${row}.`);
   if (sheet.protection.protected) throw new HostError("protected", `The sheet ${sheet.name} is protected, so no column can be added to ${name}. Unprotect it, then try again.`);
   const { rowIndex: top, columnIndex: left, rowCount, columnCount } = area;
   const begun = columns.items.findIndex((each) => sameName(each.name, heading));

@@ -26,7 +26,7 @@ export const addRows = (name: string, rows: readonly ReadonlyMap<string, Cell>[]
   const sheet = table.worksheet.load("name,protection/protected");
   await context.sync();
   if (sheet.protection.protected) {
-    throw new HostError("protected", `The sheet ${sheet.name} is protected, so no row can be added to ${name}. Unprotect it, then try again.`);
+    throw new HostError("protected", `The sheet ${sheet.name} is protected, so no entry can be added to ${name}. Unprotect it, then try again.`);
   }
   const headings = columns.items.map((column) => column.name);
   const cells = rows.map((row) => rowCells(name, headings, row));

@@ -23,10 +23,10 @@ export const changeCells = (changes: readonly CellChange[]): Command<ChangedCell
   for (const { change, cell, sheet } of cells) {
     const { table, row, column } = change;
     if (isFormula(cell.formulas[0]?.[0], cell.values[0]?.[0])) {
-      throw new HostError("formula", `${table}, row ${row}, ${column} holds a formula, which is not written over.`);
+      throw new HostError("formula", `${table}, entry ${row}, ${column} holds a formula, which is not written over.`);
     }
     if (sheet.protection.protected && cell.format.protection.locked) {
-      throw new HostError("protected", `The sheet ${sheet.name} is protected, so ${table}, row ${row}, ${column} cannot be changed. Unprotect it, then try again.`);
+      throw new HostError("protected", `The sheet ${sheet.name} is protected, so ${table}, entry ${row}, ${column} cannot be changed. Unprotect it, then try again.`);
     }
   }
   const value = cells.map(({ change, table, column, cell }) => ({ table, row: change.row, column, before: (cell.values[0]?.[0] ?? "") as Cell, value: change.value }));
@@ -55,7 +55,7 @@ async function askCells(context: Excel.RequestContext, changes: readonly CellCha
     const { table, columns, body, sheet } = asked.get(change.table)!;
     const index = columns.items.findIndex(({ name }) => sameName(name, change.column));
     if (index < 0) throw new HostError("missing", `The table ${change.table} has no column ${change.column}.`);
-    if (change.row < 1 || change.row > body.rowCount) throw new HostError("missing", `The table ${change.table} has no row ${change.row}.`);
+    if (change.row < 1 || change.row > body.rowCount) throw new HostError("missing", `The table ${change.table} has no entry ${change.row}.`);
     const cell = body.getCell(change.row - 1, index).load("values,formulas,format/protection/locked");
     const row = change.says === undefined ? null : body.getRow(change.row - 1).load("values");
     const headings = columns.items.map(({ name }) => name);

@@ -57,13 +57,13 @@ export function excelHost({ seconds = 30, quiet = 300 }: ExcelHostOptions = {}):
       if (done.added.length + done.made.length > 0) entered(words, takeBackEntered(done));
     },
     addRows: async (table, rows) => {
-      const words = `${rows.length === 1 ? "a row" : `${rows.length} rows`} in ${table.replaceAll("_", " ")}`;
+      const words = `${rows.length === 1 ? "an entry" : `${rows.length} entries`} in ${table.replaceAll("_", " ")}`;
       const added = await command(addRows(table, rows), words, " If you entered it again, it is there twice: look, and delete one.");
       if (rows.length > 0) entered(words, takeBackRows(added));
     },
     growTable: async (table, rows) => {
-      const grown = await command(growTable(table, rows, excelSupports), `${rows === 1 ? "a row" : `${rows} rows`} taken into ${table.replaceAll("_", " ")}`);
-      entered(`${rows === 1 ? "a row" : `${rows} rows`} taken into ${table.replaceAll("_", " ")}`, takeBackGrowth(grown));
+      const grown = await command(growTable(table, rows, excelSupports), `${rows === 1 ? "an entry" : `${rows} entries`} taken into ${table.replaceAll("_", " ")}`);
+      entered(`${rows === 1 ? "an entry" : `${rows} entries`} taken into ${table.replaceAll("_", " ")}`, takeBackGrowth(grown));
     },
     changeCells: async (changes) => {
       const words = `${changes.length === 1 ? "a cell" : `${changes.length} cells`} in ${[...new Set(changes.map(({ table }) => table.replaceAll("_", " ")))].join(" and ")}`;

@@ -60,7 +60,7 @@ export const takeBackCells = (changed: ChangedCells): Command<void> => async (co
   await context.sync();
   // One that has its old value already is what an earlier try gave back.
   const other = cells.find(({ each, cell }) => ![each.value, each.before].some((value) => sameCell((cell.values[0]?.[0] ?? "") as Cell, value)));
-  if (other !== undefined) throw new HostError("moved", `${other.each.table}, row ${other.each.row}, ${other.each.column} says something else by now, so nothing was taken back.`);
+  if (other !== undefined) throw new HostError("moved", `${other.each.table}, entry ${other.each.row}, ${other.each.column} says something else by now, so nothing was taken back.`);
   return {
     value: undefined,
     write: () => { for (const { each, cell } of cells) cell.values = [[asTyped(each.before)]]; },

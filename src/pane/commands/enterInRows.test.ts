@@ -59,7 +59,7 @@ describe("entering a value in the rows of one name", () => {
 
   it("gives back what the host could not do, and no fault of ours", async () => {
     const host = hostWith(changes);
-    host.refusals.changeCells.push(new HostError("formula", "CHANGES, row 1, COUNTED IN holds a formula, which is not written over."), new RangeError("ours") as HostError);
+    host.refusals.changeCells.push(new HostError("formula", "CHANGES, entry 1, COUNTED IN holds a formula, which is not written over."), new RangeError("ours") as HostError);
     expect(await enterInRows(host, on)).toMatchObject({ ok: false, failure: { remedy: "Change the formula in the cell itself, or clear the cell first." } });
     await expect(enterInRows(host, on)).rejects.toThrow("ours");
     expect(host.table("CHANGES")).toEqual(changes.rows);

@@ -74,7 +74,7 @@ describe("the lender pages before they are written", () => {
 describe("writing while a row is being entered", () => {
   it("waits, and says which row and what it lacks", () => {
     const open: Problem = { code: "row-open", at: { table: "Purchases", row: 5 }, found: "Urea", like: "Date, Quantity", touches: [] };
-    expect(openRowWords([open])).toBe("Purchases, row 5 is being entered (Urea) and not counted yet. Fill Date, Quantity, or delete the entry. Then write.");
+    expect(openRowWords([open])).toBe("Purchases, entry 5 is being entered (Urea) and not counted yet. Fill Date, Quantity, or delete the entry. Then write.");
     expect(openRowWords([{ ...open, code: "blank" }])).toBeUndefined();
   });
 });

@@ -24,7 +24,7 @@ export function entryTeller({ season, ...places }: Places & { readonly season: S
   let index: ReadonlyMap<string, () => string> | null = null;
   return (ref) => {
     index ??= tellers(season, format);
-    return { ref, place: `${ref.table}, row ${ref.row}`, cell: cellOf(places, ref), says: index.get(key(ref))?.() ?? "" };
+    return { ref, place: `${ref.table}, entry ${ref.row}`, cell: cellOf(places, ref), says: index.get(key(ref))?.() ?? "" };
   };
 }
 

@@ -16,14 +16,14 @@ describe("the page of problems", () => {
     expect(summary).toMatch(/^2 entries to fix\./);
     expect(groups.map(({ table, problems }) => [table, problems.length])).toEqual([["Purchases", 1], ["Applications", 1]]);
     expect(groups[0]!.problems[0]).toMatchObject({
-      where: "row 5, Quantity", what: ": \"two loads\" is not a number.", found: "", remedy: "Enter a number alone, without words.",
+      where: "entry 5, Quantity", what: ": \"two loads\" is not a number.", found: "", remedy: "Enter a number alone, without words.",
       at: { table: "Purchases", row: 5, column: "Quantity" },
     });
   });
 
   it("goes on after the place where the words have no colon", () => {
     const blank: Problem = { code: "blank", at: { table: "Fields", row: 2, column: "Acres" }, found: "", touches: [] };
-    expect(problemsView(reportOf(paneSeason, [blank]), null, format).groups[0]!.problems[0]).toMatchObject({ where: "row 2, Acres", what: " is blank." });
+    expect(problemsView(reportOf(paneSeason, [blank]), null, format).groups[0]!.problems[0]).toMatchObject({ where: "entry 2, Acres", what: " is blank." });
   });
 
   it("names a table or a heading where no row is at fault", () => {
@@ -38,9 +38,9 @@ describe("the page of problems", () => {
 
   it("names the cell as the sheet does, and the tables that lack a name", () => {
     const { problems } = problemsView(seasonReport(faultyContent), null, format).groups[0]!;
-    expect(problems[0]).toMatchObject({ where: "row 5, Quantity", cell: "C6" });
+    expect(problems[0]).toMatchObject({ where: "entry 5, Quantity", cell: "C6" });
     const [application] = problemsView(seasonReport(faultyContent), null, format).groups[1]!.problems;
-    expect(application).toMatchObject({ where: "row 8, Item", cell: "B9", what: ": \"Ureah\" is not in the table Items. Did you mean \"Urea\"?" });
+    expect(application).toMatchObject({ where: "entry 8, Item", cell: "B9", what: ": \"Ureah\" is not in the table Items. Did you mean \"Urea\"?" });
     const target: Problem = { code: "unknown-name", at: { table: "Applications", row: 1, column: "Field or Crop" }, found: "Milroad", touches: [] };
     expect(problemsView(reportOf(paneSeason, [target]), null, format).groups[0]!.problems[0]!.what).toBe(": \"Milroad\" is not in the tables Fields and Crops.");
   });

@@ -9,7 +9,7 @@ import type { Format } from "../format";
 
 export type ProblemView = {
   readonly key: string;
-  /** "row 3, Unit"; "heading Unit"; "the table". */
+  /** "entry 3, Unit"; "heading Unit"; "the table". */
   readonly where: string;
   /** The cell as the sheet names it, such as "C6", since a row of a table has another number there; empty for none. */
   readonly cell: string;
@@ -82,7 +82,7 @@ function problemView(problem: Problem, index: number, places: Places, ours: Form
 const takesInWords = ({ code, found }: Problem): string | null => (code === "rows-below" ? (found === "1" ? "Take it in" : `Take the ${found} entries in`) : null);
 
 function where({ row, column }: Place): string {
-  if (row !== undefined) return column === undefined ? `row ${row}` : `row ${row}, ${column}`;
+  if (row !== undefined) return column === undefined ? `entry ${row}` : `entry ${row}, ${column}`;
   return column === undefined ? "the table" : `heading ${column}`;
 }
 

@@ -59,12 +59,12 @@ describe("an entry at the end of the way", () => {
     [{ table: "Operations", row: 2 }, "2031-05-01, Mill Road, Planting, 26.00 USD per acre, done"],
     [{ table: "Other costs", row: 1 }, "Farm insurance, 4,200.00 USD whole farm"],
     [{ table: "Sales", row: 1 }, "2031-06-01, forward, 12,000 at 4.62 USD"],
-  ])("of %j reads as its row", (ref, says) => {
-    expect(teller(ref)).toEqual({ ref, place: `${ref.table}, row ${ref.row}`, cell: `B${ref.row + 3}`, says });
+  ])("of %j reads as its entry", (ref, says) => {
+    expect(teller(ref)).toEqual({ ref, place: `${ref.table}, entry ${ref.row}`, cell: `B${ref.row + 3}`, says });
   });
 
   it("has its place also where the row says nothing that we know", () => {
-    expect(teller({ table: "Season", row: 4 })).toEqual({ ref: { table: "Season", row: 4 }, place: "Season, row 4", cell: "", says: "" });
+    expect(teller({ table: "Season", row: 4 })).toEqual({ ref: { table: "Season", row: 4 }, place: "Season, entry 4", cell: "", says: "" });
   });
 });
 

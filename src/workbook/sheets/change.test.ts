@@ -99,10 +99,10 @@ describe("changeSheet", () => {
   });
 
   it("marks a change that is not whole", () => {
-    expect(says(change("Replant the low end"))).toMatch(/Incomplete: 1 entry needs attention\. Changes, row 6, Quantity/);
+    expect(says(change("Replant the low end"))).toMatch(/Incomplete: 1 entry needs attention\. Changes, entry 6, Quantity/);
     expect(says(change("A pass more"))).not.toContain("Incomplete");
     // Its grain is priced by the shares of the crop's fields, one of which has a stand that no table knows.
-    expect(says(change("Closing wheels"))).toMatch(/Incomplete: 1 entry needs attention\. Stand counts, row 3 \(A4\): the actual stand/);
+    expect(says(change("Closing wheels"))).toMatch(/Incomplete: 1 entry needs attention\. Stand counts, entry 3 \(A4\): the actual stand/);
   });
 });
 

@@ -44,9 +44,17 @@ describe("the sheet Weather", () => {
       "Birch | 2031-06-30 | 1078 | 980 | 98 | 1 | V13 | – | – | – | – | –",
     ]);
     expect(told).toContain("Days since planting without temperatures, which take their normal towards maturity: Alder 1, Birch 1.");
-    expect(told).toContain("No day of maturity, because the table Hybrids has no heat units of what is planted: Birch.");
-    expect(told.join(" ")).toContain("2 earlier years; first killing freeze in the middle on 10-06, at the earliest on 10-02, of 3 autumns.");
+    expect(told).toContain("No day of maturity, because the table Hybrids has no GDD or CHU to maturity of what is planted: Birch.");
+    expect(told.join(" ")).toContain("2 earlier years; first killing freeze: median 10-06, earliest 10-02, of 3 falls.");
   });
+
+  it.each([["", "GDD so far", "no 28 °F freeze is known"], ["| Heat units | corn heat units |\n", "CHU so far", "no 28 °F freeze is known"], ["| Temperature unit | C |\n", "CHU so far", "no −2.2 °C freeze is known"]])(
+    "names heat by the setting, and a freeze by its threshold: %j", (setting, heat, freeze) => {
+      const told = lines(season(setting)).join(" ");
+      expect(told).toContain(heat);
+      expect(told).toContain(freeze);
+    },
+  );
 
   it("is not there without weather", () => {
     expect(resultSheets(season("", "")).map(({ name }) => name)).not.toContain("Heat and rain");

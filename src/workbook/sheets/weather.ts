@@ -1,6 +1,7 @@
 /** The result sheet *Heat and rain*: heat and rain of every planted field since planting, and when it is projected to mature. */
 import { planningCaution } from "../../core/cautions";
 import { zero, type Decimal } from "../../core/decimal";
+import type { Season } from "../../core/season";
 import { countingOf, fieldWeather, type FieldWeather } from "../../core/weather/fieldWeather";
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
@@ -11,10 +12,17 @@ type Row = readonly SheetCell[];
 const lineLength = 140;
 const right = { align: "right" } as const;
 
-/** What heat is counted in, in a sentence: "GDD (50 °F base, 86 at most)". */
+/** What heat is counted in, by the setting: "GDD (50 °F base)". */
 export function heatWords({ way }: ReturnType<typeof countingOf>): string {
-  return { "growing degree 86/50": "GDD (50 °F base, 86 at most)", "corn heat units": "CHU", "base 10 C": "GDD (10 °C base)", "base 5 C": "GDD (5 °C base)" }[way];
+  return { "growing degree 86/50": "GDD (50 °F base)", "corn heat units": "CHU", "base 10 C": "GDD (10 °C base)", "base 5 C": "GDD (5 °C base)" }[way];
 }
+
+/** The same at the head of a column: "GDD", "CHU". */
+export const heatUnit = ({ way }: ReturnType<typeof countingOf>): string => (way === "corn heat units" ? "CHU" : "GDD");
+
+/** The freeze that ends the season, with its threshold where it is found in the weather, not in dates of the grower's own: "28 °F freeze". */
+export const freezeWords = (season: Season): string =>
+  ((season.settings.firstFrosts ?? null) !== null ? "killing freeze" : countingOf(season).unit === "F" ? "28 °F freeze" : "−2.2 °C freeze");
 
 /** Days to a freeze in words: "12 days before", "5 days after". */
 export const marginWords = (days: Decimal): string =>
@@ -33,19 +41,19 @@ export function weatherSheet(report: SeasonReport): ResultSheet {
       note(`${seasonName(report)}. ${heat} from the day after planting; rain in ${areaUnit === "ac" ? "inches" : "millimetres"}. All of it an estimate.`),
       ...incompleteRows(report, { of: "weather" }),
       [],
-      headings("Field", "Counted to", "Heat so far", "Normal", "Ahead", "Rain", "Stage", "Matures", "Earliest", "Latest", "Middle freeze", "Earliest one"),
+      headings("Field", "Counted to", `${heatUnit(countingOf(season))} so far`, "Normal", "Ahead", "Rain", "Stage", "Matures", "Earliest", "Latest", "Median freeze", "First freeze"),
       ...all.map(fieldRow),
       [],
       section("What it rests on"),
-      ...[...[...places.values()].flatMap(placeNotes), ...gapNotes(all), ...basis, planningCaution].flatMap((words) => inLines(words, lineLength)).map(note),
+      ...[...[...places.values()].flatMap((each) => placeNotes(each, freezeWords(season))), ...gapNotes(all), ...basis, planningCaution].flatMap((words) => inLines(words, lineLength)).map(note),
     ],
     page: { orientation: "landscape", paper: areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `Weather, ${seasonName(report)}` },
   };
 }
 
 const basis = [
-  "Normal: the same days in the mean of the earlier years; a day without temperatures is in neither. Matures: from the sum so far by that mean, earliest and latest as each earlier year went on; the rating from the table Hybrids, less 6.8 a day of planting after 1 May where it is in 86/50 units (published for Indiana and Ohio).",
-  "Stage: of corn in 86/50 units, by published means (120 to come up, 82 a leaf to ten leaves, 50 after; from silking on by what the rating leaves). A killing freeze is the setting First killing frost, else the first low of 28 °F (−2.2 °C) or less after 1 July.",
+  "Normal: the same days in the mean of the earlier years; a day without temperatures is in neither. Matures: from the sum so far by that mean, earliest and latest as each earlier year went on; the rating from the table Hybrids, less 6.8 a day of planting after May 1 where it is in GDD of 50 °F base (published for Indiana and Ohio).",
+  "GDD (50 °F base): no day counts hotter than 86 °F or cooler than 50. Stage: of corn in them, by published means (120 to come up, 82 a leaf to ten leaves, 50 after; from silking on by what the rating leaves). The freeze: the dates of the setting First killing frost, else the first low of 28 °F (−2.2 °C) or less after July 1.",
 ];
 
 function fieldRow({ field, to, heatUnits, normal, rain, stage, maturity, frostMargin }: FieldWeather): Row {
@@ -57,8 +65,8 @@ function fieldRow({ field, to, heatUnits, normal, rain, stage, maturity, frostMa
   ];
 }
 
-const placeNotes = ({ place, earlierYears, frost }: FieldWeather): readonly string[] => [
-  `${place ?? "The record"}: ${earlierYears.toFixed()} earlier ${earlierYears.eq("1") ? "year" : "years"}${frost === null ? "; no killing freeze is known" : `; first killing freeze in the middle on ${frost.median}, at the earliest on ${frost.earliest}, of ${frost.years.toFixed()} autumns`}.`,
+const placeNotes = ({ place, earlierYears, frost }: FieldWeather, freeze: string): readonly string[] => [
+  `${place ?? "The record"}: ${earlierYears.toFixed()} earlier ${earlierYears.eq("1") ? "year" : "years"}${frost === null ? `; no ${freeze} is known` : `; first ${freeze}: median ${frost.median}, earliest ${frost.earliest}, of ${frost.years.toFixed()} falls`}.`,
 ];
 
 /** Days that are missing, and fields that no rating is known for: a sentence each, which names the fields. */
@@ -68,6 +76,6 @@ export function gapNotes(all: readonly FieldWeather[]): readonly string[] {
   return [
     ...said(days(({ missing }) => missing), "Days since planting without temperatures, which take their normal towards maturity"),
     ...said(days(({ rain, rainMissing }) => (rain === null ? zero : rainMissing)), "Days since planting without rain recorded"),
-    ...said(all.filter(({ rating }) => rating === null).map(({ field }) => field), "No day of maturity, because the table Hybrids has no heat units of what is planted"),
+    ...said(all.filter(({ rating }) => rating === null).map(({ field }) => field), "No day of maturity, because the table Hybrids has no GDD or CHU to maturity of what is planted"),
   ];
 }
