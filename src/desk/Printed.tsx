@@ -1,8 +1,12 @@
 import type { GridBook } from "./gridBook";
+import type { SheetChart } from "../host/embedded";
+import { SheetCharts } from "./SheetCharts";
 import { lastInUse, type View } from "./views";
 
-/** What is shown, whole and as a plain table, for paper: the grid itself draws only what is in sight. */
-export function Printed({ book, view, farm }: { readonly book: GridBook; readonly view: View; readonly farm: string }) {
+type PrintedProps = { readonly book: GridBook; readonly view: View; readonly farm: string; readonly charts: readonly SheetChart[] };
+
+/** What is shown, whole and as a plain table with its charts, for paper: the grid itself draws only what is in sight. */
+export function Printed({ book, view, farm, charts }: PrintedProps) {
   const { first, table, name, title } = view;
   const last = lastInUse(view);
   const columns = Array.from({ length: last.column - first.column + 1 }, (_, index) => first.column + index);
@@ -26,6 +30,7 @@ export function Printed({ book, view, farm }: { readonly book: GridBook; readonl
         )}
         <tbody>{rows.map((row) => <tr key={row}>{cells(row)}</tr>)}</tbody>
       </table>
+      {charts.length > 0 && <SheetCharts charts={charts} />}
       <p>{farm}. Figures are for planning, from your own entries, not audited or verified; not financial, tax or legal advice.</p>
     </section>
   );

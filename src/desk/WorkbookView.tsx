@@ -9,6 +9,7 @@ import { Printed } from "./Printed";
 import { countShown, type Filter } from "./rowsShown";
 import { selectedBlock, type Selection } from "./selection";
 import { selectionWords } from "./selectionWords";
+import { SheetCharts } from "./SheetCharts";
 import { SheetGrid } from "./SheetGrid";
 import { Rail } from "./Rail";
 import { tableAt } from "./tableAt";
@@ -38,6 +39,8 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
   }, []);
   const { version, views, view, selection, workspace, commands, filter, isBlockSelected } = useWorkspace(book, say, ask);
   const faultsHere = faultsOn(faults, view.name);
+  // A table shows its entries; charts stand on sheets of results and of the grower's own.
+  const charts = view.table === null ? book.charts(view.name) : [];
   const { openDemo } = files;
   const isTyping = workspace.editing !== null && workspace.editing.text !== book.cell(view.name, selection.active).entry;
   atHand.isTyping = commands.isTyping;
@@ -97,6 +100,7 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
                 key={view.id} book={book} sheet={view} faults={faultsHere} version={version} selection={selection} editing={workspace.editing}
                 focusRequest={workspace.focusRequest} commands={commands}
               />
+              {charts.length > 0 && <SheetCharts charts={charts} />}
             </div>
           </div>
           <EntryLine book={book} currency={report?.season.settings.currency ?? ""} sheet={view} faults={faultsHere} active={selection.active} editing={workspace.editing} commands={commands} />
@@ -109,7 +113,7 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
             Control Shift F to filter, Alt Shift and arrows to sort by the column or change its width, Control P to print, Escape then Tab to leave the grid, F6 for the next part of the page.
           </p>
         </section>
-        {printing && <Printed book={book} view={view} farm={name} />}
+        {printing && <Printed book={book} view={view} farm={name} charts={charts} />}
         <section id="pane" className="pane" aria-label="Figures" tabIndex={-1}>
           <PaneBeside host={book.host} openDemo={openDemo} onReport={setReport} />
         </section>

@@ -23,6 +23,18 @@ const sheetOf = (book: GridBook) => book.sheets().find(({ name }) => name === "P
 /** Heading row and body of the table, found where the workbook has put it. */
 const areaOf = (book: GridBook) => sheetOf(book).tables[0]!.block;
 
+describe("the rail of a workbook with a list that is too long for its cells", () => {
+  it("has the table alone, and the sheet too once the grower types beside the list", async () => {
+    const words = Array.from({ length: 40 }, (_, index) => `a rather long word, number ${index}`);
+    const book = newBook({});
+    await book.host.makeTables([{ ...bills, columns: [bills.columns[0]!, { ...bills.columns[1]!, choices: words }, bills.columns[2]!] }]);
+    const titles = () => viewsOf(book.sheets()).filter(({ kind }) => kind === "own").map(({ title }) => title);
+    expect(titles()).toEqual(["Notes"]);
+    book.enter("Purchases", [{ at: at(60, 4), text: "mine" }]);
+    expect(titles()).toEqual(["Notes", "Purchases, whole sheet"]);
+  });
+});
+
 describe("gridBook", () => {
   it("shows a table's cells as they look and gives them as they are typed", async () => {
     const book = await bookWithBills();

@@ -1,6 +1,6 @@
 /** The embedded workbook as the grid wants it. */
 import { isDateFormat } from "numfmt";
-import { newWorkbook, openWorkbook, type EmbeddedWorkbook, type Entry, type Options } from "../host/embedded";
+import { newWorkbook, openWorkbook, type EmbeddedWorkbook, type Entry, type Options, type SheetChart } from "../host/embedded";
 import { failed, ok, type Result } from "../result";
 import type { Cell } from "../workbook/cell";
 import { decimalOf } from "../workbook/numbers";
@@ -33,6 +33,7 @@ function gridBook(workbook: EmbeddedWorkbook, { isDraft = false, later = laterIn
   count += 1;
   let isInNoFile = isDraft;
   const sheets = oncePerVersion(workbook, () => workbook.sheets().filter(({ hidden }) => !hidden).map(gridSheet));
+  const charts = oncePerVersion(workbook, () => new Map<string, readonly SheetChart[]>());
   const season = oncePerVersion(workbook, () => ({ decimalComma: /^(yes|true)$/.test(settingOf(workbook, "decimal comma")), seasonYear: /\d{4}/.exec(settingOf(workbook, "season year"))?.[0] ?? null }));
   const settingsAt = (sheet: string, at: At): EntrySettings => ({
     numberFormat: workbook.cellAt(sheet, at).numberFormat, dateSystem: workbook.dateSystem, ...season(),
@@ -42,6 +43,11 @@ function gridBook(workbook: EmbeddedWorkbook, { isDraft = false, later = laterIn
     host: workbook,
     sheets,
     cell: (sheet, at) => gridCell(workbook, sheet, at, settingsAt),
+    charts: (sheet) => {
+      const known = charts().get(sheet) ?? workbook.charts(sheet);
+      charts().set(sheet, known);
+      return known;
+    },
     choices: (sheet, at) => workbook.choices(sheet, at),
     enter: (sheet, entries) => {
       const rows = new Set(entries.map(({ at }) => at.row)).size;
@@ -102,9 +108,9 @@ const pixels = (characters: number): number => Math.round(Math.min(Math.max(char
 const characters = (wide: number): number => Math.max(wide - 5, 14) / 7;
 const usualWidth = pixels(10.7);
 
-function gridSheet({ name, isResult, used, tables, widths, merges }: ReturnType<EmbeddedWorkbook["sheets"]>[number]): GridSheet {
+function gridSheet({ name, isResult, used, columnsBesideLists, tables, widths, merges }: ReturnType<EmbeddedWorkbook["sheets"]>[number]): GridSheet {
   return {
-    name, isResult, merges,
+    name, isResult, merges, columnsBesideLists,
     used: { rows: used === null ? 0 : used.bottom + 1, columns: used === null ? 0 : used.right + 1 },
     tables: tables.map(({ name: table, area, body }) => ({ name: table, headingRow: body.top > area.top ? area.top : null, block: { ...area, bottom: body.bottom } })),
     widthOf: (column) => {

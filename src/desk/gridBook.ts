@@ -1,6 +1,6 @@
 /** The workbook as the grid sees it: sheets and cells as texts, entries, steps to undo. */
 import type { Decimal } from "../core/decimal";
-import type { StepWords } from "../host/embedded";
+import type { SheetChart, StepWords } from "../host/embedded";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { SheetPlace } from "../workbook/cell";
 import type { Area, At } from "../host/address";
@@ -14,6 +14,8 @@ export type GridSheet = {
   /** One of our result sheets. */
   readonly isResult: boolean;
   readonly used: { readonly rows: number; readonly columns: number };
+  /** Columns in use without the words of our drop-down lists beside a table; left out: all that are in use. */
+  readonly columnsBesideLists?: number;
   readonly tables: readonly GridTable[];
   readonly merges: readonly Area[];
   readonly widthOf: (column: number) => number;
@@ -46,6 +48,8 @@ export interface GridBook {
   /** The sheets that are not hidden, in order. */
   sheets(): readonly GridSheet[];
   cell(sheet: string, at: At): GridCell;
+  /** The charts on a sheet, with what their cells say now. */
+  charts(sheet: string): readonly SheetChart[];
   /** What the cell's drop-down list offers; none where it has no list. */
   choices(sheet: string, at: At): readonly string[];
   /** Entries right under a table's last row make the table longer. Throws a `HostError` where the sheet is protected. */

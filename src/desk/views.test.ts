@@ -20,6 +20,8 @@ describe("the views of a workbook", () => {
     expect(rail([sheet("Sales", { tables: [table("Sales")], used: { rows: 5, columns: 4 } })])).toEqual(["Grain and money: Sales", "Own sheets: Sales, whole sheet"]);
     expect(rail([sheet("Farm", { tables: [table("Sales", { top: 2 })] })])).toEqual(["Grain and money: Sales", "Own sheets: Farm"]);
     expect(rail([sheet("Farm", { tables: [table("Sales"), table("Prices", { top: 7, bottom: 9 })] })])).toEqual(["Grain and money: Sales", "Own sheets: Farm"]);
+    // The words of our drop-down lists are nothing to look at.
+    expect(rail([sheet("Sales", { tables: [table("Sales")], used: { rows: 5, columns: 6 }, columnsBesideLists: 3 })])).toEqual(["Grain and money: Sales"]);
     // What stands right below its columns is shown with the table.
     expect(rail([sheet("Sales", { tables: [table("Sales")], used: { rows: 9, columns: 3 } })])).toEqual(["Grain and money: Sales"]);
   });

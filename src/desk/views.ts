@@ -64,8 +64,8 @@ function placeInRail(name: string): { readonly group: string; readonly title: st
 }
 
 /** Whether a sheet holds nothing but the table and what stands right below its columns, which the table's view shows as well. */
-function isAlone({ used, tables }: GridSheet, { block }: GridTable): boolean {
-  return tables.length === 1 && block.top === 0 && block.left === 0 && used.columns <= block.right + 1;
+function isAlone({ used, columnsBesideLists = used.columns, tables }: GridSheet, { block }: GridTable): boolean {
+  return tables.length === 1 && block.top === 0 && block.left === 0 && columnsBesideLists <= block.right + 1;
 }
 
 /** The rows and columns of a view: those in use and some to go on; of a table its columns and one row to go on with. */

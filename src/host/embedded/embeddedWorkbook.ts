@@ -16,6 +16,7 @@ import { writeInputTable } from "./newTables";
 import { PackageEdit } from "./packageParts";
 import type { Engine } from "./recalculation/engine";
 import { savedBytes, savedParts } from "./save";
+import { sheetCharts, type SheetChart } from "./sheetCharts";
 import { addressOf, alikeRanges, blockPicked, headingsOf, type Picked } from "./selection";
 import { sheetNamed, stateOf, type State } from "./state";
 import { entryWords, type StepWords } from "./stepWords";
@@ -159,6 +160,11 @@ export class EmbeddedWorkbook implements WorkbookHost {
   /** All sheets with cells, in order, hidden ones included. */
   sheets(): readonly GridSheet[] {
     return gridSheets(this.steps.now);
+  }
+
+  /** The charts on a sheet, with what their cells say now. */
+  charts(sheet: string): readonly SheetChart[] {
+    return sheetCharts(this.steps.now, sheet);
   }
 
   /** How the workbook counts days. */

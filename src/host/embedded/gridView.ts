@@ -1,20 +1,22 @@
 /** Sheets and cells as a grid shows them. */
 import { format, isDateFormat } from "numfmt";
 import type { Cell } from "../../workbook/cell";
-import type { Area, At } from "../address";
+import { contains, parseArea, type Area, type At } from "../address";
 import { resultSheetMark } from "../sheetNames";
 import { bodyOf, bookOf, sheetPosition, tablesOf } from "./book";
 import { staleKey } from "./content";
 import { asTyped } from "./formulaEntry";
 import { lookOf, type SheetLook } from "./looks";
-import { usedArea } from "./sheetXml";
-import { cellIn, dataOf, formulaIn, sheetNamed, type State } from "./state";
+import { choiceLists } from "./choices";
+import { listHeading } from "./newTables";
+import { usedArea, type SheetData } from "./sheetXml";
+import { cellIn, dataOf, formulaIn, sheetNamed, valueIn, type State } from "./state";
 import { styleAt } from "./styles";
 
 /** A table for a grid: `body` holds its rows without headings and totals. */
 export type GridTable = { readonly name: string; readonly area: Area; readonly body: Area; readonly totalsRows: number };
 /** A sheet for a grid: `used` is the smallest block that holds every cell. */
-export type GridSheet = SheetLook & { readonly name: string; readonly hidden: boolean; /** A result sheet of ours, made again at each writing. */ readonly isResult: boolean; readonly used: Area | null; readonly tables: readonly GridTable[] };
+export type GridSheet = SheetLook & { readonly name: string; readonly hidden: boolean; /** A result sheet of ours, made again at each writing. */ readonly isResult: boolean; readonly used: Area | null; /** How many columns are in use without the words of our drop-down lists, which stand beside a table. */ readonly columnsBesideLists: number; readonly tables: readonly GridTable[] };
 export type GridCell = {
   readonly value: Cell;
   /** The value is an error such as `#N/A`, and not a text that looks like one. */
@@ -42,10 +44,25 @@ export function gridSheets(state: State): readonly GridSheet[] {
     const data = dataOf(state, part);
     const own = tables.filter(({ sheet }) => sheet === name);
     return {
-      name, hidden, isResult: marked.has(sheetPosition(state.parts, name)), used: usedArea(data), ...lookOf(data),
+      name, hidden, isResult: marked.has(sheetPosition(state.parts, name)), used: usedArea(data), columnsBesideLists: columnsBesideLists(data), ...lookOf(data),
       tables: own.map((table) => ({ name: table.name, area: table.area, body: bodyOf(table), totalsRows: table.totalsRows })),
     };
   });
+}
+
+/** Columns in use from the left, those aside that hold nothing but the words of a list that we put there. */
+function columnsBesideLists(data: SheetData): number {
+  const used = usedArea(data);
+  if (used === null) return 0;
+  const words = choiceLists(data).flatMap(({ source }) => {
+    const area = parseArea(source);
+    const isOurs = area !== null && area.top === 1 && area.left === area.right && String(valueIn(data, { row: 0, column: area.left })).startsWith(listHeading(""));
+    return isOurs ? [{ ...area, top: 0 }] : [];
+  });
+  if (words.length === 0) return used.right + 1;
+  let right = -1;
+  for (const row of data.rows.numbers()) data.rows.eachValue(row, (column, value) => { if (value !== "" && !words.some((area) => contains(area, { row, column }))) right = Math.max(right, column); });
+  return right + 1;
 }
 
 export function gridCell(state: State, sheet: string, at: At): GridCell {

@@ -6,3 +6,4 @@ export type { GridCell, GridSheet, GridTable } from "./gridView";
 export { newWorkbook, openWorkbook } from "./open";
 export type { Engine, EngineAnswer, EngineRequest } from "./recalculation/engine";
 export type { StepWords } from "./stepWords";
+export type { SheetChart } from "./sheetCharts";

@@ -55,6 +55,9 @@ function tableXml(table: InputTable, id: number): string {
   return `${head}<table xmlns="${spreadsheet}" id="${id}" name="${name}" displayName="${name}" ref="${range}" totalsRowShown="0"><autoFilter ref="${range}"/><tableColumns count="${columns.length}">${columnsXml}</tableColumns><tableStyleInfo name="TableStyleLight1" showFirstColumn="0" showLastColumn="0" showRowStripes="1" showColumnStripes="0"/></table>`;
 }
 
+/** What stands above the words of a list beside a table. */
+export const listHeading = (heading: string): string => `Choices for ${heading}`;
+
 /** A list that is too long for a validation, or has a comma in a word, stands in cells to the right of the table, in sight. */
 type ListInCells = { readonly heading: string; readonly words: readonly string[]; readonly column: number };
 
@@ -78,7 +81,7 @@ function inputSheetXml(styles: StyleMaker, table: InputTable, tableId: string): 
     ...rowsMade(table).map((row) => row.map((value, index) => ({ column: index, value, style: formats[index]! }))),
   ];
   for (const { heading: name, words, column } of lists) {
-    [`Choices for ${name}`, ...words].forEach((word, row) => (rows[row] ??= []).push({ column, value: word, style: 0 }));
+    [listHeading(name), ...words].forEach((word, row) => (rows[row] ??= []).push({ column, value: word, style: 0 }));
   }
   const widths = columns.map(({ width }, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"${formats[index] === 0 ? "" : ` style="${formats[index]!}"`}/>`).join("");
   const before = `<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetViews><sheetView workbookViewId="0"><pane ySplit="1" topLeftCell="A2" activePane="bottomLeft" state="frozen"/><selection pane="bottomLeft"/></sheetView></sheetViews><sheetFormatPr defaultRowHeight="15"/><cols>${widths}</cols>`;
