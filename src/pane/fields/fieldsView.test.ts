@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { countedContent } from "../../../tests/support/paneWorkbook";
 import { paneProblems, paneSeason, reportOf } from "../../../tests/support/paneSeason";
 import { Decimal } from "../../core/decimal";
+import { moneyPerUnit } from "../../core/units";
 import { seasonReport } from "../../workbook/report";
 import { formatOf } from "../format";
 import { asCrop, fieldRows, fieldView } from "./fieldsView";
@@ -16,6 +17,12 @@ describe("the list of fields", () => {
     const nets = rows.map(({ net }) => new Decimal(net.replace("−", "-").replace(",", "")));
     expect(nets.every((net, index) => index === 0 || net.gte(nets[index - 1]!))).toBe(true);
     expect(rows.some(({ bar }) => bar === "100.0")).toBe(true);
+  });
+
+  it("calls a loss what shows its sign, and none what rounds to 0", () => {
+    // Mill Road needs 2.73 to pay 532.23 from 195 bu.
+    const at = (price: string) => fieldRows(reportOf({ ...paneSeason, crops: paneSeason.crops.map((crop) => ({ ...crop, price: moneyPerUnit(price) })) }), "cash", format).find(({ field }) => field === "Mill Road");
+    expect([at("2.72"), at("2.728"), at("2.74")]).toMatchObject([{ net: "−2", isLoss: true }, { net: "0", isLoss: false }, { net: "2", isLoss: false }]);
   });
 
   it("marks a thin stand, a late planting, a harvest and entries to fix", () => {

@@ -1,5 +1,5 @@
 /** Every field as one line, worst first, and what its own page leads with. */
-import { hundred, type Decimal } from "../../core/decimal";
+import { hundred, zero, type Decimal } from "../../core/decimal";
 import type { CropFigures, FieldFigures } from "../../core/figures";
 import { layerCosts, layers, type Layer } from "../../core/kinds";
 import { ofLayer } from "../../workbook/incompleteMark";
@@ -15,6 +15,7 @@ export type FieldRow = {
   readonly yield: string;
   readonly goal: string;
   readonly net: string;
+  /** As it is shown: what rounds to 0 is none. */
   readonly isLoss: boolean;
   /** "thin stand", "planted 19 days late", "harvest 62 %", "2 to fix"; none where nothing is to be said. */
   readonly marks: readonly string[];
@@ -33,7 +34,7 @@ export function fieldRows(report: SeasonReport, layer: Layer, format: Format): r
     .sort((a, b) => a.net.comparedTo(b.net));
   const longest = all.reduce<Decimal | null>((most, { net }) => (most === null || net.abs().gt(most) ? net.abs() : most), null);
   return all.map(({ field, net }) => ({ marks: marksOf(field, report, layer), field, net })).map(({ marks, field, net }) => ({
-    field: field.field, crop: field.crop, net: format.whole(net), isLoss: net.isNegative(),
+    field: field.field, crop: field.crop, net: format.whole(net), isLoss: net.isNegative() && format.whole(net) !== format.whole(zero),
     yield: format.yield(now(field).yields.used), goal: format.yield(now(field).yields.goal),
     marks, isMarked: marks.some((mark) => !mark.startsWith("harvest")),
     bar: longest === null || longest.isZero() ? "0" : net.abs().div(longest).times(hundred).toFixed(1),
