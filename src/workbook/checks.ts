@@ -6,6 +6,11 @@ import type { EntryRef } from "../core/row";
 import type { Application, Operation, OtherCost, Season } from "../core/season";
 import { boughtByItem, nothingBought } from "../core/purchases";
 import { isOfSeason } from "../core/sales";
+import { harvestColumns } from "./columns/harvest";
+import { itemColumns } from "./columns/items";
+import { operationColumns } from "./columns/operations";
+import { otherCostColumns } from "./columns/otherCosts";
+import { saleColumns } from "./columns/sales";
 import { fieldColumns } from "./columns/fields";
 import { purchaseColumns } from "./columns/purchases";
 import { doneTwice } from "./doneTwice";
@@ -41,7 +46,7 @@ function priceProblems({ items, purchases, applications }: Season): readonly Pro
     const use = byItem.get(item.name);
     if (use === undefined || (bought.has(item.name) && !use.planned)) return [];
     const touches: readonly Subject[] = [{ of: "item", name: item.name }, ...use.touches.values()];
-    return [{ code: bought.has(item.name) ? "no-plan-price" : "no-price", at: placeOf(item.source, "Plan price per pack"), found: item.name, touches }];
+    return [{ code: bought.has(item.name) ? "no-plan-price" : "no-price", at: placeOf(item.source, itemColumns.columns.planPrice.heading), found: item.name, touches }];
   });
 }
 
@@ -73,7 +78,7 @@ function returnProblems({ items, purchases }: Season): readonly Problem[] {
   return items.flatMap((item): readonly Problem[] => {
     const { quantity, value, entries } = bought.get(item.name) ?? nothingBought;
     const isLost = quantity.lt("0") || (quantity.isZero() && !value.isZero() && item.charged === "as used");
-    return isLost ? [{ code: "nothing-bought", at: placeOf(entries.at(-1)!, "Quantity"), found: item.name, like: shownMoney(value).toFixed(2), touches: [{ of: "item", name: item.name }] }] : [];
+    return isLost ? [{ code: "nothing-bought", at: placeOf(entries.at(-1)!, purchaseColumns.columns.quantity.heading), found: item.name, like: shownMoney(value).toFixed(2), touches: [{ of: "item", name: item.name }] }] : [];
   });
 }
 
@@ -118,23 +123,23 @@ function farDates({ settings: { seasonYear }, purchases, bills = [], application
     problems.push({ code: "date-far", at: { table, row, column }, found, like: seasonYear, touches: [subject] });
   };
   for (const { date, paidOn, item, source } of purchases) {
-    if (isFar(date)) note(date, source, "Date", { of: "item", name: item });
+    if (isFar(date)) note(date, source, purchaseColumns.columns.date.heading, { of: "item", name: item });
     if (paidOn !== date && isFar(paidOn)) note(paidOn, source, purchaseColumns.columns.paidOn.heading, { of: "item", name: item });
   }
   for (const { paidOn, over, source } of bills) {
     if (isFar(paidOn)) note(paidOn, source, purchaseColumns.columns.paidOn.heading, "all" in over ? { of: "farm" } : subjectOf({ target: over }));
   }
   for (const rows of [applications, operations]) {
-    for (const row of rows) if (isFar(row.date)) note(row.date, row.source, "Date", subjectOf(row));
+    for (const row of rows) if (isFar(row.date)) note(row.date, row.source, operationColumns.columns.date.heading, subjectOf(row));
   }
   for (const { paidOn, over, source } of [...otherCosts, ...budget]) {
-    if (isFar(paidOn)) note(paidOn, source, "Month", "all" in over ? { of: "farm" } : subjectOf({ target: over }));
+    if (isFar(paidOn)) note(paidOn, source, otherCostColumns.columns.month.heading, "all" in over ? { of: "farm" } : subjectOf({ target: over }));
   }
   for (const { date, delivered = null, crop, source } of sales) {
-    if (isFar(date)) note(date, source, "Date", { of: "crop", name: crop });
-    if (isFar(delivered)) note(delivered, source, "Delivery month", { of: "crop", name: crop });
+    if (isFar(date)) note(date, source, saleColumns.columns.date.heading, { of: "crop", name: crop });
+    if (isFar(delivered)) note(delivered, source, saleColumns.columns.deliveryMonth.heading, { of: "crop", name: crop });
   }
-  for (const { date, field, source } of harvest) if (isFar(date)) note(date, source, "Date", { of: "field", name: field });
+  for (const { date, field, source } of harvest) if (isFar(date)) note(date, source, harvestColumns.columns.date.heading, { of: "field", name: field });
   return problems;
 }
 

@@ -1,7 +1,10 @@
 /** Work that two rows say is done: one marked done as planned, and a done row of the same day beside it. */
 import type { Target } from "../core/row";
 import type { Application, Operation, Season } from "../core/season";
+import { applicationColumns } from "./columns/applications";
 import type { Problem, Subject } from "./problem";
+
+const { heading: status } = applicationColumns.columns.status;
 
 /**
  * Done rows of an item or operation beside a row that is marked *done as planned*, in a field of both and on one day (or
@@ -32,7 +35,7 @@ function beside<Row extends Application | Operation>(
     const other = asPlanned.get(keyOf(row))?.find(({ target }) => meet(target, row.target, cropOf));
     if (other === undefined) return [];
     return [{
-      code: "done-twice", at: { ...row.source, column: "Status" }, other: { ...other.source, column: "Status" },
+      code: "done-twice", at: { ...row.source, column: status }, other: { ...other.source, column: status },
       found: subject(row), touches: [subjectOf(row.target)],
     }];
   });

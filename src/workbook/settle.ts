@@ -3,6 +3,11 @@ import type { EntryRef, Target } from "../core/row";
 import type { Machine } from "../core/machines/machine";
 import { isOver } from "../core/over";
 import type { Bill, Item, OtherCost, Season } from "../core/season";
+import { applicationColumns } from "./columns/applications";
+import type { Named } from "./columns/column";
+import { itemColumns } from "./columns/items";
+import { otherCostColumns } from "./columns/otherCosts";
+import { purchaseColumns } from "./columns/purchases";
 import type { Place, Problem, Subject } from "./problem";
 
 export type Settled = { readonly season: Season; readonly problems: readonly Problem[] };
@@ -48,7 +53,7 @@ function computedBy(season: Season, kind: ComputedKind): Computed | null {
 const fieldsOf = ({ fields }: Season, target: Target): readonly string[] =>
   fields.filter((field) => ("field" in target ? field.name === target.field : field.crop === target.crop)).map(({ name }) => name);
 
-const placeOf = ({ table, row }: EntryRef, column?: string): Place => ({ table, row, ...(column === undefined ? {} : { column }) });
+const placeOf = ({ table, row }: EntryRef, column?: Named): Place => ({ table, row, ...(column === undefined ? {} : { column: column.heading }) });
 const farm: readonly Subject[] = [{ of: "farm" }];
 
 /** An item of a computed kind, not charged where machines compute it. */
@@ -59,20 +64,20 @@ function settledItem(season: Season, item: Item, computed: Computed | null, prob
   if (item.charged !== "as used") {
     const isBought = season.purchases.some((purchase) => purchase.item === item.name);
     if (!isBought && uses.length === 0) return item;
-    twice(placeOf(item.source, "Charged"), `is charged ${item.charged} as it is ${isBought ? "bought" : "planned"}`);
+    twice(placeOf(item.source, itemColumns.columns.charged), `is charged ${item.charged} as it is ${isBought ? "bought" : "planned"}`);
     return { ...item, unchargedIn: new Set(season.fields.map(({ name }) => name)) };
   }
   const inside = (target: Target) => fieldsOf(season, target).some((field) => computed.fields.has(field));
   const first = uses.find(({ target }) => inside(target));
   if (first === undefined) return item;
-  twice(placeOf(first.source, "Item"), "is charged as it is used");
+  twice(placeOf(first.source, applicationColumns.columns.item), "is charged as it is used");
   return { ...item, unchargedIn: computed.fields };
 }
 
 /** A bill of a computed kind, not charged where machines compute it. */
 function settledBill(season: Season, bill: Bill, computed: Computed | null, problems: Problem[]): Bill {
   if (computed === null || !season.fields.some((field) => isOver(bill.over, field) && computed.fields.has(field.name))) return bill;
-  problems.push({ code: "cost-twice", at: placeOf(bill.source, "Kind"), other: placeOf(computed.by), found: bill.kind, like: "The machine counts in its fields, and this is paid and not charged there.", touches: farm });
+  problems.push({ code: "cost-twice", at: placeOf(bill.source, purchaseColumns.columns.kind), other: placeOf(computed.by), found: bill.kind, like: "The machine counts in its fields, and this is paid and not charged there.", touches: farm });
   return { ...bill, unchargedIn: computed.fields };
 }
 
@@ -81,7 +86,7 @@ function givesWay(season: Season, cost: OtherCost, computed: Computed | null, pr
   const { kind, over, source } = cost;
   if (cost.amount.isZero() || !(computedKinds as readonly string[]).includes(kind)) return false;
   const fields = "all" in over ? season.fields.map(({ name }) => name) : fieldsOf(season, over);
-  const twice = (other: EntryRef, like: string) => problems.push({ code: "cost-twice", at: placeOf(source, "Kind"), other: placeOf(other), found: kind, like, touches: farm });
+  const twice = (other: EntryRef, like: string) => problems.push({ code: "cost-twice", at: placeOf(source, otherCostColumns.columns.kind), other: placeOf(other), found: kind, like, touches: farm });
   if (computed !== null && fields.some((field) => computed.fields.has(field))) {
     twice(computed.by, "The machine counts, and this is left out.");
     return true;

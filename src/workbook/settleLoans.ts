@@ -2,6 +2,7 @@
 import type { Kind } from "../core/kinds";
 import type { EntryRef } from "../core/row";
 import type { Loan, Season } from "../core/season";
+import { otherCostColumns } from "./columns/otherCosts";
 import type { Place, Problem } from "./problem";
 import type { Settled } from "./settle";
 
@@ -18,7 +19,7 @@ const both = "Both count until one of them is deleted.";
 export function loansSettled(season: Season, rate: Place): Settled {
   const problems: Problem[] = [];
   const twice = ({ table, row }: EntryRef, kind: Kind, other: Place, like: string) =>
-    problems.push({ code: "cost-twice", at: { table, row, column: "Kind" }, other, found: kind, like, touches: [{ of: "farm" }] });
+    problems.push({ code: "cost-twice", at: { table, row, column: otherCostColumns.columns.kind.heading }, other, found: kind, like, touches: [{ of: "farm" }] });
   const isCharged = season.settings.operatingInterest !== null;
   const otherCosts = season.otherCosts.filter(({ kind, amount, source }) => {
     if (amount.isZero()) return true;

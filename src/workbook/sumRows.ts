@@ -1,5 +1,12 @@
 /** Rows that add up others without saying so: a subtotal among the entries would count everything above it twice. */
 import { zero, type Decimal } from "../core/decimal";
+import type { Named } from "./columns/column";
+import { fieldColumns } from "./columns/fields";
+import { harvestColumns } from "./columns/harvest";
+import { loanColumns } from "./columns/loans";
+import { otherCostColumns } from "./columns/otherCosts";
+import { purchaseColumns } from "./columns/purchases";
+import { saleColumns } from "./columns/sales";
 import type { Cell, RawTable } from "./cell";
 import { isBlank, readNumber, type NumberStyle } from "./numbers";
 import type { Problem } from "./problem";
@@ -9,13 +16,14 @@ import { parted } from "./typedUnits";
 import { plain, plainHeading } from "./words";
 
 /** Columns whose numbers add up, with the column that names a row. */
-const additive: Readonly<Partial<Record<TableName, { readonly adds: string; readonly names: string }>>> = {
-  Fields: { adds: "Acres", names: "Field" }, "Other costs": { adds: "Amount", names: "Item" }, Loans: { adds: "Balance", names: "Name" },
-  Purchases: { adds: "Amount", names: "Item" }, Sales: { adds: "Quantity", names: "Crop" }, Harvest: { adds: "Weight or bushels", names: "Field" },
+const additive: Readonly<Partial<Record<TableName, { readonly adds: Named; readonly names: Named }>>> = {
+  Fields: { adds: fieldColumns.columns.acres, names: fieldColumns.columns.field }, "Other costs": { adds: otherCostColumns.columns.amount, names: otherCostColumns.columns.item },
+  Loans: { adds: loanColumns.columns.balance, names: loanColumns.columns.name }, Purchases: { adds: purchaseColumns.columns.amount, names: purchaseColumns.columns.item },
+  Sales: { adds: saleColumns.columns.quantity, names: saleColumns.columns.crop }, Harvest: { adds: harvestColumns.columns.net, names: harvestColumns.columns.field },
 };
 /** Columns of other tables that name fields, and that name items: what is named there is land, or a thing that is bought, and no sum. */
-const fieldColumns: ReadonlySet<string> = new Set(["field", "fieldorcrop", "for"]);
-const itemColumns: ReadonlySet<string> = new Set(["item"]);
+const namingFields: ReadonlySet<string> = new Set(["field", "fieldorcrop", "for"]);
+const namingItems: ReadonlySet<string> = new Set(["item"]);
 const sumWords = /\b(all|sum|both|whole|combined|together|overall)\b/i;
 const fewest = 2;
 
@@ -31,11 +39,11 @@ export function sumRows(tables: ReadonlyMap<TableName, RawTable>, style: NumberS
   return [...tables].flatMap(([name, raw]) => {
     const columns = additive[name];
     if (columns === undefined) return [];
-    const column = (heading: string) => raw.headers.findIndex((each) => plainHeading(each) === plainHeading(heading));
+    const column = ({ heading }: Named) => raw.headers.findIndex((each) => plainHeading(each) === plainHeading(heading));
     const [adds, names] = [column(columns.adds), column(columns.names)];
     if (adds < 0) return [];
     const isOfFields = name === "Fields";
-    const known = isOfFields ? namedIn(tables, fieldColumns, name) : name === "Purchases" ? namedIn(tables, itemColumns, name) : new Set();
+    const known = isOfFields ? namedIn(tables, namingFields, name) : name === "Purchases" ? namedIn(tables, namingItems, name) : new Set();
     return sumsOf(groupsOf(raw, adds, names, style)).filter((sum) => !known.has(plain(sum.name))).flatMap((sum): readonly Problem[] => {
       const isSure = isOfFields || sumWords.test(sum.name) || !sum.number.mod("10").isZero();
       if (!isSure && sum.parts === fewest) return [];

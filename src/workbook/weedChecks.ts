@@ -2,11 +2,15 @@
 import type { Application, Season } from "../core/season";
 import { plainWeed, sitesIn } from "../core/weeds/sites";
 import { mixRows } from "../core/weeds/tankMix";
+import { applicationColumns } from "./columns/applications";
+import type { Named } from "./columns/column";
+import { itemColumns } from "./columns/items";
 import type { Place, Problem, Subject } from "./problem";
 import { nearest } from "./words";
 
 const touches: readonly Subject[] = [{ of: "weeds" }];
-const at = ({ source }: Pick<Application, "source">, column: string): Place => ({ ...source, column });
+const { columns: entered } = applicationColumns;
+const at = ({ source }: Pick<Application, "source">, { heading: column }: Named): Place => ({ ...source, column });
 
 /** Products on land with listed weeds that tell only one of what they control and their sites, and names that are nearly a listed weed's. */
 export function weedProblems({ applications, fields, items, weeds = [] }: Season): readonly Problem[] {
@@ -23,11 +27,11 @@ export function weedProblems({ applications, fields, items, weeds = [] }: Season
     const hasSites = sitesIn(item.sitesOfAction).length > 0;
     const unlike = controls.flatMap((found): readonly Problem[] => {
       const like = known.has(plainWeed(found)) ? null : nearest(found, names);
-      return like === null ? [] : [{ code: "weed-unlike", at: at(item, "Controls"), found, like, touches }];
+      return like === null ? [] : [{ code: "weed-unlike", at: at(item, itemColumns.columns.controls), found, like, touches }];
     });
     return [
-      ...(hasSites && item.controls === undefined ? [{ code: "controls-missing", at: at(item, "Controls"), found: item.name, touches } as const] : []),
-      ...(!hasSites && controls.some((name) => known.has(plainWeed(name))) ? [{ code: "sites-missing", at: at(item, "Sites of action"), found: item.name, touches } as const] : []),
+      ...(hasSites && item.controls === undefined ? [{ code: "controls-missing", at: at(item, itemColumns.columns.controls), found: item.name, touches } as const] : []),
+      ...(!hasSites && controls.some((name) => known.has(plainWeed(name))) ? [{ code: "sites-missing", at: at(item, itemColumns.columns.sites), found: item.name, touches } as const] : []),
       ...unlike,
     ];
   });
@@ -40,15 +44,15 @@ export function mixProblems(season: Season): readonly Problem[] {
     const carriers = rows.filter(({ tank }) => (tank?.carrierPerArea ?? null) !== null);
     const tanks = rows.filter(({ tank }) => (tank?.size ?? null) !== null);
     return [
-      ...unlike(carriers, "Carrier per acre", (row) => row.tank!.carrierPerArea!.toFixed()), ...unlike(tanks, "Tank size", (row) => row.tank!.size!.toFixed()),
-      ...unlike(rows, "Acres", (row) => row.area?.toFixed() ?? "all"),
-      ...(carriers.length > 0 && tanks.length === 0 ? [{ code: "tank-missing", at: at(rows[0]!, "Tank size"), found: where, touches } as const] : []),
-      ...(carriers.length === 0 ? [{ code: "blank", at: at(rows[0]!, "Carrier per acre"), found: "", touches } as const] : []),
+      ...unlike(carriers, entered.carrier, (row) => row.tank!.carrierPerArea!.toFixed()), ...unlike(tanks, entered.tankSize, (row) => row.tank!.size!.toFixed()),
+      ...unlike(rows, entered.acres, (row) => row.area?.toFixed() ?? "all"),
+      ...(carriers.length > 0 && tanks.length === 0 ? [{ code: "tank-missing", at: at(rows[0]!, entered.tankSize), found: where, touches } as const] : []),
+      ...(carriers.length === 0 ? [{ code: "blank", at: at(rows[0]!, entered.carrier), found: "", touches } as const] : []),
     ];
   });
 }
 
-function unlike(rows: readonly Application[], column: string, value: (row: Application) => string): readonly Problem[] {
+function unlike(rows: readonly Application[], column: Named, value: (row: Application) => string): readonly Problem[] {
   const [first, ...others] = rows;
   return first === undefined ? [] : others.filter((row) => value(row) !== value(first))
     .map((row) => ({ code: "mix-disagrees", at: at(row, column), other: at(first, column), found: value(row), like: value(first), touches }));

@@ -2,6 +2,12 @@
 import { monthsOfSeason } from "../core/lender/month";
 import type { EntryRef, IsoDate } from "../core/row";
 import type { Season } from "../core/season";
+import { applicationColumns } from "./columns/applications";
+import type { Named } from "./columns/column";
+import { harvestColumns } from "./columns/harvest";
+import { operationColumns } from "./columns/operations";
+import { saleColumns } from "./columns/sales";
+import { standCountColumns } from "./columns/standCounts";
 import { fieldColumns } from "./columns/fields";
 import { purchaseColumns } from "./columns/purchases";
 import type { Problem, Subject } from "./problem";
@@ -56,13 +62,13 @@ function columnsOf({ fields, purchases, applications, operations, sales, harvest
     [plannedPlanting, planted].flatMap((date) => (date === null ? [] : [cropAndYear(crop, date)]))
   )));
   const column = <Row extends { readonly source: EntryRef }>(
-    name: string, rows: readonly Row[], dateOf: (row: Row) => IsoDate | null, subjectOf: (row: Row) => Subject,
+    { heading: name }: Named, rows: readonly Row[], dateOf: (row: Row) => IsoDate | null, subjectOf: (row: Row) => Subject,
   ): Column => ({
     column: name,
     cells: rows.flatMap((row) => {
       const [date, subject] = [dateOf(row), subjectOf(row)];
       if (date === null) return [];
-      return [{ date, source: row.source, subject, isRight: name === "Date" && planting.has(cropAndYear(cropOf(subject), date)) }];
+      return [{ date, source: row.source, subject, isRight: name === purchaseColumns.columns.date.heading && planting.has(cropAndYear(cropOf(subject), date)) }];
     }),
   });
   const ofField = ({ field }: { readonly field: string }): Subject => ({ of: "field", name: field });
@@ -72,15 +78,15 @@ function columnsOf({ fields, purchases, applications, operations, sales, harvest
   return [
     // Winter wheat between two fields of corn is planted in the year before.
     ...[...new Set(fields.map(({ crop }) => crop))].map((crop) => fields.filter((field) => field.crop === crop)).flatMap((ofCrop) => [
-      column(fieldColumns.columns.plannedPlanting.heading, ofCrop, ({ plannedPlanting }) => plannedPlanting, ({ name }) => ({ of: "field", name })),
-      column(fieldColumns.columns.planted.heading, ofCrop, ({ planted }) => planted, ({ name }) => ({ of: "field", name })),
+      column(fieldColumns.columns.plannedPlanting, ofCrop, ({ plannedPlanting }) => plannedPlanting, ({ name }) => ({ of: "field", name })),
+      column(fieldColumns.columns.planted, ofCrop, ({ planted }) => planted, ({ name }) => ({ of: "field", name })),
     ]),
-    column("Date", purchases, ({ date }) => date, ofItem),
-    column(purchaseColumns.columns.paidOn.heading, purchases.filter(({ date, paidOn }) => date !== paidOn), ({ paidOn }) => paidOn, ofItem),
-    column("Date", applications, ({ date }) => date, ofTarget),
-    column("Date", operations, ({ date }) => date, ofTarget),
-    column("Date", sales, ({ date }) => date, ({ crop }) => ({ of: "crop", name: crop })),
-    column("Date", harvest, ({ date }) => date, ofField),
-    column("Date", standCounts, ({ date }) => date, ofField),
+    column(purchaseColumns.columns.date, purchases, ({ date }) => date, ofItem),
+    column(purchaseColumns.columns.paidOn, purchases.filter(({ date, paidOn }) => date !== paidOn), ({ paidOn }) => paidOn, ofItem),
+    column(applicationColumns.columns.date, applications, ({ date }) => date, ofTarget),
+    column(operationColumns.columns.date, operations, ({ date }) => date, ofTarget),
+    column(saleColumns.columns.date, sales, ({ date }) => date, ({ crop }) => ({ of: "crop", name: crop })),
+    column(harvestColumns.columns.date, harvest, ({ date }) => date, ofField),
+    column(standCountColumns.columns.date, standCounts, ({ date }) => date, ofField),
   ];
 }

@@ -10,7 +10,10 @@ const unitSaid = { hint: "Of the weight or bushels. Blank: the crop's yield unit
 
 export const harvestColumns = declared("Harvest", {
   field: fieldColumn({ hint: "A name from the table Fields." }),
-  date: dateColumn({ required: true, hint: "The day it came off the field." }),
+  date: dateColumn({
+    required: true, hint: "The day it came off the field.",
+    movesNothing: [{ why: "The last load of a field ends its work of the season; any other day counts the same bushels." }],
+  }),
   net: quantity("Weight or bushels", {
     required: true, hint: "One load, or the whole field; 0 for a crop that was lost. Leave it blank where Gross and Tare are typed.",
     words: ["bushels", "bu", "weight", "net", "netweight", "netbushels", "pounds", "lbs"],

@@ -4,7 +4,7 @@ import { choice, date, declared, quantity, text } from "./column";
 
 export const planterCheckColumns = declared("Planter checks", {
   machine: text("Machine", { required: true, hint: "The planter, as Operations and Machines name it.", width: 22, words: ["planter", "implement"] }),
-  row: text("Row", { hint: "Which row of the planter. Blank: the whole of it.", words: ["rowunit", "unitno", "rowno"] }),
+  row: text("Row", { hint: "Which row of the planter. Blank: the whole of it.", movesNothing: [{ why: "It says which row of the planter; every row costs the same." }], words: ["rowunit", "unitno", "rowno"] }),
   part: text("Part", { required: true, hint: "What was looked at, such as opener disc.", width: 26, words: ["component", "checked"] }),
   whenNew: quantity("New", { hint: "Its size when new. Common for an opener disc: 15 in; the operator's manual rules.", words: ["newsize", "newdiameter"] }),
   replaceAt: quantity("Replace at", { hint: "The size at which it is replaced. Common for a 15 in opener disc: 14.5 in; the operator's manual rules.", words: ["wearlimit", "limit"] }),
