@@ -128,7 +128,7 @@ describe("the page Changes", () => {
   it("builds a change from blank to its break-even, and lays it over the outlook once it is saved", async () => {
     const page = await opened("Changes");
     await button(page, "Compare another change").click();
-    for (const [label, value] of [["Rows", "12"], ["Price per row", "300"], ["Years kept", "5"], ["Labour per hour", "24"], ["Interest a year, %", "6"], ["Name of the change", "Wheels 2031"]] as const) {
+    for (const [label, value] of [["Rows", "12"], ["Price per row", "300"], ["Years kept", "5"], ["Labor per hour", "24"], ["Interest a year, %", "6"], ["Name of the change", "Wheels 2031"]] as const) {
       await page.getByLabel(label).first().fill(value);
     }
     const form = page.getByRole("form", { name: "New change" });
