@@ -233,6 +233,21 @@ describe.each(["keyboard", "mouse"] as const)("by %s", (by) => {
   });
 });
 
+it("draws the charts of a sheet of results below its cells, and prints them with it", async () => {
+  await page.getByRole("tab", { name: "More" }).click();
+  await page.getByRole("button", { name: "Sheets to print" }).click();
+  await page.getByRole("button", { name: "Write “Cost per acre” and “Break-even”" }).click();
+  await page.locator(".rail button", { hasText: "Break-even" }).click();
+  const charts = page.locator(".work .charts figure");
+  await eventually(() => charts.count()).toBeGreaterThan(1);
+  expect(await charts.first().locator("figcaption").innerText()).toBe("Corn: break-even price against expected price");
+  // Four layers, each with the price that it needs beside the one expected.
+  expect(await charts.first().locator("rect").count()).toBe(8);
+  await page.evaluate(() => { window.print = () => { (window as unknown as { drawn?: number }).drawn = document.querySelectorAll(".printed .charts svg").length; }; });
+  await page.getByRole("button", { name: "Print", exact: true }).click();
+  await eventually(() => page.evaluate(() => (window as unknown as { drawn?: number }).drawn)).toBe(await charts.count());
+});
+
 it("reaches the tools by keys, and goes from one to the next by arrows", async () => {
   await tool("Insert").focus();
   await press("ArrowRight");

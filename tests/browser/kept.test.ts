@@ -52,6 +52,21 @@ describe("a draft", () => {
     expect(await notices()).not.toContain("kept in this browser");
   });
 
+  it("is offered after the tab's process was killed, with all that was entered", async () => {
+    await enterSupplies("Rye of ours");
+    await eventually(() => file()).toContain("draft kept");
+    const session = await desk.context().newCDPSession(page);
+    const killed = page.waitForEvent("crash");
+    // The command is never answered: what would answer is gone.
+    void session.send("Page.crash").catch(() => undefined);
+    await killed;
+    page = await opened();
+    await eventually(() => notices()).toContain("Entries that no file has are kept in this browser");
+    await page.getByRole("button", { name: "Open the draft of demo-season.xlsx" }).click();
+    await showSheet(page, "Purchases");
+    await eventually(() => cell(page, "B2").innerText()).toContain("Rye of ours");
+  });
+
   it("is not offered while its workbook is open in another tab, several are kept, and each can be let go", async () => {
     await enterSupplies("First");
     await eventually(() => file()).toContain("draft kept");
