@@ -9,7 +9,7 @@ import type { SeasonReport } from "./seasonReport";
 import { cashFlowSheet } from "./sheets/lender/cashFlowSheet";
 import { lenderPages } from "./sheets/lender/lenderPages";
 import { resultSheets } from "./sheets/resultSheets";
-import { spelled, spelledPairs, spelledSheet, spelledText } from "./spelling";
+import { provenYield, spelled, spelledPairs, spelledSheet, spelledText } from "./spelling";
 
 /** The demo as its grower would have it who counts in this currency, without his own note on cheques. */
 function inCurrency(content: WorkbookContent, currency: string): WorkbookContent {
@@ -49,6 +49,10 @@ describe("what leaves as a sheet or as text", () => {
     const { report } = await demo();
     expect(JSON.stringify(reportJson(report))).toContain("\"hired labour\"");
   });
+});
+
+it("the yield of an insurer has its short name in US dollars alone", () => {
+  expect([provenYield("USD"), provenYield("CAD")]).toEqual(["Proven yield (APH)", "Proven yield"]);
 });
 
 describe("a word of ours", () => {

@@ -12,6 +12,9 @@ export const spelledPairs: readonly (readonly [canadian: string, american: strin
 
 const isAmerican = (currency: string): boolean => /^(USD|US\$|\$|US dollars?|dollars?)$/i.test(currency.trim());
 
+/** The yield that an insurer goes by, with the short name that American growers call it by. */
+export const provenYield = (currency: string): string => (isAmerican(currency) ? "Proven yield (APH)" : "Proven yield");
+
 const anyCanadian = new RegExp(spelledPairs.map(([canadian]) => canadian).join("|"), "gi");
 const americanOf: ReadonlyMap<string, string> = new Map(spelledPairs);
 

@@ -70,7 +70,7 @@ describe("the page Fields", () => {
     expect(await reseed.innerText()).toContain("17,400 plants per acre");
     const gain = await reseed.locator(".pn-main").innerText();
     await button(page, "Estimate the insurance payment").click();
-    for (const [label, value] of [["Approved yield", "180"], ["Coverage", "75"], ["Appraised yield", "90"], ["Policy's price", "4.60"]] as const) await reseed.getByLabel(label).fill(value);
+    for (const [label, value] of [["Proven yield (APH)", "180"], ["Coverage", "75"], ["Appraised yield", "90"], ["Policy's price", "4.60"]] as const) await reseed.getByLabel(label).fill(value);
     await reseed.getByText("at most 8 bu of corn: 8.0 bu at 4.60 = 36.80 USD per acre.").waitFor();
     expect(await reseed.innerText()).toContain("Source: Iowa State University Extension");
     expect(await reseed.locator(".pn-main").innerText()).toBe(gain);

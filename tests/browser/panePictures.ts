@@ -44,7 +44,7 @@ const wornShown = async (page: Page) => {
   await page.getByLabel("What is compared").selectOption("Rebuild worn row units");
   for (const [label, value] of [
     ["Opener when new, in", "15"], ["Opener measured, in", "14.6"], ["Opener replaced at, in", "14.5"], ["Rows", "8"], ["Rows rebuilt", "8"], ["Parts per row", "250"], ["Shop hours per row", "2"],
-    ["Labour per hour", "25"], ["Years kept", "4"], ["Rows that plant badly", "2"], ["Yield that such a row loses, %", "6"], ["Interest a year, %", "6"],
+    ["Labor per hour", "25"], ["Years kept", "4"], ["Rows that plant badly", "2"], ["Yield that such a row loses, %", "6"], ["Interest a year, %", "6"],
   ] as const) await page.getByRole("textbox", { name: label, exact: true }).fill(value);
 };
 

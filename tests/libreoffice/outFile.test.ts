@@ -87,7 +87,7 @@ describe("the result sheets in LibreOffice", () => {
     for (const crop of report.figures.crops) {
       const rows = cropRows("Break-even", crop);
       for (const { yieldOf, yield: at, priceOf, price, breakEvenPrice, breakEvenYield, netPerArea } of crop.outlook.breakEvens) {
-        const yieldName = { goal: "yield goal", outlook: "projected yield", proven: "proven yield", harvested: "harvested yield" }[yieldOf];
+        const yieldName = { goal: "yield goal", outlook: "projected yield", proven: "proven yield (APH)", harvested: "harvested yield" }[yieldOf];
         expect(beside(rows, `at ${yieldName} ${at.toFixed(1)} ${crop.yieldUnit}`, 4)).toEqual(perLayer(breakEvenPrice, priceNeeded));
         expect(beside(rows, `at ${priceOf} price ${price.toFixed(2)}`, 4)).toEqual(perLayer(breakEvenYield, yieldNeeded));
         expect(beside(rows, `at ${yieldName}, ${priceOf} price`, 4)).toEqual(perLayer(netPerArea, money));

@@ -24,11 +24,11 @@ export const stagesPart: Part = {
   id: "stages", title: "Plan, projected, final",
   blocks: [
     terms(
-      ["Plan", "What you set before spring: budget lines and rows of status plan, at plan prices."],
+      ["Plan", "What you set before spring: budget lines and entries of status plan, at plan prices."],
       ["Projected", "What is done and bought so far at its real cost, and what is left of the plan at the best price known. What is done is taken off the plan, so nothing counts twice."],
       ["Final", "What was really done, once a field's Harvest done is filled. Until then its loads are shown as so much of the field harvested."],
     ),
-    words("Rough and fine: a line of the table Budget is enough to begin with. As bills and rows come, they take its place, kind by kind; what is left of the line still counts until you mark it All in."),
+    words("Rough and fine: a line of the table Budget is enough to begin with. As bills and entries come, they take its place, kind by kind; what is left of the line still counts until you mark it All in."),
     words("Bought is not used: seed, fertilizer and crop protection are charged as they are used, and what is left over is stock. Fuel, parts and supplies are charged as bought, spread by acres."),
   ],
 };

@@ -23,7 +23,7 @@ const oneOf = ({ heading, choices = [] }: InputTable["columns"][number]): string
 const tablePart = (table: InputTable): Part => ({
   id: `table-${table.name.toLowerCase().replaceAll("_", "-")}`, title: table.sheet,
   blocks: [
-    words(`One row is ${rowOf[table.sheet as TableName]}.`),
+    words(`One entry is ${rowOf[table.sheet as TableName]}.`),
     terms(...table.columns.map((column) => [column.heading, `${hintWords(column)}${oneOf(column)}`] as const)),
     ...(table.sheet === "Season" ? [words("The settings:"), terms(...settingNames.map((name) => [name, settingHints[name]] as const))] : []),
   ],
@@ -33,7 +33,7 @@ export const tablesPart: Part = {
   id: "tables", title: "The tables and their columns",
   blocks: [
     words("Entries live in Excel tables on sheets that you can see, sort, print and share. Tables are found by name and columns by heading, in any order; capitals, spaces and underscores do not matter. Columns of your own are left alone. None is needed before you have something to enter in it."),
-    words("New tables hold no example rows: nothing that you did not type is ever counted."),
+    words("New tables hold no examples: nothing that you did not type is ever counted."),
   ],
   parts: inputTables.map(tablePart),
 };

@@ -6,7 +6,7 @@ export const beginPart: Part = {
   blocks: [
     list(
       "In an empty workbook the pane opens with three short steps: crops and acres; what an acre needs, kind by kind; land and loans. Ten numbers give cost per acre and break-evens.",
-      "Then enter what you buy, one row for each invoice line (Inputs, or the table Purchases), and what is done in the fields (Applications, Operations).",
+      "Then enter what you buy, one entry for each invoice line (Inputs, or the table Purchases), and what is done in the fields (Applications, Operations).",
       "After emergence add stand counts; at harvest, loads; through the year, sales.",
       "Every figure opens down to kind, field and entry; a click on an entry selects its cell.",
     ),
@@ -21,7 +21,7 @@ export const faultsPart: Part = {
     terms(
       ["Entry to fix", "Leaves figures incomplete until it is put right."],
       ["To check", "Something unusual, such as two invoice lines that are alike. Figures stay complete."],
-      ["Being entered", "A half-typed last row: not counted yet, and told."],
+      ["Being entered", "A half-typed last entry: not counted yet, and told."],
     ),
   ],
 };
@@ -30,7 +30,7 @@ export const neverPart: Part = {
   id: "never-changed", title: "What is never changed in your workbook",
   blocks: [
     list(
-      "Nothing that you typed is ever overwritten. The pane adds rows, adds a column that a table lacks, or changes one cell, each only when you press the button for it; a cell that holds a formula is not written over.",
+      "Nothing that you typed is ever overwritten. The pane adds entries, adds a column that a table lacks, or changes one cell, each only when you press the button for it; a cell that holds a formula is not written over.",
       "A yield goal is never written. Projected yields stand beside it.",
       "Tables are made only when you ask for them.",
       "Result sheets (Cost per acre, Break-even, Lender pages and so on) are the pane's own: they are made again at each writing, so keep notes elsewhere. A sheet of yours with such a name stays, and ours gets another name.",
@@ -43,7 +43,7 @@ export const undoPart: Part = {
   id: "undo", title: "Undo and Take back",
   blocks: [
     terms(
-      ["In Excel", "One press of a button in the pane is one step of Excel's Undo (Ctrl+Z), where Excel can undo it. Where Excel does not say that it can, the pane offers Take back after rows were added or cells changed, until they say something else."],
+      ["In Excel", "One press of a button in the pane is one step of Excel's Undo (Ctrl+Z), where Excel can undo it. Where Excel does not say that it can, the pane offers Take back after entries were added or cells changed, until they say something else."],
       ["What cannot be taken back in the pane", "Sheets and tables that were made, and columns that were added. Delete those in Excel as you would your own. Writing result sheets again brings them up to date."],
       ["On the desk", "Undo and Redo (Ctrl+Z, Ctrl+Y), and each says what it undid. The whole of Start, or of writing several sheets, is one step."],
     ),
@@ -56,8 +56,8 @@ export const sharedPart: Part = {
     list(
       "Protected sheet or structure: figures are read as always. Before anything is written it is asked whether it may be; if not, nothing is written at all and the pane names the sheet. Unprotect it in Excel, do the work, and protect it again.",
       "Read-only file: everything can be read; to write, save a copy.",
-      "Shared workbook, several people at once: the pane reads again when anything changes, and looks at a row before it changes it. Two people who change the same cell at the same moment: the later one stands, as in Excel itself.",
-      "Filtered and hidden rows count. A filter changes what you see and no figure.",
+      "Shared workbook, several people at once: the pane reads again when anything changes, and looks at an entry before it changes it. Two people who change the same cell at the same moment: the later one stands, as in Excel itself.",
+      "Filtered and hidden entries count. A filter changes what you see and no figure.",
       "A cell that is being edited keeps Excel from answering: the pane waits, says so, and goes on once you leave the cell.",
       "The file is an ordinary .xlsx workbook: whoever has no Pennyacre still sees every entry and every sheet written.",
     ),

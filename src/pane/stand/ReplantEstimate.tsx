@@ -3,6 +3,7 @@ import { Button } from "../parts/Button";
 import { adjusterCaution } from "../../core/cautions";
 import type { Decimal } from "../../core/decimal";
 import { replantRuleLimits, replantRuleSource, type mostBushels } from "../../core/reseedInsurance";
+import { provenYield } from "../../workbook/spelling";
 import { Entry } from "../parts/Entry";
 import { usePane } from "../paneContext";
 import { useDecimalComma } from "../useDecimalComma";
@@ -25,7 +26,7 @@ export function ReplantEstimate({ crop, take }: ReplantEstimateProps) {
   return (
     <>
       <p><strong>{adjusterCaution}</strong></p>
-      <div className="pn-pair">{box("approved", "Approved yield, bu per acre", "of your policy")}{box("coverage", "Coverage, %")}</div>
+      <div className="pn-pair">{box("approved", `${provenYield(format.currency)}, bu per acre`, "of your policy")}{box("coverage", "Coverage, %")}</div>
       <div className="pn-pair">{box("appraisal", "Appraised yield, bu per acre", "the adjuster's; not the projected yield")}{box("price", "Policy's price per bu")}</div>
       <div aria-live="polite">{says.map((line) => <p key={line}>{line}</p>)}</div>
       <p className="pn-buttons"><Button disabledFocusable={payment === null} onClick={() => { if (payment !== null) take(payment); }}>Put it in as the insurance payment</Button></p>

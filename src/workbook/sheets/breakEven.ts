@@ -4,6 +4,7 @@ import type { Decimal } from "../../core/decimal";
 import { layers } from "../../core/kinds";
 import type { ChartModel, ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
+import { provenYield } from "../spelling";
 import { priceNeededOnUnsold } from "../unsold";
 import { headings, moneyCell, note, priceNeededCell, quantityCell, section, text, title, yieldCell, yieldNeededCell } from "./cells";
 import { areaName, caution, fieldMark, incompleteRows, inLines, layerNotes, layerTitle, seasonName } from "./words";
@@ -14,7 +15,7 @@ const lineLength = 92;
 const usualScale = 90;
 
 type Row = readonly SheetCell[];
-const yieldNames = { goal: "yield goal", outlook: "projected yield", proven: "proven yield", harvested: "harvested yield" } as const;
+const yieldNames = (currency: string) => ({ goal: "yield goal", outlook: "projected yield", proven: provenYield(currency).replace("P", "p"), harvested: "harvested yield" });
 
 export function breakEvenSheet(report: SeasonReport): ResultSheet {
   const area = areaName(report);
@@ -29,7 +30,7 @@ export function breakEvenSheet(report: SeasonReport): ResultSheet {
   for (const crop of report.figures.crops) {
     if (crop !== report.figures.crops[0]) breakAfter.push(rows.length);
     rows.push([], section(`${crop.crop}, expected price ${moneyText(crop.outlook.price)} ${report.season.settings.currency} per ${crop.yieldUnit}`), ...incompleteRows(report, { of: "crop", name: crop.crop }));
-    rows.push(...breakEvenRows(crop, area), [], ...fieldRows(report, crop, area), [], ...salesRows(crop));
+    rows.push(...breakEvenRows(crop, area, yieldNames(report.season.settings.currency)), [], ...fieldRows(report, crop, area), [], ...salesRows(crop));
     charts.push(layerChart(crop, rows));
   }
   rows.push([], ...[...layerNotes, caution].flatMap((words) => inLines(words, lineLength)).map(note));
@@ -44,17 +45,17 @@ const layerHeadings = (first: string): Row => headings(first, ...layers.map(laye
 const perLayer = (name: string, values: PerLayer<Decimal | null>, cell: (value: Decimal | null) => SheetCell): Row =>
   [text(name), ...layers.map((layer) => cell(values[layer]))];
 
-function breakEvenRows(crop: CropFigures, area: string): readonly Row[] {
+function breakEvenRows(crop: CropFigures, area: string, names: ReturnType<typeof yieldNames>): readonly Row[] {
   const { breakEvens } = crop.outlook;
   const byYield = breakEvens.filter((each) => each.priceOf === "expected");
   const byPrice = breakEvens.filter((each, index) => breakEvens.findIndex((other) => other.priceOf === each.priceOf) === index);
   return [
     layerHeadings(`Price needed per ${crop.yieldUnit}`),
-    ...byYield.map((each) => perLayer(`at ${yieldNames[each.yieldOf]} ${each.yield.toFixed(1)} ${crop.yieldUnit}`, each.breakEvenPrice, priceNeededCell)),
+    ...byYield.map((each) => perLayer(`at ${names[each.yieldOf]} ${each.yield.toFixed(1)} ${crop.yieldUnit}`, each.breakEvenPrice, priceNeededCell)),
     layerHeadings(`Yield needed, ${crop.yieldUnit} per ${area}`),
     ...byPrice.map((each) => perLayer(`at ${each.priceOf} price ${moneyText(each.price)}`, each.breakEvenYield, yieldNeededCell)),
     layerHeadings(`Net return per ${area}`),
-    ...breakEvens.map((each) => perLayer(`at ${yieldNames[each.yieldOf]}, ${each.priceOf} price`, each.netPerArea, moneyCell)),
+    ...breakEvens.map((each) => perLayer(`at ${names[each.yieldOf]}, ${each.priceOf} price`, each.netPerArea, moneyCell)),
     ...withSoldRows(crop),
   ];
 }

@@ -32,7 +32,7 @@ export function harvestSheet(report: SeasonReport): ResultSheet {
       note(`${seasonName(report)}. Dry units at the crop's standard moisture; money in ${currency}, on crop share the operator's.`),
       ...incompleteRows(report, { of: "farm" }),
       [],
-      section("In so far, field by field"),
+      section("Harvest so far, field by field"),
       headings("Field", "Crop", "Acres", "Loads", "Dry units", "Part of it in", "Left", `Per ${area}`, "Moisture", "Test weight", "Drying", "Dock"),
       ...weighed.map((each) => soFarRow(report, each)),
       ...cropRows(weighed),

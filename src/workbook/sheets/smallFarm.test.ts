@@ -68,11 +68,11 @@ describe("the sheet of break-evens", () => {
     // Of the costs that do not move 13, 232, 227 and 532 are left after other income; a bushel brings 3.90, at the low price 3.40.
     expect(between(lines, "Corn, expected price 4.00 USD per bu", "Expected price | 4 | 4 | 4 | 4")).toEqual([
       "Corn, expected price 4.00 USD per bu",
-      `Price needed per bu | ${layers}`, "at yield goal 200.0 bu | 0.17 | 1.26 | 1.24 | 2.76", "at projected yield 200.0 bu | 0.17 | 1.26 | 1.24 | 2.76", "at proven yield 180.0 bu | 0.18 | 1.39 | 1.37 | 3.06",
+      `Price needed per bu | ${layers}`, "at yield goal 200.0 bu | 0.17 | 1.26 | 1.24 | 2.76", "at projected yield 200.0 bu | 0.17 | 1.26 | 1.24 | 2.76", "at proven yield (APH) 180.0 bu | 0.18 | 1.39 | 1.37 | 3.06",
       `Yield needed, bu per acre | ${layers}`, "at expected price 4.00 | 3.4 | 59.5 | 58.3 | 136.5", "at low price 3.50 | 3.9 | 68.3 | 66.8 | 156.5",
       `Net return per acre | ${layers}`, "at yield goal, expected price | 767 | 548 | 553 | 248", "at yield goal, low price | 667 | 448 | 453 | 148",
       "at projected yield, expected price | 767 | 548 | 553 | 248", "at projected yield, low price | 667 | 448 | 453 | 148",
-      "at proven yield, expected price | 689 | 470 | 475 | 170", "at proven yield, low price | 599 | 380 | 385 | 80",
+      "at proven yield (APH), expected price | 689 | 470 | 475 | 170", "at proven yield (APH), low price | 599 | 380 | 385 | 80",
       // 5,000 bu at 20 cents above the price entered are 10 an acre.
       "plan, with what is sold | 780 | 561 | 566 | 261", "projected, with what is sold | 777 | 558 | 563 | 258",
       // One field is the crop itself.
