@@ -28,7 +28,7 @@ function FaultPage({ details, startAgain }: { readonly details: string; readonly
   const copy = () => {
     // Some Office panes refuse the clipboard; the text below can be copied by hand then.
     const writing = navigator.clipboard?.writeText(details) ?? Promise.reject(new Error("no clipboard"));
-    writing.then(() => setCopied("Copied."), () => setCopied("The clipboard is not open to the pane: select the text below and copy it."));
+    writing.then(() => setCopied("Copied."), () => setCopied("The pane cannot reach the clipboard: select the text below and copy it."));
   };
   return (
     <div className="pn-body" role="alert">

@@ -50,7 +50,7 @@ export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps)
   });
   useEffect(fetchLaterPages, []);
   const { seasonYear, currency, farm = null } = report.season.settings;
-  if (report.tablesFound.size === 0) return <Suspense fallback={<p role="status">The page is on its way…</p>}><EmptyPage report={report} /></Suspense>;
+  if (report.tablesFound.size === 0) return <Suspense fallback={<p role="status">Loading this page …</p>}><EmptyPage report={report} /></Suspense>;
   return (
     <>
       <header className="pn-head">
@@ -70,7 +70,7 @@ export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps)
           hidden={each !== page}
         >
           <h2 id={`${id}-title-${each}`} tabIndex={-1} {...(each === page && { ref: heading })} className={hasTab ? "pn-page-title" : ""}>{title}</h2>
-          <Suspense fallback={<p role="status">The page is on its way…</p>}><Content report={report} problemsOf={problemsOf} /></Suspense>
+          <Suspense fallback={<p role="status">Loading this page …</p>}><Content report={report} problemsOf={problemsOf} /></Suspense>
         </div>
       ))}
     </>

@@ -30,7 +30,7 @@ describe("the page Fields", () => {
     expect(await page.getByRole("img", { name: /^4 spots from 20,000 to 24,500 plants per acre/ }).count()).toBe(1);
     expect(await page.getByRole("region", { name: "Projected yield" }).locator(".pn-main").innerText()).toBe("176.1 bu per acre");
     await page.getByLabel("Field", { exact: true }).selectOption("Long Eighty");
-    expect(await page.getByRole("region", { name: "Projected yield" }).innerText()).toContain("Nothing is said beyond the table.");
+    expect(await page.getByRole("region", { name: "Projected yield" }).innerText()).toContain("The table goes no further.");
   });
 
   it("takes counts by keyboard one after the other, and reads out what each changed", async () => {

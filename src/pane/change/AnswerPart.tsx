@@ -75,7 +75,7 @@ export function AnswerPart({ change, answer, prices, lead = leadOf(change, answe
       </Disclosure>
       {findings.length > 0 && (
         <Disclosure look="section" label={`What trials found (${findings.length})`}>
-          <p className="pn-note">Nothing of this is filled in. Those that found no difference come first.</p>
+          <p className="pn-note">None of this is filled in for you. Those that found no difference come first.</p>
           <ul className="pn-bullets">{findings.map((each) => <li key={each.finding}>{each.noDifference && <strong>No difference. </strong>}{trialWords(each)}</li>)}</ul>
         </Disclosure>
       )}

@@ -96,7 +96,7 @@ function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
       </div>
       {form.says !== undefined && <output className="pn-says">{form.says(view.values, format, ground).map((words) => <span key={words} className="pn-line">{words}</span>)}</output>}
       {view.made === null
-        ? <p className="pn-note" aria-live="polite">What it takes to pay stands here as soon as the boxes marked needed are filled; a yield gain may stay blank.</p>
+        ? <p className="pn-note" aria-live="polite">Fill the boxes marked needed, and what it takes to pay shows here; a yield gain may stay blank.</p>
         : <AnswerPart change={view.made.layout.change} answer={view.made.answer} prices={ground.prices} lead={view.made.layout.lead} findings={view.made.layout.findings} cautions={view.made.layout.cautions} />}
       {box("name", "Name of the change", { required: true, text: true })}
       <label className="pn-check"><input type="checkbox" checked={countedIn} onChange={() => setCountedIn(!countedIn)} /> Count this change in</label>

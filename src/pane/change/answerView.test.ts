@@ -64,10 +64,10 @@ describe("the answer to a change", () => {
 
   it("says so where it pays without a gain, where another entry is blank, and where there is nothing to solve", () => {
     const saves = amountPerAcre("reduced costs", "Pass saved", new Decimal("6"), "ac");
-    expect(viewOf(change(gainOf(null), saves)).lead).toBe("It pays even with a yield gain of nothing, and would bear a loss of 1.5 bu/ac.");
-    expect(viewOf(change(gainOf(null))).lead).toMatch(/^Nothing is entered yet that costs or saves anything/);
+    expect(viewOf(change(gainOf(null), saves)).lead).toBe("It pays even with a yield gain of nothing, and could stand a loss of 1.5 bu/ac.");
+    expect(viewOf(change(gainOf(null))).lead).toMatch(/^Enter what it costs or saves/);
     const unpriced = { ...wheels, price: null };
-    expect(viewOf(change(gainOf(null), unpriced)).lead).toBe("What it takes to pay is not known while another entry is blank: Wheels.");
+    expect(viewOf(change(gainOf(null), unpriced)).lead).toBe("What it takes to pay is not known yet. Still blank: Wheels.");
     expect(viewOf(change(saves)).lead).toBe("It pays at any area.");
     expect(leadWords(change(gainOf("3"), wheels), { of: "grain price" }, format)).toBe("It pays at a grain price above 1.69 USD per bu.");
   });

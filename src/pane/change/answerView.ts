@@ -127,20 +127,20 @@ function stripView(change: Change, { strip, net }: ChangeAnswer, prices: PriceRa
 function detail(line: ChangeLine, format: Format): string {
   const price = priceOf(line);
   const quantity = line.quantity === null ? "not entered" : `${format.quantity(line.quantity)} ${line.unit}`;
-  const kept = isCapital(line) ? `, over ${format.quantity(line.yearsKept)} years${line.salvage?.isZero() === false ? ` to ${format.amount(line.salvage)}` : ""}` : "";
+  const kept = isCapital(line) ? `, over ${format.quantity(line.yearsKept)} years${line.salvage?.isZero() === false ? `, salvage value ${format.amount(line.salvage)}` : ""}` : "";
   return `${quantity} at ${format.amount(price)}${isGrain(line.price) ? " net" : ""}, ${line.basis}${kept}`;
 }
 
 /** What an entry must be for the change to pay, in a sentence. */
 export function leadWords(change: Change, entry: Entry, format: Format): string {
   if ("line" in entry && nothingEntered(change, entry.line)) {
-    return "Nothing is entered yet that costs or saves anything, so that nothing can be said of what it takes to pay.";
+    return "Enter what it costs or saves, and what it takes to pay shows here.";
   }
   const answer = breakEven(change, entry);
   const subject = entry.of === "area" ? "area" : entry.of === "grain price" ? "price" : "line" in entry ? entry.line.item : "";
   if (!answer.found) {
     switch (answer.why) {
-      case "another entry is blank": return `What it takes to pay is not known while another entry is blank: ${namesOf(blankBeside(change, entry))}.`;
+      case "another entry is blank": return `What it takes to pay is not known yet. Still blank: ${namesOf(blankBeside(change, entry))}.`;
       case "makes no difference": return entry.of === "area" ? "More acres make no difference: nothing here is paid once for all of them." : `${subject} makes no difference to the answer.`;
       case "pays at any value": return `It pays at any ${subject}.`;
       case "pays at no value": return `It pays at no ${subject}.`;
@@ -158,7 +158,7 @@ function neededWords(change: Change, entry: Entry, { value, pays }: Extract<Brea
   if (entry.of === "grain price") return value.isNegative() ? `It pays at ${above ? "any price" : "no price"} of grain.` : `It pays at a grain price ${priceWords({ value, pays }, change, null, format)}.`;
   if (entry.of !== "quantity") return `It pays with ${entry.of} ${above ? "above" : "below"} ${format.quantity(value)}.`;
   const { unit } = entry.line;
-  if (value.isNegative()) return above ? `It pays even with a ${subject.toLowerCase()} of nothing, and would bear a loss of ${format.yieldAtMost(value.neg())} ${unit}.` : `It does not pay even with ${subject.toLowerCase()} of nothing.`;
+  if (value.isNegative()) return above ? `It pays even with a ${subject.toLowerCase()} of nothing, and could stand a loss of ${format.yieldAtMost(value.neg())} ${unit}.` : `It does not pay even with ${subject.toLowerCase()} of nothing.`;
   return above ? `${subject} needed to pay: ${format.yieldNeeded(value)} ${unit}.` : `It pays as long as ${subject.toLowerCase()} is no more than ${format.yieldAtMost(value)} ${unit}.`;
 }
 
@@ -176,7 +176,7 @@ function facts(change: Change, { breakEven: solved, payback, gain }: ChangeAnswe
     ...(lead.of !== "area" && area.found ? [{ name: "Pays on an area", says: `${area.pays} ${format.quantity(area.value)} ${format.areaUnit}` }] : []),
     ...(payback === null ? [] : [{
       name: "Payback",
-      says: `${format.quantity(payback.simple)} years; ${payback.withInterest === null ? "with interest never" : `${format.quantity(payback.withInterest)} with interest`}`,
+      says: `${format.quantity(payback.simple)} years; ${payback.withInterest === null ? "never with interest" : `${format.quantity(payback.withInterest)} with interest`}`,
     }]),
     ...(change.lines.some(isCapital) ? [{ name: "Interest on capital", says: `${format.quantity(change.rate.times(hundred))}% a year` }] : []),
   ];

@@ -32,7 +32,7 @@ const tablePart = (table: InputTable): Part => ({
 export const tablesPart: Part = {
   id: "tables", title: "The tables and their columns",
   blocks: [
-    words("Entries live in Excel tables on sheets that you can see, sort, print and share. Tables are found by name and columns by heading, in any order; capitals, spaces and underscores do not matter. Columns of your own are left alone. None is needed before you have something to enter in it."),
+    words("Entries live in Excel tables on sheets that you can see, sort, print and share. Tables are found by name and columns by heading, in any order; capitals, spaces and underscores do not matter. Columns of your own are left alone. Make one when you have something to enter in it."),
     words("New tables hold no examples: nothing that you did not type is ever counted."),
   ],
   parts: inputTables.map(tablePart),

@@ -11,7 +11,7 @@ const atOnce = 20;
 export function EntryLinks({ entries, teller }: EntryLinksProps) {
   const { jump } = usePane();
   const [showsAll, setShowsAll] = useState(false);
-  if (entries.length === 0) return <p className="pn-note">Computed from the lines above; it has no entry of its own.</p>;
+  if (entries.length === 0) return <p className="pn-note">Worked out from the lines above; it has no entry of its own.</p>;
   const shown = showsAll ? entries : entries.slice(0, atOnce);
   return (
     <>

@@ -17,7 +17,7 @@ export function EmptyPage({ report }: { readonly report: SeasonReport }) {
     <div className="pn-body">
       <h1>Start: your own cost per acre</h1>
       <p>A rough budget in three short steps. What is left blank counts as nothing and can come later.</p>
-      <Suspense fallback={<p role="status">The page is on its way…</p>}><StartForm report={report} /></Suspense>
+      <Suspense fallback={<p role="status">Loading this page …</p>}><StartForm report={report} /></Suspense>
       <section className="pn-card" aria-label="Other ways to begin">
         {openDemo !== undefined && (
           <Disclosure look="line" label="Look around a demo season first">

@@ -21,7 +21,7 @@ export function TablesPart({ report }: TablesPartProps) {
         <p><button type="button" className="pn-link" onClick={() => open("start")}>Start a rough budget</button> for another crop: three short steps.</p>
         {missing.length === 0 ? <p>The workbook has every table that Pennyacre reads.</p> : (
           <>
-            <p>Not in this workbook: {missing.map(({ sheet }) => sheet).join(", ")}. None is needed before you have something to enter in it.</p>
+            <p>Not in this workbook: {missing.map(({ sheet }) => sheet).join(", ")}. Make one when you have something to enter in it.</p>
             <MakeTables tables={missing} label={missing.length === 1 ? `Make ${missing[0]!.sheet}` : `Make these ${missing.length} tables`} />
           </>
         )}

@@ -87,7 +87,7 @@ function Uneven({ stand, yieldUnit }: { readonly stand: FieldStand; readonly yie
   const { says, fault, toKeep } = tryLoss(box, stand, yieldUnit, decimalComma, format);
   return (
     <>
-      <p>The number of plants says nothing of gaps and late plants. If they cost yield, say how much; nothing is taken off otherwise.</p>
+      <p>A plant count does not show gaps and late plants. If they cost yield, say how much; otherwise nothing is taken off.</p>
       <div className="pn-form">
         <Entry label="Loss, % of yield" value={box} change={setTyped} fault={fault} hint={uniformityLoss === null ? "none is entered" : `${format.quantity(uniformityLoss)}% is entered`} numeric />
         <output className="pn-says">{says}</output>

@@ -103,6 +103,6 @@ describe("the answer", () => {
   it("refuses in words outside the table, and says which stand or date it means", () => {
     const view = reseedView(ask({ stand: "4000", date: "2031-07-01" }).question!, ground, format);
     expect(view.known || view.why).toBe("The kept stand 4000 is outside the table \"Corn, central Corn Belt (Purdue 2012)\" (10000 to 36000). "
-      + "The new planting date 2031-07-01 is outside the table \"Corn, central Corn Belt (Purdue 2012)\" (04-10 to 06-09). Nothing is said beyond the table.");
+      + "The new planting date 2031-07-01 is outside the table \"Corn, central Corn Belt (Purdue 2012)\" (04-10 to 06-09). The table goes no further.");
   });
 });

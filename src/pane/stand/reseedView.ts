@@ -34,7 +34,7 @@ export function reseedView(question: ReseedQuestion, ground: ReseedGround, forma
   const result = reseed(question);
   if (!result.ok) {
     const words = result.problems.map((refusal) => refusalWords({ ...refusal, of: refusal.of === "planned" ? "planned" : "real" }).replace("the actual", refusal.of === "kept" ? "the kept" : "the new"));
-    return { known: false, why: `${[...new Set(words)].map((each) => `${each.charAt(0).toUpperCase()}${each.slice(1)}.`).join(" ")} Nothing is said beyond the table.` };
+    return { known: false, why: `${[...new Set(words)].map((each) => `${each.charAt(0).toUpperCase()}${each.slice(1)}.`).join(" ")} The table goes no further.` };
   }
   const answer = result.value;
   const reseeds = answer.decision === "reseed";

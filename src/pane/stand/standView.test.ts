@@ -54,7 +54,7 @@ describe("the page Stand", () => {
   it("refuses in words outside the table, and where there is none", () => {
     expect(outlookView(outlookOf("Long Eighty"), cropOf("Corn"), format)).toEqual({
       known: false,
-      why: "The actual stand 7000 is outside the table \"Corn, central Corn Belt (Purdue 2012)\" (10000 to 36000). Nothing is said beyond the table. The projected yield stays at 184.3.",
+      why: "The actual stand 7000 is outside the table \"Corn, central Corn Belt (Purdue 2012)\" (10000 to 36000). The table goes no further. The projected yield stays at 184.3.",
     });
     const noTable = outlookView({ ...outlookOf("Mill Road"), table: null, byDate: null, stand: null }, cropOf("Corn"), format);
     expect(noTable.known || noTable.why).toContain("No table of yield by date and stand is chosen for Corn.");

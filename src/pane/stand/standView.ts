@@ -79,7 +79,7 @@ export function outlookView({ field, table, chosen, byDate, stand, yield: expect
     return { known: false, why: `No table of yield by date and stand is chosen for ${field.crop}. ${stays} Name one in the table Season, setting Stand response.` };
   }
   const refused = [...(counted?.ok === false ? counted.problems : []), ...(byDate?.ok === false ? byDate.problems : [])];
-  const why = refused.length === 0 ? [] : [...new Set(refused.map((each) => sentence(refusalWords(each)))), "Nothing is said beyond the table."];
+  const why = refused.length === 0 ? [] : [...new Set(refused.map((each) => sentence(refusalWords(each)))), "The table goes no further."];
   if (answer === null || why.length > 0) return { known: false, why: [...why, stays].join(" ") };
   const { planned, real, byDateAndStand } = answer;
   const loss = field.uniformityLoss ?? null;
