@@ -389,6 +389,12 @@ describe.each(looks)("in %s", (_, look) => {
     await page.getByLabel("Loss, % of yield").fill("4");
     await isSound(page);
   });
+  it("More is on the demo, with weeds, weather, sheets and tables opened", async () => {
+    const page = await opened("More", { ...look, ask: `${look.ask ?? ""}&workbook=demo-season` });
+    for (const name of ["Weeds and tank", "Weather", "Sheets to print", "Tables"]) await button(page, name).click();
+    await page.getByText(/^Projected maturity\./).waitFor();
+    await isSound(page);
+  });
   it("Help is, with every part opened", async () => {
     const page = await opened("More", look);
     await button(page, "Help").click();

@@ -1,11 +1,12 @@
 import { useMemo } from "react";
 import { fieldWeather, countingOf } from "../../core/weather/fieldWeather";
 import type { SeasonReport } from "../../workbook/seasonReport";
-import { freezeWords, gapNotes, heatUnit, heatWords, marginWords, weatherSheet } from "../../workbook/sheets/weather";
+import { freezeWords, gapNotes, heatUnit, heatWords, weatherSheet } from "../../workbook/sheets/weather";
 import { Disclosure } from "../parts/Disclosure";
 import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";
 import { FigureTable } from "../season/FigureTable";
+import { maturityLines, type MaturityLine } from "./maturityView";
 
 /** Heat and rain of every planted field, and the days between its projected maturity and a freeze. */
 export function WeatherPart({ report }: { readonly report: SeasonReport }) {
@@ -14,7 +15,7 @@ export function WeatherPart({ report }: { readonly report: SeasonReport }) {
   const all = useMemo(() => fieldWeather(season), [season]);
   if (all.length === 0) return null;
   const heat = heatUnit(countingOf(season));
-  const rated = all.filter(({ maturity }) => maturity !== null);
+  const rated = maturityLines(all, format);
   return (
     <section className="pn-card" aria-label="Weather">
       <Disclosure look="section" label="Weather">
@@ -25,17 +26,34 @@ export function WeatherPart({ report }: { readonly report: SeasonReport }) {
             name: field, cells: [format.whole(heatUnits), normal === null ? "–" : format.whole(normal), rain === null ? "–" : format.quantity(rain), stage ?? "–"],
           }))}
         />
-        {rated.length > 0 && (
-          <FigureTable
-            caption={`Projected maturity, and days before or after the ${freezeWords(season)} of past years`} corner="Field" columns={["matures", "earliest", "latest", "median freeze", "first freeze"]}
-            rows={rated.map(({ field, maturity, frostMargin }) => ({
-              name: field, cells: [maturity!.date.slice(5), maturity!.early.slice(5), maturity!.late?.slice(5) ?? "not each year", ...(frostMargin === null ? ["–", "–"] : [marginWords(frostMargin.median), marginWords(frostMargin.earliest)])],
-            }))}
-          />
-        )}
+        {rated.length > 0 && <MaturityStrips lines={rated} freeze={freezeWords(season)} />}
         {gapNotes(all).map((words) => <p key={words} className="pn-note">{words}</p>)}
         <WriteButton label="Write the sheet “Heat and rain”" sheets={() => [weatherSheet(report)]} />
       </Disclosure>
     </section>
+  );
+}
+
+/** A line and a strip of dates a field; what the strip shows stands beside it in words. */
+function MaturityStrips({ lines, freeze }: { readonly lines: readonly MaturityLine[]; readonly freeze: string }) {
+  return (
+    <>
+      <p className="pn-note">Projected maturity. Bar: earliest to latest, as past years went on; thick mark: on their mean. Thin marks: the {freeze} of past years, dashed the earliest, solid the median. Strips run to the end of the year.</p>
+      <ul className="pn-items">
+        {lines.map(({ field, matures, says, strip: { early, width, date, freezes } }) => (
+          <li key={field} className="pn-item">
+            <div className="pn-total"><span>{field}</span><span>{matures}</span></div>
+            <svg className="pn-strip" aria-hidden="true">
+              <line x1="0%" x2="100%" y1="8" y2="8" />
+              <rect className="pn-bounds" x={`${early}%`} width={`${width}%`} y="3" height="10" />
+              {freezes !== null && <line className="pn-freeze pn-freeze-earliest" x1={`${freezes.earliest}%`} x2={`${freezes.earliest}%`} y1="0" y2="16" />}
+              {freezes !== null && <line className="pn-freeze" x1={`${freezes.median}%`} x2={`${freezes.median}%`} y1="0" y2="16" />}
+              <line className="pn-matures" x1={`${date}%`} x2={`${date}%`} y1="1" y2="15" />
+            </svg>
+            <p className="pn-note">{says}</p>
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
