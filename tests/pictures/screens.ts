@@ -62,7 +62,7 @@ await open("Compare another change");
 await pane.getByLabel("What is compared").selectOption("Rebuild worn row units");
 await fill({
   "Opener when new, in": "15", "Opener measured, in": "14.6", "Opener replaced at, in": "14.5", "Rows": "16", "Rows rebuilt": "16", "Parts per row": "250", "Shop hours per row": "2",
-  "Labour per hour": "25", "Years kept": "4", "Rows that plant badly": "4", "Yield that such a row loses, %": "6", "Interest a year, %": "6",
+  "Labor per hour": "25", "Years kept": "4", "Rows that plant badly": "4", "Yield that such a row loses, %": "6", "Interest a year, %": "6",
 });
 await takePane("pane-worn-row-units");
 
