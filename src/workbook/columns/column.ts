@@ -63,9 +63,6 @@ export type Column<Value = unknown> = Said & {
 };
 export type Columns = Readonly<Record<string, Column>>;
 
-/** One row as read: what each column says, `null` where it is blank or at fault. */
-export type RowOf<Of extends Columns> = { readonly [Key in keyof Of]: Of[Key] extends Column<infer Value> ? Value | null : never };
-
 /** All columns of a table, in the order in which a new table has them. */
 export type Declared<Of extends Columns = Columns> = { readonly table: TableName | typeof matchesTable; readonly columns: Of };
 export const declared = <const Table extends Declared["table"], const Of extends Columns>(table: Table, columns: Of): Declared<Of> & { readonly table: Table } => ({ table, columns });
@@ -111,7 +108,9 @@ export const rate = (heading: string, said: Said): Column<Decimal> => column(hea
 /** Points of moisture: 15.5, 15.5% and 0.155 are the same. */
 export const moisture = (heading: string, said: Said): Column<Points> => column(heading, said, { numberFormat: percentFormat }, (row, at) => {
   const fraction = row.share(at);
-  return fraction === null ? null : points(fraction.times("100"));
+  if (fraction === null) return null;
+  // Grain that is all water leaves nothing when it is dried.
+  return fraction.gte("1") ? row.fault("percent-range", at) : points(fraction.times("100"));
 });
 
 export const date = (heading: string, said: Said): Column<IsoDate> => column(heading, said, { numberFormat: dateFormat }, (row, at) => row.date(at));

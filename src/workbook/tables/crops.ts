@@ -2,7 +2,7 @@
 import { Decimal, zero } from "../../core/decimal";
 import { conversion, measureNamed } from "../../core/measure";
 import type { Crop, Settings } from "../../core/season";
-import { moneyPerArea, moneyPerUnit, points, type Points, type YieldUnit } from "../../core/units";
+import { moneyPerArea, moneyPerUnit, type YieldUnit } from "../../core/units";
 import type { Column } from "../columns/column";
 import { cropColumns } from "../columns/crops";
 import type { Names } from "../names";
@@ -32,14 +32,6 @@ const cropTouched = (row: Row, names: Names) => {
   const name = names.spelled(String(row.cell(crop.heading)));
   return name === null ? [{ of: "farm" } as const] : [{ of: "crop", name } as const];
 };
-
-/** Points of moisture: 15.5, 15.5% and 0.155 are the same. */
-export function pointsOf(row: Row, column: string): Points | null {
-  const share = row.share(column);
-  if (share === null) return null;
-  // Grain that is all water leaves nothing when it is dried.
-  return share.gte("1") ? row.fault("percent-range", column) : points(share.times("100"));
-}
 
 const kilogramsPerPound = measureNamed("lb")!.factor;
 

@@ -40,6 +40,12 @@ describe("bushels", () => {
   });
   it("that are all water are a fault, because drying would leave nothing", () => {
     expect(readSeason(contentFromText(`${farm}Harvest\n| Field | Date | Weight or bushels | Bushels are | Moisture |\n| Alder | 2031-10-01 | 1000 | dry | 100 |`)).problems.map(({ code }) => code)).toEqual(["percent-range"]);
+    const standard = (moisture: string) => readSeason(contentFromText(farm.replace("15.5", moisture)));
+    for (const all of ["100", "100%", "1"]) {
+      const { season, problems } = standard(all);
+      expect([season.crops[0]!.standardMoisture, problems.map(({ code, at }) => [code, at.column])]).toEqual([null, [["percent-range", "Standard moisture"]]]);
+    }
+    expect(standard("99").problems).toEqual([]);
   });
 });
 

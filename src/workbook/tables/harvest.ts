@@ -29,7 +29,6 @@ export function readHarvest(table: TableReader, names: Names, fields: ReadonlyMa
     const date = row.needDate(columns.date);
     const moisture = row.of(columns.moisture);
     if (moisture === null && !row.isFaulty(columns.moisture)) row.fault("blank", columns.moisture);
-    if (moisture?.gte("100") === true) row.lose("percent-range", columns.moisture);
     const crop = name === null ? undefined : crops.get(fields.get(name)?.crop ?? "");
     const testWeight = row.of(columns.testWeight);
     const [ticket, buyer] = [row.of(columns.ticket), row.of(columns.buyer)];
