@@ -7,8 +7,6 @@ import { problemsBelow } from "./rowsBelow";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
 import { editDistance, plain } from "./words";
 
-export { matchesTable, tableNames, type TableName } from "./tableNames";
-
 export type FoundTables = {
   readonly tables: ReadonlyMap<TableName, RawTable>;
   /** Tables and matched ranges of the grower's own that are none of ours. */

@@ -3,9 +3,6 @@ import { Damaged } from "./fault";
 import { richText } from "./sharedStrings";
 import { unescapeText } from "./xml";
 
-/** What a cell shows: its value; an error is told apart from a text that only looks like one. */
-export type CellValue = { readonly value: Cell; readonly isError: boolean };
-
 /** How days are counted, and the texts that cells point at. */
 export type CellMeaning = { readonly date1904: boolean; readonly sharedStrings: readonly string[] };
 

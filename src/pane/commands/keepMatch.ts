@@ -1,6 +1,6 @@
 import type { WorkbookHost } from "../../host/workbookHost";
 import type { WorkbookContent } from "../../workbook/cell";
-import { matchesTable } from "../../workbook/findTables";
+import { matchesTable } from "../../workbook/tableNames";
 import { inputTables } from "../../workbook/templates";
 import { outcome, type Outcome } from "../failure";
 import { sameName, tableNamed } from "./tableNamed";

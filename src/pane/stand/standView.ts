@@ -5,7 +5,7 @@ import { layerCosts, type Layer } from "../../core/kinds";
 import type { Field, Season } from "../../core/season";
 import { seasonFigures } from "../../core/seasonFigures";
 import type { FieldOutlook } from "../../core/stand/fieldOutlook";
-import { tableFor, type FieldStand } from "../../core/stand/fieldStand";
+import type { FieldStand } from "../../core/stand/fieldStand";
 import { outlookSteps, type OutlookStep } from "../../core/stand/outlookSteps";
 import type { StandSummary } from "../../core/stand/standSummary";
 import type { CellUsed, RelativeYieldAt, StandTable } from "../../core/stand/standTable";
@@ -162,9 +162,6 @@ export function isThin({ field, summary, outlook }: FieldStand): boolean {
   const underTarget = field.targetStand !== null && summary.mean.lt(field.targetStand);
   return outlook?.ok === true ? outlook.value.ratio.lt("1") && underTarget : underTarget;
 }
-
-/** The table in use for a field, counted or not. */
-export const tableInUse = (season: Season, field: Field): StandTable | null => tableFor(season, { name: field.crop });
 
 /** What a screen reader and the drawing both say of the places of a round. */
 export const plotWords = (summary: StandSummary, target: Decimal | null, { plants, areaName }: Format): string =>

@@ -56,7 +56,6 @@ export class Docks {
 
 const lowest = (lines: readonly Line[]): Decimal => lines.reduce((least, { from }) => (from.lt(least) ? from : least), lines[0]!.from);
 
-export const noDocks = new Docks([], false);
 type Around = { readonly settings: Settings; readonly others: readonly string[]; readonly crops: readonly Crop[]; readonly style: Style; readonly setting: Place };
 
 /** @param own the tables and matched ranges of the workbook that are none of ours */
