@@ -445,7 +445,7 @@ describe("the pages of the demo at 320 × 600", () => {
     expect(await page.evaluate(() => document.querySelector(".pn-pane")!.scrollHeight)).toBeLessThanOrEqual(1200);
     await button(page, "The tables and their columns").click();
     await button(page, "Purchases").click();
-    await page.getByText("One row is one line of an invoice.").waitFor();
+    await page.getByText("One entry is one line of an invoice.").waitFor();
     await button(page, "‹ More").click();
     await expect.poll(() => page.getByRole("tab", { name: "More" }).getAttribute("aria-selected")).toBe("true");
   });
