@@ -31,7 +31,7 @@ const standShown = async (page: Page) => {
   await page.getByRole("tab", { name: "Fields" }).click();
   await click(page, /^Mill Road/);
   for (const name of ["Uneven stand", "Compare keeping with replanting", "Estimate the insurance payment"]) await click(page, name);
-  for (const [label, value] of [["Loss, % of yield", "4"], ["Approved yield", "180"], ["Coverage", "75"], ["Appraised yield", "90"], ["Policy's price", "4.60"]] as const) await page.getByLabel(label).fill(value);
+  for (const [label, value] of [["Loss, % of yield", "4"], ["Proven yield (APH)", "180"], ["Coverage", "75"], ["Appraised yield", "90"], ["Policy's price", "4.60"]] as const) await page.getByLabel(label).fill(value);
 };
 const changeShown = async (page: Page) => {
   await page.getByRole("tab", { name: "Changes" }).click();

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { resultSheets } from "../../src/workbook/sheets/resultSheets";
 import { cashFlowSheet } from "../../src/workbook/sheets/lender/cashFlowSheet";
 import { lenderPages } from "../../src/workbook/sheets/lender/lenderPages";
+import { spelledSheet } from "../../src/workbook/spelling";
 import { demo } from "../support/demoReport";
 import { pagePicture, pageTexts, printed } from "../support/libreOffice";
 
@@ -20,7 +21,7 @@ const pictures = [
 
 mkdirSync(folder, { recursive: true });
 const { workbook, report } = await demo();
-await workbook.write([...resultSheets(report), lenderPages(report, { date }), cashFlowSheet(report)]);
+await workbook.write([...resultSheets(report), lenderPages(report, { date }), cashFlowSheet(report)].map((sheet) => spelledSheet(sheet, report)));
 printed(workbook.save(), (pdf) => {
   const pages = pageTexts(pdf).map((page) => page.trimStart());
   for (const [name, first] of pictures) {

@@ -47,7 +47,7 @@ await showPage("Fields");
 await takePane("pane-fields");
 await open(/^Old Orchard North/);
 for (const name of ["Uneven stand", "Compare keeping with replanting", "Estimate the insurance payment"]) await open(name);
-for (const [label, value] of [["Loss, % of yield", "4"], ["Approved yield", "196"], ["Coverage", "75"], ["Appraised yield", "90"], ["Policy's price", "4.60"]] as const) await pane.getByLabel(label).fill(value);
+for (const [label, value] of [["Loss, % of yield", "4"], ["Proven yield (APH)", "196"], ["Coverage", "75"], ["Appraised yield", "90"], ["Policy's price", "4.60"]] as const) await pane.getByLabel(label).fill(value);
 await takePane("pane-stand");
 
 await openDemo();
