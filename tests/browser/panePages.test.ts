@@ -294,6 +294,38 @@ describe("the page Lender", () => {
     await expect.poll(() => inPage(page, (pane) => pane.host.selected.at(-1)?.sheet)).toBe("Lender pages");
   });
 
+  it("is reached, set and written by keys alone", async () => {
+    const page = await opened("Season");
+    const press = (key: string) => page.keyboard.press(key);
+    const focused = () => page.evaluate(() => (document.activeElement as HTMLElement | null)?.innerText.trim() ?? "");
+    for (let at = 0; (await focused()) !== "Lender"; at += 1) {
+      expect(at).toBeLessThan(6);
+      await press("ArrowRight");
+    }
+    await button(page, "Choose crops, layer and sheets").waitFor();
+    for (let at = 0; (await focused()) !== "Choose crops, layer and sheets"; at += 1) {
+      expect(at).toBeLessThan(12);
+      await press("Tab");
+    }
+    await press("Enter");
+    // The first box is a crop: with it off, the rest of the farm is written.
+    await press("Tab");
+    expect(await page.evaluate(() => (document.activeElement as HTMLInputElement).type)).toBe("checkbox");
+    const crop = await page.evaluate(() => (document.activeElement as HTMLInputElement).closest("label")!.innerText.trim());
+    await press("Space");
+    for (let at = 0; (await focused()) !== "Write the lender pages"; at += 1) {
+      expect(at).toBeLessThan(12);
+      await press("Shift+Tab");
+    }
+    await press("Enter");
+    await expect.poll(() => inPage(page, (pane) => pane.host.written.length)).toBeGreaterThan(0);
+    const names = await inPage(page, (pane) => pane.host.written.at(-1)!.map(({ name }) => name));
+    expect(names.slice(0, 2)).toEqual(["Lender pages", "Cash flow"]);
+    const cells = await inPage(page, (pane) => pane.host.written.at(-1)![0]!.rows.flatMap((row) => row.map(({ value }) => String(value))));
+    const heads = (of: string) => cells.filter((cell) => cell === of || cell.startsWith(`${of} – `)).length;
+    expect([crop, heads("Corn"), heads("Soybeans") > 0]).toEqual(["Corn", 0, true]);
+  });
+
   it("says in words why nothing was written, and writes when it is tried again", async () => {
     const page = await opened("Lender");
     await inPage(page, (pane) => pane.refuse("write", "busy", "A cell is being edited."));
