@@ -74,6 +74,10 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
     what: `${cell(problem)}: ${problem.found} is the sum of ${problem.like} other entries. It is counted as an entry of its own.`,
     remedy: "Nothing, if it is one; begin the entry with the word Total, or delete it, if it adds up others.",
   }),
+  "sum-left": (problem) => ({
+    what: `${cell(problem)}: the entry that begins with ${quoted(problem.found)} is left out, because its numbers add up those of ${problem.like} others.`,
+    remedy: "Nothing, if it is their total; if it is an entry of its own, move it above the others.",
+  }),
   "value-differs": (problem) => ({ what: `${cell(problem)}: the value that the file stores for this formula is not what it works out to. ${quoted(problem.found)} is counted, not ${quoted(problem.like ?? "")}.`, remedy: "Open and save the workbook in Excel, so that it is worked out there, or enter the value itself." }),
   "example-row": (problem) => ({ what: `${cell(problem)}: this entry came with the table (${quoted(problem.found)}) and is left out.`, remedy: "Delete it, or type your own over the whole of it." }),
   "row-open": (problem) => ({
@@ -199,6 +203,18 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   "budget-twice": (problem) => ({
     what: `${cell(problem)}: the line is like ${second(problem)} (${problem.found}), and both are counted.`,
     remedy: "Delete one if it is the same line; if not, a different Note on each settles it.",
+  }),
+  "per-acre-high": (problem) => ({
+    what: `${cell(problem)}: ${problem.found} is counted for each acre, and that is more than an acre there is expected to earn (${problem.like ?? ""}).`,
+    remedy: "Enter whole as its Basis if it is the money for all of the land, or per acre if it is right; of a sheet of your own, match it again for the whole field.",
+  }),
+  "sheet-year": (problem) => ({
+    what: `${cell(problem)}: the sheet ${quoted(problem.found)} is named after another year than ${quoted(problem.like ?? "")}, and the lines of both are counted together.`,
+    remedy: "Delete the rows of Matches with the sheet that is not of this season, or rename the sheet if it is.",
+  }),
+  "sheet-again": (problem) => ({
+    what: `${cell(problem)}: the sheet ${quoted(problem.found)} has a cost of the same land and kind as ${quoted(problem.like ?? "")} (${second(problem)}), and both are counted.`,
+    remedy: "Nothing, if they are two parts of the cost; if one is a copy or an older plan, delete its rows of Matches.",
   }),
   "all-in-disagrees": (problem) => ({
     what: `${cell(problem)} says of ${problem.found} for the same fields another thing than ${second(problem)}; what is left of both lines is counted still.`,

@@ -91,10 +91,13 @@ function partOf({ table, range, found: without, headings, own, constants, at }: 
     const { entries } = rowsBelow(whole);
     return { raw: whole, told: problemsBelow(whole, table, [{ of: "farm" }]), missed: missedBelow(entries.length, whole.body.row + whole.rows.length - 1 + (entries.at(-1)?.by ?? 0)) };
   }
-  const { raw, unsaid, missed } = wideRange(found, said);
+  const { raw, unsaid, missed, sums } = wideRange(found, said);
   for (const heading of unsaid) fault({ code: "wide-column-unsaid", at, found: heading });
-  const told = missed.slice(0, 1).map(({ row, by }): Problem => ({ code: "rows-below", at: { table, row }, found: String(missed.length), like: `${by} rows below`, touches: [{ of: "farm" }] }));
-  return { raw: { ...raw, name: table }, told, missed: missedBelow(missed.length, raw.origins?.at(-1)?.row ?? 0) };
+  const told = [
+    ...missed.slice(0, 1).map(({ row, by }): Problem => ({ code: "rows-below", at: { table, row }, found: String(missed.length), like: `${by} rows below`, touches: [{ of: "farm" }] })),
+    ...sums.map(({ row, found: says, others }): Problem => ({ code: "sum-left", at: { table, row }, found: says, like: String(others), touches: [{ of: "farm" }] })),
+  ];
+  return { raw: { ...raw, name: table }, told, missed: missedBelow(missed.length, raw.origins?.[raw.rows.length + missed.length - 1]?.row ?? 0) };
 }
 
 const missedBelow = (entries: number, bottom: number): Missed | null => (entries === 0 ? null : { entries, bottom });

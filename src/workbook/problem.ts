@@ -29,7 +29,7 @@ export const problemCodes = [
   // A table as a whole.
   "table-missing", "column-missing", "column-unread", "column-twice", "table-twice", "table-unreadable", "range-missing", "match-missing", "wide-column-unsaid",
   // What a file, a table or a range leaves unclear as a whole.
-  "value-differs", "rows-below", "rows-near", "table-almost", "table-beside", "heading-unit", "total-row", "sum-row", "sum-maybe",
+  "value-differs", "rows-below", "rows-near", "table-almost", "table-beside", "heading-unit", "total-row", "sum-row", "sum-maybe", "sum-left",
   // A row that is none of the grower's.
   "example-row", "row-open",
   // One cell.
@@ -48,7 +48,7 @@ export const problemCodes = [
   "load-disagrees", "tare-above-gross", "ticket-twice", "weed-twice", "not-sites", "controls-missing", "sites-missing", "weed-unlike", "mix-disagrees", "tank-missing",
   "day-twice", "low-above-high", "temperature-unlike", "weather-place-missing", "weather-place-unknown", "day-later", "dock-table-unknown", "dock-table-fault", "dock-outside", "test-weight-missing",
   "machine-zero", "stand-table-unknown", "stand-table-crop", "stand-table-fault",
-  "line-twice", "budget-twice", "bill-of-used", "kind-alone", "bill-beside-done", "all-in-disagrees", "price-unlike", "year-unlike", "quantity-zero", "money-alone", "cost-none", "done-twice", "entry-beside", "cost-twice", "capital-not-charged", "tractor-disagrees", "tractor-unnamed",
+  "line-twice", "budget-twice", "per-acre-high", "sheet-year", "sheet-again", "bill-of-used", "kind-alone", "bill-beside-done", "all-in-disagrees", "price-unlike", "year-unlike", "quantity-zero", "money-alone", "cost-none", "done-twice", "entry-beside", "cost-twice", "capital-not-charged", "tractor-disagrees", "tractor-unnamed",
 ] as const;
 export type ProblemCode = (typeof problemCodes)[number];
 
@@ -59,7 +59,7 @@ export type ProblemCode = (typeof problemCodes)[number];
 export type Grade = "fix" | "check";
 
 /** The codes of grade `check`; all others are entries to fix. */
-export const checkCodes: readonly ProblemCode[] = ["line-twice", "budget-twice", "bill-beside-done", "price-unlike", "year-unlike", "money-alone", "payment-low", "payment-unread", "value-differs", "table-beside", "total-row", "row-open", "sum-maybe", "rows-near", "harvest-open", "load-after-done", "ticket-twice", "weed-twice", "controls-missing", "sites-missing", "weed-unlike", "tank-missing", "test-weight-missing", "date-missing", "done-twice", "finding-unlike", "beyond-new"];
+export const checkCodes: readonly ProblemCode[] = ["line-twice", "budget-twice", "sheet-again", "bill-beside-done", "price-unlike", "year-unlike", "money-alone", "payment-low", "payment-unread", "value-differs", "table-beside", "total-row", "row-open", "sum-maybe", "sum-left", "rows-near", "harvest-open", "load-after-done", "ticket-twice", "weed-twice", "controls-missing", "sites-missing", "weed-unlike", "tank-missing", "test-weight-missing", "date-missing", "done-twice", "finding-unlike", "beyond-new"];
 
 const ofGradeCheck: ReadonlySet<ProblemCode> = new Set(checkCodes);
 export const gradeOf = ({ code }: Pick<Problem, "code">): Grade => (ofGradeCheck.has(code) ? "check" : "fix");

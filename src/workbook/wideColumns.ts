@@ -4,23 +4,23 @@ import { budgetBases } from "./columns/budget";
 import { wordMeant } from "./synonyms";
 import { plain, plainHeading, plainWord } from "./words";
 
-/** What a column of a wide sheet holds: money of a kind, or something that no line is made of. */
-export type WideColumn = { readonly kind: Kind; readonly basis: (typeof budgetBases)[number] } | "left out";
+/** What a column of a wide sheet holds: money of a kind, or something that no line is made of. `isSaid`: that it is an acre's was said in so many words. */
+export type WideColumn = { readonly kind: Kind; readonly basis: (typeof budgetBases)[number]; readonly isSaid?: true } | "left out";
 
 export const leftOutWord = "left out";
 
-/** What the table Matches says of a wide column: `seed`, `seed, whole`, `left out`; `null` where it says none of these. */
+/** What the table Matches says of a wide column: `seed`, `seed, whole`, `seed, per acre`, `left out`; `null` where it says none of these. */
 export function wideColumnSaid(typed: string): WideColumn | null {
   const [first = "", second, ...more] = typed.split(",").map((part) => part.trim());
   if (plain(typed) === plain(leftOutWord)) return "left out";
   const kind = kinds.find((each) => plainWord(each) === plainWord(first));
   const basis = second === undefined ? "per acre" : budgetBases.find((each) => plainHeading(each) === plainHeading(second));
-  return kind === undefined || basis === undefined || more.length > 0 ? null : { kind, basis };
+  return kind === undefined || basis === undefined || more.length > 0 ? null : { kind, basis, ...(second !== undefined && basis === "per acre" && { isSaid: true }) };
 }
 
 /** How the table Matches says it. */
 export const wideColumnWords = (column: WideColumn): string =>
-  (column === "left out" ? leftOutWord : column.basis === "whole" ? `${column.kind}, whole` : column.kind);
+  (column === "left out" ? leftOutWord : column.basis === "whole" || column.isSaid === true ? `${column.kind}, ${column.basis}` : column.kind);
 
 /** What a heading such as `Seed $/ac`, `Herbicide` or `Total rent` may hold; `null` where it names no kind of cost. */
 export function wideColumnMeant(heading: string): WideColumn | null {

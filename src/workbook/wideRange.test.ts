@@ -83,10 +83,44 @@ describe("a wide sheet", () => {
   });
 });
 
+describe("rows of a wide sheet that add up others, whatever they are called", () => {
+  const both = match(["For", "Field"], ["left out", "Ac."], ["seed", "Seed"], ["crop protection", "Chem"], ["cash rent", "Rent"]);
+  const sheet = (...rows: readonly string[]) => `| Field | Ac. | Seed | Chem | Rent |\n${rows.map((row) => `| ${row} |`).join("\n")}`;
+
+  it("are left out and told, where they add up money for an acre times the acres: a field without a kind gets no farm's total for it", () => {
+    const of = content(sheet("Alder | 100 | 110 | 40 | ", "Birch | 50 | 115 | 42.5 | 200", "Whole farm | 150 | 16750 | 6125 | 10000"), both);
+    expect(lines(of).length).toBe(5);
+    const report = seasonReport(of);
+    expect(report.problems).toMatchObject([{ code: "sum-left", found: "Whole farm", like: "2" }]);
+    expect(cellOf(report, report.problems[0]!.at)).toBe("My costs!A4");
+    // 100 × (110 + 40) + 50 × (115 + 42.5 + 200), and 300 of the office, over 150 acres.
+    expect(report.figures.crops[0]!.outlook.costPerArea.layers.cash.times(150).toFixed(8)).toBe("33175.00000000");
+  });
+
+  it("are left out between blocks and without a name, and end a range that grows", () => {
+    expect(codes(content(sheet("Alder | 100 | 110 | 40 | ", "Birch | 50 | 115 | 42.5 | 200", "Total corn | 150 | 16750 | 6125 | 10000", " | 300 | 225 | 82.5 | 200"), both))).toEqual(["sum-left", "sum-left"]);
+    expect(codes(content(`${sheet("Alder | 100 | 110 | 40 | ", "Birch | 50 | 115 | 42.5 | 200")}\n> | Total corn | 150 | 16750 | 6125 | 10000 |`, both))).toEqual([]);
+  });
+
+  it("are none by one number alone, by text or by other numbers", () => {
+    for (const last of ["Corn | 150 | 225 | 80 | 9", "Corn | 150 | 225 | | ", "Corn | 150 | 225 | | call"]) expect(codes(content(sheet("Alder | 100 | 110 | 40 | ", "Birch | 50 | 115 | 42.5 | 200", last), both))).not.toContain("sum-left");
+  });
+});
+
+describe("money of a whole field that is read as an acre's", () => {
+  it("is an entry to fix, until the match says of either", () => {
+    const sheet = "| Field | Seed $ |\n| Alder | 11000 |";
+    expect(codes(content(sheet, match(["For", "Field"], ["seed", "Seed $"])))).toEqual(["per-acre-high"]);
+    expect(codes(content(sheet, match(["For", "Field"], ["seed, whole", "Seed $"])))).toEqual([]);
+    expect(codes(content(sheet, match(["For", "Field"], ["seed, per acre", "Seed $"])))).toEqual([]);
+    expect(codes(content(sheet.replace("11000", "800"), match(["For", "Field"], ["seed", "Seed $"])))).toEqual([]);
+  });
+});
+
 describe("a column of a wide sheet", () => {
   it("is said and read back as the same", () => {
-    for (const words of ["seed", "cash rent, whole", "left out"]) expect(wideColumnWords(wideColumnSaid(words)!)).toBe(words);
-    expect([wideColumnSaid("Hired labor, per acre"), wideColumnSaid("seed, by the bag"), wideColumnSaid("seed, whole, twice"), wideColumnSaid("Amount")]).toEqual([{ kind: "hired labour", basis: "per acre" }, null, null, null]);
+    for (const words of ["seed", "seed, per acre", "cash rent, whole", "left out"]) expect(wideColumnWords(wideColumnSaid(words)!)).toBe(words);
+    expect([wideColumnSaid("Hired labor, per acre"), wideColumnSaid("seed, by the bag"), wideColumnSaid("seed, whole, twice"), wideColumnSaid("Amount")]).toEqual([{ kind: "hired labour", basis: "per acre", isSaid: true }, null, null, null]);
   });
 
   it("is meant by headings as people write them", () => {

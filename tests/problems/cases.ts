@@ -149,6 +149,9 @@ Weather
 ${rows}
 `;
 
+/** Two sheets of the grower's own with a line of the budget each, of one field and kind. */
+const sheets = (...names: readonly string[]) => `Matches\n| Table | Range | Column | Heading |\n${names.flatMap((name) => ["For", "Kind", "Amount"].map((column) => `| Budget | ${name} | ${column} | ${column} |`)).join("\n")}\n${names.map((name, index) => `${name}\n| For | Kind | Amount |\n| Alder | seed | ${110 + index} |`).join("\n")}`;
+
 export const cases: readonly ProblemCase[] = [
   { code: "table-missing", slip: "has no fields at all", workbook: crops, at: ["Fields"] },
   { code: "column-missing", slip: "renamed a heading", workbook: farm.replace("Yield goal", "Target"), at: ["Fields", undefined, "Yield goal"] },
@@ -282,6 +285,11 @@ export const cases: readonly ProblemCase[] = [
   { code: "cost-none", slip: "entered no cost", workbook: farm, at: ["Fields", 1], found: "Alder" },
   { code: "entry-beside", slip: "typed a rate beside a machine", workbook: operation("| Alder | Planting | | 22 | | Planter | 2031-05-01 | plan |", farm + planter), at: ["Operations", 1, "Rate"], found: "22" },
   { code: "budget-twice", slip: "budgeted the same line twice", workbook: `${farm}\nBudget\n| For | Kind | Amount |\n| Corn | seed | 120 |\n| Corn | seed | 120 |`, at: ["Budget", 2], found: "seed" },
+  { code: "per-acre-high", slip: "budgeted the seed of the whole crop as if for an acre", workbook: `${farm}\nBudget\n| For | Kind | Amount |\n| Corn | seed | 12000 |`, at: ["Budget", 1, "Amount"], found: "12000.00" },
+  { code: "sheet-year", slip: "matched the sheets of two years", workbook: `${farm}\n${sheets("Costs 2030", "Costs 2031")}`, at: ["Budget", 1], found: "Costs 2030" },
+  { code: "sheet-again", slip: "matched a plan and its copy", workbook: `${farm}\n${sheets("Costs", "Costs (2)")}`, at: ["Budget", 2], found: "Costs (2)" },
+  { code: "sum-left", slip: "added up two fields without saying so", at: ["Budget", 5], found: "Both",
+    workbook: `${farm}| Birch | Corn | 50 | 200 |\nMatches\n| Table | Range | Column | Heading |\n| Budget | Costs by field | For | Field |\n| Budget | Costs by field | seed, whole | Seed |\n| Budget | Costs by field | fuel, whole | Fuel |\nCosts by field\n| Field | Seed | Fuel |\n| Alder | 110 | 12 |\n| Birch | 100 | 14 |\n| Both | 210 | 26 |` },
   { code: "bill-of-used", slip: "charged an item directly that Applications uses", workbook: `${application("| Alder | Urea | 100 | lb/ac | | 2031-05-01 | plan |")}\nPurchases\n| Date | Item | Quantity | Unit | Amount | For |\n| 2031-04-01 | Urea | 100 | lb | 30 | Corn |`, at: ["Purchases", 1, "For"], found: "Corn" },
   { code: "kind-alone", slip: "gave a line another kind than its item", workbook: `${farm}${items}\nPurchases\n| Date | Item | Quantity | Unit | Amount | Kind | For |\n| 2031-04-01 | Urea | 100 | lb | 30 | supplies | |`, at: ["Purchases", 1, "Kind"], found: "supplies" },
   { code: "bill-beside-done", slip: "entered the bill of work that a row counts", workbook: `${operation("| Alder | Spraying | | 9 | per acre | | 2031-05-01 | done |")}\nPurchases\n| Date | Amount | Kind | For |\n| 2031-06-01 | 900 | custom work | Alder |`, at: ["Purchases", 1], found: "custom work" },
