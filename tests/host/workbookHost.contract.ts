@@ -494,6 +494,14 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         }
       });
 
+      it("takes in the columns after a blank one where the headings go on there", async () => {
+        const { host, pick } = await workbook({ sheets: [{ name: "Plan", cells: [["Costs 2031", "", "", ""], ["Field", "Seed", "", "Fuel"], ["Creek", 110, "", 18]] }] });
+        for (const cell of ["A3", "B2"]) {
+          await pick("Plan", cell);
+          expect(await host.selection()).toEqual({ address: "Plan!A2:D3", headings: ["Field", "Seed", "", "Fuel"] });
+        }
+      });
+
       it("finds the other sheets that can be seen and have the same headings in the same cells", async () => {
         const { host } = await workbook(aSheetAField);
         expect(await host.alike("'North forty'!A4:B6")).toEqual(["Creek!A4:B6"]);

@@ -27,17 +27,27 @@ export async function selectedRange(context: Excel.RequestContext): Promise<{ ad
   const name = splitSheet(range.address).sheet ?? "";
   const sheet = context.workbook.worksheets.getItem(name);
   if (!isOneCell && used.isNullObject) return { address: range.address, headings: [] };
-  const looked = areaOfRange(isOneCell ? region : used);
+  const around = areaOfRange(isOneCell ? region : used);
+  const looked = isOneCell ? await besideToo(context, sheet, around) : around;
   const sample = sheet.getRangeByIndexes(looked.top, looked.left, Math.min(looked.bottom - looked.top + 1, rowsOfTitles), looked.right - looked.left + 1).untrack().load("values");
   await context.sync();
   const valueAt = ({ row, column }: At): Cell => ((sample.values as Cell[][])[row - looked.top]?.[column - looked.left] ?? "");
-  const picked = isOneCell ? looked : areaOfRange(range);
+  const picked = areaOfRange(range);
   // Whole columns and rows stay as they are: they grow with what is typed into them.
-  const block = picked.bottom === lastRow || picked.right === lastColumn ? picked : blockOf(picked, looked, valueAt);
+  const block = picked.bottom === lastRow || picked.right === lastColumn ? picked : blockOf(picked, looked, valueAt, isOneCell ? around : null);
   const [top, left, right] = [Math.max(block.top, looked.top), Math.max(block.left, looked.left), Math.min(block.right, looked.right)];
   const headings = Array.from({ length: Math.max(0, right - left + 1) }, (_, index) => String(valueAt({ row: top, column: left + index })));
   const isAsPicked = !isOneCell && block.top === picked.top;
   return { address: isAsPicked ? range.address : `${quotedSheet(name)}!${areaName(block)}`, headings };
+}
+
+/** The headings of one cell's block may go on after a blank column, so that the columns beside it are looked at too. */
+async function besideToo(context: Excel.RequestContext, sheet: Excel.Worksheet, area: Area): Promise<Area> {
+  const whole = sheet.getUsedRangeOrNullObject(true).untrack().load("rowIndex,columnIndex,rowCount,columnCount");
+  await context.sync();
+  if (whole.isNullObject) return area;
+  const { left, right } = areaOfRange(whole);
+  return { ...area, left: Math.min(area.left, left), right: Math.max(area.right, right) };
 }
 
 type Placed = Pick<Excel.Range, "rowIndex" | "columnIndex" | "rowCount" | "columnCount">;
