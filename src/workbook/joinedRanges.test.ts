@@ -55,6 +55,18 @@ describe("the same layout on several sheets", () => {
     expect([lines(blank), codes(blank)]).toEqual([["Alder seed 110", "Alder crop protection 40"], ["blank"]]);
   });
 
+  it("has rows that the grower's headings and remarks stand in alone, which are no entries, with a digit or beside another cell they are", () => {
+    const beside = (row: string) => codes(content(sheets.replace("| Spray | 40 |", `${row}\n| Spray | 40 |`), both("(sheet name)")));
+    expect([beside("| INPUTS | |"), beside("| | |\n| agreed with Pat | |")]).toEqual([[], []]);
+    expect(beside("| Lime 40 | |")).toEqual(["not-in-list", "blank"]);
+    expect(beside("| fuel | about 9 |")).toEqual(["not-a-number"]);
+  });
+
+  it("takes what the match says of every row", () => {
+    const of = content(sheets, `${both("(always all)")}\n| Budget | Alder!A1:C9 | Basis | (always whole) |\n| Budget | Birch!A1:C9 | Basis | (always whole) |`);
+    expect(seasonReport(of).season.budget!.map(({ over, basis }) => ("all" in over ? `all ${basis}` : ""))).toEqual(["all whole", "all whole", "all whole"]);
+  });
+
   it("places faults on the sheet that they stand on, rows below a range too", () => {
     const report = seasonReport(content(sheets.replace("| Seed | 95 |", "| Seed | soon |\n> | | |\n> | Fuel | 12 |"), both("(sheet name)")));
     expect(report.problems.map((problem) => [problem.code, cellOf(report, problem.at)])).toEqual([["not-a-number", "Birch!B2"], ["rows-below", "Birch!A4"]]);
@@ -76,7 +88,7 @@ describe("the same layout on several sheets", () => {
 
 describe("what fills a column", () => {
   it("is said in brackets, and asked of the workbook where it is a cell", () => {
-    expect(["(Sheet name)", "(cell $b$12)", "(cell B)", "Name"].map(constantSaid)).toEqual([{ cell: null }, { cell: "B12" }, null, null]);
+    expect(["(Sheet name)", "(cell $b$12)", "(cell B)", "Name", "(always per acre)", "(always )"].map(constantSaid)).toEqual([{ cell: null }, { cell: "B12" }, null, null, { text: "per acre" }, null]);
     expect(cellsBeside([{ range: "'My field'!A1:C9", heading: "(cell B12)" }, { range: "costs", heading: "(cell B12)" }, { range: "Home!A1:B2", heading: "Name" }])).toEqual(["'My field'!B12"]);
   });
 });

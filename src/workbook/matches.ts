@@ -9,6 +9,8 @@ import { cellBeside, constantHeading, constantSaid, withConstants, type Constant
 import { joined, overlap, type Missed, type Part } from "./joinedRanges";
 import { grown, problemsBelow, rowsBelow } from "./rowsBelow";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
+import { withoutSections } from "./sectionRows";
+import { inputTables } from "./templates";
 import { standResponseNames } from "./tables/ownStandTables";
 import { ownHeading, wideColumnSaid, wideColumnWords } from "./wideColumns";
 import { wideRange } from "./wideRange";
@@ -80,10 +82,12 @@ export function matchedRanges(content: WorkbookContent): MatchedRanges {
 }
 
 /** One matched range with our headings, and what is told of the rows below it. */
-function partOf({ table, range, found: without, headings, own, constants, at }: Match, content: WorkbookContent, fault: (problem: Omit<Problem, "touches">) => void): Part {
-  const found = withConstants(without, constants, (cell) => content.ranges.get(cellBeside(range, cell))?.headers[0] ?? "");
+function partOf({ table, range, found: picked, headings, own, constants, at }: Match, content: WorkbookContent, fault: (problem: Omit<Problem, "touches">) => void): Part {
+  const isWide = table === "Budget" && [...own.values()].some((each) => wideColumnSaid(each) !== null);
+  const needed = neededOf(table).filter((column) => [...headings.values()].some((each) => plainHeading(each) === plainHeading(column)));
+  const found = withConstants(isWide ? picked : withoutSections(picked, needed.length), constants, (cell) => content.ranges.get(cellBeside(range, cell))?.headers[0] ?? "");
   const said = new Map([...own, ...[...constants.keys()].map((column) => [ownHeading(constantHeading(column)), column] as const)]);
-  if (table !== "Budget" || ![...said.values()].some((each) => wideColumnSaid(each) !== null)) {
+  if (!isWide) {
     const ours = new Map([...headings, ...[...constants.keys()].map((column) => [plainHeading(constantHeading(column)), column] as const)]);
     const raw = { ...found, name: table, called: found.headers, headers: found.headers.map((heading) => ours.get(plainHeading(heading)) ?? "") };
     // A table of the grower's own has an end of its own, at which rows below it are told.
@@ -99,6 +103,10 @@ function partOf({ table, range, found: without, headings, own, constants, at }: 
   ];
   return { raw: { ...raw, name: table }, told, missed: missedBelow(missed.length, raw.origins?.[raw.rows.length + missed.length - 1]?.row ?? 0) };
 }
+
+/** The columns of a table that an entry cannot do without. */
+const neededOf = (table: TableName): readonly string[] =>
+  inputTables.filter(({ name }) => plain(name) === plain(table)).flatMap(({ columns }) => columns.filter(({ required }) => required).map(({ heading }) => heading));
 
 const missedBelow = (entries: number, bottom: number): Missed | null => (entries === 0 ? null : { entries, bottom });
 

@@ -5,7 +5,11 @@ const meanings: ReadonlyMap<string, readonly string[]> = new Map(Object.entries(
   // Kinds of cost.
   "herbicide": ["crop protection"], "herbicides": ["crop protection"], "fungicide": ["crop protection"], "fungicides": ["crop protection"],
   "insecticide": ["crop protection"], "insecticides": ["crop protection"], "pesticide": ["crop protection"], "pesticides": ["crop protection"],
-  "adjuvant": ["crop protection"], "chemical": ["crop protection"], "chemicals": ["crop protection"], "spray": ["crop protection"],
+  "chem": ["crop protection"], "chems": ["crop protection"], "burndown": ["crop protection"], "adjuvant": ["crop protection"], "chemical": ["crop protection"], "chemicals": ["crop protection"], "spray": ["crop protection"],
+  "seed corn": ["seed"], "seed cost": ["seed"], "anhydrous": ["fertilizer"], "anhydrous ammonia": ["fertilizer"], "urea": ["fertilizer"], "uan": ["fertilizer"], "potash": ["fertilizer"], "lime": ["fertilizer"],
+  "fert and lime": ["fertilizer"], "fertilizer and lime": ["fertilizer"], "starter": ["fertilizer"], "starter fertilizer": ["fertilizer"], "fuel and oil": ["fuel"], "gas and oil": ["fuel"], "gas fuel oil": ["fuel"], "gas fuel and oil": ["fuel"],
+  "repairs and maintenance": ["repairs"], "maintenance": ["repairs"], "crop ins": ["crop insurance"], "crop ins premium": ["crop insurance"], "crop insurance premium": ["crop insurance"],
+  "custom spraying": ["custom work"], "custom harvest": ["custom work"], "custom combining": ["custom work"],
   "fert": ["fertilizer"], "fertiliser": ["fertilizer"], "diesel": ["fuel"], "gasoline": ["fuel"], "custom": ["custom work"], "custom hire": ["custom work"],
   "custom application": ["custom work"], "wages": ["hired labour"], "labour hired": ["hired labour"], "hired help": ["hired labour"],
   "trucking": ["haul"], "hauling": ["haul"], "dryer gas": ["drying"], "hail insurance": ["crop insurance"],
@@ -20,9 +24,9 @@ const meanings: ReadonlyMap<string, readonly string[]> = new Map(Object.entries(
   "y": ["yes"], "true": ["yes"], "n": ["no"], "false": ["no"],
 }).map(([typed, words]) => [plainWord(typed), words] as const));
 
-/** The word of the list that is meant: by another word, or in the other number (`repair`, `added cost`); `null` where none or more than one may be. */
+/** The word of the list that is meant: by another word, with points and commas or without (`Fert.`), or in the other number (`repair`, `added cost`); `null` where none or more than one may be. */
 export function wordMeant<Word extends string>(typed: string, words: readonly Word[]): Word | null {
-  const key = plainWord(typed);
+  const key = plainWord(typed.replace(/[.,]/g, " ").replace(/&/g, " and "));
   const meant = words.filter((word) => (meanings.get(key) ?? []).includes(word) || plainWord(word) === `${key}s` || `${plainWord(word)}s` === key);
   return meant.length === 1 ? meant[0]! : null;
 }

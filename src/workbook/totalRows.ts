@@ -3,7 +3,7 @@ import { zero } from "../core/decimal";
 import type { Cell } from "./cell";
 import { decimalOf, isBlank } from "./numbers";
 
-const totalWords = /^((grand|sub|running)[ -]?)?totals?:?$|[\w)] (sub-?)?totals?:?$|^(sub-?totals?|total (of|for)) /i;
+const totalWords = /^((grand|sub|running)[ -]?)?totals?:?$|[\w).] (sub-?)?totals?:?$|^(sub-?totals?|total (of|for)) /i;
 
 /** Whether the first thing that a row says is that it is a total: "Total", "Subtotal", "Corn total". */
 export function isTotalRow(cells: readonly Cell[]): boolean {

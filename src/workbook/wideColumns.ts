@@ -22,11 +22,17 @@ export function wideColumnSaid(typed: string): WideColumn | null {
 export const wideColumnWords = (column: WideColumn): string =>
   (column === "left out" ? leftOutWord : column.basis === "whole" || column.isSaid === true ? `${column.kind}, ${column.basis}` : column.kind);
 
+/** Short words above a column that are not clear enough in an entry: common practice, from memory. They are proposed and can be changed. */
+const shortHeadings: ReadonlyMap<string, Kind> = new Map([
+  ["ins", "crop insurance"], ["insurance", "crop insurance"], ["int", "operating interest"], ["op int", "operating interest"], ["interest", "operating interest"],
+  ["rep", "repairs"], ["contractor", "custom work"], ["harvest", "custom work"], ["scouting", "custom work"], ["labor", "hired labour"], ["labour", "hired labour"],
+]);
+
 /** What a heading such as `Seed $/ac`, `Herbicide` or `Total rent` may hold; `null` where it names no kind of cost. */
 export function wideColumnMeant(heading: string): WideColumn | null {
   const bare = heading.replace(/[([].*?[)\]]/g, " ").replace(/(\p{Sc}|\b(usd|cad|dollars?))? ?(\/|\bper\b) ?(ac(re)?s?|ha|hectares?)\b\.?/giu, " ").replace(/\p{Sc}|\b(cost|costs|expense|total|whole|exp\.?)\b|[.:#]/giu, " ");
   const words = bare.replace(/\s+/g, " ").trim();
-  const kind = kinds.find((each) => plainWord(each) === plainWord(words)) ?? wordMeant(words, kinds);
+  const kind = kinds.find((each) => plainWord(each) === plainWord(words)) ?? wordMeant(words, kinds) ?? shortHeadings.get(words.toLowerCase()) ?? null;
   if (words === "" || kind === null) return null;
   return { kind, basis: /\b(total|whole)\b/i.test(heading) && areaNamed(heading) === null ? "whole" : "per acre" };
 }

@@ -123,6 +123,11 @@ describe("a column of a wide sheet", () => {
     expect([wideColumnSaid("Hired labor, per acre"), wideColumnSaid("seed, by the bag"), wideColumnSaid("seed, whole, twice"), wideColumnSaid("Amount")]).toEqual([{ kind: "hired labour", basis: "per acre", isSaid: true }, null, null, null]);
   });
 
+  it("is meant by short headings too", () => {
+    expect(["Fert", "Fert.", "Chem", "Ins", "Crop Ins. $", "Int", "Rep", "Seed $", "Fert & lime", "Gas, fuel, oil", "Contractor €/ha", "Insurance (€ total)"].map((heading) => wideColumnMeant(heading)).map((column) => (column === null ? "" : wideColumnWords(column))))
+      .toEqual(["fertilizer", "fertilizer", "crop protection", "crop insurance", "crop insurance", "operating interest", "repairs", "seed", "fertilizer", "fuel", "custom work", "crop insurance, whole"]);
+  });
+
   it("is meant by headings as people write them", () => {
     const meant = (heading: string) => { const column = wideColumnMeant(heading); return column === null ? "" : wideColumnWords(column); };
     expect(["Seed", "Seed $/ac", "Fert. ($/ac)", "Herbicide cost", "Total land rent", "Fuel cost per acre", "Hail insurance", "Trucking", "Yield", "Total", "Acres", "Total cost/ac"].map(meant))

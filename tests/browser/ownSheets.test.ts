@@ -64,7 +64,7 @@ it("reads a sheet a field at once, the field's name the sheet's", async () => {
   const page = await opened({ sheets: [{ name: "North forty", cells: costs(110) }, { name: "Creek", cells: costs(115) }, ...tables] }, "North forty", "Budget");
   await page.locator('.sheet .row > [data-column="0"]').nth(1).click();
   await page.getByRole("button", { name: "Use the selected range" }).click();
-  await page.getByRole("checkbox", { name: "Read the other sheet of this layout too: Creek" }).waitFor();
+  await page.getByRole("checkbox", { name: "Creek" }).waitFor();
   await page.getByRole("combobox", { name: "For" }).selectOption({ label: "the sheet’s name" });
   await page.getByRole("combobox", { name: "Kind" }).selectOption("Cost of");
   await page.getByRole("combobox", { name: "Amount" }).selectOption("$/ac");

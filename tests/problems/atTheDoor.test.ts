@@ -60,7 +60,7 @@ describe("rows right under a table", () => {
 });
 
 describe("a row of totals", () => {
-  it.each(["Total", "TOTALS:", "Grand total", "Subtotal", "Corn total", "Sub-total for corn"])("that says %s is told and adds no acres", (words) => {
+  it.each(["Total", "TOTALS:", "Grand total", "Subtotal", "Corn total", "Feb. total", "Sub-total for corn"])("that says %s is told and adds no acres", (words) => {
     const report = seasonReport(contentFromText(`${farm}| ${words} | Corn | 142 | 190 |\n| Birch | Corn | 42 | 190 |`));
     expect(report.problems.map(({ code }) => code)).toContain("total-row");
     expect(report.figures.crops[0]!.area.toFixed()).toBe("142");

@@ -1,4 +1,4 @@
-import { Checkbox, Field, Select } from "@fluentui/react-components";
+import { Field, Select } from "@fluentui/react-components";
 import { useState } from "react";
 import { Button } from "../parts/Button";
 import type { InputTable } from "../../workbook/inputTable";
@@ -8,7 +8,9 @@ import { sameName } from "../commands/tableNamed";
 import { outcome } from "../failure";
 import { failureNotice, usePane } from "../paneContext";
 import { neededLabel } from "../parts/neededLabel";
-import { splitSheet } from "../../host/address";
+import { alwaysWords } from "../../workbook/matchConstants";
+import { AlikeSheets } from "./AlikeSheets";
+import { readToo } from "./alikeSheets";
 import { NameBox } from "./NameBox";
 import { forEach, namingColumns } from "./nameChoice";
 import { firstMatching, matchView, type Matching } from "./matchView";
@@ -33,7 +35,7 @@ export function MatchPart() {
   const { host, watch, tell, fault } = usePane();
   const [table, setTable] = useState<InputTable>(matchable[0]!);
   const [isWide, setWide] = useState(false);
-  const [isAll, setAll] = useState(false);
+  const [also, setAlso] = useState<ReadonlySet<string>>(new Set());
   const [selected, setSelected] = useState<Selected | null>(null);
   const [matching, setMatching] = useState<Matching>(new Map());
 
@@ -44,11 +46,11 @@ export function MatchPart() {
     const alike = await outcome(() => host.alike(found.value.address));
     if (!alike.ok) return tell(failureNotice(alike.failure, () => void take().catch(fault)));
     setSelected({ address: found.value.address, headings, alike: alike.value });
-    setAll(alike.value.length > 0);
+    setAlso(readToo(found.value.address, alike.value));
     setMatching(firstMatching(table, headings));
     tell(null);
   };
-  const addresses = selected === null ? [] : [selected.address, ...(isAll ? selected.alike : [])];
+  const addresses = selected === null ? [] : [selected.address, ...selected.alike.filter((each) => also.has(each))];
   const keep = async (rows: readonly ReadonlyMap<string, string>[]) => {
     const content = watch.state().reading?.content;
     if (content === undefined) return;
@@ -76,12 +78,7 @@ export function MatchPart() {
       </Field>
       <p>Select your range in the workbook, or one cell of it on the desk, and press the button.</p>
       <Button onClick={() => void take().catch(fault)}>Use the selected range</Button>
-      {selected !== null && selected.alike.length > 0 && (
-        <Checkbox
-          label={`Read the other ${selected.alike.length === 1 ? "sheet" : `${selected.alike.length} sheets`} of this layout too: ${selected.alike.map((each) => splitSheet(each).sheet).join(", ")}`}
-          checked={isAll} onChange={(_, { checked }) => setAll(checked === true)}
-        />
-      )}
+      {selected !== null && selected.alike.length > 0 && <AlikeSheets alike={selected.alike} read={also} say={setAlso} />}
       {selected !== null && isWide && <WideHeadings key={selected.address} address={selected.address} headings={selected.headings} keep={(rows) => void keep(rows).catch(fault)} />}
       {selected !== null && !isWide && (
         <Headings table={table} selected={selected} matching={matching} match={(more) => setMatching(new Map([...matching, ...more]))} keep={(rows) => void keep(rows).catch(fault)} />
@@ -112,13 +109,18 @@ function Headings({ table, selected: { address, headings }, matching, match, kee
           <Button onClick={() => match(near)}>Use {near.size === 1 ? "it" : "these"}</Button>
         </>
       )}
-      {table.columns.map(({ heading, required, hint }) => (namingColumns.has(heading) ? (
-        <NameBox key={heading} label={neededLabel(format.words(heading), required)} required={required} hint={format.words(hint)} headings={headings} value={matching.get(heading) ?? ""} say={(value) => match(new Map([[heading, value]]))} />
+      {table.columns.map(({ heading, required, hint, choices = [] }) => (namingColumns.has(heading) ? (
+        <NameBox key={heading} label={neededLabel(format.words(heading), required)} required={required} hint={format.words(hint)} headings={headings} isAll={heading === "For"} value={matching.get(heading) ?? ""} say={(value) => match(new Map([[heading, value]]))} />
       ) : (
         <Field key={heading} label={neededLabel(format.words(heading), required)} required={required} hint={format.words(hint)}>
           <Select value={matching.get(heading) ?? ""} onChange={(_, { value }) => match(new Map([[heading, value]]))}>
             <option value="">none</option>
             {headings.map((own) => <option key={own} value={own}>{own}</option>)}
+            {choices.length > 0 && (
+              <optgroup label="The same in every row">
+                {choices.map((word) => <option key={word} value={alwaysWords(word)}>{format.words(word)}</option>)}
+              </optgroup>
+            )}
           </Select>
         </Field>
       )))}

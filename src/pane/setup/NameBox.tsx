@@ -1,5 +1,5 @@
 import { Field, Input, Select, type FieldProps } from "@fluentui/react-components";
-import { cellWords, sheetNameWords } from "../../workbook/matchConstants";
+import { alwaysWords, cellWords, sheetNameWords } from "../../workbook/matchConstants";
 import { cellSaid, isCellChoice } from "./nameChoice";
 
 type NameBoxProps = {
@@ -7,13 +7,15 @@ type NameBoxProps = {
   readonly required?: boolean;
   readonly hint?: string;
   readonly headings: readonly string[];
+  /** Whether it can be all fields together. */
+  readonly isAll?: boolean;
   /** A heading, the words for the sheet's name or a cell of it; `""` for none. */
   readonly value: string;
   readonly say: (value: string) => void;
 };
 
-/** Where the name of a field or crop comes from: a heading of the range, the sheet's name, or a cell on the sheet. */
-export function NameBox({ label, required = false, hint, headings, value, say }: NameBoxProps) {
+/** Where the name of a field or crop comes from: a heading of the range, the sheet's name, a cell on the sheet, or no name where it is about all. */
+export function NameBox({ label, required = false, hint, headings, isAll = false, value, say }: NameBoxProps) {
   const isCell = isCellChoice(value);
   return (
     <div className="pn-pair">
@@ -23,6 +25,7 @@ export function NameBox({ label, required = false, hint, headings, value, say }:
           {headings.map((own) => <option key={own} value={own}>{own}</option>)}
           <option value={sheetNameWords}>the sheet’s name</option>
           <option value={cellWords("")}>a cell on the sheet</option>
+          {isAll && <option value={alwaysWords("all")}>all fields, in every row</option>}
         </Select>
       </Field>
       {isCell && (

@@ -22,7 +22,7 @@ export function WideHeadings({ address, headings, keep }: WideHeadingsProps) {
   return (
     <>
       <p><strong>{address}</strong>: what does each column hold?</p>
-      <NameBox label="The field or crop stands in" headings={headings} value={matching.named} say={(named) => setMatching({ ...matching, named })} />
+      <NameBox label="The field or crop stands in" isAll headings={headings} value={matching.named} say={(named) => setMatching({ ...matching, named })} />
       {headings.filter((heading) => heading !== matching.named).map((heading) => {
         const said = matching.said.get(heading) ?? "";
         return (

@@ -19,6 +19,12 @@ describe("matching a range of one's own", () => {
     ]);
   });
 
+  it("needs no item and quantity of bills that say their kind and field", () => {
+    const bills: InputTable = { name: "Purchases", sheet: "Purchases", columns: [column("Date", true), column("Item", true), column("Quantity", true), column("Unit", true), column("Kind", false), column("For", false)] };
+    expect(matchView(bills, "A1:B2", new Map([["Date", "Day"]])).missing).toBe("Match Item, Quantity, Unit as well: an entry of Purchases needs them, or Kind and For in their place.");
+    expect(matchView(bills, "A1:B2", new Map([["Date", "Day"], ["Kind", "Category"], ["For", "(always all)"]])).missing).toBe("");
+  });
+
   it("waits for the columns that a row needs, and for each heading to be used once", () => {
     expect(matchView(table, "A1:B2", new Map([["Item", "What"]])).missing).toBe("Match Amount as well: an entry of Other costs needs it.");
     expect(matchView(table, "A1:B2", new Map([["Item", "What"], ["Amount", "What"]])).missing).toBe("“What” is matched twice.");

@@ -24,8 +24,13 @@ export type MatchView = {
   readonly rows: readonly ReadonlyMap<string, string>[];
 };
 
+/** What an entry of a table can do without, once other columns are matched: a bill for a field and a kind needs no item and quantity. */
+const spared = (table: InputTable, matching: Matching): ReadonlySet<string> =>
+  new Set(table.sheet === "Purchases" && ["Kind", "For"].every((heading) => (matching.get(heading) ?? "") !== "") ? ["Item", "Quantity", "Unit"] : []);
+
 export function matchView(table: InputTable, address: string, matching: Matching): MatchView {
-  const without = table.columns.filter(({ heading, required }) => required && (matching.get(heading) ?? "") === "").map(({ heading }) => heading);
+  const free = spared(table, matching);
+  const without = table.columns.filter(({ heading, required }) => required && !free.has(heading) && (matching.get(heading) ?? "") === "").map(({ heading }) => heading);
   const matched = table.columns.flatMap(({ heading }) => {
     const own = matching.get(heading) ?? "";
     return own === "" ? [] : [{ heading, own }];
@@ -34,7 +39,7 @@ export function matchView(table: InputTable, address: string, matching: Matching
   const named = table.columns.map(({ heading }) => nameMissing(matching.get(heading) ?? "")).find((words) => words !== "");
   return {
     missing: named !== undefined ? named : without.length > 0
-      ? `Match ${without.join(", ")} as well: an entry of ${table.sheet} needs ${without.length === 1 ? "it" : "them"}.`
+      ? `Match ${without.join(", ")} as well: an entry of ${table.sheet} needs ${without.length === 1 ? "it" : "them"}${table.sheet === "Purchases" && free.size === 0 ? ", or Kind and For in their place" : ""}.`
       : twice === undefined ? "" : `“${twice.own}” is matched twice.`,
     rows: matched.map(({ heading, own }) => matchRow(table.sheet, address, heading, own)),
   };

@@ -9,6 +9,10 @@ describe("matching a wide sheet", () => {
     expect([named, [...said.values()]]).toEqual(["Field name", ["left out", "left out", "seed", "crop protection", "crop protection", "cash rent, whole", "left out"]]);
   });
 
+  it("takes the field's name before the farm's, and the farm's before the crop's", () => {
+    expect([["Crop", "Farm", "Field"], ["Crop", "Farm", "Seed"], ["Crop", "Seed"], ["Seed"]].map((of) => firstWide(of).named)).toEqual(["Field", "Farm", "Crop", ""]);
+  });
+
   it("names what is left out, and becomes an entry for each heading", () => {
     const { missing, leftOut, rows } = wideMatchView("Plan!A1:G9", firstWide(headings));
     expect([missing, leftOut]).toEqual(["", "Acres, Total"]);

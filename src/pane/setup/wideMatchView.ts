@@ -21,11 +21,14 @@ export type WideMatching = {
 export const wideChoices: readonly string[] = [leftOutWord, ...kinds, note];
 
 const { field, crop } = fieldColumns.columns;
-const names: ReadonlySet<string> = new Set(["field", "crop", "for", "fieldorcrop", ...(field.words ?? []), ...(crop.words ?? [])]);
+/** What names the land, the closest word first: a sheet may have the farm and the crop of each field beside it. */
+const names: readonly ReadonlySet<string>[] = [
+  new Set(["field", "fieldorcrop", "for", ...(field.words ?? [])]), new Set(["farm", "tract"]), new Set(["crop", ...(crop.words ?? [])]),
+];
 
-/** What the headings say by themselves: the first that names fields or crops, and kinds of cost; all else is left out. */
+/** What the headings say by themselves: the one that names fields, farms or crops, and kinds of cost; all else is left out. */
 export const firstWide = (headings: readonly string[]): WideMatching => ({
-  named: headings.find((heading) => names.has(tradeWord(heading))) ?? "",
+  named: names.flatMap((words) => headings.filter((heading) => words.has(tradeWord(heading))))[0] ?? "",
   said: new Map(headings.map((heading) => {
     const meant = wideColumnMeant(heading);
     return [heading, meant === null ? leftOutWord : wideColumnWords(meant)];
