@@ -24,6 +24,24 @@ const meanings: ReadonlyMap<string, readonly string[]> = new Map(Object.entries(
   "y": ["yes"], "true": ["yes"], "n": ["no"], "false": ["no"],
 }).map(([typed, words]) => [plainWord(typed), words] as const));
 
+/** Words that name what is bought, whatever stands beside them: `Herbicide pre`, `Starter 10-34-0`, `Seed corn, bags`. All are operating kinds. */
+const bought: ReadonlyMap<string, string> = new Map(Object.entries({
+  "seed": ["seed"], "crop protection": ["herbicide", "herbicides", "fungicide", "fungicides", "insecticide", "insecticides", "chem", "chemical", "chemicals"],
+  "fertilizer": ["fertilizer", "fertiliser", "fert", "starter", "anhydrous", "urea", "uan", "potash", "lime"], "fuel": ["fuel", "diesel"], "repairs": ["repair", "repairs"], "haul": ["trucking", "hauling"], "drying": ["drying"],
+}).flatMap(([kind, words]) => words.map((word) => [word, kind] as const)));
+/** Words beside which it may be work, land, money or something else. */
+const otherwise = /\b(appl\w*|spread\w*|custom|hired?|labou?r|wages|tax\w*|rent\w*|leases?|refunds?|credits?|rebates?|returns?|sold|sales?|income|claims?|insurance|interest|loans?|totals?|shares?|inputs?|equipment|drill|not?|without|excl\w*)\b/i;
+
+/**
+ * The kind of cost that an entry means by what is bought; `null` where two are named, and of lists without these kinds. Only for
+ * entries: a heading such as Seed rate may be no money.
+ */
+export function wordBought<Word extends string>(typed: string, words: readonly Word[]): Word | null {
+  if (otherwise.test(typed)) return null;
+  const kinds = new Set(typed.toLowerCase().split(/[^a-z]+/).flatMap((word) => bought.get(word) ?? []));
+  return kinds.size === 1 ? words.find((word) => kinds.has(word)) ?? null : null;
+}
+
 /** The word of the list that is meant: by another word, with points and commas or without (`Fert.`), or in the other number (`repair`, `added cost`); `null` where none or more than one may be. */
 export function wordMeant<Word extends string>(typed: string, words: readonly Word[]): Word | null {
   const key = plainWord(typed.replace(/[.,]/g, " ").replace(/&/g, " and "));

@@ -8,7 +8,7 @@ import { readDate, type DateStyle } from "./dates";
 import type { Names } from "./names";
 import { isBlank, isErrorValue, readNumber, type NumberStyle } from "./numbers";
 import type { Problem, ProblemCode } from "./problem";
-import { wordMeant } from "./synonyms";
+import { wordBought, wordMeant } from "./synonyms";
 import { parted, withoutUnit } from "./typedUnits";
 import { nearest, plain, plainWord } from "./words";
 
@@ -176,7 +176,7 @@ export class Row {
     // Most are typed as they are listed.
     if ((words as readonly string[]).includes(typed)) return typed as Word;
     const key = plainWord(typed);
-    return words.find((word) => plainWord(word) === key) ?? wordMeant(typed, words) ?? this.fault("not-in-list", column, { choices: words, ...likeOf(nearest(typed, words)) });
+    return words.find((word) => plainWord(word) === key) ?? wordMeant(typed, words) ?? wordBought(typed, words) ?? this.fault("not-in-list", column, { choices: words, ...likeOf(nearest(typed, words)) });
   }
 
   needChoice<Word extends string>(column: At, words: readonly Word[]): Word | null {
