@@ -118,6 +118,13 @@ describe("a bill on crop share", () => {
     const half = { fields: [shared, hill], bills: [bill("seed", "15000", { over: { crop: "Corn" }, operatorCostShare: share("0.5") })], items: [item("Seed corn", "1", { kind: "seed", operatorCostShare: share("0.5") })], applications: [application("Seed corn", "Home", "150", "plan")] };
     expect(perAcre("seed", half)).toBe("75 75 -");
     expect(paidIn("landlord's part", half)).toEqual(["2031-06 7500", "2031-05 5000", "2031-06 -5000"]);
+    // An item that is the landlord's alone is nothing that a bill of its kind takes anything off.
+    const theirs = {
+      fields: [shared], items: [item("Seed corn", "1", { kind: "seed", operatorCostShare: share("0") })], applications: [application("Seed corn", "Home", "150", "plan")],
+      otherCosts: [otherCost("Inoculant", "18", { kind: "seed", basis: "per acre", over: { crop: "Corn" } })], bills: [bill("seed", "500")],
+    };
+    expect(perAcre("seed", theirs)).toBe("18 18 -");
+    expect([paidIn("seed", theirs), paidIn("landlord's part", theirs)]).toEqual([["2031-06 -15000", "2031-06 -1800", "2031-05 -500", "2031-06 500"], ["2031-06 15000"]]);
     expect(apart(half)).toEqual([]);
   });
 

@@ -43,7 +43,8 @@ function atStage({ fixed, moving }: AtStage, bills: readonly Cost[], units: Deci
   return {
     fixed: [...fixed.map((cost) => lessened(cost, partOf(cost))), ...bills],
     moving: moving.map((cost): MovingCost => ({ ...cost, perUnit: moneyPerUnit(cost.perUnit.times(kept.get(cost.kind) ?? one)) })),
-    off: fixed.flatMap((cost) => (partOf(cost) === one ? [] : [{ cost, amount: cost.amount.times(one.minus(partOf(cost))) }])),
+    // A cost of which the operator bears nothing is nothing less by them.
+    off: fixed.flatMap((cost) => (partOf(cost) === one || cost.amount.isZero() ? [] : [{ cost, amount: cost.amount.times(one.minus(partOf(cost))) }])),
   };
 }
 
