@@ -1,4 +1,3 @@
-import { Fragment } from "react";
 import { cautionsOf } from "../../core/cautions";
 import { mixes } from "../../core/weeds/tankMix";
 import type { SeasonReport } from "../../workbook/seasonReport";
@@ -6,6 +5,7 @@ import { loadWords, mixingCard, programmesOf, sitesWords, weedsSheet } from "../
 import { Disclosure } from "../parts/Disclosure";
 import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";
+import { weedLine } from "./weedLine";
 import { FigureTable } from "../season/FigureTable";
 
 /** What is sprayed on fields with listed weeds, the sites left against each, and what goes into a tank. */
@@ -21,7 +21,7 @@ export function WeedsPart({ report }: { readonly report: SeasonReport }) {
       <Disclosure look="section" label="Weeds and tank">
         <ul className="pn-notice-list">{cautionsOf.tank.map((words) => <li key={words}>{words}</li>)}</ul>
         {listed.map(({ field, passes, weeds, inEveryPass }) => (
-          <Fragment key={field}>
+          <Disclosure key={field} look="line" label={weedLine({ field, weeds })}>
             <FigureTable
               caption={`${field}: sites of action, ${format.currency} per ${format.areaName}`} corner="Pass" columns={["sites", "cost"]}
               rows={passes.map(({ date, status, sites, costPerArea }, index) => ({
@@ -34,7 +34,7 @@ export function WeedsPart({ report }: { readonly report: SeasonReport }) {
               ))}
             </ul>
             {inEveryPass.length > 0 && <p>In every pass: {inEveryPass.join(", ")}.</p>}
-          </Fragment>
+          </Disclosure>
         ))}
         {tanks.map((mix) => (
           <p key={`${"field" in mix.target ? mix.target.field : mix.target.crop} ${mix.date} ${mix.isDone}`}>

@@ -12,7 +12,7 @@ export const changeColumns = declared("Changes", {
   quantity: quantity("Quantity", { range: "any", hint: "How many. A yield gain may stay blank: then the answer is the gain that pays.", words: quantityWords }),
   unit: text("Unit", { hint: "Of what. For a yield, the yield unit of the crop.", words: unitWords }),
   price: money("Price", {
-    hint: "Money per unit. Blank on a yield of the crop: its expected price less what moves with yield, times the operator's share.", words: priceWords,
+    hint: "Money per unit. Blank on a yield of the crop: its expected price less hauling, drying and selling, times the operator's share.", words: priceWords,
   }),
   basis: basisColumn(lineBases, { hint: "Per acre, per year in all, or once. Blank: per acre, or once where Years kept is filled." }),
   yearsKept: quantity("Years kept", { range: "above zero", hint: "Of a lump sum: the years that it serves." }),
@@ -21,7 +21,7 @@ export const changeColumns = declared("Changes", {
   acres: quantity("Acres", {
     range: "above zero", hint: "The area that it is about, on one of its lines. Blank: all of the field, crop or farm.", words: acresWords,
   }),
-  rate: rate("Interest rate", { hint: "A year, on what serves for years. Blank: the operating interest rate." }),
+  rate: rate("Interest rate", { hint: "A year, on equipment kept more than a year. Blank: the operating interest rate." }),
   countedIn: yesOrNo("Counted in", { was: ["Active"], hint: "yes: the change is laid over the projected return of its crop.", words: ["counted", "include", "included"] }),
   layout: choice("Layout", layoutNames, {
     hint: "The ready layout that it came from, on one of its lines: its cautions go by it, whatever the change is called.", width: 26,

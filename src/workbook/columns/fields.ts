@@ -6,7 +6,7 @@ import { acresWords, cropColumn, fieldColumn, rowWidthWords } from "./shared";
 export const tenures = ["owned", "cash rent", "crop share"] as const satisfies readonly Tenure[];
 
 const doneOn = date("Harvest done", {
-  hint: "The day of the last load, or yes. Until it is filled the loads are the harvest so far, and the yield outlook stays.",
+  hint: "The day of the last load, or yes. Until it is filled the loads are the harvest so far, and the projected yield stays.",
   movesNothing: [{ why: "Any day from the last load on ends the harvest with that load; a day before it is told." }],
 });
 
@@ -29,7 +29,7 @@ export const fieldColumns = declared("Fields", {
     hint: "The date that the goal assumes.", words: ["planneddate", "plantingdate", "plantdate"],
     movesNothing: [{
       where: { column: "Planted date", says: "" },
-      why: "It waits for a planted date to move the yield outlook; before that it is the day on which costs without a date are paid, where there are any.",
+      why: "It waits for a planted date to move the projected yield; before that it is the day on which costs without a date are paid, where there are any.",
     }],
   }),
   planted: date("Planted date", { hint: "The day it was planted.", words: ["planted", "dateplanted", "plantingdate", "plantdate"] }),

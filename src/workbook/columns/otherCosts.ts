@@ -16,7 +16,7 @@ export const otherCostColumns = declared("Other costs", {
   month: text("Month", {
     hint: "The month or date of payment.",
     movesNothing: [
-      { where: { column: "Basis", says: "per unit of yield" }, why: "What moves with yield is paid in the months in which the grain is." },
+      { where: { column: "Basis", says: "per unit of yield" }, why: "What follows the yield is paid in the months in which the grain is." },
       { where: { column: "Cash", says: "no" }, why: "What is no cash is never paid." },
     ],
   }),
