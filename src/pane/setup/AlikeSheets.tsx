@@ -1,5 +1,5 @@
 import { Checkbox } from "@fluentui/react-components";
-import { sheetOf, withSheet } from "./alikeSheets";
+import { sheetOf, withSheet } from "./sheetsToo";
 
 type AlikeSheetsProps = {
   /** Addresses of the same cells on the other sheets. */

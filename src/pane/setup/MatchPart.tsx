@@ -10,7 +10,7 @@ import { failureNotice, usePane } from "../paneContext";
 import { neededLabel } from "../parts/neededLabel";
 import { alwaysWords } from "../../workbook/matchConstants";
 import { AlikeSheets } from "./AlikeSheets";
-import { readToo } from "./alikeSheets";
+import { readToo } from "./sheetsToo";
 import { NameBox } from "./NameBox";
 import { forEach, namingColumns } from "./nameChoice";
 import { firstMatching, matchView, type Matching } from "./matchView";

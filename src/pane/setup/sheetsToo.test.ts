@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readToo, withSheet } from "./alikeSheets";
+import { readToo, withSheet } from "./sheetsToo";
 
 describe("the other sheets of one layout", () => {
   it("are read too, but not those of other years", () => {
