@@ -208,6 +208,10 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
     what: `${cell(problem)}: ${problem.found} is counted for each acre, and that is more than an acre there is expected to earn (${problem.like ?? ""}).`,
     remedy: "Enter whole as its Basis if it is the money for all of the land, or per acre if it is right; of a sheet of your own, match it again for the whole field.",
   }),
+  "kind-sum": (problem) => ({
+    what: `${cell(problem)}: ${problem.found} is the sum of the ${problem.like} for the same land, so that money seems to be counted twice.`,
+    remedy: "Delete the entry if it adds up the others, or match its column of your own sheet as left out; if it is a cost of its own, move it between the others.",
+  }),
   "sheet-year": (problem) => ({
     what: `${cell(problem)}: the sheet ${quoted(problem.found)} is named after another year than ${quoted(problem.like ?? "")}, and the lines of both are counted together.`,
     remedy: "Delete the rows of Matches with the sheet that is not of this season, or rename the sheet if it is.",

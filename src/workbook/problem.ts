@@ -48,7 +48,7 @@ export const problemCodes = [
   "load-disagrees", "tare-above-gross", "ticket-twice", "weed-twice", "not-sites", "controls-missing", "sites-missing", "weed-unlike", "mix-disagrees", "tank-missing",
   "day-twice", "low-above-high", "temperature-unlike", "weather-place-missing", "weather-place-unknown", "day-later", "dock-table-unknown", "dock-table-fault", "dock-outside", "test-weight-missing",
   "machine-zero", "stand-table-unknown", "stand-table-crop", "stand-table-fault",
-  "line-twice", "budget-twice", "per-acre-high", "sheet-year", "sheet-again", "bill-of-used", "kind-alone", "bill-beside-done", "all-in-disagrees", "price-unlike", "year-unlike", "quantity-zero", "money-alone", "cost-none", "done-twice", "entry-beside", "cost-twice", "capital-not-charged", "tractor-disagrees", "tractor-unnamed",
+  "line-twice", "budget-twice", "per-acre-high", "kind-sum", "sheet-year", "sheet-again", "bill-of-used", "kind-alone", "bill-beside-done", "all-in-disagrees", "price-unlike", "year-unlike", "quantity-zero", "money-alone", "cost-none", "done-twice", "entry-beside", "cost-twice", "capital-not-charged", "tractor-disagrees", "tractor-unnamed",
 ] as const;
 export type ProblemCode = (typeof problemCodes)[number];
 

@@ -10,6 +10,7 @@ import { seasonColumns } from "./columns/season";
 import { billsBesideDone } from "./billChecks";
 import { budgetChecks } from "./budgetChecks";
 import { budgetSheets } from "./budgetSheets";
+import { budgetSums } from "./budgetSums";
 import { crossChecks } from "./checks";
 import { withoutExamples } from "./exampleRows";
 import { findTables } from "./findTables";
@@ -143,7 +144,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
   const yearAsked = isAskedAlready ? [] : yearProblems(season, years, settingPlace(tables.get("Season"), "Season year"));
   const all = [
     ...missing, ...found.problems, ...exampleProblems, ...headings, ...sumRows(tables, style), ...settingProblems, ...yearAsked, ...standTables.problems, ...docks.problems, ...readerProblems, ...twice, ...besideLoans, ...besideLines,
-    ...budgetChecks(readers.get("Budget"), season), ...budgetSheets(readers.get("Budget"), season.budget ?? []), ...crossChecks(season), ...billsBesideDone(season, noted), ...loanChecks(season), ...weatherProblems(season), ...weedProblems(season), ...mixProblems(season), ...harvestProblems(season, readers.get("Fields")?.has(fieldColumns.columns.harvestDone) ?? false),
+    ...budgetChecks(readers.get("Budget"), season), ...budgetSums(season.budget ?? []), ...budgetSheets(readers.get("Budget"), season.budget ?? []), ...crossChecks(season), ...billsBesideDone(season, noted), ...loanChecks(season), ...weatherProblems(season), ...weedProblems(season), ...mixProblems(season), ...harvestProblems(season, readers.get("Fields")?.has(fieldColumns.columns.harvestDone) ?? false),
   ];
   const withPlaces = [...tables.values(), ...own, ...content.tables.filter(({ name }) => plain(name) === plain(matchesTable))];
   const problems = inTheirHeadings(inOrder(oncePerCell(withPlaces, all.filter((problem) => !namesWhatWasLost(problem, missing)))), tables);

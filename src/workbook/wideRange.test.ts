@@ -107,6 +107,14 @@ describe("rows of a wide sheet that add up others, whatever they are called", ()
   });
 });
 
+describe("a column that adds up others of its kind", () => {
+  const of = (total: number, said = "crop protection") => codes(content(`| Field | Herb | Fung | Total chem |\n| Alder | 30 | 12 | ${total} |`, match(["For", "Field"], ["crop protection", "Herb"], ["crop protection", "Fung"], [said, "Total chem"])));
+  it("is told, until it is left out, on whichever side it stands", () => {
+    expect([of(42), of(41), of(42, "left out")]).toEqual([["kind-sum"], [], []]);
+    expect(codes(content("| Field | Total chem | Herb | Fung |\n| Alder | 42 | 30 | 12 |", match(["For", "Field"], ["crop protection", "Herb"], ["crop protection", "Fung"], ["crop protection", "Total chem"])))).toEqual(["kind-sum"]);
+  });
+});
+
 describe("money of a whole field that is read as an acre's", () => {
   it("is an entry to fix, until the match says of either", () => {
     const sheet = "| Field | Seed $ |\n| Alder | 11000 |";

@@ -286,6 +286,7 @@ export const cases: readonly ProblemCase[] = [
   { code: "entry-beside", slip: "typed a rate beside a machine", workbook: operation("| Alder | Planting | | 22 | | Planter | 2031-05-01 | plan |", farm + planter), at: ["Operations", 1, "Rate"], found: "22" },
   { code: "budget-twice", slip: "budgeted the same line twice", workbook: `${farm}\nBudget\n| For | Kind | Amount |\n| Corn | seed | 120 |\n| Corn | seed | 120 |`, at: ["Budget", 2], found: "seed" },
   { code: "per-acre-high", slip: "budgeted the seed of the whole crop as if for an acre", workbook: `${farm}\nBudget\n| For | Kind | Amount |\n| Corn | seed | 12000 |`, at: ["Budget", 1, "Amount"], found: "12000.00" },
+  { code: "kind-sum", slip: "budgeted two fertilizers and what they come to", workbook: `${farm}\nBudget\n| For | Kind | Amount |\n| Corn | Anhydrous | 92.4 |\n| Corn | Starter | 28 |\n| Corn | fertilizer | 120.4 |`, at: ["Budget", 3, "Amount"], found: "120.40" },
   { code: "sheet-year", slip: "matched the sheets of two years", workbook: `${farm}\n${sheets("Costs 2030", "Costs 2031")}`, at: ["Budget", 1], found: "Costs 2030" },
   { code: "sheet-again", slip: "matched a plan and its copy", workbook: `${farm}\n${sheets("Costs", "Costs (2)")}`, at: ["Budget", 2], found: "Costs (2)" },
   { code: "sum-left", slip: "added up two fields without saying so", at: ["Budget", 5], found: "Both",
