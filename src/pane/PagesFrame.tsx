@@ -2,6 +2,7 @@ import { Fragment, lazy, Suspense, useEffect, useId, useRef, useState } from "re
 import { placeWords } from "../workbook/placeWords";
 import type { Subject } from "../workbook/problem";
 import type { SeasonReport } from "../workbook/seasonReport";
+import { OnItsWay } from "./OnItsWay";
 import { usePane } from "./paneContext";
 import type { PageId } from "./page";
 import { fetchLaterPages, pages } from "./pages";
@@ -50,7 +51,7 @@ export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps)
   });
   useEffect(fetchLaterPages, []);
   const { seasonYear, currency, farm = null } = report.season.settings;
-  if (report.tablesFound.size === 0) return <Suspense fallback={<p role="status">Loading this page …</p>}><EmptyPage report={report} /></Suspense>;
+  if (report.tablesFound.size === 0) return <Suspense fallback={<OnItsWay />}><EmptyPage report={report} /></Suspense>;
   return (
     <>
       <header className="pn-head">
@@ -70,7 +71,7 @@ export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps)
           hidden={each !== page}
         >
           <h2 id={`${id}-title-${each}`} tabIndex={-1} {...(each === page && { ref: heading })} className={hasTab ? "pn-page-title" : ""}>{title}</h2>
-          <Suspense fallback={<p role="status">Loading this page …</p>}><Content report={report} problemsOf={problemsOf} /></Suspense>
+          <Suspense fallback={<OnItsWay />}><Content report={report} problemsOf={problemsOf} /></Suspense>
         </div>
       ))}
     </>

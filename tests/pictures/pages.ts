@@ -2,6 +2,7 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
+import { pageOnItsWay } from "../../src/pane/OnItsWay";
 import { panePages } from "../support/panePages";
 
 const folder = join("docs", "pictures", "pages");
@@ -30,7 +31,7 @@ for (const [name, steps, workbook = "demo-season"] of shown) {
     await page.getByRole("heading", { level: 1 }).waitFor();
     for (const step of steps) await step(page);
     // The lazy part of a page may still be on its way.
-    await page.getByText("The page is on its way…").waitFor({ state: "detached" });
+    await page.getByText(pageOnItsWay).waitFor({ state: "detached" });
     await page.evaluate(() => document.fonts.ready);
     await page.mouse.move(0, 0);
     await page.screenshot({ path: join(folder, `${name}-${width}.png`), fullPage: true, animations: "disabled" });

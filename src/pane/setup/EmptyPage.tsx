@@ -3,6 +3,7 @@ import { Button } from "../parts/Button";
 import { inputTables } from "../../workbook/templates";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { sameName } from "../commands/tableNamed";
+import { OnItsWay } from "../OnItsWay";
 import { Disclosure } from "../parts/Disclosure";
 import { usePane } from "../paneContext";
 import { MakeTables } from "./MakeTables";
@@ -17,7 +18,7 @@ export function EmptyPage({ report }: { readonly report: SeasonReport }) {
     <div className="pn-body">
       <h1>Start: your own cost per acre</h1>
       <p>A rough budget in three short steps. What is left blank counts as nothing and can come later.</p>
-      <Suspense fallback={<p role="status">Loading this page …</p>}><StartForm report={report} /></Suspense>
+      <Suspense fallback={<OnItsWay />}><StartForm report={report} /></Suspense>
       <section className="pn-card" aria-label="Other ways to begin">
         {openDemo !== undefined && (
           <Disclosure look="line" label="Look around a demo season first">
