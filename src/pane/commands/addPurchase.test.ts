@@ -27,10 +27,17 @@ describe("adding a purchase", () => {
     expect(done).toEqual({ ok: true, value: ["Unit price", "Note"] });
   });
 
-  it("gives back what the host could not do, and where there is no table", async () => {
+  it("gives back what the host could not do", async () => {
     const refused = await addPurchase(hostWith(() => Promise.reject(new HostError("protected", "The sheet is protected."))), headed("Purchases", ["Item"]), row);
     expect(refused).toMatchObject({ ok: false, failure: { what: "The sheet is protected." } });
-    expect(await addPurchase(hostWith(() => Promise.resolve()), headed("Other", []), row)).toMatchObject({ ok: false });
+  });
+
+  it("makes the table with its first row where the workbook has none", async () => {
+    const enterRows = vi.fn<WorkbookHost["enterRows"]>(() => Promise.resolve());
+    expect(await addPurchase({ enterRows } as unknown as WorkbookHost, headed("Other", []), row)).toEqual({ ok: true, value: [] });
+    const [[[made]]] = enterRows.mock.calls as unknown as [[Parameters<WorkbookHost["enterRows"]>[0]]];
+    expect(made!.table.name).toBe("Purchases");
+    expect(made!.rows[0]!.get("Item")).toBe("Urea");
   });
 
   it("does not swallow a fault of ours", async () => {

@@ -11,7 +11,6 @@ export function InputsPage({ report }: PageProps) {
   const teller = useMemo(() => entryTeller(report, format), [report, format]);
   return (
     <>
-      {report.season.items.length === 0 && <p>Enter what you buy in the table Items first: its kind, its pack and its planned price. Bills are then entered here.</p>}
       <PurchasePart report={report} layer={layer} />
       <ItemsCard report={report} teller={teller} />
     </>

@@ -91,14 +91,23 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
     );
   };
   const targets = [...report.season.crops, ...report.season.fields].map(({ name }) => name);
+  const hasItems = items.length > 0;
   const choose = (field: "over" | "kind", label: string, choices: readonly (readonly [string, string])[]) => {
     const message = shownFault(field) ?? (draft.over !== "" || draft.kind !== "" ? faults[field] : undefined);
     return (
-      <Field label={label} {...(message !== undefined && { validationMessage: message })}>
+      <Field label={neededLabel(label, !hasItems)} required={!hasItems} {...(message !== undefined && { validationMessage: message })}>
         <Select value={draft[field]} onChange={(_, { value }) => change(field)(value)}>{choices.map(([value, words]) => <option key={value} value={value}>{words}</option>)}</Select>
       </Field>
     );
   };
+
+  const blankOver = !hasItems ? "choose" : item?.charged === "as used" || item === null ? "where it is used" : "as the item is charged";
+  const target = (
+    <div className="pn-pair">
+      {choose("over", hasItems ? "Only for" : "For", [["", blankOver], ["all", "all fields"], ...targets.map((name) => [name, name] as const)])}
+      {choose("kind", "Kind", [["", hasItems ? "the item's own" : "choose"], ...billKinds.map((kind) => [kind, format.words(kind)] as const)])}
+    </div>
+  );
 
   return (
     <form ref={form} className="pn-form" onSubmit={submit} noValidate aria-label="What did you buy?">
@@ -106,31 +115,38 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
       {faults.item !== undefined && draft.item.trim() !== "" && wasTried && (
         <button type="button" className="pn-link" onClick={() => jump({ table: "Items" })}>Go to Items</button>
       )}
-      <div className="pn-pair">
-        {text("quantity", "Quantity", { required: draft.over === "", numeric: true })}
-        <Field label={neededLabel("Unit", draft.over === "")} required={draft.over === ""} {...(shownFault("unit") !== undefined && { validationMessage: shownFault("unit")! })}>
-          <Select value={draft.unit} disabled={units.length === 0} onChange={(_, { value }) => change("unit")(value)}>
-            {units.length === 0 && <option value="">item first</option>}
-            {units.map((unit) => <option key={unit} value={unit}>{unit}</option>)}
-          </Select>
-        </Field>
-      </div>
-      <div className="pn-pair">
-        <PickBox
-          label={draft.unit === "" ? "Price per unit" : `Price per ${draft.unit}`} isNumber value={draft.price} choices={last === null ? [] : [typedAs(last.price, decimalComma)]}
-          fault={shownFault("price")} change={change("price")}
-        />
-        {text("amount", "or amount in all", { numeric: true })}
-      </div>
+      {hasItems ? (
+        <>
+          <div className="pn-pair">
+            {text("quantity", "Quantity", { required: draft.over === "", numeric: true })}
+            <Field label={neededLabel("Unit", draft.over === "")} required={draft.over === ""} {...(shownFault("unit") !== undefined && { validationMessage: shownFault("unit")! })}>
+              <Select value={draft.unit} disabled={units.length === 0} onChange={(_, { value }) => change("unit")(value)}>
+                {units.length === 0 && <option value="">item first</option>}
+                {units.map((unit) => <option key={unit} value={unit}>{unit}</option>)}
+              </Select>
+            </Field>
+          </div>
+          <div className="pn-pair">
+            <PickBox
+              label={draft.unit === "" ? "Price per unit" : `Price per ${draft.unit}`} isNumber value={draft.price} choices={last === null ? [] : [typedAs(last.price, decimalComma)]}
+              fault={shownFault("price")} change={change("price")}
+            />
+            {text("amount", "or amount in all", { numeric: true })}
+          </div>
+        </>
+      ) : (
+        <>
+          {target}
+          {text("amount", "Amount in all", { required: true, numeric: true })}
+          <p className="pn-note">It counts against what is budgeted there for that kind. Once your items stand in the table Items, bills go in by pack and unit too.</p>
+        </>
+      )}
       {last !== null && <p className="pn-note">Last {format.quantity(last.price)} a {draft.unit}, {format.day(last.date)}: press ↓ and Enter in the price to take it.</p>}
       {text("date", "Date", { required: true, type: "date" })}
-      <Disclosure look="line" label="More boxes: freight, what it is for, supplier" keeps>
+      <Disclosure look="line" label={hasItems ? "More boxes: freight, what it is for, supplier" : "More boxes: freight, supplier"} keeps>
         <div className="pn-pair">{text("freight", "Freight", { numeric: true })}{text("rebate", "Rebate", { numeric: true })}</div>
-        <div className="pn-pair">
-          {choose("over", "Only for", [["", item?.charged === "as used" || item === null ? "where it is used" : "as the item is charged"], ["all", "all fields"], ...targets.map((name) => [name, name] as const)])}
-          {choose("kind", "Kind", [["", "the item's own"], ...billKinds.map((kind) => [kind, format.words(kind)] as const)])}
-        </div>
-        {draft.over !== "" && <p className="pn-note">Charged there directly, by acres, and never stock.</p>}
+        {hasItems && target}
+        {hasItems && draft.over !== "" && <p className="pn-note">Charged there directly, by acres, and never stock.</p>}
         {text("supplier", "Supplier")}
         {text("paidOn", "Paid on", { type: "date" })}
         {text("note", "Note")}

@@ -66,6 +66,16 @@ describe("a purchase that is being typed", () => {
     expect(Object.keys(view({ ...tarps, amount: "", price: "100", over: "Corn", kind: "supplies" }).faults)).toEqual(["quantity"]);
   });
 
+  it("is an amount of a kind for a crop or field where nothing stands in Items yet", () => {
+    const first = (parts: Partial<PurchaseDraft>) => purchaseView({ ...emptyDraft("2031-04-20"), item: "Seed corn", ...parts }, { items: [], decimalComma: false }, format);
+    expect(first({}).faults).toEqual({
+      over: "Choose the crop or field that it is for.", kind: "Choose what kind of cost it is: the table Items does not have it.", amount: "Enter the amount.",
+    });
+    const { faults, row } = first({ over: "Corn", kind: "seed", amount: "3900" });
+    expect(faults).toEqual({});
+    expect([...row!.keys()]).toEqual(["Date", "Item", "Amount", "Kind", "For"]);
+  });
+
   it("knows what a unit cost when it was bought last, by whatever unit it is bought now", () => {
     const item = itemNamed(paneSeason.items, "Corn seed A")!;
     const bought = [purchase("Corn seed A", "800000", "2600"), purchase("Corn seed A", "-80000", "-300")];

@@ -78,7 +78,9 @@ export type PurchaseBasis = { readonly items: readonly Item[]; readonly decimalC
 export function purchaseView(draft: PurchaseDraft, { items, decimalComma }: PurchaseBasis, format: Format): PurchaseView {
   const faults: { [F in PurchaseField]?: string } = {};
   const item = itemNamed(items, draft.item);
-  const isDirect = draft.over !== "";
+  // Where nothing stands in Items yet, every bill is one for a field or crop and of a kind.
+  const isDirect = draft.over !== "" || items.length === 0;
+  if (draft.over === "" && isDirect) faults.over = "Choose the crop or field that it is for.";
   if (draft.item.trim() === "") faults.item = "Choose what was bought.";
   else if (item === null && isDirect) {
     if (draft.kind === "") faults.kind = "Choose what kind of cost it is: the table Items does not have it.";
@@ -100,7 +102,8 @@ export function purchaseView(draft: PurchaseDraft, { items, decimalComma }: Purc
   const perUnit = item === null ? null : baseUnitsIn(item, draft.unit);
   if (item !== null && perUnit === null && quantity !== null) faults.unit = "Choose the unit of the quantity.";
   if (price?.isNegative()) faults.price = "Enter zero or more; for a return make the quantity negative.";
-  if (draft.price.trim() === "" && draft.amount.trim() === "") faults.price = isDirect && draft.quantity.trim() === "" ? "Enter the amount." : "Enter a price per unit, or the amount.";
+  if (draft.price.trim() === "" && draft.amount.trim() === "" && items.length === 0) faults.amount = "Enter the amount.";
+  else if (draft.price.trim() === "" && draft.amount.trim() === "") faults.price = isDirect && draft.quantity.trim() === "" ? "Enter the amount." : "Enter a price per unit, or the amount.";
   const computed = quantity !== null && price !== null ? quantity.times(price).toDecimalPlaces(2) : null;
   if (computed !== null && amount !== null && !amount.toDecimalPlaces(2).eq(computed)) {
     faults.amount = `${format.quantity(quantity)} × ${format.amount(price)} is ${format.amount(computed)}. Fix one of them, or leave one blank.`;
