@@ -1,5 +1,5 @@
 /** The rules that guard the cut of the source: each is broken once on purpose, in a small tree of its own, and must say so. */
-import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
 import { cruise, type ICruiseResult } from "dependency-cruiser";
@@ -114,5 +114,18 @@ describe("the rules of lint", () => {
 
   it("keep scrollIntoView out of the pages, which moves where the next Tab begins", () => {
     for (const file of ["src/desk/breach.tsx", "src/pane/breach.tsx"]) expect(complaints(file, "tab?.scrollIntoView({ block: 'nearest' });")).toHaveLength(1);
+  });
+});
+
+describe("the names of modules", () => {
+  /** Paths that an import could take for each other on a disk that does not tell capitals apart. */
+  const alike = (paths: readonly string[]) => {
+    const modules = paths.filter((path) => /\.tsx?$/.test(path)).map((path) => path.replace(/\.tsx?$/, "").toLowerCase());
+    return modules.filter((path, at) => modules.indexOf(path) !== at);
+  };
+
+  it("differ by more than capitals", () => {
+    expect(alike(["pane/Sheets.tsx", "pane/sheets.ts", "pane/sheets.test.ts", "desk/sheets.ts"])).toEqual(["pane/sheets"]);
+    expect(alike(["src", "tests"].flatMap((folder) => readdirSync(folder, { recursive: true, encoding: "utf8" }).map((path) => `${folder}/${path}`)))).toEqual([]);
   });
 });
