@@ -118,6 +118,8 @@ function LivePane({ host, openDemo, onReport, language }: PaneProps) {
             open={(next) => {
               setPage(next);
               setProblemsOf(null);
+              // What was done is read by now; it would cover the head of the next page.
+              setNotice((told) => (told?.tone === "done" ? null : told));
             }}
           />
         )}
