@@ -25,7 +25,7 @@ export const wideColumnWords = (column: WideColumn): string =>
 /** Short words above a column that are not clear enough in an entry: common practice, from memory. They are proposed and can be changed. */
 const shortHeadings: ReadonlyMap<string, Kind> = new Map([
   ["ins", "crop insurance"], ["insurance", "crop insurance"], ["int", "operating interest"], ["op int", "operating interest"], ["interest", "operating interest"],
-  ["rep", "repairs"], ["contractor", "custom work"], ["harvest", "custom work"], ["scouting", "custom work"], ["labor", "hired labour"], ["labour", "hired labour"],
+  ["rep", "repairs"], ["contractor", "custom work"], ["harvest", "custom work"], ["scouting", "custom work"], ["land", "cash rent"], ["labor", "hired labour"], ["labour", "hired labour"],
 ]);
 
 /** What a heading such as `Seed $/ac`, `Herbicide` or `Total rent` may hold; `null` where it names no kind of cost. */

@@ -132,8 +132,8 @@ describe("a column of a wide sheet", () => {
   });
 
   it("is meant by short headings too", () => {
-    expect(["Fert", "Fert.", "Chem", "Ins", "Crop Ins. $", "Int", "Rep", "Seed $", "Fert & lime", "Gas, fuel, oil", "Contractor €/ha", "Insurance (€ total)"].map((heading) => wideColumnMeant(heading)).map((column) => (column === null ? "" : wideColumnWords(column))))
-      .toEqual(["fertilizer", "fertilizer", "crop protection", "crop insurance", "crop insurance", "operating interest", "repairs", "seed", "fertilizer", "fuel", "custom work", "crop insurance, whole"]);
+    expect(["Fert", "Fert.", "Chem", "Ins", "Crop Ins. $", "Int", "Rep", "Seed $", "Fert & lime", "Gas, fuel, oil", "Contractor €/ha", "Insurance (€ total)", "Land $"].map((heading) => wideColumnMeant(heading)).map((column) => (column === null ? "" : wideColumnWords(column))))
+      .toEqual(["fertilizer", "fertilizer", "crop protection", "crop insurance", "crop insurance", "operating interest", "repairs", "seed", "fertilizer", "fuel", "custom work", "crop insurance, whole", "cash rent"]);
   });
 
   it("is meant by headings as people write them", () => {

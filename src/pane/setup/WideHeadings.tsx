@@ -3,7 +3,7 @@ import { useState } from "react";
 import { usePane } from "../paneContext";
 import { Button } from "../parts/Button";
 import { NameBox } from "./NameBox";
-import { firstWide, isMoney, onBasis, wideChoices, wideMatchView } from "./wideMatchView";
+import { allOnBasis, firstWide, isMoney, onBasis, wideChoices, wideMatchView } from "./wideMatchView";
 
 type WideHeadingsProps = {
   readonly address: string;
@@ -23,6 +23,7 @@ export function WideHeadings({ address, headings, keep }: WideHeadingsProps) {
     <>
       <p><strong>{address}</strong>: what does each column hold?</p>
       <NameBox label="The field or crop stands in" isAll headings={headings} value={matching.named} say={(named) => setMatching({ ...matching, named })} />
+      <div><Button onClick={() => setMatching({ ...matching, said: allOnBasis(matching.said, true) })}>All money is for the whole field</Button></div>
       {headings.filter((heading) => heading !== matching.named).map((heading) => {
         const said = matching.said.get(heading) ?? "";
         return (

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { forEach } from "./nameChoice";
-import { firstWide, headingsOnce, onBasis, wideMatchView } from "./wideMatchView";
+import { allOnBasis, firstWide, headingsOnce, onBasis, wideMatchView } from "./wideMatchView";
 
 describe("matching a wide sheet", () => {
   const headings = ["Field name", "Acres", "Seed $/ac", "Herbicide", "Fungicide", "Total land rent", "Total"];
@@ -34,6 +34,12 @@ describe("matching a wide sheet", () => {
     expect(forEach(["A!A1:B9", "B!A1:B9"], rows).map((row) => [...row.values()].join(" | "))).toEqual([
       "Budget | A!A1:B9 | For | (sheet name)", "Budget | A!A1:B9 | seed | Seed", "Budget | B!A1:B9 | For | (sheet name)", "Budget | B!A1:B9 | seed | Seed",
     ]);
+  });
+
+  it("puts all money on the whole field at once, but not what its heading says is an acre's", () => {
+    const said = new Map([["Seed $", "seed"], ["Fuel $/ac", "fuel"], ["Acres", "left out"], ["Remark", "Note"], ["Total rent", "cash rent, whole"]]);
+    expect([...allOnBasis(said, true).values()]).toEqual(["seed, whole", "fuel", "left out", "Note", "cash rent, whole"]);
+    expect([...allOnBasis(allOnBasis(said, true), false).values()]).toEqual(["seed", "fuel", "left out", "Note", "cash rent"]);
   });
 
   it("puts a cost on the whole field and back", () => {

@@ -2,7 +2,7 @@
 import { kinds } from "../../core/kinds";
 import { budgetColumns } from "../../workbook/columns/budget";
 import { fieldColumns } from "../../workbook/columns/fields";
-import { leftOutWord, ownHeading, wideColumnMeant, wideColumnSaid, wideColumnWords } from "../../workbook/wideColumns";
+import { areaNamed, leftOutWord, ownHeading, wideColumnMeant, wideColumnSaid, wideColumnWords } from "../../workbook/wideColumns";
 import { matchRow } from "./matchView";
 import { nameMissing } from "./nameChoice";
 import { tradeWord } from "./nearHeadings";
@@ -62,6 +62,10 @@ export const onBasis = (said: string, isWhole: boolean): string => {
   const column = wideColumnSaid(said);
   return column === null || column === "left out" ? said : wideColumnWords({ ...column, basis: isWhole ? "whole" : "per acre" });
 };
+
+/** All money whose heading does not say itself that it is an acre's, for the whole field or back. */
+export const allOnBasis = (said: WideMatching["said"], isWhole: boolean): WideMatching["said"] =>
+  new Map([...said].map(([heading, column]) => [heading, areaNamed(heading) === null ? onBasis(column, isWhole) : column]));
 
 /** Headings once each, as they stand: two alike are one that has to be renamed. */
 export const headingsOnce = (headings: readonly string[]): readonly string[] =>
