@@ -146,6 +146,10 @@ describe("a check register: hidden rows, a subtotal a month, a credit in bracket
     expect(await read(register("North 60"), ...farm, match)).toEqual({ complete: true, cost: [[117.7179, 117.7179]], told: ["total-row A5", "total-row A10"] });
   });
 
+  it("asks one thing of a payment that says its kind and no field", async () => {
+    expect((await read(register(""), ...farm, match)).told).toEqual(["total-row A5", "blank E9", "total-row A10"]);
+  });
+
   it("tells the field that is spelled otherwise, whose bill is left out until then", async () => {
     const { complete, told } = await read(register("Nort 60"), ...farm, match);
     expect([complete, told]).toEqual([false, ["total-row A5", "unknown-name E9", "total-row A10"]]);

@@ -36,6 +36,10 @@ export function readPurchases(table: TableReader, reading: BillReading, converte
       alike.look({ ...direct, item: direct.name, date: row.of(bill.date)!, quantity: `${direct.kind} ${row.text(bill.quantity) ?? ""}` }, row);
       return null;
     }
+    if (isDirectToo && lacksLandAlone(row)) {
+      row.need(bill.over);
+      return null;
+    }
     const purchase = purchaseOf(row, items, units, converter);
     if (purchase === null) return null;
     kindAlone(row, units.get(purchase.item)!.item);
@@ -46,6 +50,10 @@ export function readPurchases(table: TableReader, reading: BillReading, converte
   unlike.tell();
   return { purchases, bills, noted };
 }
+
+/** Whether a line of a register of payments says its kind and no item: the land that it is for is all that it lacks. */
+const lacksLandAlone = (row: Row): boolean =>
+  row.text(bill.kind) !== null && row.text(bill.over) === null && [bill.item, bill.quantity, bill.unit].every((column) => row.text(column) === null);
 
 /** A purchase of an item that is known, in its own unit. */
 function purchaseOf(row: Row, items: Names, units: Units, converter: ItemConverter): Purchase | null {
