@@ -21,14 +21,19 @@ const tables = [
 
 /** Opens a workbook, selects a cell of it, and shows where ranges are matched, with costs a column for each kind chosen where that is so. */
 async function opened(fixture: Fixture, sheet: string, what: string): Promise<Page> {
+  const page = await openedFixture(fixture);
+  await eventually(() => page.locator(".rail button").allInnerTexts()).toContain(sheet);
+  await page.locator(".rail button", { hasText: sheet }).first().click();
+  return (await chooseTable(page, what));
+}
+
+async function openedFixture(fixture: Fixture): Promise<Page> {
   const page = await desk.open();
   await page.locator("#pane .pn-figure").first().waitFor();
   const file = join(desk.folder(), "own.xlsx");
   writeFileSync(file, fileOf(fixture));
   await page.locator('input[type="file"]').first().setInputFiles(file);
-  await eventually(() => page.locator(".rail button").allInnerTexts()).toContain(sheet);
-  await page.locator(".rail button", { hasText: sheet }).first().click();
-  return (await chooseTable(page, what));
+  return page;
 }
 
 async function chooseTable(page: Page, what: string): Promise<Page> {
@@ -72,4 +77,21 @@ it("reads a sheet a field at once, the field's name the sheet's", async () => {
   await page.getByText("Budget is now read from 2 sheets.").waitFor();
   // 40 × 150 + 60 × 155 over 100 acres.
   expect(await figures(page)).toEqual({ complete: true, operating: "153", lines: 4 });
+});
+
+it("shows a workbook of 25 sheets, and edits a table of the grower's own in place, by its addresses", async () => {
+  const bins = { name: "Bins", cells: [["Bin", "Bushels"], ["North", 4200], ["South", 3100]], tables: [{ name: "Bins", range: "A1:B3" }] };
+  const more = Array.from({ length: 22 }, (_, index) => ({ name: `Sheet of ${index + 1}`, cells: [[`words ${index + 1}`]] }));
+  const page = await openedFixture({ sheets: [...tables, ...more, bins] });
+  await eventually(async () => (await page.locator(".rail button").allInnerTexts()).filter((words) => /^(Crops|Fields|Bins|Sheet of)/.test(words)).length).toBe(25);
+  await page.locator(".rail button", { hasText: "Bins" }).click();
+  await page.locator('.sheet .row > [data-column="1"]', { hasText: "3100" }).click();
+  expect(await page.locator(".entry-line .address").innerText()).toBe("B3");
+  await page.keyboard.type("2900");
+  await page.keyboard.press("Enter");
+  const file = join(desk.folder(), "bins.xlsx");
+  await saveWorkbook(page, file);
+  const workbook = openedFile(readFileSync(file));
+  expect(workbook.cellAt("Bins", { row: 2, column: 1 }).value).toBe(2900);
+  expect((await workbook.read()).tables.map(({ name }) => name)).toEqual(["Crops", "Fields", "Bins"]);
 });
