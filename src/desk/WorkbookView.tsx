@@ -28,7 +28,6 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
   const [status, setStatus] = useState("");
   // The same words twice would not be announced again; an invisible mark tells them apart.
   const say = useCallback((words: string) => setStatus((before) => (before === words && words !== "" ? `${words}\u200b` : words)), []);
-  const [side, setSide] = useState<"sheet" | "pane">("sheet");
   const [report, setReport] = useState<SeasonReport | null>(null);
   const faults = useMemo(() => (report === null ? new Map() : cellFaults(report)), [report]);
   const [asked, setAsked] = useState<{ readonly field: "find" | "filter" | null; readonly times: number }>({ field: null, times: 0 });
@@ -38,6 +37,8 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
     else setAsked(({ times }) => ({ field: tool, times: times + 1 }));
   }, []);
   const { version, views, view, selection, workspace, commands, filter, isBlockSelected } = useWorkspace(book, say, ask);
+  // On a narrow page one of the two is in view: where there is no table yet, that is the pane, where a season begins.
+  const [side, setSide] = useState<"sheet" | "pane">(() => (views.some(({ table }) => table !== null) ? "sheet" : "pane"));
   const faultsHere = faultsOn(faults, view.name);
   // A table shows its entries; charts stand on sheets of results and of the grower's own.
   const charts = view.table === null ? book.charts(view.name) : [];

@@ -122,3 +122,25 @@ it("keeps what is typed and says what is wrong at its box, and writes nothing", 
   expect(await page.getByRole("textbox", { name: "Corn, name" }).inputValue()).toBe("Corn");
   expect(await rail()).not.toContain("Crops");
 });
+
+it("begins in the pane on a narrow page too, and takes the first bill where nothing stands in Items", async () => {
+  await page.setViewportSize({ width: 320, height: 700 });
+  await page.getByRole("button", { name: "New", exact: true }).click();
+  await page.getByRole("textbox", { name: "Crop 1, name" }).fill("Corn");
+  for (const [label, text] of [["acres", "340"], ["yield goal", "190"], ["expected price", "4.2"]] as const) await page.getByRole("textbox", { name: `Corn, ${label}` }).fill(text);
+  await page.keyboard.press("Enter");
+  await page.getByRole("textbox", { name: "Corn, seed" }).fill("108");
+  await page.keyboard.press("Enter");
+  await page.getByRole("textbox", { name: "Corn, rent" }).fill("215");
+  await page.keyboard.press("Enter");
+  await page.getByRole("button", { name: "What did you buy?" }).click();
+  await page.getByRole("combobox", { name: "Item" }).fill("Seed corn");
+  await page.getByRole("combobox", { name: "For" }).selectOption("Corn");
+  await page.getByRole("combobox", { name: "Kind" }).selectOption("seed");
+  await page.getByRole("textbox", { name: "Amount in all" }).fill("39000");
+  await page.getByRole("button", { name: "Add the purchase" }).click();
+  // 39,000 on 340 ac are 114.71 where 108.00 are budgeted: 323.00 becomes 329.71.
+  await page.getByText("The purchase was added. Cost per acre of Corn: 323.00 → 329.71").waitFor();
+  await page.getByRole("button", { name: "Sheets", exact: true }).click();
+  await eventually(() => page.locator("select option").allInnerTexts()).toContain("Purchases");
+});
