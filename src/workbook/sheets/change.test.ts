@@ -130,7 +130,7 @@ describe("standSheet", () => {
 
   it("says how the outlook came there, step by step, and never moves the goal", () => {
     const rows = rowsOf(sheet);
-    const at = rows.findIndex(([name]) => name === "Projected yield over the season");
+    const at = rows.findIndex(([name]) => name === "Projected yield by date");
     const steps = rows.slice(at + 1, at + 4);
     expect(steps.map(([, date]) => date)).toEqual(["2031-05-15", "2031-06-02", "2031-06-02"]);
     expect(steps[0]![2]).toBe(200);

@@ -31,7 +31,7 @@ describe("the sheet of stands", () => {
       "Home, Corn", 'Yield by planting date and stand from the table "Corn, central Corn Belt (Purdue 2012)", for Indiana, Illinois, Ohio, southern Iowa,',
       "Missouri, Pennsylvania; not chosen by you: name one, or none, under Stand response in the table Season.", "Read from the table | Date | Stand | Percent | Part | Relative yield", "planned | 04-25 | 32,000 | 100 | 1 | 1", "actual | 05-15 | 24,000 | 92 | 1 | 0.92",
       "Yield goal (bu) | 200", "Goal × actual ÷ planned (bu) | 184", "Lost to unevenness, as entered | 0.05", "Projected yield (bu) | 174.8",
-      "Projected yield over the season | Date | From | To", "planted (plan 2031-04-25) | 2031-05-15 | 200 | 190", "counted 24,000 plants | 2031-06-02 | 190 | 184", "5 % lost to unevenness | 2031-06-02 | 184 | 174.8",
+      "Projected yield by date | Date | From | To", "planted (plan 2031-04-25) | 2031-05-15 | 200 | 190", "counted 24,000 plants | 2031-06-02 | 190 | 184", "5 % lost to unevenness | 2031-06-02 | 184 | 174.8",
       "Corn, central Corn Belt (Purdue 2012)",
     ]);
     expect(linesOf({ harvestDone: { on: null } }, { harvest: [load("Home", "15000")] })).toContain("harvested | 2031-10-10 | 174.8 | 150");

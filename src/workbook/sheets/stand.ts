@@ -103,7 +103,7 @@ function historyRows({ season }: SeasonReport, field: Field): readonly Row[] {
   if (steps.length === 0) return [];
   return [
     [],
-    headings("Projected yield over the season", "Date", "From", "To"),
+    headings("Projected yield by date", "Date", "From", "To"),
     ...steps.map(({ date, reason, from, to }): Row => [text(reasonWords(reason)), text(date, { align: "right" }), yieldCell(from), yieldCell(to)]),
   ];
 }

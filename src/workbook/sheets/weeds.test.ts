@@ -54,7 +54,7 @@ describe("the mixing card", () => {
     const lines = linesOf("Mixing card");
     // 100 ac × 15 = 1,500 gal; 600 ÷ 15 = 40 ac × 2 qt.
     expect(lines.slice(lines.indexOf("Corn, 2031-05-01, planned"), lines.indexOf("Corn, 2031-05-01, planned") + 8)).toEqual([
-      "Corn, 2031-05-01, planned", "100 ac at 15 gal per ac: 1500 gal in all; a tank of 600 gal covers 40 ac; 2 full loads and a last load of", "300 gal for 20 ac.",
+      "Corn, 2031-05-01, planned", "100 ac at 15 gal per ac: 1,500 gal in all; a tank of 600 gal covers 40 ac; 2 full loads and a last load", "of 300 gal for 20 ac.",
       "Product | Rate per ac | Unit | In a full load | In the last load | In all", "Spray A | 2 | qt | 80 | 40 | 200", "Spray B | 1 | qt | 40 | 20 | 100", "Filled up to |  | gal | 600 | 300 | 1500",
       "Area covered |  | ac | 40 | 20 | 100",
     ]);

@@ -5,6 +5,7 @@ import { programmes, type Pass, type Programme } from "../../core/weeds/programm
 import { areaPerTank, mixes, type Mix } from "../../core/weeds/tankMix";
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
+import { grouped } from "./amounts";
 import { areaCell, headings, moneyCell, note, quantityCell, section, subtotal, text, title } from "./cells";
 import { areaName, incompleteRows, inLines, seasonName } from "./words";
 
@@ -100,7 +101,7 @@ export function loadWords({ area, carrierPerArea, tank, loads }: Mix, areaUnit: 
   return `${head}; a tank of ${number(tank)} ${volume} covers ${number(areaPerTank(tank, carrierPerArea))} ${areaUnit}; ${loads.full.toFixed()} full ${loads.full.eq("1") ? "load" : "loads"} and ${last}.`;
 }
 
-const number = (value: Decimal): string => value.toDecimalPlaces(2).toFixed();
+const number = (value: Decimal): string => grouped(value.toDecimalPlaces(2));
 
 function cardRows(mix: Mix, areaUnit: "ac" | "ha"): readonly Row[] {
   const { target, date, isDone, items } = mix;

@@ -35,6 +35,19 @@ export function inLines(words: string, length: number): readonly string[] {
   return lines;
 }
 
+/**
+ * A row of column headings over as many rows as the longest needs, because a printed row does not grow with its words.
+ *
+ * @param lengths characters that fit the first column and each of the others
+ */
+export function headingsInLines([first, others]: readonly [number, number], ...names: readonly string[]): readonly (readonly SheetCell[])[] {
+  const lines = names.map((name, index) => inLines(name, index === 0 ? first : others));
+  const height = Math.max(...lines.map(({ length }) => length));
+  return Array.from({ length: height }, (_, row) => lines.map((words, index) => text(words[row - height + words.length] ?? "", {
+    bold: true, fill: "heading", align: index === 0 ? "left" : "right", ...(row === height - 1 && { border: "bottom" }),
+  })));
+}
+
 /** What each layer adds, for the foot of a page. */
 export const layerNotes: readonly string[] = [
   "Operating: seed, fertilizer, crop protection, fuel, repairs, custom work, hired labour, drying, haul, crop insurance, supplies, irrigation, other operating and operating interest.",

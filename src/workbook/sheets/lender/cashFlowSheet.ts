@@ -10,7 +10,7 @@ import type { SeasonReport } from "../../seasonReport";
 import { farmCashFlow, grainMonth, noCashFlow } from "./farmCashFlow";
 import { headings, note, subtotal, text, title, wholeMoneyCell } from "../cells";
 import { amountWords, wholeAmounts } from "../amounts";
-import { caution, incompleteRows, inLines, seasonName } from "../words";
+import { caution, headingsInLines, incompleteRows, inLines, seasonName } from "../words";
 
 type Row = readonly SheetCell[];
 
@@ -86,7 +86,7 @@ function reconciledRows(report: SeasonReport, flow: CashFlow): readonly Row[] {
   const amountsOf = ({ charged, differences, paid }: (typeof groups)[number]) => [charged, ...reasons.map((reason) => differences[reason] ?? zero), paid];
   const all = groups.map(amountsOf);
   return [
-    headings("What the fields are charged, and what these months pay", "Charged", ...reasons.map((reason) => reasonTitles[reason]), "Paid"),
+    ...headingsInLines([40, 10], "What the fields are charged, and what these months pay", "Charged", ...reasons.map((reason) => reasonTitles[reason]), "Paid"),
     ...groups.map((group) => line(`   ${group.group}`, amountsOf(group))),
     line("All", (all[0] ?? []).map((_, index) => sum(all.map((amounts) => amounts[index]!))), subtotal),
   ];

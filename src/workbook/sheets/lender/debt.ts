@@ -50,15 +50,15 @@ export function debtBlock(page: Page, report: SeasonReport): void {
   if (flow !== null) fromMargin(reconciliation(margin, paidAndCharged(report.season, report.figures, flow), flow)).forEach((words, index) => { right(Math.max(8, 6 + Math.min(term.length, 4)) + index, words); });
 }
 
-/** What lies between the margin and the operating loan of the same year, in two lines whose whole amounts add up as shown. */
+/** What lies between the margin and the operating loan of the same year, in two lines that fit the half of a page, and whose whole amounts add up as shown. */
 function fromMargin({ margin, steps, change }: Reconciliation): readonly [string, string] {
   const ofInterest = steps.get("interest by balance") ?? zero;
   const others = sum([...steps].filter(([reason]) => reason !== "interest by balance").map(([, amount]) => amount));
   const [from, interest, rest] = wholeAmounts([margin, ofInterest, others]) as [Decimal, Decimal, Decimal];
   const signed = (amount: Decimal, plus: string) => `${amount.lt("0") ? "−" : plus}${amountWords(amount.abs())}`;
   return [
-    `Margin ${signed(from, "")}; interest charged, not borne ${signed(interest, "+")}; charged, not paid ${signed(rest, "+")}:`,
-    `${signed(change.toDecimalPlaces(0, Decimal.ROUND_HALF_UP), "")} less is owed, or more is in cash; see Cash flow.`,
+    `Margin ${signed(from, "")}; interest charged, not borne ${signed(interest, "+")};`,
+    `charged, not paid ${signed(rest, "+")}: ${signed(change.toDecimalPlaces(0, Decimal.ROUND_HALF_UP), "")} less owed, or more in cash.`,
   ];
 }
 

@@ -14,7 +14,7 @@ import { farmCashFlow, grainMonth } from "./farmCashFlow";
 export const lenderNotes = (report: SeasonReport, layer: Layer, crops: readonly CropFigures[]): readonly string[] => [
   ...layerNotes,
   interestNote(report),
-  `Price: the expected price of the table Crops, before selling costs. Yields: goal and proven yield of the table Fields; projected is what was harvested once a field's harvest is done. Grain not sold yet is counted at the expected price in ${grainMonth(report) ?? "November"}.`,
+  `Price: the expected price of the table Crops, before selling costs. Break-evens are rounded up. Yields: goal and proven yield of the table Fields; projected is the harvest once a field is done. Grain not sold yet is counted at the expected price in ${grainMonth(report) ?? "November"}.`,
   ...crops.flatMap((crop) => [...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].map((words) => `${crop.crop}: ${words}`)),
   `The tables of net return are on the layer ${layerTitle(layer).toLowerCase()}: hauling, drying and selling follow the yield in them, everything else stays.`,
   `Low: each field at its lowest of goal, projected and proven yield, at the low price; high: the highest, at the high price; without one, the expected.`,
