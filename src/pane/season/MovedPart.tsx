@@ -15,7 +15,7 @@ export function MovedPart({ crop, layer, teller }: MovedPartProps) {
   if (view === null) return null;
   return (
     <div className="pn-moved">
-      <p className="pn-ends"><span>What moved it: net after {layerCosts[layer]}, {format.perArea}</span><strong className="pn-number">{view.total}</strong></p>
+      <p className="pn-ends"><span>What moved net after {layerCosts[layer]}, {format.currency}/{format.areaUnit}</span><strong className="pn-number">{view.total}</strong></p>
       <ul className="pn-tree">
         {view.lines.map((line) => <Moved key={line.words} line={line} teller={teller} />)}
         {view.rest !== null && (
