@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { contentFromText } from "../../tests/support/tableFromText";
+import { besideOwnSheets } from "../../tests/support/ownSheets";
 import type { RawTable, WorkbookContent } from "./cell";
 import { cellOf } from "./cellName";
 import { seasonReport } from "./report";
@@ -7,25 +7,9 @@ import { cellsBeside, constantSaid } from "./matchConstants";
 
 /** A season with a sheet for each field, of one layout, matched as `matches` say. */
 function content(sheets: string, matches: string, cells: Readonly<Record<string, string>> = {}): WorkbookContent {
-  const all = contentFromText(`
-Crops
-| Crop | Yield unit | Expected price |
-| Corn | bu | 4 |
-Fields
-| Field | Crop | Acres | Yield goal |
-| Alder | Corn | 100 | 200 |
-| Birch | Corn | 50 | 200 |
-Other costs
-| Item | Kind | Amount | Basis |
-| Office | overhead | 300 | whole farm |
-Matches
-| Table | Range | Column | Heading |
-${matches}
-${sheets}`);
-  const ours = new Set(["Crops", "Fields", "Other costs", "Matches"]);
-  const own = all.tables.filter(({ name }) => !ours.has(name));
+  const { content: ours, own } = besideOwnSheets(matches, sheets);
   const beside = Object.entries(cells).map(([address, says]): [string, RawTable] => [address, { name: address, headers: [says], rows: [], body: { sheet: address.split("!")[0]!, row: 1, column: 0 } }]);
-  return { ...all, tables: all.tables.filter(({ name }) => ours.has(name)), ranges: new Map([...own.map((table) => [`${table.name}!A1:C9`, table] as const), ...beside]) };
+  return { ...ours, ranges: new Map([...own.map((table) => [`${table.name}!A1:C9`, table] as const), ...beside]) };
 }
 const match = (sheet: string, pairs: readonly (readonly [string, string])[]) => pairs.map(([column, heading]) => `| Budget | ${sheet}!A1:C9 | ${column} | ${heading} |`).join("\n");
 const layout = (named: string) => [["For", named], ["Kind", "Cost of"], ["Amount", "$/ac"]] as const;

@@ -28,26 +28,30 @@ export function joined(parts: readonly [Part, ...Part[]]): Pick<Part, "raw" | "t
   const [first, ...others] = parts;
   if (others.length === 0) return first;
   const headers = [...new Map(parts.flatMap(({ raw }) => raw.headers).filter((heading) => heading !== "").map((heading) => [plainHeading(heading), heading])).values()];
-  const columnsIn = ({ raw }: Part) => headers.map((heading) => raw.headers.findIndex((each) => plainHeading(each) === plainHeading(heading)));
-  const rowsOf = (part: Part): readonly (readonly Cell[])[] => part.raw.rows.map((cells) => columnsIn(part).map((column) => cells[column] ?? ""));
-  const placed = (part: Part, row: number): RowOrigin => {
-    const { columns, ...origin } = originOf(part.raw, row);
-    return { ...origin, columns: columnsIn(part).map((column) => columns[Math.max(0, column)] ?? columns[0]!) };
+  // Where each of them stands in a part, looked for once and not for every row.
+  const columnsOf = parts.map(({ raw }) => {
+    const there = raw.headers.map(plainHeading);
+    return headers.map((heading) => there.indexOf(plainHeading(heading)));
+  });
+  const rowsOf = ({ raw }: Part, index: number): readonly (readonly Cell[])[] => raw.rows.map((cells) => columnsOf[index]!.map((column) => cells[column] ?? ""));
+  const placed = ({ raw }: Part, index: number, row: number): RowOrigin => {
+    const { columns, ...origin } = originOf(raw, row);
+    return { ...origin, columns: columnsOf[index]!.map((column) => columns[Math.max(0, column)] ?? columns[0]!) };
   };
   const above = parts.map((_, index) => parts.slice(0, index).reduce((rows, { raw }) => rows + raw.rows.length, 0));
   const marked = <Mark extends { readonly row: number; readonly column: number }>(marksOf: (raw: RawTable) => readonly Mark[] | undefined): readonly Mark[] =>
     parts.flatMap((part, index) => (marksOf(part.raw) ?? []).filter(({ row }) => row < part.raw.rows.length).flatMap((mark) => {
-      const column = columnsIn(part).indexOf(mark.column);
+      const column = columnsOf[index]!.indexOf(mark.column);
       return column < 0 ? [] : [{ ...mark, row: mark.row + above[index]!, column }];
     }));
   const rows = parts.flatMap(rowsOf);
-  const origins = parts.flatMap((part) => part.raw.rows.map((_, row) => placed(part, row + 1)));
+  const origins = parts.flatMap((part, index) => part.raw.rows.map((_, row) => placed(part, index, row + 1)));
   // What is told of a row below a range stands after all rows, so that its number is no other row's.
   const told = parts.flatMap((part, index) => part.told.map((problem): Problem => {
     const { row } = problem.at;
     if (row === undefined) return problem;
     if (row <= part.raw.rows.length) return { ...problem, at: { ...problem.at, row: row + above[index]! } };
-    return { ...problem, at: { ...problem.at, row: origins.push(placed(part, row)) } };
+    return { ...problem, at: { ...problem.at, row: origins.push(placed(part, index, row)) } };
   }));
   return {
     told,

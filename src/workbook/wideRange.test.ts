@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { contentFromText } from "../../tests/support/tableFromText";
+import { besideOwnSheets } from "../../tests/support/ownSheets";
 import type { WorkbookContent } from "./cell";
 import { cellOf } from "./cellName";
 import { seasonReport } from "./report";
@@ -7,24 +7,8 @@ import { wideColumnMeant, wideColumnSaid, wideColumnWords } from "./wideColumns"
 
 /** A season whose sheet "My costs" is a range of the grower's own, matched as `matches` say. */
 function content(range: string, matches: string): WorkbookContent {
-  const all = contentFromText(`
-Crops
-| Crop | Yield unit | Expected price |
-| Corn | bu | 4 |
-Fields
-| Field | Crop | Acres | Yield goal |
-| Alder | Corn | 100 | 200 |
-| Birch | Corn | 50 | 200 |
-Other costs
-| Item | Kind | Amount | Basis |
-| Office | overhead | 300 | whole farm |
-Matches
-| Table | Range | Column | Heading |
-${matches}
-My costs
-${range}`);
-  const isOwn = ({ name }: { readonly name: string }) => name === "My costs";
-  return { ...all, tables: all.tables.filter((table) => !isOwn(table)), ranges: new Map([["My costs!A1:G9", all.tables.find(isOwn)!]]) };
+  const { content: ours, own } = besideOwnSheets(matches, `My costs\n${range}`);
+  return { ...ours, ranges: new Map([["My costs!A1:G9", own[0]!]]) };
 }
 const match = (...pairs: readonly (readonly [string, string])[]) => pairs.map(([column, heading]) => `| Budget | My costs!A1:G9 | ${column} | ${heading} |`).join("\n");
 const usual = match(["For", "Field"], ["seed", "Seed"], ["crop protection", "Herbicide"], ["crop protection", "Fungicide"], ["cash rent, whole", "Rent"]);
