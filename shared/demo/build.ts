@@ -23,11 +23,20 @@ const aboutSlips = "Two slips are in Purchases: a unit that nobody knows, and a 
 
 async function workbookOf(tables: readonly DemoTable[], lines: readonly string[]): Promise<Uint8Array> {
   const workbook = newWorkbook();
-  workbook.setCells("Notes", lines.map((value, row) => ({ row, column: 0, value })));
+  workbook.setCells(
+    "Notes",
+    lines.map((value, row) => ({ row, column: 0, value })),
+  );
   await workbook.makeTables(tables.map(({ template, rows: [first] }) => (first === undefined ? template : { ...template, rows: [first] })));
-  for (const { template, rows: [, ...others] } of tables) {
+  for (const {
+    template,
+    rows: [, ...others],
+  } of tables) {
     if (others.length === 0) continue;
-    await workbook.addRows(template.name, others.map((row) => new Map(template.columns.map(({ heading }, index) => [heading, row[index] ?? ""]))));
+    await workbook.addRows(
+      template.name,
+      others.map((row) => new Map(template.columns.map(({ heading }, index) => [heading, row[index] ?? ""]))),
+    );
   }
   return named("About", workbook.save());
 }
@@ -44,6 +53,9 @@ function named(name: string, bytes: Uint8Array): Uint8Array {
 }
 
 const demo = demoTables();
-for (const [name, tables, lines] of [["demo-season", demo, about], ["demo-season-with-problems", withSlips(demo), [...about, aboutSlips]]] as const) {
+for (const [name, tables, lines] of [
+  ["demo-season", demo, about],
+  ["demo-season-with-problems", withSlips(demo), [...about, aboutSlips]],
+] as const) {
   writeFileSync(new URL(`../${name}.xlsx`, import.meta.url), await workbookOf(tables, lines));
 }

@@ -8,8 +8,15 @@ export type DemoTable = { readonly template: InputTable; readonly rows: readonly
 
 /** A table of the farm's own that a setting names. */
 const dockSteps: InputTable = {
-  name: "Dock_steps", sheet: "Dock steps",
-  columns: ["Crop", "Test weight", "Dock"].map((heading) => ({ heading, hint: "", required: true, width: 16, ...(heading === "Dock" ? { numberFormat: "#,##0.00" } : {}) })),
+  name: "Dock_steps",
+  sheet: "Dock steps",
+  columns: ["Crop", "Test weight", "Dock"].map((heading) => ({
+    heading,
+    hint: "",
+    required: true,
+    width: 16,
+    ...(heading === "Dock" ? { numberFormat: "#,##0.00" } : {}),
+  })),
 };
 
 /** Every table that the demo has, its rows in the order of the template's columns. */
@@ -18,13 +25,18 @@ export const demoTables = (): readonly DemoTable[] =>
     const [headings = [], ...lines] = parse(readFileSync(new URL(`${template.sheet}.csv`, import.meta.url), "utf8"));
     const unknown = headings.filter((heading) => !template.columns.some((column) => column.heading === heading));
     if (unknown.length > 0) throw new Error(`${template.sheet}.csv has headings that the table has not: ${unknown.join(", ")}`);
-    const rows = lines.map((line) => template.columns.map(({ heading, numberFormat }) => cellOf(line[headings.indexOf(heading)] ?? "", numberFormat)));
+    const rows = lines.map((line) =>
+      template.columns.map(({ heading, numberFormat }) => cellOf(line[headings.indexOf(heading)] ?? "", numberFormat)),
+    );
     return { template, rows };
   });
 
 /** Lines of fields; a field in double quotes may hold commas. */
 const parse = (text: string): readonly (readonly string[])[] =>
-  text.trimEnd().split("\n").map((line) => [...line.matchAll(/(?:^|,)(?:"([^"]*)"|([^",]*))/g)].map(([, quoted, plain]) => quoted ?? plain ?? ""));
+  text
+    .trimEnd()
+    .split("\n")
+    .map((line) => [...line.matchAll(/(?:^|,)(?:"([^"]*)"|([^",]*))/g)].map(([, quoted, plain]) => quoted ?? plain ?? ""));
 
 const firstDay = Date.UTC(1899, 11, 30);
 const millisecondsInDay = 86_400_000;
@@ -40,12 +52,19 @@ function cellOf(text: string, numberFormat = "General"): Cell {
 /** The tables with the slips of `problems.csv` in them: each replaces one cell, by table, row from 1 and heading. */
 export function withSlips(tables: readonly DemoTable[]): readonly DemoTable[] {
   const [, ...slips] = parse(readFileSync(new URL("problems.csv", import.meta.url), "utf8"));
-  return slips.reduce<readonly DemoTable[]>((before, [name, row, heading, text = ""]) => before.map((table) => {
-    if (table.template.sheet !== name) return table;
-    const at = table.template.columns.findIndex((column) => column.heading === heading);
-    const column = table.template.columns[at];
-    if (column === undefined || table.rows[Number(row) - 1] === undefined) throw new Error(`problems.csv names a cell that is not there: ${name}, ${row}, ${heading}`);
-    const rows = table.rows.map((cells, index) => (index === Number(row) - 1 ? cells.with(at, cellOf(text, column.numberFormat)) : cells));
-    return { ...table, rows };
-  }), tables);
+  return slips.reduce<readonly DemoTable[]>(
+    (before, [name, row, heading, text = ""]) =>
+      before.map((table) => {
+        if (table.template.sheet !== name) return table;
+        const at = table.template.columns.findIndex((column) => column.heading === heading);
+        const column = table.template.columns[at];
+        if (column === undefined || table.rows[Number(row) - 1] === undefined)
+          throw new Error(`problems.csv names a cell that is not there: ${name}, ${row}, ${heading}`);
+        const rows = table.rows.map((cells, index) =>
+          index === Number(row) - 1 ? cells.with(at, cellOf(text, column.numberFormat)) : cells,
+        );
+        return { ...table, rows };
+      }),
+    tables,
+  );
 }

@@ -36,7 +36,9 @@ function pixel(column: number, row: number, size: number): readonly number[] {
     const x = (column + ((sample % fineness) + 0.5) / fineness) / size;
     const y = (row + (Math.floor(sample / fineness) + 0.5) / fineness) / size;
     const [red, green, blue, alpha] = colourAt(x, y);
-    [red, green, blue].forEach((part, index) => { total[index] = (total[index] ?? 0) + part * alpha; });
+    [red, green, blue].forEach((part, index) => {
+      total[index] = (total[index] ?? 0) + part * alpha;
+    });
     total[3] = (total[3] ?? 0) + alpha;
   }
   const [red = 0, green = 0, blue = 0, alpha = 0] = total;
@@ -60,10 +62,13 @@ function icon(size: number): Buffer {
   header.writeUInt32BE(size, 4);
   header.set([8, 6, 0, 0, 0], 8);
   const lines = Array.from({ length: size }, (_, row) =>
-    Buffer.from([0, ...Array.from({ length: size }, (_unused, column) => pixel(column, row, size)).flat()]));
+    Buffer.from([0, ...Array.from({ length: size }, (_unused, column) => pixel(column, row, size)).flat()]),
+  );
   return Buffer.concat([
     Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]),
-    chunk("IHDR", header), chunk("IDAT", deflateSync(Buffer.concat(lines), { level: 9 })), chunk("IEND", Buffer.alloc(0)),
+    chunk("IHDR", header),
+    chunk("IDAT", deflateSync(Buffer.concat(lines), { level: 9 })),
+    chunk("IEND", Buffer.alloc(0)),
   ]);
 }
 

@@ -12,13 +12,25 @@ export class Refusal extends Error {
   override readonly name = "Refusal";
 }
 
-export type Asked = { readonly path: string; readonly json: boolean; readonly out: string | null; readonly lender: string | null; readonly force: boolean };
+export type Asked = {
+  readonly path: string;
+  readonly json: boolean;
+  readonly out: string | null;
+  readonly lender: string | null;
+  readonly force: boolean;
+};
 
 export function asked(words: readonly string[]): Asked {
   try {
     const { values, positionals } = parseArgs({
-      args: [...words], allowPositionals: true,
-      options: { json: { type: "boolean", default: false }, out: { type: "string" }, lender: { type: "string" }, force: { type: "boolean", default: false } },
+      args: [...words],
+      allowPositionals: true,
+      options: {
+        json: { type: "boolean", default: false },
+        out: { type: "string" },
+        lender: { type: "string" },
+        force: { type: "boolean", default: false },
+      },
     });
     const [path, ...rest] = positionals;
     if (path === undefined || rest.length > 0) throw new Refusal(usage);

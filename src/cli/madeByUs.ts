@@ -13,4 +13,5 @@ export function marked(file: Uint8Array): Uint8Array {
   return bytes;
 }
 
-export const isMarked = (file: Uint8Array): boolean => file.length > mark.length && mark.every((byte, index) => file[file.length - mark.length + index] === byte);
+export const isMarked = (file: Uint8Array): boolean =>
+  file.length > mark.length && mark.every((byte, index) => file[file.length - mark.length + index] === byte);

@@ -22,14 +22,25 @@ const larger = (one: Code, other: Code): Code => (one > other ? one : other);
  * Writes the sheets of every workbook of a folder into copies in another.
  *
  * @param force files there that we did not write may be replaced
- * @param say takes one line for each workbook, as it is done, one for each of its entries to fix, and one for the spreadsheets of other kinds
- * @returns the worst exit code of all: 70 where one met a fault of ours, 2 where one could not be read or written, 1 where one is incomplete
+ * @param say takes one line for each workbook, as it is done, one for each of its entries to fix, and one for the spreadsheets of
+ *   other kinds
+ * @returns the worst exit code of all: 70 where one met a fault of ours, 2 where one could not be read or written, 1 where one is
+ *   incomplete
  */
-export async function writeFolder(from: string, to: string, force: boolean, sheets: (report: SeasonReport) => readonly ResultSheet[], say: (line: string) => void): Promise<Code> {
+export async function writeFolder(
+  from: string,
+  to: string,
+  force: boolean,
+  sheets: (report: SeasonReport) => readonly ResultSheet[],
+  say: (line: string) => void,
+): Promise<Code> {
   const all = (await orRefuse(`${from} cannot be read`, readdir(from))).sort();
   const names = all.filter(isWorkbook);
   const others = all.filter(isOtherSpreadsheet);
-  const leftOut = others.length === 0 ? "" : `Left out: ${others.join(", ")}. Open such a file in a spreadsheet program and save it there as an Excel workbook (.xlsx).`;
+  const leftOut =
+    others.length === 0
+      ? ""
+      : `Left out: ${others.join(", ")}. Open such a file in a spreadsheet program and save it there as an Excel workbook (.xlsx).`;
   if (names.length === 0) throw new Refusal([`${from} has no workbook (.xlsx) in it.`, leftOut].join(" ").trimEnd());
   await orRefuse(`${to} cannot be made`, mkdir(to, { recursive: true }));
   let worst: Code = 0;
@@ -49,7 +60,9 @@ export async function writeFolder(from: string, to: string, force: boolean, shee
       const problems = faults.length;
       const checks = report.problems.length - problems;
       if (problems > 0) worst = larger(worst, 1);
-      say(`${place}: ${problems === 0 ? "complete" : `incomplete, ${problems} ${problems === 1 ? "entry" : "entries"} to fix`}${checks === 0 ? "" : `, ${checks} to check`}`);
+      say(
+        `${place}: ${problems === 0 ? "complete" : `incomplete, ${problems} ` + `${problems === 1 ? "entry" : "entries"} to fix`}${checks === 0 ? "" : `, ${checks} to check`}`,
+      );
       for (const fault of faults) say(`  ${problemLine(fault, report)}`);
     } catch (cause) {
       // A fault of ours in one workbook must not keep the pages of the others back; the code says that there was one.

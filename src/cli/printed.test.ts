@@ -2,7 +2,9 @@ import { expect, it } from "vitest";
 import { onOneLine, printed, printedJson } from "./printed";
 
 it("takes out what would steer a terminal, with all its letters", () => {
-  expect(printed("\u001b[31mred\u001b[0m \u001b]0;title\u0007\u001b]8;;http://x\u001b\\link\u001b]8;;\u001b\\ \u009b2Jend\rover\b\u0085")).toBe("red link endover");
+  expect(
+    printed("\u001b[31mred\u001b[0m \u001b]0;title\u0007\u001b]8;;http://x\u001b\\link\u001b]8;;\u001b\\ \u009b2Jend\rover\b\u0085"),
+  ).toBe("red link endover");
   expect(printed("\u202eturned\u2066")).toBe("turned");
   expect(printed("one\n\ttwo – é 你")).toBe("one\n two – é 你");
 });

@@ -6,4 +6,10 @@ import { around, spelledText } from "../workbook/spelling";
 import { onOneLine } from "./printed";
 
 export const problemLine = (problem: Problem, report: SeasonReport): string =>
-  onOneLine(around(`${gradeOf(problem) === "check" ? "To check: " : ""}${placed(problem, report)} ${explain(problem).remedy}`, problem.found, (ours) => spelledText(ours, report)));
+  onOneLine(
+    around(
+      `${gradeOf(problem) === "check" ? "To check: " : ""}${placed(problem, report)} ${explain(problem).remedy}`,
+      problem.found,
+      (ours) => spelledText(ours, report),
+    ),
+  );

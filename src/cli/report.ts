@@ -23,18 +23,26 @@ import { workbookFile } from "./workbookFile";
 
 async function run(words: readonly string[]): Promise<0 | 1 | 2 | 70> {
   const { path, json, out, lender, force } = asked(words);
-  const isFolder = await stat(path).then((found) => found.isDirectory(), () => false);
+  const isFolder = await stat(path).then(
+    (found) => found.isDirectory(),
+    () => false,
+  );
   if (isFolder) {
     if (lender === null) throw new Refusal(`${path} is a folder: name another folder with --lender to write lender pages to.`);
     if (json || out !== null) throw new Refusal(`${path} is a folder: --json and --out take one workbook.`);
-    return writeFolder(path, lender, force, lenderSheets, (line) => { process.stdout.write(`${printed(line)}\n`); });
+    return writeFolder(path, lender, force, lenderSheets, (line) => {
+      process.stdout.write(`${printed(line)}\n`);
+    });
   }
-  if (out !== null && lender !== null && resolve(out) === resolve(lender)) throw new Refusal(`--out and --lender both name ${out}: name two files.`);
+  if (out !== null && lender !== null && resolve(out) === resolve(lender))
+    throw new Refusal(`--out and --lender both name ${out}: name two files.`);
   const { report, refuse, writeCopy } = await workbookFile(path);
   for (const copy of [out, lender]) if (copy !== null) await refuse(copy, force);
   if (out !== null) await writeCopy(out, resultSheets(report));
   if (lender !== null) await writeCopy(lender, lenderSheets(report));
-  process.stdout.write(`${json ? printedJson(JSON.stringify(reportJson(report), null, 2)) : printed(spelledText(summary(report), report))}\n`);
+  process.stdout.write(
+    `${json ? printedJson(JSON.stringify(reportJson(report), null, 2)) : printed(spelledText(summary(report), report))}\n`,
+  );
   for (const problem of report.problems) {
     process.stderr.write(`${problemLine(problem, report)}\n`);
   }
@@ -59,6 +67,6 @@ try {
   process.exitCode = await run(process.argv.slice(2));
 } catch (error) {
   const refused = error instanceof Refusal || error instanceof HostError;
-  process.stderr.write(`${printed(refused ? error.message : error instanceof Error ? error.stack ?? error.message : String(error))}\n`);
+  process.stderr.write(`${printed(refused ? error.message : error instanceof Error ? (error.stack ?? error.message) : String(error))}\n`);
   process.exitCode = refused ? 2 : 70;
 }

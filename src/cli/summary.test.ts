@@ -8,7 +8,12 @@ it("groups thousands, and names the layers as everywhere", async () => {
   const { report } = await demo();
   const lines = summary(report).split("\n");
   expect(lines.filter((line) => line.startsWith("sold"))[0]).toBe("sold 60,000 bu at 4.42, unsold 107,393");
-  expect(lines.slice(5, 9).map((line) => line.slice(0, 18).trim())).toEqual(["operating cost/ac", "cash cost/ac", "full cost/ac", "cash need/ac"]);
+  expect(lines.slice(5, 9).map((line) => line.slice(0, 18).trim())).toEqual([
+    "operating cost/ac",
+    "cash cost/ac",
+    "full cost/ac",
+    "cash need/ac",
+  ]);
 });
 
 it("says how much of a crop is in while its harvest is under way", () => {

@@ -12,8 +12,10 @@ import { shownMoney, shownPriceNeeded, shownQuantity, shownYield, shownYieldNeed
 const wide = 12;
 const first = 26;
 const dash = "–";
-const row = (name: string, cells: readonly string[]): string => (name.padEnd(first) + cells.map((cell) => cell.padStart(wide)).join("")).trimEnd();
-const shown = (value: Decimal | null, how: (value: Decimal) => Decimal, places: 0 | 1 | 2): string => (value === null ? dash : grouped(how(value).toFixed(places)));
+const row = (name: string, cells: readonly string[]): string =>
+  (name.padEnd(first) + cells.map((cell) => cell.padStart(wide)).join("")).trimEnd();
+const shown = (value: Decimal | null, how: (value: Decimal) => Decimal, places: 0 | 1 | 2): string =>
+  value === null ? dash : grouped(how(value).toFixed(places));
 /** 60,000.50 for 60000.50. */
 const grouped = (digits: string): string => {
   const [whole = "", ...places] = digits.split(".");
@@ -25,8 +27,13 @@ const moneyText = (value: Decimal | null): string => shown(value, shownMoney, 2)
 export function summary(report: SeasonReport): string {
   const { seasonYear, currency, areaUnit } = report.season.settings;
   return [
-    `Season ${seasonYear ?? "(no year entered)"}, ${currency}${toFix(report.problems).length === 0 ? "" : ", INCOMPLETE: see the entries to fix"}`,
-    ...report.figures.crops.flatMap((crop) => ["", ...cropLines(crop, areaUnit, incompleteMark(report.problemsOf({ of: "crop", name: crop.crop }))), ...harvestNotes(report, crop)]),
+    `Season ${seasonYear ?? "(no year entered)"}, ` +
+      `${currency}${toFix(report.problems).length === 0 ? "" : ", INCOMPLETE: see the entries to fix"}`,
+    ...report.figures.crops.flatMap((crop) => [
+      "",
+      ...cropLines(crop, areaUnit, incompleteMark(report.problemsOf({ of: "crop", name: crop.crop }))),
+      ...harvestNotes(report, crop),
+    ]),
     ...shortLines(report.figures.items, currency),
     "",
     planningCaution,
@@ -36,28 +43,53 @@ export function summary(report: SeasonReport): string {
 function cropLines(crop: CropFigures, areaUnit: string, mark: string | null): readonly string[] {
   const { plan, outlook, final, sales } = crop;
   const stages = [plan, outlook, ...(final === null ? [] : [final])];
-  const perLayer = (name: string, values: PerLayer<Decimal | null>, text: (value: Decimal | null) => string) => row(name, layers.map((layer) => text(values[layer])));
+  const perLayer = (name: string, values: PerLayer<Decimal | null>, text: (value: Decimal | null) => string) =>
+    row(
+      name,
+      layers.map((layer) => text(values[layer])),
+    );
   const price = (value: Decimal | null) => shown(value, shownPriceNeeded, 2);
   return [
     `${crop.crop}, ${crop.area.toFixed(1)} ${areaUnit}${mark === null ? "" : ` (${mark})`}`,
     row("", ["plan", "projected", ...(final === null ? [] : ["final"])]),
-    row(`yield, ${crop.yieldUnit}/${areaUnit}`, stages.map((stage) => shown(stage.yields.used, shownYield, 1))),
-    ...layers.map((layer) => row(`${layerCosts[layer]}/${areaUnit}`, stages.map((stage) => moneyText(stage.costPerArea.layers[layer])))),
-    row("projected", layers.map((layer) => layerNames[layer])),
+    row(
+      `yield, ${crop.yieldUnit}/${areaUnit}`,
+      stages.map((stage) => shown(stage.yields.used, shownYield, 1)),
+    ),
+    ...layers.map((layer) =>
+      row(
+        `${layerCosts[layer]}/${areaUnit}`,
+        stages.map((stage) => moneyText(stage.costPerArea.layers[layer])),
+      ),
+    ),
+    row(
+      "projected",
+      layers.map((layer) => layerNames[layer]),
+    ),
     perLayer(`break-even price/${crop.yieldUnit}`, outlook.breakEvenPrice, price),
     perLayer(`break-even yield at ${moneyText(outlook.price)}`, outlook.breakEvenYield, (value) => shown(value, shownYieldNeeded, 1)),
     perLayer(`net return/${areaUnit}`, outlook.netPerArea, moneyText),
     ...(sales.sold.isZero() ? [] : [perLayer("  with what is sold", sales.withSold.outlook.netPerArea, moneyText)]),
-    ...(sales.sold.isZero() ? [] : [
-      `sold ${shown(sales.sold, shownQuantity, 0)} ${crop.yieldUnit} at ${moneyText(sales.averagePrice)}, unsold ${shown(sales.unsold, shownQuantity, 0)}`,
-      perLayer("price needed, unsold", sales.priceNeeded, price),
-    ]),
+    ...(sales.sold.isZero()
+      ? []
+      : [
+          `sold ${shown(sales.sold, shownQuantity, 0)} ` +
+            `${crop.yieldUnit} at ` +
+            `${moneyText(sales.averagePrice)}, unsold ` +
+            `${shown(sales.unsold, shownQuantity, 0)}`,
+          perLayer("price needed, unsold", sales.priceNeeded, price),
+        ]),
   ];
 }
 
 function shortLines(items: readonly ItemFigures[], currency: string): readonly string[] {
   const short = items.filter((item) => item.short.gt("0"));
   if (short.length === 0) return [];
-  return ["", row("Still to buy", ["quantity", "unit", currency]), ...short.map((item) =>
-    row(item.item.slice(0, first - 1), [shown(item.short, shownQuantity, 2), item.unit.slice(0, wide - 1), moneyText(item.shortCost)]))];
+  return [
+    "",
+    row("Still to buy", ["quantity", "unit", currency]),
+    ...short.map((item) =>
+      row(item.item.slice(0, first - 1), [shown(item.short, shownQuantity, 2), item.unit.slice(0, wide - 1), moneyText(item.shortCost)]),
+    ),
+  ];
 }

@@ -55,9 +55,13 @@ export async function workbookFile(path: string): Promise<WorkbookFile> {
 
 /** However the two are spelled, and through links. */
 async function isSameFile(one: string, other: string): Promise<boolean> {
-  const identity = (path: string) => stat(path, { bigint: true }).then(({ dev, ino }) => `${dev} ${ino}`, () => null);
+  const identity = (path: string) =>
+    stat(path, { bigint: true }).then(
+      ({ dev, ino }) => `${dev} ${ino}`,
+      () => null,
+    );
   const found = await identity(one);
-  return found !== null && found === await identity(other);
+  return found !== null && found === (await identity(other));
 }
 
 /** What the file system refuses is for the person at the command line to mend. */

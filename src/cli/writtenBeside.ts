@@ -14,10 +14,13 @@ export async function writtenBeside(path: string, bytes: Uint8Array): Promise<vo
     if (isMissing(cause)) return path;
     throw cause;
   });
-  const mode = await stat(target).then((found) => found.mode, (cause: unknown) => {
-    if (isMissing(cause)) return null;
-    throw cause;
-  });
+  const mode = await stat(target).then(
+    (found) => found.mode,
+    (cause: unknown) => {
+      if (isMissing(cause)) return null;
+      throw cause;
+    },
+  );
   const beside = join(dirname(target), `.${basename(target)}.${process.pid}.part`);
   let file: FileHandle | null = null;
   try {

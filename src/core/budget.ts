@@ -7,7 +7,19 @@ import { cashKinds, cashNeedKinds, fullKinds, kinds, layers, operatingKinds, typ
 import { once } from "./once";
 import type { Crop } from "./season";
 import { tallied, weightedMean } from "./tally";
-import { area, money, moneyPerArea, moneyPerUnit, share, yieldPerArea, type Area, type Money, type MoneyPerArea, type MoneyPerUnit, type Share } from "./units";
+import {
+  area,
+  money,
+  moneyPerArea,
+  moneyPerUnit,
+  share,
+  yieldPerArea,
+  type Area,
+  type Money,
+  type MoneyPerArea,
+  type MoneyPerUnit,
+  type Share,
+} from "./units";
 
 /** What a budget rests on. Costs by kind: per area, when somebody asks for them, and per unit of the operator's crop. */
 export type BudgetBasis = {
@@ -26,8 +38,12 @@ export type BudgetBasis = {
 };
 
 /** One value for each layer. */
-export const perLayer = <Value>(value: (layer: Layer) => Value): PerLayer<Value> =>
-  ({ operating: value("operating"), cash: value("cash"), full: value("full"), cashNeed: value("cashNeed") });
+export const perLayer = <Value>(value: (layer: Layer) => Value): PerLayer<Value> => ({
+  operating: value("operating"),
+  cash: value("cash"),
+  full: value("full"),
+  cashNeed: value("cashNeed"),
+});
 
 /**
  * The sum of each layer, from what each kind costs: each kind is added once, to the first layer that it counts in.
@@ -38,13 +54,28 @@ function layerSums(byKind: ReadonlyMap<Kind, Decimal>, interestInFull: Decimal):
   const of = (kinds: readonly Kind[]) => sum(kinds.flatMap((kind) => byKind.get(kind) ?? []));
   const operating = of(operatingKinds);
   const cash = operating.plus(of(cashKinds));
-  return { operating, cash, full: cash.minus(byKind.get("term interest") ?? zero).plus(interestInFull).plus(of(fullKinds)), cashNeed: cash.plus(of(cashNeedKinds)) };
+  return {
+    operating,
+    cash,
+    full: cash
+      .minus(byKind.get("term interest") ?? zero)
+      .plus(interestInFull)
+      .plus(of(fullKinds)),
+    cashNeed: cash.plus(of(cashNeedKinds)),
+  };
 }
 
 function withLayers<Value extends Decimal>(byKind: () => ReadonlyMap<Kind, Value>, interestInFull: () => Decimal): ByKindAndLayer<Value> {
   const kinds = once(byKind);
   const sums = once(() => layerSums(kinds(), interestInFull()) as PerLayer<Value>);
-  return { get byKind() { return kinds(); }, get layers() { return sums(); } };
+  return {
+    get byKind() {
+      return kinds();
+    },
+    get layers() {
+      return sums();
+    },
+  };
 }
 
 /**
@@ -55,17 +86,31 @@ export function budget(basis: BudgetBasis): Budget {
   const { yields, crop, operatorShare, otherIncome, dock = moneyPerUnit(zero) } = basis;
   const used = yields.used;
   const fixed = withLayers(basis.fixed, basis.interestInFull.fixed);
-  const moving = withLayers(() => basis.moving, () => basis.interestInFull.moving);
-  const costs = once(() => perLayer((layer): Costs => ({ fixed: fixed.layers[layer], moving: moving.layers[layer], dock, operatorShare, otherIncome })));
-  const costOfKind = (kind: Kind): MoneyPerArea => costPerArea({
-    operatorShare, otherIncome, fixed: fixed.byKind.get(kind) ?? moneyPerArea(zero), moving: basis.moving.get(kind) ?? moneyPerUnit(zero),
-  }, used);
+  const moving = withLayers(
+    () => basis.moving,
+    () => basis.interestInFull.moving,
+  );
+  const costs = once(() =>
+    perLayer((layer): Costs => ({ fixed: fixed.layers[layer], moving: moving.layers[layer], dock, operatorShare, otherIncome })),
+  );
+  const costOfKind = (kind: Kind): MoneyPerArea =>
+    costPerArea(
+      {
+        operatorShare,
+        otherIncome,
+        fixed: fixed.byKind.get(kind) ?? moneyPerArea(zero),
+        moving: basis.moving.get(kind) ?? moneyPerUnit(zero),
+      },
+      used,
+    );
   const known = {
     costPerArea: once(() => ({
       byKind: new Map(kinds.filter((kind) => fixed.byKind.has(kind) || basis.moving.has(kind)).map((kind) => [kind, costOfKind(kind)])),
       layers: perLayer((layer) => costPerArea(costs()[layer], used)),
     })),
-    interestInFull: once(() => moneyPerArea(basis.interestInFull.fixed().plus(basis.interestInFull.moving.times(operatorShare).times(used)))),
+    interestInFull: once(() =>
+      moneyPerArea(basis.interestInFull.fixed().plus(basis.interestInFull.moving.times(operatorShare).times(used))),
+    ),
     costPerUnit: once(() => perLayer((layer) => costPerUnit(costs()[layer], used))),
     breakEvenPrice: once(() => perLayer((layer) => breakEvenPrice(costs()[layer], used))),
     breakEvenYield: once(() => perLayer((layer) => breakEvenYield(costs()[layer], crop.price))),
@@ -74,29 +119,70 @@ export function budget(basis: BudgetBasis): Budget {
     netPerArea: once(() => perLayer((layer) => netPerArea(costs()[layer], used, crop.price))),
   };
   return {
-    area: basis.area, yields, price: crop.price, operatorShare, fixed, moving, dock, otherIncomePerArea: otherIncome,
-    get costPerArea() { return known.costPerArea(); },
-    get interestInFull() { return known.interestInFull(); },
-    get costPerUnit() { return known.costPerUnit(); },
-    get breakEvenPrice() { return known.breakEvenPrice(); },
-    get breakEvenYield() { return known.breakEvenYield(); },
-    get breakEvens() { return known.breakEvens(); },
-    get incomePerArea() { return known.incomePerArea(); },
-    get netPerArea() { return known.netPerArea(); },
+    area: basis.area,
+    yields,
+    price: crop.price,
+    operatorShare,
+    fixed,
+    moving,
+    dock,
+    otherIncomePerArea: otherIncome,
+    get costPerArea() {
+      return known.costPerArea();
+    },
+    get interestInFull() {
+      return known.interestInFull();
+    },
+    get costPerUnit() {
+      return known.costPerUnit();
+    },
+    get breakEvenPrice() {
+      return known.breakEvenPrice();
+    },
+    get breakEvenYield() {
+      return known.breakEvenYield();
+    },
+    get breakEvens() {
+      return known.breakEvens();
+    },
+    get incomePerArea() {
+      return known.incomePerArea();
+    },
+    get netPerArea() {
+      return known.netPerArea();
+    },
   };
 }
 
 function breakEvens({ yields, harvested, crop }: BudgetBasis, costs: PerLayer<Costs>): readonly BreakEvens[] {
   const of: readonly (readonly [BreakEvens["yieldOf"], Budget["yields"]["proven"]])[] = [
-    ["goal", yields.goal], [harvested ? "harvested" : "outlook", yields.outlook], ["proven", yields.proven],
+    ["goal", yields.goal],
+    [harvested ? "harvested" : "outlook", yields.outlook],
+    ["proven", yields.proven],
   ];
-  const at: readonly (readonly [BreakEvens["priceOf"], MoneyPerUnit | null])[] = [["expected", crop.price], ["low", crop.lowPrice]];
-  return of.flatMap(([yieldOf, yieldHere]) => yieldHere === null ? [] : at.flatMap(([priceOf, price]) => price === null ? [] : [{
-    yieldOf, yield: yieldHere, priceOf, price,
-    breakEvenPrice: perLayer((layer) => breakEvenPrice(costs[layer], yieldHere)),
-    breakEvenYield: perLayer((layer) => breakEvenYield(costs[layer], price)),
-    netPerArea: perLayer((layer) => netPerArea(costs[layer], yieldHere, price)),
-  }]));
+  const at: readonly (readonly [BreakEvens["priceOf"], MoneyPerUnit | null])[] = [
+    ["expected", crop.price],
+    ["low", crop.lowPrice],
+  ];
+  return of.flatMap(([yieldOf, yieldHere]) =>
+    yieldHere === null
+      ? []
+      : at.flatMap(([priceOf, price]) =>
+          price === null
+            ? []
+            : [
+                {
+                  yieldOf,
+                  yield: yieldHere,
+                  priceOf,
+                  price,
+                  breakEvenPrice: perLayer((layer) => breakEvenPrice(costs[layer], yieldHere)),
+                  breakEvenYield: perLayer((layer) => breakEvenYield(costs[layer], price)),
+                  netPerArea: perLayer((layer) => netPerArea(costs[layer], yieldHere, price)),
+                },
+              ],
+        ),
+  );
 }
 
 /** What each kind costs a field in all, apart from what moves with yield. */
@@ -124,7 +210,8 @@ export function perUnitByKind(costs: readonly MovingCost[]): ReadonlyMap<Kind, M
 /**
  * The budget of a crop from those of its fields at one stage.
  *
- * Costs per area are what all fields cost over their area; yields are weighted by area; costs per unit by the operator's units of each field; the operator's
+ * Costs per area are what all fields cost over their area; yields are weighted by area; costs per unit by the operator's units of
+ * each field; the operator's
  * share by the crop of each field. The proven yield is known only where every field's is.
  *
  * @throws RangeError on a crop without fields
@@ -136,7 +223,13 @@ export function cropBudget(stages: readonly StageFigures[], crop: BudgetBasis["c
   const whole = sum(areas);
   const mean = (values: readonly Decimal[], weights: readonly Decimal[]): Decimal =>
     weightedMean(values, weights.every((weight) => weight.isZero()) ? areas : weights);
-  const yields = (of: "goal" | "outlook" | "used") => yieldPerArea(mean(fields.map((field) => field.yields[of]), areas));
+  const yields = (of: "goal" | "outlook" | "used") =>
+    yieldPerArea(
+      mean(
+        fields.map((field) => field.yields[of]),
+        areas,
+      ),
+    );
   const proven = fields.map((field) => field.yields.proven);
   const crops = fields.map((field) => field.yields.used.times(field.area));
   const operatorCrops = crops.map((quantity, index) => quantity.times(fields[index]!.operatorShare));
@@ -144,21 +237,44 @@ export function cropBudget(stages: readonly StageFigures[], crop: BudgetBasis["c
   const amounts = new Map(fixedKinds.map((kind) => [kind, money(tallied(stages.flatMap((stage) => stage.amountByKind.get(kind) ?? [])))]));
   const movingKinds = kinds.filter((kind) => fields.some((field) => field.moving.byKind.has(kind)));
   const perUnit = (kind: Kind, of: readonly StageFigures[] = stages) =>
-    mean(stages.map((stage) => (of.includes(stage) ? stage.budget.moving.byKind.get(kind) : null) ?? zero), operatorCrops);
+    mean(
+      stages.map((stage) => (of.includes(stage) ? stage.budget.moving.byKind.get(kind) : null) ?? zero),
+      operatorCrops,
+    );
   const keeping = stages.filter((stage) => !stage.chargesCapital);
   return budget({
-    area: area(whole), crop, harvested,
+    area: area(whole),
+    crop,
+    harvested,
     yields: {
-      goal: yields("goal"), outlook: yields("outlook"), used: yields("used"),
+      goal: yields("goal"),
+      outlook: yields("outlook"),
+      used: yields("used"),
       proven: proven.every((each) => each !== null) ? yieldPerArea(mean(proven, areas)) : null,
     },
-    operatorShare: share(mean(fields.map((field) => field.operatorShare), crops)),
-    otherIncome: moneyPerArea(mean(fields.map((field) => field.otherIncomePerArea), areas)),
-    dock: moneyPerUnit(mean(fields.map((field) => field.dock), operatorCrops)),
+    operatorShare: share(
+      mean(
+        fields.map((field) => field.operatorShare),
+        crops,
+      ),
+    ),
+    otherIncome: moneyPerArea(
+      mean(
+        fields.map((field) => field.otherIncomePerArea),
+        areas,
+      ),
+    ),
+    dock: moneyPerUnit(
+      mean(
+        fields.map((field) => field.dock),
+        operatorCrops,
+      ),
+    ),
     fixed: () => perArea(amounts, area(whole)),
     moving: new Map(movingKinds.map((kind) => [kind, moneyPerUnit(perUnit(kind))])),
     interestInFull: {
-      fixed: () => tallied(keeping.flatMap((stage) => stage.amountByKind.get("term interest") ?? [])).div(whole), moving: perUnit("term interest", keeping),
+      fixed: () => tallied(keeping.flatMap((stage) => stage.amountByKind.get("term interest") ?? [])).div(whole),
+      moving: perUnit("term interest", keeping),
     },
   });
 }

@@ -9,16 +9,31 @@ import type { Season } from "./season";
  */
 export type Capital = "charged" | "none" | "unsaid";
 
-/** Of every field, by its name: its land charge, other costs and the budget lines that count there of both kinds, and machines at work in it. */
-export function capitalOf({ fields, otherCosts, operations, budget = [] }: Pick<Season, "fields" | "otherCosts" | "operations" | "budget">): ReadonlyMap<string, Capital> {
+/**
+ * Of every field, by its name: its land charge, other costs and the budget lines that count there of both kinds, and machines at
+ * work in it.
+ */
+export function capitalOf({
+  fields,
+  otherCosts,
+  operations,
+  budget = [],
+}: Pick<Season, "fields" | "otherCosts" | "operations" | "budget">): ReadonlyMap<string, Capital> {
   const ofCapital = ["machine ownership", "land charge"] as const;
   const entered = otherCosts.filter(({ kind }) => kind === "machine ownership" || kind === "land charge");
   const worked = operations.filter(({ cost }) => cost.basis === "machine");
-  return new Map(fields.map((field) => {
-    const lines = ofCapital.flatMap((kind) => nearestLines(budget.filter((line) => line.kind === kind), field));
-    const charges = [...entered.filter(({ over }) => isOver(over, field)), ...lines].map(({ amount }) => amount);
-    if (field.landChargePerArea !== null) charges.push(field.landChargePerArea);
-    const charged = charges.some((charge) => !charge.isZero()) || worked.some(({ target }) => isOver(target, field));
-    return [field.name, charged ? "charged" : charges.length > 0 ? "none" : "unsaid"];
-  }));
+  return new Map(
+    fields.map((field) => {
+      const lines = ofCapital.flatMap((kind) =>
+        nearestLines(
+          budget.filter((line) => line.kind === kind),
+          field,
+        ),
+      );
+      const charges = [...entered.filter(({ over }) => isOver(over, field)), ...lines].map(({ amount }) => amount);
+      if (field.landChargePerArea !== null) charges.push(field.landChargePerArea);
+      const charged = charges.some((charge) => !charge.isZero()) || worked.some(({ target }) => isOver(target, field));
+      return [field.name, charged ? "charged" : charges.length > 0 ? "none" : "unsaid"];
+    }),
+  );
 }

@@ -19,20 +19,24 @@ describe("capitalRecoveryFactor", () => {
   });
 
   it("is the level payment whose present values add up to what was lent", () => {
-    fc.assert(fc.property(rates, lives, (rate, n) => {
-      const payment = capitalRecoveryFactor(rate, n);
-      const present = Array.from({ length: n.toNumber() }, (_, index) => payment.times(discount(rate, years(String(index + 1)))));
-      expect(sum(present).toFixed(20)).toBe("1.00000000000000000000");
-    }));
+    fc.assert(
+      fc.property(rates, lives, (rate, n) => {
+        const payment = capitalRecoveryFactor(rate, n);
+        const present = Array.from({ length: n.toNumber() }, (_, index) => payment.times(discount(rate, years(String(index + 1)))));
+        expect(sum(present).toFixed(20)).toBe("1.00000000000000000000");
+      }),
+    );
   });
 });
 
 describe("capitalRecovery", () => {
   it("equals depreciation at the factor and interest on the salvage value", () => {
-    fc.assert(fc.property(prices, prices, rates, lives, (price, salvage, rate, n) => {
-      const other = price.minus(salvage).times(capitalRecoveryFactor(rate, n)).plus(salvage.times(rate));
-      expect(capitalRecovery(price, salvage, rate, n).toFixed(12)).toBe(other.toFixed(12));
-    }));
+    fc.assert(
+      fc.property(prices, prices, rates, lives, (price, salvage, rate, n) => {
+        const other = price.minus(salvage).times(capitalRecoveryFactor(rate, n)).plus(salvage.times(rate));
+        expect(capitalRecovery(price, salvage, rate, n).toFixed(12)).toBe(other.toFixed(12));
+      }),
+    );
   });
 
   it("is the loss in value by the year where nothing bears interest", () => {

@@ -4,12 +4,19 @@
 export const planningCaution =
   "Figures are for planning, from the grower's own entries, not audited or verified; not financial, tax or legal advice.";
 /** Under the three cases of the lender pages. */
-export const worseYears = "Low, expected and high are the grower's own figures, not the limits of what can happen: a drought or hail year can be far worse.";
+export const worseYears =
+  "Low, expected and high are the grower's own figures, not the limits of what can happen: a drought or hail year can be far worse.";
 
-export const blankGainCaution = "The yield gain starts blank: replicated trials often find no difference. Enter one that you can stand behind.";
+export const blankGainCaution =
+  "The yield gain starts blank: replicated trials often find no difference. Enter one that you can stand behind.";
 export const estimateCaution = "Yields by date and stand are averages of trials, not a promise for this field.";
-export const adjusterCaution = "Ask your insurer's adjuster before you destroy a stand. Ask your landlord or lender too, where they share in it.";
-export const labelCaution = "The label is the law: read every label in the mix and keep to the strictest rule; wear what it says. No product or rate is suggested here.";
+export const adjusterCaution =
+  "Ask your insurer's adjuster before you destroy a stand. Ask your landlord or lender too, where they share in it.";
+export const labelCaution =
+  "The label is the law: read every label in the mix " +
+  "and keep to the strictest rule; wear what it says. " +
+  "No product " +
+  "or rate is suggested here.";
 export const underPlanterCaution =
   "Under a planter: lower it, or use its lift locks or stands, never the hydraulics alone; engine off, key out, all parts stopped.";
 const mixCaution = "Before you mix: compatibility, drift, re-entry, and days before harvest.";
@@ -35,7 +42,9 @@ export const cautionsOf: Readonly<Record<Work, readonly string[]>> = {
 };
 
 const words: readonly (readonly [Work, RegExp])[] = [
-  ["ammonia", /ammonia|\bnh3\b|\banhydrous\b/i], ["dryer", /\bdry(er|ing|down)\b|\bdrier\b/i], ["bin", /\b(bins?|silos?|grain storage)\b/i],
+  ["ammonia", /ammonia|\bnh3\b|\banhydrous\b/i],
+  ["dryer", /\bdry(er|ing|down)\b|\bdrier\b/i],
+  ["bin", /\b(bins?|silos?|grain storage)\b/i],
   ["long hours", /\b(labou?r|own time|hours|overtime|night)\b/i],
 ];
 

@@ -16,7 +16,9 @@ import { takeDone, takeOff, type FieldWork, type Work, type WorkRow } from "./wo
  * @param staysWithCrop whether a row is of this crop whenever it is done: drying and haul
  */
 export function closedWork<Row extends WorkRow>(
-  { planned, done }: Pick<FieldWork<Row>, "planned" | "done">, lastLoad: IsoDate, staysWithCrop: (row: Row) => boolean,
+  { planned, done }: Pick<FieldWork<Row>, "planned" | "done">,
+  lastLoad: IsoDate,
+  staysWithCrop: (row: Row) => boolean,
 ): FieldWork<Row> {
   const isNext = ({ row }: Work<Row>) => row.date !== null && row.date > lastLoad && !staysWithCrop(row);
   const split = (works: readonly Work<Row>[]) => ({ own: works.filter((work) => !isNext(work)), next: works.filter(isNext) });
@@ -28,7 +30,10 @@ export function closedWork<Row extends WorkRow>(
   const isPast = ({ row }: Work<Row>) => row.date === null || row.date < lastLoad;
   const neverDone = leftOfOwn.filter(isPast);
   return {
-    planned, done: doings.own, left: leftOfOwn.filter((work) => !isPast(work)), neverDone,
+    planned,
+    done: doings.own,
+    left: leftOfOwn.filter((work) => !isPast(work)),
+    neverDone,
     next: { planned: plans.next, done: doings.next, left: leftOfNext },
     due: less(plans.own, neverDone),
   };
@@ -40,6 +45,8 @@ function less<Row extends WorkRow>(works: readonly Work<Row>[], parts: readonly 
   return works.flatMap((work) => {
     const off = parts.filter(({ row }) => row === work.row);
     const areaPasses = work.areaPasses.minus(sum(off.map((each) => each.areaPasses)));
-    return areaPasses.lte(zero) ? [] : [{ ...work, areaPasses: areaPasses as typeof work.areaPasses, part: work.part.minus(sum(off.map(({ part }) => part))) }];
+    return areaPasses.lte(zero)
+      ? []
+      : [{ ...work, areaPasses: areaPasses as typeof work.areaPasses, part: work.part.minus(sum(off.map(({ part }) => part))) }];
   });
 }

@@ -42,25 +42,55 @@ export type Cost = {
 export const isLeft = ({ progress }: Pick<Cost, "progress">): boolean => progress === "left";
 
 /** A cost of one field per unit of the operator's crop. */
-export type MovingCost = { readonly kind: Kind; readonly name: string; readonly perUnit: MoneyPerUnit; readonly cash: boolean; readonly entries: Entries };
+export type MovingCost = {
+  readonly kind: Kind;
+  readonly name: string;
+  readonly perUnit: MoneyPerUnit;
+  readonly cash: boolean;
+  readonly entries: Entries;
+};
 
 /** The costs of one field at each stage. */
 export type StageCosts<Of = Cost> = { readonly [S in Stage]: readonly Of[] };
 
 /** Whether operating interest is charged on a cost: cash, of the operating layer, and not itself interest. */
-export const bearsInterest = (cost: Cost): boolean =>
-  cost.cash && countsIn(cost.kind, "operating") && cost.kind !== "operating interest";
+export const bearsInterest = (cost: Cost): boolean => cost.cash && countsIn(cost.kind, "operating") && cost.kind !== "operating interest";
 
 /**
  * Costs of one kind and name as one charge each, what is paid apart from what is not. Where all of them are nothing there is no
  * charge; a row that costs nothing is among the entries of a charge of others.
  */
 export function charges(costs: readonly Cost[], moving: readonly MovingCost[]): readonly Charge[] {
-  const groups = new Map<string, { kind: Kind; name: string; cash: boolean; amount: Decimal; perUnit: Decimal; unplanned: boolean; isNothing: boolean; entries: Entries[] }>();
-  const into = ({ kind, name, cash, entries, unplanned = false }: { kind: Kind; name: string; cash: boolean; entries: Entries; unplanned?: boolean }) => {
+  const groups = new Map<
+    string,
+    {
+      kind: Kind;
+      name: string;
+      cash: boolean;
+      amount: Decimal;
+      perUnit: Decimal;
+      unplanned: boolean;
+      isNothing: boolean;
+      entries: Entries[];
+    }
+  >();
+  const into = ({
+    kind,
+    name,
+    cash,
+    entries,
+    unplanned = false,
+  }: {
+    kind: Kind;
+    name: string;
+    cash: boolean;
+    entries: Entries;
+    unplanned?: boolean;
+  }) => {
     const key = `${kind}\n${cash}\n${name.toLowerCase()}`;
     let group = groups.get(key);
-    if (group === undefined) groups.set(key, (group = { kind, name, cash, amount: zero, perUnit: zero, unplanned, isNothing: true, entries: [] }));
+    if (group === undefined)
+      groups.set(key, (group = { kind, name, cash, amount: zero, perUnit: zero, unplanned, isNothing: true, entries: [] }));
     group.unplanned &&= unplanned;
     group.entries.push(entries);
     return group;
@@ -77,9 +107,18 @@ export function charges(costs: readonly Cost[], moving: readonly MovingCost[]): 
     group.isNothing = false;
     group.perUnit = group.perUnit === zero ? cost.perUnit : group.perUnit.plus(cost.perUnit);
   }
-  return [...groups.values()].filter(({ isNothing }) => !isNothing).map(({ kind, name, cash, amount, perUnit, unplanned, entries }) => ({
-    kind, name, cash, amount: money(amount), perUnit: moneyPerUnit(perUnit), unplanned,
-    // What is done and what is left of an item name the same bills.
-    get entries() { return [...new Set(entries.flatMap((of) => of()))]; },
-  }));
+  return [...groups.values()]
+    .filter(({ isNothing }) => !isNothing)
+    .map(({ kind, name, cash, amount, perUnit, unplanned, entries }) => ({
+      kind,
+      name,
+      cash,
+      amount: money(amount),
+      perUnit: moneyPerUnit(perUnit),
+      unplanned,
+      // What is done and what is left of an item name the same bills.
+      get entries() {
+        return [...new Set(entries.flatMap((of) => of()))];
+      },
+    }));
 }

@@ -9,4 +9,5 @@ export const nextDay = (date: IsoDate): IsoDate => moved(date, 1);
 export const dayBefore = (date: IsoDate): IsoDate => moved(date, -1);
 
 /** Days from one date to another; below zero where it lies before. */
-export const daysBetween = (from: IsoDate, to: IsoDate): Decimal => new Decimal(String((Date.parse(to) - Date.parse(from)) / millisecondsInDay));
+export const daysBetween = (from: IsoDate, to: IsoDate): Decimal =>
+  new Decimal(String((Date.parse(to) - Date.parse(from)) / millisecondsInDay));

@@ -28,12 +28,13 @@ export function farmFigures({ crops }: Pick<SeasonFigures, "crops">, at: (crop: 
     const stage = at(crop);
     const [budget, sold] = [crop[stage] ?? crop.outlook, crop.sales.withSold[stage] ?? crop.sales.withSold.outlook];
     return {
-      crop: crop.crop, income: sold.incomePerArea.times(budget.area),
+      crop: crop.crop,
+      income: sold.incomePerArea.times(budget.area),
       costs: perLayer((layer) => budget.costPerArea.layers[layer].times(budget.area)),
       leftOver: perLayer((layer) => money(sold.netPerArea[layer].times(budget.area))),
     };
   });
-  const total = (of: (crop: typeof each[number]) => Decimal): Money => money(sum(each.map(of)));
+  const total = (of: (crop: (typeof each)[number]) => Decimal): Money => money(sum(each.map(of)));
   return {
     income: total(({ income }) => income),
     costs: perLayer((layer) => total(({ costs }) => costs[layer])),

@@ -46,14 +46,23 @@ export function fieldFacts(season: FactsSeason): readonly FieldFacts[] {
     const soFar = weighed === null ? null : yieldPerArea(weighed.quantity.div(field.area));
     const harvested = weighed === null || field.harvestDone === null ? null : { yield: soFar!, weighed };
     const expected = outlooks.get(field.name)?.yield ?? field.yieldGoal;
-    return { field, crop, weighed, harvested, outlookYield: harvested?.yield ?? yieldPerArea(soFar === null ? expected : larger(expected, soFar)) };
+    return {
+      field,
+      crop,
+      weighed,
+      harvested,
+      outlookYield: harvested?.yield ?? yieldPerArea(soFar === null ? expected : larger(expected, soFar)),
+    };
   });
 }
 
 /** The yield that a stage rests on. In the final of a field not yet harvested, which nobody is shown, the outlook. */
 export const yieldAt = (facts: FieldFacts, stage: Stage): Yield => (stage === "plan" ? facts.field.yieldGoal : facts.outlookYield);
 
-/** How much of a shared amount each field bears, in no particular unit: its acres, those with two crops on them half to each, or the operator's income from its crop. */
+/**
+ * How much of a shared amount each field bears, in no particular unit: its acres, those with two crops on them half to each, or
+ * the operator's income from its crop.
+ */
 export function sharingWeights(facts: readonly FieldFacts[], by: "acres" | "revenue", stage: Stage) {
   const areas = landWeights(facts.map(({ field }) => field));
   if (by === "acres") return areas;

@@ -1,4 +1,7 @@
-/** What the core says of the fields, crops and items of a season. Money is in the workbook's currency, unrounded; `null` is "there is no answer". */
+/**
+ * What the core says of the fields, crops and items of a season. Money is in the workbook's currency, unrounded; `null` is "there
+ * is no answer".
+ */
 import type { FieldLine } from "./budgetLines/fieldLine";
 import type { Decimal } from "./decimal";
 import type { Kind, Layer } from "./kinds";
@@ -108,7 +111,12 @@ export type LinedKind = {
   readonly left: Money;
   readonly outlook: Money;
   /** What the line has beyond rows and bills in the outlook; none once it is all in. */
-  readonly rest: { readonly amount: Money; /** Whether it moves with yield. */ readonly isMoving: boolean; /** Per unit of the operator's crop, of what moves with yield. */ readonly perUnit: Decimal; readonly line: FieldLine };
+  readonly rest: {
+    readonly amount: Money;
+    /** Whether it moves with yield. */ readonly isMoving: boolean;
+    /** Per unit of the operator's crop, of what moves with yield. */ readonly perUnit: Decimal;
+    readonly line: FieldLine;
+  };
   readonly allIn: boolean;
 };
 

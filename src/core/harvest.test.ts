@@ -1,5 +1,17 @@
 import { describe, expect, it } from "vitest";
-import { application, corn, field, harvested, item, load, operation, otherCost, purchase, seasonOf, settings } from "../../tests/support/season";
+import {
+  application,
+  corn,
+  field,
+  harvested,
+  item,
+  load,
+  operation,
+  otherCost,
+  purchase,
+  seasonOf,
+  settings,
+} from "../../tests/support/season";
 import { wetAndDry } from "./drying";
 import { seasonFlows } from "./lender/seasonFlows";
 import { landArea, landWeights } from "./land";
@@ -48,7 +60,8 @@ describe("drying by load", () => {
 
   it("is that of the loads as weighed and of the rest as expected while the harvest is under way", () => {
     const crops = [{ ...corn, expectedHarvestMoisture: points("19.5") }];
-    // 10,000 wet at 20 %: 4.5 × 0.04 × 10,000 = 1,800, and 9,467.455621 bu dry. Still standing 20,000 − 9,467.455621 = 10,532.544379 at 4 points: 1,685.207101.
+    // 10,000 wet at 20 %: 4.5 × 0.04 × 10,000 = 1,800, and 9,467.455621 bu dry. Still standing 20,000 − 9,467.455621 =
+    // 10,532.544379 at 4 points: 1,685.207101.
     expect(dryingOf({ settings: drying, crops, fields: [home], harvest: [load("Home", "10000", "20")] }, "outlook")).toBe("3485.207101");
     expect(dryingOf({ settings: drying, crops, harvest: [load("Home", "10000", "20")] })).toBe("1800.000000");
   });
@@ -79,31 +92,57 @@ describe("a harvest under way", () => {
 
 describe("work once the harvest is done", () => {
   const month = "2031-12";
-  const flowsOf = (season: Season) => seasonFlows(season, seasonFigures(season), [], month).filter(({ group }) => group === "custom work" || group === "fertilizer").map(({ month: in_, amount }) => `${in_} ${amount}`);
-  const pass = (name: string, date: string | null, status: "plan" | "done" = "plan", rate = "20") => operation(name, "Home", rate, status, { date });
+  const flowsOf = (season: Season) =>
+    seasonFlows(season, seasonFigures(season), [], month)
+      .filter(({ group }) => group === "custom work" || group === "fertilizer")
+      .map(({ month: in_, amount }) => `${in_} ${amount}`);
+  const pass = (name: string, date: string | null, status: "plan" | "done" = "plan", rate = "20") =>
+    operation(name, "Home", rate, status, { date });
 
-  it("leaves out what was planned without a date or before the last load and not done, of outlook and cash flow, with a note; the plan stays", () => {
-    // 40 planned and done; 20 + 20 never done.
-    const season = seasonOf({
-      fields: [harvested(home)], harvest: [load("Home", "19000")],
-      operations: [pass("Planting", "2031-05-05", "plan", "40"), pass("Planting", "2031-05-06", "done", "40"), pass("Spraying", "2031-07-01"), pass("Scouting", null)],
-    });
-    const { plan, outlook, final, neverDone } = seasonFigures(season).crops[0]!.fields[0]!;
-    expect([plan, outlook, final].map((each) => each!.budget.costPerArea.layers.operating.toFixed())).toEqual(["80", "40", "40"]);
-    expect(neverDone.map(({ name, areaPasses }) => `${name} ${areaPasses}`)).toEqual(["Spraying 100", "Scouting 100"]);
-    expect(flowsOf(season)).toEqual(["2031-05 -4000"]);
-    const growing = seasonFigures({ ...season, fields: [home] }).crops[0]!.fields[0]!;
-    expect([growing.outlook.budget.costPerArea.layers.operating.toFixed(), growing.neverDone.length]).toEqual(["80", 0]);
-  });
+  it(
+    "leaves out what was planned without a date or before " +
+      "the last load and not done, of outlook and cash " +
+      "flow, with a " +
+      "note; the plan stays",
+    () => {
+      // 40 planned and done; 20 + 20 never done.
+      const season = seasonOf({
+        fields: [harvested(home)],
+        harvest: [load("Home", "19000")],
+        operations: [
+          pass("Planting", "2031-05-05", "plan", "40"),
+          pass("Planting", "2031-05-06", "done", "40"),
+          pass("Spraying", "2031-07-01"),
+          pass("Scouting", null),
+        ],
+      });
+      const { plan, outlook, final, neverDone } = seasonFigures(season).crops[0]!.fields[0]!;
+      expect([plan, outlook, final].map((each) => each!.budget.costPerArea.layers.operating.toFixed())).toEqual(["80", "40", "40"]);
+      expect(neverDone.map(({ name, areaPasses }) => `${name} ${areaPasses}`)).toEqual(["Spraying 100", "Scouting 100"]);
+      expect(flowsOf(season)).toEqual(["2031-05 -4000"]);
+      const growing = seasonFigures({ ...season, fields: [home] }).crops[0]!.fields[0]!;
+      expect([growing.outlook.budget.costPerArea.layers.operating.toFixed(), growing.neverDone.length]).toEqual(["80", 0]);
+    },
+  );
 
   it("keeps what is planned for the day of the last load", () => {
-    expect(only({ harvest: [load("Home", "19000")], operations: [pass("Combining", "2031-10-10")] }).outlook.budget.costPerArea.layers.operating.toFixed()).toBe("20");
+    expect(
+      only({
+        harvest: [load("Home", "19000")],
+        operations: [pass("Combining", "2031-10-10")],
+      }).outlook.budget.costPerArea.layers.operating.toFixed(),
+    ).toBe("20");
   });
 
   it("pays for passes after the last load and leaves them to the next crop, drying and haul apart", () => {
     const season = seasonOf({
-      fields: [harvested(home)], harvest: [load("Home", "19000")],
-      operations: [pass("Fall tillage", "2031-11-03", "done"), pass("Lime", "2031-11-20"), { ...pass("Trucking", "2031-12-01", "done", "7"), kind: "haul" }],
+      fields: [harvested(home)],
+      harvest: [load("Home", "19000")],
+      operations: [
+        pass("Fall tillage", "2031-11-03", "done"),
+        pass("Lime", "2031-11-20"),
+        { ...pass("Trucking", "2031-12-01", "done", "7"), kind: "haul" },
+      ],
     });
     const { outlook, final, nextCrop, neverDone } = seasonFigures(season).crops[0]!.fields[0]!;
     expect([outlook, final].map((each) => each!.budget.costPerArea.layers.operating.toFixed())).toEqual(["7", "7"]);
@@ -113,14 +152,26 @@ describe("work once the harvest is done", () => {
   });
 
   it("takes a pass that was planned before the last load and done after it as done, once", () => {
-    const season = seasonOf({ fields: [harvested(home)], harvest: [load("Home", "19000")], operations: [pass("Tillage", "2031-10-01"), pass("Tillage", "2031-11-03", "done")] });
+    const season = seasonOf({
+      fields: [harvested(home)],
+      harvest: [load("Home", "19000")],
+      operations: [pass("Tillage", "2031-10-01"), pass("Tillage", "2031-11-03", "done")],
+    });
     const { outlook, nextCrop, neverDone } = seasonFigures(season).crops[0]!.fields[0]!;
-    expect([outlook.budget.costPerArea.layers.operating.toFixed(), nextCrop.map(({ amount }) => amount.toFixed()), neverDone]).toEqual(["0", ["2000"], []]);
+    expect([outlook.budget.costPerArea.layers.operating.toFixed(), nextCrop.map(({ amount }) => amount.toFixed()), neverDone]).toEqual([
+      "0",
+      ["2000"],
+      [],
+    ]);
     expect(flowsOf(season)).toEqual(["2031-11 -2000"]);
   });
 
   it("takes a pass that was planned after the last load and done before it off the plan", () => {
-    const season = seasonOf({ fields: [harvested(home)], harvest: [load("Home", "19000")], operations: [pass("Combining", "2031-10-20"), pass("Combining", "2031-10-10", "done")] });
+    const season = seasonOf({
+      fields: [harvested(home)],
+      harvest: [load("Home", "19000")],
+      operations: [pass("Combining", "2031-10-20"), pass("Combining", "2031-10-10", "done")],
+    });
     const { outlook, nextCrop } = seasonFigures(season).crops[0]!.fields[0]!;
     expect([outlook.budget.costPerArea.layers.operating.toFixed(), nextCrop]).toEqual(["20", []]);
     expect(flowsOf(season)).toEqual(["2031-10 -2000"]);
@@ -128,8 +179,15 @@ describe("work once the harvest is done", () => {
 
   it("does the same with what is spread: used after the last load is used, and in no cost of this crop", () => {
     const season = seasonOf({
-      fields: [harvested(home)], harvest: [load("Home", "19000")], items: [item("Urea", "0.30")], purchases: [purchase("Urea", "20000", "8000")],
-      applications: [application("Urea", "Home", "150", "done", { date: "2031-05-01" }), application("Urea", "Home", "30", "plan", { date: "2031-07-01" }), application("Urea", "Home", "80", "done", { date: "2031-11-10" })],
+      fields: [harvested(home)],
+      harvest: [load("Home", "19000")],
+      items: [item("Urea", "0.30")],
+      purchases: [purchase("Urea", "20000", "8000")],
+      applications: [
+        application("Urea", "Home", "150", "done", { date: "2031-05-01" }),
+        application("Urea", "Home", "30", "plan", { date: "2031-07-01" }),
+        application("Urea", "Home", "80", "done", { date: "2031-11-10" }),
+      ],
     });
     const figures = seasonFigures(season);
     const { outlook, final, nextCrop, neverDone } = figures.crops[0]!.fields[0]!;
@@ -144,8 +202,14 @@ describe("work once the harvest is done", () => {
 
   it("buys no more for a plan that was never done, of an item that is charged as it is bought", () => {
     const season = seasonOf({
-      fields: [harvested(home)], harvest: [load("Home", "19000")], items: [item("Fuel", "3", { charged: "by acres" })], purchases: [purchase("Fuel", "400", "1200")],
-      applications: [application("Fuel", "Home", "5", "plan", { date: "2031-06-01" }), application("Fuel", "Home", "2", "plan", { date: "2031-11-01" })],
+      fields: [harvested(home)],
+      harvest: [load("Home", "19000")],
+      items: [item("Fuel", "3", { charged: "by acres" })],
+      purchases: [purchase("Fuel", "400", "1200")],
+      applications: [
+        application("Fuel", "Home", "5", "plan", { date: "2031-06-01" }),
+        application("Fuel", "Home", "2", "plan", { date: "2031-11-01" }),
+      ],
     });
     const figures = seasonFigures(season);
     expect(figures.crops[0]!.fields[0]!.outlook.budget.costPerArea.layers.operating.toFixed()).toBe("12");
@@ -155,10 +219,14 @@ describe("work once the harvest is done", () => {
 
   it("touches no field whose harvest is not done", () => {
     const season = seasonOf({
-      fields: [harvested(home), field("Hill", "50", "160")], harvest: [load("Home", "19000")],
+      fields: [harvested(home), field("Hill", "50", "160")],
+      harvest: [load("Home", "19000")],
       operations: [operation("Spraying", "Corn", "10", "plan", { target: { crop: "Corn" }, date: "2031-07-01" })],
     });
-    expect(seasonFigures(season).crops[0]!.fields.map(({ outlook }) => outlook.budget.costPerArea.layers.operating.toFixed())).toEqual(["0", "10"]);
+    expect(seasonFigures(season).crops[0]!.fields.map(({ outlook }) => outlook.budget.costPerArea.layers.operating.toFixed())).toEqual([
+      "0",
+      "10",
+    ]);
   });
 });
 
@@ -177,13 +245,25 @@ describe("land that grows two crops", () => {
 
   it("splits what is shared by acres, bears an amount per acre once, and rents each acre once", () => {
     const season = seasonOf({
-      fields: [wheat, beans, hill], otherCosts: [otherCost("Office", "2000"), otherCost("Scouting", "10", { basis: "per acre", kind: "supplies", paidOn: "2031-06-01" })],
-      items: [item("Fuel", "1", { kind: "fuel", charged: "by acres" })], purchases: [purchase("Fuel", "500", "1000")],
+      fields: [wheat, beans, hill],
+      otherCosts: [otherCost("Office", "2000"), otherCost("Scouting", "10", { basis: "per acre", kind: "supplies", paidOn: "2031-06-01" })],
+      items: [item("Fuel", "1", { kind: "fuel", charged: "by acres" })],
+      purchases: [purchase("Fuel", "500", "1000")],
     });
     const figures = seasonFigures(season);
-    const ofKind = (kind: "overhead" | "supplies" | "fuel" | "cash rent") => figures.crops[0]!.fields.map(({ outlook }) => String(outlook.amountByKind.get(kind) ?? 0));
-    expect([ofKind("overhead"), ofKind("supplies"), ofKind("fuel"), ofKind("cash rent")]).toEqual([["700", "300", "1000"], ["700", "300", "1000"], ["350", "150", "500"], ["24000", "0", "0"]]);
-    expect(seasonFlows(season, figures, [], "2031-12").filter(({ group }) => group === "supplies").map(({ amount }) => amount.toFixed())).toEqual(["-2000"]);
+    const ofKind = (kind: "overhead" | "supplies" | "fuel" | "cash rent") =>
+      figures.crops[0]!.fields.map(({ outlook }) => String(outlook.amountByKind.get(kind) ?? 0));
+    expect([ofKind("overhead"), ofKind("supplies"), ofKind("fuel"), ofKind("cash rent")]).toEqual([
+      ["700", "300", "1000"],
+      ["700", "300", "1000"],
+      ["350", "150", "500"],
+      ["24000", "0", "0"],
+    ]);
+    expect(
+      seasonFlows(season, figures, [], "2031-12")
+        .filter(({ group }) => group === "supplies")
+        .map(({ amount }) => amount.toFixed()),
+    ).toEqual(["-2000"]);
     expect(figures.crops[0]!.land.toFixed()).toBe("200");
   });
 

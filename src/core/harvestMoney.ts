@@ -31,11 +31,24 @@ export function goalAndHarvest(crop: CropFigures, field: FieldFigures, layer: La
   if (field.final === null) return null;
   const [plan, final] = [field.plan.budget, field.final.budget];
   const units = unitsOf(final);
-  const byYield = plan.price.minus(plan.moving.layers[layer]).times(plan.operatorShare).times(plan.area).times(final.yields.used.minus(plan.yields.used));
+  const byYield = plan.price
+    .minus(plan.moving.layers[layer])
+    .times(plan.operatorShare)
+    .times(plan.area)
+    .times(final.yields.used.minus(plan.yields.used));
   const byPrice = beyondPrice(crop, final, units).minus(docked(final));
-  const byCost = plan.fixed.layers[layer].minus(final.fixed.layers[layer]).times(final.area).plus(plan.moving.layers[layer].minus(final.moving.layers[layer]).times(units));
+  const byCost = plan.fixed.layers[layer]
+    .minus(final.fixed.layers[layer])
+    .times(final.area)
+    .plus(plan.moving.layers[layer].minus(final.moving.layers[layer]).times(units));
   const planned = plan.netPerArea[layer].times(plan.area);
-  return { plan: money(planned), byYield: money(byYield), byPrice: money(byPrice), byCost: money(byCost), harvest: money(planned.plus(byYield).plus(byPrice).plus(byCost)) };
+  return {
+    plan: money(planned),
+    byYield: money(byYield),
+    byPrice: money(byPrice),
+    byCost: money(byCost),
+    harvest: money(planned.plus(byYield).plus(byPrice).plus(byCost)),
+  };
 }
 
 const unitsOf = ({ operatorShare, yields, area }: Budget): Decimal => operatorShare.times(yields.used).times(area);

@@ -18,7 +18,10 @@ import { type FieldWork, type Work, type WorkByField } from "./work";
 type Use = {
   readonly facts: FieldFacts;
   readonly work: FieldWork<Application>;
-  /** The part of the rows' quantities that the operator buys: all of it, unless a landlord buys his own. The quantities below are that part. */
+  /**
+   * The part of the rows' quantities that the operator buys: all of it, unless a landlord buys his own. The quantities below are
+   * that part.
+   */
   readonly ours: Decimal;
   readonly planned: Decimal;
   readonly done: Decimal;
@@ -44,7 +47,10 @@ export type ItemBook = {
 };
 
 export function itemBooks(
-  { items, settings: { landlordsInputs } }: Pick<Season, "items" | "settings">, facts: readonly FieldFacts[], bought: ReadonlyMap<string, Bought>, work: WorkByField<Application>,
+  { items, settings: { landlordsInputs } }: Pick<Season, "items" | "settings">,
+  facts: readonly FieldFacts[],
+  bought: ReadonlyMap<string, Bought>,
+  work: WorkByField<Application>,
 ): readonly ItemBook[] {
   const uses = new Map<string, Use[]>(items.map((item) => [item.name, []]));
   const itemOf = new Map(items.map((item) => [item.name, item]));
@@ -56,16 +62,29 @@ export function itemBooks(
       const oursOf = (works: readonly Work<Application>[]) => (ours === one ? taken(works) : taken(works).times(ours));
       const planned = oursOf(of.planned);
       const orPlanned = (works: readonly Work<Application>[]) => (works === of.planned ? planned : oursOf(works));
-      uses.get(item)!.push({
-        facts: each, work: of, ours, planned, done: oursOf(of.done), left: orPlanned(of.left), due: orPlanned(of.due),
-        nextPlanned: oursOf(of.next.planned), nextDone: oursOf(of.next.done), nextLeft: oursOf(of.next.left),
-      });
+      uses
+        .get(item)!
+        .push({
+          facts: each,
+          work: of,
+          ours,
+          planned,
+          done: oursOf(of.done),
+          left: orPlanned(of.left),
+          due: orPlanned(of.due),
+          nextPlanned: oursOf(of.next.planned),
+          nextDone: oursOf(of.next.done),
+          nextLeft: oursOf(of.next.left),
+        });
     }
   }
   return items.map((item) => {
     const purchases = bought.get(item.name) ?? nothingBought;
     return {
-      item, landlordsInputs, bought: purchases, average: averagePrice(purchases),
+      item,
+      landlordsInputs,
+      bought: purchases,
+      average: averagePrice(purchases),
       planPrice: item.planPricePerPack === null ? null : item.planPricePerPack.div(item.packSize),
       uses: uses.get(item.name)!,
     };
@@ -82,16 +101,19 @@ function taken(works: readonly Work<Application>[]): Decimal {
 
 /** The same times the days that each row, paid for as it is used, waits for repayment. */
 type TakenDays = (works: readonly Work<Application>[], field: Field) => Decimal;
-const takenDaysOf = ({ kind }: Item, daysOut: DaysOut): TakenDays => (works, field) => {
-  const tally = new Tally();
-  for (const { row, areaPasses } of works) tally.addProduct(row.rate, areaPasses, daysOut.of(kind, row.date, field));
-  return tally.total();
-};
+const takenDaysOf =
+  ({ kind }: Item, daysOut: DaysOut): TakenDays =>
+  (works, field) => {
+    const tally = new Tally();
+    for (const { row, areaPasses } of works) tally.addProduct(row.rate, areaPasses, daysOut.of(kind, row.date, field));
+    return tally.total();
+  };
 
 const sourcesOf = (works: readonly Work<Application>[]) => works.map(({ row }) => row.source);
 
 /** What all fields together take of an item, in its base unit. */
-export const quantityOf = (uses: ItemBook["uses"], ...of: readonly UseOf[]): Decimal => tallied(uses.flatMap((use) => of.map((each) => use[each])));
+export const quantityOf = (uses: ItemBook["uses"], ...of: readonly UseOf[]): Decimal =>
+  tallied(uses.flatMap((use) => of.map((each) => use[each])));
 
 /** Real price where something is bought, else the plan's; nothing where neither is known, which the reader reports. */
 export const bestPrice = ({ average, planPrice }: ItemBook): Decimal => average ?? planPrice ?? zero;
@@ -103,42 +125,74 @@ export function itemCosts(book: ItemBook, facts: readonly FieldFacts[], daysOut:
 }
 
 function costsAsUsed(book: ItemBook, daysOut: DaysOut): ReadonlyMap<string, StageCosts> {
-  const { item: { kind, name }, bought } = book;
+  const {
+    item: { kind, name },
+    bought,
+  } = book;
   const [atPlan, atBest, daysBought] = [plannedPrice(book), bestPrice(book), averageDays(bought)];
   const takenDays = takenDaysOf(book.item, daysOut);
   const unbought = unboughtParts(book);
-  return new Map(book.uses.filter((use) => isCharged(book.item, use.facts)).map((use) => {
-    const { facts, work } = use;
-    const { field } = facts;
-    const share = costShare(book, facts);
-    const unplanned = work.planned.length === 0;
-    const daysTaken = (works: readonly Work<Application>[]) => takenDays(works, field).times(use.ours);
-    const cost = (amount: Money, moneyDays: Decimal, entries: Entries): Cost => ({ kind, name, cash: true, amount, moneyDays, unplanned, ...(share === one ? {} : { ours: share }), entries });
-    const ours = (price: Decimal) => (share === one ? price : price.times(share));
-    const inPlan = () => {
-      const price = ours(atPlan);
-      return cost(money(use.planned.times(price)), daysTaken(work.planned).times(price), () => sourcesOf(work.planned));
-    };
-    // What is bought is paid when it was bought; the rest when it is used.
-    const quantityDays = (): Decimal => {
-      const part = unbought.done;
-      if (part.isZero()) return use.done.times(daysBought);
-      return use.done.times(one.minus(part)).times(daysBought).plus(daysTaken(work.done).times(part));
-    };
-    const atBestPrice = (quantity: Decimal, days: Decimal, works: readonly Work<Application>[]) => {
-      const price = ours(atBest);
-      return cost(money(quantity.times(price)), days.times(price), () => [...sourcesOf(works), ...bought.entries]);
-    };
-    const done = work.done.length === 0 ? none : [atBestPrice(use.done, quantityDays(), work.done)];
-    const left = work.left.length === 0 ? none : leftCosts(unbought.left, (part, isBought): Cost => (isBought
-      ? { ...atBestPrice(use.left.times(part), use.left.times(part).times(daysBought), work.left), progress: "left", billed: true }
-      : { ...atBestPrice(use.left.times(part), daysTaken(work.left).times(part), work.left), progress: "left", due: () => dueOf(work.left, field) }));
-    return [field.name, {
-      plan: work.planned.length === 0 ? none : [inPlan()],
-      outlook: left.length === 0 ? done : done.length === 0 ? left : [...done, ...left],
-      final: facts.harvested === null ? none : done,
-    }] as const;
-  }));
+  return new Map(
+    book.uses
+      .filter((use) => isCharged(book.item, use.facts))
+      .map((use) => {
+        const { facts, work } = use;
+        const { field } = facts;
+        const share = costShare(book, facts);
+        const unplanned = work.planned.length === 0;
+        const daysTaken = (works: readonly Work<Application>[]) => takenDays(works, field).times(use.ours);
+        const cost = (amount: Money, moneyDays: Decimal, entries: Entries): Cost => ({
+          kind,
+          name,
+          cash: true,
+          amount,
+          moneyDays,
+          unplanned,
+          ...(share === one ? {} : { ours: share }),
+          entries,
+        });
+        const ours = (price: Decimal) => (share === one ? price : price.times(share));
+        const inPlan = () => {
+          const price = ours(atPlan);
+          return cost(money(use.planned.times(price)), daysTaken(work.planned).times(price), () => sourcesOf(work.planned));
+        };
+        // What is bought is paid when it was bought; the rest when it is used.
+        const quantityDays = (): Decimal => {
+          const part = unbought.done;
+          if (part.isZero()) return use.done.times(daysBought);
+          return use.done.times(one.minus(part)).times(daysBought).plus(daysTaken(work.done).times(part));
+        };
+        const atBestPrice = (quantity: Decimal, days: Decimal, works: readonly Work<Application>[]) => {
+          const price = ours(atBest);
+          return cost(money(quantity.times(price)), days.times(price), () => [...sourcesOf(works), ...bought.entries]);
+        };
+        const done = work.done.length === 0 ? none : [atBestPrice(use.done, quantityDays(), work.done)];
+        const left =
+          work.left.length === 0
+            ? none
+            : leftCosts(unbought.left, (part, isBought): Cost =>
+                isBought
+                  ? {
+                      ...atBestPrice(use.left.times(part), use.left.times(part).times(daysBought), work.left),
+                      progress: "left",
+                      billed: true,
+                    }
+                  : {
+                      ...atBestPrice(use.left.times(part), daysTaken(work.left).times(part), work.left),
+                      progress: "left",
+                      due: () => dueOf(work.left, field),
+                    },
+              );
+        return [
+          field.name,
+          {
+            plan: work.planned.length === 0 ? none : [inPlan()],
+            outlook: left.length === 0 ? done : done.length === 0 ? left : [...done, ...left],
+            final: facts.harvested === null ? none : done,
+          },
+        ] as const;
+      }),
+  );
 }
 
 /** What is left of the plan: bought already, still to be bought, or in two parts. */
@@ -147,7 +201,8 @@ function leftCosts(unbought: Decimal, cost: (part: Decimal, isBought: boolean) =
   return unbought === one ? [cost(one, false)] : [cost(one.minus(unbought), true), cost(unbought, false)];
 }
 
-const dueOf = (works: readonly Work<Application>[], field: Field): readonly Due[] => works.map(({ row, areaPasses }) => ({ on: row.date, field, weight: row.rate.times(areaPasses) }));
+const dueOf = (works: readonly Work<Application>[], field: Field): readonly Due[] =>
+  works.map(({ row, areaPasses }) => ({ on: row.date, field, weight: row.rate.times(areaPasses) }));
 
 /**
  * The part of what is done, and of what is left to do, that no bill covers. What is bought serves what is done first, for
@@ -166,20 +221,26 @@ function unboughtParts({ bought, average, uses }: ItemBook): Record<"done" | "le
 const none: readonly Cost[] = [];
 
 function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: DaysOut): ReadonlyMap<string, StageCosts> {
-  const { item: { kind, name, charged }, bought } = book;
+  const {
+    item: { kind, name, charged },
+    bought,
+  } = book;
   const unplanned = book.uses.every(({ work }) => work.planned.length === 0);
   const sourcesIn = (of: "planned" | "due") => book.uses.flatMap(({ work }) => sourcesOf(work[of]));
   const takenDays = takenDaysOf(book.item, daysOut);
   const [quantity, quantityDue] = [quantityOf(book.uses, "planned"), quantityOf(book.uses, "due")];
   const daysOf = (of: "planned" | "due", whole: Decimal) =>
-    (whole.isZero() ? zero : tallied(book.uses.map(({ work, ours, facts: { field } }) => takenDays(work[of], field).times(ours))).div(whole));
+    whole.isZero() ? zero : tallied(book.uses.map(({ work, ours, facts: { field } }) => takenDays(work[of], field).times(ours))).div(whole);
   const plannedDays = daysOf("planned", quantity);
   const dueDays = quantityDue.eq(quantity) ? plannedDays : daysOf("due", quantityDue);
   const plan = money(quantity.times(plannedPrice(book)));
   const rest = money(stillToBuy(book).times(bestPrice(book)));
   const costs: Record<Stage, { amount: Money; entries: Cost["entries"] }> = {
     plan: { amount: plan, entries: () => sourcesIn("planned") },
-    outlook: { amount: money(bought.value.plus(rest)), entries: () => (rest.isZero() ? bought.entries : [...bought.entries, ...sourcesIn("due")]) },
+    outlook: {
+      amount: money(bought.value.plus(rest)),
+      entries: () => (rest.isZero() ? bought.entries : [...bought.entries, ...sourcesIn("due")]),
+    },
     final: { amount: bought.value, entries: () => bought.entries },
   };
   const shared = (stage: Stage): readonly (readonly Cost[])[] => {
@@ -195,12 +256,29 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
       const ours = money(part.times(share));
       return progressOf(stage).map(([progress, fraction, days]) => {
         const progressed = money(fraction === one ? ours : ours.times(fraction));
-        return { kind, name, cash: true, amount: progressed, moneyDays: ours.times(days), unplanned, progress, due, ...(share === one ? {} : { ours: share }), entries };
+        return {
+          kind,
+          name,
+          cash: true,
+          amount: progressed,
+          moneyDays: ours.times(days),
+          unplanned,
+          progress,
+          due,
+          ...(share === one ? {} : { ours: share }),
+          entries,
+        };
       });
     });
   };
-  const due = () => book.uses.flatMap(({ work, ours, facts: { field } }) => dueOf(work.due, field).map((each) => ({ ...each, weight: each.weight.times(ours) })));
-  /** What of the cost of a stage is billed, and what is still to be bought; and the days that it waits for repayment, times money, of a unit of money of the whole. */
+  const due = () =>
+    book.uses.flatMap(({ work, ours, facts: { field } }) =>
+      dueOf(work.due, field).map((each) => ({ ...each, weight: each.weight.times(ours) })),
+    );
+  /**
+   * What of the cost of a stage is billed, and what is still to be bought; and the days that it waits for repayment, times money,
+   * of a unit of money of the whole.
+   */
   const progressOf = (stage: Stage): readonly (readonly ["bill" | "left", Decimal, Decimal])[] => {
     if (stage === "plan") return [["left", one, plannedDays]];
     const { amount } = costs[stage];
@@ -213,7 +291,9 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
     return toBuy.isZero() ? [billed] : [billed, ["left", toBuy, toBuy.times(dueDays)]];
   };
   const [inPlan, inOutlook, inFinal] = [shared("plan"), shared("outlook"), shared("final")];
-  return new Map(facts.map(({ field }, index) => [field.name, { plan: inPlan[index]!, outlook: inOutlook[index]!, final: inFinal[index]! }]));
+  return new Map(
+    facts.map(({ field }, index) => [field.name, { plan: inPlan[index]!, outlook: inOutlook[index]!, final: inFinal[index]! }]),
+  );
 }
 
 /**
@@ -233,10 +313,12 @@ type Sharing = Pick<ItemBook, "item" | "landlordsInputs">;
 const operatorsPart = (item: Item, { field }: FieldFacts): Decimal => (field.tenure === "crop share" ? item.operatorCostShare : one);
 
 /** The operator's part of what is bought for a field: a landlord who is to repay his part bears the rest, on crop-shared land only. */
-export const costShare = ({ item, landlordsInputs }: Sharing, facts: FieldFacts): Decimal => (landlordsInputs === "repaid" ? operatorsPart(item, facts) : one);
+export const costShare = ({ item, landlordsInputs }: Sharing, facts: FieldFacts): Decimal =>
+  landlordsInputs === "repaid" ? operatorsPart(item, facts) : one;
 
 /** The part of what a field takes that the operator buys: his own part where landlords buy theirs, and else all of it. */
-const operatorBuys = ({ item, landlordsInputs }: Sharing, facts: FieldFacts): Decimal => (landlordsInputs === "repaid" ? one : operatorsPart(item, facts));
+const operatorBuys = ({ item, landlordsInputs }: Sharing, facts: FieldFacts): Decimal =>
+  landlordsInputs === "repaid" ? one : operatorsPart(item, facts);
 
 /** What the plan takes for this crop beyond what is bought, of an item that is charged as it is bought. */
 const stillToBuy = (book: ItemBook): Decimal => larger(quantityOf(book.uses, "due").minus(book.bought.quantity), zero);
@@ -246,10 +328,15 @@ export function nextCropCosts(book: ItemBook): ReadonlyMap<string, readonly Cost
   if (book.item.charged !== "as used") return new Map();
   const { kind, name } = book.item;
   const uses = book.uses.filter(({ facts, work: { next } }) => next.done.length + next.left.length > 0 && isCharged(book.item, facts));
-  return new Map(uses.map((use) => {
-    const amount = money(use.nextDone.plus(use.nextLeft).times(bestPrice(book)).times(costShare(book, use.facts)));
-    return [use.facts.field.name, [{ kind, name, cash: true, amount, moneyDays: zero, entries: () => sourcesOf([...use.work.next.done, ...use.work.next.left]) }]];
-  }));
+  return new Map(
+    uses.map((use) => {
+      const amount = money(use.nextDone.plus(use.nextLeft).times(bestPrice(book)).times(costShare(book, use.facts)));
+      return [
+        use.facts.field.name,
+        [{ kind, name, cash: true, amount, moneyDays: zero, entries: () => sourcesOf([...use.work.next.done, ...use.work.next.left]) }],
+      ];
+    }),
+  );
 }
 
 /**
@@ -262,18 +349,28 @@ export function itemFigures(book: ItemBook, toLines: Decimal): ItemFigures {
   const asUsed = item.charged === "as used";
   // What is charged as it is bought counts as used when it is bought: nothing of it is stock.
   const used = asUsed ? quantityOf(uses, "done", "nextDone").plus(toLines) : bought.quantity;
-  const needed = asUsed ? quantityOf(uses, "left", "nextLeft") : larger(quantityOf(uses, "due", "nextPlanned").minus(bought.quantity), zero);
+  const needed = asUsed
+    ? quantityOf(uses, "left", "nextLeft")
+    : larger(quantityOf(uses, "due", "nextPlanned").minus(bought.quantity), zero);
   const balance = used.plus(needed).minus(bought.quantity);
   const short = larger(balance, zero);
   const price = average ?? planPrice;
   const packs = (base: Decimal): Decimal => base.div(item.packSize);
   const perPack = (perBase: Decimal | null): Money | null => (perBase === null ? null : money(perBase.times(item.packSize)));
   return {
-    item: item.name, kind: item.kind, unit: item.packName,
-    averagePrice: perPack(price), planPrice: item.planPricePerPack,
-    bought: packs(bought.quantity), used: packs(used), needed: packs(needed), short: packs(short),
+    item: item.name,
+    kind: item.kind,
+    unit: item.packName,
+    averagePrice: perPack(price),
+    planPrice: item.planPricePerPack,
+    bought: packs(bought.quantity),
+    used: packs(used),
+    needed: packs(needed),
+    short: packs(short),
     shortCost: price === null ? null : money(short.times(price)),
     left: packs(larger(balance.neg(), zero)),
-    get entries() { return [...bought.entries, ...new Set(uses.flatMap(({ work }) => sourcesOf([...work.planned, ...work.done, ...work.next.done])))]; },
+    get entries() {
+      return [...bought.entries, ...new Set(uses.flatMap(({ work }) => sourcesOf([...work.planned, ...work.done, ...work.next.done])))];
+    },
   };
 }

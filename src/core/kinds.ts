@@ -11,8 +11,20 @@
  * Ownership and principal are never in one layer: that would charge the machine twice.
  */
 export const operatingKinds = [
-  "seed", "fertilizer", "crop protection", "fuel", "repairs", "custom work", "hired labour", "drying", "haul",
-  "crop insurance", "supplies", "irrigation", "other operating", "operating interest",
+  "seed",
+  "fertilizer",
+  "crop protection",
+  "fuel",
+  "repairs",
+  "custom work",
+  "hired labour",
+  "drying",
+  "haul",
+  "crop insurance",
+  "supplies",
+  "irrigation",
+  "other operating",
+  "operating interest",
 ] as const;
 export const cashKinds = ["cash rent", "land tax", "overhead", "term interest"] as const;
 export const fullKinds = ["machine ownership", "land charge", "unpaid labour", "management"] as const;
@@ -26,13 +38,14 @@ export const layers = ["operating", "cash", "full", "cashNeed"] as const;
 export type Layer = (typeof layers)[number];
 
 /** How a layer is named to people. */
-export const layerNames: Record<Layer, string> = {
-  operating: "operating", cash: "cash", full: "full", cashNeed: "cash need",
-};
+export const layerNames: Record<Layer, string> = { operating: "operating", cash: "cash", full: "full", cashNeed: "cash need" };
 
 /** "cash cost", "full cost"; "cash need" is no cost alone and says so itself. */
 export const layerCosts: Record<Layer, string> = {
-  operating: "operating cost", cash: "cash cost", full: "full cost", cashNeed: "cash need",
+  operating: "operating cost",
+  cash: "cash cost",
+  full: "full cost",
+  cashNeed: "cash need",
 };
 
 const members: Record<Layer, ReadonlySet<Kind>> = {

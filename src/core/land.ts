@@ -17,7 +17,8 @@ export function landWeights(fields: readonly Land[]): readonly Area[] {
   const owners = new Set(fields.map(({ name }) => name));
   const second = (field: Land): boolean => field.sameLandAs !== null && owners.has(field.sameLandAs);
   const half = new Map<string, Decimal>();
-  for (const field of fields) if (second(field)) half.set(field.sameLandAs!, (half.get(field.sameLandAs!) ?? zero).plus(field.area.div("2")));
+  for (const field of fields)
+    if (second(field)) half.set(field.sameLandAs!, (half.get(field.sameLandAs!) ?? zero).plus(field.area.div("2")));
   return fields.map((field) => {
     if (second(field)) return area(field.area.div("2"));
     return area(larger(field.area.minus(half.get(field.name) ?? zero), zero));

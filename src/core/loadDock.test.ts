@@ -18,7 +18,8 @@ const crops = [{ ...corn, otherIncomePerArea: moneyPerArea("10"), sellingCostPer
 const pass = operation("Planting", "Home", "300", "done as planned");
 const light = load("Home", "10000", null, { dock: moneyPerUnit("0.05") });
 const heavy = load("Home", "8000", null, { dock: moneyPerUnit("0") });
-const seasonWith = (more: Partial<Season>) => seasonOf({ crops, fields: [harvested(home)], harvest: [light, heavy], operations: [pass], ...more });
+const seasonWith = (more: Partial<Season>) =>
+  seasonOf({ crops, fields: [harvested(home)], harvest: [light, heavy], operations: [pass], ...more });
 
 /** Income of the year by every road that tells it: the crop's budget, the farm, the year of the lender, the months. */
 function incomes(season: Season) {
@@ -26,8 +27,10 @@ function incomes(season: Season) {
   const crop = figures.crops[0]!;
   const flows = seasonFlows(season, figures, [], "2031-12").filter(({ group }) => group === "grain sales" || group === "other income");
   return {
-    withSold: crop.sales.withSold[newestStage(crop)]!.incomePerArea.times(crop.area).toFixed(6), farm: farmFigures(figures, newestStage).income.toFixed(6),
-    year: farmYear(figures).income.toFixed(6), months: sum(flows.map(({ amount }) => amount)).toFixed(6),
+    withSold: crop.sales.withSold[newestStage(crop)]!.incomePerArea.times(crop.area).toFixed(6),
+    farm: farmFigures(figures, newestStage).income.toFixed(6),
+    year: farmYear(figures).income.toFixed(6),
+    months: sum(flows.map(({ amount }) => amount)).toFixed(6),
   };
 }
 
@@ -46,7 +49,12 @@ describe("a dock for test weight", () => {
     expect(incomes(seasonWith({ sales: [sale("4000", "4.2")] }))).toEqual({ withSold: some, farm: some, year: some, months: some });
     // 10,000 at 4.20, 1,000 more than the operator has: 42,000 + 1,000 − 250.
     const beyond = "42750.000000";
-    expect(incomes(seasonWith({ sales: [sale("10000", "4.2")] }))).toEqual({ withSold: beyond, farm: beyond, year: beyond, months: beyond });
+    expect(incomes(seasonWith({ sales: [sale("10000", "4.2")] }))).toEqual({
+      withSold: beyond,
+      farm: beyond,
+      year: beyond,
+      months: beyond,
+    });
   });
 
   it("is none in the plan, and while the harvest is under way that of the loads alone, nothing of what still stands", () => {
@@ -75,12 +83,18 @@ describe("a dock for test weight", () => {
     const { plan, outlook, area } = figures.crops[0]!;
     const told = reasons(figures.crops[0]!, "operating");
     expect(told.find(({ of }) => of === "dock")!.effect.toFixed()).toBe("-250");
-    expect(sum(told.map(({ effect }) => effect)).toFixed(10)).toBe(outlook.netPerArea.operating.minus(plan.netPerArea.operating).times(area).toFixed(10));
+    expect(sum(told.map(({ effect }) => effect)).toFixed(10)).toBe(
+      outlook.netPerArea.operating.minus(plan.netPerArea.operating).times(area).toFixed(10),
+    );
   });
 
   it("is in the lender's three cases", () => {
     const figures = seasonFigures(seasonWith({})).crops[0]!;
-    expect(scenarios(figures, crops[0]!, null).find(({ name }) => name === "expected")!.incomePerArea.toFixed()).toBe("367.5");
+    expect(
+      scenarios(figures, crops[0]!, null)
+        .find(({ name }) => name === "expected")!
+        .incomePerArea.toFixed(),
+    ).toBe("367.5");
   });
 
   it("is the same in whatever order the loads are, and of a load in two parts", () => {
@@ -99,6 +113,14 @@ describe("a table of docks", () => {
   const line = (from: string, off: string): DockLine => ({ from: new Decimal(from), off: moneyPerUnit(off) });
   const lines = [line("49", "0.10"), line("54", "0"), line("52", "0.02")];
   it("goes in steps: the highest line that a load reaches counts, and below the lowest there is no answer", () => {
-    expect(["60", "54", "53.9", "52", "51.9", "49", "48.9"].map((at) => dockOf(lines, new Decimal(at))?.toFixed() ?? null)).toEqual(["0", "0", "0.02", "0.02", "0.1", "0.1", null]);
+    expect(["60", "54", "53.9", "52", "51.9", "49", "48.9"].map((at) => dockOf(lines, new Decimal(at))?.toFixed() ?? null)).toEqual([
+      "0",
+      "0",
+      "0.02",
+      "0.02",
+      "0.1",
+      "0.1",
+      null,
+    ]);
   });
 });

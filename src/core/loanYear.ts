@@ -41,16 +41,24 @@ const yearsFollowed = new Decimal("100");
 export function loanYear(loan: Loan, settings: Pick<Settings, "seasonYear" | "operatingInterest" | "repaymentDate">): LoanYear {
   const { seasonYear } = settings;
   const year = seasonYear ?? loan.nextDue?.slice(0, 4) ?? null;
-  if (loan.kind === "operating") return withInterest(loan, loan.balance.times(loan.rate).times(yearsCarried(loan, year, repaidOn(settings))));
+  if (loan.kind === "operating")
+    return withInterest(loan, loan.balance.times(loan.rate).times(yearsCarried(loan, year, repaidOn(settings))));
   const { payment, nextDue } = loan;
-  const isFollowed = payment !== null && nextDue !== null && year !== null && new Decimal(year).minus(nextDue.slice(0, 4)).abs().lte(yearsFollowed);
+  const isFollowed =
+    payment !== null && nextDue !== null && year !== null && new Decimal(year).minus(nextDue.slice(0, 4)).abs().lte(yearsFollowed);
   if (!isFollowed) return withInterest(loan, loan.balance.times(loan.rate));
   const { opening, payments } = paymentsOf(loan, payment, monthOf(nextDue), year);
   return { loan, opening, payments, ...debtService(payments), closing: payments.at(-1)?.balance ?? opening };
 }
 
-const withInterest = (loan: Loan, interest: Decimal): LoanYear =>
-  ({ loan, interest: money(interest), principal: money(zero), opening: loan.balance, closing: loan.balance, payments: [] });
+const withInterest = (loan: Loan, interest: Decimal): LoanYear => ({
+  loan,
+  interest: money(interest),
+  principal: money(zero),
+  opening: loan.balance,
+  closing: loan.balance,
+  payments: [],
+});
 
 function paymentsOf(loan: Loan, payment: Money, nextDue: Month, year: string): Pick<LoanYear, "opening" | "payments"> {
   const step = monthsInYear.div(loan.paymentsAYear);
@@ -80,4 +88,3 @@ function yearsCarried({ nextDue }: Loan, year: string | null, repaidInSeason: Is
   const repaid: IsoDate | null = [nextDue, repaidInSeason].find((day) => day !== null && year !== null && day >= `${year}-01-01`) ?? null;
   return repaid === null ? one : daysBetween(`${year!}-01-01`, repaid).div(daysInYear);
 }
-

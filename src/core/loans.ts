@@ -8,7 +8,8 @@ import type { Loan, Season } from "./season";
 import { splitToTheCent } from "./split";
 
 /** The year of every loan, in the order of the table. */
-export const loanYears = ({ loans = [], settings }: Pick<Season, "loans" | "settings">): readonly LoanYear[] => loans.map((loan) => loanYear(loan, settings));
+export const loanYears = ({ loans = [], settings }: Pick<Season, "loans" | "settings">): readonly LoanYear[] =>
+  loans.map((loan) => loanYear(loan, settings));
 
 /**
  * Each field's part of interest and principal, to the cent: by acres over all fields, or over those that a loan is for.
@@ -20,10 +21,15 @@ export function loanCosts(season: Pick<Season, "loans" | "settings">, facts: rea
     const over = bearersOf(loan, facts);
     if (over.length === 0) continue;
     const weights = sharingWeights(over, "acres", "plan");
-    for (const [kind, amount] of [["term interest", interest], ["term principal", principal]] as const) {
+    for (const [kind, amount] of [
+      ["term interest", interest],
+      ["term principal", principal],
+    ] as const) {
       if (amount.isZero()) continue;
       splitToTheCent(amount, weights).forEach((share, index) => {
-        byField.get(over[index]!.field.name)!.push({ kind, name: loan.name, amount: share, moneyDays: zero, cash: true, progress: "left", entries: () => [loan.source] });
+        byField
+          .get(over[index]!.field.name)!
+          .push({ kind, name: loan.name, amount: share, moneyDays: zero, cash: true, progress: "left", entries: () => [loan.source] });
       });
     }
   }

@@ -26,5 +26,7 @@ export function notPlanned({ fields }: Pick<CropFigures, "fields">, layer: Layer
       soFar.fields.push(field);
     }
   }
-  return [...all.values()].map((each) => ({ ...each, amount: money(each.amount) })).sort((a, b) => b.amount.abs().comparedTo(a.amount.abs()));
+  return [...all.values()]
+    .map((each) => ({ ...each, amount: money(each.amount) }))
+    .sort((a, b) => b.amount.abs().comparedTo(a.amount.abs()));
 }

@@ -60,5 +60,7 @@ export function operatingInterest(costs: readonly Cost[], interest: Settings["op
   for (const cost of costs) if (bearsInterest(cost)) bearing.add(isByDate ? cost.moneyDays : cost.amount);
   const perYear = bearing.total().times(interest.rate);
   const amount = isByDate ? perYear.div(daysInYear) : perYear.times(interest.months).div(monthsInYear);
-  return [{ kind: "operating interest", name: "Operating interest", amount: money(amount), moneyDays: zero, cash: true, entries: () => [] }];
+  return [
+    { kind: "operating interest", name: "Operating interest", amount: money(amount), moneyDays: zero, cash: true, entries: () => [] },
+  ];
 }

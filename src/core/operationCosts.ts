@@ -20,12 +20,17 @@ export const workAt = (work: FieldWork<Operation>, stage: Stage): readonly Work<
 
 /** The costs of the work of one operation in one field: one cost for each kind that its rows bring; no final before the harvest. */
 export function operationCosts(
-  work: FieldWork<Operation>, { field, harvested }: Pick<FieldFacts, "field" | "harvested">, daysOut: DaysOut, machines: MachineCosts,
+  work: FieldWork<Operation>,
+  { field, harvested }: Pick<FieldFacts, "field" | "harvested">,
+  daysOut: DaysOut,
+  machines: MachineCosts,
 ): StageCosts {
   // What a machine costs in money, of whatever kind, is paid around its work.
   const days = ({ cost, kind, date }: Operation): Decimal => daysOut.of(cost.basis === "machine" ? "custom work" : kind, date, field);
-  const at = (works: readonly Work<Operation>[], stage: Stage, progress?: "left") => costsByKind(works, days, machines[stage], work.planned.length === 0)
-    .map((cost): Cost => (progress === undefined ? cost : { ...cost, progress, due: () => dueOf(works, machines[stage], cost.kind, field) }));
+  const at = (works: readonly Work<Operation>[], stage: Stage, progress?: "left") =>
+    costsByKind(works, days, machines[stage], work.planned.length === 0).map((cost): Cost =>
+      progress === undefined ? cost : { ...cost, progress, due: () => dueOf(works, machines[stage], cost.kind, field) },
+    );
   const plan = at(work.planned, "plan", "left");
   // Where nothing is done yet and no machine is at work, the outlook is the plan.
   const isPlan = work.left === work.planned && work.done.length === 0 && work.planned.every(({ row }) => row.cost.basis !== "machine");
@@ -45,9 +50,17 @@ const notPaid: ReadonlySet<Kind> = new Set<Kind>(["unpaid labour", "machine owne
 
 /** One part for a row at a rate; for a row by machine one for each kind that the machine costs. */
 export function partsOf(work: Work<Operation>, machines: ReadonlyMap<string, MachineCost>): readonly Part[] {
-  const { row: { cost, kind, operation }, areaPasses } = work;
+  const {
+    row: { cost, kind, operation },
+    areaPasses,
+  } = work;
   return cost.basis === "machine"
-    ? kindsOf(cost.machine, machines, operation).map(([ofMachine, perUnit]) => ({ kind: ofMachine, cash: !notPaid.has(ofMachine), perUnit, quantity: areaPasses }))
+    ? kindsOf(cost.machine, machines, operation).map(([ofMachine, perUnit]) => ({
+        kind: ofMachine,
+        cash: !notPaid.has(ofMachine),
+        perUnit,
+        quantity: areaPasses,
+      }))
     : [{ kind, cash: true, ...atRate(work, cost) }];
 }
 
@@ -56,9 +69,12 @@ type AtRate = Exclude<Operation["cost"], { readonly basis: "machine" }>;
 /** Money for each of a quantity, for the part of a row that falls to a field. */
 function atRate({ areaPasses, part }: Work<Operation>, cost: AtRate): Pick<Part, "perUnit" | "quantity"> {
   switch (cost.basis) {
-    case "per acre": return { perUnit: cost.rate, quantity: areaPasses };
-    case "per hour": return { perUnit: cost.rate.times(cost.hours), quantity: part };
-    case "lump sum": return { perUnit: cost.rate, quantity: part };
+    case "per acre":
+      return { perUnit: cost.rate, quantity: areaPasses };
+    case "per hour":
+      return { perUnit: cost.rate.times(cost.hours), quantity: part };
+    case "lump sum":
+      return { perUnit: cost.rate, quantity: part };
   }
 }
 
@@ -77,7 +93,10 @@ class Worked {
 }
 
 function costsByKind(
-  works: readonly Work<Operation>[], daysOf: (row: Operation) => Decimal, machines: ReadonlyMap<string, MachineCost>, unplanned: boolean,
+  works: readonly Work<Operation>[],
+  daysOf: (row: Operation) => Decimal,
+  machines: ReadonlyMap<string, MachineCost>,
+  unplanned: boolean,
 ): readonly Cost[] {
   // Money by kind; area by machine, since a machine costs the same on every acre.
   const byKind = new Map<Kind, Worked>();
@@ -102,14 +121,23 @@ function costsByKind(
     }
   }
   return [...byKind].map(([kind, { quantity, quantityDays, rows }]) => ({
-    kind, name: rows[0]!.operation, cash: atRates.has(kind) || !notPaid.has(kind), unplanned,
-    amount: money(quantity.total()), moneyDays: quantityDays.total(), entries: () => rows.map(({ source }) => source),
+    kind,
+    name: rows[0]!.operation,
+    cash: atRates.has(kind) || !notPaid.has(kind),
+    unplanned,
+    amount: money(quantity.total()),
+    moneyDays: quantityDays.total(),
+    entries: () => rows.map(({ source }) => source),
   }));
 }
 
 /** When the money of a kind is paid, row by row. */
 const dueOf = (works: readonly Work<Operation>[], machines: ReadonlyMap<string, MachineCost>, kind: Kind, field: Field): readonly Due[] =>
-  works.flatMap((work) => partsOf(work, machines).filter((part) => part.kind === kind).map(({ perUnit, quantity }) => ({ on: work.row.date, field, weight: perUnit.times(quantity) })));
+  works.flatMap((work) =>
+    partsOf(work, machines)
+      .filter((part) => part.kind === kind)
+      .map(({ perUnit, quantity }) => ({ on: work.row.date, field, weight: perUnit.times(quantity) })),
+  );
 
 function entry<Key>(known: Map<Key, Worked>, key: Key): Worked {
   let worked = known.get(key);

@@ -19,7 +19,12 @@ const fieldsOf = ({ over }: OtherCost, facts: readonly FieldFacts[]): readonly F
  * The costs of each field that do not move with yield, at each stage asked for. A whole-farm amount is split so that its
  * cents add up; an amount per area is charged on the area of each field concerned, on land that two of them use but once.
  */
-export function otherCosts(costs: readonly OtherCost[], facts: readonly FieldFacts[], stages: readonly Stage[], daysOut: DaysOut): ReadonlyMap<string, StageCosts> {
+export function otherCosts(
+  costs: readonly OtherCost[],
+  facts: readonly FieldFacts[],
+  stages: readonly Stage[],
+  daysOut: DaysOut,
+): ReadonlyMap<string, StageCosts> {
   const byField = new Map(facts.map(({ field }) => [field.name, { plan: [] as Cost[], outlook: [] as Cost[], final: [] as Cost[] }]));
   for (const cost of costs) {
     if (cost.basis === "per unit of yield") continue;
@@ -27,17 +32,25 @@ export function otherCosts(costs: readonly OtherCost[], facts: readonly FieldFac
     if (over.length === 0) continue;
     const days = over.map(({ field }) => daysOut.of(cost.kind, cost.paidOn, field));
     const shares = (stage: Stage): readonly Cost[] => {
-      const amounts = cost.basis === "whole farm"
-        ? splitToTheCent(money(cost.amount), sharingWeights(over, cost.by, stage))
-        : landWeights(over.map(({ field }) => field)).map((land) => money(cost.amount.times(land)));
-      return amounts.map((amount, index) => (
-        { kind: cost.kind, name: cost.item, amount, moneyDays: amount.times(days[index]!), cash: cost.cash, progress: "left",
-          due: () => [{ on: cost.paidOn, field: over[index]!.field, weight: one }], entries: () => [cost.source] }
-      ));
+      const amounts =
+        cost.basis === "whole farm"
+          ? splitToTheCent(money(cost.amount), sharingWeights(over, cost.by, stage))
+          : landWeights(over.map(({ field }) => field)).map((land) => money(cost.amount.times(land)));
+      return amounts.map((amount, index) => ({
+        kind: cost.kind,
+        name: cost.item,
+        amount,
+        moneyDays: amount.times(days[index]!),
+        cash: cost.cash,
+        progress: "left",
+        due: () => [{ on: cost.paidOn, field: over[index]!.field, weight: one }],
+        entries: () => [cost.source],
+      }));
     };
     // Only revenue differs from stage to stage.
     const alike = cost.basis === "whole farm" && cost.by === "revenue" ? null : shares("plan");
-    for (const stage of stages) (alike ?? shares(stage)).forEach((share, index) => byField.get(over[index]!.field.name)![stage].push(share));
+    for (const stage of stages)
+      (alike ?? shares(stage)).forEach((share, index) => byField.get(over[index]!.field.name)![stage].push(share));
   }
   return byField;
 }
@@ -46,7 +59,16 @@ export function otherCosts(costs: readonly OtherCost[], facts: readonly FieldFac
 export function landCosts({ field }: FieldFacts): readonly Cost[] {
   const costs: Cost[] = [];
   const add = (kind: "cash rent" | "land charge", name: string, perArea: typeof field.rentPerArea, cash: boolean) => {
-    if (perArea !== null) costs.push({ kind, name, amount: money(perArea.times(field.area)), moneyDays: zero, cash, progress: "left", entries: () => [field.source] });
+    if (perArea !== null)
+      costs.push({
+        kind,
+        name,
+        amount: money(perArea.times(field.area)),
+        moneyDays: zero,
+        cash,
+        progress: "left",
+        entries: () => [field.source],
+      });
   };
   add("cash rent", "Cash rent", field.rentPerArea, true);
   add("land charge", "Land charge", field.landChargePerArea, false);
@@ -61,10 +83,18 @@ export function landCosts({ field }: FieldFacts): readonly Cost[] {
  */
 export function movingCosts(facts: FieldFacts, costs: readonly OtherCost[], perPoint: Decimal | null, stage: Stage): readonly MovingCost[] {
   const { crop, weighed } = facts;
-  const moving: MovingCost[] = [{ kind: "haul", name: "Selling cost", perUnit: crop.sellingCostPerUnit, cash: true, entries: () => [crop.source] }];
+  const moving: MovingCost[] = [
+    { kind: "haul", name: "Selling cost", perUnit: crop.sellingCostPerUnit, cash: true, entries: () => [crop.source] },
+  ];
   if (perPoint !== null) {
     const entries = () => [crop.source, ...(stage === "plan" || weighed === null ? [] : weighed.entries)];
-    moving.push({ kind: "drying", name: "Drying", perUnit: moneyPerUnit(pointsPerUnit(facts, stage).times(perPoint)), cash: true, entries });
+    moving.push({
+      kind: "drying",
+      name: "Drying",
+      perUnit: moneyPerUnit(pointsPerUnit(facts, stage).times(perPoint)),
+      cash: true,
+      entries,
+    });
   }
   for (const cost of costs) {
     if (cost.basis !== "per unit of yield" || fieldsOf(cost, [facts]).length === 0) continue;

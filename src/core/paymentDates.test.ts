@@ -36,17 +36,28 @@ describe("money without a date", () => {
   });
 
   it("follows the month or day that is entered before any rule", () => {
-    for (const kind of kindsIn("cashNeed")) expect([kind, ...paymentDates(kind, "2031-02-01", planting, season)]).toEqual([kind, "2031-02-01"]);
+    for (const kind of kindsIn("cashNeed"))
+      expect([kind, ...paymentDates(kind, "2031-02-01", planting, season)]).toEqual([kind, "2031-02-01"]);
   });
 
   it("has a day for every kind that is cash, so that no money is lost on the way", () => {
-    expect(kinds.filter((kind) => paymentDates(kind, null, null, season).length === 0)).toEqual(["machine ownership", "land charge", "unpaid labour", "management"]);
+    expect(kinds.filter((kind) => paymentDates(kind, null, null, season).length === 0)).toEqual([
+      "machine ownership",
+      "land charge",
+      "unpaid labour",
+      "management",
+    ]);
   });
 });
 
 describe("six months before a day", () => {
   it("is the same day of the month, or the last one where that month is shorter", () => {
-    expect(["2031-12-01", "2032-03-15", "2031-08-31", "2032-08-30", "2031-12-31"].map(sixMonthsBefore))
-      .toEqual(["2031-06-01", "2031-09-15", "2031-02-28", "2032-02-29", "2031-06-30"]);
+    expect(["2031-12-01", "2032-03-15", "2031-08-31", "2032-08-30", "2031-12-31"].map(sixMonthsBefore)).toEqual([
+      "2031-06-01",
+      "2031-09-15",
+      "2031-02-28",
+      "2032-02-29",
+      "2031-06-30",
+    ]);
   });
 });

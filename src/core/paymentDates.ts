@@ -20,7 +20,14 @@ export const repaidOn = ({ operatingInterest, repaymentDate }: Pick<Settings, "o
 
 /** Kinds of what is put into a field and of the work in it: paid around planting. */
 export const fieldKinds: ReadonlySet<Kind> = new Set<Kind>([
-  "seed", "fertilizer", "crop protection", "fuel", "repairs", "custom work", "hired labour", "irrigation",
+  "seed",
+  "fertilizer",
+  "crop protection",
+  "fuel",
+  "repairs",
+  "custom work",
+  "hired labour",
+  "irrigation",
 ]);
 /** Kinds that come with the harvest, out of which the loan is repaid. */
 const harvestKinds: ReadonlySet<Kind> = new Set<Kind>(["drying", "haul"]);
@@ -43,7 +50,10 @@ const rentMonths = ["03", "11"] as const;
  * @param plannedPlanting of the field that bears the money
  */
 export function paymentDates(
-  kind: Kind, entered: IsoDate | null, plannedPlanting: IsoDate | null, { year, repaid }: PaymentYear,
+  kind: Kind,
+  entered: IsoDate | null,
+  plannedPlanting: IsoDate | null,
+  { year, repaid }: PaymentYear,
 ): readonly IsoDate[] {
   if (neverPaid.has(kind)) return [];
   if (entered !== null) return [entered];

@@ -33,8 +33,12 @@ export function boughtByItem(purchases: readonly Purchase[], daysFrom: DaysOut["
     soFar.valueDays.addProduct(amount, days).addProduct(freight, days).subtractProduct(rebate, days);
     soFar.entries.push(source);
   }
-  return new Map([...byItem].map(([item, { quantity, value, valueDays, entries }]) =>
-    [item, { quantity: itemQuantity(quantity.total()), value: money(value.total()), valueDays: valueDays.total(), entries }] as const));
+  return new Map(
+    [...byItem].map(
+      ([item, { quantity, value, valueDays, entries }]) =>
+        [item, { quantity: itemQuantity(quantity.total()), value: money(value.total()), valueDays: valueDays.total(), entries }] as const,
+    ),
+  );
 }
 
 /**

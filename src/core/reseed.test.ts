@@ -9,9 +9,21 @@ import { area, moneyPerArea, moneyPerUnit, plantsPerArea, points, share, yieldPe
 
 const at = (date: string, stand: string) => ({ date, stand: plantsPerArea(stand), rowWidth: null, areaUnit: "ac" as const });
 const question: ReseedQuestion = {
-  table: centralCornBelt, area: area("40"), goal: yieldPerArea("200"), planned: at("04-30", "30000"), kept: at("04-30", "16000"), reseeded: at("05-15", "32000"),
-  keptUniformityLoss: null, reseedAllowance: null, price: moneyPerUnit("4"), moving: moneyPerUnit("0"), share: share("1"), dryingPerPoint: moneyPerUnit("0"),
-  keptPoints: points("0"), reseededPoints: points("0"), insurance: null,
+  table: centralCornBelt,
+  area: area("40"),
+  goal: yieldPerArea("200"),
+  planned: at("04-30", "30000"),
+  kept: at("04-30", "16000"),
+  reseeded: at("05-15", "32000"),
+  keptUniformityLoss: null,
+  reseedAllowance: null,
+  price: moneyPerUnit("4"),
+  moving: moneyPerUnit("0"),
+  share: share("1"),
+  dryingPerPoint: moneyPerUnit("0"),
+  keptPoints: points("0"),
+  reseededPoints: points("0"),
+  insurance: null,
   costs: { endOldStand: null, seed: null, seedCredit: null, pass: null, treatment: null, herbicide: null, other: moneyPerArea("64") },
 };
 const net = (of: ReseedQuestion) => {
@@ -25,13 +37,25 @@ describe("reseed", () => {
     // 95 % against 84 %: 22 bu at 4, less 64.
     const answer = reseed(question);
     expect(answer).toMatchObject({ ok: true, value: { decision: "reseed" } });
-    expect(answer.ok && [answer.value.net, answer.value.netInAll, answer.value.gap, answer.value.gapNeeded!].map(String)).toEqual(["24", "960", "22", "16"]);
+    expect(answer.ok && [answer.value.net, answer.value.netInAll, answer.value.gap, answer.value.gapNeeded!].map(String)).toEqual([
+      "24",
+      "960",
+      "22",
+      "16",
+    ]);
   });
 
   it("takes the operator's share, drying, uniformity, allowance and insurance into account", () => {
     const of: ReseedQuestion = {
-      ...question, share: share("0.5"), dryingPerPoint: moneyPerUnit("0.05"), keptPoints: points("2"), reseededPoints: points("6"), moving: moneyPerUnit("0.2"),
-      keptUniformityLoss: new Decimal("5"), reseedAllowance: new Decimal("10"), insurance: moneyPerArea("30"),
+      ...question,
+      share: share("0.5"),
+      dryingPerPoint: moneyPerUnit("0.05"),
+      keptPoints: points("2"),
+      reseededPoints: points("6"),
+      moving: moneyPerUnit("0.2"),
+      keptUniformityLoss: new Decimal("5"),
+      reseedAllowance: new Decimal("10"),
+      insurance: moneyPerArea("30"),
       costs: { ...question.costs, seedCredit: moneyPerArea("20") },
     };
     // Kept 168 × 0.95 = 159.6 at (4 − 0.2 − 0.1) ÷ 2; reseeded 190 × 0.9 = 171 at (4 − 0.2 − 0.3) ÷ 2; 64 − 20 − 30.
@@ -39,14 +63,21 @@ describe("reseed", () => {
   });
 
   it("needs a gap at which the net is nothing", () => {
-    fc.assert(fc.property(fc.integer({ min: 10_000, max: 30_000 }), fc.integer({ min: 0, max: 20_000 }), (stand, cents) => {
-      const of = { ...question, kept: at("04-30", String(stand)), costs: { ...question.costs, other: moneyPerArea(`${cents}e-2`) } };
-      const answer = reseed(of);
-      if (!answer.ok) throw new Error("inside the table");
-      const { gap, gapNeeded, net: gain, breakEvenPrice } = answer.value;
-      expect(gap.minus(gapNeeded!).times(of.price).toFixed(15)).toBe(gain.toFixed(15));
-      if (breakEvenPrice !== null) expect(net({ ...of, price: breakEvenPrice }).abs().lt("1e-20")).toBe(true);
-    }));
+    fc.assert(
+      fc.property(fc.integer({ min: 10_000, max: 30_000 }), fc.integer({ min: 0, max: 20_000 }), (stand, cents) => {
+        const of = { ...question, kept: at("04-30", String(stand)), costs: { ...question.costs, other: moneyPerArea(`${cents}e-2`) } };
+        const answer = reseed(of);
+        if (!answer.ok) throw new Error("inside the table");
+        const { gap, gapNeeded, net: gain, breakEvenPrice } = answer.value;
+        expect(gap.minus(gapNeeded!).times(of.price).toFixed(15)).toBe(gain.toFixed(15));
+        if (breakEvenPrice !== null)
+          expect(
+            net({ ...of, price: breakEvenPrice })
+              .abs()
+              .lt("1e-20"),
+          ).toBe(true);
+      }),
+    );
   });
 
   it("breaks even, on a share of the crop, at the price that brings the net to nothing", () => {
@@ -54,20 +85,35 @@ describe("reseed", () => {
     const answer = reseed(of);
     // 22 bu × 0.5 × (p − 0.30) = 64
     expect(answer.ok && answer.value.breakEvenPrice!.toFixed(4)).toBe("6.1182");
-    expect(answer.ok && net({ ...of, price: answer.value.breakEvenPrice! }).abs().lt("1e-20")).toBe(true);
+    expect(
+      answer.ok &&
+        net({ ...of, price: answer.value.breakEvenPrice! })
+          .abs()
+          .lt("1e-20"),
+    ).toBe(true);
   });
 
   it("says of which date and stand the table says nothing", () => {
     expect(reseed({ ...question, kept: at("04-30", "9000"), reseeded: at("06-15", "32000") })).toMatchObject({
-      ok: false, problems: [{ of: "kept", reason: "stand outside" }, { of: "reseeded", reason: "date outside" }],
+      ok: false,
+      problems: [
+        { of: "kept", reason: "stand outside" },
+        { of: "reseeded", reason: "date outside" },
+      ],
     });
   });
 
   it("takes the goal for the planned date and stand, where these are not the best of the table", () => {
     // Planned at 20,000 plants (92 %): 84 and 95 % of 200 ÷ 0.92.
     const answer = reseed({ ...question, goal: yieldPerArea("184"), planned: at("04-30", "20000") });
-    expect(answer.ok && [answer.value.keptYield, answer.value.reseededYield].map((each) => each.toFixed(20))).toEqual(["168.00000000000000000000", "190.00000000000000000000"]);
-    expect(reseed({ ...question, planned: at("04-30", "5000") })).toMatchObject({ ok: false, problems: [{ of: "planned", reason: "stand outside" }] });
+    expect(answer.ok && [answer.value.keptYield, answer.value.reseededYield].map((each) => each.toFixed(20))).toEqual([
+      "168.00000000000000000000",
+      "190.00000000000000000000",
+    ]);
+    expect(reseed({ ...question, planned: at("04-30", "5000") })).toMatchObject({
+      ok: false,
+      problems: [{ of: "planned", reason: "stand outside" }],
+    });
   });
 
   it("keeps the stand where both come to the same, and reseeds for a gain of cents", () => {
@@ -84,7 +130,11 @@ describe("reseed", () => {
   });
 
   it("tells what the label and the estimate cannot", () => {
-    for (const words of ["check strips", "final dates", "label is the law", "what may follow", "averages of trials"]) expect(reseedNotices.some((each) => each.includes(words)), words).toBe(true);
+    for (const words of ["check strips", "final dates", "label is the law", "what may follow", "averages of trials"])
+      expect(
+        reseedNotices.some((each) => each.includes(words)),
+        words,
+      ).toBe(true);
   });
 
   it("always tells to ask the adjuster first", () => {
@@ -92,7 +142,12 @@ describe("reseed", () => {
   });
 
   it("leaves the rest of the field as it is", () => {
-    expect(fieldOutlook([{ area: area("20"), yield: yieldPerArea("190") }, { area: area("60"), yield: yieldPerArea("200") }])!.toString()).toBe("197.5");
+    expect(
+      fieldOutlook([
+        { area: area("20"), yield: yieldPerArea("190") },
+        { area: area("60"), yield: yieldPerArea("200") },
+      ])!.toString(),
+    ).toBe("197.5");
     expect(fieldOutlook([])).toBeNull();
   });
 });
@@ -106,11 +161,25 @@ describe("thinnestWorthKeeping", () => {
     expect(found.found && net({ ...question, kept: { ...question.kept, stand: found.stand } }).toString()).toBe("0");
   });
   it("says that every stand is worth keeping, or none", () => {
-    expect(thinnestWorthKeeping({ ...question, costs: { ...question.costs, other: moneyPerArea("900") } })).toEqual({ found: false, why: "every stand of the table is worth keeping" });
-    expect(thinnestWorthKeeping({ ...question, insurance: moneyPerArea("900") })).toEqual({ found: false, why: "no stand of the table is worth keeping" });
+    expect(thinnestWorthKeeping({ ...question, costs: { ...question.costs, other: moneyPerArea("900") } })).toEqual({
+      found: false,
+      why: "every stand of the table is worth keeping",
+    });
+    expect(thinnestWorthKeeping({ ...question, insurance: moneyPerArea("900") })).toEqual({
+      found: false,
+      why: "no stand of the table is worth keeping",
+    });
   });
   it("says nothing by a table without stands", () => {
-    expect(thinnestWorthKeeping({ ...question, table: northernMissouri, planned: at("05-11", "1"), kept: at("05-11", "1"), reseeded: at("05-21", "1") })).toEqual({ found: false, why: "the table says nothing" });
+    expect(
+      thinnestWorthKeeping({
+        ...question,
+        table: northernMissouri,
+        planned: at("05-11", "1"),
+        kept: at("05-11", "1"),
+        reseeded: at("05-21", "1"),
+      }),
+    ).toEqual({ found: false, why: "the table says nothing" });
   });
   it("steps over what a table does not print", () => {
     // At 1 June the 2010 table prints nothing at 25,000; at 30,000 keeping is better.
@@ -122,14 +191,20 @@ describe("thinnestWorthKeeping", () => {
 describe("thinnestWorthKeeping by windows of stands", () => {
   const plants = (from: string, to: string) => ({ from: new Decimal(from), to: new Decimal(to) });
   const windows: StandTable = {
-    ...centralCornBelt, name: "Windows", dates: null, stands: [plants("10000", "12000"), plants("20000", "22000"), plants("30000", "32000")],
+    ...centralCornBelt,
+    name: "Windows",
+    dates: null,
+    stands: [plants("10000", "12000"), plants("20000", "22000"), plants("30000", "32000")],
     percent: [["50", "80", "100"].map((percent) => new Decimal(percent))],
   };
   const of = { ...question, table: windows };
   const costing = (other: string) => thinnestWorthKeeping({ ...of, costs: { ...of.costs, other: moneyPerArea(other) } });
 
   it("is between the windows, or where a window begins", () => {
-    const stand = (other: string) => { const found = costing(other); return found.found ? found.stand.toString() : found.why; };
+    const stand = (other: string) => {
+      const found = costing(other);
+      return found.found ? found.stand.toString() : found.why;
+    };
     // Reseeding gives all 200 bu: a cost of 60, 15 bu of them, is met at 92.5 %, five eighths of the way from 22,000 to 30,000.
     expect([stand("60"), stand("280"), stand("160"), stand("0")]).toEqual(["27000", "16000", "20000", "30000"]);
     // At the first stand the gain is just nothing.
@@ -149,7 +224,13 @@ describe("lastDatePaying", () => {
   });
   it("may be the last day of the table, and is none where only days before the planting would pay", () => {
     const span = (day: string) => ({ from: day, to: day });
-    const table: StandTable = { ...centralCornBelt, name: "Dates", dates: [span("05-01"), span("05-11")], stands: null, percent: [[new Decimal("100")], [new Decimal("80")]] };
+    const table: StandTable = {
+      ...centralCornBelt,
+      name: "Dates",
+      dates: [span("05-01"), span("05-11")],
+      stands: null,
+      percent: [[new Decimal("100")], [new Decimal("80")]],
+    };
     const of = { ...question, table, planned: at("05-01", "1"), kept: at("05-11", "1") };
     // 160 kept: 40 bu, 160.00, are won on the first day and 16.00 less every day after.
     expect(lastDatePaying({ ...of, costs: { ...of.costs, other: moneyPerArea("150") } })).toBeNull();
@@ -180,7 +261,11 @@ describe("the grid", () => {
     const stands = ["9000", "14000", "16000"].map((stand) => plantsPerArea(stand));
     const grid = reseedGrid(question, stands, ["05-10", "05-15", "06-20"]);
     // 14,000 keep 79 %, 16,000 keep 84 %; reseeding gives 97 % on 10 May and 95 % on 15 May; 8 bushels a point less 64.
-    expect(grid.net.map((row) => row.map((cell) => cell?.toString() ?? null))).toEqual([[null, null, null], ["80", "64", null], ["40", "24", null]]);
+    expect(grid.net.map((row) => row.map((cell) => cell?.toString() ?? null))).toEqual([
+      [null, null, null],
+      ["80", "64", null],
+      ["40", "24", null],
+    ]);
   });
 });
 

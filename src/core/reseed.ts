@@ -14,7 +14,19 @@ import { cautionsOf, estimateCaution, labelCaution } from "./cautions";
 import { hundred, one, sum, zero, type Decimal } from "./decimal";
 import { netOfGrain, type Grain } from "./partialBudget/change";
 import { relativeYieldAt, type DateAndStand, type RelativeYieldAt, type StandRefusal, type StandTable } from "./stand/standTable";
-import { money, moneyPerArea, moneyPerUnit, yieldPerArea, type Area, type Money, type MoneyPerArea, type MoneyPerUnit, type Points, type Share, type Yield } from "./units";
+import {
+  money,
+  moneyPerArea,
+  moneyPerUnit,
+  yieldPerArea,
+  type Area,
+  type Money,
+  type MoneyPerArea,
+  type MoneyPerUnit,
+  type Points,
+  type Share,
+  type Yield,
+} from "./units";
 
 /** The costs of reseeding, per area; `null`: none. Seed is before the seller's credit. */
 export type ReseedCosts = {
@@ -86,7 +98,8 @@ export function reseed(question: ReseedQuestion): Result<ReseedAnswer, ReseedRef
   const kept = relativeYieldAt(question.table, question.kept);
   const reseeded = relativeYieldAt(question.table, question.reseeded);
   if (!planned.ok || !kept.ok || !reseeded.ok) {
-    const refusals = (of: ReseedRefusal["of"], result: typeof kept) => (result.ok ? [] : result.problems.map((problem) => ({ ...problem, of })));
+    const refusals = (of: ReseedRefusal["of"], result: typeof kept) =>
+      result.ok ? [] : result.problems.map((problem) => ({ ...problem, of }));
     return failed(...refusals("planned", planned), ...refusals("kept", kept), ...refusals("reseeded", reseeded));
   }
   const keptYield = keptYieldAt(question, kept.value, planned.value);
@@ -94,9 +107,15 @@ export function reseed(question: ReseedQuestion): Result<ReseedAnswer, ReseedRef
   const cost = reseedCost(question.costs);
   const net = netOfReseeding(question, keptYield, reseededYield);
   return ok({
-    keptYield, reseededYield, read: { planned: planned.value, kept: kept.value, reseeded: reseeded.value }, cost,
-    net, netInAll: money(net.times(question.area)), decision: net.gt("0") ? "reseed" : "keep",
-    gapNeeded: gapNeeded(question, keptYield), gap: yieldPerArea(reseededYield.minus(keptYield)),
+    keptYield,
+    reseededYield,
+    read: { planned: planned.value, kept: kept.value, reseeded: reseeded.value },
+    cost,
+    net,
+    netInAll: money(net.times(question.area)),
+    decision: net.gt("0") ? "reseed" : "keep",
+    gapNeeded: gapNeeded(question, keptYield),
+    gap: yieldPerArea(reseededYield.minus(keptYield)),
     breakEvenPrice: breakEvenPrice(question, keptYield, reseededYield),
   });
 }
@@ -121,7 +140,10 @@ export function netOfReseeding(question: ReseedQuestion, keptYield: Decimal, res
 const netCost = ({ costs, insurance }: ReseedQuestion): Decimal => reseedCost(costs).minus(insurance ?? zero);
 
 /** What a unit of each crop nets, and how that comes about: each bears its own drying. */
-export function grainsOf({ price, moving, share, dryingPerPoint, keptPoints, reseededPoints }: ReseedQuestion): { readonly kept: Grain; readonly reseeded: Grain } {
+export function grainsOf({ price, moving, share, dryingPerPoint, keptPoints, reseededPoints }: ReseedQuestion): {
+  readonly kept: Grain;
+  readonly reseeded: Grain;
+} {
   const grain = (points: Points): Grain => ({ price, share, moving: moneyPerUnit(moving.plus(points.times(dryingPerPoint))) });
   return { kept: grain(keptPoints), reseeded: grain(reseededPoints) };
 }

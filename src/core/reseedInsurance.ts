@@ -14,10 +14,19 @@ export const mostBushels = { corn: new Decimal("8"), soybeans: new Decimal("3") 
 
 /** Where the rule was read. */
 export const replantRuleSource: Source = {
-  title: "Integrated Crop Management, 27 July 1998", publisher: "Iowa State University Extension", year: "1998", address: "not kept", where: "text on replant payments",
+  title: "Integrated Crop Management, 27 July 1998",
+  publisher: "Iowa State University Extension",
+  year: "1998",
+  address: "not kept",
+  where: "text on replant payments",
 };
 /** What the rule leaves out, word for word the same everywhere. */
-export const replantRuleLimits = "An estimate by a rule of 1998, for the United States: at least 20 acres or a fifth of the unit, whichever is less; not on area plans or the least coverage. Your policy and your insurer's adjuster decide.";
+export const replantRuleLimits =
+  "An estimate by a rule of 1998, for the United " +
+  "States: at least 20 acres or a fifth of the unit, " +
+  "whichever is " +
+  "less; not on area plans or the least coverage. " +
+  "Your policy and your insurer's adjuster decide.";
 
 export type ReplantPayment = {
   readonly guaranteedYield: Decimal;
@@ -30,7 +39,11 @@ export type ReplantPayment = {
 
 /** The payment by that rule, for an estimate before the insurer has spoken. */
 export function replantPayment(of: {
-  readonly approvedYield: Yield; readonly coverage: Share; readonly appraisal: Yield; readonly price: MoneyPerUnit; readonly crop: keyof typeof mostBushels;
+  readonly approvedYield: Yield;
+  readonly coverage: Share;
+  readonly appraisal: Yield;
+  readonly price: MoneyPerUnit;
+  readonly crop: keyof typeof mostBushels;
 }): ReplantPayment {
   const guaranteedYield = of.approvedYield.times(of.coverage);
   const appraisalMustBeBelow = guaranteedYield.times(appraisalBelow);

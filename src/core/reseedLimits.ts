@@ -8,7 +8,10 @@ import { plantsPerArea, type MoneyPerArea, type PlantsPerArea } from "./units";
 
 export type ThinnestStand =
   | { readonly found: true; readonly stand: PlantsPerArea }
-  | { readonly found: false; readonly why: "every stand of the table is worth keeping" | "no stand of the table is worth keeping" | "the table says nothing" };
+  | {
+      readonly found: false;
+      readonly why: "every stand of the table is worth keeping" | "no stand of the table is worth keeping" | "the table says nothing";
+    };
 
 /**
  * The thinnest stand at the planting date of the kept crop that is worth keeping: where the gain of reseeding falls to
@@ -62,16 +65,27 @@ export type ReseedGrid = {
   readonly net: readonly (readonly (MoneyPerArea | null)[])[];
 };
 
-export const reseedGrid = (question: ReseedQuestion, stands: readonly PlantsPerArea[], dates: readonly (IsoDate | MonthDay)[]): ReseedGrid => ({
-  stands, dates,
-  net: stands.map((stand) => dates.map((date) => {
-    const answer = reseed({ ...question, kept: { ...question.kept, stand }, reseeded: { ...question.reseeded, date } });
-    return answer.ok ? answer.value.net : null;
-  })),
+export const reseedGrid = (
+  question: ReseedQuestion,
+  stands: readonly PlantsPerArea[],
+  dates: readonly (IsoDate | MonthDay)[],
+): ReseedGrid => ({
+  stands,
+  dates,
+  net: stands.map((stand) =>
+    dates.map((date) => {
+      const answer = reseed({ ...question, kept: { ...question.kept, stand }, reseeded: { ...question.reseeded, date } });
+      return answer.ok ? answer.value.net : null;
+    }),
+  ),
 });
 
 /** The gain of reseeding at the ends of the interval of the stand count: whether the answer holds for all of it. */
-export function netOverInterval(question: ReseedQuestion, low: PlantsPerArea, high: PlantsPerArea): { readonly atLow: MoneyPerArea | null; readonly atHigh: MoneyPerArea | null } {
+export function netOverInterval(
+  question: ReseedQuestion,
+  low: PlantsPerArea,
+  high: PlantsPerArea,
+): { readonly atLow: MoneyPerArea | null; readonly atHigh: MoneyPerArea | null } {
   const at = (stand: PlantsPerArea): MoneyPerArea | null => {
     const answer = reseed({ ...question, kept: { ...question.kept, stand } });
     return answer.ok ? answer.value.net : null;

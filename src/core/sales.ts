@@ -19,18 +19,31 @@ export const isOfSeason = ({ cropYear = null }: Pick<Sale, "cropYear">, seasonYe
  * @param stages the crop's budgets
  * @returns `priceNeeded` is `null` where nothing is left to sell, and negative where the sales already pay for more
  */
-export function salesFigures(sales: readonly Sale[], { plan, outlook, final }: Pick<CropFigures, "plan" | "outlook" | "final">): SalesFigures {
+export function salesFigures(
+  sales: readonly Sale[],
+  { plan, outlook, final }: Pick<CropFigures, "plan" | "outlook" | "final">,
+): SalesFigures {
   const sold = sum(sales.map((sale) => sale.quantity));
   const received = sum(sales.map((sale) => sale.quantity.times(sale.price)));
   const unsold = operatorCrop(outlook).minus(sold);
   const at = (budget: Budget) => withSold(budget, sold, received);
   return {
-    sold: cropQuantity(sold), received: money(received),
+    sold: cropQuantity(sold),
+    received: money(received),
     averagePrice: sold.isZero() ? null : moneyPerUnit(received.div(sold)),
     unsold: cropQuantity(unsold),
-    priceNeeded: perLayer((layer) => unsold.lte("0") ? null : moneyPerUnit(
-      outlook.costPerArea.layers[layer].minus(outlook.otherIncomePerArea).times(outlook.area).plus(docked(outlook)).minus(received).div(unsold),
-    )),
+    priceNeeded: perLayer((layer) =>
+      unsold.lte("0")
+        ? null
+        : moneyPerUnit(
+            outlook.costPerArea.layers[layer]
+              .minus(outlook.otherIncomePerArea)
+              .times(outlook.area)
+              .plus(docked(outlook))
+              .minus(received)
+              .div(unsold),
+          ),
+    ),
     withSold: { plan: at(plan), outlook: at(outlook), final: final === null ? null : at(final) },
     entries: sales.map((sale) => sale.source),
   };

@@ -19,7 +19,20 @@ import type { WeatherDay } from "./weather/record";
 import type { WeedEntry } from "./weeds/weedEntry";
 import type { StandCount } from "./stand/standCount";
 import type { PublishedStandTables, StandTable } from "./stand/standTable";
-import type { Area, AreaUnit, CropQuantity, ItemQuantity, ItemRate, Money, MoneyPerArea, MoneyPerUnit, Points, Share, Yield, YieldUnit } from "./units";
+import type {
+  Area,
+  AreaUnit,
+  CropQuantity,
+  ItemQuantity,
+  ItemRate,
+  Money,
+  MoneyPerArea,
+  MoneyPerUnit,
+  Points,
+  Share,
+  Yield,
+  YieldUnit,
+} from "./units";
 
 /** Grain with the water that it was weighed with, or as it is at the crop's standard moisture. */
 export type Wetness = "wet" | "dry";
@@ -50,7 +63,10 @@ export type Settings = {
   readonly dryingChargePerPoint: MoneyPerUnit | null;
   /** The units of a load that the drying charge is counted on: as weighed, or as they are when dry. */
   readonly dryingCountedOn: Wetness;
-  /** Names of the grower's own tables of what buyers take off for a low test weight, with semicolons; left out or `null`: nothing is taken off. */
+  /**
+   * Names of the grower's own tables of what buyers take off for a low test weight, with semicolons; left out or `null`: nothing
+   * is taken off.
+   */
   readonly testWeightDock?: string | null;
   readonly landlordsInputs: LandlordsInputs;
   /** Names of the date × stand tables in use, separated by semicolons, or "none"; `null`: the usual one of each crop. */

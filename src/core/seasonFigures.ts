@@ -81,7 +81,10 @@ export function seasonFigures(season: Season): SeasonFigures {
     const worked = [...(operations.get(name)?.values() ?? [])].filter(({ next }) => next.done.length + next.left.length > 0);
     return {
       neverDone: [...neverDone(ofItems.get(name), ({ item }) => item), ...neverDone(operations.get(name), ({ operation }) => operation)],
-      nextCrop: charges([...ofNext.flatMap((byField) => byField.get(name) ?? []), ...worked.flatMap((work) => nextCropWork(work, machines))], []),
+      nextCrop: charges(
+        [...ofNext.flatMap((byField) => byField.get(name) ?? []), ...worked.flatMap((work) => nextCropWork(work, machines))],
+        [],
+      ),
     };
   };
   const capital = capitalOf(season);
@@ -96,8 +99,15 @@ export function seasonFigures(season: Season): SeasonFigures {
   const changes = changeFigures(season, crops);
   const items = books.map((book) => itemFigures(book, unused.get(book.item.name)?.quantity ?? zero));
   return {
-    crops, items, changes, planters: planterRepairs(season, items, (machine) => areaOfMachine(operations, machine)), overlays: overlays(crops, changes),
-    machines: [...machines.outlook.values()], stands: outlooks.flatMap(({ stand }) => stand ?? []), outlooks, unused,
+    crops,
+    items,
+    changes,
+    planters: planterRepairs(season, items, (machine) => areaOfMachine(operations, machine)),
+    overlays: overlays(crops, changes),
+    machines: [...machines.outlook.values()],
+    stands: outlooks.flatMap(({ stand }) => stand ?? []),
+    outlooks,
+    unused,
     bills: { parts, setAgainst: new Map([...billed].map(([name, { off }]) => [name, off])) },
   };
 }
@@ -110,13 +120,21 @@ function areaOfMachine(operations: WorkByField<Operation>, machine: string): Are
 }
 
 /** What was planned in a field and never done, by what it is of. */
-function neverDone<Row extends WorkRow>(works: ReadonlyMap<string, FieldWork<Row>> | undefined, name: (row: Row) => string): readonly NeverDone[] {
-  return [...(works?.values() ?? [])].flatMap(({ neverDone: undone }) => (undone.length === 0 ? [] : [{
-    name: name(undone[0]!.row), areaPasses: area(areaOf(undone)), entries: undone.map(({ row }) => row.source),
-  }]));
+function neverDone<Row extends WorkRow>(
+  works: ReadonlyMap<string, FieldWork<Row>> | undefined,
+  name: (row: Row) => string,
+): readonly NeverDone[] {
+  return [...(works?.values() ?? [])].flatMap(({ neverDone: undone }) =>
+    undone.length === 0
+      ? []
+      : [{ name: name(undone[0]!.row), areaPasses: area(areaOf(undone)), entries: undone.map(({ row }) => row.source) }],
+  );
 }
 
-type CostsByField = { readonly ofItems: readonly ReadonlyMap<string, StageCosts>[]; readonly ofWork: (facts: FieldFacts) => readonly StageCosts[] };
+type CostsByField = {
+  readonly ofItems: readonly ReadonlyMap<string, StageCosts>[];
+  readonly ofWork: (facts: FieldFacts) => readonly StageCosts[];
+};
 
 /** The costs of every field that do not move with yield, operating interest not yet among them. */
 function fixedCosts(season: Season, facts: readonly FieldFacts[], { ofItems, ofWork }: CostsByField): ReadonlyMap<string, StageCosts> {
@@ -124,36 +142,55 @@ function fixedCosts(season: Season, facts: readonly FieldFacts[], { ofItems, ofW
   const isHarvested = facts.some(({ harvested }) => harvested !== null);
   const shared = otherCosts(season.otherCosts, facts, isHarvested ? ["plan", "outlook", "final"] : ["plan", "outlook"], days);
   const ofLoans = loanCosts(season, facts);
-  return new Map(facts.map((each) => {
-    const name = each.field.name;
-    const worked = [...ofItems.flatMap((byField) => byField.get(name) ?? []), ...ofWork(each)];
-    const at = (stage: Stage): readonly Cost[] => stage === "final" && each.harvested === null ? [] : [...worked.flatMap((of) => of[stage]), ...shared.get(name)![stage], ...landCosts(each), ...ofLoans.get(name)!];
-    return [name, { plan: at("plan"), outlook: at("outlook"), final: at("final") }] as const;
-  }));
+  return new Map(
+    facts.map((each) => {
+      const name = each.field.name;
+      const worked = [...ofItems.flatMap((byField) => byField.get(name) ?? []), ...ofWork(each)];
+      const at = (stage: Stage): readonly Cost[] =>
+        stage === "final" && each.harvested === null
+          ? []
+          : [...worked.flatMap((of) => of[stage]), ...shared.get(name)![stage], ...landCosts(each), ...ofLoans.get(name)!];
+      return [name, { plan: at("plan"), outlook: at("outlook"), final: at("final") }] as const;
+    }),
+  );
 }
 
 /** What is bought and no row takes is so far where budget lines bear it. */
 function withUnused(costs: StageCosts, { field, harvested }: FieldFacts, unused: ReadonlyMap<string, Unused>): StageCosts {
   const borne = [...unused.values()].flatMap((each) => each.costs.get(field.name) ?? []);
-  return borne.length === 0 ? costs : { plan: costs.plan, outlook: [...costs.outlook, ...borne], final: harvested === null ? [] : [...costs.final, ...borne] };
+  return borne.length === 0
+    ? costs
+    : { plan: costs.plan, outlook: [...costs.outlook, ...borne], final: harvested === null ? [] : [...costs.final, ...borne] };
 }
 
 /** The costs of every field at each stage, those that move with yield apart, with what is billed to it directly. */
-function billedCosts(season: Season, facts: readonly FieldFacts[], costs: ReadonlyMap<string, StageCosts>, parts: readonly BillPart[], lines: FieldLines): ReadonlyMap<string, ReturnType<typeof withBills>> {
-  const isPlanned = (field: string, kind: Kind) => lines.get(field)?.has(kind) === true || costs.get(field)!.plan.some((cost) => cost.kind === kind);
+function billedCosts(
+  season: Season,
+  facts: readonly FieldFacts[],
+  costs: ReadonlyMap<string, StageCosts>,
+  parts: readonly BillPart[],
+  lines: FieldLines,
+): ReadonlyMap<string, ReturnType<typeof withBills>> {
+  const isPlanned = (field: string, kind: Kind) =>
+    lines.get(field)?.has(kind) === true || costs.get(field)!.plan.some((cost) => cost.kind === kind);
   const bills = billCosts(parts, daysOut(season.settings), isPlanned);
-  return new Map(facts.map((each) => {
-    const at = (stage: Stage) => movingCosts(each, season.otherCosts, season.settings.dryingChargePerPoint, stage);
-    const [fixed, hasFinal] = [costs.get(each.field.name)!, each.harvested !== null];
-    const moving = { plan: at("plan"), outlook: at("outlook"), final: hasFinal ? at("final") : [] };
-    const here = bills.get(each.field.name);
-    return [each.field.name, here === undefined ? { fixed, moving, off: [] } : withBills({ fixed, moving }, here, hasFinal, (stage) => unitsAt(each, stage))] as const;
-  }));
+  return new Map(
+    facts.map((each) => {
+      const at = (stage: Stage) => movingCosts(each, season.otherCosts, season.settings.dryingChargePerPoint, stage);
+      const [fixed, hasFinal] = [costs.get(each.field.name)!, each.harvested !== null];
+      const moving = { plan: at("plan"), outlook: at("outlook"), final: hasFinal ? at("final") : [] };
+      const here = bills.get(each.field.name);
+      return [
+        each.field.name,
+        here === undefined ? { fixed, moving, off: [] } : withBills({ fixed, moving }, here, hasFinal, (stage) => unitsAt(each, stage)),
+      ] as const;
+    }),
+  );
 }
 
 /** The costs of a field at each stage, with its budget lines. */
 const linedCosts = (facts: FieldFacts, costs: FieldCosts, lines: readonly FieldLine[]): ReturnType<typeof withLines> =>
-  (lines.length === 0 ? { ...costs, lined: [] } : withLines(facts, lines, costs));
+  lines.length === 0 ? { ...costs, lined: [] } : withLines(facts, lines, costs);
 
 type OfField = Omit<FieldFigures, "neverDone" | "nextCrop">;
 function fieldFigures(season: Season, facts: FieldFacts, costs: ReturnType<typeof withLines>, chargesCapital: boolean): OfField {
@@ -164,38 +201,75 @@ function fieldFigures(season: Season, facts: FieldFacts, costs: ReturnType<typeo
     const all = once(() => charges(fixed, moving));
     const amounts = amountByKind(fixed);
     const perUnit = perUnitByKind(moving);
-    const interestInFull = chargesCapital ? { fixed: () => zero, moving: zero }
+    const interestInFull = chargesCapital
+      ? { fixed: () => zero, moving: zero }
       : { fixed: () => (amounts.get("term interest") ?? zero).div(field.area), moving: perUnit.get("term interest") ?? zero };
     return {
-      amountByKind: amounts, chargesCapital,
-      get charges() { return all(); },
+      amountByKind: amounts,
+      chargesCapital,
+      get charges() {
+        return all();
+      },
       budget: budget({
-        area: field.area, crop, operatorShare: field.operatorShare, otherIncome: crop.otherIncomePerArea,
+        area: field.area,
+        crop,
+        operatorShare: field.operatorShare,
+        otherIncome: crop.otherIncomePerArea,
         harvested: harvested !== null,
         yields: { goal: field.yieldGoal, outlook: facts.outlookYield, proven: field.provenYield, used: yieldAt(facts, stage) },
-        dock: dockPerUnit(facts, stage), fixed: () => perArea(amounts, field.area), moving: perUnit, interestInFull,
+        dock: dockPerUnit(facts, stage),
+        fixed: () => perArea(amounts, field.area),
+        moving: perUnit,
+        interestInFull,
       }),
     };
   };
-  return { field: field.name, crop: crop.name, area: field.area, plan: at("plan"), outlook: at("outlook"), final: harvested === null ? null : at("final"), weighed: facts.weighed, lined: costs.lined };
+  return {
+    field: field.name,
+    crop: crop.name,
+    area: field.area,
+    plan: at("plan"),
+    outlook: at("outlook"),
+    final: harvested === null ? null : at("final"),
+    weighed: facts.weighed,
+    lined: costs.lined,
+  };
 }
 
 /** The crops that have fields, in the order of their table. */
 function cropFigures(season: Season, all: readonly FieldFigures[]): readonly CropFigures[] {
   const byCrop = fieldsByCrop(season.fields);
   const land = landWeights(season.fields);
-  return season.crops.filter((crop) => byCrop.has(crop.name)).map((crop) => {
-    const fields = all.filter((field) => field.crop === crop.name);
-    const finals = fields.map((field) => field.final);
-    const harvested = finals.every((final) => final !== null);
-    const stages = {
-      plan: cropBudget(fields.map((field) => field.plan), crop, harvested),
-      outlook: cropBudget(fields.map((field) => field.outlook), crop, harvested),
-      final: harvested ? cropBudget(finals, crop, true) : null,
-    };
-    return {
-      crop: crop.name, area: stages.outlook.area, land: area(sum(land.filter((_, index) => season.fields[index]!.crop === crop.name))), yieldUnit: crop.yieldUnit, fields, ...stages,
-      sales: salesFigures(season.sales.filter((sale) => sale.crop === crop.name && isOfSeason(sale, season.settings.seasonYear)), stages),
-    };
-  });
+  return season.crops
+    .filter((crop) => byCrop.has(crop.name))
+    .map((crop) => {
+      const fields = all.filter((field) => field.crop === crop.name);
+      const finals = fields.map((field) => field.final);
+      const harvested = finals.every((final) => final !== null);
+      const stages = {
+        plan: cropBudget(
+          fields.map((field) => field.plan),
+          crop,
+          harvested,
+        ),
+        outlook: cropBudget(
+          fields.map((field) => field.outlook),
+          crop,
+          harvested,
+        ),
+        final: harvested ? cropBudget(finals, crop, true) : null,
+      };
+      return {
+        crop: crop.name,
+        area: stages.outlook.area,
+        land: area(sum(land.filter((_, index) => season.fields[index]!.crop === crop.name))),
+        yieldUnit: crop.yieldUnit,
+        fields,
+        ...stages,
+        sales: salesFigures(
+          season.sales.filter((sale) => sale.crop === crop.name && isOfSeason(sale, season.settings.seasonYear)),
+          stages,
+        ),
+      };
+    });
 }

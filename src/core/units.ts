@@ -49,8 +49,7 @@ export type YearlyRate = Quantity<"1/year">;
 /** Yield as a fraction of what the best date and stand of a table give. */
 export type RelativeYield = Quantity<"relative yield">;
 
-const quantity = <Unit extends string>(value: DecimalValue) =>
-  (typeof value === "string" ? new Decimal(value) : value) as Quantity<Unit>;
+const quantity = <Unit extends string>(value: DecimalValue) => (typeof value === "string" ? new Decimal(value) : value) as Quantity<Unit>;
 
 export const money = quantity<"$">;
 export const area = quantity<"area">;

@@ -8,7 +8,10 @@ import { cropQuantity, money, points, type CropQuantity, type Money, type Points
 export type Weighed = {
   /** Yield units at the crop's standard moisture. */
   readonly quantity: CropQuantity;
-  /** Points of moisture above standard times the units that the drying charge is counted on, load by load: a dry load pays for no wet one. */
+  /**
+   * Points of moisture above standard times the units that the drying charge is counted on, load by load: a dry load pays for no
+   * wet one.
+   */
   readonly unitPoints: Decimal;
   /** What buyers take off for the test weight of the loads, landlord's part included. */
   readonly dock: Money;
@@ -22,19 +25,35 @@ export type Weighed = {
 };
 
 /** @returns `null` where nothing was weighed */
-export function weighedOf(loads: readonly HarvestLoad[], { standardMoisture }: Pick<Crop, "standardMoisture">, countedOn: Wetness): Weighed | null {
+export function weighedOf(
+  loads: readonly HarvestLoad[],
+  { standardMoisture }: Pick<Crop, "standardMoisture">,
+  countedOn: Wetness,
+): Weighed | null {
   if (loads.length === 0) return null;
   const mean = (of: (load: HarvestLoad) => Decimal | null): Decimal | null => {
-    const told = loads.flatMap((load) => { const value = of(load); return value === null || load.quantity.isZero() ? [] : [{ value, quantity: load.quantity }]; });
-    return told.length === 0 ? null : weightedMean(told.map(({ value }) => value), told.map(({ quantity }) => quantity));
+    const told = loads.flatMap((load) => {
+      const value = of(load);
+      return value === null || load.quantity.isZero() ? [] : [{ value, quantity: load.quantity }];
+    });
+    return told.length === 0
+      ? null
+      : weightedMean(
+          told.map(({ value }) => value),
+          told.map(({ quantity }) => quantity),
+        );
   };
   const moisture = mean((load) => load.moisture);
   return {
     quantity: cropQuantity(sum(loads.map(({ quantity }) => quantity))),
-    unitPoints: sum(loads.map((load) => pointsAbove(load.moisture, standardMoisture).times(countedOn === "wet" ? load.wet : load.quantity))),
+    unitPoints: sum(
+      loads.map((load) => pointsAbove(load.moisture, standardMoisture).times(countedOn === "wet" ? load.wet : load.quantity)),
+    ),
     dock: money(sum(loads.map(({ quantity, dock = null }) => (dock === null ? zero : quantity.times(dock))))),
-    loads: new Decimal(String(loads.length)), last: loads.reduce((last, { date }) => (date > last ? date : last), ""),
-    moisture: moisture === null ? null : points(moisture), testWeight: mean((load) => load.testWeight),
+    loads: new Decimal(String(loads.length)),
+    last: loads.reduce((last, { date }) => (date > last ? date : last), ""),
+    moisture: moisture === null ? null : points(moisture),
+    testWeight: mean((load) => load.testWeight),
     entries: loads.map(({ source }) => source),
   };
 }

@@ -6,8 +6,11 @@ import { area, money } from "./units";
 
 const fields = [field("Home", "100", "200"), field("Hill", "50", "160")];
 const outlookOf = (operations: readonly Operation[], name = "Home") =>
-  seasonFigures(seasonOf({ fields, operations: operations.map((each, index) => ({ ...each, source: { table: "Operations", row: index + 1 } })) }))
-    .crops[0]!.fields.find((each) => each.field === name)!.outlook.charges.map(({ amount, entries }) => `${amount} of ${entries.map(({ row }) => row).join("+")}`);
+  seasonFigures(
+    seasonOf({ fields, operations: operations.map((each, index) => ({ ...each, source: { table: "Operations", row: index + 1 } })) }),
+  )
+    .crops[0]!.fields.find((each) => each.field === name)!
+    .outlook.charges.map(({ amount, entries }) => `${amount} of ${entries.map(({ row }) => row).join("+")}`);
 
 describe("a field", () => {
   it("has an area", () => {
@@ -24,7 +27,11 @@ describe("what is left of the plan", () => {
   });
 
   it("takes rows of one date in their order, and those without a date last", () => {
-    const rows = [operation("Spraying", "Home", "1", "plan"), operation("Spraying", "Home", "10", "plan", { date: "2031-05-01" }), operation("Spraying", "Home", "100", "plan", { date: "2031-05-01" })];
+    const rows = [
+      operation("Spraying", "Home", "1", "plan"),
+      operation("Spraying", "Home", "10", "plan", { date: "2031-05-01" }),
+      operation("Spraying", "Home", "100", "plan", { date: "2031-05-01" }),
+    ];
     expect(outlookOf([...rows, operation("Spraying", "Home", "0", "done", { area: area("100") })])).toEqual(["10100 of 4+3+1"]);
     expect(outlookOf([...rows, operation("Spraying", "Home", "0", "done", { area: area("200") })])).toEqual(["100 of 4+1"]);
   });
@@ -40,12 +47,14 @@ describe("what is left of the plan", () => {
     /** Pounds an acre that the outlook takes of an item, of which 60 lb are planned in April and 120 in June. */
     const poundsOf = (rows: readonly Application[]) => {
       const urea = item("Urea", "1");
-      const { outlook, plan } = seasonFigures(seasonOf({ fields: [field("Home", "100", "200")], items: [urea], applications: rows })).crops[0]!.fields[0]!;
+      const { outlook, plan } = seasonFigures(seasonOf({ fields: [field("Home", "100", "200")], items: [urea], applications: rows }))
+        .crops[0]!.fields[0]!;
       return [plan, outlook].map(({ budget }) => budget.costPerArea.layers.operating.toFixed()).join(" then ");
     };
     const first = application("Urea", "Home", "60", "plan", { date: "2031-04-10" });
     const second = application("Urea", "Home", "120", "plan", { date: "2031-06-15" });
-    const done = (rate: string, more: Partial<Application> = {}) => application("Urea", "Home", rate, "done", { date: "2031-05-20", ...more });
+    const done = (rate: string, more: Partial<Application> = {}) =>
+      application("Urea", "Home", rate, "done", { date: "2031-05-20", ...more });
 
     it("takes the done rate off the planned row of the same rate, although an older one is still open", () => {
       // 120 done and 60 to come: 180 as planned, and not 120 and once more 120.
@@ -66,7 +75,12 @@ describe("what is left of the plan", () => {
 
     it("leaves what other rows plan where one was done as planned, and counts that one in the plan too", () => {
       expect(poundsOf([first, { ...second, status: "done as planned" }])).toBe("180 then 180");
-      expect(poundsOf([{ ...first, status: "done as planned" }, { ...second, status: "done as planned" }])).toBe("180 then 180");
+      expect(
+        poundsOf([
+          { ...first, status: "done as planned" },
+          { ...second, status: "done as planned" },
+        ]),
+      ).toBe("180 then 180");
       // A rate that nobody planned is taken off the row still open, never off the one that is done.
       expect(poundsOf([first, { ...second, status: "done as planned" }, done("50")])).toBe("180 then 170");
       expect(poundsOf([{ ...second, status: "done as planned" }, done("50")])).toBe("120 then 170");
@@ -74,7 +88,10 @@ describe("what is left of the plan", () => {
   });
 
   it("takes a pass at the planned price of one row off that row", () => {
-    const rows = [operation("Spraying", "Home", "9", "plan", { date: "2031-05-01" }), operation("Spraying", "Home", "14", "plan", { date: "2031-07-20" })];
+    const rows = [
+      operation("Spraying", "Home", "9", "plan", { date: "2031-05-01" }),
+      operation("Spraying", "Home", "14", "plan", { date: "2031-07-20" }),
+    ];
     // By plane for 14 before the first pass by land: 900 are to come.
     expect(outlookOf([...rows, operation("Spraying", "Home", "14", "done", { date: "2031-04-28" })])).toEqual(["2300 of 3+1"]);
     expect(outlookOf([...rows, operation("Spraying", "Home", "11", "done", { date: "2031-04-28" })])).toEqual(["2500 of 3+2"]);
@@ -82,10 +99,18 @@ describe("what is left of the plan", () => {
 
   it("is no pass that never was where a row without a date was done as planned before the harvest", () => {
     const row = operation("Planting", "Home", "20", "done as planned");
-    const season = (status: Operation["status"]) => seasonFigures(seasonOf({
-      fields: [field("Home", "100", "200", { harvestDone: { on: null } })], harvest: [load("Home", "19000")], operations: [{ ...row, status }],
-    })).crops[0]!.fields[0]!;
-    expect([season("done as planned").final!.budget.costPerArea.layers.operating.toFixed(), season("done as planned").neverDone]).toEqual(["20", []]);
+    const season = (status: Operation["status"]) =>
+      seasonFigures(
+        seasonOf({
+          fields: [field("Home", "100", "200", { harvestDone: { on: null } })],
+          harvest: [load("Home", "19000")],
+          operations: [{ ...row, status }],
+        }),
+      ).crops[0]!.fields[0]!;
+    expect([season("done as planned").final!.budget.costPerArea.layers.operating.toFixed(), season("done as planned").neverDone]).toEqual([
+      "20",
+      [],
+    ]);
     expect([season("plan").final!.budget.costPerArea.layers.operating.toFixed(), season("plan").neverDone.length]).toEqual(["0", 1]);
   });
 

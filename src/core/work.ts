@@ -50,7 +50,10 @@ export type WorkByField<Row extends WorkRow> = ReadonlyMap<string, ReadonlyMap<s
  * @param passes how often the row goes over its area
  */
 export function workByField<Row extends WorkRow>(
-  rows: readonly Row[], fields: readonly Field[], subject: (row: Row) => string, passes: (row: Row) => Decimal,
+  rows: readonly Row[],
+  fields: readonly Field[],
+  subject: (row: Row) => string,
+  passes: (row: Row) => Decimal,
 ): WorkByField<Row> {
   const byField = new Map<string, Map<string, Worked<Row>>>(fields.map((field) => [field.name, new Map()]));
   const byName = new Map(fields.map((field) => [field.name, [field]]));
@@ -77,7 +80,11 @@ export function workByField<Row extends WorkRow>(
   return byField;
 }
 
-type Worked<Row extends WorkRow> = Omit<FieldWork<Row>, "planned" | "done" | "left"> & { planned: Work<Row>[]; done: Work<Row>[]; left: readonly Work<Row>[] };
+type Worked<Row extends WorkRow> = Omit<FieldWork<Row>, "planned" | "done" | "left"> & {
+  planned: Work<Row>[];
+  done: Work<Row>[];
+  left: readonly Work<Row>[];
+};
 
 function newWork<Row extends WorkRow>(): Worked<Row> {
   const planned: Work<Row>[] = [];
@@ -90,7 +97,8 @@ function newWork<Row extends WorkRow>(): Worked<Row> {
  * price, whichever came first in the year; then of any, the oldest first.
  */
 export function takeDone<Row extends WorkRow>(
-  planned: readonly Work<Row>[], done: readonly Work<Row>[],
+  planned: readonly Work<Row>[],
+  done: readonly Work<Row>[],
 ): { readonly left: readonly Work<Row>[]; readonly over: Decimal } {
   if (done.length === 0) return { left: planned, over: zero };
   const open = planned.filter(({ row }) => row.status === "plan");
@@ -104,17 +112,23 @@ export function takeDone<Row extends WorkRow>(
   return { left: takeOff(lessened(oldest, offAlike), tallied([...alike.values()])), over: zero };
 }
 
-/** Works with so many area passes taken off, the oldest date first, rows without a date last, rows of one date in the order of the table. */
+/**
+ * Works with so many area passes taken off, the oldest date first, rows without a date last, rows of one date in the order of the
+ * table.
+ */
 export function takeOff<Row extends WorkRow>(works: readonly Work<Row>[], areaPasses: Decimal): readonly Work<Row>[] {
   if (areaPasses.isZero()) return works;
   if (areaPasses.gte(areaOf(works))) return [];
   const oldest = [...works].sort(byDate);
   let rest = areaPasses;
-  return lessened(oldest, oldest.map((work) => {
-    const off = smaller(work.areaPasses, rest);
-    rest = rest.minus(off);
-    return off;
-  }));
+  return lessened(
+    oldest,
+    oldest.map((work) => {
+      const off = smaller(work.areaPasses, rest);
+      rest = rest.minus(off);
+      return off;
+    }),
+  );
 }
 
 /** The works less the area passes that are taken off each; those of which nothing is left fall out. */
@@ -132,9 +146,12 @@ function likeness(row: WorkRow): string {
   if ("rate" in row) return row.rate.toString();
   const { cost } = row;
   switch (cost.basis) {
-    case "machine": return `by ${cost.machine}`;
-    case "per hour": return `${cost.rate.toString()} for ${cost.hours.toString()} hours`;
-    default: return `${cost.rate.toString()} ${cost.basis}`;
+    case "machine":
+      return `by ${cost.machine}`;
+    case "per hour":
+      return `${cost.rate.toString()} for ${cost.hours.toString()} hours`;
+    default:
+      return `${cost.rate.toString()} ${cost.basis}`;
   }
 }
 

@@ -76,9 +76,16 @@ export function CellEditor({ book, sheet, at, editing, commands }: CellEditorPro
   return (
     <span className="editor" data-editor="">
       <input
-        ref={field} value={editing.text} aria-label="Entry" autoComplete="off" spellCheck={false}
+        ref={field}
+        value={editing.text}
+        aria-label="Entry"
+        autoComplete="off"
+        spellCheck={false}
         {...(words.length > 0 && {
-          role: "combobox", "aria-autocomplete": "list", "aria-expanded": isListShown, "aria-controls": list,
+          role: "combobox",
+          "aria-autocomplete": "list",
+          "aria-expanded": isListShown,
+          "aria-controls": list,
           "aria-activedescendant": isListShown && marked >= 0 ? `${list}-${marked}` : undefined,
         })}
         onChange={(event) => {
@@ -88,13 +95,17 @@ export function CellEditor({ book, sheet, at, editing, commands }: CellEditorPro
           setOpen(words.length > 0);
           commands.changeText(event.target.value);
         }}
-        onKeyDown={onKeyDown} onBlur={() => commands.commit(null)}
+        onKeyDown={onKeyDown}
+        onBlur={() => commands.commit(null)}
       />
       {isListShown && (
         <ul id={list} role="listbox" aria-label="Choices" className="choices">
           {shown.map((choice, index) => (
             <li
-              key={choice} id={`${list}-${index}`} role="option" aria-selected={index === marked}
+              key={choice}
+              id={`${list}-${index}`}
+              role="option"
+              aria-selected={index === marked}
               onPointerDown={(event) => event.preventDefault()}
               onClick={() => {
                 choose(choice);

@@ -42,25 +42,28 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
   const hasChanges = useCallback(() => atHand.isTyping() || (atHand.current?.book.hasChanges() ?? false), [atHand]);
 
   /** Opens a file; answers whether it could be opened. The workbook at hand stays where it could not. */
-  const show = useCallback(async (file: Promise<WorkbookFile>, from: "file" | "demo" | Draft = "file"): Promise<boolean> => {
-    const kept = atHand.current === null ? "" : ` ${atHand.current.name} is still open.`;
-    const got = await file.then(ok, (reason: unknown) => failed(reason instanceof Error ? reason.message : String(reason)));
-    if (!got.ok) {
-      setNotice({ intent: "error", text: got.problems.join(" ") + kept });
-      return false;
-    }
-    const { name, bytes, placed = null } = got.value;
-    const isDraft = typeof from === "object";
-    const opened = openBook(bytes, { engine, isDraft });
-    if (!opened.ok) {
-      setNotice({ intent: "error", text: `${name} could not be opened. ${opened.problems.join(" ")}${kept}` });
-      return false;
-    }
-    setOpen({ name, book: opened.value, placed: { current: placed }, draftId: isDraft ? from.id : newDraftId() });
-    setNotice(null);
-    tabs.opened(from === "demo" ? null : name);
-    return true;
-  }, [atHand, tabs]);
+  const show = useCallback(
+    async (file: Promise<WorkbookFile>, from: "file" | "demo" | Draft = "file"): Promise<boolean> => {
+      const kept = atHand.current === null ? "" : ` ${atHand.current.name} is still open.`;
+      const got = await file.then(ok, (reason: unknown) => failed(reason instanceof Error ? reason.message : String(reason)));
+      if (!got.ok) {
+        setNotice({ intent: "error", text: got.problems.join(" ") + kept });
+        return false;
+      }
+      const { name, bytes, placed = null } = got.value;
+      const isDraft = typeof from === "object";
+      const opened = openBook(bytes, { engine, isDraft });
+      if (!opened.ok) {
+        setNotice({ intent: "error", text: `${name} could not be opened. ${opened.problems.join(" ")}${kept}` });
+        return false;
+      }
+      setOpen({ name, book: opened.value, placed: { current: placed }, draftId: isDraft ? from.id : newDraftId() });
+      setNotice(null);
+      tabs.opened(from === "demo" ? null : name);
+      return true;
+    },
+    [atHand, tabs],
+  );
 
   const openNew = useCallback(() => {
     setOpen({ name: "New season.xlsx", book: newBook({ engine }), placed: { current: null }, draftId: newDraftId() });
@@ -68,7 +71,9 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
   }, [tabs]);
 
   useEffect(() => {
-    show(fetchWorkbook(demo), "demo").then((shown) => (shown ? undefined : openNew())).catch(setFault);
+    show(fetchWorkbook(demo), "demo")
+      .then((shown) => (shown ? undefined : openNew()))
+      .catch(setFault);
   }, [show, openNew]);
 
   useEffect(() => {
@@ -84,7 +89,10 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
       // Browsers report delayed resize notices this way, without an exception: nothing is wrong then.
       if (event instanceof ErrorEvent && !(event.error instanceof Error)) return;
       const { message } = event instanceof ErrorEvent ? event : { message: detailsOf(event.reason).split("\n")[0] ?? "" };
-      setNotice({ intent: "error", text: `Something went wrong in the page itself: ${message} The workbook is still here: save it, then load the page again.` });
+      setNotice({
+        intent: "error",
+        text: `Something went wrong in the page itself: ${message} The workbook is still here: save it, then load the page again.`,
+      });
     };
     window.addEventListener("error", tell);
     window.addEventListener("unhandledrejection", tell);
@@ -95,83 +103,123 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
   }, []);
 
   /** Goes on at once where nothing would be lost, else asks first. */
-  const replace = useCallback((next: () => Promise<unknown>) => {
-    const then = () => void next().catch(setFault);
-    if (hasChanges()) setAsking({ then });
-    else then();
-  }, [hasChanges]);
+  const replace = useCallback(
+    (next: () => Promise<unknown>) => {
+      const then = () => void next().catch(setFault);
+      if (hasChanges()) setAsking({ then });
+      else then();
+    },
+    [hasChanges],
+  );
 
-  /** Saves the workbook at hand: into its file where the browser handed that over, else to the downloads; answers whether that went well. */
-  const save = useCallback(async (asCopy: boolean): Promise<boolean> => {
-    const saving = atHand.current;
-    if (saving === null) return false;
-    const { name, book, placed } = saving;
-    const again = () => setOpen((now) => (now?.book === book ? { ...saving } : now));
-    const { bytes, keep } = await book.save();
-    try {
-      if (placed.current !== null && !asCopy) placed.current = await writeInPlace(placed.current, bytes);
-      else download({ name, bytes });
-    } catch (fault) {
-      const why = fault instanceof Error ? fault.message : String(fault);
-      setNotice({
-        intent: "error", text: `${name} could not be saved: ${why}. What you entered is still only in this page and its draft.`,
-        answers: asCopy || placed.current === null ? [] : [{ label: "Save a copy", choose: () => void save(true).catch(setFault) }],
-      });
-      return false;
-    }
-    keep();
-    tabs.saved(name);
-    // Drawn again, because the file is saved now.
-    again();
-    if (placed.current !== null && !asCopy) {
-      if (!book.hasChanges()) await keeper?.drop();
-      setNotice({ intent: "success", text: `${name} was saved in its place.` });
-      return true;
-    }
-    void keeper?.handedOut();
-    const missed = () => {
-      book.notSaved();
+  /**
+   * Saves the workbook at hand: into its file where the browser handed that over, else to the downloads; answers whether that
+   * went well.
+   */
+  const save = useCallback(
+    async (asCopy: boolean): Promise<boolean> => {
+      const saving = atHand.current;
+      if (saving === null) return false;
+      const { name, book, placed } = saving;
+      const again = () => setOpen((now) => (now?.book === book ? { ...saving } : now));
+      const { bytes, keep } = await book.save();
+      try {
+        if (placed.current !== null && !asCopy) placed.current = await writeInPlace(placed.current, bytes);
+        else download({ name, bytes });
+      } catch (fault) {
+        const why = fault instanceof Error ? fault.message : String(fault);
+        setNotice({
+          intent: "error",
+          text: `${name} could not be saved: ${why}. What you entered is still only in this page and its draft.`,
+          answers: asCopy || placed.current === null ? [] : [{ label: "Save a copy", choose: () => void save(true).catch(setFault) }],
+        });
+        return false;
+      }
+      keep();
+      tabs.saved(name);
+      // Drawn again, because the file is saved now.
       again();
-      setNotice({ intent: "warning", text: `${name} counts as unsaved again. Look whether the browser blocks downloads from this page, then save once more; its draft is kept.` });
-    };
-    setNotice({ intent: "success", text: `${name} was handed to the browser's downloads.`, answers: [{ label: "It did not arrive", choose: missed }] });
-    return true;
-  }, [atHand, keeper, tabs]);
+      if (placed.current !== null && !asCopy) {
+        if (!book.hasChanges()) await keeper?.drop();
+        setNotice({ intent: "success", text: `${name} was saved in its place.` });
+        return true;
+      }
+      void keeper?.handedOut();
+      const missed = () => {
+        book.notSaved();
+        again();
+        setNotice({
+          intent: "warning",
+          text:
+            `${name} counts as unsaved again. Look whether the ` +
+            `browser blocks downloads from this page, then save once ` +
+            `more; its draft is kept.`,
+        });
+      };
+      setNotice({
+        intent: "success",
+        text: `${name} was handed to the browser's downloads.`,
+        answers: [{ label: "It did not arrive", choose: missed }],
+      });
+      return true;
+    },
+    [atHand, keeper, tabs],
+  );
 
-  const openAny = (file: Parameters<FileCommands["openFile"]>[0]) => replace(() => show(file instanceof File ? readFile(file) : readInPlace(file)));
+  const openAny = (file: Parameters<FileCommands["openFile"]>[0]) =>
+    replace(() => show(file instanceof File ? readFile(file) : readInPlace(file)));
   const files: FileCommands = {
     openFile: openAny,
-    pickFile: picker() === null ? null : () => void pickInPlace().then((handle) => (handle === null ? undefined : openAny(handle))).catch(setFault),
+    pickFile:
+      picker() === null
+        ? null
+        : () =>
+            void pickInPlace()
+              .then((handle) => (handle === null ? undefined : openAny(handle)))
+              .catch(setFault),
     openDemo: () => replace(() => show(fetchWorkbook(demo), "demo")),
     openProblems: () => replace(() => show(fetchWorkbook(demoWithProblems), "demo")),
     openNew: () => replace(() => Promise.resolve(openNew())),
     save: () => void save(false).catch(setFault),
     saveCopy: () => void save(true).catch(setFault),
   };
-  const openDraft = (draft: Draft) => replace(async () => {
-    if (await show(Promise.resolve({ name: draft.name, bytes: draft.bytes }), draft)) taken(draft.id);
-  });
+  const openDraft = (draft: Draft) =>
+    replace(async () => {
+      if (await show(Promise.resolve({ name: draft.name, bytes: draft.bytes }), draft)) taken(draft.id);
+    });
 
   return (
     <FluentProvider theme={paneThemes[theme]}>
       <div className="notice-region" aria-live="polite">
         {notice !== null && <Notice {...notice} dismiss={() => setNotice(null)} />}
         {news.kept === "no" && hasChanges() && (
-          <p className="no-draft">No draft is kept in this browser: {news.why}. Save the workbook often, because a crash would lose what no file has.</p>
+          <p className="no-draft">
+            No draft is kept in this browser: {news.why}. Save the workbook often, because a crash would lose what no file has.
+          </p>
         )}
         <DraftsOffered drafts={left} open={openDraft} discard={({ id }) => discard(id)} />
       </div>
-      {open === null
-        ? <main className="starting"><h1>Pennyacre</h1><p>Opening the demo season …</p></main>
-        : <WorkbookView key={open.book.id} open={open} files={files} theme={theme} atHand={atHand} isDraftKept={news.kept === "yes"} />}
+      {open === null ? (
+        <main className="starting">
+          <h1>Pennyacre</h1>
+          <p>Opening the demo season …</p>
+        </main>
+      ) : (
+        <WorkbookView key={open.book.id} open={open} files={files} theme={theme} atHand={atHand} isDraftKept={news.kept === "yes"} />
+      )}
       <DropTarget drop={files.openFile} />
       {asking !== null && (
         <UnsavedDialog
-          name={open?.name ?? ""} stay={() => setAsking(null)}
+          name={open?.name ?? ""}
+          stay={() => setAsking(null)}
           goOn={(saveFirst) => {
             setAsking(null);
             // What could not be saved is not given up; what nobody wants to save needs no draft any more.
-            (saveFirst ? save(false) : Promise.resolve(keeper?.drop()).then(() => true)).then((done) => { if (done) asking.then(); }).catch(setFault);
+            (saveFirst ? save(false) : Promise.resolve(keeper?.drop()).then(() => true))
+              .then((done) => {
+                if (done) asking.then();
+              })
+              .catch(setFault);
           }}
         />
       )}

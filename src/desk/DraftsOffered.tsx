@@ -15,16 +15,27 @@ export function DraftsOffered({ drafts, open, discard }: DraftsOfferedProps) {
     <ul>
       {some.map((draft) => (
         <li key={draft.id}>
-          <span className="draft-name">{draft.name}, {momentOf(draft.at)}</span>
-          <Button size="small" appearance="primary" onClick={() => open(draft)}>Open the draft<span className="unseen"> of {draft.name}</span></Button>
-          <Button size="small" onClick={() => discard(draft)}>Discard<span className="unseen"> the draft of {draft.name}</span></Button>
+          <span className="draft-name">
+            {draft.name}, {momentOf(draft.at)}
+          </span>
+          <Button size="small" appearance="primary" onClick={() => open(draft)}>
+            Open the draft<span className="unseen"> of {draft.name}</span>
+          </Button>
+          <Button size="small" onClick={() => discard(draft)}>
+            Discard<span className="unseen"> the draft of {draft.name}</span>
+          </Button>
         </li>
       ))}
     </ul>
   );
   return (
     <section className="drafts" aria-label="Drafts kept in this browser">
-      {lost.length > 0 && <><p>Entries that no file has are kept in this browser from before:</p>{list(lost)}</>}
+      {lost.length > 0 && (
+        <>
+          <p>Entries that no file has are kept in this browser from before:</p>
+          {list(lost)}
+        </>
+      )}
       {handedOut.length > 0 && (
         <details>
           <summary>Handed to the browser&apos;s downloads, in case a file did not arrive: {handedOut.length}</summary>
@@ -35,4 +46,5 @@ export function DraftsOffered({ drafts, open, discard }: DraftsOfferedProps) {
   );
 }
 
-const momentOf = (at: number): string => new Date(at).toLocaleString(undefined, { day: "numeric", month: "long", hour: "2-digit", minute: "2-digit" });
+const momentOf = (at: number): string =>
+  new Date(at).toLocaleString(undefined, { day: "numeric", month: "long", hour: "2-digit", minute: "2-digit" });

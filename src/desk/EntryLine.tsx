@@ -29,7 +29,10 @@ export function placeInTable(book: GridBook, sheet: GridSheet, at: At): string {
   return `${name}, row ${at.row + 1}${heading}`;
 }
 
-/** The line below the grid: where the active cell is and what it holds, a formula as a formula; what to enter there, and what is wrong with it. */
+/**
+ * The line below the grid: where the active cell is and what it holds, a formula as a formula; what to enter there, and what is
+ * wrong with it.
+ */
 export function EntryLine({ book, currency, sheet, faults, active, editing, commands }: EntryLineProps) {
   const cell = book.cell(sheet.name, active);
   const name = cellName(active);
@@ -38,9 +41,16 @@ export function EntryLine({ book, currency, sheet, faults, active, editing, comm
   const fault = faults.get(faultKey(active));
   return (
     <div className="entry-line">
-      <span className="place">{place}{place === name ? "" : " "}<span className={place === name ? "address unseen" : "address"}>{name}</span></span>
+      <span className="place">
+        {place}
+        {place === name ? "" : " "}
+        <span className={place === name ? "address unseen" : "address"}>{name}</span>
+      </span>
       <input
-        aria-label={`Entry in ${place}`} value={editing === null ? cell.entry : editing.text} spellCheck={false} autoComplete="off"
+        aria-label={`Entry in ${place}`}
+        value={editing === null ? cell.entry : editing.text}
+        spellCheck={false}
+        autoComplete="off"
         onFocus={() => {
           if (editing === null) commands.edit(null, "edit", "line");
         }}
@@ -55,7 +65,12 @@ export function EntryLine({ book, currency, sheet, faults, active, editing, comm
         }}
       />
       <span className="hint">
-        {fault !== undefined && <strong>{fault.isToFix ? "To fix: " : "To check: "}{fault.words} </strong>}
+        {fault !== undefined && (
+          <strong>
+            {fault.isToFix ? "To fix: " : "To check: "}
+            {fault.words}{" "}
+          </strong>
+        )}
         {hint}
         {cell.isStale && <strong> Old value: this formula could not be recalculated here.</strong>}
       </span>

@@ -33,8 +33,18 @@ export const GridRow = memo(function GridRow(props: GridRowProps) {
   const isNext = sheet.table !== null && row === sheet.table.block.bottom + 1;
   const parts = columns.map((item) => ({ item, part: partOfTable(sheet, row, item.index) }));
   return (
-    <div className="row" role="row" aria-rowindex={row - first.row + 2} data-row={row} data-next={isNext ? "" : undefined} data-editing={editing === null ? undefined : ""} style={{ top, width }}>
-      <span className="row-name" role="rowheader" aria-colindex={1} data-row-name="" data-within={from >= 0 ? "" : undefined}>{row + 1}</span>
+    <div
+      className="row"
+      role="row"
+      aria-rowindex={row - first.row + 2}
+      data-row={row}
+      data-next={isNext ? "" : undefined}
+      data-editing={editing === null ? undefined : ""}
+      style={{ top, width }}
+    >
+      <span className="row-name" role="rowheader" aria-colindex={1} data-row-name="" data-within={from >= 0 ? "" : undefined}>
+        {row + 1}
+      </span>
       {parts.map(({ item: { index, start, size }, part }) => {
         const cell = book.cell(sheet.name, { row, column: index });
         const isActive = index === activeColumn;
@@ -45,19 +55,45 @@ export const GridRow = memo(function GridRow(props: GridRowProps) {
         const fault = faults.get(faultKey({ row, column: index }));
         return (
           <div
-            key={index} className="cell" role={part === "heading" ? "columnheader" : "gridcell"} aria-colindex={index - first.column + 2}
-            aria-selected={isSelected} tabIndex={isActive ? 0 : -1} style={{ left: start, width: joined === null ? size : joined }} data-joined={joined === null ? undefined : ""}
-            data-column={index} data-kind={cell.kind} data-part={part} data-active={isActive ? "" : undefined}
-            data-overflows={isSpilling || isEdited ? "" : undefined} data-stale={cell.isStale ? "" : undefined} data-look={lookWords(cell.look)}
+            key={index}
+            className="cell"
+            role={part === "heading" ? "columnheader" : "gridcell"}
+            aria-colindex={index - first.column + 2}
+            aria-selected={isSelected}
+            tabIndex={isActive ? 0 : -1}
+            style={{ left: start, width: joined === null ? size : joined }}
+            data-joined={joined === null ? undefined : ""}
+            data-column={index}
+            data-kind={cell.kind}
+            data-part={part}
+            data-active={isActive ? "" : undefined}
+            data-overflows={isSpilling || isEdited ? "" : undefined}
+            data-stale={cell.isStale ? "" : undefined}
+            data-look={lookWords(cell.look)}
             data-fault={fault === undefined ? undefined : fault.isToFix ? "fix" : "check"}
             title={fault?.words ?? (cell.text.length * 7 > size ? cell.text : undefined)}
           >
-            {fault !== undefined && <span className="fault-mark" aria-hidden="true">{fault.isToFix ? "⚠" : "?"}</span>}
-            {isEdited
-              ? <CellEditor book={book} sheet={sheet} at={{ row, column: index }} editing={editing} commands={commands} />
-              : isSpilling ? <span className="spilling">{cell.text}</span> : cell.text}
-            {isNext && index === first.column && cell.kind === "blank" && !isActive && <span className="next">next entry: type here, or paste a block</span>}
-            {fault !== undefined && <span className="unseen"> ({fault.isToFix ? "to fix" : "to check"}: {fault.words})</span>}
+            {fault !== undefined && (
+              <span className="fault-mark" aria-hidden="true">
+                {fault.isToFix ? "⚠" : "?"}
+              </span>
+            )}
+            {isEdited ? (
+              <CellEditor book={book} sheet={sheet} at={{ row, column: index }} editing={editing} commands={commands} />
+            ) : isSpilling ? (
+              <span className="spilling">{cell.text}</span>
+            ) : (
+              cell.text
+            )}
+            {isNext && index === first.column && cell.kind === "blank" && !isActive && (
+              <span className="next">next entry: type here, or paste a block</span>
+            )}
+            {fault !== undefined && (
+              <span className="unseen">
+                {" "}
+                ({fault.isToFix ? "to fix" : "to check"}: {fault.words})
+              </span>
+            )}
             {cell.isStale && <span className="unseen"> (old value, not recalculated)</span>}
           </div>
         );

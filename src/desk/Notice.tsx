@@ -13,8 +13,18 @@ export function Notice({ intent, text, answers = [], dismiss }: NoticeText & { r
   return (
     <MessageBar intent={intent} layout="multiline">
       <MessageBarBody>{text}</MessageBarBody>
-      <MessageBarActions containerAction={<Button size="small" appearance="transparent" onClick={dismiss}>Dismiss</Button>}>
-        {answers.map(({ label, choose }) => <Button key={label} size="small" onClick={choose}>{label}</Button>)}
+      <MessageBarActions
+        containerAction={
+          <Button size="small" appearance="transparent" onClick={dismiss}>
+            Dismiss
+          </Button>
+        }
+      >
+        {answers.map(({ label, choose }) => (
+          <Button key={label} size="small" onClick={choose}>
+            {label}
+          </Button>
+        ))}
       </MessageBarActions>
     </MessageBar>
   );

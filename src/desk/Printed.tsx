@@ -18,7 +18,16 @@ export function Printed({ book, view, farm, charts }: PrintedProps) {
       if (join !== undefined && (column > Math.max(join.left, first.column) || row > join.top)) return [];
       const { text, kind, look } = book.cell(name, { row, column });
       const span = join === undefined ? 1 : join.right - Math.max(join.left, first.column) + 1;
-      return [<td key={column} colSpan={span} data-kind={kind} data-look={[look.bold && "bold", look.italic && "italic", look.align].filter(Boolean).join(" ") || undefined}>{text}</td>];
+      return [
+        <td
+          key={column}
+          colSpan={span}
+          data-kind={kind}
+          data-look={[look.bold && "bold", look.italic && "italic", look.align].filter(Boolean).join(" ") || undefined}
+        >
+          {text}
+        </td>,
+      ];
     });
   };
   return (
@@ -26,9 +35,19 @@ export function Printed({ book, view, farm, charts }: PrintedProps) {
       <h2>{title}</h2>
       <table>
         {table?.headingRow !== undefined && table.headingRow !== null && (
-          <thead><tr>{columns.map((column) => <th key={column}>{book.cell(name, { row: table.headingRow!, column }).text}</th>)}</tr></thead>
+          <thead>
+            <tr>
+              {columns.map((column) => (
+                <th key={column}>{book.cell(name, { row: table.headingRow!, column }).text}</th>
+              ))}
+            </tr>
+          </thead>
         )}
-        <tbody>{rows.map((row) => <tr key={row}>{cells(row)}</tr>)}</tbody>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row}>{cells(row)}</tr>
+          ))}
+        </tbody>
       </table>
       {charts.length > 0 && <SheetCharts charts={charts} />}
       <p>{farm}. Figures are for planning, from your own entries, not audited or verified; not financial, tax or legal advice.</p>

@@ -8,7 +8,10 @@ export type RailProps = {
   readonly show: (view: string, focusGrid: boolean) => void;
 };
 
-/** The tables of the season grouped as the work goes, then the grower's own sheets and the results: arrows, Home and End go from one to the next. */
+/**
+ * The tables of the season grouped as the work goes, then the grower's own sheets and the results: arrows, Home and End go from
+ * one to the next.
+ */
 export function Rail({ views, shown, show }: RailProps) {
   const rail = useRef<HTMLElement>(null);
   useEffect(() => {
@@ -32,7 +35,11 @@ export function Rail({ views, shown, show }: RailProps) {
         <select value={shown.id} onChange={(event) => show(event.target.value, false)}>
           {groupsOf(views).map(([group, members]) => (
             <optgroup key={group} label={group}>
-              {members.map((view) => <option key={view.id} value={view.id}>{view.title}</option>)}
+              {members.map((view) => (
+                <option key={view.id} value={view.id}>
+                  {view.title}
+                </option>
+              ))}
             </optgroup>
           ))}
         </select>
@@ -44,11 +51,20 @@ export function Rail({ views, shown, show }: RailProps) {
             const entries = entriesIn(view);
             return (
               <button
-                key={view.id} id={railId(view.id)} type="button" aria-current={view.id === shown.id ? "true" : undefined}
-                tabIndex={view.id === shown.id ? 0 : -1} onClick={() => show(view.id, true)}
+                key={view.id}
+                id={railId(view.id)}
+                type="button"
+                aria-current={view.id === shown.id ? "true" : undefined}
+                tabIndex={view.id === shown.id ? 0 : -1}
+                onClick={() => show(view.id, true)}
               >
                 <span>{view.title}</span>
-                {entries !== null && <span className="count">{entries}<span className="unseen"> entries</span></span>}
+                {entries !== null && (
+                  <span className="count">
+                    {entries}
+                    <span className="unseen"> entries</span>
+                  </span>
+                )}
               </button>
             );
           })}

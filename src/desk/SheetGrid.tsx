@@ -32,10 +32,12 @@ export type SheetGridProps = {
 };
 
 /** Keeps an index among those in the page although it is out of sight, so that the focus is never lost by scrolling. */
-const keeping = (index: number) => (range: Range): number[] => {
-  const inSight = defaultRangeExtractor(range);
-  return inSight.includes(index) || index >= range.count ? inSight : [...inSight, index].sort((a, b) => a - b);
-};
+const keeping =
+  (index: number) =>
+  (range: Range): number[] => {
+    const inSight = defaultRangeExtractor(range);
+    return inSight.includes(index) || index >= range.count ? inSight : [...inSight, index].sort((a, b) => a - b);
+  };
 
 /** The heading row of the table that the active cell is in, where it has been scrolled out of sight: the column is named by it then. */
 function headingOutOfSight(sheet: GridSheet, active: At, column: number, firstInSight: number): number | null {
@@ -51,7 +53,13 @@ export function SheetGrid({ book, sheet, faults, version, selection, editing, fo
   const rowsInSight = sheet.rowsShown ?? null;
   const [rowCount, columnCount] = [rowsInSight === null ? end.rows - first.row : rowsInSight.length, end.columns - first.column];
   /** Where a row stands among those in sight. */
-  const lineOf = (row: number) => (rowsInSight === null ? row - first.row : Math.max(rowsInSight.findLastIndex((each) => each <= row), 0));
+  const lineOf = (row: number) =>
+    rowsInSight === null
+      ? row - first.row
+      : Math.max(
+          rowsInSight.findLastIndex((each) => each <= row),
+          0,
+        );
   const [activeLine, cornerLine] = [lineOf(active.row), lineOf(corner.row)];
   const headingHeight = sheet.table === null ? addressHeight : tableHeadingHeight;
   const block = selectedBlock(selection);
@@ -61,12 +69,21 @@ export function SheetGrid({ book, sheet, faults, version, selection, editing, fo
   const isWholeColumns = isBlock(selection) && block.top === first.row && block.bottom >= last.row;
 
   const rows = useVirtualizer({
-    count: rowCount, getScrollElement: () => scroller.current, estimateSize: () => rowHeight, overscan: 4,
-    paddingStart: headingHeight, rangeExtractor: useMemo(() => keeping(activeLine), [activeLine]),
+    count: rowCount,
+    getScrollElement: () => scroller.current,
+    estimateSize: () => rowHeight,
+    overscan: 4,
+    paddingStart: headingHeight,
+    rangeExtractor: useMemo(() => keeping(activeLine), [activeLine]),
   });
   const columns = useVirtualizer({
-    horizontal: true, count: columnCount, getScrollElement: () => scroller.current, estimateSize: (index) => sheet.widthOf(index + first.column), overscan: 1,
-    paddingStart: rowNameWidth, rangeExtractor: useMemo(() => keeping(active.column - first.column), [active.column, first.column]),
+    horizontal: true,
+    count: columnCount,
+    getScrollElement: () => scroller.current,
+    estimateSize: (index) => sheet.widthOf(index + first.column),
+    overscan: 1,
+    paddingStart: rowNameWidth,
+    rangeExtractor: useMemo(() => keeping(active.column - first.column), [active.column, first.column]),
   });
   // Widths belong to the sheet: measured again when another view is shown.
   useLayoutEffect(() => columns.measure(), [columns, sheet.id, version]);
@@ -83,7 +100,9 @@ export function SheetGrid({ book, sheet, faults, version, selection, editing, fo
   }, [columns, sheet.id, cornerLine, corner.column, first.column, headingHeight, isWholeRows, isWholeColumns]);
 
   const columnItems = columns.getVirtualItems().map(({ index, start, size }) => ({ index: index + first.column, start, size }));
-  const rowItems = rows.getVirtualItems().map(({ index, start }) => ({ index: rowsInSight === null ? index + first.row : rowsInSight[index] ?? first.row, start }));
+  const rowItems = rows
+    .getVirtualItems()
+    .map(({ index, start }) => ({ index: rowsInSight === null ? index + first.row : (rowsInSight[index] ?? first.row), start }));
   const isEditing = editing !== null;
   const isFilled = rowItems.length > 0 && columnItems.length > 0;
   useLayoutEffect(() => {
@@ -120,21 +139,39 @@ export function SheetGrid({ book, sheet, faults, version, selection, editing, fo
 
   return (
     <div
-      ref={scroller} className="sheet" role="grid" aria-label={sheet.table === null ? `Sheet ${sheet.name}` : `Table ${sheet.title}`} data-kind={sheet.kind} aria-multiselectable="true"
-      aria-rowcount={rowCount + 1} aria-colcount={columnCount + 1} aria-describedby="grid-help"
-      onKeyDown={onKeyDown} onCopy={onCopy} onCut={onCopy} onPaste={onPaste} {...onPointer}
+      ref={scroller}
+      className="sheet"
+      role="grid"
+      aria-label={sheet.table === null ? `Sheet ${sheet.name}` : `Table ${sheet.title}`}
+      data-kind={sheet.kind}
+      aria-multiselectable="true"
+      aria-rowcount={rowCount + 1}
+      aria-colcount={columnCount + 1}
+      aria-describedby="grid-help"
+      onKeyDown={onKeyDown}
+      onCopy={onCopy}
+      onCut={onCopy}
+      onPaste={onPaste}
+      {...onPointer}
     >
       <div className="sheet-inside" role="presentation" style={{ height: rows.getTotalSize(), width }}>
         <div className="names" role="row" aria-rowindex={1} style={{ width, height: headingHeight }}>
-          <span className="corner" role="columnheader" aria-colindex={1}><span className="unseen">{sheet.table === null ? "Row" : "Entry"}</span></span>
+          <span className="corner" role="columnheader" aria-colindex={1}>
+            <span className="unseen">{sheet.table === null ? "Row" : "Entry"}</span>
+          </span>
           {columnItems.map(({ index, start, size }) => {
             const heading = headingOf(index);
             const table = sheet.table?.name ?? null;
             return (
               <span
-                key={index} className="column-name" role="columnheader" aria-colindex={index - first.column + 2} data-column-name={index}
+                key={index}
+                className="column-name"
+                role="columnheader"
+                aria-colindex={index - first.column + 2}
+                data-column-name={index}
                 data-numbers={table !== null && (isWrittenInNumbers(table, heading) || holdsNumbers(book, sheet, index)) ? "" : undefined}
-                data-within={index >= block.left && index <= block.right ? "" : undefined} style={{ left: start, width: size }}
+                data-within={index >= block.left && index <= block.right ? "" : undefined}
+                style={{ left: start, width: size }}
               >
                 {heading}
                 {table !== null && isNeeded(table, heading) && <span className="needed">needed</span>}
@@ -145,11 +182,20 @@ export function SheetGrid({ book, sheet, faults, version, selection, editing, fo
         </div>
         {rowItems.map(({ index, start }) => (
           <GridRow
-            key={index} book={book} sheet={sheet} faults={faults} version={version} row={index} top={start} width={width} columns={columnItems}
+            key={index}
+            book={book}
+            sheet={sheet}
+            faults={faults}
+            version={version}
+            row={index}
+            top={start}
+            width={width}
+            columns={columnItems}
             activeColumn={index === active.row ? active.column : null}
             from={index >= block.top && index <= block.bottom ? block.left : -1}
             to={index >= block.top && index <= block.bottom ? block.right : -1}
-            editing={index === active.row && editing?.where === "cell" ? editing : null} commands={commands}
+            editing={index === active.row && editing?.where === "cell" ? editing : null}
+            commands={commands}
           />
         ))}
       </div>
@@ -162,7 +208,8 @@ function ColumnEdge({ width, set }: { readonly width: number; readonly set: (pix
   const start = useRef<number | null>(null);
   return (
     <span
-      className="edge" aria-hidden="true"
+      className="edge"
+      aria-hidden="true"
       onPointerDown={(event) => {
         event.stopPropagation();
         start.current = event.clientX;
@@ -173,7 +220,9 @@ function ColumnEdge({ width, set }: { readonly width: number; readonly set: (pix
         start.current = null;
         if (from !== null && Math.abs(event.clientX - from) > 2) set(Math.min(Math.max(width + event.clientX - from, 40), 560));
       }}
-      onPointerCancel={() => { start.current = null; }}
+      onPointerCancel={() => {
+        start.current = null;
+      }}
     />
   );
 }
@@ -184,39 +233,52 @@ function usePointerSelection(selection: Selection, sheet: View, commands: Worksp
   const now = useRef(selection);
   now.current = selection;
 
-  const onPointerDown = useCallback((event: PointerEvent) => {
-    const target = event.target as HTMLElement;
-    if (event.button !== 0 || target.closest("[data-editor]") !== null) return;
-    const { first } = sheet;
-    const last = lastInUse(sheet);
-    const rowName = target.closest<HTMLElement>("[data-row-name]")?.parentElement?.dataset["row"];
-    const named = target.closest<HTMLElement>("[data-column-name]")?.dataset["columnName"];
-    const cell = cellUnder(target);
-    if (rowName !== undefined) commands.select(selectBlock({ top: Number(rowName), bottom: Number(rowName), left: first.column, right: last.column }));
-    else if (named !== undefined) commands.select(selectBlock({ top: first.row, bottom: last.row, left: Number(named), right: Number(named) }));
-    else if (cell !== null) {
-      commands.select(event.shiftKey ? { ...now.current, corner: cell } : selectCell(cell));
-      dragging.current = event.pointerType === "mouse";
-    } else return;
-    event.preventDefault();
-  }, [sheet, commands]);
+  const onPointerDown = useCallback(
+    (event: PointerEvent) => {
+      const target = event.target as HTMLElement;
+      if (event.button !== 0 || target.closest("[data-editor]") !== null) return;
+      const { first } = sheet;
+      const last = lastInUse(sheet);
+      const rowName = target.closest<HTMLElement>("[data-row-name]")?.parentElement?.dataset["row"];
+      const named = target.closest<HTMLElement>("[data-column-name]")?.dataset["columnName"];
+      const cell = cellUnder(target);
+      if (rowName !== undefined)
+        commands.select(selectBlock({ top: Number(rowName), bottom: Number(rowName), left: first.column, right: last.column }));
+      else if (named !== undefined)
+        commands.select(selectBlock({ top: first.row, bottom: last.row, left: Number(named), right: Number(named) }));
+      else if (cell !== null) {
+        commands.select(event.shiftKey ? { ...now.current, corner: cell } : selectCell(cell));
+        dragging.current = event.pointerType === "mouse";
+      } else return;
+      event.preventDefault();
+    },
+    [sheet, commands],
+  );
 
-  const onPointerMove = useCallback((event: PointerEvent) => {
-    if (!dragging.current) return;
-    if (event.buttons === 0) dragging.current = false;
-    const cell = cellUnder(event.target as HTMLElement);
-    const { corner } = now.current;
-    if (dragging.current && cell !== null && (cell.row !== corner.row || cell.column !== corner.column)) {
-      commands.select({ ...now.current, corner: cell });
-    }
-  }, [commands]);
+  const onPointerMove = useCallback(
+    (event: PointerEvent) => {
+      if (!dragging.current) return;
+      if (event.buttons === 0) dragging.current = false;
+      const cell = cellUnder(event.target as HTMLElement);
+      const { corner } = now.current;
+      if (dragging.current && cell !== null && (cell.row !== corner.row || cell.column !== corner.column)) {
+        commands.select({ ...now.current, corner: cell });
+      }
+    },
+    [commands],
+  );
 
-  const onPointerUp = useCallback(() => { dragging.current = false; }, []);
+  const onPointerUp = useCallback(() => {
+    dragging.current = false;
+  }, []);
 
-  const onDoubleClick = useCallback((event: { target: EventTarget }) => {
-    const cell = cellUnder(event.target as HTMLElement);
-    if (cell !== null && contains(selectedBlock(now.current), cell)) commands.edit(null, "edit", "cell");
-  }, [commands]);
+  const onDoubleClick = useCallback(
+    (event: { target: EventTarget }) => {
+      const cell = cellUnder(event.target as HTMLElement);
+      if (cell !== null && contains(selectedBlock(now.current), cell)) commands.edit(null, "edit", "cell");
+    },
+    [commands],
+  );
 
   return { onPointerDown, onPointerMove, onPointerUp, onDoubleClick };
 }

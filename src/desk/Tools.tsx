@@ -25,10 +25,33 @@ export function Tools({ commands, isInTable, canFilter, canPrint, print, filterW
   const tools: readonly Tool[] = [
     { name: "Insert", keys: "Insert", does: "a blank entry above each one selected", isOff: !isInTable, use: commands.insertEntries },
     { name: "Delete", keys: "Control+Delete", does: "the selected entries", isOff: !isInTable, use: commands.deleteEntries },
-    { name: "Fill down", keys: "Control+D", does: "the first selected cell into those below; with one cell, the one above into it", use: commands.fillDown },
-    { name: "Sort up", keys: "Alt+Shift+ArrowUp", does: "by this column, smallest or A first", isOff: !isInTable, use: () => commands.sort(false) },
-    { name: "Sort down", keys: "Alt+Shift+ArrowDown", does: "by this column, largest or Z first", isOff: !isInTable, use: () => commands.sort(true) },
-    { name: "Filter", keys: "Control+Shift+F", does: "show some entries only; figures still count all", isOff: !canFilter, use: () => ask("filter") },
+    {
+      name: "Fill down",
+      keys: "Control+D",
+      does: "the first selected cell into those below; with one cell, the one above into it",
+      use: commands.fillDown,
+    },
+    {
+      name: "Sort up",
+      keys: "Alt+Shift+ArrowUp",
+      does: "by this column, smallest or A first",
+      isOff: !isInTable,
+      use: () => commands.sort(false),
+    },
+    {
+      name: "Sort down",
+      keys: "Alt+Shift+ArrowDown",
+      does: "by this column, largest or Z first",
+      isOff: !isInTable,
+      use: () => commands.sort(true),
+    },
+    {
+      name: "Filter",
+      keys: "Control+Shift+F",
+      does: "show some entries only; figures still count all",
+      isOff: !canFilter,
+      use: () => ask("filter"),
+    },
     { name: "Find", keys: "Control+F", does: "in all tables and sheets", use: () => ask("find") },
     { name: "Narrower", keys: "Alt+Shift+ArrowLeft", does: "this column", use: () => commands.widen(-1) },
     { name: "Wider", keys: "Alt+Shift+ArrowRight", does: "this column", use: () => commands.widen(1) },
@@ -37,7 +60,7 @@ export function Tools({ commands, isInTable, canFilter, canPrint, print, filterW
   const onKeyDown = (event: KeyboardEvent) => {
     const by = event.key === "ArrowRight" ? 1 : event.key === "ArrowLeft" ? -1 : 0;
     if (by === 0 || event.altKey || event.shiftKey) return;
-    const buttons = [...bar.current?.querySelectorAll("button") ?? []];
+    const buttons = [...(bar.current?.querySelectorAll("button") ?? [])];
     const at = buttons.indexOf(document.activeElement as HTMLButtonElement);
     if (at < 0) return;
     event.preventDefault();
@@ -45,21 +68,36 @@ export function Tools({ commands, isInTable, canFilter, canPrint, print, filterW
   };
   return (
     <div className="tools" data-open={isOpen ? "" : undefined}>
-      <button type="button" className="tools-open" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>{isOpen ? "Hide tools" : "Tools"}</button>
+      <button type="button" className="tools-open" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
+        {isOpen ? "Hide tools" : "Tools"}
+      </button>
       <div ref={bar} className="tool-bar" role="toolbar" aria-label="What to do with the table" onKeyDown={onKeyDown}>
         {tools.map(({ name, keys, does, isOff = false, use }, index) => (
           <button
-            key={name} type="button" aria-disabled={isOff} aria-keyshortcuts={keys} title={`${name} ${does} (${keys.replace("Control", "Ctrl").replace("Arrow", "")})`}
-            tabIndex={index === 0 ? 0 : -1} onPointerDown={(event) => event.preventDefault()} onClick={() => { if (!isOff) use(); }}
+            key={name}
+            type="button"
+            aria-disabled={isOff}
+            aria-keyshortcuts={keys}
+            title={`${name} ${does} (${keys.replace("Control", "Ctrl").replace("Arrow", "")})`}
+            tabIndex={index === 0 ? 0 : -1}
+            onPointerDown={(event) => event.preventDefault()}
+            onClick={() => {
+              if (!isOff) use();
+            }}
           >
             {name}
           </button>
         ))}
       </div>
-      {asked.field !== null && <Asked key={asked.field} field={asked.field} times={asked.times} commands={commands} close={() => ask(null)} />}
+      {asked.field !== null && (
+        <Asked key={asked.field} field={asked.field} times={asked.times} commands={commands} close={() => ask(null)} />
+      )}
       {filterWords !== null && (
         <p className="filtered">
-          {filterWords} <button type="button" onClick={() => commands.filter(null, false)}>Show all</button>
+          {filterWords}{" "}
+          <button type="button" onClick={() => commands.filter(null, false)}>
+            Show all
+          </button>
         </p>
       )}
     </div>
@@ -67,7 +105,17 @@ export function Tools({ commands, isInTable, canFilter, canPrint, print, filterW
 }
 
 /** The field for what is looked for: Enter goes on, Escape closes it. */
-function Asked({ field, times, commands, close }: { readonly field: "find" | "filter"; readonly times: number; readonly commands: WorkspaceCommands; readonly close: () => void }) {
+function Asked({
+  field,
+  times,
+  commands,
+  close,
+}: {
+  readonly field: "find" | "filter";
+  readonly times: number;
+  readonly commands: WorkspaceCommands;
+  readonly close: () => void;
+}) {
   const [text, setText] = useState("");
   const [isAnywhere, setAnywhere] = useState(true);
   const input = useRef<HTMLInputElement>(null);
@@ -81,7 +129,9 @@ function Asked({ field, times, commands, close }: { readonly field: "find" | "fi
   };
   return (
     <form
-      className="asked" role="search" aria-label={field === "find" ? "Find" : "Filter"}
+      className="asked"
+      role="search"
+      aria-label={field === "find" ? "Find" : "Filter"}
       onSubmit={(event) => {
         event.preventDefault();
         apply(1);
@@ -102,12 +152,29 @@ function Asked({ field, times, commands, close }: { readonly field: "find" | "fi
         <input ref={input} value={text} onChange={(event) => setText(event.target.value)} autoComplete="off" spellCheck={false} />
       </label>
       {field === "filter" && (
-        <label className="tick"><input type="checkbox" checked={!isAnywhere} onChange={(event) => setAnywhere(!event.target.checked)} /> in this column only</label>
+        <label className="tick">
+          <input type="checkbox" checked={!isAnywhere} onChange={(event) => setAnywhere(!event.target.checked)} /> in this column only
+        </label>
       )}
-      {field === "find"
-        ? <><button type="button" onClick={() => apply(-1)}>Previous</button><button type="submit">Next</button></>
-        : <button type="submit">Show</button>}
-      <button type="button" onClick={() => { close(); commands.focusGrid(); }}>Close</button>
+      {field === "find" ? (
+        <>
+          <button type="button" onClick={() => apply(-1)}>
+            Previous
+          </button>
+          <button type="submit">Next</button>
+        </>
+      ) : (
+        <button type="submit">Show</button>
+      )}
+      <button
+        type="button"
+        onClick={() => {
+          close();
+          commands.focusGrid();
+        }}
+      >
+        Close
+      </button>
     </form>
   );
 }

@@ -24,26 +24,67 @@ export function TopBar({ name, hasChanges, isDraftKept, book, files, commands, t
   const picker = useRef<HTMLInputElement>(null);
   return (
     <header className="top">
-      <h1><Coin size={22} />Pennyacre</h1>
+      <h1>
+        <Coin size={22} />
+        Pennyacre
+      </h1>
       <span className="file" role="status">
         {name}
         {hasChanges && <span className="unsaved"> – changes not saved</span>}
         {hasChanges && isDraftKept && <span className="kept">, draft kept</span>}
       </span>
       <div className="views">
-        <Button size="small" aria-pressed={view === "sheet"} appearance={view === "sheet" ? "primary" : "secondary"} onClick={() => setView("sheet")}>Sheets</Button>
-        <Button size="small" aria-pressed={view === "pane"} appearance={view === "pane" ? "primary" : "secondary"} onClick={() => setView("pane")}>Figures</Button>
+        <Button
+          size="small"
+          aria-pressed={view === "sheet"}
+          appearance={view === "sheet" ? "primary" : "secondary"}
+          onClick={() => setView("sheet")}
+        >
+          Sheets
+        </Button>
+        <Button
+          size="small"
+          aria-pressed={view === "pane"}
+          appearance={view === "pane" ? "primary" : "secondary"}
+          onClick={() => setView("pane")}
+        >
+          Figures
+        </Button>
       </div>
       <div className="group" role="group" aria-label="Entries">
-        <Button size="small" disabledFocusable={book.toUndo() === null} title={titleOf("Undo", book.toUndo()?.words, "Ctrl+Z")} onClick={commands.undo}>Undo</Button>
-        <Button size="small" disabledFocusable={book.toRedo() === null} title={titleOf("Redo", book.toRedo()?.words, "Ctrl+Y")} onClick={commands.redo}>Redo</Button>
-        <Button size="small" disabledFocusable={table === null} onClick={() => { if (table !== null) commands.addRow(table); }}>
+        <Button
+          size="small"
+          disabledFocusable={book.toUndo() === null}
+          title={titleOf("Undo", book.toUndo()?.words, "Ctrl+Z")}
+          onClick={commands.undo}
+        >
+          Undo
+        </Button>
+        <Button
+          size="small"
+          disabledFocusable={book.toRedo() === null}
+          title={titleOf("Redo", book.toRedo()?.words, "Ctrl+Y")}
+          onClick={commands.redo}
+        >
+          Redo
+        </Button>
+        <Button
+          size="small"
+          disabledFocusable={table === null}
+          onClick={() => {
+            if (table !== null) commands.addRow(table);
+          }}
+        >
           {table === null ? "Add an entry" : `Add an entry to ${table.replaceAll("_", " ")}`}
         </Button>
       </div>
       <div className="group" role="group" aria-label="File">
         <input
-          ref={picker} type="file" accept={acceptedFiles} hidden aria-label="Workbook file"
+          ref={picker}
+          type="file"
+          accept={acceptedFiles}
+          hidden
+          aria-label="Workbook file"
           onChange={(event) => {
             const file = event.target.files?.[0];
             // Emptied, so that the same file can be picked again.
@@ -51,15 +92,28 @@ export function TopBar({ name, hasChanges, isDraftKept, book, files, commands, t
             if (file !== undefined) files.openFile(file);
           }}
         />
-        <Button size="small" onClick={() => (files.pickFile ?? (() => picker.current?.click()))()}>Open…</Button>
-        <Button size="small" appearance={hasChanges ? "primary" : "secondary"} onClick={files.save}>Save</Button>
-        <Button size="small" onClick={files.openNew}>New</Button>
-        <Button size="small" onClick={files.openDemo}>Demo season</Button>
-        <Button size="small" onClick={files.openProblems}>Demo with entries to fix</Button>
-        <a className="help" href="help.html" target="_blank" rel="noreferrer">Help</a>
+        <Button size="small" onClick={() => (files.pickFile ?? (() => picker.current?.click()))()}>
+          Open…
+        </Button>
+        <Button size="small" appearance={hasChanges ? "primary" : "secondary"} onClick={files.save}>
+          Save
+        </Button>
+        <Button size="small" onClick={files.openNew}>
+          New
+        </Button>
+        <Button size="small" onClick={files.openDemo}>
+          Demo season
+        </Button>
+        <Button size="small" onClick={files.openProblems}>
+          Demo with entries to fix
+        </Button>
+        <a className="help" href="help.html" target="_blank" rel="noreferrer">
+          Help
+        </a>
       </div>
     </header>
   );
 }
 
-const titleOf = (does: string, words: string | undefined, keys: string): string => (words === undefined ? `Nothing to ${does.toLowerCase()}` : `${does}: ${words} (${keys})`);
+const titleOf = (does: string, words: string | undefined, keys: string): string =>
+  words === undefined ? `Nothing to ${does.toLowerCase()}` : `${does}: ${words} (${keys})`;

@@ -1,11 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import { useEffect, useRef } from "react";
 
-export type UnsavedDialogProps = {
-  readonly name: string;
-  readonly stay: () => void;
-  readonly goOn: (saveFirst: boolean) => void;
-};
+export type UnsavedDialogProps = { readonly name: string; readonly stay: () => void; readonly goOn: (saveFirst: boolean) => void };
 
 /**
  * Asked before another workbook takes the place of one with changes that no file has. The browser's own dialog: it keeps the
@@ -16,11 +12,17 @@ export function UnsavedDialog({ name, stay, goOn }: UnsavedDialogProps) {
   useEffect(() => {
     const before = document.activeElement;
     dialog.current?.showModal();
-    return () => { if (before instanceof HTMLElement && before.isConnected) before.focus({ preventScroll: true }); };
+    return () => {
+      if (before instanceof HTMLElement && before.isConnected) before.focus({ preventScroll: true });
+    };
   }, []);
   return (
     <dialog
-      ref={dialog} className="question" role="alertdialog" aria-labelledby="unsaved-title" aria-describedby="unsaved-words"
+      ref={dialog}
+      className="question"
+      role="alertdialog"
+      aria-labelledby="unsaved-title"
+      aria-describedby="unsaved-words"
       onCancel={(event) => {
         event.preventDefault();
         stay();
@@ -29,7 +31,9 @@ export function UnsavedDialog({ name, stay, goOn }: UnsavedDialogProps) {
       <h2 id="unsaved-title">Save your changes?</h2>
       <p id="unsaved-words">{name} has changes that are only in this page. Opening another workbook loses them, unless you save first.</p>
       <div className="answers">
-        <Button appearance="primary" onClick={() => goOn(true)}>Save, then open</Button>
+        <Button appearance="primary" onClick={() => goOn(true)}>
+          Save, then open
+        </Button>
         <Button onClick={() => goOn(false)}>Open without saving</Button>
         <Button onClick={stay}>Stay here</Button>
       </div>

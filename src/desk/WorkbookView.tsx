@@ -18,7 +18,13 @@ import { TopBar } from "./TopBar";
 import { useWorkspace } from "./useWorkspace";
 import type { View } from "./views";
 
-export type WorkbookViewProps = { readonly open: OpenBook; readonly files: FileCommands; readonly theme: PaneTheme; readonly atHand: AtHand; readonly isDraftKept: boolean };
+export type WorkbookViewProps = {
+  readonly open: OpenBook;
+  readonly files: FileCommands;
+  readonly theme: PaneTheme;
+  readonly atHand: AtHand;
+  readonly isDraftKept: boolean;
+};
 
 /** The pane is drawn by its own readings of the workbook, not at every key pressed in the grid. */
 const PaneBeside = memo(Pane);
@@ -81,12 +87,37 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
   return (
     <div className="desk" data-theme={theme} data-view={side} onKeyDown={onKeyDown}>
       <nav className="skips" aria-label="Skip">
-        <a href="#sheet-panel" onClick={(event) => { event.preventDefault(); setSide("sheet"); commands.select(selection); }}>Skip to the sheet</a>
-        <a href="#pane" onClick={(event) => { event.preventDefault(); setSide("pane"); focusLater("pane"); }}>Skip to the pane</a>
+        <a
+          href="#sheet-panel"
+          onClick={(event) => {
+            event.preventDefault();
+            setSide("sheet");
+            commands.select(selection);
+          }}
+        >
+          Skip to the sheet
+        </a>
+        <a
+          href="#pane"
+          onClick={(event) => {
+            event.preventDefault();
+            setSide("pane");
+            focusLater("pane");
+          }}
+        >
+          Skip to the pane
+        </a>
       </nav>
       <TopBar
-        name={name} hasChanges={isTyping || book.hasChanges()} isDraftKept={isDraftKept} book={book} files={files} commands={commands}
-        table={tableToGrow(view, selection)} view={side} setView={setSide}
+        name={name}
+        hasChanges={isTyping || book.hasChanges()}
+        isDraftKept={isDraftKept}
+        book={book}
+        files={files}
+        commands={commands}
+        table={tableToGrow(view, selection)}
+        view={side}
+        setView={setSide}
       />
       <main className="both">
         <section className="work" aria-label="Workbook">
@@ -94,24 +125,48 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
             <Rail views={views} shown={view} show={commands.show} />
             <div id="sheet-panel" className="sheet-panel">
               <Tools
-                commands={commands} isInTable={(view.table ?? tableAt(view, selection.active) ?? null) !== null} canFilter={view.table !== null} canPrint print={() => setPrinting(true)}
-                filterWords={filter === undefined || view.rowsShown === undefined || view.rowsShown === null ? null : filterWords(view, filter)} asked={asked} ask={ask}
+                commands={commands}
+                isInTable={(view.table ?? tableAt(view, selection.active) ?? null) !== null}
+                canFilter={view.table !== null}
+                canPrint
+                print={() => setPrinting(true)}
+                filterWords={
+                  filter === undefined || view.rowsShown === undefined || view.rowsShown === null ? null : filterWords(view, filter)
+                }
+                asked={asked}
+                ask={ask}
               />
               <SheetGrid
-                key={view.id} book={book} sheet={view} faults={faultsHere} version={version} selection={selection} editing={workspace.editing}
-                focusRequest={workspace.focusRequest} commands={commands}
+                key={view.id}
+                book={book}
+                sheet={view}
+                faults={faultsHere}
+                version={version}
+                selection={selection}
+                editing={workspace.editing}
+                focusRequest={workspace.focusRequest}
+                commands={commands}
               />
               {charts.length > 0 && <SheetCharts charts={charts} />}
             </div>
           </div>
-          <EntryLine book={book} currency={report?.season.settings.currency ?? ""} sheet={view} faults={faultsHere} active={selection.active} editing={workspace.editing} commands={commands} />
+          <EntryLine
+            book={book}
+            currency={report?.season.settings.currency ?? ""}
+            sheet={view}
+            faults={faultsHere}
+            active={selection.active}
+            editing={workspace.editing}
+            commands={commands}
+          />
           <div className="status" role="status">
             {engineFault !== null && `Formulas cannot be worked out here (${engineFault}). Values that may be old are marked. `}
             {status !== "" ? status : isBlockSelected ? selectionWords(book, view, selectedBlock(selection)) : ""}
           </div>
           <p id="grid-help" className="unseen">
-            Type to enter, F2 to edit, Insert for a blank entry above, Control Delete to delete entries, Control D to fill down, Control F to find,
-            Control Shift F to filter, Alt Shift and arrows to sort by the column or change its width, Control P to print, Escape then Tab to leave the grid, F6 for the next part of the page.
+            Type to enter, F2 to edit, Insert for a blank entry above, Control Delete to delete entries, Control D to fill down, Control F
+            to find, Control Shift F to filter, Alt Shift and arrows to sort by the column or change its width, Control P to print, Escape
+            then Tab to leave the grid, F6 for the next part of the page.
           </p>
         </section>
         {printing && <Printed book={book} view={view} farm={name} charts={charts} />}
@@ -126,7 +181,12 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
 /** What a filter shows and hides, in words. */
 function filterWords(view: View, { text, column }: Filter): string {
   const { shown, hidden } = countShown(view, view.rowsShown ?? []);
-  return `${shown} of ${shown + hidden} entries are shown, those with “${text}”${column === null ? "" : " in one column"}; ${hidden} are hidden. Figures count all of them.`;
+  return (
+    `${shown} of ${shown + hidden} ` +
+    `entries are shown, those with ` +
+    `“${text}”${column === null ? "" : " in one column"}; ` +
+    `${hidden} are hidden. Figures count all of them.`
+  );
 }
 
 /** The table that an entry is added to: the one that is shown or selected, else the only one of the sheet. */

@@ -25,7 +25,10 @@ export function cellFaults(report: Pick<SeasonReport, "problems" | "placeOf" | "
     bySheet.set(place.sheet, onSheet);
     const before = onSheet.get(faultKey(place));
     const words = around(`${what} ${remedy}`, problem.found, (ours) => spelledText(ours, report));
-    onSheet.set(faultKey(place), { words: before === undefined ? words : `${before.words} ${words}`, isToFix: gradeOf(problem) === "fix" || before?.isToFix === true });
+    onSheet.set(faultKey(place), {
+      words: before === undefined ? words : `${before.words} ${words}`,
+      isToFix: gradeOf(problem) === "fix" || before?.isToFix === true,
+    });
   }
   return bySheet;
 }

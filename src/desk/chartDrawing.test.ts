@@ -1,7 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { chartDrawing } from "./chartDrawing";
 
-const chart = (kind: "column" | "line" | "other", ...values: (number | null)[]) => ({ title: "T", kind, categories: values.map(String), series: [{ name: "S", values }] });
+const chart = (kind: "column" | "line" | "other", ...values: (number | null)[]) => ({
+  title: "T",
+  kind,
+  categories: values.map(String),
+  series: [{ name: "S", values }],
+});
 
 describe("the drawing of a chart", () => {
   it("begins bars at nothing and ends at a round step", () => {
@@ -22,6 +27,10 @@ describe("the drawing of a chart", () => {
   });
 
   it("is none of a kind that is not drawn, and of no figures", () => {
-    expect([chartDrawing(chart("other", 1)), chartDrawing(chart("line", null)), chartDrawing(chart("column", 0))?.zero]).toEqual([null, null, 0]);
+    expect([chartDrawing(chart("other", 1)), chartDrawing(chart("line", null)), chartDrawing(chart("column", 0))?.zero]).toEqual([
+      null,
+      null,
+      0,
+    ]);
   });
 });

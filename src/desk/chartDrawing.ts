@@ -27,7 +27,10 @@ export function chartDrawing({ kind, series }: SheetChart): ChartDrawing | null 
   const share = (value: number) => (value - bottom) / (top - bottom);
   return {
     zero: Math.min(1, Math.max(0, share(0))),
-    ticks: Array.from({ length: Math.round((top - bottom) / step) + 1 }, (_, index) => bottom + index * step).map((value) => ({ share: share(value), words: words(value, step) })),
+    ticks: Array.from({ length: Math.round((top - bottom) / step) + 1 }, (_, index) => bottom + index * step).map((value) => ({
+      share: share(value),
+      words: words(value, step),
+    })),
     lines: series.map(({ values }) => runs(values, share)),
   };
 }

@@ -15,7 +15,13 @@ describe("meant", () => {
   it("is the one spelled in full although another begins with it", () => expect(meant(["Corn", "Corn on corn"], "corn")).toBe("Corn"));
   it("is the one that the others only add words to", () => {
     const statuses = ["plan", "done", "done as planned"];
-    expect(["d", "DON", "done", "done a", "p"].map((typed) => meant(statuses, typed))).toEqual(["done", "done", "done", "done as planned", "plan"]);
+    expect(["d", "DON", "done", "done a", "p"].map((typed) => meant(statuses, typed))).toEqual([
+      "done",
+      "done",
+      "done",
+      "done as planned",
+      "plan",
+    ]);
     expect(meant(["Corn", "Cornstalks"], "co")).toBeNull();
   });
   it("is none for nothing typed", () => expect(meant(["Corn"], "")).toBeNull());

@@ -18,5 +18,9 @@ export function meant(choices: readonly string[], typed: string): string | null 
   if (wanted === "") return null;
   const spelled = choices.find((choice) => choice.toLowerCase() === wanted);
   const begins = choices.filter((choice) => choice.toLowerCase().startsWith(wanted));
-  return spelled ?? begins.find((choice) => begins.every((other) => other === choice || other.toLowerCase().startsWith(`${choice.toLowerCase()} `))) ?? null;
+  return (
+    spelled ??
+    begins.find((choice) => begins.every((other) => other === choice || other.toLowerCase().startsWith(`${choice.toLowerCase()} `))) ??
+    null
+  );
 }

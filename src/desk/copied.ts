@@ -11,12 +11,15 @@ export type Copied = { readonly text: string; readonly entriesAt: (to: At) => st
 export function copied(book: GridBook, sheet: string, block: Area, isInSight: (row: number) => boolean = () => true): Copied {
   const numbers = Array.from({ length: block.bottom - block.top + 1 }, (_, index) => block.top + index).filter(isInSight);
   const rows = numbers.map((row) =>
-    Array.from({ length: block.right - block.left + 1 }, (_, column) => book.cell(sheet, { row, column: block.left + column })));
+    Array.from({ length: block.right - block.left + 1 }, (_, column) => book.cell(sheet, { row, column: block.left + column })),
+  );
   return {
     text: writeTsv(rows.map((row) => row.map(({ text }) => text))),
     entriesAt: (to) => {
       const columns = to.column - block.left;
-      return rows.map((row, index) => row.map(({ entry, isFormula }) => (isFormula ? moveFormula(entry, { rows: to.row + index - numbers[index]!, columns }) : entry)));
+      return rows.map((row, index) =>
+        row.map(({ entry, isFormula }) => (isFormula ? moveFormula(entry, { rows: to.row + index - numbers[index]!, columns }) : entry)),
+      );
     },
   };
 }

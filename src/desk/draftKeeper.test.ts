@@ -6,7 +6,8 @@ import type { Draft, DraftStore } from "./drafts";
 function storeInMemory(): DraftStore & { readonly drafts: Map<string, Draft>; full: boolean } {
   const drafts = new Map<string, Draft>();
   const store = {
-    drafts, full: false,
+    drafts,
+    full: false,
     keep: async (draft: Draft) => {
       if (store.full) throw new Error("its storage is full");
       drafts.set(draft.id, draft);
@@ -21,7 +22,13 @@ function keeperOf(store: DraftStore, id = "one") {
   const { later, pass } = handClock();
   const news: DraftNews[] = [];
   const book = { text: "" };
-  const keeper = new DraftKeeper(store, { id, name: "season.xlsx", bytes: () => new TextEncoder().encode(book.text) }, later, (each) => news.push(each), () => 7);
+  const keeper = new DraftKeeper(
+    store,
+    { id, name: "season.xlsx", bytes: () => new TextEncoder().encode(book.text) },
+    later,
+    (each) => news.push(each),
+    () => 7,
+  );
   return { keeper, pass, news, book };
 }
 /** Everything that was begun in the keeper is over after this. */

@@ -18,8 +18,11 @@ export class DraftKeeper {
   private work: Promise<void> = Promise.resolve();
 
   constructor(
-    private readonly store: DraftStore, private readonly kept: Kept, private readonly later: Later,
-    private readonly tell: (news: DraftNews) => void, private readonly today: () => number = Date.now,
+    private readonly store: DraftStore,
+    private readonly kept: Kept,
+    private readonly later: Later,
+    private readonly tell: (news: DraftNews) => void,
+    private readonly today: () => number = Date.now,
   ) {}
 
   /** The workbook has changed. */
@@ -53,7 +56,9 @@ export class DraftKeeper {
   }
 
   private after(work: () => Promise<void>): Promise<void> {
-    this.work = this.work.then(work).catch((fault: unknown) => this.tell({ kept: "no", why: fault instanceof Error ? fault.message : String(fault) }));
+    this.work = this.work
+      .then(work)
+      .catch((fault: unknown) => this.tell({ kept: "no", why: fault instanceof Error ? fault.message : String(fault) }));
     return this.work;
   }
 }

@@ -21,9 +21,13 @@ const [database, table] = ["pennyacre", "drafts"];
 
 /** The drafts of this browser for pages of this address. Rejects where the browser keeps nothing or has no room. */
 export const browserDrafts: DraftStore = {
-  keep: async (draft) => { await inStore("readwrite", (store) => store.put(draft)); },
+  keep: async (draft) => {
+    await inStore("readwrite", (store) => store.put(draft));
+  },
   all: () => inStore("readonly", (store) => store.getAll() as IDBRequest<Draft[]>),
-  remove: async (id) => { await inStore("readwrite", (store) => store.delete(id)); },
+  remove: async (id) => {
+    await inStore("readwrite", (store) => store.delete(id));
+  },
 };
 
 /** One request as a whole: resolves once the browser says that it lies in the storage, not before. */
@@ -64,7 +68,9 @@ const lockOf = (id: string): string => `pennyacre draft ${id}`;
 /** Says to other tabs that a draft's workbook is open here; returns what ends that. The browser ends it by itself with the tab. */
 export function holdDraft(id: string): () => void {
   let release = () => {};
-  const held = new Promise<void>((resolve) => { release = resolve; });
+  const held = new Promise<void>((resolve) => {
+    release = resolve;
+  });
   // Without locks every draft is offered, also that of a workbook still open in another tab, which is better than none.
   navigator.locks?.request(lockOf(id), () => held).catch(() => undefined);
   return release;

@@ -5,7 +5,9 @@ import type { GridBook } from "./gridBook";
 import { viewsOf } from "./views";
 
 const bills: InputTable = {
-  name: "Purchases", sheet: "Purchases", rows: [[46127, "seed", 12.5]],
+  name: "Purchases",
+  sheet: "Purchases",
+  rows: [[46127, "seed", 12.5]],
   columns: [
     { heading: "Date", width: 12, numberFormat: "m/d/yyyy", hint: "The day.", required: true },
     { heading: "Kind", width: 20, choices: ["seed", "fuel"], hint: "What it is.", required: true },
@@ -28,7 +30,10 @@ describe("the rail of a workbook with a list that is too long for its cells", ()
     const words = Array.from({ length: 40 }, (_, index) => `a rather long word, number ${index}`);
     const book = newBook({});
     await book.host.makeTables([{ ...bills, columns: [bills.columns[0]!, { ...bills.columns[1]!, choices: words }, bills.columns[2]!] }]);
-    const titles = () => viewsOf(book.sheets()).filter(({ kind }) => kind === "own").map(({ title }) => title);
+    const titles = () =>
+      viewsOf(book.sheets())
+        .filter(({ kind }) => kind === "own")
+        .map(({ title }) => title);
     expect(titles()).toEqual(["Notes"]);
     book.enter("Purchases", [{ at: at(60, 4), text: "mine" }]);
     expect(titles()).toEqual(["Notes", "Purchases, whole sheet"]);
@@ -50,7 +55,10 @@ describe("gridBook", () => {
     const book = await bookWithBills();
     const before = areaOf(book);
     const row = before.bottom + 1;
-    book.enter("Purchases", [{ at: at(row, before.left), text: "5/1/2026" }, { at: at(row, before.left + 2), text: "$1,200" }]);
+    book.enter("Purchases", [
+      { at: at(row, before.left), text: "5/1/2026" },
+      { at: at(row, before.left + 2), text: "$1,200" },
+    ]);
     expect(areaOf(book).bottom).toBe(row);
     expect(book.cell("Purchases", at(row, before.left)).text).toBe("5/1/2026");
     expect(book.cell("Purchases", at(row, before.left + 2)).text).toBe("1,200.00"); // the look of the row above
@@ -65,10 +73,20 @@ describe("gridBook", () => {
 
   it("shows how a cell looks: bold, slanted, shaded, to the right", async () => {
     const book = newBook({});
-    await book.host.write([{
-      name: "Lender pages", columns: [20, 10], headingRows: 1, charts: [], merges: ["A1:B1"], page: { orientation: "portrait", paper: "letter", pagesTall: 0, footer: "" },
-      rows: [[{ value: "Costs", style: { bold: true, fill: "heading" } }], [{ value: "plain" }, { value: "–", style: { italic: true, align: "right" } }]],
-    }]);
+    await book.host.write([
+      {
+        name: "Lender pages",
+        columns: [20, 10],
+        headingRows: 1,
+        charts: [],
+        merges: ["A1:B1"],
+        page: { orientation: "portrait", paper: "letter", pagesTall: 0, footer: "" },
+        rows: [
+          [{ value: "Costs", style: { bold: true, fill: "heading" } }],
+          [{ value: "plain" }, { value: "–", style: { italic: true, align: "right" } }],
+        ],
+      },
+    ]);
     const look = (row: number, column: number) => book.cell("Lender pages", at(row, column)).look;
     expect(look(0, 0)).toEqual({ bold: true, italic: false, align: null, shaded: true });
     expect(look(1, 0)).toEqual({ bold: false, italic: false, align: null, shaded: false });
@@ -85,10 +103,17 @@ describe("gridBook", () => {
 
   it("reads a decimal comma where the season says so", async () => {
     const book = newBook({});
-    await book.host.makeTables([{
-      name: "Season", sheet: "Season", rows: [["Decimal comma", "yes"]],
-      columns: [{ heading: "Setting", width: 20, hint: "Its name.", required: true }, { heading: "Value", width: 12, hint: "What it is.", required: true }],
-    }]);
+    await book.host.makeTables([
+      {
+        name: "Season",
+        sheet: "Season",
+        rows: [["Decimal comma", "yes"]],
+        columns: [
+          { heading: "Setting", width: 20, hint: "Its name.", required: true },
+          { heading: "Value", width: 12, hint: "What it is.", required: true },
+        ],
+      },
+    ]);
     const { used } = book.sheets().find(({ name }) => name === "Season")!;
     const below = at(used.rows + 3, 0);
     book.enter("Season", [{ at: below, text: "1.234,5" }]);

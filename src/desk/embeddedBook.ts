@@ -32,11 +32,21 @@ let count = 0;
 function gridBook(workbook: EmbeddedWorkbook, { isDraft = false, later = laterInPage }: BookOptions): GridBook {
   count += 1;
   let isInNoFile = isDraft;
-  const sheets = oncePerVersion(workbook, () => workbook.sheets().filter(({ hidden }) => !hidden).map(gridSheet));
+  const sheets = oncePerVersion(workbook, () =>
+    workbook
+      .sheets()
+      .filter(({ hidden }) => !hidden)
+      .map(gridSheet),
+  );
   const charts = oncePerVersion(workbook, () => new Map<string, readonly SheetChart[]>());
-  const season = oncePerVersion(workbook, () => ({ decimalComma: /^(yes|true)$/.test(settingOf(workbook, "decimal comma")), seasonYear: /\d{4}/.exec(settingOf(workbook, "season year"))?.[0] ?? null }));
+  const season = oncePerVersion(workbook, () => ({
+    decimalComma: /^(yes|true)$/.test(settingOf(workbook, "decimal comma")),
+    seasonYear: /\d{4}/.exec(settingOf(workbook, "season year"))?.[0] ?? null,
+  }));
   const settingsAt = (sheet: string, at: At): EntrySettings => ({
-    numberFormat: workbook.cellAt(sheet, at).numberFormat, dateSystem: workbook.dateSystem, ...season(),
+    numberFormat: workbook.cellAt(sheet, at).numberFormat,
+    dateSystem: workbook.dateSystem,
+    ...season(),
   });
   return {
     id: `workbook-${count}`,
@@ -51,11 +61,17 @@ function gridBook(workbook: EmbeddedWorkbook, { isDraft = false, later = laterIn
     choices: (sheet, at) => workbook.choices(sheet, at),
     enter: (sheet, entries) => {
       const rows = new Set(entries.map(({ at }) => at.row)).size;
-      workbook.setCells(sheet, entries.map(({ at, text }): Entry => {
-        const settings = settingsAt(sheet, at);
-        const above = settings.numberFormat === "General" ? rowToBeLike(sheets(), sheet, at, rows) : null;
-        return { ...at, ...entered(text, above === null ? settings : { ...settings, numberFormat: workbook.cellAt(sheet, above).numberFormat }) };
-      }));
+      workbook.setCells(
+        sheet,
+        entries.map(({ at, text }): Entry => {
+          const settings = settingsAt(sheet, at);
+          const above = settings.numberFormat === "General" ? rowToBeLike(sheets(), sheet, at, rows) : null;
+          return {
+            ...at,
+            ...entered(text, above === null ? settings : { ...settings, numberFormat: workbook.cellAt(sheet, above).numberFormat }),
+          };
+        }),
+      );
     },
     addRow: (table) => workbook.addTableRow(table),
     undo: () => workbook.undo(),
@@ -74,23 +90,34 @@ function gridBook(workbook: EmbeddedWorkbook, { isDraft = false, later = laterIn
     engineFault: () => workbook.engineFault?.message ?? null,
     save: async () => {
       let callOff = () => {};
-      await Promise.race([workbook.settled(), new Promise<void>((resolve) => { callOff = later(longestWait, resolve); })]);
+      await Promise.race([
+        workbook.settled(),
+        new Promise<void>((resolve) => {
+          callOff = later(longestWait, resolve);
+        }),
+      ]);
       callOff();
       const { bytes, keep } = workbook.toSave();
-      return { bytes, keep: () => {
-        isInNoFile = false;
-        keep();
-      } };
+      return {
+        bytes,
+        keep: () => {
+          isInNoFile = false;
+          keep();
+        },
+      };
     },
     draft: () => workbook.toSave().bytes,
-    notSaved: () => { isInNoFile = true; },
+    notSaved: () => {
+      isInNoFile = true;
+    },
   };
 }
 
 /** The cell whose look a cell right under a table takes over, when that many rows are entered there: the one in the last row. */
 function rowToBeLike(sheets: readonly GridSheet[], name: string, { row, column }: At, rows: number): At | null {
-  const table = sheets.find((sheet) => sheet.name === name)?.tables
-    .find(({ block }) => row > block.bottom && row <= block.bottom + rows && column >= block.left && column <= block.right);
+  const table = sheets
+    .find((sheet) => sheet.name === name)
+    ?.tables.find(({ block }) => row > block.bottom && row <= block.bottom + rows && column >= block.left && column <= block.right);
   return table === undefined ? null : { row: table.block.bottom, column };
 }
 
@@ -108,11 +135,26 @@ const pixels = (characters: number): number => Math.round(Math.min(Math.max(char
 const characters = (wide: number): number => Math.max(wide - 5, 14) / 7;
 const usualWidth = pixels(10.7);
 
-function gridSheet({ name, isResult, used, columnsBesideLists, tables, widths, merges }: ReturnType<EmbeddedWorkbook["sheets"]>[number]): GridSheet {
+function gridSheet({
+  name,
+  isResult,
+  used,
+  columnsBesideLists,
+  tables,
+  widths,
+  merges,
+}: ReturnType<EmbeddedWorkbook["sheets"]>[number]): GridSheet {
   return {
-    name, isResult, merges, columnsBesideLists,
+    name,
+    isResult,
+    merges,
+    columnsBesideLists,
     used: { rows: used === null ? 0 : used.bottom + 1, columns: used === null ? 0 : used.right + 1 },
-    tables: tables.map(({ name: table, area, body }) => ({ name: table, headingRow: body.top > area.top ? area.top : null, block: { ...area, bottom: body.bottom } })),
+    tables: tables.map(({ name: table, area, body }) => ({
+      name: table,
+      headingRow: body.top > area.top ? area.top : null,
+      block: { ...area, bottom: body.bottom },
+    })),
     widthOf: (column) => {
       const width = widths.get(column);
       return width === undefined ? usualWidth : pixels(width);
@@ -123,7 +165,11 @@ function gridSheet({ name, isResult, used, columnsBesideLists, tables, widths, m
 function gridCell(workbook: EmbeddedWorkbook, sheet: string, at: At, settingsAt: (sheet: string, at: At) => EntrySettings): GridCell {
   const { value, isError, formula, text, stale, bold, italic, align, shaded, numberFormat } = workbook.cellAt(sheet, at);
   return {
-    text, isFormula: formula !== null, isStale: stale, kind: isError ? "error" : kindOf(value), look: { bold, italic, align, shaded },
+    text,
+    isFormula: formula !== null,
+    isStale: stale,
+    kind: isError ? "error" : kindOf(value),
+    look: { bold, italic, align, shaded },
     // Worked out only for the cells that are selected.
     get amount() {
       return typeof value === "number" && !isDateFormat(numberFormat) ? decimalOf(value) : null;
@@ -148,11 +194,14 @@ function settingOf(workbook: EmbeddedWorkbook, setting: string): string {
     if (season === undefined) continue;
     const { top, bottom, left, right } = season.body;
     for (let row = top; row <= bottom; row += 1) {
-      const words = Array.from({ length: right - left + 1 }, (_, index) => String(workbook.cellAt(name, { row, column: left + index }).value).trim().toLowerCase());
+      const words = Array.from({ length: right - left + 1 }, (_, index) =>
+        String(workbook.cellAt(name, { row, column: left + index }).value)
+          .trim()
+          .toLowerCase(),
+      );
       const at = words.indexOf(setting);
       if (at >= 0) return words.slice(at + 1).find((word) => word !== "") ?? "";
     }
   }
   return "";
 }
-

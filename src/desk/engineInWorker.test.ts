@@ -10,7 +10,16 @@ function quietWorkers() {
   const started: (EngineWorker & { readonly asked: WorkerQuestion[]; isEnded: boolean })[] = [];
   const start = (): EngineWorker => {
     const asked: WorkerQuestion[] = [];
-    const worker = { asked, isEnded: false, postMessage: (each: WorkerQuestion) => void asked.push(each), terminate: () => { worker.isEnded = true; }, onmessage: null, onerror: null };
+    const worker = {
+      asked,
+      isEnded: false,
+      postMessage: (each: WorkerQuestion) => void asked.push(each),
+      terminate: () => {
+        worker.isEnded = true;
+      },
+      onmessage: null,
+      onerror: null,
+    };
     started.push(worker);
     return worker;
   };
@@ -57,7 +66,10 @@ describe("engineInWorker", () => {
     const { start, started } = quietWorkers();
     const book = newBook({ engine: engineInWorker(start, later), later });
     const at = (column: number) => ({ row: 0, column });
-    book.enter("Notes", [{ at: at(0), text: "12" }, { at: at(1), text: "=A1*2" }]);
+    book.enter("Notes", [
+      { at: at(0), text: "12" },
+      { at: at(1), text: "=A1*2" },
+    ]);
     const saved = book.save();
     const read = book.host.read();
     await untilAsked(started, 1);

@@ -4,7 +4,8 @@ import { laterInPage, type Later } from "./later";
 /** What passes between the page and the worker. */
 export type WorkerQuestion = { readonly id: number; readonly request: EngineRequest };
 /** `loading`: the engine's program is still on its way, and the worker lives. */
-export type WorkerAnswer = { readonly loading: true } | { readonly id: number; readonly answer: EngineAnswer | null; readonly fault: string | null };
+export type WorkerAnswer =
+  { readonly loading: true } | { readonly id: number; readonly answer: EngineAnswer | null; readonly fault: string | null };
 
 /** As much of a worker as is used here, so that a test can stand in for one. */
 export type EngineWorker = {
@@ -40,7 +41,8 @@ export function engineInWorker(start: () => EngineWorker = startWorker, later: L
   };
   const watch = () => {
     stopWatching();
-    stopWatching = waiting.size === 0 ? () => {} : later(longestSilence, () => giveUp("the calculation engine gave no answer for five seconds"));
+    stopWatching =
+      waiting.size === 0 ? () => {} : later(longestSilence, () => giveUp("the calculation engine gave no answer for five seconds"));
   };
   const started = (): EngineWorker => {
     const made = start();
@@ -54,15 +56,18 @@ export function engineInWorker(start: () => EngineWorker = startWorker, later: L
       }
       watch();
     };
-    made.onerror = ({ message }) => { if (made === worker) giveUp(message || "the program of the calculation engine did not arrive"); };
+    made.onerror = ({ message }) => {
+      if (made === worker) giveUp(message || "the program of the calculation engine did not arrive");
+    };
     return made;
   };
 
-  return (request) => new Promise((resolve, reject) => {
-    worker ??= started();
-    count += 1;
-    waiting.set(count, { resolve, reject });
-    worker.postMessage({ id: count, request });
-    watch();
-  });
+  return (request) =>
+    new Promise((resolve, reject) => {
+      worker ??= started();
+      count += 1;
+      waiting.set(count, { resolve, reject });
+      worker.postMessage({ id: count, request });
+      watch();
+    });
 }

@@ -21,7 +21,9 @@ addEventListener("message", ({ data: { id, request } }: MessageEvent<WorkerQuest
 });
 
 /** A fault goes back as words: an exception does not cross to the page. */
-async function answer(request: EngineRequest): Promise<{ readonly answer: ReturnType<typeof ironCalcAnswer> | null; readonly fault: string | null }> {
+async function answer(
+  request: EngineRequest,
+): Promise<{ readonly answer: ReturnType<typeof ironCalcAnswer> | null; readonly fault: string | null }> {
   try {
     await loaded;
     return { answer: ironCalcAnswer(request), fault: null };

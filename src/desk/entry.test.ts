@@ -51,7 +51,13 @@ describe("entered", () => {
   });
 
   // 2031-05-03 is the day 47971 of the 1900 system, 2031-03-05 the day 47912.
-  it.each([["5/3", 47971], ["5-3", 47971], ["May 3", 47971], ["3 May", 47971], ["5/3/2030", 47606]])("takes %j in a date's cell for a day of the season's year", (typed, value) => {
+  it.each([
+    ["5/3", 47971],
+    ["5-3", 47971],
+    ["May 3", 47971],
+    ["3 May", 47971],
+    ["5/3/2030", 47606],
+  ])("takes %j in a date's cell for a day of the season's year", (typed, value) => {
     expect(entered(typed, { ...general, seasonYear: "2031", numberFormat: "yyyy-mm-dd" })).toEqual({ value });
   });
 
@@ -70,7 +76,10 @@ describe("entered", () => {
   });
 
   it.each([
-    ["1,5", { value: 1.5 }], ["1.234,5", { value: 1234.5 }], ["1 234,50", { value: 1234.5 }], ["1.234", { value: 1234 }],
+    ["1,5", { value: 1.5 }],
+    ["1.234,5", { value: 1234.5 }],
+    ["1 234,50", { value: 1234.5 }],
+    ["1.234", { value: 1234 }],
     ["1,234.5", { value: "1,234.5" }],
   ])("takes %j with a decimal comma where the season says so", (typed, expected) => {
     expect(entered(typed, { ...general, decimalComma: true })).toEqual(expected);
@@ -79,9 +88,18 @@ describe("entered", () => {
 
 describe("entryText", () => {
   it.each([
-    [0.1 + 0.2, "General", "0.3"], [1234.5, "$#,##0.00", "1234.5"], [0.0725, "0.00%", "7.25%"], [46127, "m/d/yyyy", "2026-04-15"],
-    [46127.5, "m/d/yyyy h:mm", "46127.5"], [true, "General", "TRUE"], ["007", "General", "'007"], ["007", "@", "007"], ["=1+1", "General", "'=1+1"],
-    ["'quoted", "General", "''quoted"], ["28-0-0", "General", "28-0-0"], ["", "General", ""],
+    [0.1 + 0.2, "General", "0.3"],
+    [1234.5, "$#,##0.00", "1234.5"],
+    [0.0725, "0.00%", "7.25%"],
+    [46127, "m/d/yyyy", "2026-04-15"],
+    [46127.5, "m/d/yyyy h:mm", "46127.5"],
+    [true, "General", "TRUE"],
+    ["007", "General", "'007"],
+    ["007", "@", "007"],
+    ["=1+1", "General", "'=1+1"],
+    ["'quoted", "General", "''quoted"],
+    ["28-0-0", "General", "28-0-0"],
+    ["", "General", ""],
   ])("is what gives %j in format %s", (value, numberFormat, text) => {
     expect(entryText(value, null, { ...general, numberFormat })).toBe(text);
   });
@@ -89,14 +107,27 @@ describe("entryText", () => {
   it("is a formula with its sign of equality", () => expect(entryText(4, "2*2", general)).toBe("=2*2"));
 
   it("gives the same value when it is entered again", () => {
-    const texts = fc.string({ unit: fc.constantFrom("1", "2", "-", "/", ".", ",", "%", "$", "'", "=", "e", "T", "a", "p", "r") }).map((text) => text.trim());
-    const decimals = fc.tuple(fc.integer({ min: -9_999_999, max: 9_999_999 }), fc.integer({ min: 0, max: 4 })).map(([whole, places]) => Number(`${whole}e-${places}`));
+    const texts = fc
+      .string({ unit: fc.constantFrom("1", "2", "-", "/", ".", ",", "%", "$", "'", "=", "e", "T", "a", "p", "r") })
+      .map((text) => text.trim());
+    const decimals = fc
+      .tuple(fc.integer({ min: -9_999_999, max: 9_999_999 }), fc.integer({ min: 0, max: 4 }))
+      .map(([whole, places]) => Number(`${whole}e-${places}`));
     const formats = fc.constantFrom("General", "@", "0.00", "#,##0", "0.0%", "m/d/yyyy");
-    fc.assert(fc.property(fc.oneof(texts, decimals, fc.boolean()), formats, fc.boolean(), fc.constantFrom("1900" as const, "1904" as const), (value, numberFormat, decimalComma, dateSystem) => {
-      fc.pre(numberFormat !== "@" || typeof value === "string");
-      const settings = { numberFormat, decimalComma, dateSystem };
-      const again = entered(entryText(value, null, settings), settings);
-      expect("value" in again && again.value).toEqual(value);
-    }), { numRuns: 3000 });
+    fc.assert(
+      fc.property(
+        fc.oneof(texts, decimals, fc.boolean()),
+        formats,
+        fc.boolean(),
+        fc.constantFrom("1900" as const, "1904" as const),
+        (value, numberFormat, decimalComma, dateSystem) => {
+          fc.pre(numberFormat !== "@" || typeof value === "string");
+          const settings = { numberFormat, decimalComma, dateSystem };
+          const again = entered(entryText(value, null, settings), settings);
+          expect("value" in again && again.value).toEqual(value);
+        },
+      ),
+      { numRuns: 3000 },
+    );
   });
 });

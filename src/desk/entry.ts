@@ -4,9 +4,7 @@ import type { Cell } from "../workbook/cell";
 import { shortDate } from "../workbook/dates";
 
 /** What goes into the cell: a value, with the number format that the way of typing asks for, or a formula without its `=`. */
-export type Entered =
-  | { readonly value: Cell; readonly numberFormat?: string }
-  | { readonly formula: string };
+export type Entered = { readonly value: Cell; readonly numberFormat?: string } | { readonly formula: string };
 
 /** What is known of the cell and its workbook. */
 export type EntrySettings = {
@@ -41,19 +39,27 @@ export function entered(typed: string, { numberFormat, dateSystem, decimalComma,
   const isDate = typeof typedFormat === "string" && isDateFormat(typedFormat);
   const stored = isDate && typeof value === "number" && dateSystem === "1904" ? value - days1904 : value;
   const keepsFormat = numberFormat !== "General" && isDateFormat(numberFormat) === isDate;
-  if (keepsFormat && isPercentFormat(numberFormat) && typeof value === "number") return { value: stored, ...widerPercent(value, numberFormat) };
+  if (keepsFormat && isPercentFormat(numberFormat) && typeof value === "number")
+    return { value: stored, ...widerPercent(value, numberFormat) };
   if (typeof typedFormat !== "string" || keepsFormat || plainNumber.test(text)) return { value: stored };
   return { value: stored, numberFormat: !isDate ? typedFormat : /^\d{4}-/.test(text) ? "yyyy-mm-dd" : "m/d/yyyy" };
 }
 
 /** Money keeps its cents, though none were typed: the next price below is shown in the same format, and $3 would stand for 3.30. */
 const shownWhole = (numberFormat: string | number | undefined): string | undefined =>
-  (typeof numberFormat !== "string" ? undefined : isMoney.test(numberFormat) ? numberFormat.replace(/#,##0(?!\.)/g, "#,##0.00") : numberFormat);
+  typeof numberFormat !== "string"
+    ? undefined
+    : isMoney.test(numberFormat)
+      ? numberFormat.replace(/#,##0(?!\.)/g, "#,##0.00")
+      : numberFormat;
 const isMoney = /\p{Sc}/u;
 
 /** A format of whole percents, or of too few places, shows 3.5 % as 4 %: it takes as many places as the entry has. */
 function widerPercent(value: number, numberFormat: string): { readonly numberFormat?: string } {
-  const wanted = Number((value * 100).toPrecision(15)).toString().split(".")[1]?.length ?? 0;
+  const wanted =
+    Number((value * 100).toPrecision(15))
+      .toString()
+      .split(".")[1]?.length ?? 0;
   const shown = /^0(?:\.([0#]*))?%$/.exec(numberFormat);
   return shown !== null && wanted > (shown[1]?.length ?? 0) ? { numberFormat: `0.${"0".repeat(wanted)}%` } : {};
 }
@@ -62,8 +68,7 @@ function widerPercent(value: number, numberFormat: string): { readonly numberFor
 const days1904 = 1462;
 
 /** Two numbers, or three of which the last is no full year and no slash parts them. */
-const looksLikePartOfADate = (text: string): boolean =>
-  /^\d{1,4}[-/]\d{1,2}$/.test(text) || (/^\d{1,2}-\d{1,2}-\d{1,3}$/.test(text));
+const looksLikePartOfADate = (text: string): boolean => /^\d{1,4}[-/]\d{1,2}$/.test(text) || /^\d{1,2}-\d{1,2}-\d{1,3}$/.test(text);
 
 /** Digits with or without thousands: the number alone, which needs no format to be seen as typed. */
 const plainNumber = /^-?[\d,.\s]+(e[+-]?\d+)?$/i;

@@ -3,16 +3,25 @@
 /** Saving what is open, offered beside the fault. */
 export type Rescue = { readonly name: string; readonly save: () => void };
 
-/** Puts the fault in words into an element, with the details to copy into a report and, where a workbook is open, a button that saves it. */
+/**
+ * Puts the fault in words into an element, with the details to copy into a report and, where a workbook is open, a button that
+ * saves it.
+ */
 export function showFault(place: HTMLElement, fault: unknown, rescue: Rescue | null): void {
   const main = document.createElement("main");
   main.className = "starting";
   main.setAttribute("role", "alert");
   main.append(
     element("h1", rescue === null ? "Pennyacre could not start" : "Something went wrong in Pennyacre itself"),
-    element("p", rescue === null
-      ? "No file of yours was changed. Load the page again; if this comes back, report it with the details below."
-      : "It is not a fault of your entries. Save the workbook first, then load the page again and open what you saved; if this comes back, report it with the details below."),
+    element(
+      "p",
+      rescue === null
+        ? "No file of yours was changed. Load the page again; if this comes back, report it with the details below."
+        : "It is not a fault of your entries. Save the workbook " +
+            "first, then load the page again and open what " +
+            "you saved; if " +
+            "this comes back, report it with the details below.",
+    ),
   );
   if (rescue !== null) {
     const button = element("button", `Save ${rescue.name}`);

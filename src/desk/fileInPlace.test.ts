@@ -5,7 +5,9 @@ import { writeInPlace, type FileInPlace } from "./fileInPlace";
 function fileOf(leave: PermissionState, breaks = false) {
   const file = { text: "old", lastModified: 1, aborted: 0 };
   const handle = {
-    name: "season.xlsx", queryPermission: async () => "prompt" as const, requestPermission: async () => leave,
+    name: "season.xlsx",
+    queryPermission: async () => "prompt" as const,
+    requestPermission: async () => leave,
     getFile: async () => ({ lastModified: file.lastModified }) as File,
     createWritable: async () => {
       let written = "";
@@ -15,7 +17,9 @@ function fileOf(leave: PermissionState, breaks = false) {
           if (breaks) throw new Error("the disk is full");
         },
         close: async () => Object.assign(file, { text: written, lastModified: file.lastModified + 1 }),
-        abort: async () => { file.aborted += 1; },
+        abort: async () => {
+          file.aborted += 1;
+        },
       };
     },
   } as unknown as FileInPlace;

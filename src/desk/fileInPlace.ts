@@ -9,7 +9,9 @@ export type FileInPlace = Pick<FileSystemFileHandle, "name" | "getFile" | "creat
 /** A file in place, and the time of its last change as it was read or written here, in milliseconds since 1970. */
 export type PlacedFile = { readonly handle: FileInPlace; readonly changedAt: number };
 
-type Picker = (wish: { readonly types: readonly { readonly description: string; readonly accept: Readonly<Record<string, readonly string[]>> }[] }) => Promise<readonly FileInPlace[]>;
+type Picker = (wish: {
+  readonly types: readonly { readonly description: string; readonly accept: Readonly<Record<string, readonly string[]>> }[];
+}) => Promise<readonly FileInPlace[]>;
 
 /** The browser's own picker of files; `null` where it has none, and files are read as copies. */
 export const picker = (): Picker | null => (window as unknown as { showOpenFilePicker?: Picker }).showOpenFilePicker?.bind(window) ?? null;
@@ -22,9 +24,11 @@ export const picker = (): Picker | null => (window as unknown as { showOpenFileP
  */
 export async function writeInPlace({ handle, changedAt }: PlacedFile, bytes: Uint8Array): Promise<PlacedFile> {
   const wish = { mode: "readwrite" } as const;
-  const leave = await handle.queryPermission?.(wish) ?? "granted";
-  if (leave !== "granted" && await handle.requestPermission?.(wish) !== "granted") throw new Error("the browser was given no leave to write the file");
-  if ((await handle.getFile()).lastModified !== changedAt) throw new Error("another program or tab has changed the file since it was opened here");
+  const leave = (await handle.queryPermission?.(wish)) ?? "granted";
+  if (leave !== "granted" && (await handle.requestPermission?.(wish)) !== "granted")
+    throw new Error("the browser was given no leave to write the file");
+  if ((await handle.getFile()).lastModified !== changedAt)
+    throw new Error("another program or tab has changed the file since it was opened here");
   const stream = await handle.createWritable();
   try {
     await stream.write(new Uint8Array(bytes));

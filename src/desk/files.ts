@@ -20,13 +20,14 @@ export const readFile = async (file: File): Promise<WorkbookFile> => ({ name: fi
 /** Reads a file that the browser handed over itself. */
 export async function readInPlace(handle: FileInPlace): Promise<WorkbookFile> {
   const file = await handle.getFile();
-  return { ...await readFile(file), placed: { handle, changedAt: file.lastModified } };
+  return { ...(await readFile(file)), placed: { handle, changedAt: file.lastModified } };
 }
 
 /** Lets the user pick a file that can be saved in its place; `null` where nothing was picked. */
 export async function pickInPlace(): Promise<FileInPlace | null> {
   try {
-    const [handle = null] = await picker()?.({ types: [{ description: "Excel workbook", accept: { [xlsxType]: [".xlsx", ".xlsm"] } }] }) ?? [];
+    const [handle = null] =
+      (await picker()?.({ types: [{ description: "Excel workbook", accept: { [xlsxType]: [".xlsx", ".xlsm"] } }] })) ?? [];
     return handle;
   } catch (fault) {
     if (fault instanceof DOMException && fault.name === "AbortError") return null;

@@ -9,8 +9,23 @@ import { viewsOf } from "./views";
 async function season(): Promise<GridBook> {
   const book = newBook({});
   const column = (heading: string) => ({ heading, width: 12, hint: "", required: true });
-  await book.host.makeTables([{ name: "Purchases", sheet: "Purchases", columns: ["Item", "Supplier"].map(column), rows: [["Potash", "Elevator"]] }]);
-  await book.host.addRows("Purchases", [["Seed", "Potash dealer"], ["Fuel", ""], ["", "Elevator"]].map(([item, supplier]) => new Map([["Item", item!], ["Supplier", supplier!]])));
+  await book.host.makeTables([
+    { name: "Purchases", sheet: "Purchases", columns: ["Item", "Supplier"].map(column), rows: [["Potash", "Elevator"]] },
+  ]);
+  await book.host.addRows(
+    "Purchases",
+    [
+      ["Seed", "Potash dealer"],
+      ["Fuel", ""],
+      ["", "Elevator"],
+    ].map(
+      ([item, supplier]) =>
+        new Map([
+          ["Item", item!],
+          ["Supplier", supplier!],
+        ]),
+    ),
+  );
   book.enter("Notes", [{ at: { row: 4, column: 1 }, text: "ask about potash" }]);
   return book;
 }

@@ -7,7 +7,13 @@ import type { View } from "./views";
 export type Found = { readonly view: View; readonly at: At; readonly index: number; readonly count: number };
 
 /** The next place that holds a text, or the one before; round at the ends. `null` where none does. */
-export function found(book: GridBook, views: readonly View[], text: string, from: { readonly view: string; readonly at: At }, by: 1 | -1): Found | null {
+export function found(
+  book: GridBook,
+  views: readonly View[],
+  text: string,
+  from: { readonly view: string; readonly at: At },
+  by: 1 | -1,
+): Found | null {
   const wanted = text.trim().toLowerCase();
   if (wanted === "") return null;
   const places = views.flatMap((view) => placesIn(book, views, view, wanted));
@@ -21,14 +27,18 @@ export function found(book: GridBook, views: readonly View[], text: string, from
 
 type Place = { readonly view: View; readonly at: At };
 
-const compare = (view: number, otherView: number, at: At, other: At): number => view - otherView || at.row - other.row || at.column - other.column;
+const compare = (view: number, otherView: number, at: At, other: At): number =>
+  view - otherView || at.row - other.row || at.column - other.column;
 
 function placesIn(book: GridBook, views: readonly View[], view: View, wanted: string): Place[] {
   const { first, name, used, table } = view;
   const bottom = Math.max(used.rows - 1, table?.block.bottom ?? 0);
   const right = table === null ? used.columns - 1 : table.block.right;
   // A cell of a table that is shown alone is found there, and not once more on the sheet that is shown as a whole.
-  const elsewhere = table !== null ? [] : views.flatMap((other) => (other.table !== null && other.name === name ? [{ ...other.table.block, top: other.first.row }] : []));
+  const elsewhere =
+    table !== null
+      ? []
+      : views.flatMap((other) => (other.table !== null && other.name === name ? [{ ...other.table.block, top: other.first.row }] : []));
   const places: Place[] = [];
   for (let row = first.row; row <= bottom; row += 1) {
     for (let column = first.column; column <= right; column += 1) {

@@ -22,7 +22,12 @@ export type GridSheet = {
 };
 
 /** How a cell looks; `align` is `null` where that depends on what it holds. */
-export type GridLook = { readonly bold: boolean; readonly italic: boolean; readonly align: "left" | "center" | "right" | null; readonly shaded: boolean };
+export type GridLook = {
+  readonly bold: boolean;
+  readonly italic: boolean;
+  readonly align: "left" | "center" | "right" | null;
+  readonly shaded: boolean;
+};
 
 /** A cell to be shown. `entry` is what is edited: the formula with its `=`, or the value as it would be typed. */
 export type GridCell = {

@@ -4,7 +4,9 @@ import { showFault } from "./faultPage";
 const place = document.getElementById("desk");
 if (place === null) throw new Error("The page has no element to start in.");
 
-import("./startDesk").then(({ startDesk }) => startDesk(place)).catch((fault: unknown) => {
-  showFault(place, fault, null);
-  throw fault;
-});
+import("./startDesk")
+  .then(({ startDesk }) => startDesk(place))
+  .catch((fault: unknown) => {
+    showFault(place, fault, null);
+    throw fault;
+  });

@@ -1,8 +1,14 @@
 import { expect, it } from "vitest";
 import { keyMeaning, type KeyPress } from "./keys";
 
-const press = (key: string, held: Partial<KeyPress> = {}): KeyPress =>
-  ({ key, shiftKey: false, ctrlKey: false, metaKey: false, altKey: false, ...held });
+const press = (key: string, held: Partial<KeyPress> = {}): KeyPress => ({
+  key,
+  shiftKey: false,
+  ctrlKey: false,
+  metaKey: false,
+  altKey: false,
+  ...held,
+});
 
 it.each([
   ["a letter begins an entry", press("u"), { do: "edit", text: "u" }],
@@ -27,8 +33,19 @@ it.each([
 it("has keys for the tools above the grid, which take none from entering", () => {
   const does = (key: string, held: Parameters<typeof press>[1] = {}) => keyMeaning(press(key, held))?.do;
   const ctrlKey = true;
-  expect([does("Insert"), does("Delete", { ctrlKey }), does("d", { ctrlKey }), does("f", { ctrlKey }), does("F", { ctrlKey, shiftKey: true }), does("p", { ctrlKey })])
-    .toEqual(["insert", "delete", "fill", "find", "filter", "print"]);
-  expect(["ArrowUp", "ArrowDown", "ArrowRight", "ArrowLeft"].map((key) => does(key, { altKey: true, shiftKey: true }))).toEqual(["sort up", "sort down", "wider", "narrower"]);
+  expect([
+    does("Insert"),
+    does("Delete", { ctrlKey }),
+    does("d", { ctrlKey }),
+    does("f", { ctrlKey }),
+    does("F", { ctrlKey, shiftKey: true }),
+    does("p", { ctrlKey }),
+  ]).toEqual(["insert", "delete", "fill", "find", "filter", "print"]);
+  expect(["ArrowUp", "ArrowDown", "ArrowRight", "ArrowLeft"].map((key) => does(key, { altKey: true, shiftKey: true }))).toEqual([
+    "sort up",
+    "sort down",
+    "wider",
+    "narrower",
+  ]);
   expect([does("Delete"), does("ArrowDown", { altKey: true }), does("d")]).toEqual(["clear", "edit", "edit"]);
 });

@@ -4,20 +4,41 @@ import { newBook } from "./embeddedBook";
 import type { GridBook } from "./gridBook";
 import { offerAt } from "./offers";
 
-const table = (name: string, firstRow: readonly string[], choices: Readonly<Record<string, readonly string[]>>, ...headings: string[]): InputTable => ({
-  name, sheet: name, rows: [firstRow],
-  columns: headings.map((heading) => ({ heading, width: 12, hint: "", required: false, ...(choices[heading] && { choices: choices[heading] }) })),
+const table = (
+  name: string,
+  firstRow: readonly string[],
+  choices: Readonly<Record<string, readonly string[]>>,
+  ...headings: string[]
+): InputTable => ({
+  name,
+  sheet: name,
+  rows: [firstRow],
+  columns: headings.map((heading) => ({
+    heading,
+    width: 12,
+    hint: "",
+    required: false,
+    ...(choices[heading] && { choices: choices[heading] }),
+  })),
 });
 
 async function farm(): Promise<GridBook> {
   const book = newBook({});
   await book.host.makeTables([
-    table("Items", ["Urea"], {}, "Item"), table("Fields", ["Home"], {}, "Field"), table("Crops", ["Corn"], {}, "Crop"),
+    table("Items", ["Urea"], {}, "Item"),
+    table("Fields", ["Home"], {}, "Field"),
+    table("Crops", ["Corn"], {}, "Crop"),
     table("Purchases", ["Urea", "Mill", ""], { Status: ["plan", "done"] }, "Item", "Supplier", "Status"),
     table("Operations", ["Home"], {}, "Field or Crop"),
   ]);
   await book.host.addRows("Items", [new Map([["Item", "Diesel"]])]);
-  await book.host.addRows("Purchases", [new Map([["Item", "Diesel"], ["Supplier", "Co-op"]]), new Map([["Supplier", "mill"]])]);
+  await book.host.addRows("Purchases", [
+    new Map([
+      ["Item", "Diesel"],
+      ["Supplier", "Co-op"],
+    ]),
+    new Map([["Supplier", "mill"]]),
+  ]);
   return book;
 }
 /** What the cell right under the last row offers in a column. */

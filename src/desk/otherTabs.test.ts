@@ -6,13 +6,20 @@ function twoTabs() {
   const channels: Channel[] = [];
   const channel = (): Channel => {
     const own: Channel = {
-      postMessage: (data: TabMessage) => { for (const other of channels) if (other !== own) other.onmessage?.({ data }); }, onmessage: null,
+      postMessage: (data: TabMessage) => {
+        for (const other of channels) if (other !== own) other.onmessage?.({ data });
+      },
+      onmessage: null,
     };
     channels.push(own);
     return own;
   };
   const heard: { one: string[]; other: string[] } = { one: [], other: [] };
-  return { heard, one: otherTabs(channel(), "one", (words) => heard.one.push(words)), other: otherTabs(channel(), "other", (words) => heard.other.push(words)) };
+  return {
+    heard,
+    one: otherTabs(channel(), "one", (words) => heard.one.push(words)),
+    other: otherTabs(channel(), "other", (words) => heard.other.push(words)),
+  };
 }
 
 describe("otherTabs", () => {

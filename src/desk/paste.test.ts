@@ -2,11 +2,20 @@ import { describe, expect, it } from "vitest";
 import { areaOfEntries, pasted } from "./paste";
 
 const at = (top: number, left: number, bottom = top, right = left) => ({ top, left, bottom, right });
-const picture = (rows: string[][], over: ReturnType<typeof at>) => pasted(rows, over).map(({ at: { row, column }, text }) => `${row},${column} ${text}`);
+const picture = (rows: string[][], over: ReturnType<typeof at>) =>
+  pasted(rows, over).map(({ at: { row, column }, text }) => `${row},${column} ${text}`);
 
 describe("pasted", () => {
   it("goes down and right from one cell", () => {
-    expect(picture([["a", "b"], ["c", "d"]], at(4, 1))).toEqual(["4,1 a", "4,2 b", "5,1 c", "5,2 d"]);
+    expect(
+      picture(
+        [
+          ["a", "b"],
+          ["c", "d"],
+        ],
+        at(4, 1),
+      ),
+    ).toEqual(["4,1 a", "4,2 b", "5,1 c", "5,2 d"]);
   });
 
   it("fills a selection with one cell", () => {

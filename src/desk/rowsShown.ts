@@ -11,7 +11,10 @@ export function rowsShown(book: GridBook, view: View, filter: Filter | undefined
   const { table, first, name } = view;
   if (table === null || filter === undefined) return null;
   const wanted = filter.text.toLowerCase();
-  const columns = filter.column === null ? Array.from({ length: table.block.right - table.block.left + 1 }, (_, index) => table.block.left + index) : [filter.column];
+  const columns =
+    filter.column === null
+      ? Array.from({ length: table.block.right - table.block.left + 1 }, (_, index) => table.block.left + index)
+      : [filter.column];
   const holds = (row: number) => columns.some((column) => book.cell(name, { row, column }).text.toLowerCase().includes(wanted));
   const rows = [];
   for (let row = first.row; row < extentOf(view, [active]).rows; row += 1) {

@@ -2,15 +2,13 @@ import { describe, expect, it } from "vitest";
 import { moved, selectBlock, selectCell, selectedBlock, type Extent, type KeyStroke, type Selection } from "./selection";
 
 /** A sheet of ten by six cells on screen, of which the marked ones are filled. */
-const picture = [
-  "x x x . . .",
-  "x x x . . .",
-  ". . . . . .",
-  "x . x . . .",
-];
+const picture = ["x x x . . .", "x x x . . .", ". . . . . .", "x . x . . ."];
 const extent: Extent = {
   first: { row: 0, column: 0 },
-  rows: 10, columns: 6, used: { rows: 4, columns: 3 }, pageRows: 4,
+  rows: 10,
+  columns: 6,
+  used: { rows: 4, columns: 3 },
+  pageRows: 4,
   isFilled: ({ row, column }) => picture[row]?.split(" ")[column] === "x",
 };
 const press = (key: string, held: Partial<KeyStroke> = {}): KeyStroke => ({ key, shift: false, ctrl: false, ...held });
@@ -55,7 +53,12 @@ describe("moved", () => {
   });
 
   it("goes back to one cell at the next plain arrow", () => {
-    expect(selectedBlock(after(from(1, 1), press("ArrowDown", { shift: true }), press("ArrowUp")))).toEqual({ top: 0, left: 1, bottom: 0, right: 1 });
+    expect(selectedBlock(after(from(1, 1), press("ArrowDown", { shift: true }), press("ArrowUp")))).toEqual({
+      top: 0,
+      left: 1,
+      bottom: 0,
+      right: 1,
+    });
   });
 
   it("returns with Enter to the column where a run of Tabs began", () => {

@@ -6,12 +6,7 @@ import { areaOf, type Area, type At } from "../host/address";
  * all three are the same cell where one cell is selected. `entryColumn` is where a run of Tab entries began: Enter goes
  * back to it, one row down.
  */
-export type Selection = {
-  readonly active: At;
-  readonly anchor: At;
-  readonly corner: At;
-  readonly entryColumn: number | null;
-};
+export type Selection = { readonly active: At; readonly anchor: At; readonly corner: At; readonly entryColumn: number | null };
 
 /** What a move must know of the sheet: its size on screen, the part that is used, and which cells are filled. */
 export type Extent = {
@@ -62,7 +57,10 @@ export function moved(selection: Selection, stroke: KeyStroke, extent: Extent): 
 }
 
 const steps: Readonly<Record<string, readonly [number, number]>> = {
-  ArrowUp: [-1, 0], ArrowDown: [1, 0], ArrowLeft: [0, -1], ArrowRight: [0, 1],
+  ArrowUp: [-1, 0],
+  ArrowDown: [1, 0],
+  ArrowLeft: [0, -1],
+  ArrowRight: [0, 1],
 };
 
 function target(from: At, key: string, ctrl: boolean, extent: Extent): At | null {
@@ -71,27 +69,37 @@ function target(from: At, key: string, ctrl: boolean, extent: Extent): At | null
     return ctrl ? edge(from, step, extent) : { row: from.row + step[0], column: from.column + step[1] };
   }
   switch (key) {
-    case "PageUp": return { ...from, row: from.row - extent.pageRows };
-    case "PageDown": return { ...from, row: from.row + extent.pageRows };
-    case "Home": return { row: ctrl ? extent.first.row : from.row, column: extent.first.column };
-    case "End": return ctrl ? lastUsed(extent) : lastFilled(from, extent);
-    default: return null;
+    case "PageUp":
+      return { ...from, row: from.row - extent.pageRows };
+    case "PageDown":
+      return { ...from, row: from.row + extent.pageRows };
+    case "Home":
+      return { row: ctrl ? extent.first.row : from.row, column: extent.first.column };
+    case "End":
+      return ctrl ? lastUsed(extent) : lastFilled(from, extent);
+    default:
+      return null;
   }
 }
 
-const lastUsed = ({ first, used, columns }: Extent): At =>
-  ({ row: Math.max(used.rows - 1, first.row), column: Math.min(Math.max(used.columns - 1, first.column), columns - 1) });
+const lastUsed = ({ first, used, columns }: Extent): At => ({
+  row: Math.max(used.rows - 1, first.row),
+  column: Math.min(Math.max(used.columns - 1, first.column), columns - 1),
+});
 
 const clamp = ({ row, column }: At, { first, rows, columns }: Extent): At => ({
-  row: Math.min(Math.max(row, first.row), rows - 1), column: Math.min(Math.max(column, first.column), columns - 1),
+  row: Math.min(Math.max(row, first.row), rows - 1),
+  column: Math.min(Math.max(column, first.column), columns - 1),
 });
 
 const wholeRows = ({ top, bottom }: Area, extent: Extent) => ({
-  anchor: { row: top, column: extent.first.column }, corner: { row: bottom, column: lastUsed(extent).column },
+  anchor: { row: top, column: extent.first.column },
+  corner: { row: bottom, column: lastUsed(extent).column },
 });
 
 const wholeColumns = ({ left, right }: Area, extent: Extent) => ({
-  anchor: { row: extent.first.row, column: left }, corner: { row: lastUsed(extent).row, column: right },
+  anchor: { row: extent.first.row, column: left },
+  corner: { row: lastUsed(extent).row, column: right },
 });
 
 function lastFilled(from: At, extent: Extent): At {
@@ -123,7 +131,7 @@ function entered(selection: Selection, { key, shift }: KeyStroke, extent: Extent
   const by = shift ? -1 : 1;
   if (isBlock(selection)) return { ...selection, active: nextInBlock(selection, key === "Enter", by) };
   if (key === "Enter") {
-    const column = shift ? active.column : entryColumn ?? active.column;
+    const column = shift ? active.column : (entryColumn ?? active.column);
     return selectCell(clamp({ row: active.row + by, column }, extent));
   }
   return { ...selectCell(clamp({ ...active, column: active.column + by }, extent)), entryColumn: entryColumn ?? active.column };

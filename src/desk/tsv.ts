@@ -10,7 +10,7 @@ export function parseTsv(text: string): string[][] {
   let row: string[] = [];
   let at = 0;
   for (;;) {
-    const field = text[at] === '"' ? quotedField(text, at) ?? plainField(text, at) : plainField(text, at);
+    const field = text[at] === '"' ? (quotedField(text, at) ?? plainField(text, at)) : plainField(text, at);
     row.push(field.value);
     at = field.end;
     if (text[at] === "\t") {
@@ -51,7 +51,6 @@ function quotedField(text: string, start: number): Field | null {
 }
 
 /** Rows of texts for the clipboard, each row ended by a line break. */
-export const writeTsv = (rows: readonly (readonly string[])[]): string =>
-  rows.map((row) => `${row.map(asField).join("\t")}\r\n`).join("");
+export const writeTsv = (rows: readonly (readonly string[])[]): string => rows.map((row) => `${row.map(asField).join("\t")}\r\n`).join("");
 
 const asField = (text: string): string => (/[\t\r\n"]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);

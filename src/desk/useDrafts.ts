@@ -14,20 +14,24 @@ export function useDrafts(open: OpenBook | null) {
 
   useEffect(() => {
     let isGone = false;
-    leftDrafts(browserDrafts).then(async (drafts) => {
-      const arrived = drafts.filter(({ isHandedOut, at }) => isHandedOut && at < Date.now() - dayInMilliseconds);
-      if (!isGone) setLeft(drafts.filter((draft) => !arrived.includes(draft)));
-      for (const { id } of arrived) await browserDrafts.remove(id);
-    }).catch((fault: unknown) => setNews({ kept: "no", why: fault instanceof Error ? fault.message : String(fault) }));
-    return () => { isGone = true; };
+    leftDrafts(browserDrafts)
+      .then(async (drafts) => {
+        const arrived = drafts.filter(({ isHandedOut, at }) => isHandedOut && at < Date.now() - dayInMilliseconds);
+        if (!isGone) setLeft(drafts.filter((draft) => !arrived.includes(draft)));
+        for (const { id } of arrived) await browserDrafts.remove(id);
+      })
+      .catch((fault: unknown) => setNews({ kept: "no", why: fault instanceof Error ? fault.message : String(fault) }));
+    return () => {
+      isGone = true;
+    };
   }, []);
 
   const keeper = useMemo(() => {
     if (open === null) return null;
     const { name, draftId: id, book } = open;
     return new DraftKeeper(browserDrafts, { id, name, bytes: () => book.draft() }, laterInPage, setNews);
-  // The same workbook keeps its draft, whatever is noted of its file.
-  // eslint-disable-next-line react-hooks/exhaustive-deps
+    // The same workbook keeps its draft, whatever is noted of its file.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [open?.book, open?.draftId]);
 
   useEffect(() => {
@@ -39,12 +43,14 @@ export function useDrafts(open: OpenBook | null) {
       stop();
       release();
     };
-  // eslint-disable-next-line react-hooks/exhaustive-deps -- as above
+    // eslint-disable-next-line react-hooks/exhaustive-deps -- as above
   }, [open?.book, keeper]);
 
   const discard = useCallback((id: string) => {
     setLeft((drafts) => drafts.filter((draft) => draft.id !== id));
-    browserDrafts.remove(id).catch((fault: unknown) => setNews({ kept: "no", why: fault instanceof Error ? fault.message : String(fault) }));
+    browserDrafts
+      .remove(id)
+      .catch((fault: unknown) => setNews({ kept: "no", why: fault instanceof Error ? fault.message : String(fault) }));
   }, []);
   const taken = useCallback((id: string) => setLeft((drafts) => drafts.filter((draft) => draft.id !== id)), []);
 

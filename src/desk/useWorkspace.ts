@@ -55,7 +55,10 @@ export type WorkspaceCommands = {
  * `say` puts a sentence where everybody sees or hears it.
  */
 export function useWorkspace(book: GridBook, say: (words: string) => void, ask: (tool: "find" | "filter" | "print") => void) {
-  const version = useSyncExternalStore(useCallback((changed) => book.subscribe(changed), [book]), () => book.version());
+  const version = useSyncExternalStore(
+    useCallback((changed) => book.subscribe(changed), [book]),
+    () => book.version(),
+  );
   const [workspace, dispatch] = useReducer(afterAction, book, (opened) => newWorkspace(firstView(viewsOf(opened.sheets()))));
   // eslint-disable-next-line react-hooks/exhaustive-deps -- the version stands for what the book holds, which has changed when it has
   const views = useMemo(() => viewsOf(book.sheets()), [book, version]);
@@ -64,7 +67,10 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
   if (whole === undefined) throw new Error("A workbook has at least one sheet that is not hidden.");
   const selection = selectionIn(whole, workspace);
   const filter = filters.get(whole.id);
-  const view = useMemo((): View => ({ ...whole, rowsShown: rowsShown(book, whole, filter, selection.active) }), [book, whole, filter, selection.active]);
+  const view = useMemo(
+    (): View => ({ ...whole, rowsShown: rowsShown(book, whole, filter, selection.active) }),
+    [book, whole, filter, selection.active],
+  );
 
   const now = useRef({ workspace, views, view, selection, filters, pageRows: 20 });
   now.current = { ...now.current, workspace, views, view, selection, filters };
@@ -87,14 +93,17 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
         return false;
       }
     };
-    const enter = (entries: readonly GridEntry[]): boolean => entries.length === 0 || tried(() => book.enter(now.current.view.name, entries));
+    const enter = (entries: readonly GridEntry[]): boolean =>
+      entries.length === 0 || tried(() => book.enter(now.current.view.name, entries));
     const extent = () => {
       const { view: drawn, pageRows } = now.current;
       // An entry may just have made the table longer, before the page is drawn again.
       const shown = viewsOf(book.sheets()).find(({ id }) => id === drawn.id) ?? drawn;
       const { active, corner } = now.current.selection;
       return {
-        ...extentOf(shown, [active, corner]), used: shown.used, pageRows,
+        ...extentOf(shown, [active, corner]),
+        used: shown.used,
+        pageRows,
         isFilled: (at: { row: number; column: number }) => book.cell(shown.name, at).kind !== "blank",
       };
     };
@@ -108,7 +117,10 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
       dispatch({ do: "edit", editing: { text: text ?? entry, mode, where } });
     };
     const clear = () => {
-      const { view: shown, selection: { ...selected } } = now.current;
+      const {
+        view: shown,
+        selection: { ...selected },
+      } = now.current;
       const filled = cellsOf(selectedBlock(selected), shown).filter((at) => book.cell(shown.name, at).kind !== "blank");
       enter(filled.map((at) => ({ at, text: "" })));
     };
@@ -126,7 +138,10 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
     const undo = () => step(book.toUndo(), () => book.undo(), "Undone", "There is nothing to undo.");
     const redo = () => step(book.toRedo(), () => book.redo(), "Done again", "There is nothing to do again.");
     const tableHere = () => {
-      const { view: shown, selection: { active } } = now.current;
+      const {
+        view: shown,
+        selection: { active },
+      } = now.current;
       const table = shown.table ?? tableAt(shown, active);
       if (table === undefined) say("That is done to the entries of a table: select a cell of one.");
       return table ?? null;
@@ -163,7 +178,10 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
     const sort = (downwards: boolean) => {
       const table = tableHere();
       if (table === null) return;
-      const { view: shown, selection: { active } } = now.current;
+      const {
+        view: shown,
+        selection: { active },
+      } = now.current;
       const column = Math.min(Math.max(active.column, table.block.left), table.block.right);
       if (!tried(() => book.sort(table.name, column, downwards))) return;
       const heading = table.headingRow === null ? "" : book.cell(shown.name, { row: table.headingRow, column }).text;
@@ -172,21 +190,39 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
     const fillDown = () => {
       const { view: shown, selection: selected } = now.current;
       const block = selectedBlock(selected);
-      const rows = Array.from({ length: Math.min(block.bottom, Math.max(shown.used.rows, shown.table?.block.bottom ?? 0)) - block.top + 1 }, (_, index) => block.top + index).filter((row) => isShown(shown, row));
-      const above = rows.length > 1 ? rows.shift()! : shown.rowsShown?.findLast((row) => row < block.top) ?? block.top - 1;
+      const rows = Array.from(
+        { length: Math.min(block.bottom, Math.max(shown.used.rows, shown.table?.block.bottom ?? 0)) - block.top + 1 },
+        (_, index) => block.top + index,
+      ).filter((row) => isShown(shown, row));
+      const above = rows.length > 1 ? rows.shift()! : (shown.rowsShown?.findLast((row) => row < block.top) ?? block.top - 1);
       if (above < shown.first.row) return say("There is no entry above to fill from.");
       const from = copied(book, shown.name, { ...block, top: above, bottom: above });
-      const entries = rows.flatMap((row) => from.entriesAt({ row, column: block.left })[0]!.map((text, index) => ({ at: { row, column: block.left + index }, text })));
-      const over = entries.filter(({ at, text }) => book.cell(shown.name, at).kind !== "blank" && book.cell(shown.name, at).entry !== text).length;
-      if (enter(entries)) say(`${entries.length === 1 ? "One cell was" : `${entries.length} cells were`} filled from row ${above + 1}${over === 0 ? "" : `; ${over} said something else before`}.`);
+      const entries = rows.flatMap((row) =>
+        from.entriesAt({ row, column: block.left })[0]!.map((text, index) => ({ at: { row, column: block.left + index }, text })),
+      );
+      const over = entries.filter(
+        ({ at, text }) => book.cell(shown.name, at).kind !== "blank" && book.cell(shown.name, at).entry !== text,
+      ).length;
+      if (enter(entries))
+        say(
+          `${entries.length === 1 ? "One cell was" : `${entries.length} cells were`} ` +
+            `filled from row ` +
+            `${above + 1}${over === 0 ? "" : `; ${over} said something else before`}.`,
+        );
     };
     const setWidth = (column: number, wide: number) => void tried(() => book.widen(now.current.view.name, column, wide));
     const widen = (by: number) => {
-      const { view: shown, selection: { active } } = now.current;
+      const {
+        view: shown,
+        selection: { active },
+      } = now.current;
       setWidth(active.column, Math.min(Math.max(shown.widthOf(active.column) + by * 21, 40), 560));
     };
     const filterBy: WorkspaceCommands["filter"] = (text, inAnyColumn) => {
-      const { view: shown, selection: { active } } = now.current;
+      const {
+        view: shown,
+        selection: { active },
+      } = now.current;
       if (text === null || text.trim() === "" || shown.table === null) {
         setFilters(without(shown.id));
         say(text === null ? "All entries are shown." : "Type what the entries to be shown must hold.");
@@ -203,7 +239,11 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
       return true;
     };
     const find: WorkspaceCommands["find"] = (text, by) => {
-      const { views: all, view: shown, selection: { active } } = now.current;
+      const {
+        views: all,
+        view: shown,
+        selection: { active },
+      } = now.current;
       const place = found(book, all, text, { view: shown.id, at: active }, by);
       if (place === null) return say(text.trim() === "" ? "Type what to find." : `“${text.trim()}” is nowhere in this workbook.`);
       if (now.current.filters.has(place.view.id)) setFilters(without(place.view.id));
@@ -212,7 +252,19 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
     };
 
     return {
-      select, edit, clear, undo, redo, insertEntries, deleteEntries, sort, fillDown, widen, setWidth, filter: filterBy, find,
+      select,
+      edit,
+      clear,
+      undo,
+      redo,
+      insertEntries,
+      deleteEntries,
+      sort,
+      fillDown,
+      widen,
+      setWidth,
+      filter: filterBy,
+      find,
       focusGrid: () => select(now.current.selection),
       key: (event, pageRows) => {
         now.current.pageRows = pageRows;
@@ -223,19 +275,47 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
           return dispatch({ do: "let-tab-leave", leaves: false });
         }
         switch (meaning.do) {
-          case "move": move(meaning.stroke); break;
-          case "clear": clear(); break;
-          case "edit": edit(meaning.text, meaning.text === null ? "edit" : "type", "cell"); break;
-          case "undo": undo(); break;
-          case "redo": redo(); break;
-          case "insert": insertEntries(); break;
-          case "delete": deleteEntries(); break;
-          case "fill": fillDown(); break;
-          case "sort up": sort(false); break;
-          case "sort down": sort(true); break;
-          case "wider": widen(1); break;
-          case "narrower": widen(-1); break;
-          case "filter": case "find": case "print": ask(meaning.do); break;
+          case "move":
+            move(meaning.stroke);
+            break;
+          case "clear":
+            clear();
+            break;
+          case "edit":
+            edit(meaning.text, meaning.text === null ? "edit" : "type", "cell");
+            break;
+          case "undo":
+            undo();
+            break;
+          case "redo":
+            redo();
+            break;
+          case "insert":
+            insertEntries();
+            break;
+          case "delete":
+            deleteEntries();
+            break;
+          case "fill":
+            fillDown();
+            break;
+          case "sort up":
+            sort(false);
+            break;
+          case "sort down":
+            sort(true);
+            break;
+          case "wider":
+            widen(1);
+            break;
+          case "narrower":
+            widen(-1);
+            break;
+          case "filter":
+          case "find":
+          case "print":
+            ask(meaning.do);
+            break;
         }
         if (meaning.keepsDefault !== true) event.preventDefault();
         event.stopPropagation();
@@ -248,7 +328,11 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
         dispatch({ do: "edit", editing: { ...editing, text } });
       },
       commit: (then) => {
-        const { workspace: { editing }, view: shown, selection: { active } } = now.current;
+        const {
+          workspace: { editing },
+          view: shown,
+          selection: { active },
+        } = now.current;
         if (editing === null) return;
         now.current.workspace = { ...now.current.workspace, editing: null };
         dispatch({ do: "stop-editing", focus: then !== null });
@@ -258,7 +342,11 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
         if (isNew && isEntered) warnOfChoice(book, shown.name, active, editing.text, say);
       },
       isTyping: () => {
-        const { workspace: { editing }, view: shown, selection: { active } } = now.current;
+        const {
+          workspace: { editing },
+          view: shown,
+          selection: { active },
+        } = now.current;
         return editing !== null && editing.text !== book.cell(shown.name, active).entry;
       },
       cancel: () => {
@@ -266,7 +354,9 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
         dispatch({ do: "stop-editing", focus: true });
       },
       copy: () => {
-        clipboard.current = copied(book, now.current.view.name, selectedBlock(now.current.selection), (row) => isShown(now.current.view, row));
+        clipboard.current = copied(book, now.current.view.name, selectedBlock(now.current.selection), (row) =>
+          isShown(now.current.view, row),
+        );
         say(`Copied ${areaName(selectedBlock(now.current.selection))}.`);
         return clipboard.current.text;
       },
@@ -277,7 +367,8 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
         const entries = pasted(rows, target);
         const block = areaOfEntries(entries);
         if (block === null) return;
-        if (block.bottom > block.top && (now.current.view.rowsShown ?? null) !== null) return say("Nothing was pasted: a filter hides entries that it would write over. Show all first.");
+        if (block.bottom > block.top && (now.current.view.rowsShown ?? null) !== null)
+          return say("Nothing was pasted: a filter hides entries that it would write over. Show all first.");
         if (!enter(entries)) return;
         select(selectBlock(block));
         say(`Pasted into ${areaName(block)}.`);
@@ -300,20 +391,31 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
   return { version, views, view, selection, workspace, commands, filter, isBlockSelected: isBlock(selection) };
 }
 
-const without = (id: string) => (filters: ReadonlyMap<string, Filter>): ReadonlyMap<string, Filter> => new Map([...filters].filter(([each]) => each !== id));
+const without =
+  (id: string) =>
+  (filters: ReadonlyMap<string, Filter>): ReadonlyMap<string, Filter> =>
+    new Map([...filters].filter(([each]) => each !== id));
 
 /** Where a key takes the selection when some rows are out of sight: keys go by what is in sight. */
 function movedInSight(selection: Selection, stroke: KeyStroke, extent: Extent, rows: readonly number[] | null): Selection | null {
   if (rows === null) return moved(selection, stroke, extent);
   const { first } = extent;
-  const place = (row: number) => first.row + Math.max(rows.findLastIndex((each) => each <= row), 0);
+  const place = (row: number) =>
+    first.row +
+    Math.max(
+      rows.findLastIndex((each) => each <= row),
+      0,
+    );
   const [inSight, onSheet] = [
     (at: At): At => ({ ...at, row: place(at.row) }),
     (at: At): At => ({ ...at, row: rows[at.row - first.row] ?? at.row }),
   ];
   const { active, anchor, corner } = selection;
   const next = moved({ ...selection, active: inSight(active), anchor: inSight(anchor), corner: inSight(corner) }, stroke, {
-    ...extent, rows: first.row + rows.length, used: { ...extent.used, rows: first.row + rows.length }, isFilled: (at) => extent.isFilled(onSheet(at)),
+    ...extent,
+    rows: first.row + rows.length,
+    used: { ...extent.used, rows: first.row + rows.length },
+    isFilled: (at) => extent.isFilled(onSheet(at)),
   });
   return next === null ? null : { ...next, active: onSheet(next.active), anchor: onSheet(next.anchor), corner: onSheet(next.corner) };
 }
@@ -332,7 +434,13 @@ function cellsOf(block: Area, view: View) {
 }
 
 /** An entry that the list does not offer is taken all the same, and said to be so. */
-function warnOfChoice(book: GridBook, sheet: string, at: { row: number; column: number }, text: string, say: (words: string) => void): void {
+function warnOfChoice(
+  book: GridBook,
+  sheet: string,
+  at: { row: number; column: number },
+  text: string,
+  say: (words: string) => void,
+): void {
   const choices = book.choices(sheet, at);
   const typed = text.trim().toLowerCase();
   if (typed === "" || choices.length === 0 || choices.some((choice) => choice.toLowerCase() === typed)) return;

@@ -31,24 +31,45 @@ export type View = GridSheet & {
 
 /** The views of a workbook in the order of the rail. A sheet that holds anything beside our tables is shown as it is too. */
 export function viewsOf(sheets: readonly GridSheet[]): readonly View[] {
-  const tables = sheets.flatMap((sheet) => sheet.tables.filter(({ headingRow }) => headingRow !== null).flatMap((table) => {
-    const place = placeInRail(table.name);
-    return place === null || sheet.isResult ? [] : [{ place, view: tableView(sheet, table, place.group, place.title) }];
-  })).sort((a, b) => a.place.order - b.place.order).map(({ view }) => view);
-  const asTheyAre = sheets.filter((sheet) => sheet.isResult || !tables.some((view) => view.name === sheet.name && isAlone(sheet, view.table!)));
+  const tables = sheets
+    .flatMap((sheet) =>
+      sheet.tables
+        .filter(({ headingRow }) => headingRow !== null)
+        .flatMap((table) => {
+          const place = placeInRail(table.name);
+          return place === null || sheet.isResult ? [] : [{ place, view: tableView(sheet, table, place.group, place.title) }];
+        }),
+    )
+    .sort((a, b) => a.place.order - b.place.order)
+    .map(({ view }) => view);
+  const asTheyAre = sheets.filter(
+    (sheet) => sheet.isResult || !tables.some((view) => view.name === sheet.name && isAlone(sheet, view.table!)),
+  );
   const own = asTheyAre.filter(({ isResult }) => !isResult).map((sheet) => sheetView(sheet));
-  const named = own.map((view) => (tables.some(({ title }) => title === view.title) ? { ...view, title: `${view.title}, whole sheet` } : view));
+  const named = own.map((view) =>
+    tables.some(({ title }) => title === view.title) ? { ...view, title: `${view.title}, whole sheet` } : view,
+  );
   return [...tables, ...named, ...asTheyAre.filter(({ isResult }) => isResult).map((sheet) => sheetView(sheet))];
 }
 
 /** The view of a sheet as it is. */
 export const sheetView = (sheet: GridSheet): View => ({
-  ...sheet, id: `sheet ${sheet.name}`, title: sheet.name, table: null, first: { row: 0, column: 0 },
+  ...sheet,
+  id: `sheet ${sheet.name}`,
+  title: sheet.name,
+  table: null,
+  first: { row: 0, column: 0 },
   ...(sheet.isResult ? { kind: "result", group: results } : { kind: "own", group: ownSheets }),
 });
 
 const tableView = (sheet: GridSheet, table: GridTable, group: string, title: string): View => ({
-  ...sheet, id: `table ${table.name}`, kind: "table", group, title, table, first: { row: (table.headingRow ?? table.block.top - 1) + 1, column: table.block.left },
+  ...sheet,
+  id: `table ${table.name}`,
+  kind: "table",
+  group,
+  title,
+  table,
+  first: { row: (table.headingRow ?? table.block.top - 1) + 1, column: table.block.left },
 });
 
 function placeInRail(name: string): { readonly group: string; readonly title: string; readonly order: number } | null {
@@ -72,9 +93,14 @@ function isAlone({ used, columnsBesideLists = used.columns, tables }: GridSheet,
 export function extentOf(view: View, reached: readonly At[]): { readonly first: At; readonly rows: number; readonly columns: number } {
   const { first, used, table } = view;
   const row = Math.max(...reached.map((at) => at.row));
-  if (table !== null) return { first, rows: Math.min(lastRowOfExcel, Math.max(used.rows, table.block.bottom + 2, row + 1)), columns: table.block.right + 1 };
+  if (table !== null)
+    return { first, rows: Math.min(lastRowOfExcel, Math.max(used.rows, table.block.bottom + 2, row + 1)), columns: table.block.right + 1 };
   const column = Math.max(...reached.map((at) => at.column));
-  return { first, rows: Math.min(lastRowOfExcel, Math.max(used.rows, row) + 50), columns: Math.min(lastColumnOfExcel, Math.max(used.columns, column, 10) + 4) };
+  return {
+    first,
+    rows: Math.min(lastRowOfExcel, Math.max(used.rows, row) + 50),
+    columns: Math.min(lastColumnOfExcel, Math.max(used.columns, column, 10) + 4),
+  };
 }
 
 /** The last cell of a view that is in use: of a table the end of its block. */
@@ -95,11 +121,14 @@ export function viewAt(views: readonly View[], { sheet, row, column }: SheetPlac
 }
 
 /** How many entries a table holds; `null` for a sheet as it is. */
-export const entriesIn = ({ table, first }: View): number | null => (table === null ? null : Math.max(table.block.bottom - first.row + 1, 0));
+export const entriesIn = ({ table, first }: View): number | null =>
+  table === null ? null : Math.max(table.block.bottom - first.row + 1, 0);
 
 /** The view to begin with: where bills are entered, else the first table, else the first sheet that holds something. */
 export const firstView = (views: readonly View[]): string =>
-  (views.find(({ kind, title }) => kind === "table" && title === "Purchases") ?? views.find(({ used }) => used.rows > 0) ?? views[0])?.id ?? "";
+  (views.find(({ kind, title }) => kind === "table" && title === "Purchases") ?? views.find(({ used }) => used.rows > 0) ?? views[0])?.id ??
+  "";
 
 /** Whether a row is in sight. */
-export const isShown = ({ rowsShown }: View, row: number): boolean => rowsShown === undefined || rowsShown === null || rowsShown.includes(row);
+export const isShown = ({ rowsShown }: View, row: number): boolean =>
+  rowsShown === undefined || rowsShown === null || rowsShown.includes(row);

@@ -28,8 +28,13 @@ export type WorkspaceAction =
   | { readonly do: "let-tab-leave"; readonly leaves: boolean };
 
 /** A workspace that shows a view with its first cell selected. */
-export const newWorkspace = (view: string): Workspace =>
-  ({ view, selections: new Map(), editing: null, focusRequest: 0, tabLeaves: false });
+export const newWorkspace = (view: string): Workspace => ({
+  view,
+  selections: new Map(),
+  editing: null,
+  focusRequest: 0,
+  tabLeaves: false,
+});
 
 /** What is selected in a view, which may have moved on its sheet since: nothing before its first cell is. */
 export function selectionIn({ id, first }: View, { selections }: Workspace): Selection {
@@ -58,5 +63,7 @@ export function afterAction(before: Workspace, action: WorkspaceAction): Workspa
 
 const focus = ({ focusRequest }: Workspace, wanted: boolean): number => (wanted ? focusRequest + 1 : 0);
 
-const withSelection = (workspace: Workspace, selection: Selection): Workspace =>
-  ({ ...workspace, selections: new Map(workspace.selections).set(workspace.view, selection) });
+const withSelection = (workspace: Workspace, selection: Selection): Workspace => ({
+  ...workspace,
+  selections: new Map(workspace.selections).set(workspace.view, selection),
+});

@@ -20,7 +20,9 @@ export function columnNumber(name: string): number {
 
 /** `B4` for one cell, `B4:D9` for a block of more. */
 export const areaName = ({ top, left, bottom, right }: Area): string =>
-  top === bottom && left === right ? cellName({ row: top, column: left }) : `${cellName({ row: top, column: left })}:${cellName({ row: bottom, column: right })}`;
+  top === bottom && left === right
+    ? cellName({ row: top, column: left })
+    : `${cellName({ row: top, column: left })}:${cellName({ row: bottom, column: right })}`;
 
 /** `A1`, `$B$2:C9`, `B:C` or `2:5`; `null` where it is none of them. Whole columns and rows run to the end of the sheet. */
 export function parseArea(text: string): Area | null {
@@ -61,13 +63,18 @@ export function rangeOnSheet(address: string): { readonly sheet: string; readonl
 
 /** The smallest area that holds both cells. */
 export const areaOf = (one: At, other: At): Area => ({
-  top: Math.min(one.row, other.row), left: Math.min(one.column, other.column),
-  bottom: Math.max(one.row, other.row), right: Math.max(one.column, other.column),
+  top: Math.min(one.row, other.row),
+  left: Math.min(one.column, other.column),
+  bottom: Math.max(one.row, other.row),
+  right: Math.max(one.column, other.column),
 });
 
 /** A sheet's name as formulas and addresses write it. */
 export const quotedSheet = (name: string): string =>
-  /^[A-Za-z_][A-Za-z0-9_.]*$/.test(name) && !/^[A-Za-z]{1,3}\d+$/.test(name) && !/^[RrCc]\d*$/.test(name) ? name : `'${name.replaceAll("'", "''")}'`;
+  /^[A-Za-z_][A-Za-z0-9_.]*$/.test(name) && !/^[A-Za-z]{1,3}\d+$/.test(name) && !/^[RrCc]\d*$/.test(name)
+    ? name
+    : `'${name.replaceAll("'", "''")}'`;
 
 /** Whether the cell lies in the area. */
-export const contains = ({ top, left, bottom, right }: Area, { row, column }: At): boolean => row >= top && row <= bottom && column >= left && column <= right;
+export const contains = ({ top, left, bottom, right }: Area, { row, column }: At): boolean =>
+  row >= top && row <= bottom && column >= left && column <= right;

@@ -11,7 +11,10 @@ export const rowsLookedAt = 2_000;
  */
 export function lastRowBelow(block: Area, others: readonly Area[]): number {
   // A cell alone is what names a field beside a range, and no block that goes on.
-  const beside = others.filter(({ top, left, right, bottom }) => (top !== bottom || left !== right) && left <= block.right && right >= block.left && bottom > block.bottom);
+  const beside = others.filter(
+    ({ top, left, right, bottom }) =>
+      (top !== bottom || left !== right) && left <= block.right && right >= block.left && bottom > block.bottom,
+  );
   return Math.min(block.bottom + rowsLookedAt, ...beside.map(({ top }) => Math.max(top, block.bottom + 1) - 1));
 }
 
@@ -25,4 +28,7 @@ export const filledRows = (cells: readonly (readonly Cell[])[], first: number): 
 
 /** Why a table with a totals row is not drawn over what stands below that. */
 export const totalsInTheWay = (table: string): string =>
-  `The table ${table} has a totals row, which stands between it and the rows below. Switch the totals row off (or move the rows above it), then try again.`;
+  `The table ${table} has a totals row, which stands ` +
+  `between it and the rows below. Switch the totals ` +
+  `row off (or ` +
+  `move the rows above it), then try again.`;

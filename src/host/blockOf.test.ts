@@ -37,14 +37,34 @@ describe("blockOf", () => {
     ];
     for (const cell of ["A3", "B4", "D3", "E2"]) expect(block(cell, costs)).toBe("A2:E4");
     // Another table beside it has its own names; a column of words alone is a remark.
-    expect(block("A3", costs.map((row, index) => (index === 1 ? ["Field", "Seed", "", "field", "Rent"] : row)))).toBe("A2:B4");
-    expect(block("A3", costs.map(([field, seed, gap], index) => [field!, seed!, gap!, index === 1 ? "To do" : "call", ""]))).toBe("A2:B4");
+    expect(
+      block(
+        "A3",
+        costs.map((row, index) => (index === 1 ? ["Field", "Seed", "", "field", "Rent"] : row)),
+      ),
+    ).toBe("A2:B4");
+    expect(
+      block(
+        "A3",
+        costs.map(([field, seed, gap], index) => [field!, seed!, gap!, index === 1 ? "To do" : "call", ""]),
+      ),
+    ).toBe("A2:B4");
   });
 
   it("begins at the fullest row of words above the numbers, under a title in two cells and a line that groups the headings", () => {
-    const costs: readonly (readonly Cell[])[] = [["Costs 2026", "", "dollars", ""], ["", "Inputs", "", "Machine"], ["Field", "Seed", "Fert", "Fuel"], ["Alder", 110, 90, 18]];
+    const costs: readonly (readonly Cell[])[] = [
+      ["Costs 2026", "", "dollars", ""],
+      ["", "Inputs", "", "Machine"],
+      ["Field", "Seed", "Fert", "Fuel"],
+      ["Alder", 110, 90, 18],
+    ];
     expect([block("B4", costs), block("A1:D4", costs)]).toEqual(["A3:D4", "A3:D4"]);
-    expect(block("A2", [["Field", "Weed", ""], ["Alder", "thistle", "east"]])).toBe("A1:C2");
+    expect(
+      block("A2", [
+        ["Field", "Weed", ""],
+        ["Alder", "thistle", "east"],
+      ]),
+    ).toBe("A1:C2");
   });
 
   it("is the selection where there are no headings to be found", () => {

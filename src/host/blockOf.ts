@@ -19,7 +19,7 @@ export function blockOf(picked: Area, used: Area | null, valueAt: ValueAt, regio
   if (used === null) return picked;
   const isFilled = (row: number, column: number) => valueAt({ row, column }) !== "";
   const isOneCell = picked.top === picked.bottom && picked.left === picked.right;
-  const block = isOneCell ? region ?? around(picked, used, isFilled) : picked;
+  const block = isOneCell ? (region ?? around(picked, used, isFilled)) : picked;
   const top = headingRow(block, used, valueAt);
   if (top === null) return block;
   if (isOneCell) return withColumnsBeside({ ...block, top }, used, valueAt);
@@ -47,8 +47,12 @@ function headingRow(block: Area, used: Area, valueAt: ValueAt): number | null {
 
 /** The block with what goes on after one blank column on either side: headings in its row that it does not have, and numbers under them. */
 function withColumnsBeside(block: Area, used: Area, valueAt: ValueAt): Area {
-  const heading = (column: number) => String(valueAt({ row: block.top, column })).trim().toLowerCase();
-  const isHeading = (column: number) => column >= used.left && column <= used.right && heading(column) !== "" && typeof valueAt({ row: block.top, column }) === "string";
+  const heading = (column: number) =>
+    String(valueAt({ row: block.top, column }))
+      .trim()
+      .toLowerCase();
+  const isHeading = (column: number) =>
+    column >= used.left && column <= used.right && heading(column) !== "" && typeof valueAt({ row: block.top, column }) === "string";
   let wide = block;
   for (const step of [1, -1]) {
     for (;;) {
@@ -57,7 +61,8 @@ function withColumnsBeside(block: Area, used: Area, valueAt: ValueAt): Area {
       while (isHeading(to + step)) to += step;
       const run = Array.from({ length: Math.abs(to - from) + 1 }, (_, index) => from + index * step);
       const has = new Set(columns(wide, used).map(heading));
-      const isMore = isHeading(from) && run.every((column) => !has.has(heading(column))) && run.some((column) => hasNumber(column, wide, used, valueAt));
+      const isMore =
+        isHeading(from) && run.every((column) => !has.has(heading(column))) && run.some((column) => hasNumber(column, wide, used, valueAt));
       if (!isMore) break;
       wide = step > 0 ? { ...wide, right: to } : { ...wide, left: to };
     }
@@ -82,15 +87,21 @@ function around(cell: Area, used: Area, isFilled: (row: number, column: number) 
   let block = cell;
   for (;;) {
     const { top, left, bottom, right } = block;
-    const rowTouches = (row: number) => row >= used.top && row <= used.bottom && columns({ ...block, left: left - 1, right: right + 1 }, used).some((column) => isFilled(row, column));
+    const rowTouches = (row: number) =>
+      row >= used.top &&
+      row <= used.bottom &&
+      columns({ ...block, left: left - 1, right: right + 1 }, used).some((column) => isFilled(row, column));
     const columnTouches = (column: number) => {
       if (column < used.left || column > used.right) return false;
-      for (let row = Math.max(top - 1, used.top); row <= Math.min(bottom + 1, used.bottom); row += 1) if (isFilled(row, column)) return true;
+      for (let row = Math.max(top - 1, used.top); row <= Math.min(bottom + 1, used.bottom); row += 1)
+        if (isFilled(row, column)) return true;
       return false;
     };
     const next = {
-      top: rowTouches(top - 1) ? top - 1 : top, bottom: rowTouches(bottom + 1) ? bottom + 1 : bottom,
-      left: columnTouches(left - 1) ? left - 1 : left, right: columnTouches(right + 1) ? right + 1 : right,
+      top: rowTouches(top - 1) ? top - 1 : top,
+      bottom: rowTouches(bottom + 1) ? bottom + 1 : bottom,
+      left: columnTouches(left - 1) ? left - 1 : left,
+      right: columnTouches(right + 1) ? right + 1 : right,
     };
     if (next.top === top && next.bottom === bottom && next.left === left && next.right === right) return block;
     block = next;

@@ -2,10 +2,7 @@
 import type { CellStyle } from "../workbook/resultSheet";
 
 /** Greys that print in black and white. */
-export const fillColours: Readonly<Record<NonNullable<CellStyle["fill"]>, string>> = {
-  heading: "#D9D9D9",
-  soft: "#F2F2F2",
-};
+export const fillColours: Readonly<Record<NonNullable<CellStyle["fill"]>, string>> = { heading: "#D9D9D9", soft: "#F2F2F2" };
 
 /** Fills of chart series in order, from dark to light, so that they can be told apart on paper. */
 export const seriesColours: readonly string[] = ["#404040", "#A6A6A6", "#D9D9D9", "#737373"];

@@ -11,9 +11,11 @@ describe("allowedSheetName", () => {
   });
 
   it("makes something that Excel takes of anything", () => {
-    fc.assert(fc.property(fc.string({ unit: "grapheme", maxLength: 60 }), (text) => {
-      expect(allowedSheetName(text)).toSatisfy(isAllowed);
-    }));
+    fc.assert(
+      fc.property(fc.string({ unit: "grapheme", maxLength: 60 }), (text) => {
+        expect(allowedSheetName(text)).toSatisfy(isAllowed);
+      }),
+    );
     expect(allowedSheetName("it''s ' ")).toBe("it''s");
     expect(allowedSheetName("''?")).toBe("Sheet");
   });
@@ -22,13 +24,19 @@ describe("allowedSheetName", () => {
 describe("sheetNameChoices", () => {
   it("counts on within what Excel takes", () => {
     const names = sheetNameChoices("Change – closing wheels, spiked");
-    expect([names.next().value, names.next().value, names.next().value])
-      .toEqual(["Change – closing wheels, spiked", "Change – closing wheels, sp (2)", "Change – closing wheels, sp (3)"]);
+    expect([names.next().value, names.next().value, names.next().value]).toEqual([
+      "Change – closing wheels, spiked",
+      "Change – closing wheels, sp (2)",
+      "Change – closing wheels, sp (3)",
+    ]);
   });
 });
 
 describe("sameName", () => {
-  it.each([["Other_costs", "other costs"], ["OtherCosts", "OTHER COSTS"]])("takes %s and %s for one", (one, other) => {
+  it.each([
+    ["Other_costs", "other costs"],
+    ["OtherCosts", "OTHER COSTS"],
+  ])("takes %s and %s for one", (one, other) => {
     expect(sameName(one, other)).toBe(true);
   });
   it("tells other names apart", () => expect(sameName("Sales", "Sale")).toBe(false));

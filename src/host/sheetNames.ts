@@ -1,7 +1,8 @@
 /** How both hosts name and recognise the sheets we make, so that a workbook may go from one host to the other. */
 
 /**
- * Name scoped to a sheet (a hidden defined name, worth 1, which reads the same in every language) that marks the sheet as one of our result sheets. A sheet
+ * Name scoped to a sheet (a hidden defined name, worth 1, which reads the same in every language) that marks the sheet as one of
+ * our result sheets. A sheet
  * without it belongs to the grower and is never written over. A name, because Excel has those since ExcelApi 1.4,
  * files keep them, and a renamed sheet keeps its mark.
  */

@@ -12,7 +12,10 @@ export interface WorkbookHost {
    * names that they have in the workbook, in the order of the sheets.
    */
   write(sheets: readonly ResultSheet[]): Promise<readonly string[]>;
-  /** Makes input tables, each on a sheet of its own; a table that is there already is left alone. Resolves to the names of those that were made. */
+  /**
+   * Makes input tables, each on a sheet of its own; a table that is there already is left alone. Resolves to the names of those
+   * that were made.
+   */
   makeTables(tables: readonly InputTable[]): Promise<readonly string[]>;
   /**
    * Adds rows to several tables as one step, under the last body row of each; a table that the workbook lacks is made with them, on
@@ -43,7 +46,10 @@ export interface WorkbookHost {
    * around it, and of both what is left without titles above the headings.
    */
   selection(): Promise<{ readonly address: string; readonly headings: readonly string[] }>;
-  /** The same cells of other sheets that can be seen, where their first row says the same as that of `address`: their addresses, in the order of the sheets. */
+  /**
+   * The same cells of other sheets that can be seen, where their first row says the same as that of `address`: their addresses,
+   * in the order of the sheets.
+   */
   alike(address: string): Promise<readonly string[]>;
   /**
    * Calls back after a change to any cell, whoever made it, and resolves to what stops the calls. Excel may miss a
@@ -74,10 +80,21 @@ export type LastEntry = { readonly words: string; readonly takeBack: () => Promi
  * A new value for one cell of a table. `row` counts the body rows from 1, hidden ones too. `says` is what the row said, by heading,
  * when it was read: one that says something else by now, because the table was sorted or edited, is refused.
  */
-export type CellChange = { readonly table: string; readonly row: number; readonly column: string; readonly value: Cell; readonly says?: ReadonlyMap<string, Cell> };
+export type CellChange = {
+  readonly table: string;
+  readonly row: number;
+  readonly column: string;
+  readonly value: Cell;
+  readonly says?: ReadonlyMap<string, Cell>;
+};
 
 /** A column that a table is to have. `cells` are values by body row, counted from 1, hidden ones too; the other rows stay blank. */
-export type NewColumn = { readonly table: string; readonly heading: string; readonly numberFormat?: string; readonly cells: ReadonlyMap<number, Cell> };
+export type NewColumn = {
+  readonly table: string;
+  readonly heading: string;
+  readonly numberFormat?: string;
+  readonly cells: ReadonlyMap<number, Cell>;
+};
 
 /** What is in the workbook of a command that failed. */
 export type Written = "no" | "partly" | "unknown";
@@ -93,7 +110,8 @@ export class HostError extends Error {
   readonly written: Written;
   constructor(
     readonly reason: "busy" | "protected" | "missing" | "formula" | "moved" | "taken" | "unsupported" | "failed",
-    message: string, options: ErrorOptions & { readonly written?: Written } = {},
+    message: string,
+    options: ErrorOptions & { readonly written?: Written } = {},
   ) {
     super(message, options);
     this.written = options.written ?? "no";

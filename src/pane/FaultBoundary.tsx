@@ -28,18 +28,28 @@ function FaultPage({ details, startAgain }: { readonly details: string; readonly
   const copy = () => {
     // Some Office panes refuse the clipboard; the text below can be copied by hand then.
     const writing = navigator.clipboard?.writeText(details) ?? Promise.reject(new Error("no clipboard"));
-    writing.then(() => setCopied("Copied."), () => setCopied("The pane cannot reach the clipboard: select the text below and copy it."));
+    writing.then(
+      () => setCopied("Copied."),
+      () => setCopied("The pane cannot reach the clipboard: select the text below and copy it."),
+    );
   };
   return (
     <div className="pn-body" role="alert">
       <h1>Something went wrong in Pennyacre itself</h1>
-      <p>It is not a fault of your entries, and they are as you typed them. Start the pane again; if this comes back, report it with the details below.</p>
+      <p>
+        It is not a fault of your entries, and they are as you typed them. Start the pane again; if this comes back, report it with the
+        details below.
+      </p>
       <p className="pn-buttons">
-        <Button appearance="primary" onClick={startAgain}>Start the pane again</Button>
+        <Button appearance="primary" onClick={startAgain}>
+          Start the pane again
+        </Button>
         <Button onClick={copy}>Copy details</Button>
       </p>
       <p>{copied}</p>
-      <pre className="pn-details" tabIndex={0} aria-label="Details">{details}</pre>
+      <pre className="pn-details" tabIndex={0} aria-label="Details">
+        {details}
+      </pre>
     </div>
   );
 }

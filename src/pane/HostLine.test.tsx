@@ -13,14 +13,31 @@ afterEach(() => act(() => root?.unmount()));
 async function line() {
   const element = document.body.appendChild(document.createElement("div"));
   let told: (state: HostState) => void = () => undefined;
-  const host = { follow: (listener: typeof told) => { told = listener; return () => undefined; } } as unknown as WorkbookHost;
+  const host = {
+    follow: (listener: typeof told) => {
+      told = listener;
+      return () => undefined;
+    },
+  } as unknown as WorkbookHost;
   const refresh = vi.fn();
   root = createRoot(element);
-  await act(async () => root!.render(<HostLine host={host} refresh={refresh} fault={(fault) => { throw fault; }} />));
+  await act(async () =>
+    root!.render(
+      <HostLine
+        host={host}
+        refresh={refresh}
+        fault={(fault) => {
+          throw fault;
+        }}
+      />,
+    ),
+  );
   return {
-    refresh, text: () => element.textContent ?? "",
+    refresh,
+    text: () => element.textContent ?? "",
     tell: (state: Partial<HostState>) => act(async () => told({ waiting: null, late: null, lastEntry: null, ...state })),
-    press: (name: string) => act(async () => [...element.querySelectorAll("button")].find(({ textContent }) => textContent === name)!.click()),
+    press: (name: string) =>
+      act(async () => [...element.querySelectorAll("button")].find(({ textContent }) => textContent === name)!.click()),
   };
 }
 

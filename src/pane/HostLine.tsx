@@ -7,7 +7,10 @@ export type HostLineProps = { readonly host: WorkbookHost; readonly refresh: () 
 
 const nothing: HostState = { waiting: null, late: null, lastEntry: null };
 
-/** What the workbook program is at: an entry of which it is not known what became, one that came late, and the last one, to be taken back. */
+/**
+ * What the workbook program is at: an entry of which it is not known what became, one that came late, and the last one, to be
+ * taken back.
+ */
 export function HostLine({ host, refresh, fault }: HostLineProps) {
   const [state, setState] = useState(nothing);
   const [seen, setSeen] = useState<string | null>(null);
@@ -27,16 +30,39 @@ export function HostLine({ host, refresh, fault }: HostLineProps) {
   };
   return (
     <div aria-live="polite">
-      {waiting !== null && <div className="pn-notice pn-notice-failed"><p>{waiting}</p></div>}
+      {waiting !== null && (
+        <div className="pn-notice pn-notice-failed">
+          <p>{waiting}</p>
+        </div>
+      )}
       {late !== null && late !== seen && (
-        <div className="pn-notice pn-notice-failed"><p>{late}</p><span className="pn-buttons"><Button size="small" onClick={() => setSeen(late)}>Dismiss</Button></span></div>
+        <div className="pn-notice pn-notice-failed">
+          <p>{late}</p>
+          <span className="pn-buttons">
+            <Button size="small" onClick={() => setSeen(late)}>
+              Dismiss
+            </Button>
+          </span>
+        </div>
       )}
       {lastEntry !== null && lastEntry !== hidden && (
         <div className="pn-notice pn-notice-done">
-          <p>Entered from here: {lastEntry.words}. {failed}</p>
+          <p>
+            Entered from here: {lastEntry.words}. {failed}
+          </p>
           <span className="pn-buttons">
-            <Button size="small" disabledFocusable={isTaking} onClick={() => { if (!isTaking) takeBack(lastEntry).catch(fault); }}>{isTaking ? "Taking back …" : "Take back"}</Button>
-            <Button size="small" onClick={() => setHidden(lastEntry)}>Dismiss</Button>
+            <Button
+              size="small"
+              disabledFocusable={isTaking}
+              onClick={() => {
+                if (!isTaking) takeBack(lastEntry).catch(fault);
+              }}
+            >
+              {isTaking ? "Taking back …" : "Take back"}
+            </Button>
+            <Button size="small" onClick={() => setHidden(lastEntry)}>
+              Dismiss
+            </Button>
           </span>
         </div>
       )}

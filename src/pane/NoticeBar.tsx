@@ -11,8 +11,14 @@ export function NoticeBar({ notice, dismiss }: NoticeBarProps) {
         <div className={`pn-notice pn-notice-${notice.tone}`}>
           <p>{notice.text}</p>
           <span className="pn-buttons">
-            {notice.again && <Button size="small" appearance="primary" onClick={notice.again}>Try again</Button>}
-            <Button size="small" onClick={dismiss}>Dismiss</Button>
+            {notice.again && (
+              <Button size="small" appearance="primary" onClick={notice.again}>
+                Try again
+              </Button>
+            )}
+            <Button size="small" onClick={dismiss}>
+              Dismiss
+            </Button>
           </span>
         </div>
       )}

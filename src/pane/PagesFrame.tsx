@@ -30,10 +30,18 @@ function RowsBeingEntered({ report }: { readonly report: SeasonReport }) {
   if (open.length === 0) return null;
   return (
     <p className="pn-note" role="status">
-      {open.length === 1 ? "One entry is being typed and not counted yet: " : `${open.length} entries are being typed and not counted yet: `}
+      {open.length === 1
+        ? "One entry is being typed and not counted yet: "
+        : `${open.length} entries are being typed and not counted yet: `}
       {open.map(({ at }, index) => (
-        <Fragment key={at.table}>{index > 0 && "; "}<button type="button" className="pn-link" onClick={() => jump(at)}>{placeWords(at)}</button></Fragment>
-      ))}.
+        <Fragment key={at.table}>
+          {index > 0 && "; "}
+          <button type="button" className="pn-link" onClick={() => jump(at)}>
+            {placeWords(at)}
+          </button>
+        </Fragment>
+      ))}
+      .
     </p>
   );
 }
@@ -51,29 +59,55 @@ export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps)
   });
   useEffect(fetchLaterPages, []);
   const { seasonYear, currency, farm = null } = report.season.settings;
-  if (report.tablesFound.size === 0) return <Suspense fallback={<OnItsWay />}><EmptyPage report={report} /></Suspense>;
+  if (report.tablesFound.size === 0)
+    return (
+      <Suspense fallback={<OnItsWay />}>
+        <EmptyPage report={report} />
+      </Suspense>
+    );
   return (
     <>
       <header className="pn-head">
         <h1>{farm ?? (seasonYear === null ? "Season" : `Season ${seasonYear}`)}</h1>
-        <span className="pn-note">{farm !== null && seasonYear !== null ? `Season ${seasonYear}` : `${currency}, ${report.season.settings.areaUnit === "ac" ? "acres" : "hectares"}`}</span>
+        <span className="pn-note">
+          {farm !== null && seasonYear !== null
+            ? `Season ${seasonYear}`
+            : `${currency}, ${report.season.settings.areaUnit === "ac" ? "acres" : "hectares"}`}
+        </span>
       </header>
       <RowsBeingEntered report={report} />
       <Tabs
-        label="Pages" chosen={page} choose={open} elementId={(each) => `${id}-tab-${each}`}
-        tabs={pages.filter(({ hasTab }) => hasTab).map((each) => ({ id: each.id, title: each.title, controls: opened.has(each.id) ? `${id}-${each.id}` : null }))}
+        label="Pages"
+        chosen={page}
+        choose={open}
+        elementId={(each) => `${id}-tab-${each}`}
+        tabs={pages
+          .filter(({ hasTab }) => hasTab)
+          .map((each) => ({ id: each.id, title: each.title, controls: opened.has(each.id) ? `${id}-${each.id}` : null }))}
       />
       {page !== "entries" && <EntriesLine report={report} />}
-      <Suspense><EffectLine report={report} /></Suspense>
-      {pages.filter((each) => opened.has(each.id)).map(({ id: each, title, hasTab, Content }) => (
-        <div
-          key={each} id={`${id}-${each}`} className="pn-body" role={hasTab ? "tabpanel" : "region"} aria-labelledby={hasTab ? `${id}-tab-${each}` : `${id}-title-${each}`}
-          hidden={each !== page}
-        >
-          <h2 id={`${id}-title-${each}`} tabIndex={-1} {...(each === page && { ref: heading })} className={hasTab ? "pn-page-title" : ""}>{title}</h2>
-          <Suspense fallback={<OnItsWay />}><Content report={report} problemsOf={problemsOf} /></Suspense>
-        </div>
-      ))}
+      <Suspense>
+        <EffectLine report={report} />
+      </Suspense>
+      {pages
+        .filter((each) => opened.has(each.id))
+        .map(({ id: each, title, hasTab, Content }) => (
+          <div
+            key={each}
+            id={`${id}-${each}`}
+            className="pn-body"
+            role={hasTab ? "tabpanel" : "region"}
+            aria-labelledby={hasTab ? `${id}-tab-${each}` : `${id}-title-${each}`}
+            hidden={each !== page}
+          >
+            <h2 id={`${id}-title-${each}`} tabIndex={-1} {...(each === page && { ref: heading })} className={hasTab ? "pn-page-title" : ""}>
+              {title}
+            </h2>
+            <Suspense fallback={<OnItsWay />}>
+              <Content report={report} problemsOf={problemsOf} />
+            </Suspense>
+          </div>
+        ))}
     </>
   );
 }

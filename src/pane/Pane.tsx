@@ -41,7 +41,9 @@ export function Pane(props: PaneProps) {
   const theme = useTheme(props.theme);
   return (
     <FluentProvider theme={paneThemes[theme]} className="pn-pane" data-theme={theme}>
-      <FaultBoundary><LivePane {...props} /></FaultBoundary>
+      <FaultBoundary>
+        <LivePane {...props} />
+      </FaultBoundary>
     </FluentProvider>
   );
 }
@@ -53,7 +55,9 @@ function LivePane({ host, openDemo, onReport, language }: PaneProps) {
   useEffect(() => watch.start(), [watch]);
   useEffect(() => {
     // A change may have been missed while the pane was out of sight.
-    const onReturn = () => { if (document.visibilityState === "visible") watch.returned(); };
+    const onReturn = () => {
+      if (document.visibilityState === "visible") watch.returned();
+    };
     window.addEventListener("focus", onReturn);
     document.addEventListener("visibilitychange", onReturn);
     return () => {
@@ -80,14 +84,20 @@ function LivePane({ host, openDemo, onReport, language }: PaneProps) {
   const settings = state.reading?.report.season.settings;
   const format = useMemo(() => formatOf(settings ?? { currency: "USD", areaUnit: "ac" }, language), [settings, language]);
 
-  const jump = useCallback((place: Place | EntryRef) => {
-    const cell = watch.state().reading?.report.placeOf(place) ?? null;
-    if (cell === null) {
-      setNotice({ tone: "failed", text: `The workbook has no cell to show for ${place.table}. Make the table first, under Tables.` });
-      return;
-    }
-    outcome(() => host.select(cell)).then((done) => setNotice(done.ok ? null : failureNotice(done.failure, () => jump(place))), (error: unknown) => setFault({ error }));
-  }, [host, watch]);
+  const jump = useCallback(
+    (place: Place | EntryRef) => {
+      const cell = watch.state().reading?.report.placeOf(place) ?? null;
+      if (cell === null) {
+        setNotice({ tone: "failed", text: `The workbook has no cell to show for ${place.table}. Make the table first, under Tables.` });
+        return;
+      }
+      outcome(() => host.select(cell)).then(
+        (done) => setNotice(done.ok ? null : failureNotice(done.failure, () => jump(place))),
+        (error: unknown) => setFault({ error }),
+      );
+    },
+    [host, watch],
+  );
 
   const tools = useMemo((): PaneTools => {
     const open = (next: PageId, of?: string) => {
@@ -96,7 +106,17 @@ function LivePane({ host, openDemo, onReport, language }: PaneProps) {
       setPage(next);
     };
     return {
-      host, watch, format, jump, layer, chooseLayer: setLayer, open, field, showField: setField, tell: setNotice, fault: (error) => setFault({ error }),
+      host,
+      watch,
+      format,
+      jump,
+      layer,
+      chooseLayer: setLayer,
+      open,
+      field,
+      showField: setField,
+      tell: setNotice,
+      fault: (error) => setFault({ error }),
       showProblems: (of) => {
         setProblemsOf(of);
         open("entries");
@@ -110,24 +130,32 @@ function LivePane({ host, openDemo, onReport, language }: PaneProps) {
       <NoticeBar notice={notice} dismiss={() => setNotice(null)} />
       <HostLine host={host} refresh={() => void watch.refresh()} fault={(error) => setFault({ error })} />
       <ReadingFailed state={state} again={() => void watch.refresh()} />
-      {state.reading === null
-        ? <Waiting isOver={state.failure !== null} />
-        : (
-          <Pages
-            report={state.reading.report} page={page} problemsOf={problemsOf} focusPage={focusPage}
-            open={(next) => {
-              setPage(next);
-              setProblemsOf(null);
-              // What was done is read by now; it would cover the head of the next page.
-              setNotice((told) => (told?.tone === "done" ? null : told));
-            }}
-          />
-        )}
+      {state.reading === null ? (
+        <Waiting isOver={state.failure !== null} />
+      ) : (
+        <Pages
+          report={state.reading.report}
+          page={page}
+          problemsOf={problemsOf}
+          focusPage={focusPage}
+          open={(next) => {
+            setPage(next);
+            setProblemsOf(null);
+            // What was done is read by now; it would cover the head of the next page.
+            setNotice((told) => (told?.tone === "done" ? null : told));
+          }}
+        />
+      )}
       <footer className="pn-foot">
         <p>{planningCaution}</p>
         <p className="pn-buttons">
-          <Button size="small" disabledFocusable={state.isReading} onClick={() => void watch.refresh()}>Read the workbook again</Button>
-          <span className="pn-note pn-made-by"><Coin size={14} />Pennyacre {version}</span>
+          <Button size="small" disabledFocusable={state.isReading} onClick={() => void watch.refresh()}>
+            Read the workbook again
+          </Button>
+          <span className="pn-note pn-made-by">
+            <Coin size={14} />
+            Pennyacre {version}
+          </span>
         </p>
         {state.deaf !== null && <p>Changes are not noticed by themselves here. {state.deaf.what}</p>}
       </footer>
@@ -139,8 +167,13 @@ function ReadingFailed({ state: { failure, reading }, again }: { readonly state:
   if (failure === null) return null;
   return (
     <div className="pn-notice pn-notice-failed" role="alert">
-      <p><strong>The workbook could not be read.</strong> {failureWords(failure)}{reading !== null && " The figures below are from the reading before."}</p>
-      <Button appearance="primary" onClick={again}>Try again</Button>
+      <p>
+        <strong>The workbook could not be read.</strong> {failureWords(failure)}
+        {reading !== null && " The figures below are from the reading before."}
+      </p>
+      <Button appearance="primary" onClick={again}>
+        Try again
+      </Button>
     </div>
   );
 }

@@ -38,8 +38,14 @@ export function Tabs<Id extends string>({ label, tabs, chosen, choose, elementId
     <div ref={list} className="pn-tabs" role="tablist" aria-label={label} onKeyDown={onKeyDown}>
       {tabs.map(({ id, title, controls }) => (
         <button
-          key={id} type="button" role="tab" id={elementId(id)} aria-selected={id === chosen} tabIndex={id === stop ? 0 : -1}
-          {...(controls !== null && { "aria-controls": controls })} onClick={() => choose(id)}
+          key={id}
+          type="button"
+          role="tab"
+          id={elementId(id)}
+          aria-selected={id === chosen}
+          tabIndex={id === stop ? 0 : -1}
+          {...(controls !== null && { "aria-controls": controls })}
+          onClick={() => choose(id)}
         >
           {title}
         </button>

@@ -10,7 +10,13 @@ export const Waiting = ({ isOver }: WaitingProps) => (
     {!isOver && (
       <div role="status">
         <span className="pn-unseen">Reading the workbook …</span>
-        <div className="pn-skeleton" aria-hidden="true"><i /><i /><i /><i /><i /></div>
+        <div className="pn-skeleton" aria-hidden="true">
+          <i />
+          <i />
+          <i />
+          <i />
+          <i />
+        </div>
       </div>
     )}
   </div>

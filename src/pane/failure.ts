@@ -30,15 +30,27 @@ const remedies: Record<HostError["reason"], string> = {
 
 /** The words for a host's refusal. Where they say already what to do, nothing is added. */
 export const failureOf = ({ message, reason, written }: HostError): Failure => ({
-  what: message, remedy: /try(ing)? again|restarted/i.test(message) ? "" : remedies[reason], again: reason !== "unsupported", isBusy: reason === "busy", written,
+  what: message,
+  remedy: /try(ing)? again|restarted/i.test(message) ? "" : remedies[reason],
+  again: reason !== "unsupported",
+  isBusy: reason === "busy",
+  written,
 });
 
 /** A failure that no host told. */
-export const failureOfWords = (what: string, remedy: string): { readonly ok: false; readonly failure: Failure } => ({ ok: false, failure: { what, remedy, again: true } });
+export const failureOfWords = (what: string, remedy: string): { readonly ok: false; readonly failure: Failure } => ({
+  ok: false,
+  failure: { what, remedy, again: true },
+});
 
 /** A failure in a sentence or two. `not` says that nothing was done, and is said only where that is so. */
 export function failureWords({ what, remedy, written }: Failure, not = ""): string {
-  const head = written === undefined || written === "no" ? not : written === "partly" ? "Only a part was written." : "It is not known whether that was written.";
+  const head =
+    written === undefined || written === "no"
+      ? not
+      : written === "partly"
+        ? "Only a part was written."
+        : "It is not known whether that was written.";
   return [head, what, remedy].filter((part) => part !== "").join(" ");
 }
 

@@ -7,7 +7,11 @@ const of = (value: string) => new Decimal(value);
 
 describe("a figure in the pane", () => {
   it.each([
-    ["1234.5", "1,234.50"], ["0.005", "0.01"], ["-0.005", "−0.01"], ["-0.004", "0.00"], ["2.675", "2.68"],
+    ["1234.5", "1,234.50"],
+    ["0.005", "0.01"],
+    ["-0.005", "−0.01"],
+    ["-0.004", "0.00"],
+    ["2.675", "2.68"],
     ["12345678901234567.885", "12,345,678,901,234,567.89"],
   ])("writes money of %s as %s, a half going away from zero", (value, shown) => {
     expect(us.money(of(value))).toBe(shown);

@@ -4,7 +4,16 @@ import type { IsoDate } from "../core/row";
 import type { Settings } from "../core/season";
 import type { MonthDay } from "../core/stand/monthDay";
 import { spelled } from "../workbook/spelling";
-import { shownMoney, shownPriceAtMost, shownPriceNeeded, shownQuantity, shownStand, shownYield, shownYieldAtMost, shownYieldNeeded } from "../workbook/shown";
+import {
+  shownMoney,
+  shownPriceAtMost,
+  shownPriceNeeded,
+  shownQuantity,
+  shownStand,
+  shownYield,
+  shownYieldAtMost,
+  shownYieldNeeded,
+} from "../workbook/shown";
 
 /** Stands where a figure has no answer. */
 export const noFigure = "–";
@@ -65,11 +74,14 @@ export function formatOf({ currency, areaUnit }: Pick<Settings, "currency" | "ar
     return (value: Decimal) => intl.format(value.toFixed() as `${number}`).replace("-", "−");
   };
   const [two, oneDecimal, upToTwo, upToOne, whole] = [fixed(2), fixed(1), fixed(0, 2), fixed(0, 1), fixed(0)];
-  const dated = (year: boolean) => new Intl.DateTimeFormat(language, { timeZone: "UTC", day: "numeric", month: "short", ...(year && { year: "numeric" }) });
+  const dated = (year: boolean) =>
+    new Intl.DateTimeFormat(language, { timeZone: "UTC", day: "numeric", month: "short", ...(year && { year: "numeric" }) });
   const [withYear, withoutYear] = [dated(true), dated(false)];
   const inMonth = new Intl.DateTimeFormat(language, { timeZone: "UTC", month: "short", year: "numeric" });
-  const shown = (round: (value: Decimal) => Decimal, write: (value: Decimal) => string): Shown =>
-    (value) => (value === null ? noFigure : write(round(value)));
+  const shown =
+    (round: (value: Decimal) => Decimal, write: (value: Decimal) => string): Shown =>
+    (value) =>
+      value === null ? noFigure : write(round(value));
   const areaName = areaUnit === "ac" ? "acre" : "hectare";
   const money = shown(shownMoney, two);
   const isCode = /^\p{L}+$/u.test(currency);
@@ -78,15 +90,25 @@ export function formatOf({ currency, areaUnit }: Pick<Settings, "currency" | "ar
     return difference.isZero() ? "no change" : `${difference.isNegative() ? "" : "+"}${write(difference)}`;
   };
   return {
-    money, currency, areaName, areaUnit,
-    words: (ours) => spelled(areaUnit === "ac" ? ours.replace(/\bhaul(ing)?\b/g, "trucking").replace(/\bHaul(ing)?\b/g, "Trucking") : ours, currency),
+    money,
+    currency,
+    areaName,
+    areaUnit,
+    words: (ours) =>
+      spelled(areaUnit === "ac" ? ours.replace(/\bhaul(ing)?\b/g, "trucking").replace(/\bHaul(ing)?\b/g, "Trucking") : ours, currency),
     signed: (value) => `${shownMoney(value).gt("0") ? "+" : ""}${money(value)}`,
     change: signed(shownMoney, two),
     yieldChange: signed(shownYield, oneDecimal),
-    whole: shown((value) => shownMoney(value).toDecimalPlaces(0), (value) => whole(value.isZero() ? value.abs() : value)),
+    whole: shown(
+      (value) => shownMoney(value).toDecimalPlaces(0),
+      (value) => whole(value.isZero() ? value.abs() : value),
+    ),
     count: new Intl.NumberFormat(language).format,
     plants: shown(shownStand, whole),
-    percent: shown((value) => shownYield(value.times(hundred)), (value) => `${upToOne(value)}%`),
+    percent: shown(
+      (value) => shownYield(value.times(hundred)),
+      (value) => `${upToOne(value)}%`,
+    ),
     day: (day) => (day.length > 5 ? withYear.format(new Date(`${day}T00:00:00Z`)) : withoutYear.format(new Date(`2001-${day}T00:00:00Z`))),
     month: (month) => inMonth.format(new Date(`${month}-01T00:00:00Z`)),
     amount: (value) => {

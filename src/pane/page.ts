@@ -11,9 +11,4 @@ export type PageProps = {
 /** `entries` has no tab: it opens from a line at the top, and from each figure that it makes incomplete. */
 export type PageId = "season" | "fields" | "inputs" | "changes" | "lender" | "more" | "entries" | "start" | "help";
 
-export type Page = {
-  readonly id: PageId;
-  readonly title: string;
-  readonly hasTab: boolean;
-  readonly Content: ComponentType<PageProps>;
-};
+export type Page = { readonly id: PageId; readonly title: string; readonly hasTab: boolean; readonly Content: ComponentType<PageProps> };

@@ -45,5 +45,8 @@ export function usePane(): PaneTools {
 }
 
 /** A failure as a notice that offers to try again where that may help. */
-export const failureNotice = (failure: Failure, retry: () => void): Notice =>
-  ({ tone: "failed", text: failureWords(failure), ...(failure.again && { again: retry }) });
+export const failureNotice = (failure: Failure, retry: () => void): Notice => ({
+  tone: "failed",
+  text: failureWords(failure),
+  ...(failure.again && { again: retry }),
+});

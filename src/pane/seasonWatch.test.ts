@@ -75,7 +75,9 @@ describe("following a workbook", () => {
 
   it("hands a fault of ours to the error boundary", async () => {
     const { host, readings } = slowHost();
-    const watch = watchSeason(host, () => { throw new RangeError("our own"); });
+    const watch = watchSeason(host, () => {
+      throw new RangeError("our own");
+    });
     watch.start();
     readings[0]!.answer();
     await settle();
@@ -94,7 +96,16 @@ describe("following a workbook", () => {
   it("stops listening and reading when it is stopped", async () => {
     const { host, readings, hint } = slowHost();
     const stopped = vi.fn(() => Promise.resolve());
-    const stop = watchSeason({ ...host, onChanged: async (changed) => { await host.onChanged(changed); return stopped; } }, () => report).start();
+    const stop = watchSeason(
+      {
+        ...host,
+        onChanged: async (changed) => {
+          await host.onChanged(changed);
+          return stopped;
+        },
+      },
+      () => report,
+    ).start();
     readings[0]!.answer();
     await settle();
     hint();
@@ -141,30 +152,36 @@ describe("following a workbook", () => {
     expect(watch.state().failure).toBeNull();
   });
 
-  it("reads when the user comes back only where something is unread, nothing is heard, or the figures are older than five minutes", async () => {
-    const { host, readings, hint } = slowHost();
-    const watch = watchSeason(host, () => report);
-    watch.start();
-    readings[0]!.answer();
-    await vi.advanceTimersByTimeAsync(longestTrust - 1);
-    watch.returned();
-    expect(vi.getTimerCount()).toBe(0);
-    await vi.advanceTimersByTimeAsync(1);
-    watch.returned();
-    await vi.advanceTimersByTimeAsync(hintDelay);
-    expect(readings).toHaveLength(2);
-    readings[1]!.answer();
-    await settle();
-    watch.returned();
-    expect(vi.getTimerCount()).toBe(0);
-    hint();
-    await vi.advanceTimersByTimeAsync(hintDelay);
-    readings[2]!.refuse(new HostError("missing", "A table is gone."));
-    await settle();
-    watch.returned();
-    await vi.advanceTimersByTimeAsync(hintDelay);
-    expect(readings).toHaveLength(4);
-  });
+  it(
+    "reads when the user comes back only where something " +
+      "is unread, nothing is heard, or the figures are " +
+      "older than " +
+      "five minutes",
+    async () => {
+      const { host, readings, hint } = slowHost();
+      const watch = watchSeason(host, () => report);
+      watch.start();
+      readings[0]!.answer();
+      await vi.advanceTimersByTimeAsync(longestTrust - 1);
+      watch.returned();
+      expect(vi.getTimerCount()).toBe(0);
+      await vi.advanceTimersByTimeAsync(1);
+      watch.returned();
+      await vi.advanceTimersByTimeAsync(hintDelay);
+      expect(readings).toHaveLength(2);
+      readings[1]!.answer();
+      await settle();
+      watch.returned();
+      expect(vi.getTimerCount()).toBe(0);
+      hint();
+      await vi.advanceTimersByTimeAsync(hintDelay);
+      readings[2]!.refuse(new HostError("missing", "A table is gone."));
+      await settle();
+      watch.returned();
+      await vi.advanceTimersByTimeAsync(hintDelay);
+      expect(readings).toHaveLength(4);
+    },
+  );
 
   it("listens again after each good reading as long as it is deaf, and not where the host never will", async () => {
     const { host, readings } = slowHost();
@@ -175,7 +192,11 @@ describe("following a workbook", () => {
     answers.push(deaf("busy"), deaf("busy"), () => Promise.resolve(() => Promise.resolve()));
     watch.start();
     await settle();
-    for (const [reading, calls] of [[0, 2], [1, 3], [2, 3]] as const) {
+    for (const [reading, calls] of [
+      [0, 2],
+      [1, 3],
+      [2, 3],
+    ] as const) {
       readings[reading]!.answer();
       await settle();
       expect(onChanged).toHaveBeenCalledTimes(calls);
@@ -188,7 +209,16 @@ describe("following a workbook", () => {
     const { host } = slowHost();
     const stopped = vi.fn(() => Promise.resolve());
     let register: (stop: () => Promise<void>) => void = () => undefined;
-    const stop = watchSeason({ ...host, onChanged: () => new Promise((resolve) => { register = resolve; }) }, () => report).start();
+    const stop = watchSeason(
+      {
+        ...host,
+        onChanged: () =>
+          new Promise((resolve) => {
+            register = resolve;
+          }),
+      },
+      () => report,
+    ).start();
     stop();
     register(stopped);
     await settle();

@@ -124,14 +124,19 @@ export function watchSeason(host: WorkbookHost, understand: (content: WorkbookCo
   const listen = () => {
     if (isListening || stopListening !== null) return;
     isListening = true;
-    outcome(() => host.onChanged(hint)).then((heard) => {
-      isListening = false;
-      if (heard.ok && isStarted) stopListening = heard.value;
-      else if (heard.ok) giveBack(heard.value);
-      set({ deaf: heard.ok ? null : heard.failure });
-    }, (fault: unknown) => set({ fault }));
+    outcome(() => host.onChanged(hint)).then(
+      (heard) => {
+        isListening = false;
+        if (heard.ok && isStarted) stopListening = heard.value;
+        else if (heard.ok) giveBack(heard.value);
+        set({ deaf: heard.ok ? null : heard.failure });
+      },
+      (fault: unknown) => set({ fault }),
+    );
   };
-  const giveBack = (stop: () => Promise<void>) => { outcome(stop).catch((fault: unknown) => set({ fault })); };
+  const giveBack = (stop: () => Promise<void>) => {
+    outcome(stop).catch((fault: unknown) => set({ fault }));
+  };
 
   const start = () => {
     isStarted = true;
@@ -151,6 +156,9 @@ export function watchSeason(host: WorkbookHost, understand: (content: WorkbookCo
       listeners.add(changed);
       return () => listeners.delete(changed);
     },
-    hint, returned, refresh, start,
+    hint,
+    returned,
+    refresh,
+    start,
   };
 }

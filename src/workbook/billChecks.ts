@@ -14,8 +14,13 @@ export function billsBesideDone({ bills = [], operations, fields }: Season, note
   return bills.flatMap((bill): readonly Problem[] => {
     if (bill.amount.isZero() || noted.has(bill.source.row)) return [];
     const named = fields.filter((field) => isOver(bill.over, field));
-    const done = operations.find(({ kind, status, cost, target }) => kind === bill.kind && status !== "plan" && cost.basis !== "machine" && named.some((field) => isOver(target, field)));
+    const done = operations.find(
+      ({ kind, status, cost, target }) =>
+        kind === bill.kind && status !== "plan" && cost.basis !== "machine" && named.some((field) => isOver(target, field)),
+    );
     const { table, row } = bill.source;
-    return done === undefined ? [] : [{ code: "bill-beside-done", at: { table, row }, other: done.source, found: bill.kind, touches: [subjectOver(bill.over)] }];
+    return done === undefined
+      ? []
+      : [{ code: "bill-beside-done", at: { table, row }, other: done.source, found: bill.kind, touches: [subjectOver(bill.over)] }];
   });
 }

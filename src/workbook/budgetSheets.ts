@@ -24,7 +24,14 @@ export function budgetSheets(table: TableReader | undefined, budget: readonly Bu
   const told = new Map<string, Problem>();
   const first = new Map<string, Placed>();
   for (const each of placed) {
-    const { line: { source: { table: name, row }, over, kind }, sheet } = each;
+    const {
+      line: {
+        source: { table: name, row },
+        over,
+        kind,
+      },
+      sheet,
+    } = each;
     const year = yearOfSheet(sheet);
     const touches = [{ of: "farm" }] as const;
     if (years.length > 1 && year !== null && year !== years.at(-1)) {
@@ -34,7 +41,15 @@ export function budgetSheets(table: TableReader | undefined, budget: readonly Bu
     const key = `${JSON.stringify(over)} ${kind}`;
     const before = first.get(key);
     if (before === undefined) first.set(key, each);
-    else if (before.sheet !== sheet && !told.has(sheet)) told.set(sheet, { code: "sheet-again", at: { table: name, row }, other: before.line.source, found: sheet, like: before.sheet, touches });
+    else if (before.sheet !== sheet && !told.has(sheet))
+      told.set(sheet, {
+        code: "sheet-again",
+        at: { table: name, row },
+        other: before.line.source,
+        found: sheet,
+        like: before.sheet,
+        touches,
+      });
   }
   return [...told.values()];
 }

@@ -17,13 +17,25 @@ export function budgetSums(budget: readonly BudgetLine[]): readonly Problem[] {
   }
   return [...alike.values()].flatMap((all): readonly Problem[] => {
     const lines = all.filter((line) => !line.amount.isZero());
-    const sum = [lines.at(-1), lines[0]].find((line) => line !== undefined && lines.length > fewest
-      && lines.reduce((total, each) => (each === line ? total : total.plus(each.amount)), zero).eq(line.amount));
+    const sum = [lines.at(-1), lines[0]].find(
+      (line) =>
+        line !== undefined &&
+        lines.length > fewest &&
+        lines.reduce((total, each) => (each === line ? total : total.plus(each.amount)), zero).eq(line.amount),
+    );
     if (sum === undefined) return [];
-    const { source: { table, row }, over } = sum;
-    return [{
-      code: "kind-sum", at: { table, row, column: amount.heading }, found: shownMoney(sum.amount).toFixed(2), like: `${lines.length - 1} other entries of ${sum.kind}`,
-      touches: ["all" in over ? { of: "farm" } : "field" in over ? { of: "field", name: over.field } : { of: "crop", name: over.crop }],
-    }];
+    const {
+      source: { table, row },
+      over,
+    } = sum;
+    return [
+      {
+        code: "kind-sum",
+        at: { table, row, column: amount.heading },
+        found: shownMoney(sum.amount).toFixed(2),
+        like: `${lines.length - 1} other entries of ${sum.kind}`,
+        touches: ["all" in over ? { of: "farm" } : "field" in over ? { of: "field", name: over.field } : { of: "crop", name: over.crop }],
+      },
+    ];
   });
 }

@@ -24,13 +24,19 @@ export type RawTable = {
   readonly differing?: readonly { readonly row: number; readonly column: number; readonly notCounted: string }[];
   /** Body cells with a rate that only its number format tells, and that show it in percent; left out where there are none. */
   readonly percents?: readonly { readonly row: number; readonly column: number }[];
-  /** Where the cells of each row stand, of a table that is put together from cells of the grower's own; left out where they stand one below the other from `body` on. */
+  /**
+   * Where the cells of each row stand, of a table that is put together from cells of the grower's own; left out where they stand
+   * one below the other from `body` on.
+   */
   readonly origins?: readonly RowOrigin[];
   /** The ranges that it is put together from, where they are several. */
   readonly parts?: readonly RawTable[];
   /** Columns whose cells stand nowhere, such as the name of the sheet: a fault in one is shown at the row's first cell. */
   readonly made?: readonly number[];
-  /** Rows below the last one with something in them, which the table or range does not take in, up to the next one; left out where there are none. */
+  /**
+   * Rows below the last one with something in them, which the table or range does not take in, up to the next one; left out where
+   * there are none.
+   */
   readonly below?: readonly RowBelow[];
 };
 

@@ -8,11 +8,19 @@ import { area, yearlyRate } from "../core/units";
 import { changeCautions, changeFindings, findingsMark } from "./changeWords";
 
 const named = (name: string, ...items: readonly string[]): SeasonChange => ({
-  name, area: area("100"), rate: yearlyRate("0"), target: null, layout: null, countedIn: false,
+  name,
+  area: area("100"),
+  rate: yearlyRate("0"),
+  target: null,
+  layout: null,
+  countedIn: false,
   lines: items.map((each) => ({ ...amountPerAcre("added costs", each, one, "ac"), sellsCrop: false })),
 });
 const season = seasonOf({ items: [item("Partner B", "9", { kind: "crop protection" }), item("Urea", "0.3")] });
-const cautions = (change: SeasonChange, quantity: Decimal | null = one) => changeCautions({ change, gain: { ...amountPerAcre("added returns", "Gain", one, "ac"), quantity } }, season).map((words) => words.split(" ").slice(0, 3).join(" "));
+const cautions = (change: SeasonChange, quantity: Decimal | null = one) =>
+  changeCautions({ change, gain: { ...amountPerAcre("added returns", "Gain", one, "ac"), quantity } }, season).map((words) =>
+    words.split(" ").slice(0, 3).join(" "),
+  );
 
 const planning = "Figures are for";
 const planter = ["Under a planter:", "Discs are sharp", "Before the road:", "The operator's manual"];
@@ -39,14 +47,25 @@ describe("the cautions beside a change", () => {
 
   it("have one line for ammonia, a dryer, a bin and long hours, where a line is about them", () => {
     expect(cautions(named("Nitrogen", "Anhydrous ammonia"))).toEqual(["Ammonia: goggles, gloves", planning]);
-    expect(cautions(named("Later harvest", "Drying spared", "Bin rent", "Labour"))).toEqual(["Dryer: gas, flame", "Bin: nobody goes", "Long hours: tired", planning]);
+    expect(cautions(named("Later harvest", "Drying spared", "Bin rent", "Labour"))).toEqual([
+      "Dryer: gas, flame",
+      "Bin: nobody goes",
+      "Long hours: tired",
+      planning,
+    ]);
     expect(cautions({ ...named("Combine"), layout: "Own or hire" })).toEqual(["Long hours: tired", planning]);
   });
 });
 
 describe("the findings beside a change", () => {
   it.each([
-    ["Closing wheels", "closing wheels"], ["Down force", "down force"], ["Openers", "row unit wear"], ["Another seeding rate", "seeding rate"], ["Another hybrid", "hybrid"], ["Fungicide", "fungicide"], ["Pinch rows", "wheel traffic"],
+    ["Closing wheels", "closing wheels"],
+    ["Down force", "down force"],
+    ["Openers", "row unit wear"],
+    ["Another seeding rate", "seeding rate"],
+    ["Another hybrid", "hybrid"],
+    ["Fungicide", "fungicide"],
+    ["Pinch rows", "wheel traffic"],
   ])("of %s are on %s", (name, subject) => {
     const found = changeFindings(named(name));
     expect(found.length).toBeGreaterThan(0);
@@ -55,7 +74,9 @@ describe("the findings beside a change", () => {
   it("follow the layout under another name, and say beside the gain how many found nothing", () => {
     const found = changeFindings({ ...named("Spring idea"), layout: "Other closing wheels" });
     expect(new Set(found.map(({ subject }) => subject))).toEqual(new Set(["closing wheels"]));
-    expect(findingsMark(found)).toBe(`Of ${found.length} trials and reports known here, ${found.filter(({ noDifference }) => noDifference).length} found no difference.`);
+    expect(findingsMark(found)).toBe(
+      `Of ${found.length} trials and reports known here, ${found.filter(({ noDifference }) => noDifference).length} found no difference.`,
+    );
     expect(findingsMark([])).toBe("");
   });
   it("are none where no trial is known", () => {

@@ -4,7 +4,9 @@ import { inputTables } from "./templates";
 import { plain, plainHeading } from "./words";
 
 const columnOf = (table: string, heading: string): InputColumn | undefined =>
-  inputTables.find(({ name }) => plain(name) === plain(table))?.columns.find((each) => [each.heading, ...(each.was ?? [])].some((words) => plainHeading(words) === plainHeading(heading)));
+  inputTables
+    .find(({ name }) => plain(name) === plain(table))
+    ?.columns.find((each) => [each.heading, ...(each.was ?? [])].some((words) => plainHeading(words) === plainHeading(heading)));
 
 /** What to enter in a column of one of our tables; empty for columns and tables of the grower's own. */
 export function columnHint(table: string, heading: string): string {

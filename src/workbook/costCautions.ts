@@ -8,13 +8,17 @@ const worksOfKind: { readonly [K in Kind]?: Work } = { drying: "dryer", "hired l
 /** One line for each work that some cost of the season concerns. */
 export function costCautions({ settings, items, operations, otherCosts, machines = [] }: Season): readonly string[] {
   const costs: readonly { readonly kind: Kind; readonly name: string }[] = [
-    ...items, ...operations.map(({ operation, kind }) => ({ name: operation, kind })), ...otherCosts.map(({ item, kind }) => ({ name: item, kind })),
+    ...items,
+    ...operations.map(({ operation, kind }) => ({ name: operation, kind })),
+    ...otherCosts.map(({ item, kind }) => ({ name: item, kind })),
   ];
   const kinds = new Set(costs.map(({ kind }) => kind));
   const named = [...new Set(costs.map(({ name }) => name))].flatMap(worksNamed);
   const concerned = new Set<Work>([
-    ...named, ...[...kinds].flatMap((kind) => worksOfKind[kind] ?? []),
-    ...(settings.dryingChargePerPoint === null ? [] : ["dryer" as const]), ...(machines.length === 0 ? [] : ["long hours" as const]),
+    ...named,
+    ...[...kinds].flatMap((kind) => worksOfKind[kind] ?? []),
+    ...(settings.dryingChargePerPoint === null ? [] : ["dryer" as const]),
+    ...(machines.length === 0 ? [] : ["long hours" as const]),
   ]);
   return works.filter((work) => concerned.has(work)).flatMap((work) => cautionsOf[work]);
 }

@@ -12,13 +12,27 @@ export function costChecks(season: Season): readonly Problem[] {
   const without = season.fields.filter((field) => !bears(field));
   const [first] = without;
   if (first === undefined) return [];
-  const problem = ({ source: { table, row } }: Field, found: string): Omit<Problem, "touches"> => ({ code: "cost-none", at: { table, row }, found });
-  if (without.length === season.fields.length) return [{ ...problem(first, without.map(({ name }) => name).join(", ")), touches: [{ of: "farm" }] }];
+  const problem = ({ source: { table, row } }: Field, found: string): Omit<Problem, "touches"> => ({
+    code: "cost-none",
+    at: { table, row },
+    found,
+  });
+  if (without.length === season.fields.length)
+    return [{ ...problem(first, without.map(({ name }) => name).join(", ")), touches: [{ of: "farm" }] }];
   return without.map((field) => ({ ...problem(field, field.name), touches: [{ of: "field", name: field.name }] }));
 }
 
 /** Whether a field bears any entered cost, whatever it comes to. */
-function bearing({ items, purchases, applications, operations, otherCosts: others, bills = [], budget = [], loans = [] }: Season): (field: Field) => boolean {
+function bearing({
+  items,
+  purchases,
+  applications,
+  operations,
+  otherCosts: others,
+  bills = [],
+  budget = [],
+  loans = [],
+}: Season): (field: Field) => boolean {
   const shared = new Set(items.filter(({ charged }) => charged !== "as used").map(({ name }) => name));
   const otherCosts = [...others, ...budget, ...bills];
   const isOverAll = otherCosts.some(({ over }) => "all" in over) || loans.some(({ bornBy = null }) => bornBy === null);
@@ -28,7 +42,6 @@ function bearing({ items, purchases, applications, operations, otherCosts: other
   for (const { target } of [...applications, ...operations]) note(target);
   for (const { over } of otherCosts) if (!("all" in over)) note(over);
   for (const { bornBy = null } of loans) if (bornBy !== null) note(bornBy);
-  return ({ name, crop, rentPerArea, landChargePerArea }) => (
-    rentPerArea !== null || landChargePerArea !== null || inFields.has(name) || inCrops.has(crop)
-  );
+  return ({ name, crop, rentPerArea, landChargePerArea }) =>
+    rentPerArea !== null || landChargePerArea !== null || inFields.has(name) || inCrops.has(crop);
 }

@@ -34,13 +34,18 @@ function ofDigits(digits: string): IsoDate | null {
   return year === undefined ? null : day(year, month!, inMonth!);
 }
 
-/** A day and a month without a year, `5/3`, `May 3`, `3 May`, in the season's year; `null` where the text is none, or the year is not known. */
+/**
+ * A day and a month without a year, `5/3`, `May 3`, `3 May`, in the season's year; `null` where the text is none, or the year is
+ * not known.
+ */
 export function shortDate(text: string, { dayFirst, seasonYear }: Pick<DateStyle, "dayFirst" | "seasonYear">): IsoDate | null {
   if (seasonYear === undefined || seasonYear === null) return null;
   const short = text.trim();
   const [, first, sign, second] = /^(\d{1,2})([-/.])(\d{1,2})\.?$/.exec(short) ?? [];
   if (first !== undefined) return ofText(`${first}${sign!}${second!}${sign!}${seasonYear}`, dayFirst);
-  return /^(\d{1,2}[ -][a-z]{3,9}\.?|[a-z]{3,9}\.? \d{1,2})$/i.test(short) ? ofText(`${short.replace(/-/g, " ")} ${seasonYear}`, dayFirst) : null;
+  return /^(\d{1,2}[ -][a-z]{3,9}\.?|[a-z]{3,9}\.? \d{1,2})$/i.test(short)
+    ? ofText(`${short.replace(/-/g, " ")} ${seasonYear}`, dayFirst)
+    : null;
 }
 
 function remembered<Key>(known: Remembered<Key>, key: Key, date: IsoDate | null): IsoDate | null {

@@ -12,14 +12,13 @@ const { heading: status } = applicationColumns.columns.status;
  */
 export const doneTwice = ({ applications, operations, fields }: Season): readonly Problem[] => {
   const cropOf = new Map(fields.map(({ name, crop }) => [name, crop]));
-  return [
-    ...beside(applications, ({ item }) => item, cropOf),
-    ...beside(operations, ({ operation }) => operation, cropOf),
-  ];
+  return [...beside(applications, ({ item }) => item, cropOf), ...beside(operations, ({ operation }) => operation, cropOf)];
 };
 
 function beside<Row extends Application | Operation>(
-  rows: readonly Row[], subject: (row: Row) => string, cropOf: ReadonlyMap<string, string>,
+  rows: readonly Row[],
+  subject: (row: Row) => string,
+  cropOf: ReadonlyMap<string, string>,
 ): readonly Problem[] {
   const keyOf = (row: Row) => `${subject(row).toLowerCase()}\n${row.date ?? ""}`;
   const asPlanned = new Map<string, Row[]>();
@@ -34,10 +33,15 @@ function beside<Row extends Application | Operation>(
     if (row.status !== "done") return [];
     const other = asPlanned.get(keyOf(row))?.find(({ target }) => meet(target, row.target, cropOf));
     if (other === undefined) return [];
-    return [{
-      code: "done-twice", at: { ...row.source, column: status }, other: { ...other.source, column: status },
-      found: subject(row), touches: [subjectOf(row.target)],
-    }];
+    return [
+      {
+        code: "done-twice",
+        at: { ...row.source, column: status },
+        other: { ...other.source, column: status },
+        found: subject(row),
+        touches: [subjectOf(row.target)],
+      },
+    ];
   });
 }
 
@@ -48,4 +52,5 @@ function meet(a: Target, b: Target, cropOf: ReadonlyMap<string, string>): boolea
   return cropOfTarget(a) === cropOfTarget(b);
 }
 
-const subjectOf = (target: Target): Subject => ("field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop });
+const subjectOf = (target: Target): Subject =>
+  "field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop };

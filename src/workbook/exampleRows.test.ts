@@ -9,7 +9,10 @@ Crops
 Fields
 | Field | Crop | Acres | Yield goal |
 | Alder | Corn | 100 | 200 |`;
-const examples = (text: string) => seasonReport(contentFromText(farm + text)).problems.filter(({ code }) => code === "example-row").map(({ at }) => [at.table, at.row, at.column]);
+const examples = (text: string) =>
+  seasonReport(contentFromText(farm + text))
+    .problems.filter(({ code }) => code === "example-row")
+    .map(({ at }) => [at.table, at.row, at.column]);
 const reportOf = (text: string) => seasonReport(contentFromText(farm + text));
 
 describe("rows that tables once came with", () => {
@@ -38,8 +41,16 @@ Other costs
 
   it("are known as a whole where no cell said so: the sale and the policy as they came, and not when one figure is another", () => {
     const sale = "\nSales\n| Crop | Date | Quantity | Price | Delivery month | Kind |\n| Corn | 47909 | 5000 | 4.45 | November | forward |";
-    const policy = "\nInsurance\n| Crop | Form | Approved yield | Coverage | Projected price | Harvest price | Harvest price option | Price cap |\n| Corn | revenue | 182 | 0.8 | 4.4 | | yes | |";
-    expect(examples(sale + policy)).toEqual([["Insurance", 1, "Crop"], ["Sales", 1, "Crop"]]);
+    const policy =
+      "\nInsurance\n| Crop | Form | Approved yield | " +
+      "Coverage | Projected price | Harvest price | Harvest " +
+      "price option | " +
+      "Price cap |\n| Corn | revenue " +
+      "| 182 | 0.8 | 4.4 | | yes | |";
+    expect(examples(sale + policy)).toEqual([
+      ["Insurance", 1, "Crop"],
+      ["Sales", 1, "Crop"],
+    ]);
     expect(reportOf(sale + policy).season).toMatchObject({ sales: [], insurance: [] });
     expect(examples(sale.replace("5000", "6000") + policy.replace("4.4 ", "4.5 "))).toEqual([]);
   });

@@ -14,7 +14,8 @@ const wholeRows: Readonly<Partial<Record<TableName, readonly Cell[]>>> = {
   Sales: ["Corn", 47909, 5000, 4.45, "November", "forward"],
 };
 
-const isExampleWords = (cell: Cell): boolean => typeof cell === "string" && cell.length >= exampleWords.length && cell.trim().toLowerCase() === exampleWords;
+const isExampleWords = (cell: Cell): boolean =>
+  typeof cell === "string" && cell.length >= exampleWords.length && cell.trim().toLowerCase() === exampleWords;
 
 function exampleCell(name: TableName, cells: readonly Cell[]): number {
   const whole = wholeRows[name];
@@ -23,13 +24,26 @@ function exampleCell(name: TableName, cells: readonly Cell[]): number {
 }
 
 /** The tables with their example rows blank, and a problem for each of those. */
-export function withoutExamples(tables: ReadonlyMap<TableName, RawTable>): { readonly tables: ReadonlyMap<TableName, RawTable>; readonly problems: readonly Problem[] } {
+export function withoutExamples(tables: ReadonlyMap<TableName, RawTable>): {
+  readonly tables: ReadonlyMap<TableName, RawTable>;
+  readonly problems: readonly Problem[];
+} {
   const problems: Problem[] = [];
   const own = [...tables].map(([name, raw]): readonly [TableName, RawTable] => {
-    const examples = new Map(raw.rows.flatMap((cells, row) => { const column = exampleCell(name, cells); return column < 0 ? [] : [[row, column] as const]; }));
+    const examples = new Map(
+      raw.rows.flatMap((cells, row) => {
+        const column = exampleCell(name, cells);
+        return column < 0 ? [] : [[row, column] as const];
+      }),
+    );
     if (examples.size === 0) return [name, raw];
     for (const [row, column] of examples) {
-      problems.push({ code: "example-row", at: { table: name, row: row + 1, column: raw.headers[column] ?? "" }, found: String(raw.rows[row]![column]).trim(), touches: [{ of: "farm" }] });
+      problems.push({
+        code: "example-row",
+        at: { table: name, row: row + 1, column: raw.headers[column] ?? "" },
+        found: String(raw.rows[row]![column]).trim(),
+        touches: [{ of: "farm" }],
+      });
     }
     return [name, { ...raw, rows: raw.rows.map((cells, row) => (examples.has(row) ? cells.map(() => "") : cells)) }];
   });

@@ -26,7 +26,12 @@ export function findTables(content: WorkbookContent): FoundTables {
     if (name !== undefined) add(name, raw, raw.name);
   }
   for (const { name, why } of content.unreadable ?? []) {
-    problems.push({ code: "table-unreadable", at: { table: tableNames.find((each) => plain(each) === plain(name)) ?? name }, found: why, touches: [{ of: "farm" }] });
+    problems.push({
+      code: "table-unreadable",
+      at: { table: tableNames.find((each) => plain(each) === plain(name)) ?? name },
+      found: why,
+      touches: [{ of: "farm" }],
+    });
   }
   // A real table of ours comes before a match.
   const matched = matchedRanges(content);
@@ -40,7 +45,12 @@ export function findTables(content: WorkbookContent): FoundTables {
   for (const name of called) {
     const like = isMatched.has(plain(name)) ? null : almostNamed(name);
     if (like === null) continue;
-    problems.push({ code: tables.has(like) ? "table-beside" : "table-almost", at: { table: like }, found: name, touches: [{ of: "farm" }] });
+    problems.push({
+      code: tables.has(like) ? "table-beside" : "table-almost",
+      at: { table: like },
+      found: name,
+      touches: [{ of: "farm" }],
+    });
   }
   const own = content.tables.filter((raw) => ![...tableNames, matchesTable].some((name) => plain(name) === plain(raw.name)));
   return { tables, own: [...own, ...matched.own], problems: [...problems, ...matched.problems] };
@@ -49,13 +59,23 @@ export function findTables(content: WorkbookContent): FoundTables {
 /** Letters from which a slip in a name can be told from another word. */
 const shortestWithSlip = 6;
 
-/** The table of ours that a name is almost, such as `Purchases2`, `tblOperations` or `OtherCost`; `null` for a name of ours and any other. */
+/**
+ * The table of ours that a name is almost, such as `Purchases2`, `tblOperations` or `OtherCost`; `null` for a name of ours and
+ * any other.
+ */
 function almostNamed(name: string): TableName | null {
   const written = plain(name);
   if ([...tableNames, matchesTable].some((each) => plain(each) === written)) return null;
   const bare = written.replace(/^(tbl|table|tab|my)[.-]?|[.-]?\(?\d+\)?$|[.-]?(table|tbl)$/g, "");
-  return tableNames.find((each) => {
-    const ours = plain(each);
-    return ours === bare || `${bare}s` === ours || bare === `${ours}s` || (bare.length >= shortestWithSlip && ours.length >= shortestWithSlip && editDistance(bare, ours) <= 1);
-  }) ?? null;
+  return (
+    tableNames.find((each) => {
+      const ours = plain(each);
+      return (
+        ours === bare ||
+        `${bare}s` === ours ||
+        bare === `${ours}s` ||
+        (bare.length >= shortestWithSlip && ours.length >= shortestWithSlip && editDistance(bare, ours) <= 1)
+      );
+    }) ?? null
+  );
 }

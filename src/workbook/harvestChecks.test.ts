@@ -3,7 +3,9 @@ import { contentFromText } from "../../tests/support/tableFromText";
 import { gradeOf } from "./problem";
 import { seasonReport } from "./report";
 
-const farm = (headings: string, row: string, loads: readonly string[], more = "") => seasonReport(contentFromText(`
+const farm = (headings: string, row: string, loads: readonly string[], more = "") =>
+  seasonReport(
+    contentFromText(`
 Crops
 | Crop | Expected price | Standard moisture |
 | Corn | 4 | 15.5 |
@@ -13,15 +15,18 @@ Fields
 Other costs
 | Item | Kind | Amount | Basis |
 | Office | overhead | 900 | whole farm |
-${loads.length === 0 ? "" : `Harvest\n| Field | Date | Weight or bushels | Moisture |\n${loads.map((load) => `| Alder | ${load} |`).join("\n")}`}
-${more}`));
+${loads.length === 0 ? "" : `Harvest\n| Field | Date | Weight or bushels | Moisture |\n` + `${loads.map((load) => `| Alder | ${load} |`).join("\n")}`}
+${more}`),
+  );
 const told = (...of: Parameters<typeof farm>) => farm(...of).problems.map((problem) => `${problem.code} ${gradeOf(problem)}`);
 const load = "2031-10-10 | 900 | 15";
 
 describe("a harvest", () => {
   it("in a workbook from before the column is asked about once, and leaves the figures complete", () => {
     const two = farm("", "\n| Birch | Corn | 50 | 200 |", [load, "2031-10-11 | 900 | 15"]);
-    expect(two.problems.map(({ code, found, at }) => [code, found, at])).toEqual([["harvest-open", "Alder", { table: "Fields", column: "Harvest done" }]]);
+    expect(two.problems.map(({ code, found, at }) => [code, found, at])).toEqual([
+      ["harvest-open", "Alder", { table: "Fields", column: "Harvest done" }],
+    ]);
     expect(two.problemsOf({ of: "farm" })).toEqual([]);
     expect(told("", "", [])).toEqual([]);
   });
@@ -59,7 +64,8 @@ describe("land that grows two crops", () => {
   });
 
   it("asks for the share of the second crop on crop-shared land", () => {
-    const shared = (peas: string) => told(" Same land as | Operator share of crop % |", ` | 60 |\n| Alder peas | Corn | 60 | 40 | Alder | ${peas} |`, []);
+    const shared = (peas: string) =>
+      told(" Same land as | Operator share of crop % |", ` | 60 |\n| Alder peas | Corn | 60 | 40 | Alder | ${peas} |`, []);
     expect([shared(""), shared("60")]).toEqual([["same-land fix"], []]);
   });
 });

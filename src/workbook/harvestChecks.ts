@@ -21,8 +21,9 @@ export function harvestProblems(season: Season, isAsked: boolean): readonly Prob
 
 function ofField({ field, weighed, outlookYield }: FieldFacts): readonly Problem[] {
   const at: Place = { table: field.source.table, row: field.source.row, column };
-  const problem = (code: Problem["code"], like?: string): readonly Problem[] =>
-    [{ code, at, found: field.name, ...(like === undefined ? {} : { like }), touches: [{ of: "field", name: field.name }] }];
+  const problem = (code: Problem["code"], like?: string): readonly Problem[] => [
+    { code, at, found: field.name, ...(like === undefined ? {} : { like }), touches: [{ of: "field", name: field.name }] },
+  ];
   if (field.harvestDone === null) {
     // All that was looked for is weighed: the last load is likely in.
     return weighed !== null && weighed.quantity.div(field.area).gte(outlookYield) ? problem("harvest-open") : [];

@@ -8,7 +8,9 @@ import { costPerAcreSheet } from "./sheets/costPerAcre";
 import { cashFlowSheet } from "./sheets/lender/cashFlowSheet";
 import { lenderPages } from "./sheets/lender/lenderPages";
 
-const season = (alder: string, setting = "") => seasonReport(contentFromText(`
+const season = (alder: string, setting = "") =>
+  seasonReport(
+    contentFromText(`
 Season
 | Setting | Value |
 | Season year | 2031 |
@@ -28,13 +30,23 @@ Harvest
 | Field | Date | Weight or bushels | Moisture |
 | Alder | 2031-10-10 | 1000 | 20 |
 | Alder | 2031-10-10 | 1000 | 14 |
-`));
-const notes = (alder: string, setting = "") => { const report = season(alder, setting); return harvestNotes(report, report.figures.crops[0]!); };
-const table = 'Yield by planting date and stand from the table "Corn, central Corn Belt (Purdue 2012)", for Indiana, Illinois, Ohio, southern Iowa, Missouri, Pennsylvania';
+`),
+  );
+const notes = (alder: string, setting = "") => {
+  const report = season(alder, setting);
+  return harvestNotes(report, report.figures.crops[0]!);
+};
+const table =
+  "Yield by planting date and stand from the table " +
+  '"Corn, central Corn Belt (Purdue 2012)", for ' +
+  "Indiana, Illinois, " +
+  "Ohio, southern Iowa, Missouri, Pennsylvania";
 
 describe("the notes of a crop", () => {
   it("name the table of its yields and its region, and say until it is named that nobody chose it", () => {
-    expect(tableNotes(season(""), "Corn")).toEqual([`${table}; not chosen by you: name one, or none, under Stand response in the table Season.`]);
+    expect(tableNotes(season(""), "Corn")).toEqual([
+      `${table}; not chosen by you: name one, or none, under Stand response in the table Season.`,
+    ]);
     expect(tableNotes(season("", "Corn, central Corn Belt (Purdue 2012)"), "Corn")).toEqual([`${table}.`]);
     expect(tableNotes(season("", "none"), "Corn")).toEqual([]);
   });
@@ -52,12 +64,15 @@ describe("the notes of a crop", () => {
   });
 
   it("say on the cash flow what a harvest that is done left out", () => {
-    expect(sheetLines(cashFlowSheet(season("yes"))).join(" ")).toMatch(/Corn: Planned and not done by the last load.*Corn: After the last load, for the next crop; paid/);
+    expect(sheetLines(cashFlowSheet(season("yes"))).join(" ")).toMatch(
+      /Corn: Planned and not done by the last load.*Corn: After the last load, for the next crop; paid/,
+    );
     expect(sheetLines(cashFlowSheet(season(""))).join(" ")).not.toMatch(/last load/);
   });
 
   it("stand on the lender pages and beside the cost per acre", () => {
-    const words = (alder: string) => [lenderPages(season(alder), { date: "2031-12-01" }), costPerAcreSheet(season(alder))].map((sheet) => sheetLines(sheet).join(" "));
+    const words = (alder: string) =>
+      [lenderPages(season(alder), { date: "2031-12-01" }), costPerAcreSheet(season(alder))].map((sheet) => sheetLines(sheet).join(" "));
     for (const page of words("")) expect(page).toMatch(/for Indiana, Illinois.*not chosen by you.*harvest so far 1,946\.75 bu/);
     for (const page of words("yes")) expect(page).toMatch(/Planned and not done by the last load.*Fall tillage 1,800/);
   });
@@ -73,7 +88,15 @@ describe("the report as JSON", () => {
 
   it("has the table of each field's yields, and what the harvest left out", () => {
     const [field] = reportJson(season("yes")).fields;
-    expect(field!.yieldTable).toEqual({ name: "Corn, central Corn Belt (Purdue 2012)", region: "Indiana, Illinois, Ohio, southern Iowa, Missouri, Pennsylvania", chosen: false, byPlantedDate: "190" });
-    expect([field!.neverDone, field!.nextCrop]).toEqual([[{ name: "Scouting", acres: "100" }], [{ kind: "custom work", name: "Fall tillage", amount: "1800" }]]);
+    expect(field!.yieldTable).toEqual({
+      name: "Corn, central Corn Belt (Purdue 2012)",
+      region: "Indiana, Illinois, Ohio, southern Iowa, Missouri, Pennsylvania",
+      chosen: false,
+      byPlantedDate: "190",
+    });
+    expect([field!.neverDone, field!.nextCrop]).toEqual([
+      [{ name: "Scouting", acres: "100" }],
+      [{ kind: "custom work", name: "Fall tillage", amount: "1800" }],
+    ]);
   });
 });

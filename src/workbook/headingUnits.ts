@@ -1,4 +1,7 @@
-/** Units that a heading names: numbers under "Area (ha)", "Price (cents)" or "Yield (t/ha)" are not what they are read as, unless the season counts so. */
+/**
+ * Units that a heading names: numbers under "Area (ha)", "Price (cents)" or "Yield (t/ha)" are not what they are read as, unless
+ * the season counts so.
+ */
 import type { AreaUnit, YieldUnit } from "../core/units";
 import type { RawTable } from "./cell";
 import { headingsOf } from "./headings";
@@ -8,13 +11,28 @@ import { plainHeading } from "./words";
 
 /** What a unit measures, and its one spelling. */
 type Unit = { readonly of: "area" | "crop" | "money" | "scale" | "length" | "speed" | "power" | "volume" | "time"; readonly name: string };
-const named = (of: Unit["of"], spellings: Readonly<Record<string, string>>) => Object.entries(spellings).flatMap(([name, words]) => words.split(" ").map((word) => [word, { of, name }] as const));
+const named = (of: Unit["of"], spellings: Readonly<Record<string, string>>) =>
+  Object.entries(spellings).flatMap(([name, words]) => words.split(" ").map((word) => [word, { of, name }] as const));
 const units: ReadonlyMap<string, Unit> = new Map([
   ...named("area", { acres: "ac acre acres", hectares: "ha hectare hectares" }),
-  ...named("crop", { bu: "bu bushel bushels", t: "t tonne tonnes mt", ton: "ton tons", lb: "lb lbs pound pounds", cwt: "cwt", kg: "kg kgs", "100 kg": "q dt quintal quintals" }),
+  ...named("crop", {
+    bu: "bu bushel bushels",
+    t: "t tonne tonnes mt",
+    ton: "ton tons",
+    lb: "lb lbs pound pounds",
+    cwt: "cwt",
+    kg: "kg kgs",
+    "100 kg": "q dt quintal quintals",
+  }),
   ...named("money", { cents: "c ct cent cents ¢" }),
   ...named("scale", { thousands: "k 000 000s '000 1000 1000s x1000 thousand thousands $000 $k k$ $1000", millions: "million millions" }),
-  ...named("length", { inches: "in inch inches \"", centimetres: "cm centimetre centimetres centimeter centimeters", feet: "ft feet foot", metres: "m metre metres meter meters", millimetres: "mm" }),
+  ...named("length", {
+    inches: 'in inch inches "',
+    centimetres: "cm centimetre centimetres centimeter centimeters",
+    feet: "ft feet foot",
+    metres: "m metre metres meter meters",
+    millimetres: "mm",
+  }),
   ...named("speed", { "miles an hour": "mph", "kilometres an hour": "kph kmh" }),
   ...named("power", { horsepower: "hp", kilowatts: "kw" }),
   ...named("volume", { gallons: "gal gals gallon gallons", litres: "l litre litres liter liters" }),
@@ -23,26 +41,53 @@ const units: ReadonlyMap<string, Unit> = new Map([
 
 /** What a column's numbers are read in, for acres and for hectares; `crop`: in the yield unit of the crop. */
 type Read = { readonly over: Unit["of"] | "count"; readonly in?: readonly [acres: string, hectares: string]; readonly under?: "crop" };
-const columns: ReadonlyMap<string, Read> = new Map(([
-  [["Acres"], { over: "area" }],
-  [["Yield goal", "Proven yield", "Approved yield"], { over: "crop" }],
-  [["Expected price", "Low price", "High price", "Per-unit selling cost", "Projected price", "Harvest price"], { over: "money", under: "crop" }],
-  [["Seeds dropped", "Target stand"], { over: "count" }],
-  [["Row width", "Hoop diameter"], { over: "length", in: ["inches", "centimetres"] }], [["Length", "Width"], { over: "length", in: ["feet", "metres"] }],
-  [["Speed"], { over: "speed", in: ["miles an hour", "kilometres an hour"] }], [["Power"], { over: "power", in: ["horsepower", "kilowatts"] }],
-  [["Fuel per acre"], { over: "volume", in: ["gallons", "litres"] }], [["Hours", "Hours a year", "Tractor hours a year"], { over: "time", in: ["hours", "hours"] }],
-] as const).flatMap(([headings, read]) => headings.map((heading) => [plainHeading(heading), read as Read] as const)));
+const columns: ReadonlyMap<string, Read> = new Map(
+  (
+    [
+      [["Acres"], { over: "area" }],
+      [["Yield goal", "Proven yield", "Approved yield"], { over: "crop" }],
+      [
+        ["Expected price", "Low price", "High price", "Per-unit selling cost", "Projected price", "Harvest price"],
+        { over: "money", under: "crop" },
+      ],
+      [["Seeds dropped", "Target stand"], { over: "count" }],
+      [["Row width", "Hoop diameter"], { over: "length", in: ["inches", "centimetres"] }],
+      [["Length", "Width"], { over: "length", in: ["feet", "metres"] }],
+      [["Speed"], { over: "speed", in: ["miles an hour", "kilometres an hour"] }],
+      [["Power"], { over: "power", in: ["horsepower", "kilowatts"] }],
+      [["Fuel per acre"], { over: "volume", in: ["gallons", "litres"] }],
+      [["Hours", "Hours a year", "Tractor hours a year"], { over: "time", in: ["hours", "hours"] }],
+    ] as const
+  ).flatMap(([headings, read]) => headings.map((heading) => [plainHeading(heading), read as Read] as const)),
+);
 const moneyColumns = /price|cost|rent|charge|amount|rate$|freight|rebate|payment|balance|income|fee|salvage/i;
 
 /** The units of a heading before and behind the stroke: `$/ac`, `bu per acre`. Outside brackets a letter alone is no unit. */
 function said(heading: string, isMatched: boolean): { readonly over: readonly Unit[]; readonly under: readonly Unit[] } {
   const inside = (/[([]([^)\]]*)[)\]]/.exec(heading)?.[1] ?? "").toLowerCase();
   const outside = heading.replace(/[([][^)\]]*[)\]]/g, " ").toLowerCase();
-  const words = (text: string, isShort: boolean) => text.replace(/km\/h/g, "kph").replace(/\s*(\/|\bper\b)\s*/g, " /").split(/[\s,;:_]+/)
-    .filter((word, index, all) => word !== "" && (isShort || word.startsWith("/") || all[index + 1]?.startsWith("/") || (word.length > 1 && (word !== "in" || index === all.length - 1))));
-  const all = [...words(inside, true), ...(isMatched ? words(outside, false) : words(outside, false).filter((word) => /^(hectares?|ha)$/.test(word)))];
+  const words = (text: string, isShort: boolean) =>
+    text
+      .replace(/km\/h/g, "kph")
+      .replace(/\s*(\/|\bper\b)\s*/g, " /")
+      .split(/[\s,;:_]+/)
+      .filter(
+        (word, index, all) =>
+          word !== "" &&
+          (isShort ||
+            word.startsWith("/") ||
+            all[index + 1]?.startsWith("/") ||
+            (word.length > 1 && (word !== "in" || index === all.length - 1))),
+      );
+  const all = [
+    ...words(inside, true),
+    ...(isMatched ? words(outside, false) : words(outside, false).filter((word) => /^(hectares?|ha)$/.test(word))),
+  ];
   const known = (list: readonly string[]) => list.flatMap((word) => units.get(word) ?? units.get(word.replace(/^\p{Sc}/u, "")) ?? []);
-  return { over: known(all.filter((word) => !word.startsWith("/"))), under: known(all.filter((word) => word.startsWith("/")).map((word) => word.slice(1))) };
+  return {
+    over: known(all.filter((word) => !word.startsWith("/"))),
+    under: known(all.filter((word) => word.startsWith("/")).map((word) => word.slice(1))),
+  };
 }
 
 export type Around = { readonly areaUnit: AreaUnit; readonly yieldUnits: readonly YieldUnit[] };
@@ -85,8 +130,13 @@ export function headingsBesideUnits(name: TableName, { headers }: RawTable): rea
   const there = headers.map(plainHeading);
   return headers.flatMap((found, index): readonly Problem[] => {
     if (ours.some((each) => plainHeading(each) === there[index])) return [];
-    const like = ours.find((each) => !there.includes(plainHeading(each)) && found.toLowerCase().startsWith(`${each.toLowerCase()} `) && isUnit(found.slice(each.length)));
-    return like === undefined ? [] : [{ code: "column-unread", at: { table: name, column: found }, found, like, touches: [{ of: "farm" }] }];
+    const like = ours.find(
+      (each) =>
+        !there.includes(plainHeading(each)) && found.toLowerCase().startsWith(`${each.toLowerCase()} `) && isUnit(found.slice(each.length)),
+    );
+    return like === undefined
+      ? []
+      : [{ code: "column-unread", at: { table: name, column: found }, found, like, touches: [{ of: "farm" }] }];
   });
 }
 

@@ -10,4 +10,5 @@ export function incompleteMark(problems: readonly Problem[]): string | null {
 }
 
 /** The problems that touch the figures of one layer. */
-export const ofLayer = (problems: readonly Problem[], layer: Layer): readonly Problem[] => problems.filter(({ layers }) => layers === undefined || layers.includes(layer));
+export const ofLayer = (problems: readonly Problem[], layer: Layer): readonly Problem[] =>
+  problems.filter(({ layers }) => layers === undefined || layers.includes(layer));

@@ -20,7 +20,8 @@ export type InputColumn = {
 export const hintWords = ({ hint, required }: InputColumn): string => `${hint}${required ? " Needed." : ""}`.trim();
 
 /** The rows that a table is made with: those of the grower, or one that is blank. */
-export const rowsMade = ({ columns, rows = [] }: InputTable): readonly (readonly Cell[])[] => (rows.length > 0 ? rows : [columns.map(() => "")]);
+export const rowsMade = ({ columns, rows = [] }: InputTable): readonly (readonly Cell[])[] =>
+  rows.length > 0 ? rows : [columns.map(() => "")];
 
 export type InputTable = {
   /** Table name as Excel allows it: letters, digits and underscores, e.g. `Other_costs`. */

@@ -34,12 +34,24 @@ export class ItemConverter {
 
   /** Base units in one of the unit as bought; notes a fault in `column` and answers `null` where there is no way. */
   perUnit(row: Row, column: At, units: ItemUnits, typed: string): Decimal | null {
-    return this.orFault(row, column, units, typed, remembered(this.bought, units, typed, () => quantityFactor(units, typed, this.areaUnit)));
+    return this.orFault(
+      row,
+      column,
+      units,
+      typed,
+      remembered(this.bought, units, typed, () => quantityFactor(units, typed, this.areaUnit)),
+    );
   }
 
   /** Base units per area of the workbook in one of the rate unit, such as "lb/ac", "lb N/ac" or "L/ha". */
   perRateUnit(row: Row, column: At, units: ItemUnits, typed: string): Decimal | null {
-    return this.orFault(row, column, units, typed, remembered(this.used, units, typed, () => rateFactor(units, typed, this.areaUnit)));
+    return this.orFault(
+      row,
+      column,
+      units,
+      typed,
+      remembered(this.used, units, typed, () => rateFactor(units, typed, this.areaUnit)),
+    );
   }
 
   private orFault(row: Row, column: At, { item }: ItemUnits, typed: string, factor: Factor): Decimal | null {
@@ -81,7 +93,16 @@ function measureOf(typed: string, base: Measure, areaUnit: AreaUnit): Measure | 
   return measure?.name === "oz" && base.dimension === "volume" ? measureNamed("fl oz") : measure;
 }
 
-const nutrients: Readonly<Record<string, keyof Analysis>> = { n: "n", nitrogen: "n", p2o5: "p2o5", p: "p2o5", phosphate: "p2o5", k2o: "k2o", k: "k2o", potash: "k2o" };
+const nutrients: Readonly<Record<string, keyof Analysis>> = {
+  n: "n",
+  nitrogen: "n",
+  p2o5: "p2o5",
+  p: "p2o5",
+  phosphate: "p2o5",
+  k2o: "k2o",
+  k: "k2o",
+  potash: "k2o",
+};
 
 function rateFactor(units: ItemUnits, typed: string, areaUnit: AreaUnit): Factor {
   const [what = "", per] = typed.split(/\s*(?:\/|\bper\b)\s*/i);
@@ -100,23 +121,34 @@ function rateFactor(units: ItemUnits, typed: string, areaUnit: AreaUnit): Factor
 }
 
 /** A rate as it was typed, per area of the workbook and without its area; nothing of a rate of a nutrient, which no scale weighs. */
-export function rateAsTyped(typed: string, rate: Decimal, areaUnit: AreaUnit): { readonly asTyped?: { readonly unit: string; readonly perArea: Decimal } } {
+export function rateAsTyped(
+  typed: string,
+  rate: Decimal,
+  areaUnit: AreaUnit,
+): { readonly asTyped?: { readonly unit: string; readonly perArea: Decimal } } {
   const [what = "", per] = typed.split(/\s*(?:\/|\bper\b)\s*/i);
   const last = what.trim().split(/\s+/).at(-1)!.toLowerCase();
   const area = areaFactor(per, areaUnit);
-  return area === null || (what.trim().includes(" ") && last in nutrients) ? {} : { asTyped: { unit: what.trim(), perArea: rate.times(area) } };
+  return area === null || (what.trim().includes(" ") && last in nutrients)
+    ? {}
+    : { asTyped: { unit: what.trim(), perArea: rate.times(area) } };
 }
 
 /** What a rate per the area that is written becomes per area of the workbook; `null` for no area that we know. */
 function areaFactor(per: string | undefined, areaUnit: AreaUnit): Decimal | null {
   const word = per === undefined ? "" : plain(per);
-  const written: AreaUnit | null = word === "" ? areaUnit : /^(ac|acre|acres|a)$/.test(word) ? "ac" : /^(ha|hectare|hectares)$/.test(word) ? "ha" : null;
+  const written: AreaUnit | null =
+    word === "" ? areaUnit : /^(ac|acre|acres|a)$/.test(word) ? "ac" : /^(ha|hectare|hectares)$/.test(word) ? "ha" : null;
   if (written === null) return null;
   return written === areaUnit ? one : written === "ac" ? one.div(hectaresPerAcre) : hectaresPerAcre;
 }
 
 /** The unit that an item is counted in, from what its row says of the pack; `null` with a fault where that is half a pack. */
-export function packOf(row: Row, firstUnit: string | null, areaUnit: AreaUnit): { packName: string; packSize: Decimal; unit: Measure } | null {
+export function packOf(
+  row: Row,
+  firstUnit: string | null,
+  areaUnit: AreaUnit,
+): { packName: string; packSize: Decimal; unit: Measure } | null {
   const name = row.of(columns.packName);
   const size = row.of(columns.packSize);
   const typed = row.of(columns.packUnit);
@@ -124,7 +156,8 @@ export function packOf(row: Row, firstUnit: string | null, areaUnit: AreaUnit): 
     const measure = measureMeant(text, areaUnit, null);
     return measure === null || measure === "ton-unclear" ? namedMeasure(text) : measure;
   };
-  if (typed !== null && name !== null && measureMeant(name, areaUnit, unitNamed(typed).name) === "ton-unclear" && size === null) return row.lose("ton-unclear", columns.packName);
+  if (typed !== null && name !== null && measureMeant(name, areaUnit, unitNamed(typed).name) === "ton-unclear" && size === null)
+    return row.lose("ton-unclear", columns.packName);
   if (size !== null && typed !== null) {
     const unit = unitNamed(typed);
     return { packName: name ?? (size.eq(one) ? unit.name : `${size.toString()} ${unit.name}`), packSize: size, unit };

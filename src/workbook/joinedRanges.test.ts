@@ -8,13 +8,23 @@ import { cellsBeside, constantSaid } from "./matchConstants";
 /** A season with a sheet for each field, of one layout, matched as `matches` say. */
 function content(sheets: string, matches: string, cells: Readonly<Record<string, string>> = {}): WorkbookContent {
   const { content: ours, own } = besideOwnSheets(matches, sheets);
-  const beside = Object.entries(cells).map(([address, says]): [string, RawTable] => [address, { name: address, headers: [says], rows: [], body: { sheet: address.split("!")[0]!, row: 1, column: 0 } }]);
+  const beside = Object.entries(cells).map(([address, says]): [string, RawTable] => [
+    address,
+    { name: address, headers: [says], rows: [], body: { sheet: address.split("!")[0]!, row: 1, column: 0 } },
+  ]);
   return { ...ours, ranges: new Map([...own.map((table) => [`${table.name}!A1:C9`, table] as const), ...beside]) };
 }
-const match = (sheet: string, pairs: readonly (readonly [string, string])[]) => pairs.map(([column, heading]) => `| Budget | ${sheet}!A1:C9 | ${column} | ${heading} |`).join("\n");
-const layout = (named: string) => [["For", named], ["Kind", "Cost of"], ["Amount", "$/ac"]] as const;
+const match = (sheet: string, pairs: readonly (readonly [string, string])[]) =>
+  pairs.map(([column, heading]) => `| Budget | ${sheet}!A1:C9 | ${column} | ${heading} |`).join("\n");
+const layout = (named: string) =>
+  [
+    ["For", named],
+    ["Kind", "Cost of"],
+    ["Amount", "$/ac"],
+  ] as const;
 const both = (named: string) => `${match("Alder", layout(named))}\n${match("Birch", layout(named))}`;
-const lines = (of: WorkbookContent) => seasonReport(of).season.budget!.map(({ over, kind, amount }) => `${Object.values(over)[0]} ${kind} ${amount.toFixed()}`);
+const lines = (of: WorkbookContent) =>
+  seasonReport(of).season.budget!.map(({ over, kind, amount }) => `${Object.values(over)[0]} ${kind} ${amount.toFixed()}`);
 const codes = (of: WorkbookContent) => seasonReport(of).problems.map(({ code }) => code);
 
 const sheets = `Alder
@@ -32,28 +42,50 @@ describe("the same layout on several sheets", () => {
   });
 
   it("takes the field's name from a cell beside the range", () => {
-    const of = content(sheets.replace("Alder\n", "One\n").replace("Birch\n", "Two\n"), both("(cell B12)").replaceAll("Alder!", "One!").replaceAll("Birch!", "Two!"), { "One!B12": "Birch", "Two!B12": "Alder" });
+    const of = content(
+      sheets.replace("Alder\n", "One\n").replace("Birch\n", "Two\n"),
+      both("(cell B12)").replaceAll("Alder!", "One!").replaceAll("Birch!", "Two!"),
+      { "One!B12": "Birch", "Two!B12": "Alder" },
+    );
     expect(lines(of)).toEqual(["Birch seed 110", "Birch crop protection 40", "Alder seed 95"]);
     // A cell that is blank names no field, which is told where the rows stand.
     const blank = content(sheets, both("(cell B12)"), { "Alder!B12": "Alder" });
     expect([lines(blank), codes(blank)]).toEqual([["Alder seed 110", "Alder crop protection 40"], ["blank"]]);
   });
 
-  it("has rows that the grower's headings and remarks stand in alone, which are no entries, with a digit or beside another cell they are", () => {
-    const beside = (row: string) => codes(content(sheets.replace("| Spray | 40 |", `${row}\n| Spray | 40 |`), both("(sheet name)")));
-    expect([beside("| INPUTS | |"), beside("| | |\n| agreed with Pat | |")]).toEqual([[], []]);
-    expect(beside("| Parts 40 | |")).toEqual(["not-in-list", "blank"]);
-    expect(beside("| fuel | about 9 |")).toEqual(["not-a-number"]);
-  });
+  it(
+    "has rows that the grower's headings and remarks " +
+      "stand in alone, which are no entries, with a " +
+      "digit or beside " +
+      "another cell they are",
+    () => {
+      const beside = (row: string) => codes(content(sheets.replace("| Spray | 40 |", `${row}\n| Spray | 40 |`), both("(sheet name)")));
+      expect([beside("| INPUTS | |"), beside("| | |\n| agreed with Pat | |")]).toEqual([[], []]);
+      expect(beside("| Parts 40 | |")).toEqual(["not-in-list", "blank"]);
+      expect(beside("| fuel | about 9 |")).toEqual(["not-a-number"]);
+    },
+  );
 
   it("takes what the match says of every row", () => {
-    const of = content(sheets, `${both("(always all)")}\n| Budget | Alder!A1:C9 | Basis | (always whole) |\n| Budget | Birch!A1:C9 | Basis | (always whole) |`);
-    expect(seasonReport(of).season.budget!.map(({ over, basis }) => ("all" in over ? `all ${basis}` : ""))).toEqual(["all whole", "all whole", "all whole"]);
+    const of = content(
+      sheets,
+      `${both("(always all)")}\n| Budget | Alder!A1:C9 | Basis | (always whole) |\n| Budget | Birch!A1:C9 | Basis | (always whole) |`,
+    );
+    expect(seasonReport(of).season.budget!.map(({ over, basis }) => ("all" in over ? `all ${basis}` : ""))).toEqual([
+      "all whole",
+      "all whole",
+      "all whole",
+    ]);
   });
 
   it("places faults on the sheet that they stand on, rows below a range too", () => {
-    const report = seasonReport(content(sheets.replace("| Seed | 95 |", "| Seed | soon |\n> | | |\n> | Fuel | 12 |"), both("(sheet name)")));
-    expect(report.problems.map((problem) => [problem.code, cellOf(report, problem.at)])).toEqual([["not-a-number", "Birch!B2"], ["rows-below", "Birch!A4"]]);
+    const report = seasonReport(
+      content(sheets.replace("| Seed | 95 |", "| Seed | soon |\n> | | |\n> | Fuel | 12 |"), both("(sheet name)")),
+    );
+    expect(report.problems.map((problem) => [problem.code, cellOf(report, problem.at)])).toEqual([
+      ["not-a-number", "Birch!B2"],
+      ["rows-below", "Birch!A4"],
+    ]);
     expect(cellOf(report, report.season.budget![1]!.source)).toBe("Alder!A3");
   });
 
@@ -72,7 +104,20 @@ describe("the same layout on several sheets", () => {
 
 describe("what fills a column", () => {
   it("is said in brackets, and asked of the workbook where it is a cell", () => {
-    expect(["(Sheet name)", "(cell $b$12)", "(cell B)", "Name", "(always per acre)", "(always )"].map(constantSaid)).toEqual([{ cell: null }, { cell: "B12" }, null, null, { text: "per acre" }, null]);
-    expect(cellsBeside([{ range: "'My field'!A1:C9", heading: "(cell B12)" }, { range: "costs", heading: "(cell B12)" }, { range: "Home!A1:B2", heading: "Name" }])).toEqual(["'My field'!B12"]);
+    expect(["(Sheet name)", "(cell $b$12)", "(cell B)", "Name", "(always per acre)", "(always )"].map(constantSaid)).toEqual([
+      { cell: null },
+      { cell: "B12" },
+      null,
+      null,
+      { text: "per acre" },
+      null,
+    ]);
+    expect(
+      cellsBeside([
+        { range: "'My field'!A1:C9", heading: "(cell B12)" },
+        { range: "costs", heading: "(cell B12)" },
+        { range: "Home!A1:B2", heading: "Name" },
+      ]),
+    ).toEqual(["'My field'!B12"]);
   });
 });

@@ -17,24 +17,49 @@ export function landProblems(season: Season): readonly Problem[] {
 }
 
 function fit(field: Field, land: Field, second: readonly Field[]): readonly Problem[] {
-  const problem = ({ heading: column }: Named, found: string, like: string): Problem =>
-    ({ code: "same-land", at: { table: field.source.table, row: field.source.row, column }, found, like, touches: [{ of: "farm" }] });
+  const problem = ({ heading: column }: Named, found: string, like: string): Problem => ({
+    code: "same-land",
+    at: { table: field.source.table, row: field.source.row, column },
+    found,
+    like,
+    touches: [{ of: "farm" }],
+  });
   const onIt = second.filter(({ sameLandAs }) => sameLandAs === land.name);
   const acres = sum(onIt.map(({ area }) => area));
   const rents = (of: Field) => [of.rentPerArea, of.landChargePerArea].some((rent) => rent !== null && !rent.isZero());
   const problems: Problem[] = [];
-  if (field === onIt.at(-1) && acres.gt(land.area)) problems.push(problem(columns.acres, acres.toFixed(), `second crops on ${acres.toFixed()} acres of ${land.name}, which has ${land.area.toFixed()}`));
+  if (field === onIt.at(-1) && acres.gt(land.area))
+    problems.push(
+      problem(columns.acres, acres.toFixed(), `second crops on ${acres.toFixed()} acres of ${land.name}, which has ${land.area.toFixed()}`),
+    );
   if (rents(field) && [land, ...onIt.filter((each) => each !== field)].some(rents)) {
-    problems.push(problem(field.rentPerArea === null ? columns.landCharge : columns.rent, field.name, `the land of ${land.name} is charged on more than one row`));
+    problems.push(
+      problem(
+        field.rentPerArea === null ? columns.landCharge : columns.rent,
+        field.name,
+        `the land of ${land.name} is charged on more than one row`,
+      ),
+    );
   }
-  if (land.tenure === "crop share" && field.tenure !== "crop share") problems.push(problem(columns.operatorShare, field.name, `the land of ${land.name} is crop-shared, and no share of this crop is entered; all of it is counted as the operator's`));
+  if (land.tenure === "crop share" && field.tenure !== "crop share")
+    problems.push(
+      problem(
+        columns.operatorShare,
+        field.name,
+        `the land of ${land.name} is crop-shared, and no share of this crop is entered; all of it is counted as the operator's`,
+      ),
+    );
   return problems;
 }
 
 /** Passes of a field after its last load, where another crop of this season uses its land next: their money would be in neither. */
 function nextCropHere(season: Season, second: readonly Field[]): readonly Problem[] {
   const next = new Map(second.map((field) => [field.sameLandAs!, field.name]));
-  const last = new Map(fieldFacts(season).flatMap(({ field, harvested }) => (harvested !== null && next.has(field.name) ? [[field.name, harvested.weighed.last] as const] : [])));
+  const last = new Map(
+    fieldFacts(season).flatMap(({ field, harvested }) =>
+      harvested !== null && next.has(field.name) ? [[field.name, harvested.weighed.last] as const] : [],
+    ),
+  );
   if (last.size === 0) return [];
   const kindOf = new Map(season.items.map(({ name, kind }) => [name, kind]));
   const rows = [...season.applications.map((row) => ({ ...row, kind: kindOf.get(row.item)! })), ...season.operations];
@@ -42,6 +67,17 @@ function nextCropHere(season: Season, second: readonly Field[]): readonly Proble
     const field = "field" in target ? target.field : "";
     const end = last.get(field);
     if (end === undefined || date === null || date <= end || afterHarvest.has(kind)) return [];
-    return [{ code: "next-crop-here", at: { table: source.table, row: source.row }, found: field, like: next.get(field)!, touches: [{ of: "field", name: field }, { of: "field", name: next.get(field)! }] }];
+    return [
+      {
+        code: "next-crop-here",
+        at: { table: source.table, row: source.row },
+        found: field,
+        like: next.get(field)!,
+        touches: [
+          { of: "field", name: field },
+          { of: "field", name: next.get(field)! },
+        ],
+      },
+    ];
   });
 }

@@ -12,17 +12,30 @@ import { shownMoney } from "./shown";
 
 const { columns } = loanColumns;
 
-export const loanChecks = (season: Season): readonly Problem[] => [...lowPayments(season), ...farPayments(season), ...capitalProblems(season)];
+export const loanChecks = (season: Season): readonly Problem[] => [
+  ...lowPayments(season),
+  ...farPayments(season),
+  ...capitalProblems(season),
+];
 
 const touchesOf = ({ bornBy = null }: NonNullable<Season["loans"]>[number]): readonly Subject[] =>
   bornBy === null ? [{ of: "farm" }] : ["field" in bornBy ? { of: "field", name: bornBy.field } : { of: "crop", name: bornBy.crop }];
 
 /** Payments that do not cover their interest: they are paid as entered, and the balance grows. */
 function lowPayments(season: Season): readonly Problem[] {
-  return loanYears(season).flatMap(({ loan, payments, opening, closing }): readonly Problem[] => payments.length === 0 || closing.lte(opening) ? [] : [{
-    code: "payment-low", at: { ...loan.source, column: columns.payment.heading }, found: shownMoney(loan.payment!).toFixed(2),
-    like: shownMoney(closing.minus(opening)).toFixed(2), touches: touchesOf(loan),
-  }]);
+  return loanYears(season).flatMap(({ loan, payments, opening, closing }): readonly Problem[] =>
+    payments.length === 0 || closing.lte(opening)
+      ? []
+      : [
+          {
+            code: "payment-low",
+            at: { ...loan.source, column: columns.payment.heading },
+            found: shownMoney(loan.payment!).toFixed(2),
+            like: shownMoney(closing.minus(opening)).toFixed(2),
+            touches: touchesOf(loan),
+          },
+        ],
+  );
 }
 
 /** Years that a loan's next payment may be away from the season: rolled on too late, or from a statement of the year after. */
@@ -33,10 +46,15 @@ function farPayments({ loans = [], settings: { seasonYear } }: Season): readonly
   if (seasonYear === null) return [];
   const [from, to] = [`${Number(seasonYear) - yearsApart}-01-01`, `${Number(seasonYear) + yearsApart}-12-31`];
   return loans.flatMap((loan) => {
-    const far = ({ heading: column }: Named, date: string | null, isFar: boolean): readonly Problem[] => !isFar || date === null ? []
-      : [{ code: "date-far", at: { ...loan.source, column }, found: date, like: seasonYear, touches: touchesOf(loan) }];
+    const far = ({ heading: column }: Named, date: string | null, isFar: boolean): readonly Problem[] =>
+      !isFar || date === null
+        ? []
+        : [{ code: "date-far", at: { ...loan.source, column }, found: date, like: seasonYear, touches: touchesOf(loan) }];
     const { nextDue, firstDue = null } = loan;
-    return [...far(columns.nextDue, nextDue, nextDue !== null && (nextDue < from || nextDue > to)), ...far(columns.firstDue, firstDue, firstDue !== null && firstDue > to)];
+    return [
+      ...far(columns.nextDue, nextDue, nextDue !== null && (nextDue < from || nextDue > to)),
+      ...far(columns.firstDue, firstDue, firstDue !== null && firstDue > to),
+    ];
   });
 }
 
@@ -46,9 +64,15 @@ function capitalProblems(season: Season): readonly Problem[] {
   const unsaid = season.fields.filter(({ name }) => capital.get(name) === "unsaid");
   if (unsaid.length === 0) return [];
   const ofLoans = loanCosts(season, fieldFacts(season));
-  const entered = [...season.otherCosts, ...(season.budget ?? [])].filter(({ kind, amount }) => kind === "term interest" && !amount.isZero());
+  const entered = [...season.otherCosts, ...(season.budget ?? [])].filter(
+    ({ kind, amount }) => kind === "term interest" && !amount.isZero(),
+  );
   const bearing = unsaid.flatMap((field): readonly { readonly name: string; readonly source: EntryRef }[] => {
-    const source = ofLoans.get(field.name)!.find(({ kind }) => kind === "term interest")?.entries()[0] ?? entered.find(({ over }) => isOver(over, field))?.source;
+    const source =
+      ofLoans
+        .get(field.name)!
+        .find(({ kind }) => kind === "term interest")
+        ?.entries()[0] ?? entered.find(({ over }) => isOver(over, field))?.source;
     return source === undefined ? [] : [{ name: field.name, source }];
   });
   const [first] = bearing;

@@ -1,4 +1,7 @@
-/** What fills a column of a matched range in every row, such as the field that a sheet is about: the sheet's name, or a cell beside the range. */
+/**
+ * What fills a column of a matched range in every row, such as the field that a sheet is about: the sheet's name, or a cell
+ * beside the range.
+ */
 import type { RawTable } from "./cell";
 import { plain } from "./words";
 
@@ -32,19 +35,25 @@ export const cellBeside = (range: string, cell: string): string => {
 };
 
 /** What a workbook has to be asked for besides its matched ranges: the cells beside them. */
-export const cellsBeside = (rows: readonly { readonly range: string; readonly heading: string }[]): readonly string[] => rows.flatMap(({ range, heading }) => {
-  const constant = constantSaid(heading);
-  const cell = constant !== null && "cell" in constant ? constant.cell : null;
-  return cell === null || cellBeside(range, cell) === "" ? [] : [cellBeside(range, cell)];
-});
+export const cellsBeside = (rows: readonly { readonly range: string; readonly heading: string }[]): readonly string[] =>
+  rows.flatMap(({ range, heading }) => {
+    const constant = constantSaid(heading);
+    const cell = constant !== null && "cell" in constant ? constant.cell : null;
+    return cell === null || cellBeside(range, cell) === "" ? [] : [cellBeside(range, cell)];
+  });
 
 /** @param said what a cell beside the range says */
 export function withConstants(found: RawTable, constants: ReadonlyMap<string, Constant>, said: (cell: string) => string): RawTable {
   if (constants.size === 0) return found;
-  const texts = [...constants.values()].map((constant) => ("text" in constant ? constant.text : constant.cell === null ? found.body.sheet : said(constant.cell)));
+  const texts = [...constants.values()].map((constant) =>
+    "text" in constant ? constant.text : constant.cell === null ? found.body.sheet : said(constant.cell),
+  );
   const add = <Row extends { readonly cells: RawTable["rows"][number] }>(row: Row): Row => ({ ...row, cells: [...row.cells, ...texts] });
   return {
-    ...found, headers: [...found.headers, ...[...constants.keys()].map(constantHeading)], rows: found.rows.map((cells) => (cells.every((cell) => cell === "") ? cells : [...cells, ...texts])),
-    made: texts.map((_, index) => found.headers.length + index), ...(found.below !== undefined && { below: found.below.map(add) }),
+    ...found,
+    headers: [...found.headers, ...[...constants.keys()].map(constantHeading)],
+    rows: found.rows.map((cells) => (cells.every((cell) => cell === "") ? cells : [...cells, ...texts])),
+    made: texts.map((_, index) => found.headers.length + index),
+    ...(found.below !== undefined && { below: found.below.map(add) }),
   };
 }

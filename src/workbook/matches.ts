@@ -34,9 +34,14 @@ export function matchedRanges(content: WorkbookContent): MatchedRanges {
   const raw = content.tables.find((each) => plain(each.name) === plain(matchesTable));
   if (raw === undefined) return { ranges: [], own: [], problems: [] };
   const problems: Problem[] = [];
-  const fault = (problem: Omit<Problem, "touches">) => { problems.push({ ...problem, touches: [{ of: "farm" }] }); };
+  const fault = (problem: Omit<Problem, "touches">) => {
+    problems.push({ ...problem, touches: [{ of: "farm" }] });
+  };
   const indexOf = (heading: string) => raw.headers.findIndex((each) => plainHeading(each) === plainHeading(heading));
-  const places = [columns.table, columns.range, columns.column, columns.heading].map(({ heading }) => ({ heading, index: indexOf(heading) }));
+  const places = [columns.table, columns.range, columns.column, columns.heading].map(({ heading }) => ({
+    heading,
+    index: indexOf(heading),
+  }));
   const lacking = places.filter(({ index }) => index < 0);
   for (const { heading } of lacking) fault({ code: "column-missing", at: { table: matchesTable, column: heading }, found: "" });
   if (lacking.length > 0) return { ranges: [], own: [], problems };
@@ -51,16 +56,27 @@ export function matchedRanges(content: WorkbookContent): MatchedRanges {
     const name = tableNames.find((each) => plain(each) === plain(table));
     const found = content.ranges.get(range) ?? tableMatched(content, range);
     const response = name === undefined ? responses.find((each) => plain(each) === plain(table)) : undefined;
-    if (name === undefined && response === undefined) return fault({ code: "not-in-list", at: at(columns.table), found: table, choices: tableNames });
+    if (name === undefined && response === undefined)
+      return fault({ code: "not-in-list", at: at(columns.table), found: table, choices: tableNames });
     if (found === undefined) return fault({ code: "range-missing", at: at(columns.range), found: range });
     if (name === undefined) return void own.push({ ...found, name: response! });
     const constant = constantSaid(theirs);
     const heading = found.headers.map(plainHeading).indexOf(plainHeading(theirs));
-    if (heading < 0 && constant === null) return fault({ code: "match-missing", at: at(columns.heading), found: theirs, ...likeOf(nearest(theirs, found.headers)) });
+    if (heading < 0 && constant === null)
+      return fault({ code: "match-missing", at: at(columns.heading), found: theirs, ...likeOf(nearest(theirs, found.headers)) });
     const wide = name === "Budget" ? wideColumnSaid(ours) : null;
     const column = wide === null ? ourHeading(name, ours) : wideColumnWords(wide);
-    if (column === undefined) return fault({ code: "match-missing", at: at(columns.column), found: ours, ...likeOf(nearest(ours, headingsOf(name))) });
-    const match = matches.get(`${name} ${range}`) ?? { table: name, range, found, at: at(columns.range), headings: new Map(), own: new Map(), constants: new Map() };
+    if (column === undefined)
+      return fault({ code: "match-missing", at: at(columns.column), found: ours, ...likeOf(nearest(ours, headingsOf(name))) });
+    const match = matches.get(`${name} ${range}`) ?? {
+      table: name,
+      range,
+      found,
+      at: at(columns.range),
+      headings: new Map(),
+      own: new Map(),
+      constants: new Map(),
+    };
     if (constant === null) {
       match.headings.set(plainHeading(theirs), column);
       match.own.set(ownHeading(theirs), column);
@@ -71,7 +87,8 @@ export function matchedRanges(content: WorkbookContent): MatchedRanges {
   for (const match of matches.values()) {
     const part = partOf(match, content, fault);
     const others = ofTable.get(match.table) ?? [];
-    if (others.some((each) => overlap(each.match.found, match.found))) fault({ code: "table-twice", at: { table: match.table }, found: match.range });
+    if (others.some((each) => overlap(each.match.found, match.found)))
+      fault({ code: "table-twice", at: { table: match.table }, found: match.range });
     else ofTable.set(match.table, [...others, { match, part }]);
   }
   const ranges = [...ofTable].map(([table, all]): Matched => {
@@ -82,31 +99,68 @@ export function matchedRanges(content: WorkbookContent): MatchedRanges {
 }
 
 /** One matched range with our headings, and what is told of the rows below it. */
-function partOf({ table, range, found: picked, headings, own, constants, at }: Match, content: WorkbookContent, fault: (problem: Omit<Problem, "touches">) => void): Part {
+function partOf(
+  { table, range, found: picked, headings, own, constants, at }: Match,
+  content: WorkbookContent,
+  fault: (problem: Omit<Problem, "touches">) => void,
+): Part {
   const isWide = table === "Budget" && [...own.values()].some((each) => wideColumnSaid(each) !== null);
   const needed = neededOf(table).filter((column) => [...headings.values()].some((each) => plainHeading(each) === plainHeading(column)));
-  const found = withConstants(isWide ? picked : withoutSections(picked, needed.length), constants, (cell) => content.ranges.get(cellBeside(range, cell))?.headers[0] ?? "");
+  const found = withConstants(
+    isWide ? picked : withoutSections(picked, needed.length),
+    constants,
+    (cell) => content.ranges.get(cellBeside(range, cell))?.headers[0] ?? "",
+  );
   const said = new Map([...own, ...[...constants.keys()].map((column) => [ownHeading(constantHeading(column)), column] as const)]);
   if (!isWide) {
     const ours = new Map([...headings, ...[...constants.keys()].map((column) => [plainHeading(constantHeading(column)), column] as const)]);
-    const raw = { ...found, name: table, called: found.headers, headers: found.headers.map((heading) => ours.get(plainHeading(heading)) ?? "") };
+    const raw = {
+      ...found,
+      name: table,
+      called: found.headers,
+      headers: found.headers.map((heading) => ours.get(plainHeading(heading)) ?? ""),
+    };
     // A table of the grower's own has an end of its own, at which rows below it are told.
     const whole = content.ranges.has(range) ? grown(raw) : raw;
     const { entries } = rowsBelow(whole);
-    return { raw: whole, told: problemsBelow(whole, table, [{ of: "farm" }]), missed: missedBelow(entries.length, whole.body.row + whole.rows.length - 1 + (entries.at(-1)?.by ?? 0)) };
+    return {
+      raw: whole,
+      told: problemsBelow(whole, table, [{ of: "farm" }]),
+      missed: missedBelow(entries.length, whole.body.row + whole.rows.length - 1 + (entries.at(-1)?.by ?? 0)),
+    };
   }
   const { raw, unsaid, missed, sums } = wideRange(found, said);
   for (const heading of unsaid) fault({ code: "wide-column-unsaid", at, found: heading });
   const told = [
-    ...missed.slice(0, 1).map(({ row, by }): Problem => ({ code: "rows-below", at: { table, row }, found: String(missed.length), like: `${by} rows below`, touches: [{ of: "farm" }] })),
-    ...sums.map(({ row, found: says, others }): Problem => ({ code: "sum-left", at: { table, row }, found: says, like: String(others), touches: [{ of: "farm" }] })),
+    ...missed
+      .slice(0, 1)
+      .map(({ row, by }): Problem => ({
+        code: "rows-below",
+        at: { table, row },
+        found: String(missed.length),
+        like: `${by} rows below`,
+        touches: [{ of: "farm" }],
+      })),
+    ...sums.map(({ row, found: says, others }): Problem => ({
+      code: "sum-left",
+      at: { table, row },
+      found: says,
+      like: String(others),
+      touches: [{ of: "farm" }],
+    })),
   ];
-  return { raw: { ...raw, name: table }, told, missed: missedBelow(missed.length, raw.origins?.[raw.rows.length + missed.length - 1]?.row ?? 0) };
+  return {
+    raw: { ...raw, name: table },
+    told,
+    missed: missedBelow(missed.length, raw.origins?.[raw.rows.length + missed.length - 1]?.row ?? 0),
+  };
 }
 
 /** The columns of a table that an entry cannot do without. */
 const neededOf = (table: TableName): readonly string[] =>
-  inputTables.filter(({ name }) => plain(name) === plain(table)).flatMap(({ columns }) => columns.filter(({ required }) => required).map(({ heading }) => heading));
+  inputTables
+    .filter(({ name }) => plain(name) === plain(table))
+    .flatMap(({ columns }) => columns.filter(({ required }) => required).map(({ heading }) => heading));
 
 const missedBelow = (entries: number, bottom: number): Missed | null => (entries === 0 ? null : { entries, bottom });
 
@@ -135,6 +189,10 @@ function standResponses({ tables }: WorkbookContent): readonly string[] {
   const { setting, value } = seasonColumns.columns;
   const raw = tables.find((each) => plain(each.name) === "season");
   if (raw === undefined) return [];
-  const [name, at] = [setting.heading, value.heading].map((heading) => raw.headers.findIndex((each) => plainHeading(each) === plainHeading(heading))) as [number, number];
-  return raw.rows.filter((row) => ["standresponse", "testweightdock"].includes(plain(String(row[name] ?? "")))).flatMap((row) => standResponseNames(String(row[at] ?? "")));
+  const [name, at] = [setting.heading, value.heading].map((heading) =>
+    raw.headers.findIndex((each) => plainHeading(each) === plainHeading(heading)),
+  ) as [number, number];
+  return raw.rows
+    .filter((row) => ["standresponse", "testweightdock"].includes(plain(String(row[name] ?? ""))))
+    .flatMap((row) => standResponseNames(String(row[at] ?? "")));
 }

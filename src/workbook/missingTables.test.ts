@@ -16,7 +16,8 @@ function lookedAt(tables: readonly RawTable[]): number {
 describe("a workbook that lacks some tables", () => {
   const all = countedContent.tables;
   it("gives what figures there are, whichever one or two of them it lacks", { timeout: 120_000 }, () => {
-    for (const one of all) for (const other of all) expect(lookedAt(all.filter((table) => table !== one && table !== other))).toBeGreaterThan(0);
+    for (const one of all)
+      for (const other of all) expect(lookedAt(all.filter((table) => table !== one && table !== other))).toBeGreaterThan(0);
   });
   it("gives them also where it has only one or two: bills without a field to bear them", () => {
     for (const one of all) for (const other of all) expect(lookedAt([one, other])).toBeGreaterThan(0);

@@ -3,10 +3,7 @@ import type { Named } from "./columns/column";
 import { plain } from "./words";
 
 /** What defining a name needs of its row. */
-type NamingRow = {
-  readonly needText: (column: Named) => string | null;
-  readonly lose: (code: "duplicate-name", column: Named) => null;
-};
+type NamingRow = { readonly needText: (column: Named) => string | null; readonly lose: (code: "duplicate-name", column: Named) => null };
 
 /** The names that a table defines, found in any case and spacing. */
 export class Names {

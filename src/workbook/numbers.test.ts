@@ -9,7 +9,8 @@ const shown = (text: string, decimalComma = false) => {
 };
 
 /** Numbers as people write them: at most 15 digits, of which some stand behind the point. */
-const written = fc.record({ digits: fc.bigInt({ min: -(10n ** 15n) + 1n, max: 10n ** 15n - 1n }), behind: fc.integer({ min: 0, max: 12 }) })
+const written = fc
+  .record({ digits: fc.bigInt({ min: -(10n ** 15n) + 1n, max: 10n ** 15n - 1n }), behind: fc.integer({ min: 0, max: 12 }) })
   .map(({ digits, behind }) => new Decimal(`${digits}e-${behind}`));
 const grouped = (digits: string, sign: string): string => digits.replace(/\B(?=(\d{3})+$)/g, sign);
 /** With thousands and a decimal sign, brackets for a minus. */
@@ -27,51 +28,87 @@ describe("a number cell", () => {
   });
 
   it("gives back any number of up to 15 digits as it was typed", () => {
-    fc.assert(fc.property(written, (value) => {
-      expect(decimalOf(Number(value.toFixed())).toFixed()).toBe(value.toFixed().replace(/^-0$/, "0"));
-    }));
+    fc.assert(
+      fc.property(written, (value) => {
+        expect(decimalOf(Number(value.toFixed())).toFixed()).toBe(value.toFixed().replace(/^-0$/, "0"));
+      }),
+    );
   });
 
   it("is the same number however many others were read before it", () => {
-    fc.assert(fc.property(fc.array(fc.double({ noNaN: true, noDefaultInfinity: true }), { minLength: 1, maxLength: 50 }), (numbers) => {
-      numbers.forEach(decimalOf);
-      for (const number of numbers) expect(Number(decimalOf(number).toString())).toBe(Number(number.toPrecision(15)));
-    }));
+    fc.assert(
+      fc.property(fc.array(fc.double({ noNaN: true, noDefaultInfinity: true }), { minLength: 1, maxLength: 50 }), (numbers) => {
+        numbers.forEach(decimalOf);
+        for (const number of numbers) expect(Number(decimalOf(number).toString())).toBe(Number(number.toPrecision(15)));
+      }),
+    );
   });
 });
 
 describe("a number typed as text", () => {
   it.each([
-    ["$1,234.50", "1234.5"], ["US$ 1,000", "1000"], ["€5", "5"], ["5 USD", "5"], ["1'234.5", "1234.5"], [" 1\u00a0234.5 ", "1234.5"], ["\u200b5", "5"],
-    ["(1,234.50)", "-1234.5"], ["($5)", "-5"], ["$ (5.00)", "-5"], ["-$5", "-5"], ["5-", "-5"], ["\u22125", "-5"],
-    ["12%", "0.12 %"], ["12.5 %", "0.125 %"], [".5", "0.5"], ["5.", "5"], ["1.5e3", "1500"],
+    ["$1,234.50", "1234.5"],
+    ["US$ 1,000", "1000"],
+    ["€5", "5"],
+    ["5 USD", "5"],
+    ["1'234.5", "1234.5"],
+    [" 1\u00a0234.5 ", "1234.5"],
+    ["\u200b5", "5"],
+    ["(1,234.50)", "-1234.5"],
+    ["($5)", "-5"],
+    ["$ (5.00)", "-5"],
+    ["-$5", "-5"],
+    ["5-", "-5"],
+    ["\u22125", "-5"],
+    ["12%", "0.12 %"],
+    ["12.5 %", "0.125 %"],
+    [".5", "0.5"],
+    ["5.", "5"],
+    ["1.5e3", "1500"],
   ])("%j is %s", (text, value) => expect(shown(text)).toBe(value));
 
-  it.each(["two", "$", "1..5", "--5", "(-5)", "1,23,456", "5 lb", "5/0", "3 5/4", "0x10", "Infinity", "NaN", "1_000"])("%j is none", (text) => {
-    expect(shown(text)).toBe("not-a-number");
-  });
+  it.each(["two", "$", "1..5", "--5", "(-5)", "1,23,456", "5 lb", "5/0", "3 5/4", "0x10", "Infinity", "NaN", "1_000"])(
+    "%j is none",
+    (text) => {
+      expect(shown(text)).toBe("not-a-number");
+    },
+  );
 
   it.each(["1 234,50", "12,5", "1.234,5", "1,2345"])("%j is none before the workbook says that it has decimal commas", (text) => {
     expect(shown(text)).toBe("decimal-comma");
   });
 
   it("has its decimal comma where the workbook says so, and then no decimal point", () => {
-    expect([shown("1 234,50", true), shown("1.234,50", true), shown("12,5 %", true), shown("1,234.50", true)]).toEqual(["1234.5", "1234.5", "0.125 %", "not-a-number"]);
+    expect([shown("1 234,50", true), shown("1.234,50", true), shown("12,5 %", true), shown("1,234.50", true)]).toEqual([
+      "1234.5",
+      "1234.5",
+      "0.125 %",
+      "not-a-number",
+    ]);
   });
 
   it("comes out as it went in, with any sign between thousands", () => {
-    fc.assert(fc.property(written, fc.constantFrom("", ",", " ", "'", "\u00a0", "\u202f"), (value, thousands) => {
-      expect(shown(typed(value, thousands, "."))).toBe(value.toFixed().replace(/^-0$/, "0"));
-    }));
-    fc.assert(fc.property(written, fc.constantFrom("", ".", " ", "\u00a0"), (value, thousands) => {
-      expect(shown(typed(value, thousands, ","), true)).toBe(value.toFixed().replace(/^-0$/, "0"));
-    }));
+    fc.assert(
+      fc.property(written, fc.constantFrom("", ",", " ", "'", "\u00a0", "\u202f"), (value, thousands) => {
+        expect(shown(typed(value, thousands, "."))).toBe(value.toFixed().replace(/^-0$/, "0"));
+      }),
+    );
+    fc.assert(
+      fc.property(written, fc.constantFrom("", ".", " ", "\u00a0"), (value, thousands) => {
+        expect(shown(typed(value, thousands, ","), true)).toBe(value.toFixed().replace(/^-0$/, "0"));
+      }),
+    );
   });
 });
 
 describe("a cell that is no number", () => {
   it("is told apart: an error of a formula, a yes or no, words", () => {
-    expect(["#N/A", "#DIV/0!", "#NAME?", "#SPILL!"].map((text) => shown(text))).toEqual(["formula-error", "formula-error", "formula-error", "formula-error"]);
+    expect(["#N/A", "#DIV/0!", "#NAME?", "#SPILL!"].map((text) => shown(text))).toEqual([
+      "formula-error",
+      "formula-error",
+      "formula-error",
+      "formula-error",
+    ]);
     expect(readNumber(true, { decimalComma: false })).toBe("not-a-number");
     expect(readNumber(Number.NaN, { decimalComma: false })).toBe("not-a-number");
   });

@@ -37,14 +37,16 @@ export function decimalOf(number: number): Decimal {
   return value;
 }
 
-export const isErrorValue = (cell: Cell): boolean => typeof cell === "string" && cell.includes("#") && /^#(N\/A|[A-Z0-9/]+[!?])$/i.test(cell.trim());
+export const isErrorValue = (cell: Cell): boolean =>
+  typeof cell === "string" && cell.includes("#") && /^#(N\/A|[A-Z0-9/]+[!?])$/i.test(cell.trim());
 
 /** Whether nothing is typed: blank, or spaces only. */
 export const isBlank = (cell: Cell): boolean => cell === "" || (typeof cell === "string" && cell.trim() === "");
 
 /** Reads a cell that is not blank. */
 export function readNumber(cell: Cell, style: NumberStyle): NumberReading {
-  if (typeof cell === "number") return Number.isFinite(cell) ? within(decimalOf(cell), false) : Number.isNaN(cell) ? "not-a-number" : "number-beyond";
+  if (typeof cell === "number")
+    return Number.isFinite(cell) ? within(decimalOf(cell), false) : Number.isNaN(cell) ? "not-a-number" : "number-beyond";
   if (typeof cell === "boolean") return "not-a-number";
   return isErrorValue(cell) ? "formula-error" : readText(cell, style);
 }
@@ -62,13 +64,21 @@ const groupedByPoint = /^(\d{1,3}(\.\d{3})+|\d{1,3}( \d{3})+|\d{1,3}('\d{3})+|\d
 const hiddenCharacters = /\u200b|\u200c|\u200d|\u200e|\u200f|\u2060|\ufeff/g;
 
 function readText(text: string, { decimalComma }: NumberStyle): NumberReading {
-  let digits = text.replace(hiddenCharacters, "").replace(/[\s\u00a0\u2007\u2009\u202f]+/g, " ").replace(/[\u2212\u2013]/g, "-").replace(/[\u2019]/g, "'").trim();
+  let digits = text
+    .replace(hiddenCharacters, "")
+    .replace(/[\s\u00a0\u2007\u2009\u202f]+/g, " ")
+    .replace(/[\u2212\u2013]/g, "-")
+    .replace(/[\u2019]/g, "'")
+    .trim();
   let negative = false;
   // Brackets stand for a minus, with the currency sign inside them or before; a minus inside as well could mean either.
   const bracketed = /^([^\d()+-]*)\(([^()-]*)\)$/.exec(digits);
   if (bracketed) [negative, digits] = [true, `${bracketed[1]!}${bracketed[2]!}`.trim()];
   // A currency sign or a code of three letters, before or after, perhaps with a country before the sign.
-  digits = digits.replace(/^([+-]?) ?(?:[A-Z]{0,3}\p{Sc}|[A-Z]{3} )/u, "$1").replace(/ ?(?:\p{Sc}|[A-Z]{3})$/u, "").trim();
+  digits = digits
+    .replace(/^([+-]?) ?(?:[A-Z]{0,3}\p{Sc}|[A-Z]{3} )/u, "$1")
+    .replace(/ ?(?:\p{Sc}|[A-Z]{3})$/u, "")
+    .trim();
   const percent = /%$/.test(digits);
   digits = digits.replace(/ ?%$/, "");
   if (/^[+-]/.test(digits)) [negative, digits] = [negative !== digits.startsWith("-"), digits.slice(1).trim()];
@@ -79,12 +89,23 @@ function readText(text: string, { decimalComma }: NumberStyle): NumberReading {
   if (!grouped.test(digits)) return !decimalComma && groupedByPoint.test(digits) ? "decimal-comma" : "not-a-number";
   const bare = decimalComma ? digits.replace(/[. ']/g, "").replace(",", ".") : digits.replace(/[, ']/g, "");
   // An exponent of more than three figures is beyond anything, and would overflow the decimal itself.
-  if (bare.length > mostLetters || /e[+-]?0*[1-9]\d{3}/i.test(bare)) return /^[0.]*(e|$)/i.test(bare) ? { value: zero, percent } : "number-beyond";
+  if (bare.length > mostLetters || /e[+-]?0*[1-9]\d{3}/i.test(bare))
+    return /^[0.]*(e|$)/i.test(bare) ? { value: zero, percent } : "number-beyond";
   const value = new Decimal(negative ? `-${bare}` : bare);
   return within(percent ? value.div(hundred) : value, percent);
 }
 
-const signs: Readonly<Record<string, string>> = { "½": "1/2", "¼": "1/4", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8" };
+const signs: Readonly<Record<string, string>> = {
+  "½": "1/2",
+  "¼": "1/4",
+  "¾": "3/4",
+  "⅓": "1/3",
+  "⅔": "2/3",
+  "⅛": "1/8",
+  "⅜": "3/8",
+  "⅝": "5/8",
+  "⅞": "7/8",
+};
 const fraction = /^(-?)(?:(\d{1,6})(?: |-))?(\d{1,3})\/(\d{1,3})$/;
 
 /** `1/2`, `3 1/2`, `3-1/2` and `3½`: of a whole and a part the part is below one, or they are no number. */

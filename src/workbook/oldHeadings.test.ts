@@ -12,12 +12,16 @@ Fields
 | Alder | Corn | 120 | 200 | 150 |
 Changes
 `;
-const lines = (heading: string, [first, second]: readonly [string, string]) => `${farm}| Change | Quadrant | Item | Quantity | Price | ${heading} |
+const lines = (
+  heading: string,
+  [first, second]: readonly [string, string],
+) => `${farm}| Change | Quadrant | Item | Quantity | Price | ${heading} |
 | Wheels | added costs | Pass | 1 | 3 | ${first} |
 | Wheels | added costs | Oil | 1 | 2 | ${second} |
 `;
 const report = (text: string) => seasonReport(contentFromText(text));
-const places = ({ problems, placeOf }: ReturnType<typeof report>) => problems.map((problem) => [problem.code, problem.at.column, placeOf(problem.at)?.column]);
+const places = ({ problems, placeOf }: ReturnType<typeof report>) =>
+  problems.map((problem) => [problem.code, problem.at.column, placeOf(problem.at)?.column]);
 
 describe("a column with a heading of before", () => {
   it("is read as its own, in any case and with a word in brackets", () => {
@@ -28,7 +32,8 @@ describe("a column with a heading of before", () => {
   });
 
   it("is read in Stand counts too: weak plants count half under either heading", () => {
-    const weak = (heading: string) => report(`${farm.replace("Changes\n", "")}Stand counts
+    const weak = (heading: string) =>
+      report(`${farm.replace("Changes\n", "")}Stand counts
 | Field | Date | Row width | Length | Plants | ${heading} |
 | Alder | 2031-05-20 | 30 | 17.424 | 26 | 3 |
 `).season.standCounts!.map((count) => count.weak.toFixed());
@@ -44,20 +49,33 @@ describe("a column with a heading of before", () => {
   });
 
   it("is an entry to fix beside the heading of today, on whichever side, and today's counts", () => {
-    for (const [heading, yes] of [["Active | Counted in", "no | yes"], ["Counted in | Active", "yes | no"]] as const) {
+    for (const [heading, yes] of [
+      ["Active | Counted in", "no | yes"],
+      ["Counted in | Active", "yes | no"],
+    ] as const) {
       const read = report(lines(heading, [yes, yes]));
-      expect([read.season.changes![0]!.countedIn, read.problems.map(({ code, at, found, like }) => [code, at.column, found, like, gradeOf({ code })])], heading)
-        .toEqual([true, [["column-twice", "Active", "Active", "Counted in", "fix"]]]);
+      expect(
+        [
+          read.season.changes![0]!.countedIn,
+          read.problems.map(({ code, at, found, like }) => [code, at.column, found, like, gradeOf({ code })]),
+        ],
+        heading,
+      ).toEqual([true, [["column-twice", "Active", "Active", "Counted in", "fix"]]]);
     }
   });
 
   it("is an entry to fix where it is there twice, and the first counts", () => {
     const read = report(lines("Active | Active (old)", ["yes | no", "yes | no"]));
-    expect([read.season.changes![0]!.countedIn, read.problems.map(({ code, found, like }) => [code, found, like])]).toEqual([true, [["column-twice", "Active (old)", "Counted in"]]]);
+    expect([read.season.changes![0]!.countedIn, read.problems.map(({ code, found, like }) => [code, found, like])]).toEqual([
+      true,
+      [["column-twice", "Active (old)", "Counted in"]],
+    ]);
   });
 
   it("is told of where a slip is in it", () => {
-    expect(report(lines("Actives", ["yes", ""])).problems.map(({ code, at, like }) => [code, at.column, like])).toEqual([["column-unread", "Actives", "Counted in"]]);
+    expect(report(lines("Actives", ["yes", ""])).problems.map(({ code, at, like }) => [code, at.column, like])).toEqual([
+      ["column-unread", "Actives", "Counted in"],
+    ]);
   });
 
   it("is read where the table Matches names it, and has the hint of its column", () => {

@@ -8,7 +8,10 @@ type At = { readonly row: number; readonly column: number };
 /** Between these a bare rate of interest may be a part of one or percent. */
 const [above, below] = [0.4, 1] as const;
 const rateColumns: Readonly<Record<string, RegExp>> = {
-  loans: /^rate$/, changes: /^interestrate$/, machines: /^(realinterestrate|taxes,insurance,housing)$/, season: /^value$/,
+  loans: /^rate$/,
+  changes: /^interestrate$/,
+  machines: /^(realinterestrate|taxes,insurance,housing)$/,
+  season: /^value$/,
 };
 /** What a grower may call such a column of a range of their own. */
 const ownColumns = /rate|interest|taxes/;
@@ -18,10 +21,12 @@ export function unclearRates(table: string | null, { headers, rows }: Block): re
   const isRate = table === null ? ownColumns : rateColumns[plain(table)];
   if (isRate === undefined) return [];
   const columns = headers.flatMap((heading, column) => (isRate.test(plainHeading(heading)) ? [column] : []));
-  return columns.flatMap((column) => rows.flatMap((cells, row) => {
-    const cell = cells[column];
-    return typeof cell === "number" && cell > above && cell < below ? [{ row, column }] : [];
-  }));
+  return columns.flatMap((column) =>
+    rows.flatMap((cells, row) => {
+      const cell = cells[column];
+      return typeof cell === "number" && cell > above && cell < below ? [{ row, column }] : [];
+    }),
+  );
 }
 
 /** Whether a number format shows percent: a percent sign that is not quoted or escaped. */

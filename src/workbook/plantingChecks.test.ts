@@ -2,7 +2,9 @@ import { describe, expect, it } from "vitest";
 import { contentFromText } from "../../tests/support/tableFromText";
 import { seasonReport } from "./report";
 
-const farm = (field: string, setting = "", crop = "Corn", counts = "") => seasonReport(contentFromText(`
+const farm = (field: string, setting = "", crop = "Corn", counts = "") =>
+  seasonReport(
+    contentFromText(`
 Season
 | Setting | Value |
 | Season year | 2031 |
@@ -16,8 +18,10 @@ Fields
 Other costs
 | Item | Kind | Amount | Basis |
 | Office | overhead | 900 | whole farm |
-${counts}`));
-const told = (...of: Parameters<typeof farm>) => farm(...of).problems.map(({ code, at }) => `${code} ${at.table} ${at.column ?? ""}`.trim());
+${counts}`),
+  );
+const told = (...of: Parameters<typeof farm>) =>
+  farm(...of).problems.map(({ code, at }) => `${code} ${at.table} ${at.column ?? ""}`.trim());
 const outlook = (...of: Parameters<typeof farm>) => farm(...of).figures.crops[0]!.outlook.yields.outlook.toFixed(6);
 
 describe("a planted date", () => {
@@ -45,29 +49,37 @@ describe("a planted date", () => {
   });
 
   it("moves nothing where no table is in use: for another crop, or by the setting's none", () => {
-    expect([told("2031-05-05 | 2031-06-20 | ", "", "Soybeans"), outlook("2031-05-05 | 2031-06-20 | ", "", "Soybeans")]).toEqual([[], "200.000000"]);
+    expect([told("2031-05-05 | 2031-06-20 | ", "", "Soybeans"), outlook("2031-05-05 | 2031-06-20 | ", "", "Soybeans")]).toEqual([
+      [],
+      "200.000000",
+    ]);
     expect([told(" | 2031-06-20 | ", "None"), outlook(" | 2031-06-20 | ", "None")]).toEqual([[], "200.000000"]);
   });
 
   it("is no longer told once the harvest is done, which is the yield", () => {
-    const report = seasonReport(contentFromText(`Crops\n| Crop | Expected price |\n| Corn | 4 |
+    const report = seasonReport(
+      contentFromText(`Crops\n| Crop | Expected price |\n| Corn | 4 |
 Fields\n| Field | Crop | Acres | Yield goal | Planned planting date | Planted date | Harvest done |\n| Alder | Corn | 100 | 200 | | 2031-07-20 | yes |
 Other costs
 | Item | Kind | Amount | Basis |
 | Office | overhead | 900 | whole farm |
-Harvest\n| Field | Date | Weight or bushels | Moisture |\n| Alder | 2031-11-20 | 9000 | 15 |`));
+Harvest\n| Field | Date | Weight or bushels | Moisture |\n| Alder | 2031-11-20 | 9000 | 15 |`),
+    );
     expect([report.problems, report.figures.crops[0]!.final!.yields.used.toFixed()]).toEqual([[], "90"]);
   });
 
   it("is told once beside a count that the table does not answer for either", () => {
     const counts = "Stand counts\n| Field | Date | Row width | Length | Plants |\n| Alder | 2031-07-01 | 30 | 17.424 | 24 |";
     expect(told("2031-04-25 | 2031-06-20 | 32000", "", "Corn", counts)).toEqual(["stand-outside-table Fields Planted date"]);
-    expect(told("2031-04-25 | 2031-05-15 | 32000", "", "Corn", counts.replace("| 24 |", "| 5 |"))).toEqual(["stand-outside-table Stand counts"]);
+    expect(told("2031-04-25 | 2031-05-15 | 32000", "", "Corn", counts.replace("| 24 |", "| 5 |"))).toEqual([
+      "stand-outside-table Stand counts",
+    ]);
   });
 });
 
 describe("the table in use", () => {
-  const chosen = (setting: string) => farm("2031-04-25 | 2031-05-15 | 32000", setting).figures.outlooks.map(({ table, chosen: is }) => [table?.name, is]);
+  const chosen = (setting: string) =>
+    farm("2031-04-25 | 2031-05-15 | 32000", setting).figures.outlooks.map(({ table, chosen: is }) => [table?.name, is]);
   it("is not chosen by the grower until the setting names it", () => {
     expect(chosen("")).toEqual([["Corn, central Corn Belt (Purdue 2012)", false]]);
     expect(chosen("corn, central corn belt (Purdue 2012)")).toEqual([["Corn, central Corn Belt (Purdue 2012)", true]]);

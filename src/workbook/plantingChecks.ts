@@ -26,8 +26,9 @@ function ofField({ field, table, byDate, stand }: FieldOutlook): readonly Proble
   if (hasDates(table) && field.planted !== null && field.plannedPlanting === null) {
     return [{ code: "planned-date-missing", at: inFields(columns.plannedPlanting), found: field.name, like: field.planted, touches }];
   }
-  const refused = (refusals: readonly OutlookRefusal[], at: Problem["at"]): readonly Problem[] =>
-    [{ code: "stand-outside-table", at, found: field.name, like: refusalWords(refusals[0]!), touches }];
+  const refused = (refusals: readonly OutlookRefusal[], at: Problem["at"]): readonly Problem[] => [
+    { code: "stand-outside-table", at, found: field.name, like: refusalWords(refusals[0]!), touches },
+  ];
   if (byDate?.ok === false) return refused(byDate.problems, inFields(columnOf(byDate.problems[0]!)));
   if (stand?.outlook?.ok === false) {
     const { table: of, row } = stand.summary.counts[0]!.source;

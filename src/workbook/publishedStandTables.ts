@@ -24,7 +24,12 @@ function among<Of>(all: readonly Of[], is: (each: Of) => boolean, what: string):
 }
 
 const inDecimals = ({ name, crop, region, source, limits, standUnit, dates, stands, percent }: Printed): StandTable => ({
-  name, crop, region, source, limits, dates: spans(dates),
+  name,
+  crop,
+  region,
+  source,
+  limits,
+  dates: spans(dates),
   standUnit: among(standUnits, (unit) => unit === standUnit, standUnit),
   stands: spans(stands)?.map(({ from, to }) => ({ from: new Decimal(from), to: new Decimal(to) })) ?? null,
   percent: percent.map((row) => row.map((cell) => (cell === null ? null : new Decimal(cell)))),

@@ -69,7 +69,12 @@ describe("readSeason", () => {
     expect([seed!.unit.name, uan!.unit.name, herbicide!.unit.name]).toEqual(["seeds", "ton", "gal"]);
     expect(report.season.purchases.map(({ quantity }) => quantity.toFixed())).toEqual(["7200000", "12", "100", "-10", "500"]);
     // 140 lb N from 28 % is 500 lb, a quarter of a ton; 32 fl oz are a quarter of a gallon.
-    expect(report.season.applications.map(({ rate }) => rate.toFixed(12))).toEqual(["34000.000000000000", "34000.000000000000", "0.250000000000", "0.250000000000"]);
+    expect(report.season.applications.map(({ rate }) => rate.toFixed(12))).toEqual([
+      "34000.000000000000",
+      "34000.000000000000",
+      "0.250000000000",
+      "0.250000000000",
+    ]);
   });
 
   it("shrinks wet grain by weight to standard moisture", () => {
@@ -84,21 +89,44 @@ describe("readSeason", () => {
   it("comes out as JSON with the documented keys, every quantity a string", () => {
     const json = reportJson(report);
     expect(json.complete).toBe(true);
-    expect(Object.keys(json.crops[0]!.plan)).toEqual(["yield", "price", "dockPerUnit", "costPerAcre", "costPerUnit", "breakEvenPrice", "breakEvenYield", "incomePerAcre", "interestInFull", "netPerAcre"]);
+    expect(Object.keys(json.crops[0]!.plan)).toEqual([
+      "yield",
+      "price",
+      "dockPerUnit",
+      "costPerAcre",
+      "costPerUnit",
+      "breakEvenPrice",
+      "breakEvenYield",
+      "incomePerAcre",
+      "interestInFull",
+      "netPerAcre",
+    ]);
     expect(json.crops[0]!.plan.costPerAcre).toMatchObject({ byKind: { seed: "119" } });
     expect(JSON.stringify(json)).not.toMatch(/:\s*-?\d/);
   });
 });
 
 describe("a workbook with faults", () => {
-  const codes = (text: string) => seasonReport(contentFromText(text)).problems.map(({ code, at }) => `${code} ${at.table}${at.row === undefined ? "" : ` ${at.row}`}${at.column === undefined ? "" : ` ${at.column}`}`);
+  const codes = (text: string) =>
+    seasonReport(contentFromText(text)).problems.map(
+      ({ code, at }) => `${code} ${at.table}${at.row === undefined ? "" : ` ${at.row}`}${at.column === undefined ? "" : ` ${at.column}`}`,
+    );
 
   it("misses its crops and fields, and says no more of names that stood in them", () => {
-    expect(codes("Sales\n| Crop | Date | Quantity | Price |\n| Corn | 2031-01-01 | 5 | 4 |")).toEqual(["table-missing Crops", "table-missing Fields"]);
+    expect(codes("Sales\n| Crop | Date | Quantity | Price |\n| Corn | 2031-01-01 | 5 | 4 |")).toEqual([
+      "table-missing Crops",
+      "table-missing Fields",
+    ]);
   });
 
   it("still computes every field that is whole, and marks what a fault touches", () => {
-    const report = seasonReport(contentFromText(farm.replace("| 2031-04-10 | Diesel | 500 | gal |", "| 2031-04-10 | Diesel | lots | gal |").replace("| Alder | Scouting | | |", "| Alder | Scouting | 200 | |")));
+    const report = seasonReport(
+      contentFromText(
+        farm
+          .replace("| 2031-04-10 | Diesel | 500 | gal |", "| 2031-04-10 | Diesel | lots | gal |")
+          .replace("| Alder | Scouting | | |", "| Alder | Scouting | 200 | |"),
+      ),
+    );
     expect(report.problems.map(({ code }) => code)).toEqual(["not-a-number", "area-too-large"]);
     expect(report.problemsOf({ of: "field", name: "Cedar" }).map(({ code }) => code)).toEqual(["not-a-number"]);
     expect(report.problemsOf({ of: "crop", name: "Corn" })).toHaveLength(2);

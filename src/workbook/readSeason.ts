@@ -59,12 +59,16 @@ import { plain, plainHeading } from "./words";
 
 /** The texts of the row that is being entered in a table. */
 const openCells = (reader: TableReader | undefined): readonly string[] =>
-  (reader === undefined || reader.openRow === null ? [] : (reader.raw.rows[reader.openRow] ?? []).filter((cell): cell is string => typeof cell === "string" && cell.trim() !== ""));
+  reader === undefined || reader.openRow === null
+    ? []
+    : (reader.raw.rows[reader.openRow] ?? []).filter((cell): cell is string => typeof cell === "string" && cell.trim() !== "");
 
 /** The items that rows of Applications name. */
 function appliedItems(reader: TableReader | undefined, items: Names): ReadonlySet<string> {
   const column = reader?.indexOf("Item") ?? -1;
-  return new Set(reader === undefined || column < 0 ? [] : reader.raw.rows.flatMap((cells) => items.spelled(String(cells[column] ?? "").trim()) ?? []));
+  return new Set(
+    reader === undefined || column < 0 ? [] : reader.raw.rows.flatMap((cells) => items.spelled(String(cells[column] ?? "").trim()) ?? []),
+  );
 }
 
 /** The tables without which there is nothing to compute. */
@@ -93,7 +97,9 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
 
   const [cropNames, fieldNames, itemNames, machineNames] = [new Names(), new Names(), new Names(), new Names()];
   const crops = from("Crops", (table) => readCrops(table, cropNames, settings));
-  const forget = (table: "Crops" | "Fields" | "Items" | "Machines", names: Names) => { for (const cell of openCells(readers.get(table))) names.forget(cell); };
+  const forget = (table: "Crops" | "Fields" | "Items" | "Machines", names: Names) => {
+    for (const cell of openCells(readers.get(table))) names.forget(cell);
+  };
   cropNames.keep(crops.map((crop) => crop.name));
   forget("Crops", cropNames);
   const fields = from("Fields", (table) => readFields(table, fieldNames, cropNames));
@@ -110,13 +116,37 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
   const byCrop = new Map(crops.map((crop) => [crop.name, crop]));
   const places = new Places(fieldNames, cropNames, fields);
   const converter = new ItemConverter(settings.areaUnit);
-  const standTables = readOwnStandTables(own, { settings, others: content.others ?? [], crops, style, setting: settingPlace(tables.get("Season"), "Stand response") });
-  const docks = readDocks(own, { settings, others: content.others ?? [], crops, style, setting: settingPlace(tables.get("Season"), "Test weight dock") });
+  const standTables = readOwnStandTables(own, {
+    settings,
+    others: content.others ?? [],
+    crops,
+    style,
+    setting: settingPlace(tables.get("Season"), "Stand response"),
+  });
+  const docks = readDocks(own, {
+    settings,
+    others: content.others ?? [],
+    crops,
+    style,
+    setting: settingPlace(tables.get("Season"), "Test weight dock"),
+  });
   const purchaseTable = readers.get("Purchases");
-  const { noted, ...bought } = purchaseTable === undefined ? { purchases: [], bills: [], noted: new Set<number>() }
-    : readPurchases(purchaseTable, { items: itemNames, units: byItem, places, applied: appliedItems(readers.get("Applications"), itemNames) }, converter);
+  const { noted, ...bought } =
+    purchaseTable === undefined
+      ? { purchases: [], bills: [], noted: new Set<number>() }
+      : readPurchases(
+          purchaseTable,
+          { items: itemNames, units: byItem, places, applied: appliedItems(readers.get("Applications"), itemNames) },
+          converter,
+        );
   const read: Season = {
-    settings, crops, fields, machines, standTables: standTables.tables, published: publishedStandTables, items: units.map(({ item }) => item),
+    settings,
+    crops,
+    fields,
+    machines,
+    standTables: standTables.tables,
+    published: publishedStandTables,
+    items: units.map(({ item }) => item),
     budget: from("Budget", (table) => readBudget(table, places, settings.seasonYear)),
     ...bought,
     applications: from("Applications", (table) => readApplications(table, places, itemNames, byItem, converter)),
@@ -137,19 +167,60 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
   const { season: beforeBudget, problems: besideLoans } = loansSettled(once, settingPlace(tables.get("Season"), "Operating interest rate"));
   const { season, problems: besideLines } = budgetSettled(beforeBudget, (setting) => settingPlace(tables.get("Season"), setting));
   const isUnreadable = (name: TableName) => found.problems.some(({ code, at }) => code === "table-unreadable" && at.table === name);
-  const missing = needed.filter((name) => !tables.has(name) && !isUnreadable(name)).map((name): Problem => ({ code: "table-missing", at: { table: name }, found: "", touches: [{ of: "farm" }] }));
-  const headings = [...tables].flatMap(([name, raw]) => [...headingProblems(name, raw), ...headingsBesideUnits(name, raw), ...(raw.parts ?? [raw]).flatMap((part) => headingUnits(name, part, { areaUnit: settings.areaUnit, yieldUnits: [...new Set(crops.map((crop) => crop.yieldUnit))] }))]);
+  const missing = needed
+    .filter((name) => !tables.has(name) && !isUnreadable(name))
+    .map((name): Problem => ({ code: "table-missing", at: { table: name }, found: "", touches: [{ of: "farm" }] }));
+  const headings = [...tables].flatMap(([name, raw]) => [
+    ...headingProblems(name, raw),
+    ...headingsBesideUnits(name, raw),
+    ...(raw.parts ?? [raw]).flatMap((part) =>
+      headingUnits(name, part, { areaUnit: settings.areaUnit, yieldUnits: [...new Set(crops.map((crop) => crop.yieldUnit))] }),
+    ),
+  ]);
   const readerProblems = [...readers.values()].flatMap((reader) => reader.problems);
   const isAskedAlready = readerProblems.some(({ code }) => code === "year-missing");
   const yearAsked = isAskedAlready ? [] : yearProblems(season, years, settingPlace(tables.get("Season"), "Season year"));
   const all = [
-    ...missing, ...found.problems, ...exampleProblems, ...headings, ...sumRows(tables, style), ...settingProblems, ...yearAsked, ...standTables.problems, ...docks.problems, ...readerProblems, ...twice, ...besideLoans, ...besideLines,
-    ...budgetChecks(readers.get("Budget"), season), ...budgetSums(season.budget ?? []), ...budgetSheets(readers.get("Budget"), season.budget ?? []), ...crossChecks(season), ...billsBesideDone(season, noted), ...loanChecks(season), ...weatherProblems(season), ...weedProblems(season), ...mixProblems(season), ...harvestProblems(season, readers.get("Fields")?.has(fieldColumns.columns.harvestDone) ?? false),
+    ...missing,
+    ...found.problems,
+    ...exampleProblems,
+    ...headings,
+    ...sumRows(tables, style),
+    ...settingProblems,
+    ...yearAsked,
+    ...standTables.problems,
+    ...docks.problems,
+    ...readerProblems,
+    ...twice,
+    ...besideLoans,
+    ...besideLines,
+    ...budgetChecks(readers.get("Budget"), season),
+    ...budgetSums(season.budget ?? []),
+    ...budgetSheets(readers.get("Budget"), season.budget ?? []),
+    ...crossChecks(season),
+    ...billsBesideDone(season, noted),
+    ...loanChecks(season),
+    ...weatherProblems(season),
+    ...weedProblems(season),
+    ...mixProblems(season),
+    ...harvestProblems(season, readers.get("Fields")?.has(fieldColumns.columns.harvestDone) ?? false),
   ];
   const withPlaces = [...tables.values(), ...own, ...content.tables.filter(({ name }) => plain(name) === plain(matchesTable))];
-  const problems = inTheirHeadings(inOrder(oncePerCell(withPlaces, all.filter((problem) => !namesWhatWasLost(problem, missing)))), tables);
+  const problems = inTheirHeadings(
+    inOrder(
+      oncePerCell(
+        withPlaces,
+        all.filter((problem) => !namesWhatWasLost(problem, missing)),
+      ),
+    ),
+    tables,
+  );
   return {
-    season, problems, problemsOf: problemsBySubject(season, problems), placeOf: (place) => placeOf(withPlaces, place), tablesFound: new Set(tables.keys()),
+    season,
+    problems,
+    problemsOf: problemsBySubject(season, problems),
+    placeOf: (place) => placeOf(withPlaces, place),
+    tablesFound: new Set(tables.keys()),
   };
 }
 
@@ -168,7 +239,10 @@ export function inOrder(problems: readonly Problem[]): readonly Problem[] {
 /** The unit in which each item is first bought, or else first used: what counts for one without a pack. */
 function firstUnits(tables: ReadonlyMap<TableName, RawTable>): ReadonlyMap<string, string> {
   const units = new Map<string, string>();
-  for (const [name, heading] of [["Purchases", purchaseColumns.columns.unit.heading], ["Applications", applicationColumns.columns.rateUnit.heading]] as const) {
+  for (const [name, heading] of [
+    ["Purchases", purchaseColumns.columns.unit.heading],
+    ["Applications", applicationColumns.columns.rateUnit.heading],
+  ] as const) {
     const raw = tables.get(name);
     if (raw === undefined) continue;
     const column = (wanted: string) => raw.headers.findIndex((each) => plainHeading(each) === plainHeading(wanted));
@@ -221,5 +295,9 @@ function placeOf(tables: readonly RawTable[], place: Place | EntryRef): SheetPla
   const column = wanted === null ? 0 : Math.max(0, [raw.headers, raw.called ?? []].map(among).find((index) => index >= 0) ?? 0);
   const origin = raw.origins?.[(place.row ?? 1) - 1];
   if (origin !== undefined) return { sheet: origin.sheet, row: origin.row, column: origin.columns[column] ?? raw.body.column, isOwn: true };
-  return { sheet: raw.body.sheet, row: raw.body.row + (place.row ?? 1) - 1, column: raw.body.column + (raw.made?.includes(column) === true ? 0 : column) };
+  return {
+    sheet: raw.body.sheet,
+    row: raw.body.row + (place.row ?? 1) - 1,
+    column: raw.body.column + (raw.made?.includes(column) === true ? 0 : column),
+  };
 }

@@ -32,5 +32,9 @@ function withCosts(reading: SeasonReading): SeasonReading {
 function withPlanters(reading: SeasonReading, { planters }: SeasonFigures): SeasonReading {
   const found = planterProblems(planters);
   if (found.length === 0) return reading;
-  return { ...reading, problems: inOrder([...reading.problems, ...found]), problemsOf: (subject) => [...reading.problemsOf(subject), ...(subject.of === "planter" ? toFix(found) : [])] };
+  return {
+    ...reading,
+    problems: inOrder([...reading.problems, ...found]),
+    problemsOf: (subject) => [...reading.problemsOf(subject), ...(subject.of === "planter" ? toFix(found) : [])],
+  };
 }

@@ -8,21 +8,65 @@ import type { StandCount } from "../core/stand/standCount";
 import { money, moneyPerHour, share, yearlyRate, years } from "../core/units";
 import { reportJson } from "./reportJson";
 
-const sown = field("Home", "100", "200", { plannedPlanting: "2031-04-25", planted: "2031-05-15", targetStand: new Decimal("32000"), seedsDropped: new Decimal("30000") });
+const sown = field("Home", "100", "200", {
+  plannedPlanting: "2031-04-25",
+  planted: "2031-05-15",
+  targetStand: new Decimal("32000"),
+  seedsDropped: new Decimal("30000"),
+});
 const counted = (plants: string): StandCount => ({
-  field: "Home", date: "2031-06-01", place: { rowWidth: new Decimal("30"), length: new Decimal("17.424") }, plants: new Decimal(plants), weak: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 },
+  field: "Home",
+  date: "2031-06-01",
+  place: { rowWidth: new Decimal("30"), length: new Decimal("17.424") },
+  plants: new Decimal(plants),
+  weak: new Decimal("0"),
+  remark: null,
+  source: { table: "Stand counts", row: 1 },
 });
 const planter: Machine = {
-  name: "Planter", tractor: null, power: null, width: new Decimal("30"), speed: new Decimal("5.5"), fieldEfficiency: share("0.65"),
-  main: { name: "Planter", listPrice: money("100000"), purchasePrice: money("100000"), age: years("0"), yearsKept: years("10"), hoursAYear: null, repairClass: null, salvage: { stated: money("20000") } },
-  realRate: yearlyRate("0"), taxesInsuranceHousing: yearlyRate("0"), wage: moneyPerHour("26"), labour: "hired labour", fuelPrice: money("4"), fuelPerArea: new Decimal("0.5"), source: { table: "Machines", row: 1 },
+  name: "Planter",
+  tractor: null,
+  power: null,
+  width: new Decimal("30"),
+  speed: new Decimal("5.5"),
+  fieldEfficiency: share("0.65"),
+  main: {
+    name: "Planter",
+    listPrice: money("100000"),
+    purchasePrice: money("100000"),
+    age: years("0"),
+    yearsKept: years("10"),
+    hoursAYear: null,
+    repairClass: null,
+    salvage: { stated: money("20000") },
+  },
+  realRate: yearlyRate("0"),
+  taxesInsuranceHousing: yearlyRate("0"),
+  wage: moneyPerHour("26"),
+  labour: "hired labour",
+  fuelPrice: money("4"),
+  fuelPerArea: new Decimal("0.5"),
+  source: { table: "Machines", row: 1 },
 };
 
 describe("the report as plain data", () => {
   it("has what was counted and what it lets expect", () => {
     // 24,000 plants of 15 May: 92 % against 100 % as planned (Purdue's central Corn Belt table). One place has no spread.
     const { stands } = reportJson(reportOf(seasonOf({ fields: [sown], standCounts: [counted("24")] })));
-    expect(stands).toMatchObject([{ field: "Home", date: "2031-06-01", places: "1", plantsPerAcre: "24000", low: null, high: null, cv: null, emergence: "0.8", relativeYield: "0.92", yieldOutlook: "184" }]);
+    expect(stands).toMatchObject([
+      {
+        field: "Home",
+        date: "2031-06-01",
+        places: "1",
+        plantsPerAcre: "24000",
+        low: null,
+        high: null,
+        cv: null,
+        emergence: "0.8",
+        relativeYield: "0.92",
+        yieldOutlook: "184",
+      },
+    ]);
     const [two] = reportJson(reportOf(seasonOf({ fields: [sown], standCounts: [counted("23"), counted("25")] }))).stands;
     // Half the width is t · s ÷ √2 with s = √2,000,000: 1,000 t, and t is 12.706 at one degree of freedom.
     expect([two!.low, two!.high].map((end) => new Decimal(end!).toFixed(0))).toEqual(["11294", "36706"]);
@@ -37,18 +81,50 @@ describe("the report as plain data", () => {
   });
 
   it("has what each loan takes of the year, and the debt test", () => {
-    const loan: Loan = { name: "Note", kind: "term", balance: money("100000"), rate: new Decimal("0.08"), payment: money("20000"), paymentsAYear: new Decimal("1"), nextDue: "2031-03-01", source: { table: "Loans", row: 1 } };
+    const loan: Loan = {
+      name: "Note",
+      kind: "term",
+      balance: money("100000"),
+      rate: new Decimal("0.08"),
+      payment: money("20000"),
+      paymentsAYear: new Decimal("1"),
+      nextDue: "2031-03-01",
+      source: { table: "Loans", row: 1 },
+    };
     const { loans, repayment } = reportJson(reportOf(seasonOf({ fields: [field("Home", "100", "200")], loans: [loan] })));
     // 8 % of 100,000; 20,000 bu at 4.00.
-    expect(loans).toEqual([{ loan: "Note", kind: "term", interest: "8000", principal: "12000", before: "100000", after: "88000", payments: [{ month: "2031-03", payment: "20000", interest: "8000", owed: "88000" }] }]);
-    expect(repayment).toEqual({ income: "80000", cashCosts: "8000", capacity: "80000", due: "20000", margin: "60000", marginAfterReplacement: "60000", coverage: "4" });
+    expect(loans).toEqual([
+      {
+        loan: "Note",
+        kind: "term",
+        interest: "8000",
+        principal: "12000",
+        before: "100000",
+        after: "88000",
+        payments: [{ month: "2031-03", payment: "20000", interest: "8000", owed: "88000" }],
+      },
+    ]);
+    expect(repayment).toEqual({
+      income: "80000",
+      cashCosts: "8000",
+      capacity: "80000",
+      due: "20000",
+      margin: "60000",
+      marginAfterReplacement: "60000",
+      coverage: "4",
+    });
   });
 
   it("has what each machine costs an acre", () => {
     const planting = operation("Planting", "Home", "0", "plan", { cost: { basis: "machine", machine: "Planter" } });
     const { machines, complete } = reportJson(reportOf(seasonOf({ fields: [sown], machines: [planter], operations: [planting] })));
     expect(complete).toBe(true);
-    expect(machines).toMatchObject([{ machine: "Planter", acresPerHour: "13", perAcre: { fuel: "2", lube: "0.3", labour: "2.2", repairs: "0" } }]);
-    expect([machines[0]!.perAcre.ownership, machines[0]!.perAcre.total].map((each) => new Decimal(each!).toFixed(10))).toEqual(["80.0000000000", "84.5000000000"]);
+    expect(machines).toMatchObject([
+      { machine: "Planter", acresPerHour: "13", perAcre: { fuel: "2", lube: "0.3", labour: "2.2", repairs: "0" } },
+    ]);
+    expect([machines[0]!.perAcre.ownership, machines[0]!.perAcre.total].map((each) => new Decimal(each!).toFixed(10))).toEqual([
+      "80.0000000000",
+      "84.5000000000",
+    ]);
   });
 });

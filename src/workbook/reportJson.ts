@@ -34,9 +34,12 @@ function budgetJson(budget: Budget) {
   const { yields, costPerArea } = budget;
   return {
     yield: { goal: digits(yields.goal), outlook: digits(yields.outlook), proven: digits(yields.proven), used: digits(yields.used) },
-    price: digits(budget.price), dockPerUnit: digits(budget.dock),
+    price: digits(budget.price),
+    dockPerUnit: digits(budget.dock),
     costPerAcre: {
-      byKind: Object.fromEntries(kinds.filter((kind) => costPerArea.byKind.has(kind)).map((kind) => [kind, digits(costPerArea.byKind.get(kind)!)])),
+      byKind: Object.fromEntries(
+        kinds.filter((kind) => costPerArea.byKind.has(kind)).map((kind) => [kind, digits(costPerArea.byKind.get(kind)!)]),
+      ),
       ...perLayer(costPerArea.layers),
     },
     costPerUnit: perLayer(budget.costPerUnit),
@@ -55,45 +58,89 @@ const withSoldJson = ({ plan, outlook, final }: CropFigures["sales"]["withSold"]
 };
 
 const cropJson = ({ crop, area, yieldUnit, plan, outlook, final, sales, fields }: CropFigures) => ({
-  crop, acres: digits(area), yieldUnit, budget: budgetLinesJson(fields, digits),
-  plan: budgetJson(plan), outlook: budgetJson(outlook), final: final === null ? null : budgetJson(final),
+  crop,
+  acres: digits(area),
+  yieldUnit,
+  budget: budgetLinesJson(fields, digits),
+  plan: budgetJson(plan),
+  outlook: budgetJson(outlook),
+  final: final === null ? null : budgetJson(final),
   notPlanned: notPlanned({ fields }, "cashNeed").map((each) => ({ ...each, amount: digits(each.amount) })),
-  sales: { sold: digits(sales.sold), averagePrice: digits(sales.averagePrice), unsold: digits(sales.unsold), priceNeeded: perLayer(sales.priceNeeded), withSold: withSoldJson(sales.withSold) },
+  sales: {
+    sold: digits(sales.sold),
+    averagePrice: digits(sales.averagePrice),
+    unsold: digits(sales.unsold),
+    priceNeeded: perLayer(sales.priceNeeded),
+    withSold: withSoldJson(sales.withSold),
+  },
 });
 
 const breakEvensJson = ({ yieldOf, yield: at, priceOf, price, breakEvenPrice, breakEvenYield, netPerArea }: BreakEvens) => ({
-  yieldOf, yield: digits(at), priceOf, price: digits(price),
-  breakEvenPrice: perLayer(breakEvenPrice), breakEvenYield: perLayer(breakEvenYield), netPerAcre: perLayer(netPerArea),
+  yieldOf,
+  yield: digits(at),
+  priceOf,
+  price: digits(price),
+  breakEvenPrice: perLayer(breakEvenPrice),
+  breakEvenYield: perLayer(breakEvenYield),
+  netPerAcre: perLayer(netPerArea),
 });
 
 const fieldJson = (figures: FieldFigures, yieldOutlook: FieldOutlook | undefined) => {
   const { field, crop, area, plan, outlook, final } = figures;
   return {
-    field, crop, acres: digits(area), budget: budgetLinesJson([figures], digits),
-    plan: budgetJson(plan.budget), outlook: budgetJson(outlook.budget), final: final === null ? null : budgetJson(final.budget),
+    field,
+    crop,
+    acres: digits(area),
+    budget: budgetLinesJson([figures], digits),
+    plan: budgetJson(plan.budget),
+    outlook: budgetJson(outlook.budget),
+    final: final === null ? null : budgetJson(final.budget),
     breakEvens: outlook.budget.breakEvens.map(breakEvensJson),
-    yieldTable: yieldTableJson(yieldOutlook, digits), ...besidesJson(figures, digits),
+    yieldTable: yieldTableJson(yieldOutlook, digits),
+    ...besidesJson(figures, digits),
   };
 };
 
 const itemJson = ({ item, unit, averagePrice, bought, used, needed, short, left }: ItemFigures) => ({
-  item, unit, averagePrice: digits(averagePrice), bought: digits(bought), used: digits(used), needed: digits(needed), short: digits(short), left: digits(left),
+  item,
+  unit,
+  averagePrice: digits(averagePrice),
+  bought: digits(bought),
+  used: digits(used),
+  needed: digits(needed),
+  short: digits(short),
+  left: digits(left),
 });
 
 const standJson = ({ field, summary, emergence, table, chosen, outlook }: FieldStand) => ({
-  field: field.name, date: summary.to, places: digits(summary.places),
-  plantsPerAcre: digits(summary.mean), low: digits(summary.interval?.low ?? null), high: digits(summary.interval?.high ?? null),
-  cv: digits(summary.coefficientOfVariation), emergence: digits(emergence),
+  field: field.name,
+  date: summary.to,
+  places: digits(summary.places),
+  plantsPerAcre: digits(summary.mean),
+  low: digits(summary.interval?.low ?? null),
+  high: digits(summary.interval?.high ?? null),
+  cv: digits(summary.coefficientOfVariation),
+  emergence: digits(emergence),
   relativeYield: digits(outlook?.ok === true ? outlook.value.real.relativeYield : null),
-  table: table?.name ?? null, region: table?.region ?? null, chosen,
+  table: table?.name ?? null,
+  region: table?.region ?? null,
+  chosen,
   yieldOutlook: digits(outlook?.ok === true ? outlook.value.outlook : null),
 });
 
 function machineJson({ machine, capacity, lines, ownership, perArea }: MachineCost) {
   const of = (name: MachineCostName) => digits(lines.find((line) => line.name === name)?.perArea ?? null);
   return {
-    machine: machine.name, acresPerHour: digits(capacity),
-    perAcre: { fuel: of("Fuel"), lube: of("Lube"), labour: of("Labour"), repairs: of("Repairs"), ownership: digits(ownership), total: digits(perArea) },
+    machine: machine.name,
+    acresPerHour: digits(capacity),
+    perAcre: {
+      fuel: of("Fuel"),
+      lube: of("Lube"),
+      labour: of("Labour"),
+      repairs: of("Repairs"),
+      ownership: digits(ownership),
+      total: digits(perArea),
+    },
   };
 }
 
@@ -103,30 +150,57 @@ function changeJson(figures: ChangeFigures, season: Season) {
   const { change, net, breakEven, payback } = figures;
   const inAll = (quadrant: Quadrant) => digits(net.quadrants[quadrant].perYear);
   return {
-    change: change.name, acres: digits(change.area),
-    addedReturns: inAll("added returns"), reducedCosts: inAll("reduced costs"), addedCosts: inAll("added costs"), reducedReturns: inAll("reduced returns"),
-    netPerAcre: digits(net.net.perArea), net: digits(net.net.perYear),
+    change: change.name,
+    acres: digits(change.area),
+    addedReturns: inAll("added returns"),
+    reducedCosts: inAll("reduced costs"),
+    addedCosts: inAll("added costs"),
+    reducedReturns: inAll("reduced returns"),
+    netPerAcre: digits(net.net.perArea),
+    net: digits(net.net.perYear),
     breakEven: { yieldGain: valueOf(breakEven.yieldGain), price: valueOf(breakEven.price), acres: valueOf(breakEven.area) },
     paybackYears: digits(payback?.simple ?? null),
-    layout: change.layout, cautions: changeCautions(figures, season),
+    layout: change.layout,
+    cautions: changeCautions(figures, season),
   };
 }
 
 const planterJson = ({ check: { machine, part, row, measured, replaceAt }, state, cost }: PlanterPart) => ({
-  machine, part, row, measured: digits(measured), replaceAt: digits(replaceAt), finding: state, cost: digits(cost),
+  machine,
+  part,
+  row,
+  measured: digits(measured),
+  replaceAt: digits(replaceAt),
+  finding: state,
+  cost: digits(cost),
 });
 
 const loanJson = ({ loan, interest, principal, opening, closing, payments }: LoanYear) => ({
-  loan: loan.name, kind: loan.kind, interest: digits(interest), principal: digits(principal), before: digits(opening), after: digits(closing),
-  payments: payments.map(({ month, payment, interest: ofIt, balance }) => ({ month, payment: digits(payment), interest: digits(ofIt), owed: digits(balance) })),
+  loan: loan.name,
+  kind: loan.kind,
+  interest: digits(interest),
+  principal: digits(principal),
+  before: digits(opening),
+  after: digits(closing),
+  payments: payments.map(({ month, payment, interest: ofIt, balance }) => ({
+    month,
+    payment: digits(payment),
+    interest: digits(ofIt),
+    owed: digits(balance),
+  })),
 });
 
 function repaymentJson({ figures }: SeasonReport) {
   const year = farmYear(figures);
   const { capacity, debtService, margin, marginAfterReplacement, termDebtCoverage } = repayment(year);
   return {
-    income: digits(year.income), cashCosts: digits(year.cashCosts), capacity: digits(capacity), due: digits(debtService),
-    margin: digits(margin), marginAfterReplacement: digits(marginAfterReplacement), coverage: digits(termDebtCoverage),
+    income: digits(year.income),
+    cashCosts: digits(year.cashCosts),
+    capacity: digits(capacity),
+    due: digits(debtService),
+    margin: digits(margin),
+    marginAfterReplacement: digits(marginAfterReplacement),
+    coverage: digits(termDebtCoverage),
   };
 }
 

@@ -42,29 +42,46 @@ const isNumberLike = (cell: Cell): boolean => typeof cell === "number" || (typeo
 function neededColumns(name: string, headers: readonly string[]): readonly ((cells: readonly Cell[]) => boolean)[] | null {
   const table = inputTables.find((each) => plain(each.name) === plain(name));
   if (table === undefined) return null;
-  return table.columns.filter(({ required }) => required).flatMap(({ heading, numberFormat }) => {
-    const at = headers.indexOf(headingThere(name, headers, heading) ?? "");
-    const isNumber = numberFormat !== undefined;
-    return at < 0 ? [] : [(cells: readonly Cell[]) => (isNumber ? isNumberLike(cells[at] ?? "") : !isBlank(cells[at] ?? ""))];
-  });
+  return table.columns
+    .filter(({ required }) => required)
+    .flatMap(({ heading, numberFormat }) => {
+      const at = headers.indexOf(headingThere(name, headers, heading) ?? "");
+      const isNumber = numberFormat !== undefined;
+      return at < 0 ? [] : [(cells: readonly Cell[]) => (isNumber ? isNumberLike(cells[at] ?? "") : !isBlank(cells[at] ?? ""))];
+    });
 }
 
 /** What is told of the rows below a table: one problem for those that read as entries, one for the others. */
 export function problemsBelow(raw: RawTable, called: string, touches: readonly Subject[]): readonly Problem[] {
   const { entries, near } = rowsBelow(raw);
-  const told = (code: "rows-below" | "rows-near", [first, ...others]: readonly RowBelow[]): readonly Problem[] => (first === undefined ? [] : [{
-    code, at: { table: called, row: raw.rows.length + first.by }, found: String(1 + others.length), touches,
-    like: first.by === 1 ? "right under" : `${first.by} rows below`,
-  }]);
+  const told = (code: "rows-below" | "rows-near", [first, ...others]: readonly RowBelow[]): readonly Problem[] =>
+    first === undefined
+      ? []
+      : [
+          {
+            code,
+            at: { table: called, row: raw.rows.length + first.by },
+            found: String(1 + others.length),
+            touches,
+            like: first.by === 1 ? "right under" : `${first.by} rows below`,
+          },
+        ];
   return [...told("rows-below", entries), ...told("rows-near", near)];
 }
 
-/** A range of the grower's own with the rows that were typed right under it, as far as they are entries: it grows with them, and stops at a gap or a total. */
+/**
+ * A range of the grower's own with the rows that were typed right under it, as far as they are entries: it grows with them, and
+ * stops at a gap or a total.
+ */
 export function grown(raw: RawTable, entries: readonly RowBelow[] = rowsBelow(raw).entries): RawTable {
   const reached = new Set(entries.map(({ by }) => by));
   let more = 0;
   while (reached.has(more + 1)) more += 1;
   if (more === 0) return raw;
   const { below = [], ...rest } = raw;
-  return { ...rest, rows: [...raw.rows, ...below.slice(0, more).map(({ cells }) => cells)], below: below.slice(more).map(({ by, cells }) => ({ by: by - more, cells })) };
+  return {
+    ...rest,
+    rows: [...raw.rows, ...below.slice(0, more).map(({ cells }) => cells)],
+    below: below.slice(more).map(({ by, cells }) => ({ by: by - more, cells })),
+  };
 }

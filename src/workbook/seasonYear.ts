@@ -15,8 +15,11 @@ import { plainHeading } from "./words";
 /** Days on which something is done in a field: these fall in the season itself. */
 type Days = readonly (readonly [{ readonly table: TableName }, ...Named[]])[];
 const fieldDays: Days = [
-  [fieldColumns, fieldColumns.columns.plannedPlanting, fieldColumns.columns.planted], [applicationColumns, applicationColumns.columns.date],
-  [operationColumns, operationColumns.columns.date], [standCountColumns, standCountColumns.columns.date], [harvestColumns, harvestColumns.columns.date],
+  [fieldColumns, fieldColumns.columns.plannedPlanting, fieldColumns.columns.planted],
+  [applicationColumns, applicationColumns.columns.date],
+  [operationColumns, operationColumns.columns.date],
+  [standCountColumns, standCountColumns.columns.date],
+  [harvestColumns, harvestColumns.columns.date],
 ];
 /** Days of bills, which may be paid the autumn before; they are asked only where no field work has a date. */
 const billDays: Days = [[purchaseColumns, purchaseColumns.columns.date]];

@@ -29,7 +29,9 @@ export function settled(season: Season): Settled {
   const items = season.items.map((item) => settledItem(season, item, computed.get(item.kind) ?? null, problems));
   const otherCosts = season.otherCosts.filter((cost) => !givesWay({ ...season, items }, cost, computed.get(cost.kind) ?? null, problems));
   const bills = season.bills?.map((bill) => settledBill(season, bill, computed.get(bill.kind) ?? null, problems));
-  return problems.length === 0 ? { season, problems } : { season: { ...season, items, otherCosts, ...(bills === undefined ? {} : { bills }) }, problems };
+  return problems.length === 0
+    ? { season, problems }
+    : { season: { ...season, items, otherCosts, ...(bills === undefined ? {} : { bills }) }, problems };
 }
 
 const computes: Readonly<Record<ComputedKind, (machine: Machine) => boolean>> = {
@@ -53,14 +55,19 @@ function computedBy(season: Season, kind: ComputedKind): Computed | null {
 const fieldsOf = ({ fields }: Season, target: Target): readonly string[] =>
   fields.filter((field) => ("field" in target ? field.name === target.field : field.crop === target.crop)).map(({ name }) => name);
 
-const placeOf = ({ table, row }: EntryRef, column?: Named): Place => ({ table, row, ...(column === undefined ? {} : { column: column.heading }) });
+const placeOf = ({ table, row }: EntryRef, column?: Named): Place => ({
+  table,
+  row,
+  ...(column === undefined ? {} : { column: column.heading }),
+});
 const farm: readonly Subject[] = [{ of: "farm" }];
 
 /** An item of a computed kind, not charged where machines compute it. */
 function settledItem(season: Season, item: Item, computed: Computed | null, problems: Problem[]): Item {
   if (computed === null) return item;
   const uses = season.applications.filter((row) => row.item === item.name);
-  const twice = (at: Place, like: string) => problems.push({ code: "fuel-twice", at, other: placeOf(computed.by), found: item.name, like, touches: farm });
+  const twice = (at: Place, like: string) =>
+    problems.push({ code: "fuel-twice", at, other: placeOf(computed.by), found: item.name, like, touches: farm });
   if (item.charged !== "as used") {
     const isBought = season.purchases.some((purchase) => purchase.item === item.name);
     if (!isBought && uses.length === 0) return item;
@@ -77,7 +84,14 @@ function settledItem(season: Season, item: Item, computed: Computed | null, prob
 /** A bill of a computed kind, not charged where machines compute it. */
 function settledBill(season: Season, bill: Bill, computed: Computed | null, problems: Problem[]): Bill {
   if (computed === null || !season.fields.some((field) => isOver(bill.over, field) && computed.fields.has(field.name))) return bill;
-  problems.push({ code: "cost-twice", at: placeOf(bill.source, purchaseColumns.columns.kind), other: placeOf(computed.by), found: bill.kind, like: "The machine counts in its fields, and this is paid and not charged there.", touches: farm });
+  problems.push({
+    code: "cost-twice",
+    at: placeOf(bill.source, purchaseColumns.columns.kind),
+    other: placeOf(computed.by),
+    found: bill.kind,
+    like: "The machine counts in its fields, and this is paid and not charged there.",
+    touches: farm,
+  });
   return { ...bill, unchargedIn: computed.fields };
 }
 
@@ -86,7 +100,15 @@ function givesWay(season: Season, cost: OtherCost, computed: Computed | null, pr
   const { kind, over, source } = cost;
   if (cost.amount.isZero() || !(computedKinds as readonly string[]).includes(kind)) return false;
   const fields = "all" in over ? season.fields.map(({ name }) => name) : fieldsOf(season, over);
-  const twice = (other: EntryRef, like: string) => problems.push({ code: "cost-twice", at: placeOf(source, otherCostColumns.columns.kind), other: placeOf(other), found: kind, like, touches: farm });
+  const twice = (other: EntryRef, like: string) =>
+    problems.push({
+      code: "cost-twice",
+      at: placeOf(source, otherCostColumns.columns.kind),
+      other: placeOf(other),
+      found: kind,
+      like,
+      touches: farm,
+    });
   if (computed !== null && fields.some((field) => computed.fields.has(field))) {
     twice(computed.by, "The machine counts, and this is left out.");
     return true;
@@ -96,7 +118,12 @@ function givesWay(season: Season, cost: OtherCost, computed: Computed | null, pr
   const bill = season.purchases.find(({ item }) => ofKind.has(item));
   if (bill === undefined) return false;
   const isCharged = [...ofKind.values()].some((item) => fields.some((field) => chargedIn(season, item, field)));
-  twice(bill.source, isCharged ? "What is bought counts, and this is left out." : "This counts; what is bought is stock until it is used, and is paid as well.");
+  twice(
+    bill.source,
+    isCharged
+      ? "What is bought counts, and this is left out."
+      : "This counts; what is bought is stock until it is used, and is paid as well.",
+  );
   return isCharged;
 }
 

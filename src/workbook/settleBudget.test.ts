@@ -8,7 +8,9 @@ import { seasonReport } from "./report";
 import { reportJson } from "./reportJson";
 import { farmCashFlow } from "./sheets/lender/farmCashFlow";
 
-const farm = (lines: string, more = "", crop = "| Corn | 4 | |", field = "| Alder | Corn | 100 | 200 | | |") => seasonReport(contentFromText(`
+const farm = (lines: string, more = "", crop = "| Corn | 4 | |", field = "| Alder | Corn | 100 | 200 | | |") =>
+  seasonReport(
+    contentFromText(`
 Season
 | Setting | Value |
 | Season year | 2031 |
@@ -22,14 +24,30 @@ ${field}
 Budget
 | For | Kind | Amount | Basis | Month | All in |
 ${lines}
-`));
+`),
+  );
 type Report = ReturnType<typeof farm>;
-const outlook = ({ figures }: Report) => Object.fromEntries([...figures.crops[0]!.outlook.costPerArea.byKind].map(([kind, value]) => [kind, value.toFixed()]));
-const told = ({ problems }: Report) => problems.map(({ code, at, other }) => `${code} ${at.table} ${at.row ?? ""}${other === undefined ? "" : `: ${other.table} ${other.row ?? ""}`}`);
+const outlook = ({ figures }: Report) =>
+  Object.fromEntries([...figures.crops[0]!.outlook.costPerArea.byKind].map(([kind, value]) => [kind, value.toFixed()]));
+const told = ({ problems }: Report) =>
+  problems.map(
+    ({ code, at, other }) => `${code} ${at.table} ${at.row ?? ""}${other === undefined ? "" : `: ${other.table} ${other.row ?? ""}`}`,
+  );
 const outOf = (report: Report) => {
   const flow = farmCashFlow(report)!;
-  expect(paidAndCharged(report.season, report.figures, flow).filter(({ charged, differences, paid }) => sum([charged, ...Object.values(differences)]).minus(paid).abs().gt("1e-9")).map(({ group }) => group)).toEqual([]);
-  return sum(flow.months.map(({ moneyOut }) => moneyOut)).toDecimalPlaces(9).toFixed();
+  expect(
+    paidAndCharged(report.season, report.figures, flow)
+      .filter(({ charged, differences, paid }) =>
+        sum([charged, ...Object.values(differences)])
+          .minus(paid)
+          .abs()
+          .gt("1e-9"),
+      )
+      .map(({ group }) => group),
+  ).toEqual([]);
+  return sum(flow.months.map(({ moneyOut }) => moneyOut))
+    .toDecimalPlaces(9)
+    .toFixed();
 };
 
 describe("a season of budget lines alone", () => {
@@ -47,9 +65,19 @@ describe("a season of budget lines alone", () => {
     expect([layers.operating, layers.cash, layers.cashNeed].map((each) => each.toFixed())).toEqual(["330", "360", "560"]);
   });
   it("is in the data, per acre and for the farm", () => {
-    const { crops: [crop], fields: [field], farm: whole } = reportJson(farm(lines));
+    const {
+      crops: [crop],
+      fields: [field],
+      farm: whole,
+    } = reportJson(farm(lines));
     expect(field!.budget[0]).toEqual({ kind: "seed", budgeted: "120", rows: "0", soFar: "0", left: "120", outlook: "120" });
-    expect(crop!.budget.map(({ kind, outlook: amount }) => `${kind} ${amount}`)).toEqual(["seed 120", "fertilizer 150", "custom work 60", "overhead 30", "family living 200"]);
+    expect(crop!.budget.map(({ kind, outlook: amount }) => `${kind} ${amount}`)).toEqual([
+      "seed 120",
+      "fertilizer 150",
+      "custom work 60",
+      "overhead 30",
+      "family living 200",
+    ]);
     // 80,000 of grain; the loan peaks before it is sold in November: 56,000 less the twelfths of November and December.
     expect([whole.income, whole.costs.cash, whole.leftOver.cash]).toEqual(["80000", "36000", "44000"]);
     expect(whole.loanPeak!.month).toBe("2031-10");
@@ -57,24 +85,53 @@ describe("a season of budget lines alone", () => {
   it("pays all of it in the year, once: 56,000, the fertilizer in April", () => {
     const report = farm(lines);
     expect(outOf(report)).toBe("56000");
-    expect(farmCashFlow(report)!.months.find(({ month }) => month === "2031-04")!.flows.get("fertilizer")?.toFixed()).toBe("-15000");
+    expect(
+      farmCashFlow(report)!
+        .months.find(({ month }) => month === "2031-04")!
+        .flows.get("fertilizer")
+        ?.toFixed(),
+    ).toBe("-15000");
   });
 });
 
 describe("a budget line of what another table counts", () => {
   it.each([
-    ["cash rent", "| all | cash rent | 200 | | | |", "", "| Corn | 4 | |", "| Alder | Corn | 100 | 200 | 210 | cash rent |", "Fields 1", "21000"],
+    [
+      "cash rent",
+      "| all | cash rent | 200 | | | |",
+      "",
+      "| Corn | 4 | |",
+      "| Alder | Corn | 100 | 200 | 210 | cash rent |",
+      "Fields 1",
+      "21000",
+    ],
     ["haul", "| all | haul | 30 | | | |", "", "| Corn | 4 | 0.10 |", undefined, "Crops 1", "2000"],
     ["drying", "| all | drying | 20 | | | |", "| Drying charge per point | 0.04 |", undefined, undefined, "Season 2", "0"],
-    ["operating interest", "| all | operating interest | 20 | | | |", "| Operating interest rate | 8% |\n| Interest months | 6 |", undefined, undefined, "Season 2", "0"],
-  ] as const)("of the kind %s gives way in every stage and in the cash flow, and both places are named", (kind, line, more, crop, field, other, out) => {
-    const report = farm(`${line}\n| all | supplies | 0 | | | |`, more, crop, field);
-    expect(told(report).filter((each) => each.startsWith("cost-twice"))).toEqual([`cost-twice Budget 1: ${other}`]);
-    expect(outOf(report)).toBe(out);
-    expect(outlook(report)[kind] ?? "0").not.toBe(line.split(" | ")[2]);
-  });
+    [
+      "operating interest",
+      "| all | operating interest | 20 | | | |",
+      "| Operating interest rate | 8% |\n| Interest months | 6 |",
+      undefined,
+      undefined,
+      "Season 2",
+      "0",
+    ],
+  ] as const)(
+    "of the kind %s gives way in every stage and in the cash flow, and both places are named",
+    (kind, line, more, crop, field, other, out) => {
+      const report = farm(`${line}\n| all | supplies | 0 | | | |`, more, crop, field);
+      expect(told(report).filter((each) => each.startsWith("cost-twice"))).toEqual([`cost-twice Budget 1: ${other}`]);
+      expect(outOf(report)).toBe(out);
+      expect(outlook(report)[kind] ?? "0").not.toBe(line.split(" | ")[2]);
+    },
+  );
   it("of term interest and principal gives way to a loan", () => {
-    const report = farm("| all | term principal | 50 | | | |\n| all | supplies | 10 | | | |\nLoans\n| Name | Kind | Balance | Rate | Payment | Payments a year | Next due |\n| Land | term | 10000 | 5 | 1000 | 1 | 2031-03-01 |");
+    const report = farm(
+      "| all | term principal | 50 | | | |\n| all | supplies " +
+        "| 10 | | | |\nLoans\n| Name | Kind | Balance | Rate | " +
+        "Payment | Payments a year | Next due |\n| Land " +
+        "| term | 10000 | 5 | 1000 | 1 | 2031-03-01 |",
+    );
     expect(told(report)).toContain("cost-twice Budget 1: Loans 1");
     expect(report.figures.crops[0]!.outlook.costPerArea.layers.cashNeed.toFixed()).toBe("20");
   });

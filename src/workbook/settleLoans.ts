@@ -19,7 +19,14 @@ const both = "Both count until one of them is deleted.";
 export function loansSettled(season: Season, rate: Place): Settled {
   const problems: Problem[] = [];
   const twice = ({ table, row }: EntryRef, kind: Kind, other: Place, like: string) =>
-    problems.push({ code: "cost-twice", at: { table, row, column: otherCostColumns.columns.kind.heading }, other, found: kind, like, touches: [{ of: "farm" }] });
+    problems.push({
+      code: "cost-twice",
+      at: { table, row, column: otherCostColumns.columns.kind.heading },
+      other,
+      found: kind,
+      like,
+      touches: [{ of: "farm" }],
+    });
   const isCharged = season.settings.operatingInterest !== null;
   const otherCosts = season.otherCosts.filter(({ kind, amount, source }) => {
     if (amount.isZero()) return true;
@@ -39,4 +46,6 @@ export function loansSettled(season: Season, rate: Place): Settled {
 
 /** The loan that brings costs of a kind, the first of several; `null` where none does. Nothing is due on a loan that is paid. */
 export const loanOfKind = (loans: readonly Loan[], kind: Kind): Loan | null =>
-  loans.find(({ balance, kind: sort }) => !balance.isZero() && (kind === "term interest" || (kind === "term principal" && sort === "term"))) ?? null;
+  loans.find(
+    ({ balance, kind: sort }) => !balance.isZero() && (kind === "term interest" || (kind === "term principal" && sort === "term")),
+  ) ?? null;

@@ -18,13 +18,21 @@ function inCurrency(content: WorkbookContent, currency: string): WorkbookContent
   return { ...content, tables };
 }
 
-const sheetsOf = (report: SeasonReport) => [...resultSheets(report), lenderPages(report, { date: "2026-06-15" }), cashFlowSheet(report)].map((sheet) => spelledSheet(sheet, report));
+const sheetsOf = (report: SeasonReport) =>
+  [...resultSheets(report), lenderPages(report, { date: "2026-06-15" }), cashFlowSheet(report)].map((sheet) => spelledSheet(sheet, report));
 
 /** Everything that leaves as a sheet or as text. */
-const printed = (report: SeasonReport): string => [
-  ...sheetsOf(report).flatMap(({ name, page, rows, charts }) => [name, page.footer, ...charts.map(({ title }) => title), ...rows.flatMap((row) => row.map(({ value }) => String(value)))]),
-  spelledText(summary(report), report), ...report.problems.map((problem) => spelledText(problemLine(problem, report), report)),
-].join("\n");
+const printed = (report: SeasonReport): string =>
+  [
+    ...sheetsOf(report).flatMap(({ name, page, rows, charts }) => [
+      name,
+      page.footer,
+      ...charts.map(({ title }) => title),
+      ...rows.flatMap((row) => row.map(({ value }) => String(value))),
+    ]),
+    spelledText(summary(report), report),
+    ...report.problems.map((problem) => spelledText(problemLine(problem, report), report)),
+  ].join("\n");
 
 const words = (pairs: readonly string[]) => new RegExp(`\\w*(${pairs.join("|")})\\w*`, "gi");
 const [canadian, american] = [words(spelledPairs.map(([first]) => first)), words(spelledPairs.map(([, second]) => second))];
@@ -41,13 +49,15 @@ describe("what leaves as a sheet or as text", () => {
     const { workbook } = await demo();
     const text = printed(seasonReport(inCurrency(await workbook.read(), currency)));
     // A check of a planter is none on a bank, and the meter that singles seeds is spelled so everywhere.
-    expect([...text.matchAll(american)].map(([word]) => word).filter((word) => !/^(check|planter|seed meter|meter)/i.test(word))).toEqual([]);
+    expect([...text.matchAll(american)].map(([word]) => word).filter((word) => !/^(check|planter|seed meter|meter)/i.test(word))).toEqual(
+      [],
+    );
     expect(text).toContain("hired labour");
   });
 
   it("keeps the kinds of the JSON as entries have them", async () => {
     const { report } = await demo();
-    expect(JSON.stringify(reportJson(report))).toContain("\"hired labour\"");
+    expect(JSON.stringify(reportJson(report))).toContain('"hired labour"');
   });
 });
 
@@ -57,8 +67,13 @@ it("the yield of an insurer has its short name in US dollars alone", () => {
 
 describe("a word of ours", () => {
   it.each([
-    ["hired labour", "hired labor"], ["Unpaid labour", "Unpaid labor"], ["Labour per hour", "Labor per hour"], ["Gallons (litres)", "Gallons (liters)"],
-    ["Inches (centimetres).", "Inches (centimeters)."], ["Centred over the furrow", "Centered over the furrow"], ["LABOUR", "LABOR"],
+    ["hired labour", "hired labor"],
+    ["Unpaid labour", "Unpaid labor"],
+    ["Labour per hour", "Labor per hour"],
+    ["Gallons (litres)", "Gallons (liters)"],
+    ["Inches (centimetres).", "Inches (centimeters)."],
+    ["Centred over the furrow", "Centered over the furrow"],
+    ["LABOUR", "LABOR"],
   ])("%s is %s in US dollars", (ours, there) => {
     expect(spelled(ours, "USD")).toBe(there);
     expect(spelled(ours, "CAD")).toBe(ours);
@@ -67,12 +82,21 @@ describe("a word of ours", () => {
   it("stays as the grower spelled it in a name of the grower's own", async () => {
     const { workbook } = await demo();
     const content = await workbook.read();
-    const tables = content.tables.map((table) => ({ ...table, rows: table.rows.map((row) => row.map((value) => (value === "Harvest help" ? "Labour Day help" : value))) }));
+    const tables = content.tables.map((table) => ({
+      ...table,
+      rows: table.rows.map((row) => row.map((value) => (value === "Harvest help" ? "Labour Day help" : value))),
+    }));
     const report = seasonReport({ ...content, tables });
     const sheets = sheetsOf(report).flatMap(({ rows }) => rows.flatMap((row) => row.map(({ value }) => String(value))));
     expect(spelledText("hired labour for Labour Day help", report)).toBe("hired labor for Labour Day help");
     expect(sheets.some((value) => value.includes("Labor Day"))).toBe(false);
-    const renamed = seasonReport({ ...content, tables: content.tables.map((table) => ({ ...table, rows: table.rows.map((row) => row.map((value) => (value === "Harvest help" ? "Labour" : value))) })) });
+    const renamed = seasonReport({
+      ...content,
+      tables: content.tables.map((table) => ({
+        ...table,
+        rows: table.rows.map((row) => row.map((value) => (value === "Harvest help" ? "Labour" : value))),
+      })),
+    });
     expect([spelledText("   Labour", renamed), spelledText("Labour per hour", renamed)]).toEqual(["   Labour", "Labor per hour"]);
   });
 });

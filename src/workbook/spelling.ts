@@ -7,7 +7,13 @@ import type { SeasonReport } from "./seasonReport";
 
 /** The parts of words in which the two differ, as far as the product says such words. */
 export const spelledPairs: readonly (readonly [canadian: string, american: string])[] = [
-  ["labour", "labor"], ["metre", "meter"], ["litre", "liter"], ["centred", "centered"], ["centre", "center"], ["colour", "color"], ["cheque", "check"],
+  ["labour", "labor"],
+  ["metre", "meter"],
+  ["litre", "liter"],
+  ["centred", "centered"],
+  ["centre", "center"],
+  ["colour", "color"],
+  ["cheque", "check"],
 ];
 
 const isAmerican = (currency: string): boolean => /^(USD|US\$|\$|US dollars?|dollars?)$/i.test(currency.trim());
@@ -30,21 +36,30 @@ export const spelled = (words: string, currency: string): string => (isAmerican(
 type WithSeason = Pick<SeasonReport, "season">;
 
 /** Words of ours around something that the grower typed, which stays. @param typed blank for nothing */
-export const around = (words: string, typed: string, spell: (ours: string) => string): string => (typed === "" ? spell(words) : words.split(typed).map(spell).join(typed));
+export const around = (words: string, typed: string, spell: (ours: string) => string): string =>
+  typed === "" ? spell(words) : words.split(typed).map(spell).join(typed);
 
 /** Words of ours among which names of the grower's may stand: those stay as they were typed. */
 export function spelledText(words: string, report: WithSeason): string {
   const { currency } = report.season.settings;
   if (!isAmerican(currency) || words.search(anyCanadian) < 0) return words;
-  return apart(words, ownWords(report)).map(({ text, isOwn }) => (isOwn ? text : spelled(text, currency))).join("");
+  return apart(words, ownWords(report))
+    .map(({ text, isOwn }) => (isOwn ? text : spelled(text, currency)))
+    .join("");
 }
 
 /** A result sheet as it is written. Its name stays, by which it is found again. */
 export function spelledSheet(sheet: ResultSheet, report: WithSeason): ResultSheet {
   const say = (words: string) => spelledText(words, report);
   return {
-    ...sheet, rows: sheet.rows.map((row) => row.map((cell) => (typeof cell.value === "string" ? { ...cell, value: say(cell.value) } : cell))),
-    page: { ...sheet.page, footer: say(sheet.page.footer) }, charts: sheet.charts.map((chart) => ({ ...chart, title: say(chart.title), series: chart.series.map((each) => ({ ...each, name: say(each.name) })) })),
+    ...sheet,
+    rows: sheet.rows.map((row) => row.map((cell) => (typeof cell.value === "string" ? { ...cell, value: say(cell.value) } : cell))),
+    page: { ...sheet.page, footer: say(sheet.page.footer) },
+    charts: sheet.charts.map((chart) => ({
+      ...chart,
+      title: say(chart.title),
+      series: chart.series.map((each) => ({ ...each, name: say(each.name) })),
+    })),
   };
 }
 
@@ -57,9 +72,11 @@ function ownWords(report: WithSeason): readonly string[] {
   if (before !== undefined) return before;
   const found = new Set<string>();
   const look = (value: unknown): void => {
-    if (typeof value === "string") { if (value.search(anyCanadian) >= 0 && !kindsOfOurs.has(value)) found.add(value); }
-    else if (Array.isArray(value) || value instanceof Map || value instanceof Set) for (const each of value) look(each);
-    else if (typeof value === "object" && value !== null && Object.getPrototypeOf(value) === Object.prototype) for (const each of Object.values(value)) look(each);
+    if (typeof value === "string") {
+      if (value.search(anyCanadian) >= 0 && !kindsOfOurs.has(value)) found.add(value);
+    } else if (Array.isArray(value) || value instanceof Map || value instanceof Set) for (const each of value) look(each);
+    else if (typeof value === "object" && value !== null && Object.getPrototypeOf(value) === Object.prototype)
+      for (const each of Object.values(value)) look(each);
   };
   look(report.season);
   const own = [...found].sort((one, other) => other.length - one.length);

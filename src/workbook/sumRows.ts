@@ -17,9 +17,12 @@ import { plain, plainHeading } from "./words";
 
 /** Columns whose numbers add up, with the column that names a row. */
 const additive: Readonly<Partial<Record<TableName, { readonly adds: Named; readonly names: Named }>>> = {
-  Fields: { adds: fieldColumns.columns.acres, names: fieldColumns.columns.field }, "Other costs": { adds: otherCostColumns.columns.amount, names: otherCostColumns.columns.item },
-  Loans: { adds: loanColumns.columns.balance, names: loanColumns.columns.name }, Purchases: { adds: purchaseColumns.columns.amount, names: purchaseColumns.columns.item },
-  Sales: { adds: saleColumns.columns.quantity, names: saleColumns.columns.crop }, Harvest: { adds: harvestColumns.columns.net, names: harvestColumns.columns.field },
+  Fields: { adds: fieldColumns.columns.acres, names: fieldColumns.columns.field },
+  "Other costs": { adds: otherCostColumns.columns.amount, names: otherCostColumns.columns.item },
+  Loans: { adds: loanColumns.columns.balance, names: loanColumns.columns.name },
+  Purchases: { adds: purchaseColumns.columns.amount, names: purchaseColumns.columns.item },
+  Sales: { adds: saleColumns.columns.quantity, names: saleColumns.columns.crop },
+  Harvest: { adds: harvestColumns.columns.net, names: harvestColumns.columns.field },
 };
 /** Columns of other tables that name fields, and that name items: what is named there is land, or a thing that is bought, and no sum. */
 const namingFields: ReadonlySet<string> = new Set(["field", "fieldorcrop", "for"]);
@@ -44,12 +47,16 @@ export function sumRows(tables: ReadonlyMap<TableName, RawTable>, style: NumberS
     if (adds < 0) return [];
     const isOfFields = name === "Fields";
     const known = isOfFields ? namedIn(tables, namingFields, name) : name === "Purchases" ? namedIn(tables, namingItems, name) : new Set();
-    return sumsOf(groupsOf(raw, adds, names, style)).filter((sum) => !known.has(plain(sum.name))).flatMap((sum): readonly Problem[] => {
-      const isSure = isOfFields || sumWords.test(sum.name) || !sum.number.mod("10").isZero();
-      if (!isSure && sum.parts === fewest) return [];
-      const at = { table: name, row: sum.row + 1, column: raw.headers[adds]! };
-      return [{ code: isSure ? "sum-row" : "sum-maybe", at, found: sum.number.toFixed(), like: String(sum.parts), touches: [{ of: "farm" }] }];
-    });
+    return sumsOf(groupsOf(raw, adds, names, style))
+      .filter((sum) => !known.has(plain(sum.name)))
+      .flatMap((sum): readonly Problem[] => {
+        const isSure = isOfFields || sumWords.test(sum.name) || !sum.number.mod("10").isZero();
+        if (!isSure && sum.parts === fewest) return [];
+        const at = { table: name, row: sum.row + 1, column: raw.headers[adds]! };
+        return [
+          { code: isSure ? "sum-row" : "sum-maybe", at, found: sum.number.toFixed(), like: String(sum.parts), touches: [{ of: "farm" }] },
+        ];
+      });
   });
 }
 
@@ -77,7 +84,11 @@ function sumsOf(groups: readonly (readonly Entry[])[]): readonly Sum[] {
     let above: readonly Entry[] = [];
     for (const entry of group) {
       const parts = [above, all].find((entries) => isSum(entry, entries));
-      if (parts === undefined) [above, all] = [[...above, entry], [...all, entry]];
+      if (parts === undefined)
+        [above, all] = [
+          [...above, entry],
+          [...all, entry],
+        ];
       else {
         sums.push({ ...entry, parts: parts.length });
         above = [];
@@ -93,6 +104,13 @@ const isSum = ({ number }: Entry, entries: readonly Entry[]): boolean =>
 
 /** What the columns of other tables name, in plain words. */
 function namedIn(tables: ReadonlyMap<TableName, RawTable>, columns: ReadonlySet<string>, but: TableName): ReadonlySet<string> {
-  return new Set([...tables].flatMap(([name, { headers, rows }]) => (name === but ? [] : headers.flatMap((heading, column) => (
-    columns.has(plainHeading(heading)) ? rows.map((cells) => plain(String(cells[column] ?? "").trim())) : [])))));
+  return new Set(
+    [...tables].flatMap(([name, { headers, rows }]) =>
+      name === but
+        ? []
+        : headers.flatMap((heading, column) =>
+            columns.has(plainHeading(heading)) ? rows.map((cells) => plain(String(cells[column] ?? "").trim())) : [],
+          ),
+    ),
+  );
 }

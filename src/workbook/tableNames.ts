@@ -3,8 +3,26 @@ import type { Cell } from "./cell";
 import { nearest, plain } from "./words";
 
 export const tableNames = [
-  "Season", "Crops", "Fields", "Budget", "Items", "Purchases", "Applications", "Operations", "Machines", "Other costs", "Loans", "Insurance",
-  "Stand counts", "Weather", "Hybrids", "Weeds", "Planter checks", "Sales", "Harvest", "Changes",
+  "Season",
+  "Crops",
+  "Fields",
+  "Budget",
+  "Items",
+  "Purchases",
+  "Applications",
+  "Operations",
+  "Machines",
+  "Other costs",
+  "Loans",
+  "Insurance",
+  "Stand counts",
+  "Weather",
+  "Hybrids",
+  "Weeds",
+  "Planter checks",
+  "Sales",
+  "Harvest",
+  "Changes",
 ] as const;
 export type TableName = (typeof tableNames)[number];
 
@@ -12,16 +30,27 @@ export type TableName = (typeof tableNames)[number];
 export const matchesTable = "Matches";
 
 /**
- * The tables of a workbook whose cells may matter: ours, those that are nearly named so (which is told) or that Matches names, and those that a cell of
+ * The tables of a workbook whose cells may matter: ours, those that are nearly named so (which is told) or that Matches names,
+ * and those that a cell of
  * the table Season names.
  *
  * @param matched what the table Matches names in its column Range: a range, or a table of the grower's own
  * @param season all cells of the table Season; `null` where there is none, so that nobody knows what its range names: all are read
  */
-export function tablesToRead(names: readonly string[], season: readonly (readonly Cell[])[] | null, matched: readonly string[] = []): readonly string[] {
+export function tablesToRead(
+  names: readonly string[],
+  season: readonly (readonly Cell[])[] | null,
+  matched: readonly string[] = [],
+): readonly string[] {
   if (season === null) return names;
   const isMatched = new Set(matched.map(plain));
   const ours = [...tableNames, matchesTable];
   const named = season.flat().map((cell) => plain(String(cell)));
-  return names.filter((name) => isMatched.has(plain(name)) || ours.some((each) => plain(name).includes(plain(each))) || nearest(name, ours) !== null || named.some((words) => words.includes(plain(name))));
+  return names.filter(
+    (name) =>
+      isMatched.has(plain(name)) ||
+      ours.some((each) => plain(name).includes(plain(each))) ||
+      nearest(name, ours) !== null ||
+      named.some((words) => words.includes(plain(name))),
+  );
 }

@@ -26,7 +26,11 @@ export class TableReader implements TableOfRow {
   private readonly percents: ReadonlySet<string>;
   private readonly differing: ReadonlyMap<string, string>;
 
-  constructor(readonly name: string, readonly raw: RawTable, readonly style: Style) {
+  constructor(
+    readonly name: string,
+    readonly raw: RawTable,
+    readonly style: Style,
+  ) {
     raw.headers.forEach((heading, index) => {
       const key = plainHeading(heading);
       if (key !== "" && !this.columns.has(key)) this.columns.set(key, index);
@@ -44,7 +48,8 @@ export class TableReader implements TableOfRow {
   /** Notes each of `columns` that the table lacks; answers whether all are there. */
   needs(...columns: readonly At[]): boolean {
     const missing = columns.map(headingOf).filter((column) => !this.has(column));
-    for (const column of missing) this.problems.push({ code: "column-missing", at: { table: this.name, column }, found: "", touches: [{ of: "farm" }] });
+    for (const column of missing)
+      this.problems.push({ code: "column-missing", at: { table: this.name, column }, found: "", touches: [{ of: "farm" }] });
     return missing.length === 0;
   }
 
@@ -76,7 +81,12 @@ export class TableReader implements TableOfRow {
   private noteUnworked(row: number): void {
     const column = this.staleRows.get(row);
     if (column === undefined) return;
-    this.problems.push({ code: "stale-value", at: { table: this.name, row: row + 1, column: this.raw.headers[column]! }, found: "", touches: [{ of: "farm" }] });
+    this.problems.push({
+      code: "stale-value",
+      at: { table: this.name, row: row + 1, column: this.raw.headers[column]! },
+      found: "",
+      touches: [{ of: "farm" }],
+    });
   }
 
   /**
@@ -98,13 +108,26 @@ export class TableReader implements TableOfRow {
       if (index === last && row.isHalfTyped) {
         this.openRow = index;
         const found = cells.filter((cell) => !isBlank(cell)).join(", ");
-        this.problems.push({ code: "row-open", at: { table: this.name, row: index + 1 }, found, like: row.faults.map(({ column }) => column ?? "").filter((column) => column !== "").join(", "), touches: [] });
+        this.problems.push({
+          code: "row-open",
+          at: { table: this.name, row: index + 1 },
+          found,
+          like: row.faults
+            .map(({ column }) => column ?? "")
+            .filter((column) => column !== "")
+            .join(", "),
+          touches: [],
+        });
         return;
       }
       if (row.faults.length > 0) {
         const subjects = touches(row);
         for (const { column, ...fault } of row.faults) {
-          this.problems.push({ ...fault, at: { table: this.name, row: index + 1, ...(column === undefined ? {} : { column }) }, touches: subjects });
+          this.problems.push({
+            ...fault,
+            at: { table: this.name, row: index + 1, ...(column === undefined ? {} : { column }) },
+            touches: subjects,
+          });
         }
       }
       if (entry !== null && !row.lost) entries.push(entry);

@@ -13,11 +13,12 @@ import { parted, withoutUnit } from "./typedUnits";
 import { nearest, plain, plainWord } from "./words";
 
 /** How a workbook is typed. `areaUnit`: its own; acres where nothing is said. */
-export type Style = NumberStyle & DateStyle & {
-  readonly areaUnit?: AreaUnit;
-  /** Whether somebody is at the workbook now, so that the last row of a table may be half typed. */
-  readonly isTyping?: boolean;
-};
+export type Style = NumberStyle &
+  DateStyle & {
+    readonly areaUnit?: AreaUnit;
+    /** Whether somebody is at the workbook now, so that the last row of a table may be half typed. */
+    readonly isTyping?: boolean;
+  };
 type Fault = Omit<Problem, "at" | "touches"> & { readonly column: string | undefined };
 type More = Pick<Problem, "choices" | "like" | "other">;
 
@@ -41,7 +42,14 @@ export const headingOf = (column: At): string => (typeof column === "string" ? c
 
 const noFaults: readonly Fault[] = [];
 /** What is wrong with a row that somebody has begun and not finished. */
-const notTypedYet: ReadonlySet<ProblemCode> = new Set(["blank", "target-missing", "amount-missing", "cost-missing", "hours-missing", "place-missing"]);
+const notTypedYet: ReadonlySet<ProblemCode> = new Set([
+  "blank",
+  "target-missing",
+  "amount-missing",
+  "cost-missing",
+  "hours-missing",
+  "place-missing",
+]);
 /** A bare rate of interest up to this is a fraction: nobody lends at more than forty percent, and few at less than one. */
 export const largestFraction = new Decimal("0.4");
 
@@ -51,7 +59,11 @@ export class Row {
   /** Whether a cell that the row cannot do without is at fault. */
   lost = false;
 
-  constructor(private readonly table: TableOfRow, private readonly cells: readonly Cell[], private readonly index: number) {}
+  constructor(
+    private readonly table: TableOfRow,
+    private readonly cells: readonly Cell[],
+    private readonly index: number,
+  ) {}
 
   get source(): EntryRef {
     return { table: this.table.name, row: this.index + 1 };
@@ -64,7 +76,15 @@ export class Row {
   /** Notes a fault of a cell, or of the row where no column is named. */
   fault(code: ProblemCode, column?: At, more: More & { found?: string } = {}): null {
     const { found, ...rest } = more;
-    this.faults = [...this.faults, { code, column: column === undefined ? undefined : headingOf(column), found: found ?? (column === undefined ? "" : String(this.cell(column)).trim()), ...rest }];
+    this.faults = [
+      ...this.faults,
+      {
+        code,
+        column: column === undefined ? undefined : headingOf(column),
+        found: found ?? (column === undefined ? "" : String(this.cell(column)).trim()),
+        ...rest,
+      },
+    ];
     return null;
   }
 
@@ -117,7 +137,8 @@ export class Row {
     const cell = this.cell(column);
     const parts = typeof cell === "string" && typeof readNumber(cell, this.table.style) === "string" ? parted(cell) : null;
     const reading = parts === null ? "not-a-number" : readNumber(parts.number, this.table.style);
-    if (typeof reading === "string" || (unit !== null && one(unit) !== one(parts!.unit))) return { value: this.needNumber(column, range), unit: unit ?? this.missing(unitColumn) };
+    if (typeof reading === "string" || (unit !== null && one(unit) !== one(parts!.unit)))
+      return { value: this.needNumber(column, range), unit: unit ?? this.missing(unitColumn) };
     return { value: this.inRange(column, reading.value, range) ?? this.missing(column), unit: unit ?? parts!.unit };
   }
 
@@ -130,7 +151,7 @@ export class Row {
   /** A fraction that may exceed one: 60, 60% and 0.6 are all sixty percent, and 1 is all of it. */
   private rate(column: At): Decimal | null {
     const reading = this.percent(column);
-    return reading === null || reading.percent || reading.value.lte(whole) ? reading?.value ?? null : reading.value.div(hundred);
+    return reading === null || reading.percent || reading.value.lte(whole) ? (reading?.value ?? null) : reading.value.div(hundred);
   }
 
   /**
@@ -161,7 +182,11 @@ export class Row {
   dates(column: At): readonly IsoDate[] | null {
     const cell = this.filled(column);
     if (cell === null) return null;
-    const read = String(cell).split(";").map((part) => part.trim()).filter((part) => part !== "").map((part) => readDate(/^\d+$/.test(part) ? Number(part) : part, this.table.style));
+    const read = String(cell)
+      .split(";")
+      .map((part) => part.trim())
+      .filter((part) => part !== "")
+      .map((part) => readDate(/^\d+$/.test(part) ? Number(part) : part, this.table.style));
     return read.every((date) => date !== null) ? read : this.fault("not-a-date", column);
   }
 
@@ -176,7 +201,12 @@ export class Row {
     // Most are typed as they are listed.
     if ((words as readonly string[]).includes(typed)) return typed as Word;
     const key = plainWord(typed);
-    return words.find((word) => plainWord(word) === key) ?? wordMeant(typed, words) ?? wordBought(typed, words) ?? this.fault("not-in-list", column, { choices: words, ...likeOf(nearest(typed, words)) });
+    return (
+      words.find((word) => plainWord(word) === key) ??
+      wordMeant(typed, words) ??
+      wordBought(typed, words) ??
+      this.fault("not-in-list", column, { choices: words, ...likeOf(nearest(typed, words)) })
+    );
   }
 
   needChoice<Word extends string>(column: At, words: readonly Word[]): Word | null {
@@ -197,13 +227,16 @@ export class Row {
 
   /** Notes that an entry gives way to another of the same row, where both are filled: the other counts. */
   besides(column: At, counting: At): void {
-    if (this.text(column) !== null && !this.isFaulty(column)) this.fault("entry-beside", column, { other: { ...this.source, column: headingOf(counting) } });
+    if (this.text(column) !== null && !this.isFaulty(column))
+      this.fault("entry-beside", column, { other: { ...this.source, column: headingOf(counting) } });
   }
 
   /** Whether a fault of this cell is noted that leaves it without a value. */
   isFaulty(column: At): boolean {
     const heading = headingOf(column);
-    return this.faults.some((fault) => fault.column === heading && fault.code !== "value-differs" && (fault.code !== "stale-value" || fault.found === ""));
+    return this.faults.some(
+      (fault) => fault.column === heading && fault.code !== "value-differs" && (fault.code !== "stale-value" || fault.found === ""),
+    );
   }
 
   /** Whether the row cannot be read and nothing is wrong with it but that something is not typed yet. */

@@ -8,9 +8,13 @@ import { seasonReport } from "./report";
 import { inputTables } from "./templates";
 import { plain } from "./words";
 
-const made = (): readonly RawTable[] => inputTables.map(({ name, columns }) => ({
-  name, headers: columns.map(({ heading }) => heading), rows: [columns.map(() => "")], body: { sheet: name, row: 1, column: 0 },
-}));
+const made = (): readonly RawTable[] =>
+  inputTables.map(({ name, columns }) => ({
+    name,
+    headers: columns.map(({ heading }) => heading),
+    rows: [columns.map(() => "")],
+    body: { sheet: name, row: 1, column: 0 },
+  }));
 
 describe("the input tables", () => {
   it("are all that we read, and Matches", () => {
@@ -37,24 +41,44 @@ describe("the input tables", () => {
   });
 
   it("let Purchases be without Item, Quantity and Unit where it has Kind and For, and not else", () => {
-    const missing = (headers: readonly string[]) => readSeason({ dateSystem: "1900", ranges: new Map(), tables: [...made().filter(({ name }) => name !== "Purchases"), { ...made().find(({ name }) => name === "Purchases")!, headers, rows: [] }] })
-      .problems.filter(({ code }) => code === "column-missing").map(({ at }) => at.column);
+    const missing = (headers: readonly string[]) =>
+      readSeason({
+        dateSystem: "1900",
+        ranges: new Map(),
+        tables: [
+          ...made().filter(({ name }) => name !== "Purchases"),
+          { ...made().find(({ name }) => name === "Purchases")!, headers, rows: [] },
+        ],
+      })
+        .problems.filter(({ code }) => code === "column-missing")
+        .map(({ at }) => at.column);
     expect(missing(["Date", "Amount", "Kind", "For"])).toEqual([]);
     expect(missing(["Amount", "Kind", "For"])).toEqual(["Date"]);
     expect(missing(["Date", "Amount", "Kind"])).toEqual(["Item", "Quantity", "Unit"]);
   });
 
   it("mark every column that a reader cannot do without", () => {
-    const required = (table: string) => inputTables.find(({ name }) => name === table)!.columns.filter((column) => column.required).map(({ heading }) => heading);
+    const required = (table: string) =>
+      inputTables
+        .find(({ name }) => name === table)!
+        .columns.filter((column) => column.required)
+        .map(({ heading }) => heading);
     for (const { name } of inputTables.filter((each) => each.name !== "Matches")) {
       for (const heading of required(name)) {
         // A table of bills charged directly need not have them.
         if (name === "Purchases" && heading !== "Date") continue;
         // Nor a table of loads with the scale's two weights a net one.
         if (name === "Harvest" && heading === "Weight or bushels") continue;
-        const without = made().map((table) => table.name !== name ? table : { ...table, headers: table.headers.map((each) => (each === heading ? "Other" : each)) });
+        const without = made().map((table) =>
+          table.name !== name ? table : { ...table, headers: table.headers.map((each) => (each === heading ? "Other" : each)) },
+        );
         const { problems } = readSeason({ dateSystem: "1900", tables: without, ranges: new Map() });
-        expect(problems.some(({ code, at }) => code === "column-missing" && at.column !== undefined && plain(heading).startsWith(plain(at.column))), `${name} ${heading}`).toBe(true);
+        expect(
+          problems.some(
+            ({ code, at }) => code === "column-missing" && at.column !== undefined && plain(heading).startsWith(plain(at.column)),
+          ),
+          `${name} ${heading}`,
+        ).toBe(true);
       }
     }
   });

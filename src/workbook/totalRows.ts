@@ -13,7 +13,16 @@ export function isTotalRow(cells: readonly Cell[]): boolean {
 
 /** Whether each number of a row is the sum of those above it in its column, of two or more; a row without a number is none. */
 export function isSumRow(cells: readonly Cell[], above: readonly (readonly Cell[])[]): boolean {
-  const sums = cells.flatMap((cell, column) => (typeof cell === "number" ? [isSumOf(cell, above.map((row) => row[column] ?? ""))] : []));
+  const sums = cells.flatMap((cell, column) =>
+    typeof cell === "number"
+      ? [
+          isSumOf(
+            cell,
+            above.map((row) => row[column] ?? ""),
+          ),
+        ]
+      : [],
+  );
   return sums.length > 0 && sums.every((isSum) => isSum);
 }
 

@@ -16,7 +16,8 @@ const revenueTables = new Set(["Crops", "Fields", "Harvest", "Stand counts"]);
  * where it is charged as it is bought; a machine to the fields that it works; a field to its crop; a crop to its fields;
  * all of them to the farm, and the farm to all. Where a cost is shared by revenue, what changes the revenue of one field
  * changes the cost of all. A change rests on the field or crop that it sells; what is wrong in the change itself touches
- * nothing else, nor does what is wrong in the checks of the planter; what is wrong in the cash flow alone leaves the budgets complete. What is only to check makes nothing
+ * nothing else, nor does what is wrong in the checks of the planter; what is wrong in the cash flow alone leaves the budgets
+ * complete. What is only to check makes nothing
  * incomplete and is ignored.
  */
 export function problemsBySubject(season: Season, all: readonly Problem[]): (subject: Subject) => readonly Problem[] {
@@ -24,7 +25,9 @@ export function problemsBySubject(season: Season, all: readonly Problem[]): (sub
   if (problems.length === 0) return () => problems;
   const reach = reachOf(season);
   const groups = groupsOf(problems, season).map(({ touches, spreads, positions }) => ({ reached: reach(touches, spreads), positions }));
-  const ofFarm = problems.filter(({ touches }) => touches.length === 0 || touches.some(({ of }) => of !== "change" && of !== "cash flow" && !isAside(of)));
+  const ofFarm = problems.filter(
+    ({ touches }) => touches.length === 0 || touches.some(({ of }) => of !== "change" && of !== "cash flow" && !isAside(of)),
+  );
   const ofCashFlow = problems.filter(({ touches }) => touches.length === 0 || touches.some(({ of }) => of !== "change" && !isAside(of)));
   const ofAll = groups.filter(({ reached }) => reached === "all");
   const bySubject = new Map<string, Group[]>();
@@ -79,7 +82,12 @@ function reachOf(season: Season): (touches: readonly Subject[], spreads: Spreads
   const asUsed = new Set(season.items.filter((item) => item.charged === "as used").map((item) => item.name));
   const [usedIn, workedBy] = [usersOfItems(season), fieldsOfMachines(season)];
   const names = (of: Subject["of"], all: readonly { readonly name: string }[]) => all.map(({ name }) => `${of} ${name}`);
-  const known = new Set([...names("field", season.fields), ...names("crop", season.crops), ...names("item", season.items), ...names("machine", season.machines ?? [])]);
+  const known = new Set([
+    ...names("field", season.fields),
+    ...names("crop", season.crops),
+    ...names("item", season.items),
+    ...names("machine", season.machines ?? []),
+  ]);
   // Of what is not in the season at all nobody can say how far it would reach.
   const isLost = (subject: Subject) => "name" in subject && subject.of !== "change" && !known.has(keyOf(subject));
   const andCrop = (field: string): readonly string[] => {
@@ -88,23 +96,36 @@ function reachOf(season: Season): (touches: readonly Subject[], spreads: Spreads
   };
   const beyond = (subject: Subject, spreads: Spreads): readonly string[] => {
     switch (subject.of) {
-      case "field": return andCrop(subject.name);
-      case "crop": return season.fields.filter((field) => field.crop === subject.name).map((field) => `field ${field.name}`);
+      case "field":
+        return andCrop(subject.name);
+      case "crop":
+        return season.fields.filter((field) => field.crop === subject.name).map((field) => `field ${field.name}`);
       // How much of an item is used in one field changes no other field's cost, unless the item is charged as bought.
-      case "item": return spreads === "use" && asUsed.has(subject.name) ? [] : [...usedIn.get(subject.name)!].flatMap(andCrop);
-      case "machine": return [...(workedBy.get(subject.name) ?? [])].flatMap(andCrop);
-      case "farm": case "cash flow": case "planter": case "weeds": case "weather": case "change": return [];
+      case "item":
+        return spreads === "use" && asUsed.has(subject.name) ? [] : [...usedIn.get(subject.name)!].flatMap(andCrop);
+      case "machine":
+        return [...(workedBy.get(subject.name) ?? [])].flatMap(andCrop);
+      case "farm":
+      case "cash flow":
+      case "planter":
+      case "weeds":
+      case "weather":
+      case "change":
+        return [];
     }
   };
   const isOfAll = (subject: Subject, spreads: Spreads) =>
     subject.of === "farm" || isLost(subject) || (spreads === "revenue" && (subject.of === "field" || subject.of === "crop"));
-  return (touches, spreads) => touches.some((subject) => isOfAll(subject, spreads))
-    ? "all" : new Set(touches.flatMap((subject) => [keyOf(subject), ...beyond(subject, spreads)]));
+  return (touches, spreads) =>
+    touches.some((subject) => isOfAll(subject, spreads))
+      ? "all"
+      : new Set(touches.flatMap((subject) => [keyOf(subject), ...beyond(subject, spreads)]));
 }
 
 /** The field or crop whose grain a change sells, as a key. */
 const soldBy = ({ changes = [] }: Season, name: string): readonly string[] =>
-  changes.filter((change) => change.name === name && change.target !== null && change.lines.some(({ sellsCrop }) => sellsCrop))
+  changes
+    .filter((change) => change.name === name && change.target !== null && change.lines.some(({ sellsCrop }) => sellsCrop))
     .map(({ target }) => ("field" in target! ? `field ${target.field}` : `crop ${target!.crop}`));
 
 /** The fields that each machine works. */

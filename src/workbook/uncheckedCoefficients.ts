@@ -8,14 +8,20 @@ import { repairFactors } from "../core/tables/repairFactors";
 export type Unchecked = { readonly machine: string; readonly kind: Extract<Kind, "repairs" | "machine ownership">; readonly class: string };
 
 const ofPart = ({ name, repairClass, salvage }: MachinePart): readonly Unchecked[] => [
-  ...(repairClass !== null && repairFactors[repairClass].certainty === "from memory" ? [{ machine: name, kind: "repairs", class: repairClass } as const] : []),
-  ...(salvage !== null && "by" in salvage && remainingValueFactors[salvage.by].certainty === "from memory" ? [{ machine: name, kind: "machine ownership", class: salvage.by } as const] : []),
+  ...(repairClass !== null && repairFactors[repairClass].certainty === "from memory"
+    ? [{ machine: name, kind: "repairs", class: repairClass } as const]
+    : []),
+  ...(salvage !== null && "by" in salvage && remainingValueFactors[salvage.by].certainty === "from memory"
+    ? [{ machine: name, kind: "machine ownership", class: salvage.by } as const]
+    : []),
 ];
 
 /** Those of the machines that do work of this season, each once. */
 export function uncheckedCoefficients({ machines = [], operations }: Season): readonly Unchecked[] {
   const used = new Set(operations.flatMap(({ cost }) => (cost.basis === "machine" ? [cost.machine] : [])));
-  const all = machines.filter(({ name }) => used.has(name)).flatMap(({ main, tractor }) => [main, ...(tractor === null ? [] : [tractor])].flatMap(ofPart));
+  const all = machines
+    .filter(({ name }) => used.has(name))
+    .flatMap(({ main, tractor }) => [main, ...(tractor === null ? [] : [tractor])].flatMap(ofPart));
   return [...new Map(all.map((each) => [`${each.machine}\n${each.kind}`, each])).values()];
 }
 
@@ -33,11 +39,18 @@ export function uncheckedNotes(season: Season): readonly string[] {
   const all = uncheckedCoefficients(season);
   if (all.length === 0) return [];
   const told = all.map(({ machine, kind, class: of }) => `${machine} (${kind}, class ${of})`).join(", ");
-  return [`${uncheckedMark} Rests on published coefficients that we have from memory and did not check against print: ${told}. Enter repairs or a salvage value of your own instead.`];
+  return [
+    `${uncheckedMark} Rests on published coefficients that ` +
+      `we have from memory and did not check against print: ` +
+      `${told}. Enter repairs or a ` +
+      `salvage value of your own instead.`,
+  ];
 }
 
 /** The same in one line, by classes, where a page has no room for machines. */
 export function uncheckedInShort(season: Season): readonly string[] {
   const classes = [...new Set(uncheckedCoefficients(season).map((each) => each.class))];
-  return classes.length === 0 ? [] : [`${uncheckedMark} Some of it by coefficients not checked against print (classes ${classes.join(", ")}); see Cost per acre.`];
+  return classes.length === 0
+    ? []
+    : [`${uncheckedMark} Some of it by coefficients not checked against print (classes ${classes.join(", ")}); see Cost per acre.`];
 }

@@ -14,14 +14,22 @@ export function weatherProblems({ settings: { seasonYear }, fields, weather = []
   const names = [...new Set(weather.flatMap(({ place }) => place ?? []))];
   const later = seasonYear === null ? [] : weather.filter(({ date }) => date.slice(0, 4) > seasonYear);
   return [
-    ...fields.filter((field) => field.planted !== null || (field.weatherPlace ?? null) !== null).flatMap((field): readonly Problem[] => {
-      if (placeOfField(field, places) !== null) return [];
-      const { weatherPlace = null, source } = field;
-      const at = { ...source, column: fieldColumns.columns.weatherPlace.heading };
-      if (weatherPlace === null) return [{ code: "weather-place-missing", at, found: field.name, choices: names, touches }];
-      const like = nearest(weatherPlace, names);
-      return [{ code: "weather-place-unknown", at, found: weatherPlace, touches, ...(like === null ? {} : { like }) }];
-    }),
-    ...later.map(({ date, source }): Problem => ({ code: "day-later", at: { ...source, column: weatherColumns.columns.date.heading }, found: date, like: seasonYear!, touches })),
+    ...fields
+      .filter((field) => field.planted !== null || (field.weatherPlace ?? null) !== null)
+      .flatMap((field): readonly Problem[] => {
+        if (placeOfField(field, places) !== null) return [];
+        const { weatherPlace = null, source } = field;
+        const at = { ...source, column: fieldColumns.columns.weatherPlace.heading };
+        if (weatherPlace === null) return [{ code: "weather-place-missing", at, found: field.name, choices: names, touches }];
+        const like = nearest(weatherPlace, names);
+        return [{ code: "weather-place-unknown", at, found: weatherPlace, touches, ...(like === null ? {} : { like }) }];
+      }),
+    ...later.map(({ date, source }): Problem => ({
+      code: "day-later",
+      at: { ...source, column: weatherColumns.columns.date.heading },
+      found: date,
+      like: seasonYear!,
+      touches,
+    })),
   ];
 }

@@ -25,7 +25,11 @@ export function wideSums(rows: readonly (readonly Cell[])[], money: readonly num
     if (filled.length === 0) return;
     const isEnough = filled.length >= (isBlank(cells[named] ?? "") ? 1 : fewestColumns);
     const parts = isEnough ? [since, all].find((above) => adds(row, above, filled, money)) : undefined;
-    if (parts === undefined) [since, all] = [[...since, row], [...all, row]];
+    if (parts === undefined)
+      [since, all] = [
+        [...since, row],
+        [...all, row],
+      ];
     else {
       sums.set(index, parts.length);
       since = [];
@@ -36,9 +40,16 @@ export function wideSums(rows: readonly (readonly Cell[])[], money: readonly num
 
 function adds({ numbers }: Row, above: readonly Row[], filled: readonly number[], money: readonly number[]): boolean {
   if (above.length < fewestRows) return false;
-  const weights = numbers.map((_, column) => column).filter((column) => !money.includes(column) && above.every((row) => (row.numbers[column] ?? null) !== null));
-  return [null, ...weights].some((weight) => filled.every((column) =>
-    above.reduce((sum, row) => sum.plus((row.numbers[column] ?? zero).times(weight === null ? 1 : row.numbers[weight]!)), zero).eq(numbers[column]!)));
+  const weights = numbers
+    .map((_, column) => column)
+    .filter((column) => !money.includes(column) && above.every((row) => (row.numbers[column] ?? null) !== null));
+  return [null, ...weights].some((weight) =>
+    filled.every((column) =>
+      above
+        .reduce((sum, row) => sum.plus((row.numbers[column] ?? zero).times(weight === null ? 1 : row.numbers[weight]!)), zero)
+        .eq(numbers[column]!),
+    ),
+  );
 }
 
 /** Text counts as far as it can be read without knowing how the workbook writes numbers. */

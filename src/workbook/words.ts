@@ -9,7 +9,8 @@ export const plainWord = (text: string): string => plain(text).replace("labor", 
 /** A heading without its unit in brackets, percent sign or star; words for hectares are taken as those for acres. */
 export const plainHeading = (heading: string): string =>
   plainWord(heading.replace(/\([^)]*\)/g, "").replace(/[%*★:]/g, ""))
-    .replace(/perhectare$|perha$/, "peracre").replace(/^(hectares|area|ha|ac)$/, "acres");
+    .replace(/perhectare$|perha$/, "peracre")
+    .replace(/^(hectares|area|ha|ac)$/, "acres");
 
 /** The name among `known` that is most like `text`: at most a third of its letters differ. */
 export function nearest(text: string, known: Iterable<string>): string | null {

@@ -25,7 +25,12 @@ export function yearsUnlike(season: Season): readonly Problem[] {
   const { seasonYear } = season.settings;
   const span = seasonYear === null ? null : monthsOfSeason(seasonYear);
   const isFar = ({ date }: Dated) => span !== null && (date < `${span.first}-01` || date > `${span.last}-31`);
-  return columnsOf(season).flatMap(({ column, cells }) => unlikeIn(cells.filter((cell) => !isFar(cell)), column));
+  return columnsOf(season).flatMap(({ column, cells }) =>
+    unlikeIn(
+      cells.filter((cell) => !isFar(cell)),
+      column,
+    ),
+  );
 }
 
 /**
@@ -55,20 +60,33 @@ type Column = { readonly column: string; readonly cells: readonly Dated[] };
 
 function columnsOf({ fields, purchases, applications, operations, sales, harvest, standCounts = [] }: Season): readonly Column[] {
   const cropsOfFields = new Map(fields.map(({ name, crop }) => [name, crop]));
-  const cropOf = (subject: Subject) => (subject.of === "field" ? cropsOfFields.get(subject.name) : subject.of === "crop" ? subject.name : null);
+  const cropOf = (subject: Subject) =>
+    subject.of === "field" ? cropsOfFields.get(subject.name) : subject.of === "crop" ? subject.name : null;
   // What is done in the year in which its crop is planted is in step with the crop, whatever the rows beside it are about.
   const cropAndYear = (crop: string | null | undefined, date: IsoDate) => `${crop ?? ""} ${date.slice(0, 4)}`;
-  const planting = new Set(fields.flatMap(({ crop, plannedPlanting, planted }) => (
-    [plannedPlanting, planted].flatMap((date) => (date === null ? [] : [cropAndYear(crop, date)]))
-  )));
+  const planting = new Set(
+    fields.flatMap(({ crop, plannedPlanting, planted }) =>
+      [plannedPlanting, planted].flatMap((date) => (date === null ? [] : [cropAndYear(crop, date)])),
+    ),
+  );
   const column = <Row extends { readonly source: EntryRef }>(
-    { heading: name }: Named, rows: readonly Row[], dateOf: (row: Row) => IsoDate | null, subjectOf: (row: Row) => Subject,
+    { heading: name }: Named,
+    rows: readonly Row[],
+    dateOf: (row: Row) => IsoDate | null,
+    subjectOf: (row: Row) => Subject,
   ): Column => ({
     column: name,
     cells: rows.flatMap((row) => {
       const [date, subject] = [dateOf(row), subjectOf(row)];
       if (date === null) return [];
-      return [{ date, source: row.source, subject, isRight: name === purchaseColumns.columns.date.heading && planting.has(cropAndYear(cropOf(subject), date)) }];
+      return [
+        {
+          date,
+          source: row.source,
+          subject,
+          isRight: name === purchaseColumns.columns.date.heading && planting.has(cropAndYear(cropOf(subject), date)),
+        },
+      ];
     }),
   });
   const ofField = ({ field }: { readonly field: string }): Subject => ({ of: "field", name: field });
@@ -77,15 +95,37 @@ function columnsOf({ fields, purchases, applications, operations, sales, harvest
     "field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop };
   return [
     // Winter wheat between two fields of corn is planted in the year before.
-    ...[...new Set(fields.map(({ crop }) => crop))].map((crop) => fields.filter((field) => field.crop === crop)).flatMap((ofCrop) => [
-      column(fieldColumns.columns.plannedPlanting, ofCrop, ({ plannedPlanting }) => plannedPlanting, ({ name }) => ({ of: "field", name })),
-      column(fieldColumns.columns.planted, ofCrop, ({ planted }) => planted, ({ name }) => ({ of: "field", name })),
-    ]),
+    ...[...new Set(fields.map(({ crop }) => crop))]
+      .map((crop) => fields.filter((field) => field.crop === crop))
+      .flatMap((ofCrop) => [
+        column(
+          fieldColumns.columns.plannedPlanting,
+          ofCrop,
+          ({ plannedPlanting }) => plannedPlanting,
+          ({ name }) => ({ of: "field", name }),
+        ),
+        column(
+          fieldColumns.columns.planted,
+          ofCrop,
+          ({ planted }) => planted,
+          ({ name }) => ({ of: "field", name }),
+        ),
+      ]),
     column(purchaseColumns.columns.date, purchases, ({ date }) => date, ofItem),
-    column(purchaseColumns.columns.paidOn, purchases.filter(({ date, paidOn }) => date !== paidOn), ({ paidOn }) => paidOn, ofItem),
+    column(
+      purchaseColumns.columns.paidOn,
+      purchases.filter(({ date, paidOn }) => date !== paidOn),
+      ({ paidOn }) => paidOn,
+      ofItem,
+    ),
     column(applicationColumns.columns.date, applications, ({ date }) => date, ofTarget),
     column(operationColumns.columns.date, operations, ({ date }) => date, ofTarget),
-    column(saleColumns.columns.date, sales, ({ date }) => date, ({ crop }) => ({ of: "crop", name: crop })),
+    column(
+      saleColumns.columns.date,
+      sales,
+      ({ date }) => date,
+      ({ crop }) => ({ of: "crop", name: crop }),
+    ),
     column(harvestColumns.columns.date, harvest, ({ date }) => date, ofField),
     column(standCountColumns.columns.date, standCounts, ({ date }) => date, ofField),
   ];

@@ -14,5 +14,5 @@ export function yieldUnitNamed(typed: string, areaUnit: AreaUnit, beside: YieldU
   const written = typed.split(/\/| per /i)[0]!;
   if (/^(bu|bushels?|bus|bu\.)$/.test(plain(written))) return "bu";
   const measure = measureMeant(written, areaUnit, beside);
-  return measure === "ton-unclear" ? measure : yieldUnits.find((unit) => unit === measure?.name) ?? null;
+  return measure === "ton-unclear" ? measure : (yieldUnits.find((unit) => unit === measure?.name) ?? null);
 }

@@ -19,15 +19,36 @@ const built = fileURLToPath(new URL("../../.tmp/bench/product.mjs", import.meta.
 const asked = process.argv[2];
 if (asked === undefined) {
   buildSync({
-    entryPoints: [fileURLToPath(new URL("product.ts", import.meta.url))], outfile: built, logLevel: "warning",
-    bundle: true, platform: "node", format: "esm", target: "es2022", minify: true,
+    entryPoints: [fileURLToPath(new URL("product.ts", import.meta.url))],
+    outfile: built,
+    logLevel: "warning",
+    bundle: true,
+    platform: "node",
+    format: "esm",
+    target: "es2022",
+    minify: true,
   });
 }
 const { inputTables, newWorkbook, openWorkbook, reportJson, seasonReport } = (await import(pathToFileURL(built).href)) as typeof Product;
 
 const sizes = [1_000, 10_000, 100_000];
-const heading = ["entry rows", "cells", "figures ms", "(least-most)", "with every field ms", "rows/s", "plain loop ms", "times", "open ms", "reread ms", "save ms", "file KB", "peak MB"];
-const line = (cells: readonly (string | number)[]) => console.log(cells.map((cell, index) => String(cell).padStart(Math.max(8, heading[index]!.length) + 2)).join(""));
+const heading = [
+  "entry rows",
+  "cells",
+  "figures ms",
+  "(least-most)",
+  "with every field ms",
+  "rows/s",
+  "plain loop ms",
+  "times",
+  "open ms",
+  "reread ms",
+  "save ms",
+  "file KB",
+  "peak MB",
+];
+const line = (cells: readonly (string | number)[]) =>
+  console.log(cells.map((cell, index) => String(cell).padStart(Math.max(8, heading[index]!.length) + 2)).join(""));
 
 /** Multiplies and adds up the numbers of every row, by its first text. */
 function plainLoop({ tables }: WorkbookContent): number {
@@ -68,10 +89,16 @@ async function measure(entries: number): Promise<void> {
   // The season's figures of a field are worked out when a page opens it; the report for programs asks for all of them.
   const all = timed(runs, () => JSON.stringify(reportJson(seasonReport(content))));
   const bytes = await fileOf(content);
-  const open = await timedAsync(3, async () => { await opened(bytes).read(); });
+  const open = await timedAsync(3, async () => {
+    await opened(bytes).read();
+  });
   const workbook = opened(bytes);
   await workbook.read();
-  const one = new Map(content.tables.find(({ name }) => name === "Sales")!.headers.map((header, index) => [header, content.tables.find(({ name }) => name === "Sales")!.rows[0]![index]!]));
+  const one = new Map(
+    content.tables
+      .find(({ name }) => name === "Sales")!
+      .headers.map((header, index) => [header, content.tables.find(({ name }) => name === "Sales")!.rows[0]![index]!]),
+  );
   const reread = await timedAsync(5, async () => {
     await workbook.changeCells([{ table: "Sales", row: 1, column: "Price", value: 4 }]);
     await workbook.read();
@@ -82,8 +109,19 @@ async function measure(entries: number): Promise<void> {
   });
   const whole = (ms: number) => (ms < 10 ? ms.toFixed(2) : ms.toFixed(0));
   line([
-    entries, cells, whole(figures.median), `(${whole(figures.least)}-${whole(figures.most)})`, whole(all.median), Math.round(entries / (figures.median / 1000)), plain.median.toFixed(2),
-    (figures.median / plain.median).toFixed(0), whole(open), whole(reread), whole(save), Math.round(bytes.length / 1024), Math.round(process.resourceUsage().maxRSS / 1024),
+    entries,
+    cells,
+    whole(figures.median),
+    `(${whole(figures.least)}-${whole(figures.most)})`,
+    whole(all.median),
+    Math.round(entries / (figures.median / 1000)),
+    plain.median.toFixed(2),
+    (figures.median / plain.median).toFixed(0),
+    whole(open),
+    whole(reread),
+    whole(save),
+    Math.round(bytes.length / 1024),
+    Math.round(process.resourceUsage().maxRSS / 1024),
   ]);
 }
 
@@ -107,16 +145,30 @@ function opened(bytes: Uint8Array) {
 async function fileOf({ tables }: WorkbookContent): Promise<Uint8Array> {
   const workbook = newWorkbook();
   await workbook.makeTables(inputTables.filter(({ name }) => tables.some((table) => table.name === name)));
-  for (const { name, headers, rows } of tables) await workbook.addRows(name, rows.map((row) => new Map(headers.map((header, index) => [header, row[index]!]))));
+  for (const { name, headers, rows } of tables)
+    await workbook.addRows(
+      name,
+      rows.map((row) => new Map(headers.map((header, index) => [header, row[index]!]))),
+    );
   return workbook.save();
 }
 
 if (asked !== undefined) await measure(Number(asked));
 else {
-  console.log(`Node ${process.version}. "figures" is cells to what the page Season shows; "with every field" to the report for programs; "times" is figures ÷ plain loop; "open" is bytes to cells; "reread" is one cell changed and all cells read again; "save" is one row added and the file packed.`);
+  console.log(
+    `Node ${process.version}. "figures" is cells to what ` +
+      `the page Season shows; "with every field" to the ` +
+      `report for ` +
+      `programs; "times" is figures ÷ plain loop; "open" ` +
+      `is bytes to cells; "reread" is one cell changed ` +
+      `and all cells ` +
+      `read again; "save" is one row added and the file packed.`,
+  );
   line(heading);
   for (const size of sizes) {
-    const { status } = spawnSync(process.execPath, [...process.execArgv, fileURLToPath(import.meta.url), String(size)], { stdio: "inherit" });
+    const { status } = spawnSync(process.execPath, [...process.execArgv, fileURLToPath(import.meta.url), String(size)], {
+      stdio: "inherit",
+    });
     if (status !== 0) process.exit(1);
   }
 }

@@ -9,7 +9,9 @@ type Rows = readonly (readonly Cell[])[];
  * are those of the demo, over and over, with quantities, rates and fields that differ.
  */
 export function seasonOf(entries: number): WorkbookContent {
-  const demo = new Map(demoTables().map(({ template, rows }) => [template.name, { headings: template.columns.map(({ heading }) => heading), rows }]));
+  const demo = new Map(
+    demoTables().map(({ template, rows }) => [template.name, { headings: template.columns.map(({ heading }) => heading), rows }]),
+  );
   const rowsOf = (name: string): Rows => demo.get(name)!.rows;
   const at = (name: string, heading: string) => demo.get(name)!.headings.indexOf(heading);
   const demoFields = rowsOf("Fields");
@@ -19,19 +21,31 @@ export function seasonOf(entries: number): WorkbookContent {
     return round === 0 ? row : row.with(0, `${row[0]} ${round + 1}`);
   });
   const fieldNames = fields.map((row) => String(row[0]));
-  const purchases = repeat(rowsOf("Purchases"), Math.round(entries * 0.4), (row, index) => row.with(at("Purchases", "Quantity"), 1 + (index % 97) / 4));
+  const purchases = repeat(rowsOf("Purchases"), Math.round(entries * 0.4), (row, index) =>
+    row.with(at("Purchases", "Quantity"), 1 + (index % 97) / 4),
+  );
   // A field whose harvest is done has loads, in each of its copies.
   const loads = fields.flatMap((row, index) => {
     const original = demoFields[index % demoFields.length]![0];
-    return rowsOf("Harvest").filter(([field]) => field === original).map((load) => load.with(0, row[0]!));
+    return rowsOf("Harvest")
+      .filter(([field]) => field === original)
+      .map((load) => load.with(0, row[0]!));
   });
-  const inFields = (name: string, count: number) => repeat(rowsOf(name), count, (row, index) => row.with(0, fieldNames[index % fieldCount]!));
+  const inFields = (name: string, count: number) =>
+    repeat(rowsOf(name), count, (row, index) => row.with(0, fieldNames[index % fieldCount]!));
   const grown = new Map<string, Rows>([
-    ["Fields", fields], ["Purchases", purchases], ["Harvest", loads],
-    ["Applications", inFields("Applications", Math.round(entries * 0.45))], ["Operations", inFields("Operations", Math.round(entries * 0.15))],
+    ["Fields", fields],
+    ["Purchases", purchases],
+    ["Harvest", loads],
+    ["Applications", inFields("Applications", Math.round(entries * 0.45))],
+    ["Operations", inFields("Operations", Math.round(entries * 0.15))],
   ]);
-  const tables = [...demo].map(([name, { headings, rows }]) =>
-    ({ name, headers: headings, rows: grown.get(name) ?? rows, body: { sheet: name, row: 1, column: 0 } }));
+  const tables = [...demo].map(([name, { headings, rows }]) => ({
+    name,
+    headers: headings,
+    rows: grown.get(name) ?? rows,
+    body: { sheet: name, row: 1, column: 0 },
+  }));
   return { dateSystem: "1900", tables, ranges: new Map() };
 }
 

@@ -40,7 +40,8 @@ describe("where things stay", () => {
 
   it("keeps the top bar whatever scrolls the page", async () => {
     await page.evaluate(() => {
-      for (const each of document.querySelectorAll("html, body, #desk, .desk-root, .fui-FluentProvider, .desk, .both, .work")) each.scrollTop = 5000;
+      for (const each of document.querySelectorAll("html, body, #desk, .desk-root, .fui-FluentProvider, .desk, .both, .work"))
+        each.scrollTop = 5000;
       window.scrollTo(0, 5000);
     });
     expect((await page.locator(".top").boundingBox())?.y).toBe(0);
@@ -57,7 +58,9 @@ describe("where things stay", () => {
     else await page.getByRole("button", { name: answer }).click();
     await eventually(() => page.locator("dialog[open], [aria-hidden=true] .desk, .desk[aria-hidden], [inert]").count()).toBe(0);
     await eventually(() => page.getByRole("button", { name: "Save", exact: true }).count()).toBe(1);
-    await eventually(() => page.locator(".file").innerText()).toMatch(answer === "Open without saving" ? /^demo-season\.xlsx$/ : /changes not saved/);
+    await eventually(() => page.locator(".file").innerText()).toMatch(
+      answer === "Open without saving" ? /^demo-season\.xlsx$/ : /changes not saved/,
+    );
   });
 });
 
@@ -74,8 +77,17 @@ describe("what is not in a file yet", () => {
   });
 });
 
-const rows = (first: number, count: number, column: number) => Promise.all(Array.from({ length: count }, (_, index) =>
-  page.locator(`.sheet .row[data-row="${first - 1 + index}"] > [data-column="${column}"]`).evaluate((each) => [...each.childNodes].filter((node) => node.nodeType === 3).map((node) => node.textContent).join(""))));
+const rows = (first: number, count: number, column: number) =>
+  Promise.all(
+    Array.from({ length: count }, (_, index) =>
+      page.locator(`.sheet .row[data-row="${first - 1 + index}"] > [data-column="${column}"]`).evaluate((each) =>
+        [...each.childNodes]
+          .filter((node) => node.nodeType === 3)
+          .map((node) => node.textContent)
+          .join(""),
+      ),
+    ),
+  );
 const status = () => page.locator(".status").innerText();
 const tool = (name: string) => page.getByRole("toolbar", { name: "What to do with the table" }).getByRole("button", { name, exact: true });
 const click = (address: string) => cell(page, address).click();
@@ -141,7 +153,9 @@ describe.each(["keyboard", "mouse"] as const)("by %s", (by) => {
     await use("Filter", "Control+Shift+f");
     await page.keyboard.type("potash");
     await press("Enter");
-    await eventually(() => page.locator(".filtered").innerText()).toMatch(new RegExp(`^\\d+ of ${purchases} entries are shown, those with “potash”; \\d+ are hidden\\. Figures count all of them\\.`));
+    await eventually(() => page.locator(".filtered").innerText()).toMatch(
+      new RegExp(`^\\d+ of ${purchases} entries are shown, those with “potash”; \\d+ are hidden\\. Figures count all of them\\.`),
+    );
     const shown = await page.locator('.sheet .row > [data-column="1"]').allInnerTexts();
     expect(shown.filter((words) => words !== "").every((words) => /potash/i.test(words))).toBe(true);
     expect(await figures()).toEqual(before);
@@ -220,13 +234,17 @@ describe.each(["keyboard", "mouse"] as const)("by %s", (by) => {
 
   it("prints all of what is shown, and nothing else", async () => {
     await page.evaluate(() => {
-      window.print = () => { Object.assign(window, { printed: document.querySelector(".printed")?.querySelectorAll("tbody tr").length }); };
+      window.print = () => {
+        Object.assign(window, { printed: document.querySelector(".printed")?.querySelectorAll("tbody tr").length });
+      };
     });
     await use("Print", "Control+p");
     await eventually(() => page.evaluate(() => (window as unknown as { printed?: number }).printed)).toBe(purchases);
     await page.emulateMedia({ media: "print" });
     expect(await page.locator(".printed").isVisible()).toBe(true);
-    expect(await page.locator(".top, .work, .pane").evaluateAll((parts) => parts.every((part) => getComputedStyle(part).display === "none"))).toBe(true);
+    expect(
+      await page.locator(".top, .work, .pane").evaluateAll((parts) => parts.every((part) => getComputedStyle(part).display === "none")),
+    ).toBe(true);
     await page.emulateMedia({ media: "screen" });
     await page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
     await eventually(() => page.locator(".printed").count()).toBe(0);
@@ -243,7 +261,11 @@ it("draws the charts of a sheet of results below its cells, and prints them with
   expect(await charts.first().locator("figcaption").innerText()).toBe("Corn: break-even price against expected price");
   // Four layers, each with the price that it needs beside the one expected.
   expect(await charts.first().locator("rect").count()).toBe(8);
-  await page.evaluate(() => { window.print = () => { (window as unknown as { drawn?: number }).drawn = document.querySelectorAll(".printed .charts svg").length; }; });
+  await page.evaluate(() => {
+    window.print = () => {
+      (window as unknown as { drawn?: number }).drawn = document.querySelectorAll(".printed .charts svg").length;
+    };
+  });
   await page.getByRole("button", { name: "Print", exact: true }).click();
   await eventually(() => page.evaluate(() => (window as unknown as { drawn?: number }).drawn)).toBe(await charts.count());
 });
@@ -259,7 +281,10 @@ it("takes a block of 5,000 entries that is pasted, as one step", async () => {
   await press("Control+Home");
   await press("Control+ArrowDown");
   await press("ArrowDown");
-  const lines = Array.from({ length: 5000 }, (_, day) => `2026-05-${String(1 + (day % 28)).padStart(2, "0")}\tShop supplies\t${day + 1}\teach\t1.25`);
+  const lines = Array.from(
+    { length: 5000 },
+    (_, day) => `2026-05-${String(1 + (day % 28)).padStart(2, "0")}\tShop supplies\t${day + 1}\teach\t1.25`,
+  );
   await page.evaluate((text) => navigator.clipboard.writeText(text), lines.join("\n"));
   const count = () => page.locator(".rail button[aria-current=true] .count").evaluate((each) => Number(each.firstChild?.textContent));
   const before = await count();
@@ -272,7 +297,14 @@ it("takes a block of 5,000 entries that is pasted, as one step", async () => {
 it.each([320, 800, 1280])("fits at a width of %d: no button is cut off or too small", async (width) => {
   await page.setViewportSize({ width, height: 700 });
   if (width < 640) await page.getByRole("button", { name: "Tools" }).click();
-  const cut = await page.locator(".top button, .tools button").evaluateAll((buttons, right) => buttons.filter((each) => (each as HTMLElement).offsetParent !== null)
-    .map((each) => ({ name: each.textContent, box: each.getBoundingClientRect() })).filter(({ box }) => box.right > right || box.left < 0 || box.height < 24).map(({ name }) => name), width);
+  const cut = await page.locator(".top button, .tools button").evaluateAll(
+    (buttons, right) =>
+      buttons
+        .filter((each) => (each as HTMLElement).offsetParent !== null)
+        .map((each) => ({ name: each.textContent, box: each.getBoundingClientRect() }))
+        .filter(({ box }) => box.right > right || box.left < 0 || box.height < 24)
+        .map(({ name }) => name),
+    width,
+  );
   expect(cut).toEqual([]);
 });

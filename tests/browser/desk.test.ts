@@ -14,10 +14,13 @@ const path = "/some/where/";
 /** The page may be slow on a busy machine. */
 const eventually = <Value>(look: () => Promise<Value>) => expect.poll(look, { timeout: 20_000, interval: 100 });
 
-/** What the pane shows once it has followed the grid, a moment after the last key: other figures than `before`, and the same ones for a second. */
+/**
+ * What the pane shows once it has followed the grid, a moment after the last key: other figures than `before`, and the same ones
+ * for a second.
+ */
 async function settledOutlooks(page: Page, before: readonly string[]): Promise<string[]> {
   await eventually(() => outlooks(page)).not.toEqual(before);
-  for (let figures = await outlooks(page); ; ) {
+  for (let figures = await outlooks(page); ;) {
     await page.waitForTimeout(1000);
     const later = await outlooks(page);
     if (JSON.stringify(later) === JSON.stringify(figures)) return later;
@@ -25,7 +28,10 @@ async function settledOutlooks(page: Page, before: readonly string[]): Promise<s
   }
 }
 
-const desk = deskBrowser({ viewport: { width: 1900, height: 900 }, permissions: ["clipboard-read", "clipboard-write"], acceptDownloads: true }, path);
+const desk = deskBrowser(
+  { viewport: { width: 1900, height: 900 }, permissions: ["clipboard-read", "clipboard-write"], acceptDownloads: true },
+  path,
+);
 let page: Page;
 beforeEach(async () => {
   page = await desk.open();
@@ -78,7 +84,10 @@ describe("entries", () => {
     const { headings } = await tableOnSheet(page);
     for (let step = 0; step < headings.indexOf("Status"); step += 1) await page.keyboard.press("ArrowRight");
     await page.keyboard.type("d");
-    await eventually(() => page.getByRole("listbox", { name: "Choices" }).getByRole("option").allInnerTexts()).toEqual(["done", "done as planned"]);
+    await eventually(() => page.getByRole("listbox", { name: "Choices" }).getByRole("option").allInnerTexts()).toEqual([
+      "done",
+      "done as planned",
+    ]);
     await page.keyboard.press("Enter");
     await page.keyboard.press("ArrowUp");
     expect(await page.locator(".sheet [data-active]").innerText()).toBe("done");
@@ -93,7 +102,9 @@ describe("entries", () => {
     await page.keyboard.type("7/20/2026");
     await page.keyboard.press("Tab");
     await page.keyboard.type("shop");
-    await eventually(() => page.getByRole("listbox", { name: "Choices" }).getByRole("option", { selected: true }).allInnerTexts()).toEqual(["Shop supplies"]);
+    await eventually(() => page.getByRole("listbox", { name: "Choices" }).getByRole("option", { selected: true }).allInnerTexts()).toEqual([
+      "Shop supplies",
+    ]);
     await page.keyboard.press("Enter");
     expect(await cell(page, below.replace("A", "B")).innerText()).toBe("Shop supplies");
     expect(await cell(page, below).innerText()).toContain("2026-07-20");
@@ -206,7 +217,14 @@ describe("files", () => {
     await page.setViewportSize({ width: 2400, height: 900 });
     await showSheet(page, "Purchases");
     const { headings } = await tableOnSheet(page);
-    await typeRow(page, headings, { Date: "7/20/2026", Item: "Shop supplies", Quantity: "1000", Unit: "each", Amount: "9000", Note: "Kept in the file" });
+    await typeRow(page, headings, {
+      Date: "7/20/2026",
+      Item: "Shop supplies",
+      Quantity: "1000",
+      Unit: "each",
+      Amount: "9000",
+      Note: "Kept in the file",
+    });
     await eventually(() => page.locator(".file").innerText()).toContain("changes not saved");
     const changed = await settledOutlooks(page, before);
     const file = join(desk.folder(), "saved.xlsx");
@@ -230,7 +248,9 @@ describe("files", () => {
     writeFileSync(file, "Dear Sirs");
     await drag(file);
     await eventually(() => page.locator(".notice-region").innerText()).toContain("letter.xlsx could not be opened");
-    expect(await page.locator(".notice-region").innerText()).toMatch(/This is plain text, as in a \.csv.*save it there as an Excel workbook \(\.xlsx\)\..*copy its rows/);
+    expect(await page.locator(".notice-region").innerText()).toMatch(
+      /This is plain text, as in a \.csv.*save it there as an Excel workbook \(\.xlsx\)\..*copy its rows/,
+    );
     expect(await page.locator(".notice-region").innerText()).toContain("demo-season.xlsx is still open");
     expect(await page.locator(".file").innerText()).toContain("demo-season.xlsx");
   });
@@ -247,10 +267,12 @@ describe("files", () => {
     await question.getByRole("button", { name: "Stay here" }).click();
     expect(await page.locator(".file").innerText()).toContain("changes not saved");
 
-    const left = new Promise<string>((asked) => page.once("dialog", (dialog) => {
-      asked(dialog.type());
-      void dialog.accept();
-    }));
+    const left = new Promise<string>((asked) =>
+      page.once("dialog", (dialog) => {
+        asked(dialog.type());
+        void dialog.accept();
+      }),
+    );
     await page.close({ runBeforeUnload: true });
     expect(await left).toBe("beforeunload");
   });
@@ -268,7 +290,7 @@ describe("without a mouse", () => {
     await page.keyboard.press("Tab");
     expect(await focused()).toContain("Skip to the sheet");
     await page.keyboard.press("Enter");
-    await eventually(focused).toContain('data-active');
+    await eventually(focused).toContain("data-active");
     // The first entry of Purchases, where the desk begins: its row on the sheet is the second.
     expect(await activeAddress(page)).toBe("A2");
     await page.keyboard.press("ArrowUp");
@@ -296,10 +318,11 @@ describe("without a mouse", () => {
   it("brings the table that is shown in sight in the rail without moving where Tab begins", async () => {
     await page.setViewportSize({ width: 1000, height: 400 });
     const rail = page.getByRole("navigation", { name: "Tables and sheets" });
-    const inSight = () => rail.evaluate((box) => {
-      const [whole, shown] = [box.getBoundingClientRect(), box.querySelector("[aria-current=true]")!.getBoundingClientRect()];
-      return box.scrollHeight > box.clientHeight && shown.top >= whole.top - 1 && shown.bottom <= whole.bottom + 1;
-    });
+    const inSight = () =>
+      rail.evaluate((box) => {
+        const [whole, shown] = [box.getBoundingClientRect(), box.querySelector("[aria-current=true]")!.getBoundingClientRect()];
+        return box.scrollHeight > box.clientHeight && shown.top >= whole.top - 1 && shown.bottom <= whole.bottom + 1;
+      });
     await rail.locator("[aria-current=true]").focus();
     for (const key of ["End", "Home", "End", "ArrowUp"]) {
       await page.keyboard.press(key);
@@ -308,7 +331,9 @@ describe("without a mouse", () => {
     // Whatever the browser makes of scrollIntoView, the page never asks for it while it starts.
     await page.addInitScript(() => {
       const asked: string[] = ((window as unknown as { asked: string[] }).asked = []);
-      Element.prototype.scrollIntoView = function record() { asked.push(this.outerHTML.slice(0, 80)); };
+      Element.prototype.scrollIntoView = function record() {
+        asked.push(this.outerHTML.slice(0, 80));
+      };
     });
     await page.reload();
     await page.locator("#pane .pn-figure").first().waitFor();
@@ -316,7 +341,10 @@ describe("without a mouse", () => {
   });
 
   it.each([
-    ["light", 1280], ["light", 450], ["dark", 1280], ["dark", 450],
+    ["light", 1280],
+    ["light", 450],
+    ["dark", 1280],
+    ["dark", 450],
   ] as const)("has nothing for axe to find in %s colours at a width of %d", async (colorScheme, width) => {
     await page.emulateMedia({ colorScheme });
     await page.setViewportSize({ width, height: 800 });
@@ -327,7 +355,9 @@ describe("without a mouse", () => {
       await page.waitForTimeout(500);
       await page.evaluate(axe);
       const violations = await page.evaluate(async () => {
-        const found = await (window as unknown as { axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } }).axe.run();
+        const found = await (
+          window as unknown as { axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } }
+        ).axe.run();
         return found.violations.map(({ id, nodes }) => ({ id, html: nodes.map(({ html }) => html) }));
       });
       expect(violations).toEqual([]);
@@ -339,11 +369,14 @@ const focused = (): Promise<string> => page.evaluate(() => document.activeElemen
 
 async function drag(file: string): Promise<void> {
   const bytes = [...readFileSync(file)];
-  const data = await page.evaluateHandle(({ content, name }) => {
-    const transfer = new DataTransfer();
-    transfer.items.add(new File([new Uint8Array(content)], name));
-    return transfer;
-  }, { content: bytes, name: file.split("/").at(-1) ?? "" });
+  const data = await page.evaluateHandle(
+    ({ content, name }) => {
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([new Uint8Array(content)], name));
+      return transfer;
+    },
+    { content: bytes, name: file.split("/").at(-1) ?? "" },
+  );
   await page.dispatchEvent("body", "dragover", { dataTransfer: data });
   await page.dispatchEvent("body", "drop", { dataTransfer: data });
 }

@@ -19,8 +19,14 @@ export const activeAddress = (page: Page): Promise<string> => page.locator(".ent
 
 /** Shows a table, a sheet or a result by its name in the rail. The grid then has the focus. */
 export async function showSheet(page: Page, name: string): Promise<void> {
-  await page.locator(".rail button").filter({ has: page.locator("> span:first-child", { hasText: new RegExp(`^${name}$`) }) }).click();
-  await page.waitForFunction((wanted) => [`Sheet ${wanted}`, `Table ${wanted}`].includes(document.querySelector(".sheet")?.getAttribute("aria-label") ?? ""), name);
+  await page
+    .locator(".rail button")
+    .filter({ has: page.locator("> span:first-child", { hasText: new RegExp(`^${name}$`) }) })
+    .click();
+  await page.waitForFunction(
+    (wanted) => [`Sheet ${wanted}`, `Table ${wanted}`].includes(document.querySelector(".sheet")?.getAttribute("aria-label") ?? ""),
+    name,
+  );
   await page.waitForFunction(() => document.activeElement?.matches(".sheet [data-active]"));
 }
 

@@ -34,7 +34,10 @@ beforeAll(async () => {
 afterAll(() => browser?.close());
 
 const call = async (name: Exclude<keyof WorkbookHost, "onChanged">, ...args: unknown[]): Promise<never> => {
-  const answer = await page.evaluate(([method, given]) => (window as unknown as InPage).excelPage.host(method, given), [name, toJson(args)] as const);
+  const answer = await page.evaluate(([method, given]) => (window as unknown as InPage).excelPage.host(method, given), [
+    name,
+    toJson(args),
+  ] as const);
   return valueOf(answer) as never;
 };
 

@@ -6,7 +6,9 @@ import { accessibilityFaults } from "../support/panePages";
 
 let browser: Browser;
 let server: Awaited<ReturnType<typeof serveFiles>>;
-beforeAll(async () => { [browser, server] = [await startBrowser(), await serveFiles({ "/": "dist" })]; });
+beforeAll(async () => {
+  [browser, server] = [await startBrowser(), await serveFiles({ "/": "dist" })];
+});
 afterAll(async () => {
   await browser?.close();
   await server?.close();
@@ -21,7 +23,8 @@ async function opened(look: Parameters<Browser["newPage"]>[0]) {
 }
 
 describe.each([
-  ["320 pixels, light", { viewport: { width: 320, height: 600 }, colorScheme: "light" }], ["1,280 pixels, dark", { viewport: { width: 1280, height: 800 }, colorScheme: "dark" }],
+  ["320 pixels, light", { viewport: { width: 320, height: 600 }, colorScheme: "light" }],
+  ["1,280 pixels, dark", { viewport: { width: 1280, height: 800 }, colorScheme: "dark" }],
   ["450 pixels, forced colours", { viewport: { width: 450, height: 800 }, forcedColors: "active" }],
 ] as const)("help.html at %s", (_, look) => {
   it("is accessible, fits, and asks for nothing from elsewhere", async () => {

@@ -10,7 +10,9 @@ const workbook = "shared/demo-season.xlsx";
 
 const desk = deskBrowser({ viewport: { width: 1280, height: 800 }, acceptDownloads: true });
 let page: Page;
-beforeEach(async () => { page = await opened(); });
+beforeEach(async () => {
+  page = await opened();
+});
 
 async function opened(): Promise<Page> {
   const next = await desk.open();
@@ -20,15 +22,25 @@ async function opened(): Promise<Page> {
 const notices = (of = page) => of.locator(".notice-region").innerText();
 const file = (of = page) => of.locator(".file").innerText();
 /** Drafts in the browser's storage. */
-const keptDrafts = (): Promise<number> => page.evaluate(() => new Promise<number>((resolve, reject) => {
-  const opening = indexedDB.open("pennyacre", 1);
-  opening.onerror = () => reject(opening.error!);
-  opening.onsuccess = () => {
-    const counted = opening.result.transaction("drafts").objectStore("drafts").count();
-    counted.onsuccess = () => { opening.result.close(); resolve(counted.result); };
-    counted.onerror = () => { opening.result.close(); reject(counted.error!); };
-  };
-}));
+const keptDrafts = (): Promise<number> =>
+  page.evaluate(
+    () =>
+      new Promise<number>((resolve, reject) => {
+        const opening = indexedDB.open("pennyacre", 1);
+        opening.onerror = () => reject(opening.error!);
+        opening.onsuccess = () => {
+          const counted = opening.result.transaction("drafts").objectStore("drafts").count();
+          counted.onsuccess = () => {
+            opening.result.close();
+            resolve(counted.result);
+          };
+          counted.onerror = () => {
+            opening.result.close();
+            reject(counted.error!);
+          };
+        };
+      }),
+  );
 
 async function enterSupplies(text: string): Promise<void> {
   await showSheet(page, "Purchases");
@@ -80,7 +92,10 @@ describe("a draft", () => {
     await page.close();
     page = await opened();
     await eventually(() => page.locator(".drafts li").count()).toBe(2);
-    await page.getByRole("button", { name: /^Discard/ }).first().click();
+    await page
+      .getByRole("button", { name: /^Discard/ })
+      .first()
+      .click();
     await eventually(() => page.locator(".drafts li").count()).toBe(1);
     await page.reload();
     await eventually(() => page.locator(".drafts li").count()).toBe(1);
@@ -111,7 +126,11 @@ describe("a draft", () => {
 describe("saving", () => {
   it("that the browser refuses is told, and the workbook stays unsaved", async () => {
     await enterSupplies("Refused");
-    await page.evaluate(() => { URL.createObjectURL = () => { throw new Error("downloads are blocked"); }; });
+    await page.evaluate(() => {
+      URL.createObjectURL = () => {
+        throw new Error("downloads are blocked");
+      };
+    });
     await page.getByRole("button", { name: "Save", exact: true }).click();
     await eventually(() => notices()).toContain("demo-season.xlsx could not be saved: downloads are blocked.");
     expect(await file()).toContain("changes not saved");
@@ -140,7 +159,10 @@ describe("saving", () => {
     await page.getByRole("button", { name: "Open…" }).click();
     await eventually(() => file()).toBe("placed.xlsx");
     await enterSupplies("In place");
-    const size = () => page.evaluate(async () => (await (await (await navigator.storage.getDirectory()).getFileHandle("placed.xlsx")).getFile()).lastModified);
+    const size = () =>
+      page.evaluate(
+        async () => (await (await (await navigator.storage.getDirectory()).getFileHandle("placed.xlsx")).getFile()).lastModified,
+      );
     const before = await size();
     await page.keyboard.press("Control+s");
     await eventually(() => notices()).toContain("placed.xlsx was saved in its place.");

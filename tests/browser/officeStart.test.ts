@@ -10,7 +10,8 @@ import { becomeDesktop, type DesktopOptions } from "../support/officeBridge/desk
 import type { StartPage } from "./officeStartPage";
 
 const library = dirname(createRequire(import.meta.url).resolve("@microsoft/office-js/dist/office.js"));
-const bundle = buildSync({ entryPoints: ["tests/browser/officeStartPage.ts"], bundle: true, format: "iife", write: false }).outputFiles[0]!.text;
+const bundle = buildSync({ entryPoints: ["tests/browser/officeStartPage.ts"], bundle: true, format: "iife", write: false }).outputFiles[0]!
+  .text;
 const html = `<!doctype html><title>Pane</title><script src="pane.js"></script><script src="office/office.js"></script>`;
 
 let browser: Browser;
@@ -39,8 +40,11 @@ async function started(desktop?: DesktopOptions): Promise<Awaited<ReturnType<Sta
 
 describe("the pane's start under Office.js", () => {
   it("opens the workbook in Excel for Windows and knows a dark Office from a light one", async () => {
-    expect(await started({ excelApi: "1.9", background: "262626" }))
-      .toEqual({ look: { dark: true }, language: "en-US", tables: ["Fields", "Purchases"] });
+    expect(await started({ excelApi: "1.9", background: "262626" })).toEqual({
+      look: { dark: true },
+      language: "en-US",
+      tables: ["Fields", "Purchases"],
+    });
     expect(await started({ excelApi: "1.17", background: "f5f5f5" })).toMatchObject({ look: { dark: false } });
   });
 

@@ -10,7 +10,9 @@ bridge.open(workbookFrom(farm));
 const page = {
   /** Starts the pane and, where that goes well, reads the workbook. */
   async start() {
-    const started = await startInExcel((message) => { throw new Error(message); });
+    const started = await startInExcel((message) => {
+      throw new Error(message);
+    });
     if (!started.ok) return { message: started.message };
     const { tables } = await started.host.read();
     return { look: started.look, language: started.language, tables: tables.map(({ name }) => name) };

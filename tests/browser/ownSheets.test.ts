@@ -15,16 +15,34 @@ const desk = deskBrowser({ viewport: { width: 1280, height: 800 }, acceptDownloa
 const eventually = <Value>(look: () => Promise<Value>) => expect.poll(look, { timeout: 30_000, interval: 100 });
 
 const tables = [
-  { name: "Crops", cells: [["Crop", "Yield unit", "Expected price"], ["Corn", "bu", 4.5]], tables: [{ name: "Crops", range: "A1:C2" }] },
-  { name: "Fields", cells: [["Field", "Crop", "Acres", "Yield goal"], ["North forty", "Corn", 40, 200], ["Creek", "Corn", 60, 200]], tables: [{ name: "Fields", range: "A1:D3" }] },
+  {
+    name: "Crops",
+    cells: [
+      ["Crop", "Yield unit", "Expected price"],
+      ["Corn", "bu", 4.5],
+    ],
+    tables: [{ name: "Crops", range: "A1:C2" }],
+  },
+  {
+    name: "Fields",
+    cells: [
+      ["Field", "Crop", "Acres", "Yield goal"],
+      ["North forty", "Corn", 40, 200],
+      ["Creek", "Corn", 60, 200],
+    ],
+    tables: [{ name: "Fields", range: "A1:D3" }],
+  },
 ];
 
-/** Opens a workbook, selects a cell of it, and shows where ranges are matched, with costs a column for each kind chosen where that is so. */
+/**
+ * Opens a workbook, selects a cell of it, and shows where ranges are matched, with costs a column for each kind chosen where that
+ * is so.
+ */
 async function opened(fixture: Fixture, sheet: string, what: string): Promise<Page> {
   const page = await openedFixture(fixture);
   await eventually(() => page.locator(".rail button").allInnerTexts()).toContain(sheet);
   await page.locator(".rail button", { hasText: sheet }).first().click();
-  return (await chooseTable(page, what));
+  return await chooseTable(page, what);
 }
 
 async function openedFixture(fixture: Fixture): Promise<Page> {
@@ -48,11 +66,32 @@ async function figures(page: Page) {
   const file = join(desk.folder(), "saved.xlsx");
   await saveWorkbook(page, file);
   const report = seasonReport(await openedFile(readFileSync(file)).read());
-  return { complete: reportJson(report).complete, operating: report.figures.crops[0]!.outlook.costPerArea.layers.operating.toFixed(), lines: report.season.budget!.length };
+  return {
+    complete: reportJson(report).complete,
+    operating: report.figures.crops[0]!.outlook.costPerArea.layers.operating.toFixed(),
+    lines: report.season.budget!.length,
+  };
 }
 
 it("reads a wide sheet under a title, each column as its kind, from one selected cell", async () => {
-  const page = await opened({ sheets: [{ name: "My plan", cells: [["Budget of the year"], ["Field", "Acres", "Seed $/ac", "Herbicide", "Total fuel"], ["North forty", 40, 110, 45, 800], ["Creek", 60, 115, 40, 900]] }, ...tables] }, "My plan", "Costs, a column for each kind");
+  const page = await opened(
+    {
+      sheets: [
+        {
+          name: "My plan",
+          cells: [
+            ["Budget of the year"],
+            ["Field", "Acres", "Seed $/ac", "Herbicide", "Total fuel"],
+            ["North forty", 40, 110, 45, 800],
+            ["Creek", 60, 115, 40, 900],
+          ],
+        },
+        ...tables,
+      ],
+    },
+    "My plan",
+    "Costs, a column for each kind",
+  );
   await page.locator('.sheet .row > [data-column="2"]').nth(3).click();
   await page.getByRole("button", { name: "Use the selected range" }).click();
   await page.getByText("'My plan'!A2:E4").first().waitFor();
@@ -65,8 +104,16 @@ it("reads a wide sheet under a title, each column as its kind, from one selected
 });
 
 it("reads a sheet a field at once, the field's name the sheet's", async () => {
-  const costs = (seed: number) => [["Cost of", "$/ac"], ["Seed", seed], ["Spray", 40]];
-  const page = await opened({ sheets: [{ name: "North forty", cells: costs(110) }, { name: "Creek", cells: costs(115) }, ...tables] }, "North forty", "Budget");
+  const costs = (seed: number) => [
+    ["Cost of", "$/ac"],
+    ["Seed", seed],
+    ["Spray", 40],
+  ];
+  const page = await opened(
+    { sheets: [{ name: "North forty", cells: costs(110) }, { name: "Creek", cells: costs(115) }, ...tables] },
+    "North forty",
+    "Budget",
+  );
   await page.locator('.sheet .row > [data-column="0"]').nth(1).click();
   await page.getByRole("button", { name: "Use the selected range" }).click();
   await page.getByRole("checkbox", { name: "Creek" }).waitFor();
@@ -80,10 +127,20 @@ it("reads a sheet a field at once, the field's name the sheet's", async () => {
 });
 
 it("shows a workbook of 25 sheets, and edits a table of the grower's own in place, by its addresses", async () => {
-  const bins = { name: "Bins", cells: [["Bin", "Bushels"], ["North", 4200], ["South", 3100]], tables: [{ name: "Bins", range: "A1:B3" }] };
+  const bins = {
+    name: "Bins",
+    cells: [
+      ["Bin", "Bushels"],
+      ["North", 4200],
+      ["South", 3100],
+    ],
+    tables: [{ name: "Bins", range: "A1:B3" }],
+  };
   const more = Array.from({ length: 22 }, (_, index) => ({ name: `Sheet of ${index + 1}`, cells: [[`words ${index + 1}`]] }));
   const page = await openedFixture({ sheets: [...tables, ...more, bins] });
-  await eventually(async () => (await page.locator(".rail button").allInnerTexts()).filter((words) => /^(Crops|Fields|Bins|Sheet of)/.test(words)).length).toBe(25);
+  await eventually(
+    async () => (await page.locator(".rail button").allInnerTexts()).filter((words) => /^(Crops|Fields|Bins|Sheet of)/.test(words)).length,
+  ).toBe(25);
   await page.locator(".rail button", { hasText: "Bins" }).click();
   await page.locator('.sheet .row > [data-column="1"]', { hasText: "3100" }).click();
   expect(await page.locator(".entry-line .address").innerText()).toBe("B3");

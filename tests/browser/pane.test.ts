@@ -6,7 +6,9 @@ import { accessibilityFaults, panePages, type PaneLook, type PanePages } from ".
 import type { PanePage } from "./panePage";
 
 let pages: PanePages;
-beforeAll(async () => { pages = await panePages(); });
+beforeAll(async () => {
+  pages = await panePages();
+});
 afterEach(() => pages.closeAll());
 afterAll(() => pages?.close());
 
@@ -56,7 +58,9 @@ describe("the page Season", () => {
 
   it("marks a figure that problems touch with a word and a sign, and leads to them", async () => {
     const page = await opened({ ask: "workbook=problems" });
-    const mark = page.getByRole("region", { name: "Corn" }).getByRole("button", { name: /^Incomplete: \d entr(y|ies) to fix\s?, touching Corn/ });
+    const mark = page
+      .getByRole("region", { name: "Corn" })
+      .getByRole("button", { name: /^Incomplete: \d entr(y|ies) to fix\s?, touching Corn/ });
     expect(await mark.locator("svg").count()).toBe(1);
     await mark.click();
     await page.getByRole("region", { name: "Entries to fix", exact: true }).waitFor();
@@ -76,7 +80,9 @@ describe("the page Season", () => {
   it("leads from a line at the top to the entries to fix, and back by the tabs; without any there is no line", async () => {
     const page = await opened({ ask: "workbook=problems" });
     await button(page, /^2 entries to fix/).click();
-    await expect.poll(() => page.getByRole("region", { name: "Entries to fix", exact: true }).innerText(), { timeout: 30_000 }).toContain("two loads");
+    await expect
+      .poll(() => page.getByRole("region", { name: "Entries to fix", exact: true }).innerText(), { timeout: 30_000 })
+      .toContain("two loads");
     expect(await page.getByRole("tab", { selected: true }).count()).toBe(0);
     await page.getByRole("tab", { name: "Season" }).press("ArrowRight");
     expect(await page.getByRole("tab", { selected: true }).innerText()).toBe("Fields");
@@ -88,7 +94,12 @@ describe("the page Season", () => {
     const page = await opened({ width: 320 });
     const tops = await page.getByRole("tab").evaluateAll((tabs) => tabs.map((tab) => tab.getBoundingClientRect().top));
     expect(new Set(tops).size).toBe(1);
-    expect(await page.getByRole("tab").last().evaluate((tab) => tab.getBoundingClientRect().right <= 320)).toBe(true);
+    expect(
+      await page
+        .getByRole("tab")
+        .last()
+        .evaluate((tab) => tab.getBoundingClientRect().right <= 320),
+    ).toBe(true);
   });
 });
 
@@ -105,15 +116,29 @@ describe("adding a purchase", () => {
   it("shows what the row will say, adds it at Enter, and reads out what changed", async () => {
     const page = await opened();
     await fill(page);
-    await expect.poll(() => page.locator(".pn-says").innerText()).toBe(
-      "1,000 lb of Urea for 900.00 USD: 0.90 USD per lb. Plan price 0.26 a lb: 0.64 higher. Corn 425.69 → 428.79 an acre, price needed 2.23 → 2.25 (cash cost). One entry to fix or to check would come with it.");
+    await expect
+      .poll(() => page.locator(".pn-says").innerText())
+      .toBe(
+        "1,000 lb of Urea for 900.00 USD: 0.90 USD per lb. " +
+          "Plan price 0.26 a lb: 0.64 higher. Corn 425.69 " +
+          "→ 428.79 an " +
+          "acre, price needed 2.23 → 2.25 (cash cost). " +
+          "One entry to fix or to check would come with it.",
+      );
     await page.keyboard.press("Enter");
     const told = page.locator("form [aria-live]");
     // 0.90 is three times the 0.285 paid before, which is told as to check.
-    await expect.poll(() => told.innerText()).toBe("The purchase was added. Cost per acre of Corn: 425.69 → 428.79 (USD, cash cost, projected). 1 new entry to fix or to check: see the line at the top.");
-    expect(await inPage(page, (pane) => pane.host.added.map(({ table, rows }) => [table, ...rows.map((row) => Object.fromEntries(row))]))).toEqual([
-      ["Purchases", { Date: 47988, Item: "Urea", Quantity: 1000, Unit: "lb", "Unit price": 0.9 }],
-    ]);
+    await expect
+      .poll(() => told.innerText())
+      .toBe(
+        "The purchase was added. Cost per acre of Corn: " +
+          "425.69 → 428.79 (USD, cash cost, projected). 1 new " +
+          "entry to fix or " +
+          "to check: see the line at the top.",
+      );
+    expect(
+      await inPage(page, (pane) => pane.host.added.map(({ table, rows }) => [table, ...rows.map((row) => Object.fromEntries(row))])),
+    ).toEqual([["Purchases", { Date: 47988, Item: "Urea", Quantity: 1000, Unit: "lb", "Unit price": 0.9 }]]);
     expect(await page.getByLabel("Quantity").inputValue()).toBe("");
   });
 
@@ -122,7 +147,10 @@ describe("adding a purchase", () => {
     await page.getByRole("tab", { name: "Season" }).focus();
     for (const key of ["ArrowRight", "ArrowRight"]) await page.keyboard.press(key);
     await page.getByRole("form", { name: "What did you buy?" }).waitFor();
-    const focused = () => page.evaluate(() => document.activeElement?.closest("label, .pn-pickbox, .fui-Field")?.textContent ?? document.activeElement?.textContent ?? "");
+    const focused = () =>
+      page.evaluate(
+        () => document.activeElement?.closest("label, .pn-pickbox, .fui-Field")?.textContent ?? document.activeElement?.textContent ?? "",
+      );
     for (let left = 12; left > 0 && !(await focused()).startsWith("Item"); left--) await page.keyboard.press("Tab");
     const top = () => page.getByLabel("Quantity").evaluate((box) => box.getBoundingClientRect().top);
     const before = await top();
@@ -155,7 +183,9 @@ describe("adding a purchase", () => {
     await fill(page);
     await inPage(page, (pane) => pane.refuse("addRows", "protected", "The sheet Purchases is protected."));
     await page.keyboard.press("Enter");
-    await expect.poll(() => page.locator("form [aria-live]").innerText()).toMatch(/^The purchase was not added\. The sheet Purchases is protected\. Take the protection off/);
+    await expect
+      .poll(() => page.locator("form [aria-live]").innerText())
+      .toMatch(/^The purchase was not added\. The sheet Purchases is protected\. Take the protection off/);
     expect(await page.getByLabel("Quantity").inputValue()).toBe("1,000");
     await button(page, "Add the purchase").click();
     await expect.poll(() => page.locator("form [aria-live]").innerText()).toMatch(/^The purchase was added/);
@@ -168,7 +198,13 @@ describe("adding a purchase", () => {
     await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute("role"))).toBe("combobox");
     const item = page.getByRole("combobox", { name: "Item" });
     expect(await item.getAttribute("aria-invalid")).toBe("true");
-    const says = await page.evaluate(() => document.activeElement?.getAttribute("aria-describedby")?.split(" ").map((id) => document.getElementById(id)?.innerText).join(" "));
+    const says = await page.evaluate(() =>
+      document.activeElement
+        ?.getAttribute("aria-describedby")
+        ?.split(" ")
+        .map((id) => document.getElementById(id)?.innerText)
+        .join(" "),
+    );
     expect(says).toContain("Choose what was bought.");
   });
 });
@@ -183,7 +219,14 @@ describe("a workbook without our tables", () => {
     expect(await page.getByRole("button", { name: "Make the input tables" }).count()).toBe(0);
     await expect.poll(() => inPage(page, (pane) => pane.host.selected.at(-1)?.sheet)).toBe("Crops");
     // All but Matches, which is made with the first match.
-    await page.getByText(`${inputTables.length - 1} tables were made, each on a sheet of its own. Begin with Crops and Fields: each cell says what it is for as you select it.`).waitFor();
+    await page
+      .getByText(
+        `${inputTables.length - 1} tables were made, ` +
+          `each on a sheet of its own. Begin with Crops and ` +
+          `Fields: each cell ` +
+          `says what it is for as you select it.`,
+      )
+      .waitFor();
   });
 
   it("opens the demo where the host has one", async () => {
@@ -206,9 +249,14 @@ describe("a workbook without our tables", () => {
     expect(await page.getByRole("combobox", { name: "Yield goal", exact: true }).inputValue()).toBe("Goal");
     await page.getByRole("combobox", { name: "Acres", exact: true }).selectOption("Size");
     await button(page, "Keep this match").click();
-    await expect.poll(() => inPage(page, (pane) => pane.host.table("Matches").map((row) => row.join("|")))).toEqual([
-      "Fields|My fields!A2:D30|Field|Name", "Fields|My fields!A2:D30|Crop|Crop", "Fields|My fields!A2:D30|Acres|Size", "Fields|My fields!A2:D30|Yield goal|Goal",
-    ]);
+    await expect
+      .poll(() => inPage(page, (pane) => pane.host.table("Matches").map((row) => row.join("|"))))
+      .toEqual([
+        "Fields|My fields!A2:D30|Field|Name",
+        "Fields|My fields!A2:D30|Crop|Crop",
+        "Fields|My fields!A2:D30|Acres|Size",
+        "Fields|My fields!A2:D30|Yield goal|Goal",
+      ]);
   });
 });
 
@@ -216,7 +264,11 @@ it("offers Crops and Fields to a workbook that has bills alone", async () => {
   const page = await opened({ ask: "workbook=bills" });
   expect(await page.getByRole("button", { name: "Go to Crops" }).count()).toBe(0);
   await button(page, "Make Crops and Fields").click();
-  await page.getByText("2 tables were made, each on a sheet of its own. Begin with Crops and Fields: each cell says what it is for as you select it.").waitFor();
+  await page
+    .getByText(
+      "2 tables were made, each on a sheet of its own. Begin with Crops and Fields: each cell says what it is for as you select it.",
+    )
+    .waitFor();
   await button(page, "Go to Crops").waitFor();
 });
 
@@ -256,8 +308,11 @@ describe("a host that does not answer", () => {
 });
 
 const looks: readonly (readonly [string, PaneLook])[] = [
-  ["light", { ask: "theme=light" }], ["light at 450 pixels", { width: 450, ask: "theme=light" }], ["dark", { ask: "theme=dark" }],
-  ["high contrast", { ask: "theme=highContrast" }], ["the system's forced colours", { forcedColors: true }],
+  ["light", { ask: "theme=light" }],
+  ["light at 450 pixels", { width: 450, ask: "theme=light" }],
+  ["dark", { ask: "theme=dark" }],
+  ["high contrast", { ask: "theme=highContrast" }],
+  ["the system's forced colours", { forcedColors: true }],
   ["the system's dark with reduced motion", { width: 450, colorScheme: "dark", reducedMotion: true }],
 ];
 
@@ -303,7 +358,17 @@ describe.each(looks)("in %s", (_, look) => {
     await start.getByRole("button", { name: "Next" }).click();
     await start.getByText("Name the first crop.").waitFor();
     await isSound(start);
-    for (const [label, text] of [["Crop 1, name", "Corn"], ["Corn, acres", "200"], ["Corn, yield goal", "190"], ["Corn, expected price", "4.4"], ["Crop 2, name", "Winter wheat"], ["Winter wheat, acres", "80"], ["Winter wheat, yield goal", "75"], ["Winter wheat, expected price", "6"]] as const) await typed(label, text);
+    for (const [label, text] of [
+      ["Crop 1, name", "Corn"],
+      ["Corn, acres", "200"],
+      ["Corn, yield goal", "190"],
+      ["Corn, expected price", "4.4"],
+      ["Crop 2, name", "Winter wheat"],
+      ["Winter wheat, acres", "80"],
+      ["Winter wheat, yield goal", "75"],
+      ["Winter wheat, expected price", "6"],
+    ] as const)
+      await typed(label, text);
     expect(await start.locator("html").evaluate((html) => html.scrollHeight)).toBeLessThanOrEqual(1200);
     await start.keyboard.press("Enter");
     await typed("Corn, seed", "1o5");

@@ -19,20 +19,45 @@ const bills = paneContent.tables.filter(({ name }) => name === "Items" || name =
 /** The same with the column Counted in struck out of the table Changes. */
 const withoutCountedIn = countedContent.tables.map((table) => {
   const countedIn = table.headers.indexOf("Counted in");
-  return table.name !== "Changes" ? table : { ...table, headers: table.headers.filter((_, index) => index !== countedIn), rows: table.rows.map((row) => row.filter((_, index) => index !== countedIn)) };
+  return table.name !== "Changes"
+    ? table
+    : {
+        ...table,
+        headers: table.headers.filter((_, index) => index !== countedIn),
+        rows: table.rows.map((row) => row.filter((_, index) => index !== countedIn)),
+      };
 });
-const contents = { "without-counted-in": { ...countedContent, tables: withoutCountedIn }, bills: { ...paneContent, tables: bills }, season: paneContent, problems: faultyContent, counted: countedContent, empty: { ...paneContent, tables: [] } };
+const contents = {
+  "without-counted-in": { ...countedContent, tables: withoutCountedIn },
+  bills: { ...paneContent, tables: bills },
+  season: paneContent,
+  problems: faultyContent,
+  counted: countedContent,
+  empty: { ...paneContent, tables: [] },
+};
 /** A workbook that the test has read and handed over, as its ranges go through JSON. */
-const shared = (window as { readonly sharedContent?: Omit<WorkbookContent, "ranges"> & { readonly ranges: readonly (readonly [string, RawTable])[] } }).sharedContent;
+const shared = (
+  window as { readonly sharedContent?: Omit<WorkbookContent, "ranges"> & { readonly ranges: readonly (readonly [string, RawTable])[] } }
+).sharedContent;
 /** The shared one, its money in the currency that is asked for. */
 const inCurrency = ({ tables, ...rest }: Omit<WorkbookContent, "ranges">) => {
   const currency = asked.get("currency");
-  return { ...rest, tables: currency === null ? tables : tables.map((table) => ({ ...table, rows: table.rows.map((row) => row.map((value) => (value === "USD" ? currency : value))) })) };
+  return {
+    ...rest,
+    tables:
+      currency === null
+        ? tables
+        : tables.map((table) => ({ ...table, rows: table.rows.map((row) => row.map((value) => (value === "USD" ? currency : value))) })),
+  };
 };
-const content: WorkbookContent = shared !== undefined ? { ...inCurrency(shared), ranges: new Map(shared.ranges) } : contents[(asked.get("workbook") ?? "season") as keyof typeof contents];
+const content: WorkbookContent =
+  shared !== undefined
+    ? { ...inCurrency(shared), ranges: new Map(shared.ranges) }
+    : contents[(asked.get("workbook") ?? "season") as keyof typeof contents];
 const host = memoryHost(content, { address: "My fields!A2:D30", headings: ["Name", "Crop", "Size", "Goal"] });
 const page: PanePage = {
-  host, demoOpened: 0,
+  host,
+  demoOpened: 0,
   refuse: (method, reason, message) => void host.refusals[method].push(new HostError(reason, message)),
 };
 Object.assign(window, { panePage: page });
@@ -42,5 +67,14 @@ if (asked.has("fault")) host.read = () => Promise.resolve(undefined as never);
 const theme = asked.get("theme") as PaneTheme | null;
 
 createRoot(document.getElementById("pane")!).render(
-  <Pane host={host} language="en-US" {...(theme !== null && { theme })} {...(asked.has("demo") && { openDemo: () => { page.demoOpened += 1; } })} />,
+  <Pane
+    host={host}
+    language="en-US"
+    {...(theme !== null && { theme })}
+    {...(asked.has("demo") && {
+      openDemo: () => {
+        page.demoOpened += 1;
+      },
+    })}
+  />,
 );

@@ -1,4 +1,7 @@
-/** The pages Fields, Changes, Lender and More in Chromium over a workbook in memory: by keyboard, in every look, with a host that refuses. */
+/**
+ * The pages Fields, Changes, Lender and More in Chromium over a workbook in memory: by keyboard, in every look, with a host that
+ * refuses.
+ */
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import { accessibilityFaults, panePages, type PaneLook, type PanePages } from "../support/panePages";
@@ -6,20 +9,27 @@ import { spelledPairs } from "../../src/workbook/spelling";
 import type { PanePage } from "./panePage";
 
 let pages: PanePages;
-beforeAll(async () => { pages = await panePages(); });
+beforeAll(async () => {
+  pages = await panePages();
+});
 afterEach(() => pages.closeAll());
 afterAll(() => pages?.close());
 
 async function opened(tab: string, look: PaneLook = {}): Promise<Page> {
-  const { page, complaints } = await pages.open({ ...look, ask: `${look.ask ?? ""}${look.ask?.includes("workbook=") === true ? "" : "&workbook=counted"}` });
+  const { page, complaints } = await pages.open({
+    ...look,
+    ask: `${look.ask ?? ""}${look.ask?.includes("workbook=") === true ? "" : "&workbook=counted"}`,
+  });
   await page.getByRole("tab", { name: tab }).click();
   if (tab === "Fields" && look.ask?.includes("demo") !== true) await page.getByRole("button", { name: /^Mill Road/ }).click();
   expect(complaints).toEqual([]);
   return page;
 }
 const button = (page: Page, name: string | RegExp) => page.getByRole("button", { name }).first();
-const inPage = <Value>(page: Page, look: (pane: PanePage) => Value) => page.evaluate(`(${look.toString()})(window.panePage)`) as Promise<Value>;
-const rowsAdded = (page: Page) => inPage(page, (pane) => pane.host.added.flatMap(({ table, rows }) => rows.map((row) => [table, Object.fromEntries(row)] as const)));
+const inPage = <Value>(page: Page, look: (pane: PanePage) => Value) =>
+  page.evaluate(`(${look.toString()})(window.panePage)`) as Promise<Value>;
+const rowsAdded = (page: Page) =>
+  inPage(page, (pane) => pane.host.added.flatMap(({ table, rows }) => rows.map((row) => [table, Object.fromEntries(row)] as const)));
 
 describe("the page Fields", () => {
   it("says the likely stand, draws it with words for those who cannot see it, and shows the outlook", async () => {
@@ -41,9 +51,13 @@ describe("the page Fields", () => {
     expect(await page.locator("form .pn-says").innerText()).toBe("31 on 17.42 ft of row, 30 in wide: 31,000 plants per acre.");
     await page.keyboard.press("Enter");
     const told = page.locator("form [aria-live]").last();
-    await expect.poll(() => told.innerText()).toMatch(/^The count was added\. Stand: 21,600 → 23,500 plants per acre\. Projected yield: 176\.1 → \d+\.\d\. Net return of Corn: /);
+    await expect
+      .poll(() => told.innerText())
+      .toMatch(/^The count was added\. Stand: 21,600 → 23,500 plants per acre\. Projected yield: 176\.1 → \d+\.\d\. Net return of Corn: /);
     expect(await page.evaluate(() => document.activeElement?.closest("[data-plants]") !== null)).toBe(true);
-    expect(await rowsAdded(page)).toEqual([["Stand_counts", { Field: "Mill Road", Date: 48002, "Row width": 30, Length: 17.42, Plants: 31 }]]);
+    expect(await rowsAdded(page)).toEqual([
+      ["Stand_counts", { Field: "Mill Road", Date: 48002, "Row width": 30, Length: 17.42, Plants: 31 }],
+    ]);
     expect(await page.getByLabel("Length of row, ft").inputValue()).toBe("17.42");
   });
 
@@ -53,7 +67,9 @@ describe("the page Fields", () => {
     await page.locator("[data-plants] input").first().fill("30");
     await inPage(page, (pane) => pane.refuse("addRows", "protected", "The sheet Stand counts is protected."));
     await button(page, "Add the count").click();
-    await expect.poll(() => page.locator("form [aria-live]").last().innerText()).toMatch(/^The count was not added\. The sheet Stand counts is protected\./);
+    await expect
+      .poll(() => page.locator("form [aria-live]").last().innerText())
+      .toMatch(/^The count was not added\. The sheet Stand counts is protected\./);
     expect(await page.locator("[data-plants] input").first().inputValue()).toBe("30");
   });
 
@@ -70,7 +86,13 @@ describe("the page Fields", () => {
     expect(await reseed.innerText()).toContain("17,400 plants per acre");
     const gain = await reseed.locator(".pn-main").innerText();
     await button(page, "Estimate the insurance payment").click();
-    for (const [label, value] of [["Proven yield (APH)", "180"], ["Coverage", "75"], ["Appraised yield", "90"], ["Policy's price", "4.60"]] as const) await reseed.getByLabel(label).fill(value);
+    for (const [label, value] of [
+      ["Proven yield (APH)", "180"],
+      ["Coverage", "75"],
+      ["Appraised yield", "90"],
+      ["Policy's price", "4.60"],
+    ] as const)
+      await reseed.getByLabel(label).fill(value);
     await reseed.getByText("at most 8 bu of corn: 8.0 bu at 4.60 = 36.80 USD per acre.").waitFor();
     expect(await reseed.innerText()).toContain("Source: Iowa State University Extension");
     expect(await reseed.locator(".pn-main").innerText()).toBe(gain);
@@ -99,7 +121,9 @@ describe("the page Fields", () => {
     const page = await opened("Fields", { width: 450, ask: "workbook=counted" });
     await button(page, "The counts, their spread and emergence").click();
     const name = page.getByText("Emergence", { exact: true });
-    await name.evaluate((dt) => { dt.nextElementSibling!.textContent = "177.3% of 34,000 seeds dropped: more than were dropped; look at the counts and the rate"; });
+    await name.evaluate((dt) => {
+      dt.nextElementSibling!.textContent = "177.3% of 34,000 seeds dropped: more than were dropped; look at the counts and the rate";
+    });
     const lines = await name.evaluate((dt) => {
       const words = document.createRange();
       words.selectNodeContents(dt);
@@ -111,8 +135,15 @@ describe("the page Fields", () => {
   it("keeps the list of fields within the pane, however long their names are", async () => {
     const page = await opened("Fields");
     const list = page.getByLabel("Field", { exact: true });
-    await list.evaluate((select: HTMLSelectElement) => { select.options[0]!.text = "The long field north of the old orchard by the river, Corn: 8 spots counted"; });
-    expect(await list.evaluate((select) => select.getBoundingClientRect().right <= select.closest(".pn-body")!.querySelector(".pn-card")!.getBoundingClientRect().right)).toBe(true);
+    await list.evaluate((select: HTMLSelectElement) => {
+      select.options[0]!.text = "The long field north of the old orchard by the river, Corn: 8 spots counted";
+    });
+    expect(
+      await list.evaluate(
+        (select) =>
+          select.getBoundingClientRect().right <= select.closest(".pn-body")!.querySelector(".pn-card")!.getBoundingClientRect().right,
+      ),
+    ).toBe(true);
   });
 
   it("writes its sheet", async () => {
@@ -128,7 +159,14 @@ describe("the page Changes", () => {
   it("builds a change from blank to its break-even, and lays it over the outlook once it is saved", async () => {
     const page = await opened("Changes");
     await button(page, "Compare another change").click();
-    for (const [label, value] of [["Rows", "12"], ["Price per row", "300"], ["Years kept", "5"], ["Labor per hour", "24"], ["Interest a year, %", "6"], ["Name of the change", "Wheels 2031"]] as const) {
+    for (const [label, value] of [
+      ["Rows", "12"],
+      ["Price per row", "300"],
+      ["Years kept", "5"],
+      ["Labor per hour", "24"],
+      ["Interest a year, %", "6"],
+      ["Name of the change", "Wheels 2031"],
+    ] as const) {
       await page.getByLabel(label).first().fill(value);
     }
     const form = page.getByRole("form", { name: "New change" });
@@ -143,9 +181,20 @@ describe("the page Changes", () => {
     await button(page, "Save the change").click();
     await page.getByRole("region", { name: "Projected with changes" }).getByText("Wheels 2031").waitFor();
     expect(await form.innerText()).toContain("“Wheels 2031” was saved as 2 entries of the table Changes.");
-    expect((await rowsAdded(page))[0]).toEqual(["Changes", {
-      Change: "Wheels 2031", Quadrant: "added returns", Item: "Yield gain", Quantity: 2, Unit: "bu/ac", Basis: "per acre", "Field or Crop": "Corn", "Interest rate": 0.06, "Counted in": "yes",
-    }]);
+    expect((await rowsAdded(page))[0]).toEqual([
+      "Changes",
+      {
+        Change: "Wheels 2031",
+        Quadrant: "added returns",
+        Item: "Yield gain",
+        Quantity: 2,
+        Unit: "bu/ac",
+        Basis: "per acre",
+        "Field or Crop": "Corn",
+        "Interest rate": 0.06,
+        "Counted in": "yes",
+      },
+    ]);
   });
 
   it("shows what must be read before the work as soon as the layout is chosen, above the boxes, and once", async () => {
@@ -154,10 +203,19 @@ describe("the page Changes", () => {
     const form = page.getByRole("form", { name: "New change" });
     const planter = form.getByText(/^Under a planter: lower it/);
     const label = form.getByText(/^The label is the law/);
-    for (const [layout, caution] of [["Rebuild worn row units", planter], ["Other closing wheels", planter], ["An extra pass", label], ["A second site of action in the tank", label]] as const) {
+    for (const [layout, caution] of [
+      ["Rebuild worn row units", planter],
+      ["Other closing wheels", planter],
+      ["An extra pass", label],
+      ["A second site of action in the tank", label],
+    ] as const) {
       await page.getByLabel("What is compared").selectOption(layout);
       await caution.waitFor();
-      expect(await caution.evaluate((said) => (said.compareDocumentPosition(said.closest("form")!.querySelector("input")!) & Node.DOCUMENT_POSITION_FOLLOWING) > 0)).toBe(true);
+      expect(
+        await caution.evaluate(
+          (said) => (said.compareDocumentPosition(said.closest("form")!.querySelector("input")!) & Node.DOCUMENT_POSITION_FOLLOWING) > 0,
+        ),
+      ).toBe(true);
     }
     await form.locator(".pn-lead, .pn-main").first().waitFor();
     expect(await label.count()).toBe(1);
@@ -203,45 +261,60 @@ describe("the page Changes", () => {
     const page = await opened("Changes", { ask: "workbook=without-counted-in" });
     await button(page, /^Fewer soybean seeds/).click();
     await page.getByLabel("Count this change in").click();
-    await page.getByText("Nothing was entered. The table Changes has no column Counted in. Add it yourself, or let it be added at the table's right end.").waitFor();
+    await page
+      .getByText(
+        "Nothing was entered. The table Changes has no column Counted in. Add it yourself, or let it be added at the table's right end.",
+      )
+      .waitFor();
     await button(page, "Add the column Counted in to Changes").focus();
     await page.keyboard.press("Enter");
     await page.getByText("Counted in: entered in its 2 entries of the table Changes.").waitFor();
-    const kept = await inPage(page, (pane) => pane.host.table("Changes").filter((row) => row[0] === "Fewer soybean seeds").map((row) => row.at(-1)));
+    const kept = await inPage(page, (pane) =>
+      pane.host
+        .table("Changes")
+        .filter((row) => row[0] === "Fewer soybean seeds")
+        .map((row) => row.at(-1)),
+    );
     expect(kept).toEqual(["yes", "yes"]);
     expect(await button(page, "Add the column Counted in to Changes").count()).toBe(0);
     expect(await page.evaluate(() => document.activeElement?.closest("label")?.textContent)).toBe(" Count this change in");
   });
 
-  it("is walked by keys alone: products are picked by their first letters, their price comes from Items, and no list pushes the page", async () => {
-    const page = await opened("Changes");
-    await button(page, "Compare another change").focus();
-    await page.keyboard.press("Enter");
-    await page.getByLabel("What is compared").selectOption("A second site of action in the tank");
-    await page.getByLabel("Product 1").focus();
-    const height = () => page.evaluate(() => document.querySelector(".pn-pane")!.scrollHeight);
-    await page.keyboard.type("ur");
-    await page.getByRole("listbox", { name: "Product 1" }).waitFor();
-    const withList = await height();
-    await page.keyboard.press("Escape");
-    expect([await page.getByRole("listbox").count(), await page.getByLabel("Product 1").inputValue()]).toEqual([0, "ur"]);
-    expect(await height()).toBe(withList);
-    await page.keyboard.type("e");
-    await page.keyboard.press("Tab");
-    expect(await page.getByLabel("Product 1").inputValue()).toBe("Urea");
-    expect(await page.evaluate(() => document.activeElement?.getAttribute("aria-label"))).toBe("Rate 1");
-    await page.keyboard.type("12");
-    await page.keyboard.press("Tab");
-    await page.keyboard.type("lb");
-    // 30,000 lb were bought for 8,550.
-    await page.getByText("0.29 USD a lb, from Items: 3.42 USD an acre").waitFor();
-    const form = page.getByRole("form", { name: "New change" });
-    expect(await form.innerText()).toContain("Yield kept is blank. The rest costs 3.42 USD per acre a year");
-    await page.getByLabel("Name of the change").focus();
-    await page.keyboard.press("Enter");
-    await form.getByText("“A second site of action in the tank” was saved as 2 entries of the table Changes.").waitFor();
-    expect((await rowsAdded(page))[1]![1]).toMatchObject({ Item: "Urea", Quantity: 12, Unit: "lb/ac", Price: 0.285 });
-  });
+  it(
+    "is walked by keys alone: products are picked by " +
+      "their first letters, their price comes from Items, " +
+      "and no list " +
+      "pushes the page",
+    async () => {
+      const page = await opened("Changes");
+      await button(page, "Compare another change").focus();
+      await page.keyboard.press("Enter");
+      await page.getByLabel("What is compared").selectOption("A second site of action in the tank");
+      await page.getByLabel("Product 1").focus();
+      const height = () => page.evaluate(() => document.querySelector(".pn-pane")!.scrollHeight);
+      await page.keyboard.type("ur");
+      await page.getByRole("listbox", { name: "Product 1" }).waitFor();
+      const withList = await height();
+      await page.keyboard.press("Escape");
+      expect([await page.getByRole("listbox").count(), await page.getByLabel("Product 1").inputValue()]).toEqual([0, "ur"]);
+      expect(await height()).toBe(withList);
+      await page.keyboard.type("e");
+      await page.keyboard.press("Tab");
+      expect(await page.getByLabel("Product 1").inputValue()).toBe("Urea");
+      expect(await page.evaluate(() => document.activeElement?.getAttribute("aria-label"))).toBe("Rate 1");
+      await page.keyboard.type("12");
+      await page.keyboard.press("Tab");
+      await page.keyboard.type("lb");
+      // 30,000 lb were bought for 8,550.
+      await page.getByText("0.29 USD a lb, from Items: 3.42 USD an acre").waitFor();
+      const form = page.getByRole("form", { name: "New change" });
+      expect(await form.innerText()).toContain("Yield kept is blank. The rest costs 3.42 USD per acre a year");
+      await page.getByLabel("Name of the change").focus();
+      await page.keyboard.press("Enter");
+      await form.getByText("“A second site of action in the tank” was saved as 2 entries of the table Changes.").waitFor();
+      expect((await rowsAdded(page))[1]![1]).toMatchObject({ Item: "Urea", Quantity: 12, Unit: "lb/ac", Price: 0.285 });
+    },
+  );
 
   it("makes the table Changes where the workbook has none", async () => {
     const page = await opened("Changes", { ask: "workbook=season" });
@@ -251,7 +324,10 @@ describe("the page Changes", () => {
     await page.getByLabel("Rent asked").fill("255");
     await button(page, "Save the change").click();
     await page.getByRole("region", { name: "Changes to compare" }).waitFor();
-    expect(await inPage(page, (pane) => pane.host.table("Changes").map((row) => row.slice(0, 3).join("|")))).toEqual(["A higher rent|added returns|Yield that carries the rise", "A higher rent|added costs|Rise in rent"]);
+    expect(await inPage(page, (pane) => pane.host.table("Changes").map((row) => row.slice(0, 3).join("|")))).toEqual([
+      "A higher rent|added returns|Yield that carries the rise",
+      "A higher rent|added costs|Rise in rent",
+    ]);
     // 20 more an acre over 4.13.
     expect(await page.getByRole("region", { name: "Changes to compare" }).innerText()).toContain("4.9 bu/ac");
   });
@@ -262,18 +338,25 @@ describe("after an entry", () => {
   it("says in a line what it did, wherever it was made, and is silent where more than one row changed", async () => {
     const page = await opened("Changes");
     expect(await effect(page).innerText()).toBe("");
-    const put = (rows: readonly (readonly (string | number)[])[]) => page.evaluate(async (all) => {
-      const { host } = (window as unknown as { panePage: PanePage }).panePage;
-      const headings = ["Date", "Item", "Quantity", "Unit", "Unit price"];
-      await host.addRows("Purchases", all.map((cells) => new Map(cells.map((cell, index) => [headings[index]!, cell]))));
-    }, rows);
+    const put = (rows: readonly (readonly (string | number)[])[]) =>
+      page.evaluate(async (all) => {
+        const { host } = (window as unknown as { panePage: PanePage }).panePage;
+        const headings = ["Date", "Item", "Quantity", "Unit", "Unit price"];
+        await host.addRows(
+          "Purchases",
+          all.map((cells) => new Map(cells.map((cell, index) => [headings[index]!, cell]))),
+        );
+      }, rows);
     const again = () => button(page, "Read the workbook again").click();
     await put([["2031-05-20", "Urea", 1000, "lb", 0.9]]);
     await again();
     await expect.poll(() => effect(page).innerText()).toMatch(/^Urea 0\.30 a lb against plan 0\.26: Corn \+3\.\d\d an acre/);
     await again();
     expect(await effect(page).innerText()).toMatch(/^Urea/);
-    await put([["2031-05-21", "Urea", 10, "lb", 0.9], ["2031-05-22", "Urea", 20, "lb", 0.9]]);
+    await put([
+      ["2031-05-21", "Urea", 10, "lb", 0.9],
+      ["2031-05-22", "Urea", 20, "lb", 0.9],
+    ]);
     await again();
     await expect.poll(() => effect(page).innerText()).toBe("");
   });
@@ -282,13 +365,17 @@ describe("after an entry", () => {
 describe("the page Lender", () => {
   it("says what would embarrass, previews, and writes the pages with the cash flow in one step", async () => {
     const page = await opened("Lender");
-    expect(await page.getByRole("region", { name: "What a lender asks first" }).innerText()).toContain("No family living is entered, so cash need is too low.");
+    expect(await page.getByRole("region", { name: "What a lender asks first" }).innerText()).toContain(
+      "No family living is entered, so cash need is too low.",
+    );
     await button(page, "Choose crops, layer and sheets").click();
     await page.getByRole("checkbox", { name: "Soybeans" }).uncheck();
     await page.getByRole("radio", { name: "full" }).check();
     await button(page, "Write the lender pages").click();
     await page.getByText(/^The sheets “Lender pages” and “Cash flow” were written as of /).waitFor();
-    expect(await inPage(page, (pane) => pane.host.written.map((sheets) => sheets.map(({ name }) => name)))).toEqual([["Lender pages", "Cash flow"]]);
+    expect(await inPage(page, (pane) => pane.host.written.map((sheets) => sheets.map(({ name }) => name)))).toEqual([
+      ["Lender pages", "Cash flow"],
+    ]);
     expect(await inPage(page, (pane) => JSON.stringify(pane.host.written[0]![0]!.rows).includes("Soybeans:"))).toBe(false);
     await button(page, "Open “Lender pages”").click();
     await expect.poll(() => inPage(page, (pane) => pane.host.selected.at(-1)?.sheet)).toBe("Lender pages");
@@ -352,29 +439,42 @@ it("writes cost per acre and break-evens from the page More", async () => {
   await page.getByText("The sheets “Cost per acre” and “Break-even” were written.").waitFor();
 });
 
-/** Opens every fold of the page once, one after the other since some close their neighbours, and gathers all that is said meanwhile, but not what is typed in a box. */
-const allSaid = (page: Page) => page.evaluate(async () => {
-  const said = new Set<string>();
-  const opened = new Set<Element>();
-  const listen = (root: Element) => {
-    for (const each of root.querySelectorAll("*")) {
-      for (const name of ["aria-label", "placeholder", "title"]) said.add(each.getAttribute(name) ?? "");
-      for (const node of each.childNodes) if (node.nodeType === Node.TEXT_NODE) said.add(node.textContent ?? "");
+/**
+ * Opens every fold of the page once, one after the other since some close their neighbours, and gathers all that is said
+ * meanwhile, but not what is typed in a box.
+ */
+const allSaid = (page: Page) =>
+  page.evaluate(async () => {
+    const said = new Set<string>();
+    const opened = new Set<Element>();
+    const listen = (root: Element) => {
+      for (const each of root.querySelectorAll("*")) {
+        for (const name of ["aria-label", "placeholder", "title"]) said.add(each.getAttribute(name) ?? "");
+        for (const node of each.childNodes) if (node.nodeType === Node.TEXT_NODE) said.add(node.textContent ?? "");
+      }
+    };
+    for (;;) {
+      listen(document.querySelector(".pn-pane")!);
+      const next = [...document.querySelectorAll<HTMLElement>(".pn-body:not([hidden]) button[aria-expanded=false]")].find(
+        (each) => !opened.has(each),
+      );
+      if (next === undefined) return [...said].join("\n");
+      opened.add(next);
+      next.click();
+      await new Promise((drawn) => {
+        requestAnimationFrame(() => {
+          requestAnimationFrame(drawn);
+        });
+      });
     }
-  };
-  for (;;) {
-    listen(document.querySelector(".pn-pane")!);
-    const next = [...document.querySelectorAll<HTMLElement>(".pn-body:not([hidden]) button[aria-expanded=false]")].find((each) => !opened.has(each));
-    if (next === undefined) return [...said].join("\n");
-    opened.add(next);
-    next.click();
-    await new Promise((drawn) => { requestAnimationFrame(() => { requestAnimationFrame(drawn); }); });
-  }
-});
+  });
 
 describe("the words of every page, with everything opened", () => {
   const ends = (which: 0 | 1) => new RegExp(`[a-z]*(${spelledPairs.map((pair) => pair[which]).join("|")})[a-z]*`, "gi");
-  it.each([["USD", ends(0), "hired labor", ""], ["CAD", ends(1), "hired labour", "&currency=CAD"]] as const)("are spelled as where money is %s", async (_, wrong, right, currency) => {
+  it.each([
+    ["USD", ends(0), "hired labor", ""],
+    ["CAD", ends(1), "hired labour", "&currency=CAD"],
+  ] as const)("are spelled as where money is %s", async (_, wrong, right, currency) => {
     const { page, complaints } = await pages.open({ ask: `workbook=demo-season${currency}`, width: 450 });
     const said: string[] = [];
     for (const tab of ["Season", "Fields", "Inputs", "Changes", "Lender", "More"]) {
@@ -400,13 +500,17 @@ describe("the words of every page, with everything opened", () => {
 /** Presses what is folded until nothing is, so that every part is drawn once. */
 async function unfoldAll(page: Page, most = 40): Promise<void> {
   const folded = page.locator(".pn-body:not([hidden]) button[aria-expanded=false]");
-  for (let left = most; left > 0 && await folded.count() > 0; left--) await folded.first().click();
+  for (let left = most; left > 0 && (await folded.count()) > 0; left--) await folded.first().click();
   expect(await folded.count()).toBe(0);
 }
 
 const looks: readonly (readonly [string, PaneLook])[] = [
-  ["light", { ask: "theme=light" }], ["light at 450 pixels", { width: 450, ask: "theme=light" }], ["light at 1,280 pixels", { width: 1280, ask: "theme=light" }], ["dark", { ask: "theme=dark" }],
-  ["high contrast", { ask: "theme=highContrast" }], ["the system's forced colours at 450 pixels", { width: 450, forcedColors: true }],
+  ["light", { ask: "theme=light" }],
+  ["light at 450 pixels", { width: 450, ask: "theme=light" }],
+  ["light at 1,280 pixels", { width: 1280, ask: "theme=light" }],
+  ["dark", { ask: "theme=dark" }],
+  ["high contrast", { ask: "theme=highContrast" }],
+  ["the system's forced colours at 450 pixels", { width: 450, forcedColors: true }],
 ];
 
 describe.each(looks)("in %s", (_, look) => {
@@ -416,14 +520,29 @@ describe.each(looks)("in %s", (_, look) => {
   };
   it("Fields is accessible and no wider than the pane with everything opened", async () => {
     const page = await opened("Fields", look);
-    for (const name of ["Add a count", "The counts, their spread and emergence", "How it is worked out", "Uneven stand", "Compare keeping with replanting", /^Treatment, other costs/]) await button(page, name).click();
+    for (const name of [
+      "Add a count",
+      "The counts, their spread and emergence",
+      "How it is worked out",
+      "Uneven stand",
+      "Compare keeping with replanting",
+      /^Treatment, other costs/,
+    ])
+      await button(page, name).click();
     await button(page, "Add the count").click();
     await page.getByLabel("Loss, % of yield").fill("4");
     await isSound(page);
   });
   it("More is on the demo, with weeds, weather, sheets and tables opened", async () => {
     const page = await opened("More", { ...look, ask: `${look.ask ?? ""}&workbook=demo-season` });
-    for (const name of ["Weeds and tank", /^Larkspur Bottom: Waterhemp, no site left in 1 of 5 passes$/, "Weather", "Sheets to print", "Tables"]) await button(page, name).click();
+    for (const name of [
+      "Weeds and tank",
+      /^Larkspur Bottom: Waterhemp, no site left in 1 of 5 passes$/,
+      "Weather",
+      "Sheets to print",
+      "Tables",
+    ])
+      await button(page, name).click();
     await page.getByText(/^Projected maturity\./).waitFor();
     await isSound(page);
   });
@@ -462,7 +581,9 @@ describe("the pages of the demo at 320 × 600", () => {
     const page = await opened("Fields", { ask: "workbook=demo-season", height: 600 });
     await button(page, /^Old Orchard North/).click();
     const list = page.getByLabel("Field", { exact: true });
-    for (const name of await list.locator("option").evaluateAll((options) => options.map((option) => (option as HTMLOptionElement).value))) {
+    for (const name of await list
+      .locator("option")
+      .evaluateAll((options) => options.map((option) => (option as HTMLOptionElement).value))) {
       await list.selectOption(name);
       await page.getByRole("heading", { name, level: 3 }).waitFor();
       await page.getByRole("region", { name: "Projected yield" }).waitFor();

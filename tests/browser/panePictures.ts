@@ -31,7 +31,14 @@ const standShown = async (page: Page) => {
   await page.getByRole("tab", { name: "Fields" }).click();
   await click(page, /^Mill Road/);
   for (const name of ["Uneven stand", "Compare keeping with replanting", "Estimate the insurance payment"]) await click(page, name);
-  for (const [label, value] of [["Loss, % of yield", "4"], ["Proven yield (APH)", "180"], ["Coverage", "75"], ["Appraised yield", "90"], ["Policy's price", "4.60"]] as const) await page.getByLabel(label).fill(value);
+  for (const [label, value] of [
+    ["Loss, % of yield", "4"],
+    ["Proven yield (APH)", "180"],
+    ["Coverage", "75"],
+    ["Appraised yield", "90"],
+    ["Policy's price", "4.60"],
+  ] as const)
+    await page.getByLabel(label).fill(value);
 };
 const changeShown = async (page: Page) => {
   await page.getByRole("tab", { name: "Changes" }).click();
@@ -43,20 +50,43 @@ const wornShown = async (page: Page) => {
   await click(page, "Compare another change");
   await page.getByLabel("What is compared").selectOption("Rebuild worn row units");
   for (const [label, value] of [
-    ["Opener when new, in", "15"], ["Opener measured, in", "14.6"], ["Opener replaced at, in", "14.5"], ["Rows", "8"], ["Rows rebuilt", "8"], ["Parts per row", "250"], ["Shop hours per row", "2"],
-    ["Labor per hour", "25"], ["Years kept", "4"], ["Rows that plant badly", "2"], ["Yield that such a row loses, %", "6"], ["Interest a year, %", "6"],
-  ] as const) await page.getByRole("textbox", { name: label, exact: true }).fill(value);
+    ["Opener when new, in", "15"],
+    ["Opener measured, in", "14.6"],
+    ["Opener replaced at, in", "14.5"],
+    ["Rows", "8"],
+    ["Rows rebuilt", "8"],
+    ["Parts per row", "250"],
+    ["Shop hours per row", "2"],
+    ["Labor per hour", "25"],
+    ["Years kept", "4"],
+    ["Rows that plant badly", "2"],
+    ["Yield that such a row loses, %", "6"],
+    ["Interest a year, %", "6"],
+  ] as const)
+    await page.getByRole("textbox", { name: label, exact: true }).fill(value);
 };
 
 const pictures: readonly (readonly [string, string, (page: Page) => Promise<void>])[] = [
-  ["season", "workbook=problems", asItIs], ["opened", "workbook=problems", everythingOpened], ["purchase", "workbook=season", purchaseTyped],
-  ["problems", "workbook=problems", problemsShown], ["empty", "workbook=empty&demo", asItIs], ["match", "workbook=empty", rangeMatched],
-  ["busy", "busy", asItIs], ["slow", "slow", asItIs], ["fault", "fault", asItIs],
-  ["stand", "workbook=counted", standShown], ["change", "workbook=counted", changeShown], ["worn", "workbook=counted", wornShown],
+  ["season", "workbook=problems", asItIs],
+  ["opened", "workbook=problems", everythingOpened],
+  ["purchase", "workbook=season", purchaseTyped],
+  ["problems", "workbook=problems", problemsShown],
+  ["empty", "workbook=empty&demo", asItIs],
+  ["match", "workbook=empty", rangeMatched],
+  ["busy", "busy", asItIs],
+  ["slow", "slow", asItIs],
+  ["fault", "fault", asItIs],
+  ["stand", "workbook=counted", standShown],
+  ["change", "workbook=counted", changeShown],
+  ["worn", "workbook=counted", wornShown],
 ];
 const looks: readonly (readonly [string, PaneLook])[] = [
-  ["light-320", {}], ["light-450", { width: 450 }], ["dark-320", { ask: "theme=dark" }], ["dark-450", { width: 450, ask: "theme=dark" }],
-  ["high-contrast-320", { ask: "theme=highContrast" }], ["forced-450", { width: 450, forcedColors: true }],
+  ["light-320", {}],
+  ["light-450", { width: 450 }],
+  ["dark-320", { ask: "theme=dark" }],
+  ["dark-450", { width: 450, ask: "theme=dark" }],
+  ["high-contrast-320", { ask: "theme=highContrast" }],
+  ["forced-450", { width: 450, forcedColors: true }],
 ];
 
 const pages = await panePages();

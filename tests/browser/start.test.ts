@@ -23,13 +23,23 @@ const rail = () => page.locator(".rail button > span:first-child").allInnerTexts
  * in March: 3,000 of interest and 5,000 of principal, 10.00 and 16.67 an acre of the 300.
  */
 const needs = {
-  seed: [115, 62], fertilizer: [150, 45], "crop protection": [62, 58], "custom work": [20, 18], fuel: [18, 14], repairs: [22, 20],
-  "hired labor": [12, 10], "crop insurance": [18, 12], "machine ownership": [95, 85], management: [30, 25],
+  seed: [115, 62],
+  fertilizer: [150, 45],
+  "crop protection": [62, 58],
+  "custom work": [20, 18],
+  fuel: [18, 14],
+  repairs: [22, 20],
+  "hired labor": [12, 10],
+  "crop insurance": [18, 12],
+  "machine ownership": [95, 85],
+  management: [30, 25],
 } as const;
 /**
- * By hand, an acre of corn: operating 115 + 150 + 62 + 20 + 18 + 22 + 12 + 18 = 417; cash 417 + 240 + 10 = 667; full 667 − 10 + 95 + 30 = 782;
+ * By hand, an acre of corn: operating 115 + 150 + 62 + 20 + 18 + 22 + 12 + 18 = 417; cash 417 + 240 + 10 = 667; full 667 − 10 +
+ * 95 + 30 = 782;
  * cash need 667 + 16.67 = 683.67. At 200 bu: 2.085, 3.335, 3.91, 3.418 a bushel; at 4.50: 92.67, 148.22, 173.78, 151.93 bu.
- * Soybeans: 239; 239 + 240 + 10 = 489; 489 − 10 + 85 + 25 = 589; 505.67. At 60 bu: 3.983, 8.15, 9.817, 8.428; at 11: 21.73, 44.45, 53.55, 45.97.
+ * Soybeans: 239; 239 + 240 + 10 = 489; 489 − 10 + 85 + 25 = 589; 505.67. At 60 bu: 3.983, 8.15, 9.817, 8.428; at 11: 21.73,
+ * 44.45, 53.55, 45.97.
  * Left over after cash cost: 200 × (900 − 667) + 100 × (660 − 489) = 63,700.
  */
 const byHand = {
@@ -47,7 +57,10 @@ it("is through in 200 keys and 25 clicks, says what was worked out by hand, and 
     used.keys += text.length;
     await page.keyboard.type(text);
   };
-  const active = () => page.evaluate(() => document.activeElement?.getAttribute("aria-label") ?? document.activeElement?.closest("label")?.textContent?.trim() ?? "");
+  const active = () =>
+    page.evaluate(
+      () => document.activeElement?.getAttribute("aria-label") ?? document.activeElement?.closest("label")?.textContent?.trim() ?? "",
+    );
   /** Tab to a box, and the text. */
   const fill = async (label: string, text: string) => {
     for (let tabs = 0; (await active()) !== label; tabs += 1) {
@@ -64,7 +77,10 @@ it("is through in 200 keys and 25 clicks, says what was worked out by hand, and 
   const empty = await rail();
   await first.click();
   used.clicks += 1;
-  for (const [line, crop] of [["Corn", "200", "200", "4.5"], ["Soybeans", "100", "60", "11"]].entries()) {
+  for (const [line, crop] of [
+    ["Corn", "200", "200", "4.5"],
+    ["Soybeans", "100", "60", "11"],
+  ].entries()) {
     const [name = "", acres = "", goal = "", price = ""] = crop;
     await fill(`Crop ${line + 1}, name`, name);
     await fill(`${name}, acres`, acres);
@@ -102,11 +118,20 @@ it("is through in 200 keys and 25 clicks, says what was worked out by hand, and 
   const report = seasonReport(await opened.value.read());
   expect(report.problems).toEqual([]);
   const layers = ["operating", "cash", "full", "cashNeed"] as const;
-  const up = (value: { toDecimalPlaces(places: number, rounding: 0): { toFixed(places: number): string } } | null, places: number) => value!.toDecimalPlaces(places, 0).toFixed(places);
-  expect(Object.fromEntries(report.figures.crops.map(({ crop, outlook }) => [crop, {
-    cost: layers.map((layer) => outlook.costPerArea.layers[layer].toFixed(2)).join(" "),
-    price: layers.map((layer) => up(outlook.breakEvenPrice[layer], 2)).join(" "), yield: layers.map((layer) => up(outlook.breakEvenYield[layer], 1)).join(" "),
-  }]))).toEqual(byHand);
+  const up = (value: { toDecimalPlaces(places: number, rounding: 0): { toFixed(places: number): string } } | null, places: number) =>
+    value!.toDecimalPlaces(places, 0).toFixed(places);
+  expect(
+    Object.fromEntries(
+      report.figures.crops.map(({ crop, outlook }) => [
+        crop,
+        {
+          cost: layers.map((layer) => outlook.costPerArea.layers[layer].toFixed(2)).join(" "),
+          price: layers.map((layer) => up(outlook.breakEvenPrice[layer], 2)).join(" "),
+          yield: layers.map((layer) => up(outlook.breakEvenYield[layer], 1)).join(" "),
+        },
+      ]),
+    ),
+  ).toEqual(byHand);
 
   await page.getByRole("button", { name: /^Undo/ }).click();
   await eventually(rail).toEqual(empty);
@@ -127,7 +152,12 @@ it("begins in the pane on a narrow page too, and takes the first bill where noth
   await page.setViewportSize({ width: 320, height: 700 });
   await page.getByRole("button", { name: "New", exact: true }).click();
   await page.getByRole("textbox", { name: "Crop 1, name" }).fill("Corn");
-  for (const [label, text] of [["acres", "340"], ["yield goal", "190"], ["expected price", "4.2"]] as const) await page.getByRole("textbox", { name: `Corn, ${label}` }).fill(text);
+  for (const [label, text] of [
+    ["acres", "340"],
+    ["yield goal", "190"],
+    ["expected price", "4.2"],
+  ] as const)
+    await page.getByRole("textbox", { name: `Corn, ${label}` }).fill(text);
   await page.keyboard.press("Enter");
   await page.getByRole("textbox", { name: "Corn, seed" }).fill("108");
   await page.keyboard.press("Enter");

@@ -25,7 +25,9 @@ describe("stand counts typed into the demo", () => {
     expect(await main("Stand")).toBe("21,200 plants per acre");
     // Purdue 2012, 18 May between 88.19 and 84.79 %: 210 × 0.8615.
     expect(await main("Projected yield")).toBe("180.9 bu per acre");
-    const net = await region("Projected yield").getByText(/^Corn nets/).innerText();
+    const net = await region("Projected yield")
+      .getByText(/^Corn nets/)
+      .innerText();
     await button("Compare keeping with replanting").click();
     const answer = await main("Keep or replant");
 
@@ -39,7 +41,11 @@ describe("stand counts typed into the demo", () => {
     // 193.5 plants at 10 spots: 19,354; between 85.71 and 82.03 %: 210 × 0.8350.
     await expect.poll(() => main("Stand")).toBe("19,400 plants per acre");
     expect(await main("Projected yield")).toBe("175.4 bu per acre");
-    expect(await region("Projected yield").getByText(/^Corn nets/).innerText()).not.toBe(net);
+    expect(
+      await region("Projected yield")
+        .getByText(/^Corn nets/)
+        .innerText(),
+    ).not.toBe(net);
     await expect.poll(() => main("Keep or replant")).not.toBe(answer);
     expect(await region("Keep or replant").innerText()).toContain("Ask your insurer's adjuster before you destroy a stand.");
 
@@ -57,7 +63,12 @@ describe("a change built in the demo", () => {
     const before = await pane().getByRole("region", { name: "Changes to compare" }).getByRole("listitem").count();
     await button("Compare another change").click();
     await pane().getByLabel("Where").selectOption({ label: "Larkspur Bottom, Corn" });
-    for (const [label, value] of [["Rows", "12"], ["Price per row", "310"], ["Years kept", "6"], ["Name of the change", "Spiked wheels"]] as const) {
+    for (const [label, value] of [
+      ["Rows", "12"],
+      ["Price per row", "310"],
+      ["Years kept", "6"],
+      ["Name of the change", "Spiked wheels"],
+    ] as const) {
       await pane().getByLabel(label).first().fill(value);
     }
     const form = pane().getByRole("form", { name: "New change" });
@@ -68,7 +79,13 @@ describe("a change built in the demo", () => {
     await button("Save the change").click();
     await form.getByText("“Spiked wheels” was saved as 2 entries of the table Changes.").waitFor();
     await expect.poll(() => pane().getByRole("region", { name: "Changes to compare" }).getByRole("listitem").count()).toBe(before + 1);
-    expect(await pane().getByRole("region", { name: "Changes to compare" }).getByRole("listitem").filter({ hasText: "Spiked wheels" }).innerText()).toContain("1.3 bu/ac");
+    expect(
+      await pane()
+        .getByRole("region", { name: "Changes to compare" })
+        .getByRole("listitem")
+        .filter({ hasText: "Spiked wheels" })
+        .innerText(),
+    ).toContain("1.3 bu/ac");
 
     await button(/^Spiked wheels/).click();
     await pane().getByLabel("Count this change in").first().check();
@@ -80,7 +97,13 @@ describe("a change built in the demo", () => {
     const rows = page.locator('.sheet [data-part="body"]', { hasText: "Spiked wheels" });
     expect(await rows.count()).toBe(2);
     await page.keyboard.press("Control+z");
-    await expect.poll(() => region("Projected with changes").getByText(/^Spiked wheels/).count()).toBe(0);
+    await expect
+      .poll(() =>
+        region("Projected with changes")
+          .getByText(/^Spiked wheels/)
+          .count(),
+      )
+      .toBe(0);
     expect(await rows.count()).toBe(2);
     await page.keyboard.press("Control+z");
     await expect.poll(() => pane().getByRole("region", { name: "Changes to compare" }).getByRole("listitem").count()).toBe(before);
@@ -91,7 +114,9 @@ describe("lender pages of the demo", () => {
   it("are written beside the entries and shown on their own sheets", async () => {
     await tab("Lender");
     await button("Write the lender pages").click();
-    await pane().getByText(/^The sheets “Lender pages” and “Cash flow” were written as of /).waitFor();
+    await pane()
+      .getByText(/^The sheets “Lender pages” and “Cash flow” were written as of /)
+      .waitFor();
     await page.locator(".rail button", { hasText: "Cash flow" }).waitFor();
     await showSheet(page, "Lender pages");
     expect(await page.locator(".sheet").innerText()).toContain("cost of production and break-evens");

@@ -17,30 +17,50 @@ let folder: string;
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "pennyacre-"));
   // One file starts in a tenth of the time that the sources take.
-  await build({ entryPoints: ["src/cli/report.ts"], outfile: at("report.mjs"), bundle: true, platform: "node", format: "esm", logLevel: "error" });
+  await build({
+    entryPoints: ["src/cli/report.ts"],
+    outfile: at("report.mjs"),
+    bundle: true,
+    platform: "node",
+    format: "esm",
+    logLevel: "error",
+  });
 });
-afterAll(() => { rmSync(folder, { recursive: true, force: true }); });
+afterAll(() => {
+  rmSync(folder, { recursive: true, force: true });
+});
 const at = (...names: readonly string[]) => join(folder, ...names);
 
 type Ended = { readonly code: number | null; readonly out: string; readonly error: string };
 
 const report = (...words: readonly string[]): Promise<Ended> => started([at("report.mjs"), ...words]);
-const started = (words: readonly string[]): Promise<Ended> => new Promise((ended, failed) => {
-  const child = spawn(process.execPath, words, { stdio: ["ignore", "pipe", "pipe"] });
-  let [out, error] = ["", ""];
-  child.stdout.setEncoding("utf8").on("data", (text: string) => { out += text; });
-  child.stderr.setEncoding("utf8").on("data", (text: string) => { error += text; });
-  child.on("error", failed).on("close", (code) => { ended({ code, out, error }); });
-});
+const started = (words: readonly string[]): Promise<Ended> =>
+  new Promise((ended, failed) => {
+    const child = spawn(process.execPath, words, { stdio: ["ignore", "pipe", "pipe"] });
+    let [out, error] = ["", ""];
+    child.stdout.setEncoding("utf8").on("data", (text: string) => {
+      out += text;
+    });
+    child.stderr.setEncoding("utf8").on("data", (text: string) => {
+      error += text;
+    });
+    child.on("error", failed).on("close", (code) => {
+      ended({ code, out, error });
+    });
+  });
 
-const sheetNames = (path: string) => opened(readFileSync(path)).sheets().map(({ name }) => name);
+const sheetNames = (path: string) =>
+  opened(readFileSync(path))
+    .sheets()
+    .map(({ name }) => name);
 
 describe("a season without problems", () => {
   it("is told on a page for people, and ends with 0", async () => {
     const { code, out, error } = await started(["--import", "tsx", "src/cli/report.ts", season]);
     expect({ code, error }).toEqual({ code: 0, error: "" });
     expect(out).toMatch(/^Season 2026, USD\n/);
-    for (const words of ["Corn, 860.7 ac", "break-even price/bu", "Still to buy", "not financial, tax or legal advice"]) expect(out).toContain(words);
+    for (const words of ["Corn, 860.7 ac", "break-even price/bu", "Still to buy", "not financial, tax or legal advice"])
+      expect(out).toContain(words);
     expect(out).not.toContain("INCOMPLETE");
   });
 
@@ -71,7 +91,9 @@ describe("a season with formulas in its input tables, stored without values as o
   const sources = (...words: readonly string[]) => started(["--import", "tsx", "src/cli/report.ts", ...words]);
 
   it("has the figures of one with the same entries typed", async () => {
-    const [formulas, typed] = await Promise.all(["Formulas", "Typed"].map((name) => sources(`tests/fixtures/season${name}.xlsx`, "--json")));
+    const [formulas, typed] = await Promise.all(
+      ["Formulas", "Typed"].map((name) => sources(`tests/fixtures/season${name}.xlsx`, "--json")),
+    );
     expect({ code: typed!.code, error: typed!.error }).toEqual({ code: 0, error: "" });
     expect(formulas).toEqual(typed);
     expect(typed!.out).toContain('"acres": "118.5"'); // 80.5 and 38
@@ -84,7 +106,10 @@ describe("a season with formulas in its input tables, stored without values as o
     const cell = (row: number, column: number) => worked.cellAt("Purchases", { row, column });
     expect(cell(1, 5)).toMatchObject({ value: 13303.5, formula: "C2*E2", stale: false });
     expect(cell(3, 2)).toMatchObject({ value: -3.5, stale: false });
-    expect(opened(readFileSync("tests/fixtures/seasonFormulas.xlsx")).cellAt("Purchases", { row: 1, column: 5 })).toMatchObject({ value: "", stale: true });
+    expect(opened(readFileSync("tests/fixtures/seasonFormulas.xlsx")).cellAt("Purchases", { row: 1, column: 5 })).toMatchObject({
+      value: "",
+      stale: true,
+    });
   });
 });
 
@@ -100,7 +125,10 @@ describe("a season with problems", () => {
   it("is JSON with the same problems in it", async () => {
     const { code, out } = await report(withProblems, "--json");
     expect(code).toBe(1);
-    const { complete, problems } = JSON.parse(out) as { readonly complete: boolean; readonly problems: readonly { readonly what: string; readonly remedy: string }[] };
+    const { complete, problems } = JSON.parse(out) as {
+      readonly complete: boolean;
+      readonly problems: readonly { readonly what: string; readonly remedy: string }[];
+    };
     expect(complete).toBe(false);
     expect(problems).toHaveLength(2);
     for (const { what, remedy } of problems) expect(`${what}${remedy}`.length).toBeGreaterThan(20);
@@ -125,7 +153,10 @@ describe("what cannot be done", () => {
   };
 
   it.each([
-    ["no file", []], ["two files", [season, withProblems]], ["an option that nobody knows", [season, "--lender-pages"]], ["an option without its value", [season, "--out"]],
+    ["no file", []],
+    ["two files", [season, withProblems]],
+    ["an option that nobody knows", [season, "--lender-pages"]],
+    ["an option without its value", [season, "--out"]],
   ])("is %s: it shows the usage", (_, words) => refused(words, /Usage: npm run -s report/));
 
   it("is a file that is not there, or no workbook", async () => {
@@ -199,7 +230,10 @@ describe("a folder", () => {
     expect(alone).toEqual({ code: 2, out: "1/1 bills.xlsx: left out, none of its tables is one of a season.\n", error: "" });
     copyFileSync(season, join(from, "season.xlsx"));
     const { code, out } = await report(from, "--lender", to);
-    expect({ code, out }).toEqual({ code: 0, out: "1/2 bills.xlsx: left out, none of its tables is one of a season.\n2/2 season.xlsx: complete\n" });
+    expect({ code, out }).toEqual({
+      code: 0,
+      out: "1/2 bills.xlsx: left out, none of its tables is one of a season.\n2/2 season.xlsx: complete\n",
+    });
     expect(readdirSync(to)).toEqual(["season.xlsx"]);
   });
 });
@@ -249,7 +283,10 @@ describe("the name of a copy", () => {
     writeFileSync(macros, changed("[Content_Types].xml", plain, "application/vnd.ms-excel.sheet.macroEnabled.main+xml"));
     expect((await report(macros, "--out", at("macros out.xlsm"))).code).toBe(0);
     for (const [from, to, why] of [
-      [macros, "lost.xlsx", /has macros.*\.xlsm/], [season, "none.xlsm", /has no macros.*\.xlsx/], [season, "out.csv", /no name of a workbook/], [season, "out", /no name of a workbook/],
+      [macros, "lost.xlsx", /has macros.*\.xlsm/],
+      [season, "none.xlsm", /has no macros.*\.xlsx/],
+      [season, "out.csv", /no name of a workbook/],
+      [season, "out", /no name of a workbook/],
     ] as const) {
       const { code, error } = await report(from, "--out", at(to));
       expect({ code, there: existsSync(at(to)) }).toEqual({ code: 2, there: false });

@@ -17,8 +17,21 @@ function faults(season: Season): readonly string[] {
   if (is !== wanted) return [`months ${is} instead of ${wanted}`];
   return exact.flatMap(({ month, flows, interest, loan, cash }, index) => {
     const of = flow.months[index]!;
-    const groups = [...new Set([...flows.keys(), ...of.flows.keys()])].filter((group) => !agree(of.flows.get(group) ?? none, flows.get(group) ?? zero)).map((group) => `${month} ${group}: ${of.flows.get(group)}`);
-    return [...groups, ...([["interest", of.interest, interest], ["loan", of.loan, loan], ["cash", of.cash, cash]] as const).filter(([, actual, of]) => !agree(actual, of)).map(([name, actual]) => `${month} ${name}: ${actual}`)];
+    const groups = [...new Set([...flows.keys(), ...of.flows.keys()])]
+      .filter((group) => !agree(of.flows.get(group) ?? none, flows.get(group) ?? zero))
+      .map((group) => `${month} ${group}: ${of.flows.get(group)}`);
+    return [
+      ...groups,
+      ...(
+        [
+          ["interest", of.interest, interest],
+          ["loan", of.loan, loan],
+          ["cash", of.cash, cash],
+        ] as const
+      )
+        .filter(([, actual, of]) => !agree(actual, of))
+        .map(([name, actual]) => `${month} ${name}: ${actual}`),
+    ];
   });
 }
 

@@ -17,24 +17,71 @@ import { judge } from "./judge";
 import { growingSeason, harvestedSeason } from "./randomSeason";
 
 const cashKinds: readonly Kind[] = [
-  "seed", "fertilizer", "crop protection", "fuel", "repairs", "custom work", "hired labour", "drying", "haul", "crop insurance", "supplies", "irrigation", "other operating",
-  "operating interest", "cash rent", "land tax", "overhead", "term interest",
+  "seed",
+  "fertilizer",
+  "crop protection",
+  "fuel",
+  "repairs",
+  "custom work",
+  "hired labour",
+  "drying",
+  "haul",
+  "crop insurance",
+  "supplies",
+  "irrigation",
+  "other operating",
+  "operating interest",
+  "cash rent",
+  "land tax",
+  "overhead",
+  "term interest",
 ];
 
 /** What all fields are charged of some kinds in the outlook, what is no cash left out. */
 function paid(season: Season, kinds: readonly Kind[]): Fraction {
-  return total(costsAt(season, season.items.map((item) => itemAccount(season, item)), "outlook").filter(({ cash, kind }) => cash && kinds.includes(kind))
-    .map(({ field, amount, perUnit }) => plus(amount, times(perUnit, unitsAt(season, season.fields.find(({ name }) => name === field)!, "outlook")))));
+  return total(
+    costsAt(
+      season,
+      season.items.map((item) => itemAccount(season, item)),
+      "outlook",
+    )
+      .filter(({ cash, kind }) => cash && kinds.includes(kind))
+      .map(({ field, amount, perUnit }) =>
+        plus(
+          amount,
+          times(
+            perUnit,
+            unitsAt(
+              season,
+              season.fields.find(({ name }) => name === field)!,
+              "outlook",
+            ),
+          ),
+        ),
+      ),
+  );
 }
 
 function income(season: Season): Fraction {
-  return total(season.crops.map((crop) => {
-    const fields = season.fields.filter((field) => field.crop === crop.name);
-    if (fields.length === 0) return zero;
-    const sales = season.sales.filter((sale) => sale.crop === crop.name && (season.settings.seasonYear === null || [null, season.settings.seasonYear].includes(sale.cropYear ?? null)));
-    const left = minus(total(fields.map((field) => unitsAt(season, field, "outlook"))), total(sales.map(({ quantity }) => read(quantity))));
-    return plus(plus(total(sales.map(({ quantity, price }) => times(read(quantity), read(price)))), times(larger(left, zero), read(crop.price))), times(read(crop.otherIncomePerArea), total(fields.map(areaOf))));
-  }));
+  return total(
+    season.crops.map((crop) => {
+      const fields = season.fields.filter((field) => field.crop === crop.name);
+      if (fields.length === 0) return zero;
+      const sales = season.sales.filter(
+        (sale) =>
+          sale.crop === crop.name &&
+          (season.settings.seasonYear === null || [null, season.settings.seasonYear].includes(sale.cropYear ?? null)),
+      );
+      const left = minus(
+        total(fields.map((field) => unitsAt(season, field, "outlook"))),
+        total(sales.map(({ quantity }) => read(quantity))),
+      );
+      return plus(
+        plus(total(sales.map(({ quantity, price }) => times(read(quantity), read(price)))), times(larger(left, zero), read(crop.price))),
+        times(read(crop.otherIncomePerArea), total(fields.map(areaOf))),
+      );
+    }),
+  );
 }
 
 function debtFaults(season: Season): readonly string[] {
@@ -44,16 +91,38 @@ function debtFaults(season: Season): readonly string[] {
   const netIncome = minus(income(season), paid(season, cashKinds));
   const capacity = minus(plus(netIncome, interest), paid(season, ["income tax", "family living"]));
   const due = plus(interest, principal);
-  const wanted = { income: income(season), cashCosts: paid(season, cashKinds), capacity, due, margin: minus(capacity, due), coverage: isZero(due) ? null : divided(capacity, due) };
-  const actual = { income: year.income, cashCosts: year.cashCosts, capacity: is.capacity, due: is.debtService, margin: is.margin, coverage: is.termDebtCoverage };
-  return (Object.keys(wanted) as (keyof typeof wanted)[]).filter((name) => (actual[name] === null || wanted[name] === null ? actual[name] !== wanted[name] : !agree(actual[name], wanted[name])))
+  const wanted = {
+    income: income(season),
+    cashCosts: paid(season, cashKinds),
+    capacity,
+    due,
+    margin: minus(capacity, due),
+    coverage: isZero(due) ? null : divided(capacity, due),
+  };
+  const actual = {
+    income: year.income,
+    cashCosts: year.cashCosts,
+    capacity: is.capacity,
+    due: is.debtService,
+    margin: is.margin,
+    coverage: is.termDebtCoverage,
+  };
+  return (Object.keys(wanted) as (keyof typeof wanted)[])
+    .filter((name) => (actual[name] === null || wanted[name] === null ? actual[name] !== wanted[name] : !agree(actual[name], wanted[name])))
     .map((name) => `${name}: ${String(actual[name]?.toFixed())}`);
 }
 
-const decimal = (most: number, places: number) => fc.integer({ min: 0, max: most * 10 ** places }).map((whole) => new Decimal(`${whole}e-${places}`));
+const decimal = (most: number, places: number) =>
+  fc.integer({ min: 0, max: most * 10 ** places }).map((whole) => new Decimal(`${whole}e-${places}`));
 const policies = fc.record({
-  form: fc.constantFrom("revenue", "yield"), approvedYield: decimal(300, 1).map(yieldPerArea), coverage: decimal(1, 2).map(share), projectedPrice: decimal(15, 2).map(moneyPerUnit),
-  harvestPrice: fc.option(decimal(40, 2).map(moneyPerUnit)), harvestPriceOption: fc.boolean(), priceCap: fc.constantFrom("1.4", "2", "1").map((text) => new Decimal(text)), harvested: decimal(300, 1).map(yieldPerArea),
+  form: fc.constantFrom("revenue", "yield"),
+  approvedYield: decimal(300, 1).map(yieldPerArea),
+  coverage: decimal(1, 2).map(share),
+  projectedPrice: decimal(15, 2).map(moneyPerUnit),
+  harvestPrice: fc.option(decimal(40, 2).map(moneyPerUnit)),
+  harvestPriceOption: fc.boolean(),
+  priceCap: fc.constantFrom("1.4", "2", "1").map((text) => new Decimal(text)),
+  harvested: decimal(300, 1).map(yieldPerArea),
 });
 
 /** The missing yield at the projected price; or what the crop at the harvest price, capped, falls short of the guarantee. */
@@ -64,7 +133,9 @@ function policyFaults({ harvested, ...policy }: Policy & { readonly harvested: R
   const short = policy.form === "yield" ? times(minus(bushels, at), projected) : minus(times(bushels, raised), times(at, harvest));
   const wanted = { guarantee: times(bushels, raised), payment: compare(short, zero) > 0n ? short : zero };
   const actual = { guarantee: guarantee(policy).perArea, payment: insurancePayment(policy, harvested).perArea };
-  return (Object.keys(wanted) as (keyof typeof wanted)[]).filter((name) => !agree(actual[name], wanted[name])).map((name) => `${name}: ${actual[name].toFixed()}`);
+  return (Object.keys(wanted) as (keyof typeof wanted)[])
+    .filter((name) => !agree(actual[name], wanted[name]))
+    .map((name) => `${name}: ${actual[name].toFixed()}`);
 }
 
 describe("the debt test", () => {

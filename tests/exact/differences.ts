@@ -10,10 +10,12 @@ export function differences(of: Season): readonly string[] {
   const actual = flatFigures(seasonFigures(of));
   const exact = exactSeason(of);
   const names = [...exact.keys(), ...[...actual.keys()].filter((name) => !exact.has(name))];
-  return names.filter((name) => !same(actual.get(name), exact.get(name))).map((name) => {
-    const fraction = exact.get(name);
-    return `${name}: core ${String(actual.get(name)?.toFixed())}, exact ${String(fraction?.over)}/${String(fraction?.under)}`;
-  });
+  return names
+    .filter((name) => !same(actual.get(name), exact.get(name)))
+    .map((name) => {
+      const fraction = exact.get(name);
+      return `${name}: core ${String(actual.get(name)?.toFixed())}, exact ${String(fraction?.over)}/${String(fraction?.under)}`;
+    });
 }
 
 /** A kind that costs nothing may be absent on one side and zero on the other. */

@@ -6,8 +6,20 @@ import { compare, divided, isZero, minus, plus, times, total, zero, type Fractio
 export type Exact = Map<string, Fraction | null>;
 
 const operating = [
-  "seed", "fertilizer", "crop protection", "fuel", "repairs", "custom work", "hired labour", "drying", "haul",
-  "crop insurance", "supplies", "irrigation", "other operating", "operating interest",
+  "seed",
+  "fertilizer",
+  "crop protection",
+  "fuel",
+  "repairs",
+  "custom work",
+  "hired labour",
+  "drying",
+  "haul",
+  "crop insurance",
+  "supplies",
+  "irrigation",
+  "other operating",
+  "operating interest",
 ];
 const rentAndTax = ["cash rent", "land tax", "overhead"];
 
@@ -52,7 +64,8 @@ export const layerNames: readonly string[] = Object.keys(layerKinds);
 /** Adds the figures of a budget under `at`. */
 export function addBudget(exact: Exact, at: string, basis: Basis): void {
   const { share, otherIncome, used, price } = basis;
-  for (const name of ["area", "price", "goal", "outlook", "proven", "used", "share", "otherIncome"] as const) exact.set(`${at}/${name}`, basis[name]);
+  for (const name of ["area", "price", "goal", "outlook", "proven", "used", "share", "otherIncome"] as const)
+    exact.set(`${at}/${name}`, basis[name]);
   for (const kind of new Set([...basis.fixed.keys(), ...basis.moving.keys()])) {
     const [fixed, moving] = [basis.fixed.get(kind) ?? zero, basis.moving.get(kind) ?? zero];
     exact.set(`${at}/fixed/${kind}`, fixed);
@@ -71,19 +84,32 @@ export function addBudget(exact: Exact, at: string, basis: Basis): void {
     addBreakEvens(exact, at, layer, used, price, { fixed, moving, share, otherIncome });
     for (const [yieldOf, here] of yieldsOf(basis)) {
       if (here === null) continue;
-      for (const [priceOf, there] of [["expected", price], ["low", basis.lowPrice]] as const) {
+      for (const [priceOf, there] of [
+        ["expected", price],
+        ["low", basis.lowPrice],
+      ] as const) {
         if (there !== null) addBreakEvens(exact, `${at}/${yieldOf}/${priceOf}`, layer, here, there, { fixed, moving, share, otherIncome });
       }
     }
   }
 }
 
-const yieldsOf = (basis: Basis): readonly (readonly [BreakEvens["yieldOf"], Fraction | null])[] =>
-  [["goal", basis.goal], [basis.harvested ? "harvested" : "outlook", basis.outlook], ["proven", basis.proven]];
+const yieldsOf = (basis: Basis): readonly (readonly [BreakEvens["yieldOf"], Fraction | null])[] => [
+  ["goal", basis.goal],
+  [basis.harvested ? "harvested" : "outlook", basis.outlook],
+  ["proven", basis.proven],
+];
 
 type Line = { readonly fixed: Fraction; readonly moving: Fraction; readonly share: Fraction; readonly otherIncome: Fraction };
 
-function addBreakEvens(exact: Exact, at: string, layer: string, yieldHere: Fraction, price: Fraction, { fixed, moving, share, otherIncome }: Line): void {
+function addBreakEvens(
+  exact: Exact,
+  at: string,
+  layer: string,
+  yieldHere: Fraction,
+  price: Fraction,
+  { fixed, moving, share, otherIncome }: Line,
+): void {
   const units = times(share, yieldHere);
   const toPay = minus(fixed, otherIncome);
   const perUnit = times(minus(price, moving), share);

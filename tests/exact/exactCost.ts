@@ -24,7 +24,16 @@ export type Cost = {
 /** Nothing that an operating loan carries. */
 export const noLoan: Cost["loan"] = { amount: zero, amountDays: zero };
 
-const kindsOfTheField: readonly string[] = ["seed", "fertilizer", "crop protection", "fuel", "repairs", "custom work", "hired labour", "irrigation"];
+const kindsOfTheField: readonly string[] = [
+  "seed",
+  "fertilizer",
+  "crop protection",
+  "fuel",
+  "repairs",
+  "custom work",
+  "hired labour",
+  "irrigation",
+];
 
 /** Days from a payment to the repayment of the operating loan; none after it. */
 export function daysOut({ settings: { operatingInterest } }: Season, paid: IsoDate): Fraction {
@@ -44,7 +53,9 @@ export function daysOutOf(season: Season, kind: Kind, day: IsoDate | null, { pla
   if (day !== null) return daysOut(season, day);
   if (kindsOfTheField.includes(kind)) return daysOut(season, plannedPlanting ?? sixMonthsEarlier(repaid));
   if (kind === "drying" || kind === "haul") return zero;
-  const months = Array.from({ length: 12 }, (_, month) => new Date(Date.UTC(Number(seasonYear ?? repaid.slice(0, 4)), month, 1)).toISOString().slice(0, 10));
+  const months = Array.from({ length: 12 }, (_, month) =>
+    new Date(Date.UTC(Number(seasonYear ?? repaid.slice(0, 4)), month, 1)).toISOString().slice(0, 10),
+  );
   return divided(total(months.map((first) => daysOut(season, first))), fraction(12n));
 }
 

@@ -18,7 +18,12 @@ export const isHarvested = (season: Season, field: Field): boolean => field.harv
 
 /** The day of the last load of a field whose harvest is done. */
 export const lastLoad = (season: Season, field: Field): IsoDate | null =>
-  isHarvested(season, field) ? loadsOf(season, field).map(({ date }) => date).sort().at(-1)! : null;
+  isHarvested(season, field)
+    ? loadsOf(season, field)
+        .map(({ date }) => date)
+        .sort()
+        .at(-1)!
+    : null;
 
 /** All of the harvest once it is done; before that what the planting lets expect, or what is weighed where that is more. */
 export function outlookYield(season: Season, field: Field): Fraction {
@@ -38,12 +43,15 @@ export const unitsAt = (season: Season, field: Field, stage: Stage): Fraction =>
  */
 export function pointsToDry(season: Season, field: Field, stage: Stage): Fraction {
   const { standardMoisture, expectedHarvestMoisture } = cropOf(season, field);
-  const above = (moisture: Decimal | null) => (standardMoisture === null || moisture === null ? zero : larger(minus(read(moisture), read(standardMoisture)), zero));
+  const above = (moisture: Decimal | null) =>
+    standardMoisture === null || moisture === null ? zero : larger(minus(read(moisture), read(standardMoisture)), zero);
   const loads = loadsOf(season, field);
   if (stage === "plan" || loads.length === 0) return above(expectedHarvestMoisture);
   const crop = times(outlookYield(season, field), areaOf(field));
   if (isZero(crop)) return zero;
-  const ofLoads = total(loads.map(({ moisture, wet, quantity }) => times(above(moisture), read(season.settings.dryingCountedOn === "wet" ? wet : quantity))));
+  const ofLoads = total(
+    loads.map(({ moisture, wet, quantity }) => times(above(moisture), read(season.settings.dryingCountedOn === "wet" ? wet : quantity))),
+  );
   const standing = isHarvested(season, field) ? zero : minus(crop, weighed(season, field));
   return divided(plus(ofLoads, times(standing, above(expectedHarvestMoisture))), crop);
 }

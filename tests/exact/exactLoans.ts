@@ -23,11 +23,17 @@ export function dueInYear(season: Season, loan: Loan): Due {
   return { interest: total(due.map(({ interest }) => interest)), principal: total(due.map(({ principal }) => principal)) };
 }
 
-/** What a term loan takes in each month of the season's year; the year's interest without a month where the payment or its day is not entered. */
+/**
+ * What a term loan takes in each month of the season's year; the year's interest without a month where the payment or its day is
+ * not entered.
+ */
 export function duePayments(season: Season, loan: Loan): readonly { readonly month: string | null; readonly amount: Fraction }[] {
   const due = installments(season, loan);
   if (due === null) return [{ month: null, amount: times(read(loan.balance), read(loan.rate)) }];
-  return due.map(({ month, interest, principal }) => ({ month: `${String(Math.floor(month / 12))}-${String((month % 12) + 1).padStart(2, "0")}`, amount: plus(interest, principal) }));
+  return due.map(({ month, interest, principal }) => ({
+    month: `${String(Math.floor(month / 12))}-${String((month % 12) + 1).padStart(2, "0")}`,
+    amount: plus(interest, principal),
+  }));
 }
 
 function installments(season: Season, loan: Loan): readonly (Due & { readonly month: number })[] | null {
@@ -55,29 +61,57 @@ function installments(season: Season, loan: Loan): readonly (Due & { readonly mo
 
 /** Years from the first of January to the day on which an operating loan is repaid, all of the year where no day is known. */
 function carriedFor(season: Season, loan: Loan): Fraction {
-  const { settings: { operatingInterest, repaymentDate } } = season;
+  const {
+    settings: { operatingInterest, repaymentDate },
+  } = season;
   const { nextDue } = loan;
   const year = yearOf(season, loan);
   if (year === null) return one;
   const newYear = `${year}-01-01`;
-  const days = [nextDue, operatingInterest?.method === "by date" ? operatingInterest.repaymentDate : repaymentDate].filter((day) => day !== null && day >= newYear);
+  const days = [nextDue, operatingInterest?.method === "by date" ? operatingInterest.repaymentDate : repaymentDate].filter(
+    (day) => day !== null && day >= newYear,
+  );
   return days.length === 0 ? one : fraction(BigInt((Date.parse(days[0]!) - Date.parse(newYear)) / 86_400_000), 365n);
 }
 
 export function loanCosts(season: Season): readonly Cost[] {
   return (season.loans ?? []).flatMap((loan) => {
     const target = loan.bornBy ?? null;
-    const named = season.fields.filter((field) => target !== null && ("field" in target ? field.name === target.field : field.crop === target.crop));
+    const named = season.fields.filter(
+      (field) => target !== null && ("field" in target ? field.name === target.field : field.crop === target.crop),
+    );
     const bearers = named.length === 0 ? season.fields : named;
     const { interest, principal } = dueInYear(season, loan);
-    return ([["term interest", interest], ["term principal", principal]] as const).filter(([, amount]) => !isZero(amount)).flatMap(([kind, amount]) =>
-      shareOut(amount, landOf(bearers)).map((share, index): Cost => ({ field: bearers[index]!.name, kind, amount: share, perUnit: zero, loan: noLoan, cash: true, progress: "left" })));
+    return (
+      [
+        ["term interest", interest],
+        ["term principal", principal],
+      ] as const
+    )
+      .filter(([, amount]) => !isZero(amount))
+      .flatMap(([kind, amount]) =>
+        shareOut(amount, landOf(bearers)).map((share, index): Cost => ({
+          field: bearers[index]!.name,
+          kind,
+          amount: share,
+          perUnit: zero,
+          loan: noLoan,
+          cash: true,
+          progress: "left",
+        })),
+      );
   });
 }
 
 /** Whether a field has machine ownership or a land charge, which stand for the interest on all capital in it. */
 export const hasCapitalCharge = (season: Season, field: Field): boolean =>
-  (field.landChargePerArea !== null && !field.landChargePerArea.isZero())
-  || linesIn(season, field).some(({ kind, entered }) => (kind === "machine ownership" || kind === "land charge") && entered.some(({ amount }) => !amount.isZero()))
-  || season.otherCosts.some(({ kind, amount, over }) => (kind === "machine ownership" || kind === "land charge") && !amount.isZero()
-    && ("all" in over || ("crop" in over ? over.crop === field.crop : over.field === field.name)));
+  (field.landChargePerArea !== null && !field.landChargePerArea.isZero()) ||
+  linesIn(season, field).some(
+    ({ kind, entered }) => (kind === "machine ownership" || kind === "land charge") && entered.some(({ amount }) => !amount.isZero()),
+  ) ||
+  season.otherCosts.some(
+    ({ kind, amount, over }) =>
+      (kind === "machine ownership" || kind === "land charge") &&
+      !amount.isZero() &&
+      ("all" in over || ("crop" in over ? over.crop === field.crop : over.field === field.name)),
+  );

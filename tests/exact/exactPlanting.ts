@@ -29,14 +29,23 @@ export function byPlanting({ crops, settings }: Season, { crop, planted, planned
 function percentAt(date: IsoDate, stand: Fraction): Fraction | null {
   const month = date.slice(5, 7);
   if (month < "04" || month > "06") return null;
-  const [across, down] = [between(dates.map(aprilDay), aprilDay(date)), between(stands.map((each) => read(each)), stand)];
+  const [across, down] = [
+    between(dates.map(aprilDay), aprilDay(date)),
+    between(
+      stands.map((each) => read(each)),
+      stand,
+    ),
+  ];
   if (across === null || down === null) return null;
-  const row = (index: number) => plus(times(minus(one, down.part), read(percent[index]![down.from]!)), times(down.part, read(percent[index]![down.from + 1]!)));
+  const row = (index: number) =>
+    plus(times(minus(one, down.part), read(percent[index]![down.from]!)), times(down.part, read(percent[index]![down.from + 1]!)));
   return plus(times(minus(one, across.part), row(across.from)), times(across.part, row(across.from + 1)));
 }
 
 /** The step of an axis that a value lies in, and how far along. */
 function between(axis: readonly Fraction[], value: Fraction): { readonly from: number; readonly part: Fraction } | null {
-  const from = axis.findIndex((start, index) => index < axis.length - 1 && compare(value, start) >= 0n && compare(value, axis[index + 1]!) <= 0n);
+  const from = axis.findIndex(
+    (start, index) => index < axis.length - 1 && compare(value, start) >= 0n && compare(value, axis[index + 1]!) <= 0n,
+  );
   return from < 0 ? null : { from, part: divided(minus(value, axis[from]!), minus(axis[from + 1]!, axis[from]!)) };
 }

@@ -32,28 +32,44 @@ export function exactSeason(season: Season): Exact {
   }
   const { unused } = chargedAt(season, accounts, "outlook");
   for (const account of accounts) {
-    for (const [name, figure] of Object.entries(itemFigures(account, unused.get(account.item.name)?.quantity ?? zero))) exact.set(`item ${account.item.name}/${name}`, figure);
+    for (const [name, figure] of Object.entries(itemFigures(account, unused.get(account.item.name)?.quantity ?? zero)))
+      exact.set(`item ${account.item.name}/${name}`, figure);
   }
   return exact;
 }
 
 function fieldBases(season: Season, accounts: readonly ItemAccount[], stage: Stage): ReadonlyMap<string, Basis> {
   const costs = costsAt(season, accounts, stage);
-  return new Map(season.fields.map((field) => {
-    const crop = season.crops.find(({ name }) => name === field.crop)!;
-    const fixed = new Map<string, Fraction>();
-    const moving = new Map<string, Fraction>();
-    for (const { kind, amount, perUnit } of costs.filter((cost) => cost.field === field.name)) {
-      fixed.set(kind, plus(fixed.get(kind) ?? zero, divided(amount, areaOf(field))));
-      moving.set(kind, plus(moving.get(kind) ?? zero, perUnit));
-    }
-    return [field.name, {
-      area: areaOf(field), goal: read(field.yieldGoal), outlook: outlookYield(season, field), used: yieldAt(season, field, stage),
-      proven: field.provenYield === null ? null : read(field.provenYield), harvested: isHarvested(season, field),
-      ...pricesOf(crop), share: shareOf(field), otherIncome: read(crop.otherIncomePerArea), fixed, moving,
-      kept: hasCapitalCharge(season, field) ? { fixed: zero, moving: zero } : { fixed: fixed.get("term interest") ?? zero, moving: moving.get("term interest") ?? zero },
-    }];
-  }));
+  return new Map(
+    season.fields.map((field) => {
+      const crop = season.crops.find(({ name }) => name === field.crop)!;
+      const fixed = new Map<string, Fraction>();
+      const moving = new Map<string, Fraction>();
+      for (const { kind, amount, perUnit } of costs.filter((cost) => cost.field === field.name)) {
+        fixed.set(kind, plus(fixed.get(kind) ?? zero, divided(amount, areaOf(field))));
+        moving.set(kind, plus(moving.get(kind) ?? zero, perUnit));
+      }
+      return [
+        field.name,
+        {
+          area: areaOf(field),
+          goal: read(field.yieldGoal),
+          outlook: outlookYield(season, field),
+          used: yieldAt(season, field, stage),
+          proven: field.provenYield === null ? null : read(field.provenYield),
+          harvested: isHarvested(season, field),
+          ...pricesOf(crop),
+          share: shareOf(field),
+          otherIncome: read(crop.otherIncomePerArea),
+          fixed,
+          moving,
+          kept: hasCapitalCharge(season, field)
+            ? { fixed: zero, moving: zero }
+            : { fixed: fixed.get("term interest") ?? zero, moving: moving.get("term interest") ?? zero },
+        },
+      ];
+    }),
+  );
 }
 
 const pricesOf = (crop: Crop) => ({ price: read(crop.price), lowPrice: crop.lowPrice === null ? null : read(crop.lowPrice) });
@@ -70,19 +86,43 @@ function cropBasis(fields: readonly Basis[], crop: Crop): Basis {
   const units = fields.map(({ used, area, share }) => times(share, used, area));
   const kinds = new Set(fields.flatMap(({ fixed, moving }) => [...fixed.keys(), ...moving.keys()]));
   return {
-    area: total(areas), goal: overAreas(({ goal }) => goal), outlook: overAreas(({ outlook }) => outlook), used: overAreas(({ used }) => used),
+    area: total(areas),
+    goal: overAreas(({ goal }) => goal),
+    outlook: overAreas(({ outlook }) => outlook),
+    used: overAreas(({ used }) => used),
     proven: fields.every(({ proven }) => proven !== null) ? overAreas(({ proven }) => proven!) : null,
-    harvested: fields.every(({ harvested }) => harvested), ...pricesOf(crop),
-    share: mean(fields.map(({ share }) => share), crops), otherIncome: overAreas(({ otherIncome }) => otherIncome),
+    harvested: fields.every(({ harvested }) => harvested),
+    ...pricesOf(crop),
+    share: mean(
+      fields.map(({ share }) => share),
+      crops,
+    ),
+    otherIncome: overAreas(({ otherIncome }) => otherIncome),
     fixed: new Map([...kinds].map((kind) => [kind, overAreas(({ fixed }) => fixed.get(kind) ?? zero)])),
-    moving: new Map([...kinds].map((kind) => [kind, mean(fields.map(({ moving }) => moving.get(kind) ?? zero), units)])),
-    kept: { fixed: overAreas(({ kept }) => kept.fixed), moving: mean(fields.map(({ kept }) => kept.moving), units) },
+    moving: new Map(
+      [...kinds].map((kind) => [
+        kind,
+        mean(
+          fields.map(({ moving }) => moving.get(kind) ?? zero),
+          units,
+        ),
+      ]),
+    ),
+    kept: {
+      fixed: overAreas(({ kept }) => kept.fixed),
+      moving: mean(
+        fields.map(({ kept }) => kept.moving),
+        units,
+      ),
+    },
   };
 }
 
 /** Sales of the grain of this season. */
 const salesOf = (season: Season, crop: Crop) =>
-  season.sales.filter((sale) => sale.crop === crop.name && [null, sale.cropYear ?? season.settings.seasonYear].includes(season.settings.seasonYear));
+  season.sales.filter(
+    (sale) => sale.crop === crop.name && [null, sale.cropYear ?? season.settings.seasonYear].includes(season.settings.seasonYear),
+  );
 
 /** What is sold at its own price, the rest at the price entered, less the cost. */
 function addWithSold(exact: Exact, season: Season, crop: Crop, basis: Basis, stage: Stage): void {

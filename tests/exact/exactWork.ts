@@ -35,19 +35,22 @@ const before = (a: IsoDate | null, b: IsoDate | null): number => {
 /** Works with some of their extent taken off, the oldest first, those without a date last: each with its part and extent made smaller. */
 function withOff<Row extends WorkRow>(planned: readonly Work<Row>[], off: Fraction): readonly Work<Row>[] {
   let toTakeOff = off;
-  return [...planned].sort((a, b) => before(a.row.date, b.row.date)).map((work) => {
-    const taken = smaller(work.extent, toTakeOff);
-    toTakeOff = larger(minus(toTakeOff, taken), zero);
-    const kept = compare(work.extent, zero) > 0n ? divided(minus(work.extent, taken), work.extent) : zero;
-    return { ...work, part: times(work.part, kept), extent: times(work.extent, kept) };
-  });
+  return [...planned]
+    .sort((a, b) => before(a.row.date, b.row.date))
+    .map((work) => {
+      const taken = smaller(work.extent, toTakeOff);
+      toTakeOff = larger(minus(toTakeOff, taken), zero);
+      const kept = compare(work.extent, zero) > 0n ? divided(minus(work.extent, taken), work.extent) : zero;
+      return { ...work, part: times(work.part, kept), extent: times(work.extent, kept) };
+    });
 }
 
 /** Whether two rows of one item or operation are the same pass: the item at the same rate, the operation at the same price. */
 const alike = (a: WorkRow, b: WorkRow): boolean => {
   if ("rate" in a) return "rate" in b && a.rate.eq(b.rate);
   if ("rate" in b) return false;
-  const said = ({ cost }: Operation): string => JSON.stringify([cost.basis, cost.basis === "machine" ? cost.machine : cost.rate, cost.basis === "per hour" ? cost.hours : ""]);
+  const said = ({ cost }: Operation): string =>
+    JSON.stringify([cost.basis, cost.basis === "machine" ? cost.machine : cost.rate, cost.basis === "per hour" ? cost.hours : ""]);
   return said(a) === said(b);
 };
 
@@ -75,7 +78,10 @@ function leftOf<Row extends WorkRow>(planned: readonly Work<Row>[], done: readon
 /** Kinds of this crop whenever they are paid for. */
 export const isLate = (kind: string): boolean => kind === "drying" || kind === "haul";
 
-export type Settled<Row extends WorkRow> = Record<"planned" | "done" | "left" | "due" | "nextPlanned" | "nextDone" | "nextLeft", readonly Work<Row>[]>;
+export type Settled<Row extends WorkRow> = Record<
+  "planned" | "done" | "left" | "due" | "nextPlanned" | "nextDone" | "nextLeft",
+  readonly Work<Row>[]
+>;
 
 /**
  * The works of one item or operation in one field, settled: while the field grows, all are its crop's. After its last
@@ -83,12 +89,19 @@ export type Settled<Row extends WorkRow> = Record<"planned" | "done" | "left" | 
  * own plan and, beyond that, off the other's; and what is then left of this crop's plan from before the last load, or
  * without a date, never was.
  */
-export function settled<Row extends WorkRow>(works: readonly Work<Row>[], last: IsoDate | null, isLate: (row: Row) => boolean): Settled<Row> {
+export function settled<Row extends WorkRow>(
+  works: readonly Work<Row>[],
+  last: IsoDate | null,
+  isLate: (row: Row) => boolean,
+): Settled<Row> {
   const isNext = ({ row }: Work<Row>) => last !== null && row.date !== null && row.date > last && !isLate(row);
   const of = (status: "plan" | "done", next: boolean) =>
     works.filter((work) => (work.row.status === status || work.row.status === "done as planned") && isNext(work) === next);
   const extent = (some: readonly Work<Row>[]) => total(some.map((work) => work.extent));
-  const [own, next] = [{ planned: of("plan", false), done: of("done", false) }, { planned: of("plan", true), done: of("done", true) }];
+  const [own, next] = [
+    { planned: of("plan", false), done: of("done", false) },
+    { planned: of("plan", true), done: of("done", true) },
+  ];
   const over = ({ planned, done }: typeof own) => larger(minus(extent(othersOf(done)), extent(openOf(planned))), zero);
   const left = withOff(leftOf(own.planned, own.done), over(next));
   const isPast = ({ row }: Work<Row>) => last !== null && (row.date === null || row.date < last);
@@ -98,7 +111,12 @@ export function settled<Row extends WorkRow>(works: readonly Work<Row>[], last: 
     return lost === undefined ? work : { ...work, part: minus(work.part, lost.part), extent: minus(work.extent, lost.extent) };
   });
   return {
-    planned: [...own.planned, ...next.planned], done: own.done, left: left.filter((work) => !isPast(work)), due,
-    nextPlanned: next.planned, nextDone: next.done, nextLeft: withOff(leftOf(next.planned, next.done), over(own)),
+    planned: [...own.planned, ...next.planned],
+    done: own.done,
+    left: left.filter((work) => !isPast(work)),
+    due,
+    nextPlanned: next.planned,
+    nextDone: next.done,
+    nextLeft: withOff(leftOf(next.planned, next.done), over(own)),
   };
 }

@@ -10,19 +10,29 @@ export function flatFigures({ crops, items }: SeasonFigures): Flat {
   const all = (at: string, values: Readonly<Record<string, Decimal | null>>) => {
     for (const [name, value] of Object.entries(values)) flat.set(`${at}/${name}`, value);
   };
-  const layers = (at: string, values: PerLayer<Decimal | null>) => { all(at, values); };
+  const layers = (at: string, values: PerLayer<Decimal | null>) => {
+    all(at, values);
+  };
   const kindsAndLayers = (at: string, { byKind, layers: values }: ByKindAndLayer<Decimal>) => {
     layers(at, values);
     for (const [kind, value] of byKind) flat.set(`${at}/${kind}`, value);
   };
   const budget = (at: string, of: Budget) => {
-    all(at, { area: of.area, price: of.price, ...of.yields, share: of.operatorShare, otherIncome: of.otherIncomePerArea, income: of.incomePerArea });
+    all(at, {
+      area: of.area,
+      price: of.price,
+      ...of.yields,
+      share: of.operatorShare,
+      otherIncome: of.otherIncomePerArea,
+      income: of.incomePerArea,
+    });
     kindsAndLayers(`${at}/fixed`, of.fixed);
     kindsAndLayers(`${at}/moving`, of.moving);
     kindsAndLayers(`${at}/costPerArea`, of.costPerArea);
     for (const name of ["costPerUnit", "breakEvenPrice", "breakEvenYield", "netPerArea"] as const) layers(`${at}/${name}`, of[name]);
     for (const each of of.breakEvens) {
-      for (const name of ["breakEvenPrice", "breakEvenYield", "netPerArea"] as const) layers(`${at}/${each.yieldOf}/${each.priceOf}/${name}`, each[name]);
+      for (const name of ["breakEvenPrice", "breakEvenYield", "netPerArea"] as const)
+        layers(`${at}/${each.yieldOf}/${each.priceOf}/${name}`, each[name]);
     }
   };
   for (const crop of crops) {

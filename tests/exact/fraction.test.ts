@@ -14,12 +14,20 @@ describe("a fraction", () => {
     expect(() => divided(fraction(1n), zero)).toThrow(RangeError);
   });
   it("is read from digits, a sign before a point included", () => {
-    expect([read("12.50"), read("-0.25"), read("7")].map((each, index) => compare(each, [fraction(25n, 2n), fraction(-1n, 4n), fraction(7n)][index]!))).toEqual([0n, 0n, 0n]);
+    expect(
+      [read("12.50"), read("-0.25"), read("7")].map((each, index) =>
+        compare(each, [fraction(25n, 2n), fraction(-1n, 4n), fraction(7n)][index]!),
+      ),
+    ).toEqual([0n, 0n, 0n]);
   });
   it("adds, takes away, multiplies and divides exactly", () => {
     const third = fraction(1n, 3n);
-    expect([plus(third, fraction(1n, 6n)), minus(third, third), times(third, third), divided(third, fraction(2n))])
-      .toEqual([fraction(9n, 18n), zero, fraction(1n, 9n), fraction(1n, 6n)]);
+    expect([plus(third, fraction(1n, 6n)), minus(third, third), times(third, third), divided(third, fraction(2n))]).toEqual([
+      fraction(9n, 18n),
+      zero,
+      fraction(1n, 9n),
+      fraction(1n, 6n),
+    ]);
   });
   it("has a floor below it on either side of zero", () => {
     expect([floor(fraction(5n, 2n)), floor(fraction(-5n, 2n)), floor(fraction(-2n))]).toEqual([2n, -3n, -2n]);

@@ -15,15 +15,27 @@ const exact = (high: Fraction, low: Fraction, unit: "F" | "C"): Readonly<Record<
   const curve = larger(minus(times(read("3.33"), above), times(read("0.084"), above, above)), zero);
   const line = larger(times(read("1.8"), minus(inC(low), read("4.4"))), zero);
   const over = (base: bigint) => larger(minus(mean(inC(high), inC(low)), whole(base)), zero);
-  return { "growing degree 86/50": minus(mean(held(high), held(low)), whole(50n)), "corn heat units": mean(curve, line), "base 10 C": over(10n), "base 5 C": over(5n) };
+  return {
+    "growing degree 86/50": minus(mean(held(high), held(low)), whole(50n)),
+    "corn heat units": mean(curve, line),
+    "base 10 C": over(10n),
+    "base 5 C": over(5n),
+  };
 };
 
 describe("heat units of a day", () => {
   it("are what exact fractions give, in all four ways and both units", () => {
     const degrees = fc.integer({ min: -400, max: 1200 }).map((tenths) => new Decimal(String(tenths)).div("10"));
-    fc.assert(fc.property(degrees, degrees, fc.constantFrom("F" as const, "C" as const), (a, b, unit) => {
-      const [high, low] = a.gte(b) ? [a, b] : [b, a];
-      for (const way of heatUnitWays) expect(agree(heatUnitsOf(way, { high, low }, unit), exact(read(high), read(low), unit)[way]), `${way} ${high} ${low} ${unit}`).toBe(true);
-    }), { numRuns: 500 });
+    fc.assert(
+      fc.property(degrees, degrees, fc.constantFrom("F" as const, "C" as const), (a, b, unit) => {
+        const [high, low] = a.gte(b) ? [a, b] : [b, a];
+        for (const way of heatUnitWays)
+          expect(
+            agree(heatUnitsOf(way, { high, low }, unit), exact(read(high), read(low), unit)[way]),
+            `${way} ${high} ${low} ${unit}`,
+          ).toBe(true);
+      }),
+      { numRuns: 500 },
+    );
   });
 });

@@ -23,5 +23,10 @@ const seedOf = (): number => {
 export function judge<Case>(title: string, cases: Arbitrary<Case>, faults: (of: Case) => readonly string[], numRuns = runs): void {
   const seed = seedOf();
   console.log(`${title}: ${numRuns} cases, seed ${seed}`);
-  fc.assert(fc.property(cases, (of) => { expect(faults(of)).toEqual([]); }), { numRuns, seed });
+  fc.assert(
+    fc.property(cases, (of) => {
+      expect(faults(of)).toEqual([]);
+    }),
+    { numRuns, seed },
+  );
 }

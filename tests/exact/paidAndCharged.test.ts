@@ -1,4 +1,7 @@
-/** The cash flow's year, group by group, is what the fields are charged with and the reasons for the difference, each worked out on its own. */
+/**
+ * The cash flow's year, group by group, is what the fields are charged with and the reasons for the difference, each worked out
+ * on its own.
+ */
 import { describe, it } from "vitest";
 import { sum, zero } from "../../src/core/decimal";
 import { paidAndCharged } from "../../src/core/lender/paidAndCharged";
@@ -20,7 +23,9 @@ function faults(season: Season): readonly string[] {
   const named = new Set(groups.map(({ group }) => group));
   // Bills and returns may come to nothing in the year.
   const paid = (group: string) => sum(flow.months.map(({ flows }) => flows.get(group) ?? zero));
-  const unnamed = flow.groups.filter((group) => !named.has(group) && paid(group).abs().gt("1e-15") && !["grain sales", "older grain", "other income"].includes(group));
+  const unnamed = flow.groups.filter(
+    (group) => !named.has(group) && paid(group).abs().gt("1e-15") && !["grain sales", "older grain", "other income"].includes(group),
+  );
   return [...unlike, ...unnamed.map((group) => `${group} is paid and nothing says why`)];
 }
 

@@ -9,12 +9,24 @@ import { judge } from "./judge";
 import { growingSeason, harvestedSeason } from "./randomSeason";
 
 function faults(season: Season): readonly string[] {
-  return seasonFigures(season).crops.flatMap((crop) => layers.flatMap((layer) => {
-    const moved = sum(crop.fields.map(({ plan, outlook, area }) => outlook.budget.netPerArea[layer].minus(plan.budget.netPerArea[layer]).times(area)));
-    const told = reasons(crop, layer);
-    const twice = told.map(({ of }) => JSON.stringify(of)).filter((of, index, all) => all.indexOf(of) !== index);
-    return [...(sum(told.map(({ effect }) => effect)).minus(moved).abs().lt("1e-12") ? [] : [`${crop.crop} ${layer}: moved ${moved}, told ${JSON.stringify(told)}`]), ...twice];
-  }));
+  return seasonFigures(season).crops.flatMap((crop) =>
+    layers.flatMap((layer) => {
+      const moved = sum(
+        crop.fields.map(({ plan, outlook, area }) => outlook.budget.netPerArea[layer].minus(plan.budget.netPerArea[layer]).times(area)),
+      );
+      const told = reasons(crop, layer);
+      const twice = told.map(({ of }) => JSON.stringify(of)).filter((of, index, all) => all.indexOf(of) !== index);
+      return [
+        ...(sum(told.map(({ effect }) => effect))
+          .minus(moved)
+          .abs()
+          .lt("1e-12")
+          ? []
+          : [`${crop.crop} ${layer}: moved ${moved}, told ${JSON.stringify(told)}`]),
+        ...twice,
+      ];
+    }),
+  );
 }
 
 describe("what moved a crop", () => {

@@ -6,8 +6,12 @@ import type { Cell, DateSystem } from "../../src/workbook/cell";
 /** Numbers that look random and are the same for one seed: a failing workbook can be typed again. */
 export class Habits {
   private state: number;
-  constructor(seed: number, readonly decimalComma: boolean, readonly dateSystem: DateSystem) {
-    this.state = seed % 2147483646 + 1;
+  constructor(
+    seed: number,
+    readonly decimalComma: boolean,
+    readonly dateSystem: DateSystem,
+  ) {
+    this.state = (seed % 2147483646) + 1;
   }
 
   /** One of the ways, any as likely as another. */
@@ -22,12 +26,22 @@ export class Habits {
   }
 
   shuffled<Each>(all: readonly Each[]): readonly Each[] {
-    return all.map((each) => ({ each, at: this.below(1_000_000) })).sort((a, b) => a.at - b.at).map(({ each }) => each);
+    return all
+      .map((each) => ({ each, at: this.below(1_000_000) }))
+      .sort((a, b) => a.at - b.at)
+      .map(({ each }) => each);
   }
 
   /** A number cell, or text with groups and blanks. */
   number(value: Decimal | null): Cell {
-    return value === null ? this.blank() : this.pick<() => Cell>(() => Number(value.toString()), () => Number(value.toString()), () => this.text(value), () => ` ${this.text(value)}  `)();
+    return value === null
+      ? this.blank()
+      : this.pick<() => Cell>(
+          () => Number(value.toString()),
+          () => Number(value.toString()),
+          () => this.text(value),
+          () => ` ${this.text(value)}  `,
+        )();
   }
 
   /** The same with a currency sign or code, and brackets for a minus. */
@@ -61,7 +75,14 @@ export class Habits {
     const [year, month, inMonth] = day.split("-") as [string, string, string];
     const serial = Date.parse(day) / 86_400_000 + (this.dateSystem === "1904" ? 24107 : 25569);
     const named = new Date(day).toLocaleString("en-US", { month: this.pick("short", "long"), timeZone: "UTC" });
-    return this.pick<Cell>(serial, serial, day, `${inMonth}.${month}.${year}`, `${named} ${Number(inMonth)}, ${year}`, `${Number(inMonth)} ${named} ${year}`);
+    return this.pick<Cell>(
+      serial,
+      serial,
+      day,
+      `${inMonth}.${month}.${year}`,
+      `${named} ${Number(inMonth)}, ${year}`,
+      `${Number(inMonth)} ${named} ${year}`,
+    );
   }
 
   /** A name or a word of a list, in other capitals and with spaces around it. */

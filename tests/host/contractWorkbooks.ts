@@ -7,7 +7,11 @@ export const farm: Fixture = {
   sheets: [
     {
       name: "Fields",
-      cells: [["Field", "Crop", "Acres"], ["North forty", "Corn", 38.5], ["Creek", "Soybeans", 81]],
+      cells: [
+        ["Field", "Crop", "Acres"],
+        ["North forty", "Corn", 38.5],
+        ["Creek", "Soybeans", 81],
+      ],
       tables: [{ name: "Fields", range: "A1:C3" }],
     },
     {
@@ -31,7 +35,10 @@ export const farm: Fixture = {
 export const fields: RawTable = {
   name: "Fields",
   headers: ["Field", "Crop", "Acres"],
-  rows: [["North forty", "Corn", 38.5], ["Creek", "Soybeans", 81]],
+  rows: [
+    ["North forty", "Corn", 38.5],
+    ["Creek", "Soybeans", 81],
+  ],
   body: { sheet: "Fields", row: 1, column: 0 },
 };
 
@@ -55,11 +62,16 @@ export const ownCounts: Fixture = {
   ],
 };
 
-/** A sheet for each field under a title, of one layout; another of another layout, and one that is hidden. The field stands in B2, as Matches says. */
+/**
+ * A sheet for each field under a title, of one layout; another of another layout, and one that is hidden. The field stands in B2,
+ * as Matches says.
+ */
 export const aSheetAField: Fixture = {
   sheets: [
     ...["North forty", "Creek", "Hill"].map((field) => ({
-      name: field, cells: [["Costs of the year"], ["Field", field.toUpperCase()], [], ["Cost of", "$/ac"], ["Seed", 110], ["Spray", 40]], hidden: field === "Hill",
+      name: field,
+      cells: [["Costs of the year"], ["Field", field.toUpperCase()], [], ["Cost of", "$/ac"], ["Seed", 110], ["Spray", 40]],
+      hidden: field === "Hill",
     })),
     { name: "Notes", cells: [["Costs of the year"], [], [], ["Cost of", "$"], ["Seed", 110]] },
     {
@@ -81,19 +93,38 @@ export const untaken: Fixture = {
     {
       name: "Fields",
       cells: [
-        ["Field", "Crop", "Acres"], ["Creek", "Soybeans", 81], ["West", "Corn", 40], [], ["East", "", "22"], [],
-        ["Name", "Balance"], ["Tractor note", 125000],
+        ["Field", "Crop", "Acres"],
+        ["Creek", "Soybeans", 81],
+        ["West", "Corn", 40],
+        [],
+        ["East", "", "22"],
+        [],
+        ["Name", "Balance"],
+        ["Tractor note", 125000],
       ],
-      tables: [{ name: "Fields", range: "A1:C2" }, { name: "Loans", range: "A7:B8" }],
+      tables: [
+        { name: "Fields", range: "A1:C2" },
+        { name: "Loans", range: "A7:B8" },
+      ],
     },
     {
-      name: "Bills", cells: [["Item", "Quantity"], ["Urea", 12], ["Total", 12], ["Oil", 3]],
+      name: "Bills",
+      cells: [
+        ["Item", "Quantity"],
+        ["Urea", 12],
+        ["Total", 12],
+        ["Oil", 3],
+      ],
       tables: [{ name: "Purchases", range: "A1:B3", totalsRow: true }],
     },
     { name: "Counts", cells: [["Where", "Plants"], ["Creek", 28], ["Hill", 31], [], ["Where", "Plants"], ["Alder", 30]] },
     {
       name: "Matches",
-      cells: [["Table", "Range", "Column", "Heading"], ["Stand counts", "Counts!A1:B2", "Field", "Where"], ["Stand counts", "Counts!A5:B6", "Field", "Where"]],
+      cells: [
+        ["Table", "Range", "Column", "Heading"],
+        ["Stand counts", "Counts!A1:B2", "Field", "Where"],
+        ["Stand counts", "Counts!A5:B6", "Field", "Where"],
+      ],
       tables: [{ name: "Matches", range: "A1:D3" }],
     },
   ],
@@ -101,5 +132,14 @@ export const untaken: Fixture = {
 
 /** A rate that a plain number does not tell. */
 export const rates: Fixture = {
-  sheets: [{ name: "Changes", cells: [["Change", "Interest rate"], ["Wheels", 0.5]], tables: [{ name: "Changes", range: "A1:B2" }] }],
+  sheets: [
+    {
+      name: "Changes",
+      cells: [
+        ["Change", "Interest rate"],
+        ["Wheels", 0.5],
+      ],
+      tables: [{ name: "Changes", range: "A1:B2" }],
+    },
+  ],
 };

@@ -18,8 +18,15 @@ async function open(fixture: Fixture): Promise<OpenedHost> {
   return {
     host: workbook,
     snapshot: () => Promise.resolve(embeddedSnapshot(workbook)),
-    type: (sheet, cell, value) => { const { top, left } = parseArea(cell)!; workbook.setCells(sheet, [{ row: top, column: left, value }]); return Promise.resolve(); },
-    pick: (sheet, range) => { workbook.pick(sheet, range); return Promise.resolve(); },
+    type: (sheet, cell, value) => {
+      const { top, left } = parseArea(cell)!;
+      workbook.setCells(sheet, [{ row: top, column: left, value }]);
+      return Promise.resolve();
+    },
+    pick: (sheet, range) => {
+      workbook.pick(sheet, range);
+      return Promise.resolve();
+    },
     close: () => Promise.resolve(),
   };
 }

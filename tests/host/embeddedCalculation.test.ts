@@ -44,10 +44,19 @@ describe("without an engine", () => {
 
 describe("with an engine", () => {
   it("does not start it for sheets of ours in a workbook without formulas, and does where the grower's may read them", async () => {
-    const sheet = { name: "Break-even", rows: [[{ value: 2 }, { value: 4, formula: "=A1*2" }]], columns: [], headingRows: 0, charts: [],
-      page: { orientation: "portrait", paper: "letter", pagesTall: 0, footer: "" } } satisfies ResultSheet;
+    const sheet = {
+      name: "Break-even",
+      rows: [[{ value: 2 }, { value: 4, formula: "=A1*2" }]],
+      columns: [],
+      headingRows: 0,
+      charts: [],
+      page: { orientation: "portrait", paper: "letter", pagesTall: 0, footer: "" },
+    } satisfies ResultSheet;
     let asked = 0;
-    const counted: Engine = (request) => { asked += 1; return engineInNode(request); };
+    const counted: Engine = (request) => {
+      asked += 1;
+      return engineInNode(request);
+    };
     const plain = newWorkbook({ engine: counted });
     await plain.write([sheet]);
     await plain.settled();
@@ -98,19 +107,25 @@ describe("with an engine", () => {
   });
 
   it("writes values into formulas' cells and leaves the formulas as the file has them", async () => {
-    const volatile = richParts[sheet1]!.replace("<f>SUM(B4:B6)</f><v>131.5</v>", "<f ca=\"1\">SUM(B4:B6)</f><v>131.5</v>");
+    const volatile = richParts[sheet1]!.replace("<f>SUM(B4:B6)</f><v>131.5</v>", '<f ca="1">SUM(B4:B6)</f><v>131.5</v>');
     const workbook = opened(richWorkbook({ [sheet1]: volatile }), { engine: engineInNode });
     workbook.setCells("Bills", entries({ B6: 2 }));
     await workbook.settled();
     const saved = partsOf(sound(workbook))[sheet1]!;
-    expect(saved).toContain("<f ca=\"1\">SUM(B4:B6)</f><v>132.5</v>");
-    expect(saved).toContain("<f t=\"shared\" si=\"0\"/><v>4</v>".replace("/>", "></f>"));
-    expect(saved).toContain("<f t=\"shared\" ref=\"F4:F6\" si=\"0\">B4*2</f><v>241</v>");
+    expect(saved).toContain('<f ca="1">SUM(B4:B6)</f><v>132.5</v>');
+    expect(saved).toContain('<f t="shared" si="0"/><v>4</v>'.replace("/>", "></f>"));
+    expect(saved).toContain('<f t="shared" ref="F4:F6" si="0">B4*2</f><v>241</v>');
   });
 
   it("fills calculated columns of added rows", async () => {
     const workbook = opened(richWorkbook(), { engine: engineInNode });
-    await workbook.addRows("Bills", [new Map<string, string | number>([["Item", "Oil"], ["Quantity", 4], ["Price", 2.5]])]);
+    await workbook.addRows("Bills", [
+      new Map<string, string | number>([
+        ["Item", "Oil"],
+        ["Quantity", 4],
+        ["Price", 2.5],
+      ]),
+    ]);
     expect((await workbook.read()).tables[0]!.rows[3]).toEqual(["Oil", 4, 2.5, 10]);
   });
 

@@ -8,9 +8,13 @@ const formula = (workbook: EmbeddedWorkbook, cell: string, sheet = "Bills") => w
 const value = (workbook: EmbeddedWorkbook, cell: string, sheet = "Bills") => workbook.cellAt(sheet, place(cell)).value;
 
 /** The rich workbook without what keeps entries where they are: a hidden row, and a note. */
-const movable = (): EmbeddedWorkbook => opened(richWorkbook({
-  "xl/worksheets/sheet1.xml": richParts["xl/worksheets/sheet1.xml"]!.replace(" hidden=\"1\"", ""), "xl/comments1.xml": richParts["xl/comments1.xml"]!.replace("ref=\"A4\"", "ref=\"A12\""),
-}));
+const movable = (): EmbeddedWorkbook =>
+  opened(
+    richWorkbook({
+      "xl/worksheets/sheet1.xml": richParts["xl/worksheets/sheet1.xml"]!.replace(' hidden="1"', ""),
+      "xl/comments1.xml": richParts["xl/comments1.xml"]!.replace('ref="A4"', 'ref="A12"'),
+    }),
+  );
 
 describe("entries inserted into a table with totals", () => {
   it("push down what follows with the totals, fill the calculated column, and stretch what took in all of them", () => {
@@ -23,7 +27,7 @@ describe("entries inserted into a table with totals", () => {
     expect(formula(workbook, "A10")).toBe("SUM(B4:B8)");
     expect(formula(workbook, "B10")).toBe("D9*Factor");
     const saved = partsOf(sound(workbook));
-    expect(saved["xl/tables/table1.xml"]).toContain("ref=\"A3:D9\"");
+    expect(saved["xl/tables/table1.xml"]).toContain('ref="A3:D9"');
     const grown = partsOf(sound(grownByTwo()));
     // The notes on values worked out speak of the cells, which are others.
     const plain = (xml: string | undefined) => xml?.replace(/<definedName name="Pennyacre_\w+"[^<]*<\/definedName>/g, "");
@@ -34,7 +38,8 @@ describe("entries inserted into a table with totals", () => {
 
   it("and deleted again leave the file's cells as they were", () => {
     const workbook = movable();
-    const cells = () => ["A3", "A4", "A5", "A6", "A7", "A8", "B7", "D7", "D5"].map((cell) => [value(workbook, cell), formula(workbook, cell)]);
+    const cells = () =>
+      ["A3", "A4", "A5", "A6", "A7", "A8", "B7", "D7", "D5"].map((cell) => [value(workbook, cell), formula(workbook, cell)]);
     const before = cells();
     workbook.insertTableRows("Bills", 5, 1);
     workbook.deleteTableRows("Bills", [5]);
@@ -45,7 +50,7 @@ describe("entries inserted into a table with totals", () => {
   it("stay where they are beside hidden rows and notes, which would not move along", () => {
     const workbook = opened(richWorkbook());
     expect(() => workbook.insertTableRows("Bills", 4, 1)).toThrow("Rows of Bills are hidden in the workbook (row 5)");
-    const noted = opened(richWorkbook({ "xl/worksheets/sheet1.xml": richParts["xl/worksheets/sheet1.xml"]!.replace(" hidden=\"1\"", "") }));
+    const noted = opened(richWorkbook({ "xl/worksheets/sheet1.xml": richParts["xl/worksheets/sheet1.xml"]!.replace(' hidden="1"', "") }));
     for (const change of [() => noted.deleteTableRows("Bills", [4]), () => noted.sortTable("Bills", 1, false)]) expect(change).toThrow();
     expect(() => noted.insertTableRows("Bills", 4, 1)).toThrow("Cell A4 has a note or a link");
     expect(noted.unsaved).toBe(false);

@@ -20,14 +20,19 @@ const manyTables = (count: number, rows: number): Fixture => ({
   sheets: [seasonNaming(Array.from({ length: count }, (_, index) => `Table_${index + 1}`)), ...ownTables(count, rows)],
 });
 const seasonNaming = (names: readonly string[]): FixtureSheet => ({
-  name: "Season", cells: [["Setting", "Value"], ["Stand response", names.join("; ")]], tables: [{ name: "Season", range: "A1:B2" }],
+  name: "Season",
+  cells: [
+    ["Setting", "Value"],
+    ["Stand response", names.join("; ")],
+  ],
+  tables: [{ name: "Season", range: "A1:B2" }],
 });
-const ownTables = (count: number, rows: number): readonly FixtureSheet[] => (
+const ownTables = (count: number, rows: number): readonly FixtureSheet[] =>
   Array.from({ length: count }, (_, index) => ({
     name: `Sheet${index + 1}`,
     cells: [["Item", "Amount"], ...Array.from({ length: rows }, (_row, row) => [`item ${row}`, row])],
     tables: [{ name: `Table_${index + 1}`, range: `A1:B${rows + 1}` }],
-  })));
+  }));
 
 const report = (name: string): ResultSheet => ({
   name,
@@ -52,7 +57,10 @@ const otherCosts: InputTable = {
 const writingTrips = (opened: ReturnType<typeof openExcel>) => opened.bridge.trips.filter(({ flags }) => flags & writes);
 
 const refusalFrom = async (doing: Promise<unknown>): Promise<HostError> => {
-  const error: unknown = await doing.then(() => null, (refused: unknown) => refused);
+  const error: unknown = await doing.then(
+    () => null,
+    (refused: unknown) => refused,
+  );
   expect(error).toBeInstanceOf(HostError);
   return error as HostError;
 };
@@ -67,7 +75,14 @@ describe("round trips to Excel", () => {
   it("are three where rows stand below a table, of which no more is asked than is in use, and of other tables only the place", async () => {
     const [first] = ownTables(1, 5000);
     // The grower's own table stands below ours and is not read; between them is one row.
-    const below = { ...farm.sheets[0]!, cells: [...farm.sheets[0]!.cells, ["West", "Corn", 40], [], ...first!.cells], tables: [{ name: "Fields", range: "A1:C3" }, { name: "Ledger", range: "A6:B5006" }] };
+    const below = {
+      ...farm.sheets[0]!,
+      cells: [...farm.sheets[0]!.cells, ["West", "Corn", 40], [], ...first!.cells],
+      tables: [
+        { name: "Fields", range: "A1:C3" },
+        { name: "Ledger", range: "A6:B5006" },
+      ],
+    };
     const { host, bridge } = openExcel({ sheets: [below] });
     const { tables, others } = await host.read();
     expect([tables[0]!.below, others]).toEqual([[{ by: 1, cells: ["West", "Corn", 40] }], ["Ledger"]]);
@@ -103,7 +118,10 @@ describe("round trips to Excel", () => {
     await opened.host.addRows("Fields", [new Map([["Field", "West"]]), new Map([["Field", "East"]])]);
     expect(writingTrips(opened)).toHaveLength(1);
     opened.bridge.trips.length = 0;
-    await opened.host.changeCells([{ table: "Fields", row: 1, column: "Acres", value: 1 }, { table: "Purchases", row: 1, column: "Paid", value: false }]);
+    await opened.host.changeCells([
+      { table: "Fields", row: 1, column: "Acres", value: 1 },
+      { table: "Purchases", row: 1, column: "Paid", value: false },
+    ]);
     expect(writingTrips(opened)).toHaveLength(1);
   });
 
@@ -117,7 +135,9 @@ describe("round trips to Excel", () => {
     await host.changeCells([{ table: "Fields", row: 1, column: "Acres", value: 1 }]);
     await host.select({ sheet: "Fields", row: 1, column: 1 });
     await host.selection();
-    await (await host.onChanged(() => undefined))();
+    await (
+      await host.onChanged(() => undefined)
+    )();
     expect(bridge.trips.length).toBeGreaterThan(8);
     expect(bridge.trips.filter(({ flags }) => (flags & waitsForCell) === 0)).toEqual([]);
   });
@@ -131,20 +151,37 @@ describe("round trips to Excel", () => {
     const used = new Set(bridge.trips.flatMap(({ members }) => members));
     expect(used).toContain("RangeObject.Formulas=");
     for (const forbidden of [
-      "Worksheet.Delete", "Worksheet.Copy", "Worksheet.Name=", "Worksheet.Position=", "Worksheet.Visibility=",
-      "Worksheet.StandardWidth=", "NamedItem.Comment=", "Protection.Protect", "Protection.Unprotect", "WorkbookObject.Save",
-    ]) expect(used).not.toContain(forbidden);
+      "Worksheet.Delete",
+      "Worksheet.Copy",
+      "Worksheet.Name=",
+      "Worksheet.Position=",
+      "Worksheet.Visibility=",
+      "Worksheet.StandardWidth=",
+      "NamedItem.Comment=",
+      "Protection.Protect",
+      "Protection.Unprotect",
+      "WorkbookObject.Save",
+    ])
+      expect(used).not.toContain(forbidden);
   });
 });
 
-const chart = { kind: "line", title: "Price", categories: "A1:A2", series: [{ name: "Net", values: "B1:B2" }], from: "D2", to: "H9" } as const;
+const chart = {
+  kind: "line",
+  title: "Price",
+  categories: "A1:A2",
+  series: [{ name: "Net", values: "B1:B2" }],
+  from: "D2",
+  to: "H9",
+} as const;
 
 describe("an Excel with ExcelApi 1.7 only", () => {
   it("is refused newer members by the library itself, so that the tests below mean something", async () => {
     const { bridge } = openExcel(farm);
     bridge.excelApi = "1.7";
-    await expect(Excel.run(async (context) => context.workbook.worksheets.getItem("Fields").pageLayout.load("zoom")))
-      .rejects.toMatchObject({ code: "ApiNotFound", message: expect.stringContaining("ExcelApi 1.9") as string });
+    await expect(Excel.run(async (context) => context.workbook.worksheets.getItem("Fields").pageLayout.load("zoom"))).rejects.toMatchObject(
+      { code: "ApiNotFound", message: expect.stringContaining("ExcelApi 1.9") as string },
+    );
   });
 
   it("reads, writes, makes tables, adds rows and tells changes, only without page setup and lists", async () => {
@@ -261,7 +298,10 @@ describe("a workbook that is too big for one answer", () => {
   });
 
   it("is given up in words, for the one table of which not even a single row gets through", async () => {
-    const cells = [["Item", "Note"], ["Seed", "x".repeat(5000)]];
+    const cells = [
+      ["Item", "Note"],
+      ["Seed", "x".repeat(5000)],
+    ];
     const { host, bridge } = openExcel({ sheets: [...farm.sheets, { name: "Items", cells, tables: [{ name: "Items", range: "A1:B2" }] }] });
     bridge.answerLimit = 4000;
     const { tables, unreadable } = await host.read();
@@ -272,8 +312,12 @@ describe("a workbook that is too big for one answer", () => {
 
 describe("what Excel refuses", () => {
   it.each([
-    ["AccessDenied", "protected"], ["InvalidOperationInCellEditMode", "busy"], ["ItemNotFound", "missing"],
-    ["ApiNotFound", "unsupported"], ["InsertDeleteConflict", "failed"], ["SomethingNew", "failed"],
+    ["AccessDenied", "protected"],
+    ["InvalidOperationInCellEditMode", "busy"],
+    ["ItemNotFound", "missing"],
+    ["ApiNotFound", "unsupported"],
+    ["InsertDeleteConflict", "failed"],
+    ["SomethingNew", "failed"],
   ] as const)("%s is told as %s, with the library's error as its cause", async (code, reason) => {
     const { host, bridge } = openExcel(farm);
     bridge.refusesNext = new HostRefusal(code, "as Excel says it");
@@ -293,7 +337,10 @@ describe("what Excel refuses", () => {
     const { host, workbook } = openExcel(farm);
     workbook.structureLocked = true;
     expect((await refusalFrom(host.write([report("Stand")]))).reason).toBe("protected");
-    expect(await refusalFrom(host.makeTables([otherCosts]))).toMatchObject({ reason: "protected", message: expect.stringMatching(/structure/) as string });
+    expect(await refusalFrom(host.makeTables([otherCosts]))).toMatchObject({
+      reason: "protected",
+      message: expect.stringMatching(/structure/) as string,
+    });
   });
 
   it("is writing on a sheet of ours that the user has protected; nothing of it is done then", async () => {
@@ -320,7 +367,9 @@ describe("the words for what Excel refuses", () => {
     const ofLibrary = (OfficeExtension as unknown as { ErrorCodes: Record<string, unknown> }).ErrorCodes;
     // Faults of ours that the library finds before anything is sent.
     const ours = ["InvalidRequestContext", "RunMustReturnPromise", "CannotUpdateReadOnlyProperty"];
-    const codes = [...Object.values(ofExcel), ...Object.values(ofLibrary).filter((code) => typeof code === "string")].filter((code) => !ours.includes(code));
+    const codes = [...Object.values(ofExcel), ...Object.values(ofLibrary).filter((code) => typeof code === "string")].filter(
+      (code) => !ours.includes(code),
+    );
     expect(codes.length).toBeGreaterThan(30);
     expect(codes.filter((code) => knownCodes[code] === undefined)).toEqual([]);
     for (const [, words] of Object.values(knownCodes)) expect(words).toMatch(/^[A-Z][^{}<>_]{19,}\.$/);
@@ -328,18 +377,55 @@ describe("the words for what Excel refuses", () => {
 
   // Microsoft, "Error handling with the application-specific JavaScript APIs", both tables for Excel (edition of 1 March 2024).
   it.each([
-    "AccessDenied", "ActivityLimitReached", "ApiNotAvailable", "ApiNotFound", "BadPassword", "Client Error", "Conflict", "ContentLengthRequired", "GeneralException",
-    "HostRestartNeeded", "InsertDeleteConflict", "InvalidArgument", "InvalidBinding", "InvalidOperation", "InvalidReference", "InvalidRequest", "InvalidSelection",
-    "ItemAlreadyExists", "ItemNotFound", "MemoryLimitReached", "NotImplemented", "RequestAborted", "RequestPayloadSizeLimitExceeded", "ResponsePayloadSizeLimitExceeded",
-    "ServiceNotAvailable", "Unauthenticated", "UnsupportedFeature", "UnsupportedOperation", "EmptyChartSeries", "FilteredRangeConflict", "FormulaLengthExceedsLimit",
-    "InactiveWorkbook", "InvalidOperationInCellEditMode", "MergedRangeConflict", "NonBlankCellOffSheet", "OperationCellsExceedLimit", "PivotTableRangeConflict",
-    "RangeExceedsLimit", "RefreshWorkbookLinksBlocked", "UnsupportedSheet",
+    "AccessDenied",
+    "ActivityLimitReached",
+    "ApiNotAvailable",
+    "ApiNotFound",
+    "BadPassword",
+    "Client Error",
+    "Conflict",
+    "ContentLengthRequired",
+    "GeneralException",
+    "HostRestartNeeded",
+    "InsertDeleteConflict",
+    "InvalidArgument",
+    "InvalidBinding",
+    "InvalidOperation",
+    "InvalidReference",
+    "InvalidRequest",
+    "InvalidSelection",
+    "ItemAlreadyExists",
+    "ItemNotFound",
+    "MemoryLimitReached",
+    "NotImplemented",
+    "RequestAborted",
+    "RequestPayloadSizeLimitExceeded",
+    "ResponsePayloadSizeLimitExceeded",
+    "ServiceNotAvailable",
+    "Unauthenticated",
+    "UnsupportedFeature",
+    "UnsupportedOperation",
+    "EmptyChartSeries",
+    "FilteredRangeConflict",
+    "FormulaLengthExceedsLimit",
+    "InactiveWorkbook",
+    "InvalidOperationInCellEditMode",
+    "MergedRangeConflict",
+    "NonBlankCellOffSheet",
+    "OperationCellsExceedLimit",
+    "PivotTableRangeConflict",
+    "RangeExceedsLimit",
+    "RefreshWorkbookLinksBlocked",
+    "UnsupportedSheet",
   ])("are there for the documented %s", (code) => expect(knownCodes[code]).toBeDefined());
 
   it("say to bring the workbook to the front where another one is", async () => {
     const { host, bridge } = openExcel(farm);
     bridge.refusesNext = new HostRefusal("InactiveWorkbook", "as Excel says it");
-    expect(await refusalFrom(host.read())).toMatchObject({ reason: "busy", message: "Another workbook is in front. Bring this one to the front, then try again." });
+    expect(await refusalFrom(host.read())).toMatchObject({
+      reason: "busy",
+      message: "Another workbook is in front. Bring this one to the front, then try again.",
+    });
   });
 });
 
@@ -348,7 +434,10 @@ describe("making tables", () => {
     const { host, workbook, snapshot } = openExcel(farm);
     workbook.names.push({ name: "OTHER_COSTS", formula: "=Fields!$A$1", visible: true });
     const before = await snapshot();
-    expect(await refusalFrom(host.makeTables([otherCosts]))).toMatchObject({ reason: "taken", message: expect.stringContaining("The name OTHER_COSTS") as string });
+    expect(await refusalFrom(host.makeTables([otherCosts]))).toMatchObject({
+      reason: "taken",
+      message: expect.stringContaining("The name OTHER_COSTS") as string,
+    });
     expect(await snapshot()).toEqual(before);
   });
 
@@ -356,10 +445,23 @@ describe("making tables", () => {
     const empty = openExcel({ sheets: [{ name: "Other costs", cells: [] }] });
     await empty.host.makeTables([otherCosts]);
     expect((await empty.snapshot()).sheets).toMatchObject([{ name: "Other costs", tables: [{ name: "Other_costs" }] }]);
-    const begun = openExcel({ sheets: [{ name: "Other costs", cells: [["Kind", "Amount"], ["my own", 5]] }] });
+    const begun = openExcel({
+      sheets: [
+        {
+          name: "Other costs",
+          cells: [
+            ["Kind", "Amount"],
+            ["my own", 5],
+          ],
+        },
+      ],
+    });
     begun.workbook.sheets[0]!.names.push({ name: "Pennyacre_unfinished_sheet", formula: "=1", visible: false });
     await begun.host.makeTables([otherCosts]);
-    expect((await begun.snapshot()).sheets).toMatchObject([{ name: "Other costs", tables: [] }, { name: "Other costs (2)", tables: [{ name: "Other_costs" }] }]);
+    expect((await begun.snapshot()).sheets).toMatchObject([
+      { name: "Other costs", tables: [] },
+      { name: "Other costs (2)", tables: [{ name: "Other_costs" }] },
+    ]);
   });
 });
 
@@ -369,11 +471,20 @@ describe("a command of which it is not known what became", () => {
   it("goes on waiting, says why, and is never carried out twice", async () => {
     const { host, bridge, workbook } = openExcel(farm, { seconds: 0.2 });
     let state: HostState | undefined;
-    host.follow!((told) => { state = told; });
-    bridge.faultOf = (_request, isWriting) => { if (isWriting) bridge.silent = true; return isWriting ? { how: "lost answer" } : null; };
+    host.follow!((told) => {
+      state = told;
+    });
+    bridge.faultOf = (_request, isWriting) => {
+      if (isWriting) bridge.silent = true;
+      return isWriting ? { how: "lost answer" } : null;
+    };
     let isOver = false;
-    const adding = host.addRows("Fields", west).finally(() => { isOver = true; });
-    await expect.poll(() => state?.waiting, { timeout: 10_000 }).toMatch(/Whether it was written is known once Excel answers; do not enter it again before/);
+    const adding = host.addRows("Fields", west).finally(() => {
+      isOver = true;
+    });
+    await expect
+      .poll(() => state?.waiting, { timeout: 10_000 })
+      .toMatch(/Whether it was written is known once Excel answers; do not enter it again before/);
     expect(isOver).toBe(false);
     bridge.faultOf = () => null;
     bridge.silent = false;
@@ -390,12 +501,19 @@ describe("a command of which it is not known what became", () => {
       void type("Fields", "A4", "East");
       return { how: "refused", code: "RequestAborted" };
     };
-    expect(await refusalFrom(host.addRows("Fields", west))).toMatchObject({ written: "unknown", message: expect.stringMatching(/others have changed the same place/) as string });
+    expect(await refusalFrom(host.addRows("Fields", west))).toMatchObject({
+      written: "unknown",
+      message: expect.stringMatching(/others have changed the same place/) as string,
+    });
   });
 });
 
 describe("a change to a row", () => {
-  const says = new Map<string, Cell>([["Field", fields.rows[0]![0]!], ["Crop", fields.rows[0]![1]!], ["Acres", fields.rows[0]![2]!]]);
+  const says = new Map<string, Cell>([
+    ["Field", fields.rows[0]![0]!],
+    ["Crop", fields.rows[0]![1]!],
+    ["Acres", fields.rows[0]![2]!],
+  ]);
   const change = { table: "Fields", row: 1, column: "Acres", value: 12, says };
 
   it("is made where the row says what it said, and again where it says the new value already", async () => {
@@ -409,7 +527,10 @@ describe("a change to a row", () => {
     const { host, type, snapshot } = openExcel(farm);
     await type("Fields", "A2", "Hill");
     const before = await snapshot();
-    expect(await refusalFrom(host.changeCells([{ table: "Fields", row: 2, column: "Acres", value: 5 }, change]))).toMatchObject({ reason: "moved", message: expect.stringMatching(/entry 1 says something else by now: Field was .* and is “Hill”/) as string });
+    expect(await refusalFrom(host.changeCells([{ table: "Fields", row: 2, column: "Acres", value: 5 }, change]))).toMatchObject({
+      reason: "moved",
+      message: expect.stringMatching(/entry 1 says something else by now: Field was .* and is “Hill”/) as string,
+    });
     expect(await snapshot()).toEqual(before);
   });
 });
@@ -417,7 +538,9 @@ describe("a change to a row", () => {
 describe("taking an entry back", () => {
   const lastEntry = (host: WorkbookHost) => {
     let state: HostState | undefined;
-    host.follow!((told) => { state = told; })();
+    host.follow!((told) => {
+      state = told;
+    })();
     return state!.lastEntry;
   };
 
@@ -425,7 +548,10 @@ describe("taking an entry back", () => {
     const { host, bridge, snapshot, type } = openExcel(farm);
     bridge.canUndo = false;
     const before = await snapshot();
-    const made = { table: { name: "Loans", sheet: "Loans", columns: [{ heading: "Name", width: 20, hint: "", required: true }] }, rows: [new Map([["Name", "Barn"]])] };
+    const made = {
+      table: { name: "Loans", sheet: "Loans", columns: [{ heading: "Name", width: 20, hint: "", required: true }] },
+      rows: [new Map([["Name", "Barn"]])],
+    };
     const there = { table: { ...made.table, name: "Fields", sheet: "Fields" }, rows: [new Map([["Field", "West"]])] };
     await host.enterRows([made, there]);
     expect(lastEntry(host)?.words).toBe("entries in Loans, Fields");
@@ -468,7 +594,12 @@ describe("taking an entry back", () => {
   it("finds rows that were sorted together elsewhere, and is refused where they say something else by now", async () => {
     const { host, bridge, type, workbook } = openExcel(farm);
     bridge.canUndo = false;
-    await host.addRows("Fields", [new Map<string, Cell>([["Field", "West"], ["Acres", 9]])]);
+    await host.addRows("Fields", [
+      new Map<string, Cell>([
+        ["Field", "West"],
+        ["Acres", 9],
+      ]),
+    ]);
     await type("Fields", "C4", 10);
     expect(await refusalFrom(lastEntry(host)!.takeBack())).toMatchObject({ reason: "moved" });
     expect(workbook.tables[0]!.bodyRows).toBe(3);
@@ -499,8 +630,13 @@ describe("what Excel is handed", () => {
     const { host, workbook } = openExcel(farm);
     await host.write([report("Stand")]);
     expect(workbook.sheet("Stand")?.page).toEqual({
-      orientation: "Portrait", paperSize: "A4", zoom: { horizontalFitToPages: 1, verticalFitToPages: 2 },
-      printArea: "Stand!A1:B2", titleRows: "1:1", leftFooter: "Hill && Dale", rightFooter: "&P / &N",
+      orientation: "Portrait",
+      paperSize: "A4",
+      zoom: { horizontalFitToPages: 1, verticalFitToPages: 2 },
+      printArea: "Stand!A1:B2",
+      titleRows: "1:1",
+      leftFooter: "Hill && Dale",
+      rightFooter: "&P / &N",
     });
   });
 
@@ -508,7 +644,12 @@ describe("what Excel is handed", () => {
     const { host, workbook } = openExcel(farm);
     await host.makeTables([otherCosts]);
     expect(workbook.sheet("Other costs")?.page).toEqual({
-      orientation: "Landscape", zoom: { horizontalFitToPages: 1 }, printArea: "'Other costs'!A:B", titleRows: "1:1", leftFooter: "&A", rightFooter: "&P / &N",
+      orientation: "Landscape",
+      zoom: { horizontalFitToPages: 1 },
+      printArea: "'Other costs'!A:B",
+      titleRows: "1:1",
+      leftFooter: "&A",
+      rightFooter: "&P / &N",
     });
   });
 
@@ -524,17 +665,30 @@ describe("what Excel is handed", () => {
     await host.makeTables([otherCosts]);
     const sheet = workbook.sheet("Other costs");
     expect(sheet?.validations.get("A2")).toMatchObject({
-      rule: { list: { source: "=$D$2:$D$31" } }, errorAlert: { style: "Warning" }, prompt: { title: "Kind" },
+      rule: { list: { source: "=$D$2:$D$31" } },
+      errorAlert: { style: "Warning" },
+      prompt: { title: "Kind" },
     });
-    expect([sheet?.cell(0, 3)?.value, sheet?.cell(1, 3)?.value, sheet?.cell(30, 3)?.value])
-      .toEqual(["Choices for Kind", "kind of cost 1", "kind of cost 30"]);
+    expect([sheet?.cell(0, 3)?.value, sheet?.cell(1, 3)?.value, sheet?.cell(30, 3)?.value]).toEqual([
+      "Choices for Kind",
+      "kind of cost 1",
+      "kind of cost 30",
+    ]);
   });
 
   it("is nothing for a column that Excel calculates itself", async () => {
-    const cells = [["Acres", "Seed", "Total"], [10, 90, 900]];
+    const cells = [
+      ["Acres", "Seed", "Total"],
+      [10, 90, 900],
+    ];
     const sheet = { name: "Seed", cells, formulas: { C2: "=[@Acres]*[@Seed]" }, tables: [{ name: "Seed", range: "A1:C2" }] };
     const { host, snapshot } = openExcel({ sheets: [sheet] });
-    await host.addRows("Seed", [new Map([["Acres", 20], ["Seed", 95]])]);
+    await host.addRows("Seed", [
+      new Map([
+        ["Acres", 20],
+        ["Seed", 95],
+      ]),
+    ]);
     expect((await snapshot()).sheets[0]?.cells["C3"]?.formula).toBe("=[@Acres]*[@Seed]");
   });
 

@@ -20,7 +20,9 @@ const open = async ({ workbook, before }: FaultCase) => {
   opened.bridge.requests = 0;
   opened.bridge.trips.length = 0;
   let state: HostState | undefined;
-  opened.host.follow!((told) => { state = told; });
+  opened.host.follow!((told) => {
+    state = told;
+  });
   return { ...opened, now: () => JSON.stringify(everythingIn(opened.workbook)), state: () => state! };
 };
 
@@ -30,13 +32,22 @@ async function undisturbed(faultCase: FaultCase) {
   const before = opened.now();
   expect(await settled(faultCase.does(opened.host))).toMatchObject({ ok: true });
   const after = opened.now();
-  return { before, after, requests: opened.bridge.trips.map(({ actions, flags }) => ({ actions, isWriting: before !== after && (flags & writes) !== 0 })) };
+  return {
+    before,
+    after,
+    requests: opened.bridge.trips.map(({ actions, flags }) => ({ actions, isWriting: before !== after && (flags & writes) !== 0 })),
+  };
 }
 
 type Came = { readonly of: string; readonly fault: string; readonly told: string; readonly holds: string; readonly then: string };
 
 /** One fault in one request of a command, and one try more without it where the command failed. */
-async function disturbed(faultCase: FaultCase, { before, after }: Awaited<ReturnType<typeof undisturbed>>, request: number, fault: Fault): Promise<Omit<Came, "of" | "fault">> {
+async function disturbed(
+  faultCase: FaultCase,
+  { before, after }: Awaited<ReturnType<typeof undisturbed>>,
+  request: number,
+  fault: Fault,
+): Promise<Omit<Came, "of" | "fault">> {
   const opened = await open(faultCase);
   opened.bridge.faultOf = (at) => (at === request ? fault : null);
   const result = await settled(faultCase.does(opened.host));
@@ -54,7 +65,13 @@ async function disturbed(faultCase: FaultCase, { before, after }: Awaited<Return
   const what = failureWords(failureOf(error));
   expect(what).not.toMatch(/undefined|null|\[object|JSON|TypeError|SyntaxError|Unexpected/);
   // What is said is so.
-  expect({ request, fault, what, written: error.written, holds }).toEqual({ request, fault, what, written: holds === "a part of it" ? "partly" : "no", holds: holds === "as it was" ? "as it was" : error.written === "partly" ? "a part of it" : "nothing of it" });
+  expect({ request, fault, what, written: error.written, holds }).toEqual({
+    request,
+    fault,
+    what,
+    written: holds === "a part of it" ? "partly" : "no",
+    holds: holds === "as it was" ? "as it was" : error.written === "partly" ? "a part of it" : "nothing of it",
+  });
   if (fault.how === "late" && !isReading) {
     await vi.advanceTimersByTimeAsync(fault.milliseconds);
     // What comes later than anybody waited is told.
@@ -136,7 +153,8 @@ ours there; what no test can show is in the list for a real Excel in [excel.md](
 it(`stands in ${document} as it came out`, () => {
   expect([...lines.keys()]).toEqual(faultCases.map(({ command }) => command));
   const text = heading + [...lines.values()].flat().join("\n") + "\n";
-  const isRenewed = (expect.getState() as unknown as { snapshotState: { _updateSnapshot: string } }).snapshotState._updateSnapshot === "all";
+  const isRenewed =
+    (expect.getState() as unknown as { snapshotState: { _updateSnapshot: string } }).snapshotState._updateSnapshot === "all";
   if (isRenewed) writeFileSync(document, text);
   expect(existsSync(document) ? readFileSync(document, "utf8") : "").toBe(text);
 });

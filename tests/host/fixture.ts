@@ -57,9 +57,4 @@ export type SheetSnapshot = {
   readonly choices: readonly { readonly cell: string; readonly words: readonly string[] }[];
 };
 
-export type CellSnapshot = {
-  readonly value: Cell;
-  readonly formula?: string;
-  readonly numberFormat: string;
-  readonly bold: boolean;
-};
+export type CellSnapshot = { readonly value: Cell; readonly formula?: string; readonly numberFormat: string; readonly bold: boolean };

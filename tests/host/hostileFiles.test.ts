@@ -7,27 +7,30 @@ import { engineInNode } from "../../src/host/embedded/recalculation/loadInNode";
 
 const parts = () => unzipSync(readFileSync("shared/demo-season.xlsx"));
 const withPart = (name: string, text: string) => openWorkbook(zipSync({ ...parts(), [name]: strToU8(text) }), { engine: engineInNode });
-const sheet = (rows: string) => `<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData>${rows}</sheetData></worksheet>`;
-const relationships = (inside: string) => `<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">${inside}</Relationships>`;
+const sheet = (rows: string) =>
+  `<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData>${rows}</sheetData></worksheet>`;
+const relationships = (inside: string) =>
+  `<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">${inside}</Relationships>`;
 const styles = (inside: string) => `<styleSheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main">${inside}</styleSheet>`;
 
 it.each([
   ["styles that end in the middle", "xl/styles.xml", "<styleSheet><fonts><font>"],
   ["styles that are no text", "xl/styles.xml", "\u0000\u0001\u0002"],
   ["empty styles", "xl/styles.xml", ""],
-  ["relationships that end in the middle", "xl/_rels/workbook.xml.rels", "<Relationships><Relationship Id=\"rId1\""],
+  ["relationships that end in the middle", "xl/_rels/workbook.xml.rels", '<Relationships><Relationship Id="rId1"'],
   ["empty relationships", "xl/_rels/workbook.xml.rels", ""],
-  ["relationships without targets", "xl/_rels/workbook.xml.rels", relationships("<Relationship Id=\"rId1\" Type=\"x/worksheet\"/>")],
+  ["relationships without targets", "xl/_rels/workbook.xml.rels", relationships('<Relationship Id="rId1" Type="x/worksheet"/>')],
   ["a package that says nothing of its parts", "_rels/.rels", relationships("")],
-  ["a cell without an end", "xl/worksheets/sheet1.xml", sheet("<row r=\"1\"><c r=\"A1\"><v>1</v></row>")],
+  ["a cell without an end", "xl/worksheets/sheet1.xml", sheet('<row r="1"><c r="A1"><v>1</v></row>')],
 ])("refuses %s", (_, part, text) => {
   const opened = withPart(part, text);
   expect(opened.ok ? "opened" : opened.problems.map(({ code }) => code)).toEqual(["damaged"]);
 });
 
 it.each([
-  ["without any content", ""], ["that point at fonts and formats that are not there", "<cellXfs><xf numFmtId=\"9999\" fontId=\"88\" fillId=\"77\"/></cellXfs>"],
-  ["whose numbers are words", "<cellXfs><xf numFmtId=\"many\" fontId=\"-1\" fillId=\"x\"/></cellXfs>"],
+  ["without any content", ""],
+  ["that point at fonts and formats that are not there", '<cellXfs><xf numFmtId="9999" fontId="88" fillId="77"/></cellXfs>'],
+  ["whose numbers are words", '<cellXfs><xf numFmtId="many" fontId="-1" fillId="x"/></cellXfs>'],
 ])("reads a workbook with styles %s", async (_, inside) => {
   const opened = withPart("xl/styles.xml", styles(inside));
   if (!opened.ok) throw new Error(opened.problems[0]!.message);

@@ -5,8 +5,15 @@ import { opened } from "../support/xlsx/opened";
 import { unzipSync, zipSync } from "fflate";
 
 const sheet: ResultSheet = {
-  name: "Cost per acre", columns: [20, 12], headingRows: 1, page: { orientation: "portrait", paper: "letter", pagesTall: 1, footer: "Farm" },
-  rows: [[{ value: "Kind" }, { value: "Cost" }], [{ value: "Seed" }, { value: 110.5 }], [{ value: "Fuel" }, { value: 18 }]],
+  name: "Cost per acre",
+  columns: [20, 12],
+  headingRows: 1,
+  page: { orientation: "portrait", paper: "letter", pagesTall: 1, footer: "Farm" },
+  rows: [
+    [{ value: "Kind" }, { value: "Cost" }],
+    [{ value: "Seed" }, { value: 110.5 }],
+    [{ value: "Fuel" }, { value: 18 }],
+  ],
   charts: [
     { kind: "line", title: "Below", categories: "A2:A3", series: [{ name: "Cost", values: "B2:B3" }], from: "A20", to: "B30" },
     { kind: "column", title: "Cost & kind", categories: "A2:A3", series: [{ name: "Cost", values: "B2:B3" }], from: "A5", to: "B15" },
@@ -31,11 +38,23 @@ describe("the charts of a sheet", () => {
     const workbook = newWorkbook();
     await workbook.write([sheet]);
     const parts = unzipSync(workbook.save());
-    const names = Object.keys(parts).filter((name) => /charts\/chart\d+\.xml$/.test(name)).sort();
+    const names = Object.keys(parts)
+      .filter((name) => /charts\/chart\d+\.xml$/.test(name))
+      .sort();
     const text = (name: string) => new TextDecoder().decode(parts[name]);
     const damaged = opened(zipSync({ ...parts, [names[0]!]: new TextEncoder().encode("<c:chartSpace") }));
-    expect(damaged.charts("Cost per acre").map(({ kind }) => kind).sort()).toEqual(["column", "other"]);
-    const elsewhere = opened(zipSync({ ...parts, [names[1]!]: new TextEncoder().encode(text(names[1]!).replaceAll("Cost per acre", "Gone")) }));
-    expect(elsewhere.charts("Cost per acre").find(({ title }) => title === "Cost & kind")).toMatchObject({ categories: ["Seed", "Fuel"], series: [{ values: [110.5, 18] }] });
+    expect(
+      damaged
+        .charts("Cost per acre")
+        .map(({ kind }) => kind)
+        .sort(),
+    ).toEqual(["column", "other"]);
+    const elsewhere = opened(
+      zipSync({ ...parts, [names[1]!]: new TextEncoder().encode(text(names[1]!).replaceAll("Cost per acre", "Gone")) }),
+    );
+    expect(elsewhere.charts("Cost per acre").find(({ title }) => title === "Cost & kind")).toMatchObject({
+      categories: ["Seed", "Fuel"],
+      series: [{ values: [110.5, 18] }],
+    });
   });
 });

@@ -9,19 +9,47 @@ import { entries, opened, place, sound } from "../support/xlsx/opened";
 import type { Fixture } from "./fixture";
 
 /** Ten bags and eight tons, each bill a formula: 10 × 615 + 8 × 400 = 6,150 + 3,200 = 9,350 USD. */
-function bills(stored: readonly [Cell, Cell], { asks = false, formulas = ["=C2*615", "=C3*400"] }: { readonly asks?: boolean; readonly formulas?: readonly [string, string] } = {}): Fixture {
+function bills(
+  stored: readonly [Cell, Cell],
+  { asks = false, formulas = ["=C2*615", "=C3*400"] }: { readonly asks?: boolean; readonly formulas?: readonly [string, string] } = {},
+): Fixture {
   return {
     asksForCalculation: asks,
     sheets: [
-      { name: "Crops", cells: [["Crop", "Yield unit", "Expected price"], ["Corn", "bu", 4]], tables: [{ name: "Crops", range: "A1:C2" }] },
-      { name: "Fields", cells: [["Field", "Crop", "Acres", "Yield goal"], ["Alder", "Corn", 100, 200]], tables: [{ name: "Fields", range: "A1:D2" }] },
       {
-        name: "Items", tables: [{ name: "Items", range: "A1:E3" }],
-        cells: [["Item", "Kind", "Pack unit", "Plan price per pack", "Charged"], ["Seed", "seed", "bag", 600, "by acres"], ["Lime", "fertilizer", "ton", 390, "by acres"]],
+        name: "Crops",
+        cells: [
+          ["Crop", "Yield unit", "Expected price"],
+          ["Corn", "bu", 4],
+        ],
+        tables: [{ name: "Crops", range: "A1:C2" }],
       },
       {
-        name: "Purchases", tables: [{ name: "Purchases", range: "A1:E3" }], formulas: { E2: formulas[0], E3: formulas[1] },
-        cells: [["Date", "Item", "Quantity", "Unit", "Amount"], [46_000, "Seed", 10, "bag", stored[0]], [46_001, "Lime", 8, "ton", stored[1]]],
+        name: "Fields",
+        cells: [
+          ["Field", "Crop", "Acres", "Yield goal"],
+          ["Alder", "Corn", 100, 200],
+        ],
+        tables: [{ name: "Fields", range: "A1:D2" }],
+      },
+      {
+        name: "Items",
+        tables: [{ name: "Items", range: "A1:E3" }],
+        cells: [
+          ["Item", "Kind", "Pack unit", "Plan price per pack", "Charged"],
+          ["Seed", "seed", "bag", 600, "by acres"],
+          ["Lime", "fertilizer", "ton", 390, "by acres"],
+        ],
+      },
+      {
+        name: "Purchases",
+        tables: [{ name: "Purchases", range: "A1:E3" }],
+        formulas: { E2: formulas[0], E3: formulas[1] },
+        cells: [
+          ["Date", "Item", "Quantity", "Unit", "Amount"],
+          [46_000, "Seed", 10, "bag", stored[0]],
+          [46_001, "Lime", 8, "ton", stored[1]],
+        ],
       },
     ],
   };
@@ -36,7 +64,11 @@ async function counted(fixture: Fixture | Uint8Array) {
 }
 
 describe("a file that asks to be worked out as it is opened", () => {
-  it.each([["zeros", [0, 0]], ["nothing", ["", ""]], ["values of another year", [5000, 12]]] as const)("counts what its formulas come to where it stores %s", async (_, stored) => {
+  it.each([
+    ["zeros", [0, 0]],
+    ["nothing", ["", ""]],
+    ["values of another year", [5000, 12]],
+  ] as const)("counts what its formulas come to where it stores %s", async (_, stored) => {
     const { paid, told } = await counted(bills(stored, { asks: true }));
     expect([paid, told]).toEqual([9350, []]);
   });
@@ -126,7 +158,11 @@ describe("a value that could not be worked out", () => {
 
   it("is told of a total that reads it, and the total is worked out again once the value is entered", async () => {
     const fixture = withPrice("=G4/1");
-    const sheets = fixture.sheets.map((sheet) => (sheet.name === "Purchases" ? { ...sheet, cells: [...sheet.cells, ["", "", "", "", "", "", 3200]], formulas: { ...sheet.formulas, G4: "=FARMFUNCTION(C3)" } } : sheet));
+    const sheets = fixture.sheets.map((sheet) =>
+      sheet.name === "Purchases"
+        ? { ...sheet, cells: [...sheet.cells, ["", "", "", "", "", "", 3200]], formulas: { ...sheet.formulas, G4: "=FARMFUNCTION(C3)" } }
+        : sheet,
+    );
     const { workbook } = await counted({ ...fixture, sheets });
     workbook.setCells("Purchases", entries({ C3: 9 }));
     await workbook.settled();

@@ -70,7 +70,10 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         expect([...ranges.keys()].sort()).toEqual(["'My counts'!B2:C4", "'My counts'!B:C"]);
         const expected = {
           headers: ["Where", "Plants"],
-          rows: [["North forty", 28], ["Creek", "31"]],
+          rows: [
+            ["North forty", 28],
+            ["Creek", "31"],
+          ],
           body: { sheet: "My counts", row: 2, column: 1 },
         };
         expect(ranges.get("'My counts'!B2:C4")).toMatchObject(expected);
@@ -92,7 +95,10 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
       it("gives what stands below a table and a matched range, with how far below, up to the next of either", async () => {
         const { host } = await workbook(untaken);
         const { tables, ranges } = await host.read();
-        expect(tableOf(tables, "Fields").below).toEqual([{ by: 1, cells: ["West", "Corn", 40] }, { by: 3, cells: ["East", "", "22"] }]);
+        expect(tableOf(tables, "Fields").below).toEqual([
+          { by: 1, cells: ["West", "Corn", 40] },
+          { by: 3, cells: ["East", "", "22"] },
+        ]);
         // Below a totals row too, which is none of them.
         expect(tableOf(tables, "Purchases").below).toEqual([{ by: 2, cells: ["Oil", 3] }]);
         expect(tableOf(tables, "Loans").below).toBeUndefined();
@@ -103,13 +109,27 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
 
       it("tells which rates between two fifths and one show percent", async () => {
         const { host } = await workbook(rates);
-        await host.makeTables([{
-          name: "Loans", sheet: "Loans", columns: [
-            { heading: "Name", width: 20, hint: "", required: true }, { heading: "Rate", width: 9, numberFormat: "0.0#%", hint: "", required: true },
-          ],
-          rows: [["Note", 0.5]],
-        }]);
-        await host.addRows("Loans", [new Map<string, Cell>([["Name", "Line"], ["Rate", 0.08]]), new Map<string, Cell>([["Name", "Old"], ["Rate", 0.75]])]);
+        await host.makeTables([
+          {
+            name: "Loans",
+            sheet: "Loans",
+            columns: [
+              { heading: "Name", width: 20, hint: "", required: true },
+              { heading: "Rate", width: 9, numberFormat: "0.0#%", hint: "", required: true },
+            ],
+            rows: [["Note", 0.5]],
+          },
+        ]);
+        await host.addRows("Loans", [
+          new Map<string, Cell>([
+            ["Name", "Line"],
+            ["Rate", 0.08],
+          ]),
+          new Map<string, Cell>([
+            ["Name", "Old"],
+            ["Rate", 0.75],
+          ]),
+        ]);
         const { tables } = await host.read();
         expect(tableOf(tables, "Loans").percents?.map(({ row }) => row)).toContain(0);
         expect(tableOf(tables, "Loans").percents?.map(({ row }) => row)).not.toContain(1);
@@ -138,13 +158,15 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
       });
 
       it.each(["=1+1", "+44", "-5 to 3", "@home", "'quoted", "1-2", "00123", "TRUE", "12%", "May 5", "#N/A"])(
-        "writes the text %s as that text, not as what Excel would make of it", async (text) => {
+        "writes the text %s as that text, not as what Excel would make of it",
+        async (text) => {
           const { host, snapshot } = await workbook(farm);
           await host.write([{ ...costs, rows: [[{ value: text }]], charts: [], merges: [] }]);
           const cell = sheetOf(await snapshot(), "Cost per acre").cells["A1"];
           expect(cell?.value).toBe(text);
           expect(cell?.formula).toBeUndefined();
-        });
+        },
+      );
 
       it("sets widths, merges, headings in view and on each page, orientation and charts", async () => {
         const { host, snapshot } = await workbook(farm);
@@ -171,14 +193,19 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
 
       it("leaves a sheet of somebody else's alone and takes the next free name, the same one each time", async () => {
         const theirs: Fixture = {
-          sheets: [{ name: "break-even", cells: [["mine"]] }, { name: "Break-even (2)", cells: [["also mine"]] }],
+          sheets: [
+            { name: "break-even", cells: [["mine"]] },
+            { name: "Break-even (2)", cells: [["also mine"]] },
+          ],
         };
         const { host, snapshot } = await workbook(theirs);
         await host.write([named("Break-even", "first")]);
         expect(await host.write([named("Break-even", "second")])).toEqual(["Break-even (3)"]);
         const after = await snapshot();
         expect(after.sheets.map((sheet) => [sheet.name, sheet.cells["A1"]?.value])).toEqual([
-          ["break-even", "mine"], ["Break-even (2)", "also mine"], ["Break-even (3)", "second"],
+          ["break-even", "mine"],
+          ["Break-even (2)", "also mine"],
+          ["Break-even (3)", "second"],
         ]);
       });
 
@@ -229,7 +256,11 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         const { host, snapshot } = await workbook(farm);
         const column = (heading: string, width: number) => ({ heading, width, hint: "", required: false });
         // 720 points of paper, at three fifths of the size, hold 1,200; the columns take 1,194 and 1,210.
-        const columns = (last: number) => [column("Machine", 24.76), ...Array.from({ length: 7 }, (_, index) => column(`Part ${index}`, 24.76)), column("Last", last)];
+        const columns = (last: number) => [
+          column("Machine", 24.76),
+          ...Array.from({ length: 7 }, (_, index) => column(`Part ${index}`, 24.76)),
+          column("Last", last),
+        ];
         const wide = (name: string, last: number) => ({ name, sheet: name, columns: columns(last), rows: [columns(last).map(() => "")] });
         await host.makeTables([wide("Just", 23), wide("Over", 26)]);
         const after = await snapshot();
@@ -255,8 +286,28 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
 
     describe("enterRows", () => {
       const entries = [
-        { table: { ...loans, rows: [] }, rows: [new Map<string, Cell>([["Name", "Barn"], ["Balance", 9000]]), new Map<string, Cell>([["Name", "=Line"], ["Kind", "operating"]])] },
-        { table: { ...loans, name: "Fields", sheet: "Fields" }, rows: [new Map<string, Cell>([["Field", "West"], ["Acres", 40.25]])] },
+        {
+          table: { ...loans, rows: [] },
+          rows: [
+            new Map<string, Cell>([
+              ["Name", "Barn"],
+              ["Balance", 9000],
+            ]),
+            new Map<string, Cell>([
+              ["Name", "=Line"],
+              ["Kind", "operating"],
+            ]),
+          ],
+        },
+        {
+          table: { ...loans, name: "Fields", sheet: "Fields" },
+          rows: [
+            new Map<string, Cell>([
+              ["Field", "West"],
+              ["Acres", 40.25],
+            ]),
+          ],
+        },
       ];
 
       it("adds rows to tables that are there, and makes the others with theirs", async () => {
@@ -264,7 +315,10 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         await host.enterRows(entries);
         const { tables } = await host.read();
         expect(tableOf(tables, "Fields").rows).toEqual([...fields.rows, ["West", "", 40.25]]);
-        expect(tableOf(tables, "Loans").rows).toEqual([["Barn", 9000, ""], ["=Line", "", "operating"]]);
+        expect(tableOf(tables, "Loans").rows).toEqual([
+          ["Barn", 9000, ""],
+          ["=Line", "", "operating"],
+        ]);
         const sheet = sheetOf(await snapshot(), "Loans");
         expect(sheet.tables).toEqual([{ name: "Loans", range: "A1:C3" }]);
         expect(sheet.cells["B2"]).toMatchObject({ value: 9000, numberFormat: "#,##0.00" });
@@ -283,19 +337,23 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
       it("adds rows under the last one, by heading, and leaves the rest blank", async () => {
         const { host } = await workbook(farm);
         await host.addRows("Fields", [
-          new Map<string, Cell>([["Acres", 40.25], ["field", "West"]]),
+          new Map<string, Cell>([
+            ["Acres", 40.25],
+            ["field", "West"],
+          ]),
           new Map<string, Cell>([["Field", "=A1"]]),
         ]);
-        expect(tableOf((await host.read()).tables, "Fields").rows).toEqual([
-          ...fields.rows, ["West", "", 40.25], ["=A1", "", ""],
-        ]);
+        expect(tableOf((await host.read()).tables, "Fields").rows).toEqual([...fields.rows, ["West", "", 40.25], ["=A1", "", ""]]);
       });
 
       it.each([1, 2])("fills the blank row of a new table first, with %i rows to add", async (count) => {
         const { host } = await workbook(farm);
         await host.makeTables([{ ...loans, rows: [["", "", ""]] }]);
         const names = ["Tractor note", "Line"].slice(0, count);
-        await host.addRows("Loans", names.map((name) => new Map<string, Cell>([["Name", name]])));
+        await host.addRows(
+          "Loans",
+          names.map((name) => new Map<string, Cell>([["Name", name]])),
+        );
         expect(tableOf((await host.read()).tables, "Loans").rows).toEqual(names.map((name) => [name, "", ""]));
       });
 
@@ -329,7 +387,12 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         const before = sheetOf(await snapshot(), "Fields").cells;
         await host.growTable("fields", 3);
         const table = tableOf((await host.read()).tables, "Fields");
-        expect(table.rows).toEqual([["Creek", "Soybeans", 81], ["West", "Corn", 40], ["", "", ""], ["East", "", "22"]]);
+        expect(table.rows).toEqual([
+          ["Creek", "Soybeans", 81],
+          ["West", "Corn", 40],
+          ["", "", ""],
+          ["East", "", "22"],
+        ]);
         expect(table.below).toBeUndefined();
         expect(sheetOf(await snapshot(), "Fields").cells).toEqual(before);
       });
@@ -353,11 +416,15 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
       it("puts values into cells of several tables, by heading, and leaves all others as they are", async () => {
         const { host } = await workbook(farm);
         await host.changeCells([
-          { table: "fields", row: 2, column: "acres", value: 79.5 }, { table: "Fields", row: 1, column: "Field", value: "=A1" },
+          { table: "fields", row: 2, column: "acres", value: 79.5 },
+          { table: "Fields", row: 1, column: "Field", value: "=A1" },
           { table: "Purchases", row: 4, column: "Paid", value: "'no" },
         ]);
         const { tables } = await host.read();
-        expect(tableOf(tables, "Fields").rows).toEqual([["=A1", "Corn", 38.5], ["Creek", "Soybeans", 79.5]]);
+        expect(tableOf(tables, "Fields").rows).toEqual([
+          ["=A1", "Corn", 38.5],
+          ["Creek", "Soybeans", 79.5],
+        ]);
         expect(tableOf(tables, "Purchases").rows.map((row) => row[3])).toEqual([true, false, "", "'no"]);
       });
 
@@ -370,19 +437,37 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
 
       it("changes a row that says what it said, and refuses one that was sorted elsewhere or edited", async () => {
         const { host, type } = await workbook(farm);
-        const row = new Map<string, Cell>([["Field", "Creek"], ["Crop", "Soybeans"], ["Acres", 81]]);
+        const row = new Map<string, Cell>([
+          ["Field", "Creek"],
+          ["Crop", "Soybeans"],
+          ["Acres", 81],
+        ]);
         const change = { table: "Fields", row: 2, column: "Acres", value: 79.5, says: row };
         await host.changeCells([change]);
         await host.changeCells([change]); // it has its new value already
         await type("Fields", "A3", "Hill");
-        await expectRefusal(host.changeCells([{ table: "Fields", row: 1, column: "Acres", value: 1 }, { ...change, value: 78 }]), "moved", /entry 2 says something else by now: Field was “Creek” and is “Hill”/);
+        await expectRefusal(
+          host.changeCells([
+            { table: "Fields", row: 1, column: "Acres", value: 1 },
+            { ...change, value: 78 },
+          ]),
+          "moved",
+          /entry 2 says something else by now: Field was “Creek” and is “Hill”/,
+        );
         expect(tableOf((await host.read()).tables, "Fields").rows.map((cells) => cells[2])).toEqual([38.5, 79.5]);
       });
 
       it("leaves a formula where it stands, and with it everything else", async () => {
         const { host, snapshot } = await workbook(filled);
         const before = await snapshot();
-        await expectRefusal(host.changeCells([{ table: "Fields", row: 1, column: "Acres", value: 1 }, { table: "Fields", row: 2, column: "Acres", value: 2 }]), "formula", /Fields, entry 2, Acres/);
+        await expectRefusal(
+          host.changeCells([
+            { table: "Fields", row: 1, column: "Acres", value: 1 },
+            { table: "Fields", row: 2, column: "Acres", value: 2 },
+          ]),
+          "formula",
+          /Fields, entry 2, Acres/,
+        );
         expect(await snapshot()).toEqual(before);
       });
 
@@ -393,7 +478,8 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
         await expectRefusal(host.changeCells([sound, { ...sound, column: "Colour" }]), "missing", /Colour/);
         await expectRefusal(host.changeCells([sound, { ...sound, row: 3 }]), "missing", /entry 3/);
         await expectRefusal(host.changeCells([sound, { ...sound, row: 0 }]), "missing", /entry 0/);
-        await expectRefusal(host.changeCells([sound, { table: "Purchases", row: 5, column: "Quantity", value: 4 }]), "missing", /entry 5/); // the totals row
+        // Entry 5 is the totals row.
+        await expectRefusal(host.changeCells([sound, { table: "Purchases", row: 5, column: "Quantity", value: 4 }]), "missing", /entry 5/);
         expect(tableOf((await host.read()).tables, "Fields").rows).toEqual(fields.rows);
       });
 
@@ -416,16 +502,29 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
     describe("addColumn", () => {
       const [fieldsSheet, ...others] = farm.sheets;
       const loss = { table: "fields", heading: "Uniformity loss %", numberFormat: "0.0#%", cells: new Map<number, Cell>([[2, 0.05]]) };
-      const withCells = (...rows: readonly (readonly Cell[])[]): Fixture => ({ sheets: [{ ...fieldsSheet!, cells: fieldsSheet!.cells.map((row, index) => [...row, ...(rows[index] ?? [])]) }, ...others] });
+      const withCells = (...rows: readonly (readonly Cell[])[]): Fixture => ({
+        sheets: [{ ...fieldsSheet!, cells: fieldsSheet!.cells.map((row, index) => [...row, ...(rows[index] ?? [])]) }, ...others],
+      });
 
       it("adds a column at the right end, with its values and their format", async () => {
         const { host, snapshot } = await workbook(farm);
         await host.addColumn(loss);
-        expect(tableOf((await host.read()).tables, "Fields")).toMatchObject({ headers: [...fields.headers, "Uniformity loss %"], rows: [[...fields.rows[0]!, ""], [...fields.rows[1]!, 0.05]] });
+        expect(tableOf((await host.read()).tables, "Fields")).toMatchObject({
+          headers: [...fields.headers, "Uniformity loss %"],
+          rows: [
+            [...fields.rows[0]!, ""],
+            [...fields.rows[1]!, 0.05],
+          ],
+        });
         const sheet = sheetOf(await snapshot(), "Fields");
         expect(sheet.tables).toEqual([{ name: "Fields", range: "A1:D3" }]);
         expect(sheet.cells["D3"]).toMatchObject({ value: 0.05, numberFormat: "0.0#%" });
-        await host.addRows("Fields", [new Map<string, Cell>([["Field", "Hill"], ["Uniformity loss %", 0.02]])]);
+        await host.addRows("Fields", [
+          new Map<string, Cell>([
+            ["Field", "Hill"],
+            ["Uniformity loss %", 0.02],
+          ]),
+        ]);
         expect(tableOf((await host.read()).tables, "Fields").rows[2]).toEqual(["Hill", "", "", 0.02]);
       });
 
@@ -495,7 +594,18 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
       });
 
       it("takes in the columns after a blank one where the headings go on there", async () => {
-        const { host, pick } = await workbook({ sheets: [{ name: "Plan", cells: [["Costs 2031", "", "", ""], ["Field", "Seed", "", "Fuel"], ["Creek", 110, "", 18]] }] });
+        const { host, pick } = await workbook({
+          sheets: [
+            {
+              name: "Plan",
+              cells: [
+                ["Costs 2031", "", "", ""],
+                ["Field", "Seed", "", "Fuel"],
+                ["Creek", 110, "", 18],
+              ],
+            },
+          ],
+        });
         for (const cell of ["A3", "B2"]) {
           await pick("Plan", cell);
           expect(await host.selection()).toEqual({ address: "Plan!A2:D3", headings: ["Field", "Seed", "", "Fuel"] });
@@ -532,7 +642,10 @@ export function describeWorkbookHost(name: string, open: (fixture: Fixture) => P
 
 /** A refusal for the user: a HostError with its reason and with words that name the thing. */
 async function expectRefusal(doing: Promise<unknown>, reason: HostError["reason"], words: RegExp): Promise<void> {
-  const error: unknown = await doing.then(() => undefined, (refused: unknown) => refused);
+  const error: unknown = await doing.then(
+    () => undefined,
+    (refused: unknown) => refused,
+  );
   expect(error).toBeInstanceOf(HostError);
   expect(error).toMatchObject({ reason, message: expect.stringMatching(words) as string });
 }
@@ -566,18 +679,33 @@ const costs: ResultSheet = {
   merges: ["A1:C1"],
   headingRows: 2,
   page: { orientation: "landscape", paper: "letter", pagesTall: 1, footer: "Hill & Dale farm" },
-  charts: [{
-    kind: "column", title: "Cost per acre by kind", categories: "A3:A4",
-    series: [{ name: "Plan", values: "B3:B4" }, { name: "Projected", values: "B3:B4" }], from: "E2", to: "K15",
-  }],
+  charts: [
+    {
+      kind: "column",
+      title: "Cost per acre by kind",
+      categories: "A3:A4",
+      series: [
+        { name: "Plan", values: "B3:B4" },
+        { name: "Projected", values: "B3:B4" },
+      ],
+      from: "E2",
+      to: "K15",
+    },
+  ],
 };
 
 const named = (name: string, text: string): ResultSheet => ({
-  ...costs, name, rows: [[{ value: text }]], merges: [], headingRows: 0, charts: [],
+  ...costs,
+  name,
+  rows: [[{ value: text }]],
+  merges: [],
+  headingRows: 0,
+  charts: [],
 });
 
 const loans: InputTable = {
-  name: "Loans", sheet: "Loans",
+  name: "Loans",
+  sheet: "Loans",
   columns: [
     { heading: "Name", width: 20, hint: "What the loan is called.", required: true },
     { heading: "Balance", width: 14, numberFormat: "#,##0.00", hint: "What is owed now, in dollars.", required: true },

@@ -10,19 +10,38 @@ import { formulas, sampleCells, unlike } from "../support/xlsx/formulaSample";
 import { richWorkbook } from "../support/xlsx/richWorkbook";
 
 const costs: ResultSheet = {
-  name: "Cost per acre", columns: [30, 12], headingRows: 1, merges: [],
-  rows: [[{ value: "Kind", style: { bold: true, fill: "heading" } }, { value: "$ per ac" }], [{ value: "=Seed" }, { value: 118.25 }], [{ value: "Fuel" }, { value: 21.5 }], [{ value: "All" }, { value: 0, formula: "=SUM(B2:B3)" }]],
+  name: "Cost per acre",
+  columns: [30, 12],
+  headingRows: 1,
+  merges: [],
+  rows: [
+    [{ value: "Kind", style: { bold: true, fill: "heading" } }, { value: "$ per ac" }],
+    [{ value: "=Seed" }, { value: 118.25 }],
+    [{ value: "Fuel" }, { value: 21.5 }],
+    [{ value: "All" }, { value: 0, formula: "=SUM(B2:B3)" }],
+  ],
   page: { orientation: "landscape", paper: "letter", pagesTall: 1, footer: "Hill & Dale" },
   charts: [{ kind: "column", title: "Cost", categories: "A2:A3", series: [{ name: "$ per ac", values: "B2:B3" }], from: "D2", to: "J15" }],
 };
 
 async function written(): Promise<Uint8Array> {
   const workbook = newWorkbook();
-  await workbook.makeTables([{
-    name: "Purchases", sheet: "Purchases", rows: [["Seed", 2, 90]],
-    columns: ["Item", "Quantity", "Price"].map((heading) => ({ heading, width: 12, hint: "As invoiced.", required: true })),
-  }]);
-  await workbook.addRows("Purchases", [new Map<string, Cell>([["Item", "Diesel & oil"], ["Quantity", 0.1], ["Price", 3.5]]), new Map([["Item", "=not a formula"]])]);
+  await workbook.makeTables([
+    {
+      name: "Purchases",
+      sheet: "Purchases",
+      rows: [["Seed", 2, 90]],
+      columns: ["Item", "Quantity", "Price"].map((heading) => ({ heading, width: 12, hint: "As invoiced.", required: true })),
+    },
+  ]);
+  await workbook.addRows("Purchases", [
+    new Map<string, Cell>([
+      ["Item", "Diesel & oil"],
+      ["Quantity", 0.1],
+      ["Price", 3.5],
+    ]),
+    new Map([["Item", "=not a formula"]]),
+  ]);
   workbook.setCells("Notes", entries({ A1: "=SUMPRODUCT(Purchases[Quantity],Purchases[Price])", A2: "'quoted", A3: true, B1: "=1/0" }));
   await workbook.write([costs]);
   return sound(workbook);
@@ -32,7 +51,13 @@ async function written(): Promise<Uint8Array> {
 async function changed(): Promise<Uint8Array> {
   const workbook = opened(richWorkbook(), { engine: engineInNode });
   workbook.setCells("Bills", entries({ B4: 100, B3: "Bags" }));
-  await workbook.addRows("Bills", [new Map<string, Cell>([["Item", "Oil"], ["Bags", 4], ["Price", 2]])]);
+  await workbook.addRows("Bills", [
+    new Map<string, Cell>([
+      ["Item", "Oil"],
+      ["Bags", 4],
+      ["Price", 2],
+    ]),
+  ]);
   await workbook.settled();
   return sound(workbook);
 }
@@ -41,7 +66,13 @@ const sample = () => {
   const workbook = newWorkbook({ engine: engineInNode });
   workbook.setCells("Notes", entries(sampleCells));
   // With a number format of the cell, LibreOffice does not show days and shares in one of its own.
-  workbook.setCells("Notes", entries(Object.fromEntries(formulas.map((formula, index) => [`H${index + 1}`, `=${formula}`]))).map((entry) => ({ ...entry, numberFormat: "0.00" })));
+  workbook.setCells(
+    "Notes",
+    entries(Object.fromEntries(formulas.map((formula, index) => [`H${index + 1}`, `=${formula}`]))).map((entry) => ({
+      ...entry,
+      numberFormat: "0.00",
+    })),
+  );
   return workbook;
 };
 
@@ -56,7 +87,18 @@ const text = (book: string, sheet: string, cell: string) => {
 
 describe("LibreOffice", () => {
   it("finds what was written: tables, added rows, texts that are no formulas, formulas", () => {
-    expect(books.get("written")!.get("Purchases")!.slice(0, 4).map((row) => row.slice(0, 3))).toEqual([["Item", "Quantity", "Price"], ["Seed", "2", "90"], ["Diesel & oil", "0.1", "3.5"], ["=not a formula", "", ""]]);
+    expect(
+      books
+        .get("written")!
+        .get("Purchases")!
+        .slice(0, 4)
+        .map((row) => row.slice(0, 3)),
+    ).toEqual([
+      ["Item", "Quantity", "Price"],
+      ["Seed", "2", "90"],
+      ["Diesel & oil", "0.1", "3.5"],
+      ["=not a formula", "", ""],
+    ]);
     expect(["A1", "A2", "A3", "B1"].map((cell) => text("written", "Notes", cell))).toEqual(["180.35", "'quoted", "TRUE", "#DIV/0!"]);
     expect(["A2", "B2", "B4"].map((cell) => text("written", "Cost per acre", cell))).toEqual(["=Seed", "118.25", "139.75"]);
   });
@@ -85,7 +127,9 @@ describe("LibreOffice", () => {
     const differing = formulas.flatMap((formula, index) => {
       const cell = workbook.cellAt("Notes", place(`H${index + 1}`));
       const theirs = text("sample", "Notes", `H${index + 1}`)!;
-      return !cell.stale && agrees(cell.value, theirs) ? [] : [`${formula}: ${cell.stale ? "not worked out" : String(cell.value)} against ${theirs}`];
+      return !cell.stale && agrees(cell.value, theirs)
+        ? []
+        : [`${formula}: ${cell.stale ? "not worked out" : String(cell.value)} against ${theirs}`];
     });
     expect(differing.filter((line) => !Object.keys(unlike).some((formula) => line.startsWith(`${formula}: `)))).toEqual([]);
     expect(differing).toHaveLength(Object.keys(unlike).length);
@@ -93,6 +137,7 @@ describe("LibreOffice", () => {
 });
 
 /** LibreOffice writes fifteen digits and, in a cell with a number format, 1 and 0 for yes and no. */
-const agrees = (ours: Cell, theirs: string): boolean => (typeof ours === "string"
-  ? ours === theirs
-  : theirs !== "" && Math.abs(Number(ours) - Number(theirs)) <= 1e-12 * Math.max(1, Math.abs(Number(ours))));
+const agrees = (ours: Cell, theirs: string): boolean =>
+  typeof ours === "string"
+    ? ours === theirs
+    : theirs !== "" && Math.abs(Number(ours) - Number(theirs)) <= 1e-12 * Math.max(1, Math.abs(Number(ours)));

@@ -24,18 +24,26 @@ const date = "2031-06-15";
 const wrong = 98_765_432.1;
 /** The formulas with wrong values, and the numbers that they may stand on, in their places. */
 const withWrongValues = (sheet: ResultSheet): ResultSheet => ({
-  ...sheet, charts: [], merges: [],
-  rows: sheet.rows.map((row) => row.map(({ value, formula }) => (formula !== undefined ? { value: wrong, formula } : { value: typeof value === "number" ? value : "" }))),
+  ...sheet,
+  charts: [],
+  merges: [],
+  rows: sheet.rows.map((row) =>
+    row.map(({ value, formula }) =>
+      formula !== undefined ? { value: wrong, formula } : { value: typeof value === "number" ? value : "" },
+    ),
+  ),
 });
 
-const seasons = [
-  ...fc.sample(growingSeason, { numRuns: 150, seed: 2031 }), ...fc.sample(harvestedSeason, { numRuns: 50, seed: 2031 }),
-];
+const seasons = [...fc.sample(growingSeason, { numRuns: 150, seed: 2031 }), ...fc.sample(harvestedSeason, { numRuns: 50, seed: 2031 })];
 const reports = seasons.map(reportOf);
 const sheets = reports.map((report) => lenderPages(report, { date }));
 
 /** Another price and yield for each crop of the demo. */
-const tried = [["5.17", "183.4"], ["9.05", "0"], ["0.1", "77.7"]] as const;
+const tried = [
+  ["5.17", "183.4"],
+  ["9.05", "0"],
+  ["0.1", "77.7"],
+] as const;
 
 let demoReport: SeasonReport;
 let found: ReadonlyMap<string, ReadonlyMap<string, CellTexts>>;
@@ -48,10 +56,13 @@ beforeAll(async () => {
   const asMade = workbook.save();
   const page = lenderPages(report, { date });
   const rowOf = (label: string) => page.rows.findIndex(([first]) => first?.value === label);
-  workbook.setCells("Lender pages", tried.flatMap(([price, yieldHere], index) => [
-    { row: rowOf("Price per bu (yours to change)"), column: 1 + 4 * index, value: Number(price) },
-    { row: rowOf("Yield per acre (yours to change)"), column: 1 + 4 * index, value: Number(yieldHere) },
-  ]));
+  workbook.setCells(
+    "Lender pages",
+    tried.flatMap(([price, yieldHere], index) => [
+      { row: rowOf("Price per bu (yours to change)"), column: 1 + 4 * index, value: Number(price) },
+      { row: rowOf("Yield per acre (yours to change)"), column: 1 + 4 * index, value: Number(yieldHere) },
+    ]),
+  );
   const changed = workbook.save();
   const many = newWorkbook();
   await many.write(sheets.map(withWrongValues));
@@ -61,11 +72,13 @@ beforeAll(async () => {
 
 /** Where LibreOffice's value of a formula is not the one that the sheet was made with. */
 const differences = ({ rows }: ResultSheet, cells: CellTexts): readonly string[] =>
-  rows.flatMap((row, index) => row.flatMap(({ value, formula }, column) => {
-    const text = cells[index]?.[column] ?? "";
-    const same = typeof value === "number" ? text !== "" && Number(text) === value : text === value;
-    return formula === undefined || same ? [] : [`row ${index + 1}, column ${column + 1}, ${formula}: ${text}, not ${String(value)}`];
-  }));
+  rows.flatMap((row, index) =>
+    row.flatMap(({ value, formula }, column) => {
+      const text = cells[index]?.[column] ?? "";
+      const same = typeof value === "number" ? text !== "" && Number(text) === value : text === value;
+      return formula === undefined || same ? [] : [`row ${index + 1}, column ${column + 1}, ${formula}: ${text}, not ${String(value)}`];
+    }),
+  );
 
 const shownOr = (how: (value: Decimal) => Decimal) => (value: Decimal | null) => (value === null ? "–" : how(value).toFixed());
 const money = shownOr(shownMoney);
@@ -93,7 +106,8 @@ function gridOf(cells: CellTexts, crop: string): CellTexts {
 }
 function expectGrid(cells: CellTexts, figures: CropFigures, layer: Layer, price: Decimal, yieldHere: Decimal): void {
   const parts = ["0.8", "0.9", "1", "1.1", "1.2"];
-  const partOf = (whole: Decimal, part: string, places: number) => (part === "1" ? whole : whole.times(part).toDecimalPlaces(places, Decimal.ROUND_HALF_UP));
+  const partOf = (whole: Decimal, part: string, places: number) =>
+    part === "1" ? whole : whole.times(part).toDecimalPlaces(places, Decimal.ROUND_HALF_UP);
   const prices = parts.map((part) => moneyPerUnit(partOf(price, part, 2)));
   const yields = parts.map((part) => yieldPerArea(partOf(yieldHere, part, 1)));
   const { rows } = priceYieldGrid(costsOf(figures.outlook, layer), yields, prices);

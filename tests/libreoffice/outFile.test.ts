@@ -54,7 +54,8 @@ function cropRows(sheet: string, crop: CropFigures): CellTexts {
   return rows.slice(starts[index], starts[index + 1]);
 }
 /** The cells beside a label; the place in the row of labels matters where several are alike. */
-const beside = (rows: CellTexts, label: string, count: number) => rows.find(([first]) => first!.replace(/ \*$/, "").trim() === label)?.slice(1, count + 1);
+const beside = (rows: CellTexts, label: string, count: number) =>
+  rows.find(([first]) => first!.replace(/ \*$/, "").trim() === label)?.slice(1, count + 1);
 const under = (rows: CellTexts, heading: string, label: string, count: number) =>
   beside(rows.slice(rows.findIndex(([first]) => first === heading)), label, count);
 
@@ -64,46 +65,64 @@ describe("the result sheets in LibreOffice", () => {
       const rows = cropRows("Cost per acre", crop);
       const both = (of: (budget: Budget) => Decimal | undefined) => [money(of(crop.plan)), money(of(crop.outlook))];
       for (const kind of kinds.filter((each) => crop.outlook.costPerArea.byKind.has(each))) {
-        expect(beside(rows, spelled(kind, "USD"), 2), `${crop.crop} ${kind}`).toEqual(both(({ costPerArea }) => costPerArea.byKind.get(kind)));
+        expect(beside(rows, spelled(kind, "USD"), 2), `${crop.crop} ${kind}`).toEqual(
+          both(({ costPerArea }) => costPerArea.byKind.get(kind)),
+        );
       }
-      for (const layer of layers) expect(beside(rows, layerTitle(layer), 2), `${crop.crop} ${layer}`).toEqual(both(({ costPerArea }) => costPerArea.layers[layer]));
-      for (const { field, outlook: { budget } } of crop.fields) {
+      for (const layer of layers)
+        expect(beside(rows, layerTitle(layer), 2), `${crop.crop} ${layer}`).toEqual(both(({ costPerArea }) => costPerArea.layers[layer]));
+      for (const {
+        field,
+        outlook: { budget },
+      } of crop.fields) {
         const { operating, cash, full, cashNeed } = budget.costPerArea.layers;
         expect(beside(rows, field, 7), field).toEqual([
-          asWritten(budget.area, shownYield, 1), asWritten(budget.yields.used, shownYield, 1), ...[operating, cash, full, cashNeed, budget.netPerArea.full].map(money)]);
+          asWritten(budget.area, shownYield, 1),
+          asWritten(budget.yields.used, shownYield, 1),
+          ...[operating, cash, full, cashNeed, budget.netPerArea.full].map(money),
+        ]);
       }
     }
   });
 
   it("show a change that a reader finds by subtracting what is shown", () => {
-    const lines = report.figures.crops.flatMap((crop) => cropRows("Cost per acre", crop)).filter((row) => row.length > 3 && /^-?\d+\.\d\d$/.test(row[3]!) && row[4] === "");
+    const lines = report.figures.crops
+      .flatMap((crop) => cropRows("Cost per acre", crop))
+      .filter((row) => row.length > 3 && /^-?\d+\.\d\d$/.test(row[3]!) && row[4] === "");
     expect(lines.length).toBeGreaterThan(50);
     const cents = (text: string) => (text === "–" ? 0n : BigInt(text.replaceAll(/[,.]/g, "")));
     for (const [label, plan, outlook, change] of lines) expect(cents(outlook!) - cents(plan!), label).toBe(cents(change!));
   });
 
   it("hold on Break-even what the core says, at every yield and price", () => {
-    const perLayer = (values: PerLayer<Decimal | null>, how: (value: Decimal | null) => string) => layers.map((layer) => how(values[layer]));
+    const perLayer = (values: PerLayer<Decimal | null>, how: (value: Decimal | null) => string) =>
+      layers.map((layer) => how(values[layer]));
     for (const crop of report.figures.crops) {
       const rows = cropRows("Break-even", crop);
       for (const { yieldOf, yield: at, priceOf, price, breakEvenPrice, breakEvenYield, netPerArea } of crop.outlook.breakEvens) {
-        const yieldName = { goal: "yield goal", outlook: "projected yield", proven: "proven yield (APH)", harvested: "harvested yield" }[yieldOf];
+        const yieldName = { goal: "yield goal", outlook: "projected yield", proven: "proven yield (APH)", harvested: "harvested yield" }[
+          yieldOf
+        ];
         expect(beside(rows, `at ${yieldName} ${at.toFixed(1)} ${crop.yieldUnit}`, 4)).toEqual(perLayer(breakEvenPrice, priceNeeded));
         expect(beside(rows, `at ${priceOf} price ${price.toFixed(2)}`, 4)).toEqual(perLayer(breakEvenYield, yieldNeeded));
         expect(beside(rows, `at ${yieldName}, ${priceOf} price`, 4)).toEqual(perLayer(netPerArea, money));
       }
-      expect(under(rows, "Price needed on unsold bushels", `per ${crop.yieldUnit} unsold`, 4)).toEqual(perLayer(crop.sales.priceNeeded, priceNeeded));
+      expect(under(rows, "Price needed on unsold bushels", `per ${crop.yieldUnit} unsold`, 4)).toEqual(
+        perLayer(crop.sales.priceNeeded, priceNeeded),
+      );
     }
   });
 
   it("hold every other figure as it was written", () => {
     for (const { name, rows } of resultSheets(report).map((sheet) => spelledSheet(sheet, report))) {
       const found = sheets.get(name.slice(0, 31).trim())!;
-      const wrong = rows.flatMap((row, index) => row.flatMap(({ value }, column) => {
-        const text = found[index]?.[column] ?? "";
-        const same = typeof value === "number" ? numberIn(text) === value : text === String(value);
-        return same ? [] : [`${name}, row ${index + 1}, column ${column + 1}: ${text}, not ${String(value)}`];
-      }));
+      const wrong = rows.flatMap((row, index) =>
+        row.flatMap(({ value }, column) => {
+          const text = found[index]?.[column] ?? "";
+          const same = typeof value === "number" ? numberIn(text) === value : text === String(value);
+          return same ? [] : [`${name}, row ${index + 1}, column ${column + 1}: ${text}, not ${String(value)}`];
+        }),
+      );
       expect(wrong).toEqual([]);
     }
   });
@@ -124,5 +143,4 @@ describe("the result sheets in LibreOffice", () => {
 });
 
 /** A number as it is shown, percentages as their fraction. */
-const numberIn = (text: string): number =>
-  text.endsWith("%") ? Number(`${text.slice(0, -1)}e-2`) : Number(text.replaceAll(",", ""));
+const numberIn = (text: string): number => (text.endsWith("%") ? Number(`${text.slice(0, -1)}e-2`) : Number(text.replaceAll(",", "")));

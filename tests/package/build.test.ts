@@ -49,12 +49,15 @@ describe("the build", () => {
     expect(html).toContain("<h1>Pennyacre: help</h1>");
     expect(html).not.toMatch(/(https?:)?\/\/[a-z]/i);
     expect(html).not.toMatch(/<script|javascript:|\son[a-z]+=|@import/i);
-    expect(/http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(html)?.[1]).toMatch(/^default-src 'none'; style-src 'unsafe-inline'; img-src 'self'; /);
+    expect(/http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(html)?.[1]).toMatch(
+      /^default-src 'none'; style-src 'unsafe-inline'; img-src 'self'; /,
+    );
     for (const [, file = ""] of html.matchAll(/(?:src|href)="([^"#]+)"/g)) expect(existsSync(`dist/${file}`), file).toBe(true);
   });
 
   it("keeps the pane light enough to open over a farm's line: under 250 KB compressed, without the source map", () => {
-    const size = scripts(page("pane.html")).filter((each) => each !== officeLibrary)
+    const size = scripts(page("pane.html"))
+      .filter((each) => each !== officeLibrary)
       .reduce((sum, source) => sum + gzipSync(readFileSync(`dist/${source}`)).length, 0);
     expect(size).toBeLessThan(250 * 1024);
     expect(statSync("dist/pane.html").size).toBeLessThan(8 * 1024);

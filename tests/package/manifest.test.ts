@@ -21,8 +21,12 @@ describe("manifest.xml", () => {
   it("is read by Microsoft's parser as a task pane for workbooks that asks to read and write, and no more", async () => {
     const info = await OfficeAddinManifest.readManifestFile("manifest.xml");
     expect(info).toMatchObject({
-      displayName: "Pennyacre", officeAppType: "TaskPaneApp", permissions: "ReadWriteDocument", hosts: ["Workbook"],
-      defaultSettings: { sourceLocation: `${origin}/pane.html` }, version: `${project.version}.0`,
+      displayName: "Pennyacre",
+      officeAppType: "TaskPaneApp",
+      permissions: "ReadWriteDocument",
+      hosts: ["Workbook"],
+      defaultSettings: { sourceLocation: `${origin}/pane.html` },
+      version: `${project.version}.0`,
     });
     expect(info.id).toMatch(/^[0-9a-f]{8}-[0-9a-f]{4}-4[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/);
   });

@@ -32,8 +32,17 @@ const breaches: Readonly<Record<string, readonly [file: string, imports: string]
   "product-dependencies": ["src/desk/usesTool.ts", "fast-check"],
 };
 const plainFiles = [
-  "src/workbook/cell.ts", "src/host/workbookHost.ts", "src/core/money.ts", "src/host/embedded/book.ts", "src/host/excel/start.ts",
-  "src/desk/grid.ts", "src/pane/format.ts", "src/pane/season/view.ts", "shared/demo/rows.ts", "shared/published/tables.ts", "../beside/figures.ts",
+  "src/workbook/cell.ts",
+  "src/host/workbookHost.ts",
+  "src/core/money.ts",
+  "src/host/embedded/book.ts",
+  "src/host/excel/start.ts",
+  "src/desk/grid.ts",
+  "src/pane/format.ts",
+  "src/pane/season/view.ts",
+  "shared/demo/rows.ts",
+  "shared/published/tables.ts",
+  "../beside/figures.ts",
 ];
 
 const outer = mkdtempSync(join(tmpdir(), "pennyacre-rules-"));
@@ -51,11 +60,19 @@ beforeAll(async () => {
   put("src/pane/typesA.ts", 'import type { B } from "./typesB";\nexport type A = { readonly b: B | null };\n');
   put("src/pane/typesB.ts", 'import type { A } from "./typesA";\nexport type B = { readonly a: A | null };\n');
   put("src/core/circleB.ts", 'import * as other from "./circleA";\nexport default other;\n');
-  put("package.json", JSON.stringify({ dependencies: { "decimal.js": "*" }, devDependencies: { "fast-check": "*", "@microsoft/office-js": "*" } }));
+  put(
+    "package.json",
+    JSON.stringify({ dependencies: { "decimal.js": "*" }, devDependencies: { "fast-check": "*", "@microsoft/office-js": "*" } }),
+  );
   symlinkSync(resolve("node_modules"), join(root, "node_modules"));
   const { options, forbidden } = importRules;
   const { output } = await cruise(["src"], {
-    ...options, tsConfig: {}, baseDir: root, enhancedResolveOptions: options.enhancedResolveOptions, validate: true, preserveSymlinks: true,
+    ...options,
+    tsConfig: {},
+    baseDir: root,
+    enhancedResolveOptions: options.enhancedResolveOptions,
+    validate: true,
+    preserveSymlinks: true,
     ruleSet: { forbidden: forbidden as never },
   });
   found = (output as ICruiseResult).summary.violations.map(({ rule, from }) => `${rule.name}: ${from}`);
@@ -82,17 +99,24 @@ describe("the rules of imports", () => {
 
 /** Messages of the rules of this project that need no types; the others are the linter's own and have their own tests. */
 function complaints(filename: string, code: string): readonly string[] {
-  const config = (lintRules as Linter.Config[]).filter(({ files }) => files !== undefined).map((each) => ({
-    ...each, languageOptions: { parser: tseslint.parser as Linter.Parser },
-    rules: Object.fromEntries(Object.entries(each.rules ?? {}).filter(([name]) => name.startsWith("no-restricted-"))),
-  }));
+  const config = (lintRules as Linter.Config[])
+    .filter(({ files }) => files !== undefined)
+    .map((each) => ({
+      ...each,
+      languageOptions: { parser: tseslint.parser as Linter.Parser },
+      rules: Object.fromEntries(Object.entries(each.rules ?? {}).filter(([name]) => name.startsWith("no-restricted-"))),
+    }));
   return new Linter({ cwd: process.cwd() }).verify(code, config, { filename }).map(({ message }) => message);
 }
 
 describe("the rules of lint", () => {
   it.each([
-    ["Number(text)", "const a = Number('1');"], ["parseFloat", "const a = parseFloat('1');"], ["toNumber", "const a = price.toNumber();"],
-    ["Math", "const a = Math.max(b, c);"], ["a leading plus", "const a = +text;"], ["a fraction as a literal", "const a = new Decimal(0.1);"],
+    ["Number(text)", "const a = Number('1');"],
+    ["parseFloat", "const a = parseFloat('1');"],
+    ["toNumber", "const a = price.toNumber();"],
+    ["Math", "const a = Math.max(b, c);"],
+    ["a leading plus", "const a = +text;"],
+    ["a fraction as a literal", "const a = new Decimal(0.1);"],
     ["number in a signature", "export const a = (price: number) => price;"],
   ])("keep %s out of the core", (_what, code) => {
     expect(complaints("src/core/breach.ts", code)).toHaveLength(1);
@@ -108,12 +132,18 @@ describe("the rules of lint", () => {
     expect(complaints("src/host/excel/fine.ts", code)).toHaveLength(0);
   });
 
-  it.each(["src/core/breach.ts", "src/workbook/breach.ts", "src/pane/breach.tsx", "src/host/excel/breach.ts"])("keep look-behind out of regular expressions in %s", (file) => {
-    expect(complaints(file, "const a = /(?<=x)es$/; const b = new RegExp(`(?<![0-9])${a}`); const c = /(?<year>a)(?=b)/;")).toHaveLength(2);
-  });
+  it.each(["src/core/breach.ts", "src/workbook/breach.ts", "src/pane/breach.tsx", "src/host/excel/breach.ts"])(
+    "keep look-behind out of regular expressions in %s",
+    (file) => {
+      expect(complaints(file, "const a = /(?<=x)es$/; const b = new RegExp(`(?<![0-9])${a}`); const c = /(?<year>a)(?=b)/;")).toHaveLength(
+        2,
+      );
+    },
+  );
 
   it("keep scrollIntoView out of the pages, which moves where the next Tab begins", () => {
-    for (const file of ["src/desk/breach.tsx", "src/pane/breach.tsx"]) expect(complaints(file, "tab?.scrollIntoView({ block: 'nearest' });")).toHaveLength(1);
+    for (const file of ["src/desk/breach.tsx", "src/pane/breach.tsx"])
+      expect(complaints(file, "tab?.scrollIntoView({ block: 'nearest' });")).toHaveLength(1);
   });
 });
 
@@ -126,6 +156,10 @@ describe("the names of modules", () => {
 
   it("differ by more than capitals", () => {
     expect(alike(["pane/Sheets.tsx", "pane/sheets.ts", "pane/sheets.test.ts", "desk/sheets.ts"])).toEqual(["pane/sheets"]);
-    expect(alike(["src", "tests"].flatMap((folder) => readdirSync(folder, { recursive: true, encoding: "utf8" }).map((path) => `${folder}/${path}`)))).toEqual([]);
+    expect(
+      alike(
+        ["src", "tests"].flatMap((folder) => readdirSync(folder, { recursive: true, encoding: "utf8" }).map((path) => `${folder}/${path}`)),
+      ),
+    ).toEqual([]);
   });
 });

@@ -8,9 +8,17 @@ mkdirSync(folder, { recursive: true });
 
 const server = await serveFiles({ "/": "dist" });
 const browser = await startBrowser();
-const looks = [["light", { colorScheme: "light" }], ["dark", { colorScheme: "dark" }], ["forced", { forcedColors: "active" }]] as const;
+const looks = [
+  ["light", { colorScheme: "light" }],
+  ["dark", { colorScheme: "dark" }],
+  ["forced", { forcedColors: "active" }],
+] as const;
 for (const [name, look] of looks) {
-  for (const [width, height] of [[320, 640], [800, 700], [1280, 800]] as const) {
+  for (const [width, height] of [
+    [320, 640],
+    [800, 700],
+    [1280, 800],
+  ] as const) {
     const page = await browser.newPage({ viewport: { width, height }, ...look });
     await page.clock.setFixedTime(new Date("2026-06-15T12:00:00"));
     await page.goto(`${server.origin}/`);

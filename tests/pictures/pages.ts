@@ -14,11 +14,17 @@ const tab = (name: string) => (page: Page) => page.getByRole("tab", { name }).cl
 /** What is pressed one after the other until the page is there, and the workbook that it opens on. */
 const shown: readonly (readonly [name: string, steps: readonly ((page: Page) => Promise<void>)[], workbook?: string])[] = [
   ["season", []],
-  ["fields", [tab("Fields")]], ["field", [tab("Fields"), press(/^Old Orchard North/)]],
+  ["fields", [tab("Fields")]],
+  ["field", [tab("Fields"), press(/^Old Orchard North/)]],
   ["inputs", [tab("Inputs")]],
-  ["changes", [tab("Changes")]], ["change-form", [tab("Changes"), press("Compare another change")]],
+  ["changes", [tab("Changes")]],
+  ["change-form", [tab("Changes"), press("Compare another change")]],
   ["lender", [tab("Lender")]],
-  ["more", [tab("More")]], ["weeds", [tab("More"), press("Weeds and tank")]], ["weather", [tab("More"), press("Weather")]], ["tables", [tab("More"), press("Tables")]], ["help", [tab("More"), press("Help")]],
+  ["more", [tab("More")]],
+  ["weeds", [tab("More"), press("Weeds and tank")]],
+  ["weather", [tab("More"), press("Weather")]],
+  ["tables", [tab("More"), press("Tables")]],
+  ["help", [tab("More"), press("Help")]],
   ["start", [tab("More"), press("Tables"), press("Start a rough budget")]],
   ["entries", [press(/to fix/)], "demo-season-with-problems"],
   ["empty", [], "empty"],
@@ -27,7 +33,11 @@ const shown: readonly (readonly [name: string, steps: readonly ((page: Page) => 
 const pages = await panePages();
 for (const [name, steps, workbook = "demo-season"] of shown) {
   for (const width of [320, 450]) {
-    const { page } = await pages.open({ ask: `theme=light&workbook=${workbook}${workbook === "empty" ? "&demo" : ""}`, width, height: 600 });
+    const { page } = await pages.open({
+      ask: `theme=light&workbook=${workbook}${workbook === "empty" ? "&demo" : ""}`,
+      width,
+      height: 600,
+    });
     await page.getByRole("heading", { level: 1 }).waitFor();
     for (const step of steps) await step(page);
     // The lazy part of a page may still be on its way.

@@ -15,13 +15,20 @@ const dots = 90;
 
 /** What stands on the first page that a picture shows. */
 const pictures = [
-  ["printed-cost", /^Cost per acre/], ["printed-break-even", /^Break-even\n/], ["lender-1", /Try your own price and yield/], ["lender-2", /Low, expected, high of your own figures/], ["cash-flow", /^Cash flow/],
-  ["printed-stand", /^Stand\n/], ["printed-change", /^Change – Fewer soybean seeds/],
+  ["printed-cost", /^Cost per acre/],
+  ["printed-break-even", /^Break-even\n/],
+  ["lender-1", /Try your own price and yield/],
+  ["lender-2", /Low, expected, high of your own figures/],
+  ["cash-flow", /^Cash flow/],
+  ["printed-stand", /^Stand\n/],
+  ["printed-change", /^Change – Fewer soybean seeds/],
 ] as const;
 
 mkdirSync(folder, { recursive: true });
 const { workbook, report } = await demo();
-await workbook.write([...resultSheets(report), lenderPages(report, { date }), cashFlowSheet(report)].map((sheet) => spelledSheet(sheet, report)));
+await workbook.write(
+  [...resultSheets(report), lenderPages(report, { date }), cashFlowSheet(report)].map((sheet) => spelledSheet(sheet, report)),
+);
 printed(workbook.save(), (pdf) => {
   const pages = pageTexts(pdf).map((page) => page.trimStart());
   for (const [name, first] of pictures) {

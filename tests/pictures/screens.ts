@@ -1,4 +1,7 @@
-/** Pictures of the desk and of the pane's pages for the documentation, from the demo season as `npm run build` serves it: `npm run pictures`. */
+/**
+ * Pictures of the desk and of the pane's pages for the documentation, from the demo season as `npm run build` serves it: `npm run
+ * pictures`.
+ */
 import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { serveFiles, startBrowser } from "../support/browser";
@@ -47,7 +50,14 @@ await showPage("Fields");
 await takePane("pane-fields");
 await open(/^Old Orchard North/);
 for (const name of ["Uneven stand", "Compare keeping with replanting", "Estimate the insurance payment"]) await open(name);
-for (const [label, value] of [["Loss, % of yield", "4"], ["Proven yield (APH)", "196"], ["Coverage", "75"], ["Appraised yield", "90"], ["Policy's price", "4.60"]] as const) await pane.getByLabel(label).fill(value);
+for (const [label, value] of [
+  ["Loss, % of yield", "4"],
+  ["Proven yield (APH)", "196"],
+  ["Coverage", "75"],
+  ["Appraised yield", "90"],
+  ["Policy's price", "4.60"],
+] as const)
+  await pane.getByLabel(label).fill(value);
 await takePane("pane-stand");
 
 await openDemo();
@@ -61,8 +71,18 @@ await showPage("Changes");
 await open("Compare another change");
 await pane.getByLabel("What is compared").selectOption("Rebuild worn row units");
 await fill({
-  "Opener when new, in": "15", "Opener measured, in": "14.6", "Opener replaced at, in": "14.5", "Rows": "16", "Rows rebuilt": "16", "Parts per row": "250", "Shop hours per row": "2",
-  "Labor per hour": "25", "Years kept": "4", "Rows that plant badly": "4", "Yield that such a row loses, %": "6", "Interest a year, %": "6",
+  "Opener when new, in": "15",
+  "Opener measured, in": "14.6",
+  "Opener replaced at, in": "14.5",
+  Rows: "16",
+  "Rows rebuilt": "16",
+  "Parts per row": "250",
+  "Shop hours per row": "2",
+  "Labor per hour": "25",
+  "Years kept": "4",
+  "Rows that plant badly": "4",
+  "Yield that such a row loses, %": "6",
+  "Interest a year, %": "6",
 });
 await takePane("pane-worn-row-units");
 

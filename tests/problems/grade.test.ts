@@ -24,7 +24,11 @@ Applications
 | Corn | Urea | 100 | lb/ac | 2031-05-01 | done |
 `;
 const bought = (...rows: readonly string[]) =>
-  seasonReport(contentFromText(`${farm}Purchases\n| Date | Item | Quantity | Unit | Amount | Supplier | Note |\n${rows.map((row) => `| ${row} |`).join("\n")}`));
+  seasonReport(
+    contentFromText(
+      `${farm}Purchases\n| Date | Item | Quantity | Unit | Amount | Supplier | Note |\n${rows.map((row) => `| ${row} |`).join("\n")}`,
+    ),
+  );
 const codes = (...rows: readonly string[]) => bought(...rows).problems.map(({ code, at }) => `${code} ${at.row}`);
 const load = "2031-04-01 | Urea | 5000 | lb | 1500";
 const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
@@ -32,8 +36,12 @@ const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
 describe("an invoice line that is like another", () => {
   it("is told with both places", () => {
     const report = bought(`${load} | | `, `${load} | | `);
-    expect(report.problems).toMatchObject([{ code: "line-twice", at: { table: "Purchases", row: 2 }, other: { table: "Purchases", row: 1 } }]);
-    expect(placed(report.problems[0]!, report)).toBe("Purchases, entry 2 (A3): the line is like Purchases, entry 1 (A2) (Urea), and both are counted.");
+    expect(report.problems).toMatchObject([
+      { code: "line-twice", at: { table: "Purchases", row: 2 }, other: { table: "Purchases", row: 1 } },
+    ]);
+    expect(placed(report.problems[0]!, report)).toBe(
+      "Purchases, entry 2 (A3): the line is like Purchases, entry 1 (A2) (Urea), and both are counted.",
+    );
   });
 
   it("is not told where Note, supplier, day or money differ", () => {
@@ -51,7 +59,10 @@ describe("what is only to check", () => {
   const report = bought(`${load} | | `, `${load} | | `);
 
   it("leaves every figure complete, and counts as it stands: 10,000 lb for 3,000, of which 10,000 are used, 30 an acre", () => {
-    expect(reportJson(report)).toMatchObject({ complete: true, problems: [{ code: "line-twice", grade: "check", other: { table: "Purchases", row: 1, column: null } }] });
+    expect(reportJson(report)).toMatchObject({
+      complete: true,
+      problems: [{ code: "line-twice", grade: "check", other: { table: "Purchases", row: 1, column: null } }],
+    });
     expect(report.problemsOf({ of: "crop", name: "Corn" })).toEqual([]);
     expect(report.problemsOf({ of: "farm" })).toEqual([]);
     expect(report.figures.crops[0]!.outlook.costPerArea.byKind.get("fertilizer")!.toFixed()).toBe("30");
@@ -67,7 +78,10 @@ describe("what is only to check", () => {
     const both = bought(`${load} | | `, `${load} | | `, "x | Urea | 1 | lb | 1 | | ");
     expect(problemsView(both, null, format)).toMatchObject({
       summary: "1 entry to fix. Figures that it touches are incomplete until it is put right. 1 to check: counted as it stands.",
-      groups: [{ table: "Purchases", grade: "fix" }, { table: "Purchases", grade: "check" }],
+      groups: [
+        { table: "Purchases", grade: "fix" },
+        { table: "Purchases", grade: "check" },
+      ],
     });
     expect(reportJson(both).complete).toBe(false);
     expect(both.problemsOf({ of: "farm" }).map(({ code }) => code)).toEqual(["not-a-date"]);

@@ -23,42 +23,67 @@ const told = (workbook: string) => {
   const report = seasonReport(contentFromText(workbook));
   return { report, codes: report.problems.map(({ code, at }) => `${code} ${at.table} ${at.row ?? ""} ${at.column ?? ""}`.trim()) };
 };
-const office = (over: string) => `Other costs\n| Item | Kind | Amount | Basis | Shared over |\n| Office | overhead | 0 | whole farm | ${over} |\n`;
+const office = (over: string) =>
+  `Other costs\n| Item | Kind | Amount | Basis | Shared over |\n| Office | overhead | 0 | whole farm | ${over} |\n`;
 
 describe("a field without any cost", () => {
   it("is incomplete on its row, and its crop and the farm with it, while another field is complete", () => {
-    const { report, codes } = told(`${fields(alder, birch)}Operations\n| Field or Crop | Operation | Rate | Status |\n| Alder | Planting | 20 | plan |\n`);
+    const { report, codes } = told(
+      `${fields(alder, birch)}Operations\n| Field or Crop | Operation | Rate | Status |\n| Alder | Planting | 20 | plan |\n`,
+    );
     expect(codes).toEqual(["cost-none Fields 2"]);
-    const counts = (...subjects: readonly Parameters<typeof report.problemsOf>[0][]) => subjects.map((subject) => report.problemsOf(subject).length);
-    expect(counts({ of: "field", name: "Alder" }, { of: "field", name: "Birch" }, { of: "crop", name: "Oats" }, { of: "farm" })).toEqual([0, 1, 1, 1]);
-    expect(placed(report.problems[0]!, report)).toBe("Fields, entry 2 (A3): no cost at all is entered for Birch, so it would cost nothing.");
+    const counts = (...subjects: readonly Parameters<typeof report.problemsOf>[0][]) =>
+      subjects.map((subject) => report.problemsOf(subject).length);
+    expect(counts({ of: "field", name: "Alder" }, { of: "field", name: "Birch" }, { of: "crop", name: "Oats" }, { of: "farm" })).toEqual([
+      0, 1, 1, 1,
+    ]);
+    expect(placed(report.problems[0]!, report)).toBe(
+      "Fields, entry 2 (A3): no cost at all is entered for Birch, so it would cost nothing.",
+    );
   });
 
   it("is one thing to do where nothing is entered yet, and touches all but the changes, which add and take away", () => {
-    const { report, codes } = told(`${fields(alder, birch)}Changes\n| Change | Quadrant | Item | Quantity | Price | Acres |\n| Pass | added costs | Scouting | 1 | 5 | 10 |\n`);
+    const { report, codes } = told(
+      `${fields(alder, birch)}Changes\n| Change | Quadrant ` +
+        `| Item | Quantity | Price | Acres |\n| Pass | ` +
+        `added costs | ` +
+        `Scouting | 1 | 5 | 10 |\n`,
+    );
     expect(codes).toEqual(["cost-none Fields 1"]);
     expect(report.problems[0]!.found).toBe("Alder, Birch");
-    expect([report.problemsOf({ of: "field", name: "Birch" }).length, report.problemsOf({ of: "change", name: "Pass" }).length]).toEqual([1, 0]);
+    expect([report.problemsOf({ of: "field", name: "Birch" }).length, report.problemsOf({ of: "change", name: "Pass" }).length]).toEqual([
+      1, 0,
+    ]);
   });
 
   it.each([
     ["a cost over all, even of 0", fields(alder, birch) + office("all")],
     ["a cost over each crop", `${fields(alder, birch)}${office("Corn")}| Office | overhead | 0 | whole farm | Birch |\n`],
     ["land alone", fields(`${alder}200`, `${birch}0`)],
-    ["what is bought and charged by acres", `${fields(alder, birch)}Purchases\n| Date | Item | Quantity | Unit | Amount |\n| 2031-04-01 | Grease | 1 | each | 40 |\n`],
+    [
+      "what is bought and charged by acres",
+      `${fields(alder, birch)}Purchases\n| Date | Item | Quantity | Unit | Amount |\n| 2031-04-01 | Grease | 1 | each | 40 |\n`,
+    ],
     ["a loan on all land", `${fields(alder, birch)}Loans\n| Name | Kind | Balance | Rate |\n| Line | operating | 100 | 8% |\n`],
   ])("is none with %s", (_, workbook) => {
     expect(told(workbook).codes.filter((code) => code.startsWith("cost-none"))).toEqual([]);
   });
 
   it("is one with as much as is bought of what is charged as it is used", () => {
-    expect(told(`${fields(alder)}Purchases\n| Date | Item | Quantity | Unit | Amount |\n| 2031-04-01 | Urea | 100 | lb | 40 |\n`).codes).toEqual(["cost-none Fields 1"]);
+    expect(
+      told(`${fields(alder)}Purchases\n| Date | Item | Quantity | Unit | Amount |\n| 2031-04-01 | Urea | 100 | lb | 40 |\n`).codes,
+    ).toEqual(["cost-none Fields 1"]);
   });
 });
 
 describe("a quantity of 0", () => {
   const bought = (...rows: readonly string[]) =>
-    told(`${fields(alder)}${office("all")}Purchases\n| Date | Item | Quantity | Unit | Unit price | Amount | Freight | Rebate | Note |\n| 2031-04-01 | Urea | 100 | lb | | 30 | | | |\n${rows.map((row) => `| 2031-04-02 | ${row} |`).join("\n")}\n`).codes;
+    told(
+      `${fields(alder)}${office("all")}Purchases\n| Date ` +
+        `| Item | Quantity | Unit | Unit price | Amount ` +
+        `| Freight | ` +
+        `Rebate | Note |\n| 2031-04-01 | Urea | 100 | lb | | 30 | | | |\n${rows.map((row) => `| 2031-04-02 | ${row} |`).join("\n")}\n`,
+    ).codes;
 
   it("with a unit price comes to nothing and is to fix", () => {
     expect(bought("Urea | 0 | lb | 0.3 | | | | ")).toEqual(["quantity-zero Purchases 2 Quantity"]);
@@ -69,24 +94,41 @@ describe("a quantity of 0", () => {
     expect(bought("Urea | 0 | lb | | 0 | | 5 | ")).toEqual([]);
   });
   it("of hours or of grain sold is to fix", () => {
-    expect(told(`${fields(alder)}Operations\n| Field or Crop | Operation | Rate | Basis | Hours | Status |\n| Alder | Scouting | 30 | per hour | 0 | plan |\n`).codes).toEqual(["quantity-zero Operations 1 Hours"]);
-    expect(told(`${fields(alder)}${office("all")}Sales\n| Crop | Date | Quantity | Price |\n| Corn | 2031-09-01 | 0 | 4.5 |\n`).codes).toEqual(["quantity-zero Sales 1 Quantity"]);
+    expect(
+      told(
+        `${fields(alder)}Operations\n| Field or Crop | ` +
+          `Operation | Rate | Basis | Hours | Status |\n| Alder | ` +
+          `Scouting | ` +
+          `30 | per hour | 0 | plan |\n`,
+      ).codes,
+    ).toEqual(["quantity-zero Operations 1 Hours"]);
+    expect(
+      told(`${fields(alder)}${office("all")}Sales\n| Crop | Date | Quantity | Price |\n| Corn | 2031-09-01 | 0 | 4.5 |\n`).codes,
+    ).toEqual(["quantity-zero Sales 1 Quantity"]);
   });
 });
 
 describe("a unit price", () => {
   const bought = (...rows: readonly string[]) =>
-    told(`${fields(alder)}${office("all")}Purchases\n| Date | Item | Quantity | Unit | Unit price | Note |\n${rows.map((row, index) => `| 2031-04-0${index + 1} | ${row} |`).join("\n")}\n`);
+    told(
+      `${fields(alder)}${office("all")}Purchases\n| Date ` +
+        `| Item | Quantity | Unit | Unit price | Note |\n` +
+        `${rows.map((row, index) => `| 2031-04-0${index + 1} | ${row} |`).join("\n")}\n`,
+    );
 
   it("of twice the other lines' is told, in any unit, with both prices of a pack; just below twice is not", () => {
     const { report, codes } = bought("Seed | 10 | bags | 280 | ", "Seed | 4000000 | seeds | 0.007 | ");
     expect(codes).toEqual(["price-unlike Purchases 2 Unit price"]);
-    expect(placed(report.problems[0]!, report)).toBe("Purchases, entry 2, Unit price (E3): the line costs 560 per bag, and Purchases, entry 1 (A2) costs 280 per bag. Both are counted.");
+    expect(placed(report.problems[0]!, report)).toBe(
+      "Purchases, entry 2, Unit price (E3): the line costs 560 per bag, and Purchases, entry 1 (A2) costs 280 per bag. Both are counted.",
+    );
     expect(report.problemsOf({ of: "item", name: "Seed" })).toEqual([]);
     expect(bought("Seed | 10 | bags | 280 | ", "Seed | 10 | bags | 559.99 | ").codes).toEqual([]);
   });
   it("of half is told where the others agree, and of two lines the dearer", () => {
-    expect(bought("Seed | 10 | bags | 140 | ", "Seed | 10 | bags | 280 | ", "Seed | 10 | bags | 281 | ").codes).toEqual(["price-unlike Purchases 1 Unit price"]);
+    expect(bought("Seed | 10 | bags | 140 | ", "Seed | 10 | bags | 280 | ", "Seed | 10 | bags | 281 | ").codes).toEqual([
+      "price-unlike Purchases 1 Unit price",
+    ]);
     expect(bought("Seed | 10 | bags | 280 | ", "Seed | 10 | bags | 140 | ").codes).toEqual(["price-unlike Purchases 1 Unit price"]);
   });
   it("is settled by a Note on its line, and is no matter of returns or of what is free beside what is free", () => {
@@ -98,7 +140,13 @@ describe("a unit price", () => {
 
 describe("a year", () => {
   const bought = (year: string, ...dates: readonly string[]) =>
-    told(`Season\n| Setting | Value |\n| Season year | ${year} |\n${fields(alder)}${office("all")}Purchases\n| Date | Item | Quantity | Unit | Amount |\n${dates.map((date, index) => `| ${date} | Urea | ${index + 10} | lb | ${index + 10} |`).join("\n")}\n`).codes;
+    told(
+      `Season\n| Setting | Value |\n| Season year | ${year} ` +
+        `|\n${fields(alder)}${office("all")}Purchases\n| ` +
+        `Date | Item ` +
+        `| Quantity | Unit | Amount |\n` +
+        `${dates.map((date, index) => `| ${date} | Urea | ${index + 10} | lb | ${index + 10} |`).join("\n")}\n`,
+    ).codes;
 
   it("other than its neighbours' is told: in between, first and last", () => {
     expect(bought("2031", "2031-04-01", "2030-05-03", "2031-05-04")).toEqual(["year-unlike Purchases 2 Date"]);
@@ -118,7 +166,13 @@ describe("a year", () => {
 describe("a place that is counted by hoop", () => {
   const counted = (length: string, hoop: string) => {
     const row = `| Alder | 2031-06-01 | 30 | ${length} | ${hoop} | 20 |`;
-    return told(`Season\n| Setting | Value |\n| Stand response | none |\n${fields(alder)}${office("all")}Stand counts\n| Field | Date | Row width | Length | Hoop diameter | Plants |\n${row}\n`);
+    return told(
+      `Season\n| Setting | Value |\n| Stand response ` +
+        `| none |\n${fields(alder)}${office("all")}Stand ` +
+        `counts\n| Field | ` +
+        `Date | Row width | Length | Hoop ` +
+        `diameter | Plants |\n${row}\n`,
+    );
   };
 
   it("leaves a length beside its hoop aside, and says so on its row", () => {

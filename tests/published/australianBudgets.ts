@@ -5,8 +5,11 @@ import type { Budget } from "./budget";
 const wheat: Budget = {
   id: "B14 wheat on 1,500 ha",
   source: {
-    title: "Gross margin analysis example 1: wheat", publisher: "training material posted on Scribd (Australian farm-management course example)", year: "not printed",
-    address: "https://scribd.com/document/662731965/Gross-margin-analysis-Example-1-Wheat-1", where: "whole table",
+    title: "Gross margin analysis example 1: wheat",
+    publisher: "training material posted on Scribd (Australian farm-management course example)",
+    year: "not printed",
+    address: "https://scribd.com/document/662731965/Gross-margin-analysis-Example-1-Wheat-1",
+    where: "whole table",
   },
   workbook: `
     Season
@@ -67,8 +70,11 @@ const wheat: Budget = {
 const azuki: Budget = {
   id: "B15 azuki beans 2010-11",
   source: {
-    title: "Azuki beans, surface irrigated, summer gross margin budget 2010-11", publisher: "NSW Department of Primary Industries (Australia)", year: "2010",
-    address: "https://scribd.com/document/652432664/", where: "income and cost tables",
+    title: "Azuki beans, surface irrigated, summer gross margin budget 2010-11",
+    publisher: "NSW Department of Primary Industries (Australia)",
+    year: "2010",
+    address: "https://scribd.com/document/652432664/",
+    where: "income and cost tables",
   },
   workbook: `
     Season

@@ -9,7 +9,9 @@ import { heatDays, heatSums, late, leaf, left } from "./heat";
 
 /** The heat since planting on the last of April, of days from 1 May on. */
 const sumOf = (days: readonly (readonly [string, string])[], way = "growing degree 86/50", unit = "F") => {
-  const [field] = reportJson(seasonReport(contentFromText(`
+  const [field] = reportJson(
+    seasonReport(
+      contentFromText(`
     Season
     | Setting | Value |
     | Season year | 2031 |
@@ -23,17 +25,29 @@ const sumOf = (days: readonly (readonly [string, string])[], way = "growing degr
     | One | Corn | 10 | 200 | 2031-04-30 | 2031-04-30 |
     Weather
     | Date | High | Low |
-    ${days.map(([high, low], index) => `| 2031-05-${String(index + 1).padStart(2, "0")} | ${high} | ${low} |`).join("\n")}`))).weather;
+    ${days.map(([high, low], index) => `| 2031-05-${String(index + 1).padStart(2, "0")} | ${high} | ${low} |`).join("\n")}`),
+    ),
+  ).weather;
   return new Decimal(field!.heatUnits!);
 };
 
 describe("heat units", () => {
-  it.each(heatDays)("of a day are as printed ($id)", ({ way, unit, high, low, prints }) => { expectPrinted(sumOf([[high, low]], way, unit), prints); });
-  it.each(heatSums)("of days in a row are as printed ($id)", ({ days, prints }) => { expectPrinted(sumOf(days), prints); });
+  it.each(heatDays)("of a day are as printed ($id)", ({ way, unit, high, low, prints }) => {
+    expectPrinted(sumOf([[high, low]], way, unit), prints);
+  });
+  it.each(heatSums)("of days in a row are as printed ($id)", ({ days, prints }) => {
+    expectPrinted(sumOf(days), prints);
+  });
 });
 
 describe("stages and ratings", () => {
-  it("have the leaves printed", () => { expectPrinted(leafStage(new Decimal(leaf.heatUnits)), leaf.prints); });
-  it("have the rating printed for a late planting", () => { expectPrinted(ratingWhenPlanted(new Decimal(late.rating), new Decimal(late.daysAfterMayFirst)), late.prints); });
-  it.each(left)("have the youngest stage that makes it in $place", ({ units, prints }) => { expect(youngestThatMakesIt(new Decimal(units))).toBe(prints); });
+  it("have the leaves printed", () => {
+    expectPrinted(leafStage(new Decimal(leaf.heatUnits)), leaf.prints);
+  });
+  it("have the rating printed for a late planting", () => {
+    expectPrinted(ratingWhenPlanted(new Decimal(late.rating), new Decimal(late.daysAfterMayFirst)), late.prints);
+  });
+  it.each(left)("have the youngest stage that makes it in $place", ({ units, prints }) => {
+    expect(youngestThatMakesIt(new Decimal(units))).toBe(prints);
+  });
 });

@@ -14,8 +14,24 @@ export const heatDays = [
   { id: "80-60", source: ohio, way: "growing degree 86/50", unit: "F", high: "80", low: "60", prints: "20" },
   { id: "60-40", source: ohio, way: "growing degree 86/50", unit: "F", high: "60", low: "40", prints: "5" },
   { id: "90-70", source: ohio, way: "growing degree 86/50", unit: "F", high: "90", low: "70", prints: "28" },
-  { id: "87-63", source: "Corn Growing Degree Days, Ohio State University Extension, 2023", way: "growing degree 86/50", unit: "F", high: "87", low: "63", prints: "24.5" },
-  { id: "80-55", source: "5 steps to determine if your corn crop is growing, Purdue through Farm Progress, 2016", way: "growing degree 86/50", unit: "F", high: "80", low: "55", prints: "17.5" },
+  {
+    id: "87-63",
+    source: "Corn Growing Degree Days, Ohio State University Extension, 2023",
+    way: "growing degree 86/50",
+    unit: "F",
+    high: "87",
+    low: "63",
+    prints: "24.5",
+  },
+  {
+    id: "80-55",
+    source: "5 steps to determine if your corn crop is growing, Purdue through Farm Progress, 2016",
+    way: "growing degree 86/50",
+    unit: "F",
+    high: "80",
+    low: "55",
+    prints: "17.5",
+  },
   // The most that a day can give: both ends are held.
   { id: "most", source: iowa, way: "growing degree 86/50", unit: "F", high: "95", low: "90", prints: "36" },
   { id: "70-50", source: iowa, way: "growing degree 86/50", unit: "F", high: "70", low: "50", prints: "10" },
@@ -29,16 +45,57 @@ export const heatDays = [
 
 /** Days in a row, and the sum that is printed. */
 export const heatSums = [
-  { id: "waushara", source: waushara, days: [["90", "65"], ["72", "46"], ["63", "42"]], prints: "43" },
-  { id: "ohio", source: ohio, days: [["80", "60"], ["60", "40"], ["90", "70"]], prints: "53" },
-  { id: "climate-data-online", source: "daily summaries export, NOAA NCEI Climate Data Online, 2018: days printed, the sum is ours", days: [["62", "50"], ["58", "53"], ["70", "54"], ["70", "55"], ["67", "55"], ["59", "55"], ["58", "55"]], prints: "60.5" },
+  {
+    id: "waushara",
+    source: waushara,
+    days: [
+      ["90", "65"],
+      ["72", "46"],
+      ["63", "42"],
+    ],
+    prints: "43",
+  },
+  {
+    id: "ohio",
+    source: ohio,
+    days: [
+      ["80", "60"],
+      ["60", "40"],
+      ["90", "70"],
+    ],
+    prints: "53",
+  },
+  {
+    id: "climate-data-online",
+    source: "daily summaries export, NOAA NCEI Climate Data Online, 2018: days printed, the sum is ours",
+    days: [
+      ["62", "50"],
+      ["58", "53"],
+      ["70", "54"],
+      ["70", "55"],
+      ["67", "55"],
+      ["59", "55"],
+      ["58", "55"],
+    ],
+    prints: "60.5",
+  },
 ] as const;
 
 /** 785 heat units since planting, 120 of them to come up, 82 a leaf: Ohio State University Extension, 2018. */
 export const leaf = { heatUnits: "785", prints: "8.1" } as const;
 
-/** A hybrid of 2,700 planted 30 days after 1 May: Hybrid maturities for delayed planting, Purdue, about 2013; "less than 2500" is printed. */
+/**
+ * A hybrid of 2,700 planted 30 days after 1 May: Hybrid maturities for delayed planting, Purdue, about 2013; "less than 2500" is
+ * printed.
+ */
 export const late = { rating: "2700", daysAfterMayFirst: "30", prints: "2496" } as const;
 
-/** Heat left on 16 September to the median frost, and the youngest stage that still comes to black layer: Frost-mongering updates for corn, Purdue University Agronomy, 1996. */
-export const left = [{ place: "northwest Indiana", units: "252", prints: "R5" }, { place: "west central Indiana", units: "340", prints: "R5" }, { place: "southwest Indiana", units: "450", prints: "R5" }] as const;
+/**
+ * Heat left on 16 September to the median frost, and the youngest stage that still comes to black layer: Frost-mongering updates
+ * for corn, Purdue University Agronomy, 1996.
+ */
+export const left = [
+  { place: "northwest Indiana", units: "252", prints: "R5" },
+  { place: "west central Indiana", units: "340", prints: "R5" },
+  { place: "southwest Indiana", units: "450", prints: "R5" },
+] as const;

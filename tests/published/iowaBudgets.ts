@@ -6,8 +6,10 @@ import type { Budget, Printed } from "./budget";
 
 const source = {
   title: "Annual production costs of low-till corn following soybeans, and soybeans, Iowa, 2007-2015 (supporting Table S1)",
-  publisher: "Proceedings of the National Academy of Sciences (US)", year: "not printed",
-  address: "https://www.pnas.org/highwire/markup/538632/expansion", where: "Table S1, US$ of 2016 per hectare",
+  publisher: "Proceedings of the National Academy of Sciences (US)",
+  year: "not printed",
+  address: "https://www.pnas.org/highwire/markup/538632/expansion",
+  where: "Table S1, US$ of 2016 per hectare",
 };
 
 /** Line, kind, and the columns soybeans 2007, corn 2008, soybeans 2009, 2011, corn 2012, soybeans 2013, 2015. */
@@ -31,25 +33,83 @@ const lines = `
   | rest           | Property tax   | land tax           | 51.89  | 54.36  | 54.36  | 57.45  | 58.69  | 59.92  | 60.54  |`;
 
 type Prints = readonly [prints: string, ours?: string];
-type Year = { readonly crop: "Soybeans" | "Corn"; readonly year: string; readonly yield: string; readonly price: string; readonly prints: readonly [before: Prints, harvest: Prints, total: Prints, revenue: Prints, net: Prints] };
+type Year = {
+  readonly crop: "Soybeans" | "Corn";
+  readonly year: string;
+  readonly yield: string;
+  readonly price: string;
+  readonly prints: readonly [before: Prints, harvest: Prints, total: Prints, revenue: Prints, net: Prints];
+};
 
 const years: readonly Year[] = [
-  { crop: "Soybeans", year: "2007", yield: "4.17", price: "285.82", prints: [["417.45", "417.44"], ["73.27", "73.26"], ["597.78", "597.77"], ["1190.66", "1191.87"], ["592.88", "594.10"]] },
-  { crop: "Corn", year: "2008", yield: "10.97", price: "188.19", prints: [["711.20"], ["227.01"], ["1062.60"], ["2065.23", "2064.44"], ["1002.63", "1001.84"]] },
-  { crop: "Soybeans", year: "2009", yield: "4.23", price: "369.58", prints: [["666.21", "666.20"], ["81.64"], ["855.48", "855.47"], ["1564.43", "1563.32"], ["708.94", "707.85"]] },
-  { crop: "Soybeans", year: "2011", yield: "3.90", price: "458.85", prints: [["505.94"], ["95.97", "95.98"], ["713.03", "713.04"], ["1788.16", "1789.52"], ["1075.13", "1076.48"]] },
-  { crop: "Corn", year: "2012", yield: "8.97", price: "262.60", prints: [["974.51", "974.50"], ["276.38"], ["1379.41", "1379.40"], ["2354.86", "2355.52"], ["975.45", "976.12"]] },
-  { crop: "Soybeans", year: "2013", yield: "2.08", price: "519.10", prints: [["546.31", "546.32"], ["102.82"], ["763.61", "763.62"], ["1081.24", "1079.73"], ["317.62", "316.11"]] },
-  { crop: "Soybeans", year: "2015", yield: "3.36", price: "344.23", prints: [["534.35"], ["99.73"], ["751.97"], ["1156.45", "1156.61"], ["404.47", "404.64"]] },
+  {
+    crop: "Soybeans",
+    year: "2007",
+    yield: "4.17",
+    price: "285.82",
+    prints: [
+      ["417.45", "417.44"],
+      ["73.27", "73.26"],
+      ["597.78", "597.77"],
+      ["1190.66", "1191.87"],
+      ["592.88", "594.10"],
+    ],
+  },
+  {
+    crop: "Corn",
+    year: "2008",
+    yield: "10.97",
+    price: "188.19",
+    prints: [["711.20"], ["227.01"], ["1062.60"], ["2065.23", "2064.44"], ["1002.63", "1001.84"]],
+  },
+  {
+    crop: "Soybeans",
+    year: "2009",
+    yield: "4.23",
+    price: "369.58",
+    prints: [["666.21", "666.20"], ["81.64"], ["855.48", "855.47"], ["1564.43", "1563.32"], ["708.94", "707.85"]],
+  },
+  {
+    crop: "Soybeans",
+    year: "2011",
+    yield: "3.90",
+    price: "458.85",
+    prints: [["505.94"], ["95.97", "95.98"], ["713.03", "713.04"], ["1788.16", "1789.52"], ["1075.13", "1076.48"]],
+  },
+  {
+    crop: "Corn",
+    year: "2012",
+    yield: "8.97",
+    price: "262.60",
+    prints: [["974.51", "974.50"], ["276.38"], ["1379.41", "1379.40"], ["2354.86", "2355.52"], ["975.45", "976.12"]],
+  },
+  {
+    crop: "Soybeans",
+    year: "2013",
+    yield: "2.08",
+    price: "519.10",
+    prints: [["546.31", "546.32"], ["102.82"], ["763.61", "763.62"], ["1081.24", "1079.73"], ["317.62", "316.11"]],
+  },
+  {
+    crop: "Soybeans",
+    year: "2015",
+    yield: "3.36",
+    price: "344.23",
+    prints: [["534.35"], ["99.73"], ["751.97"], ["1156.45", "1156.61"], ["404.47", "404.64"]],
+  },
 ];
 
 const figures: readonly Omit<Printed, "prints">[] = [
-  { figure: "plan/costPerAcre/full", parts: ["before harvest"] }, { figure: "plan/costPerAcre/full", parts: ["harvest"] },
-  { figure: "plan/costPerAcre/full" }, { figure: "plan/incomePerAcre" }, { figure: "plan/netPerAcre/full" },
+  { figure: "plan/costPerAcre/full", parts: ["before harvest"] },
+  { figure: "plan/costPerAcre/full", parts: ["harvest"] },
+  { figure: "plan/costPerAcre/full" },
+  { figure: "plan/incomePerAcre" },
+  { figure: "plan/netPerAcre/full" },
 ];
 
 export const iowaBudgets: readonly Budget[] = years.map(({ crop, year, yield: perHectare, price, prints }, column) => ({
-  id: `B05 ${crop.toLowerCase()} in Iowa ${year}`, source,
+  id: `B05 ${crop.toLowerCase()} in Iowa ${year}`,
+  source,
   workbook: `
     Season
     | Setting   | Value |
@@ -62,9 +122,13 @@ export const iowaBudgets: readonly Budget[] = years.map(({ crop, year, yield: pe
     | One field | ${crop} | 1        | ${perHectare} |
     Other costs
     | Part | Item | Kind | Amount | Basis |
-    ${lines.trim().split("\n").map((line) => {
-      const [, part, item, kind, ...amounts] = line.split("|");
-      return `|${part}|${item}|${kind}|${amounts[column]}| per hectare |`;
-    }).join("\n")}`,
+    ${lines
+      .trim()
+      .split("\n")
+      .map((line) => {
+        const [, part, item, kind, ...amounts] = line.split("|");
+        return `|${part}|${item}|${kind}|${amounts[column]}| per hectare |`;
+      })
+      .join("\n")}`,
   printed: prints.map(([printed, ours], index) => ({ ...figures[index]!, prints: printed, ...(ours === undefined ? {} : { ours }) })),
 }));

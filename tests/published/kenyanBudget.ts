@@ -7,8 +7,11 @@ import type { Budget } from "./budget";
 export const kenyanBudget: Budget = {
   id: "P03 maize treatments",
   source: {
-    title: "Economic analysis of improved and local maize with and without fertilizer, Kenya", publisher: "ISRN Agronomy (Hindawi)", year: "2012",
-    address: "https://doi.org/10.5402/2012/153412", where: "Table 10",
+    title: "Economic analysis of improved and local maize with and without fertilizer, Kenya",
+    publisher: "ISRN Agronomy (Hindawi)",
+    year: "2012",
+    address: "https://doi.org/10.5402/2012/153412",
+    where: "Table 10",
   },
   workbook: `
     Season
@@ -49,10 +52,16 @@ export const kenyanBudget: Budget = {
     | Bags       | supplies   | 600    | per hectare | B           |
     | Bags       | supplies   | 1100   | per hectare | C           |
     | Bags       | supplies   | 525    | per hectare | D           |`,
-  printed: ([
-    ["Improved with fertilizer", "49297", "15693", "33604"], ["Improved without fertilizer", "27196", "8640", "18556"],
-    ["Local with fertilizer", "46155", "16243", "29912"], ["Local without fertilizer", "24067", "9165", "14902"],
-  ] as const).flatMap(([crop, gross, cost, net]) => [
-    { crop, figure: "plan/incomePerAcre", prints: gross }, { crop, figure: "plan/costPerAcre/operating", prints: cost }, { crop, figure: "plan/netPerAcre/operating", prints: net },
+  printed: (
+    [
+      ["Improved with fertilizer", "49297", "15693", "33604"],
+      ["Improved without fertilizer", "27196", "8640", "18556"],
+      ["Local with fertilizer", "46155", "16243", "29912"],
+      ["Local without fertilizer", "24067", "9165", "14902"],
+    ] as const
+  ).flatMap(([crop, gross, cost, net]) => [
+    { crop, figure: "plan/incomePerAcre", prints: gross },
+    { crop, figure: "plan/costPerAcre/operating", prints: cost },
+    { crop, figure: "plan/netPerAcre/operating", prints: net },
   ]),
 };

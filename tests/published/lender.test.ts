@@ -42,18 +42,29 @@ describe("the published loan schedule", () => {
 describe("two general libraries (financial, a port of numpy-financial, and formulajs)", () => {
   it("agree on the payment and on the interest of any period to a ten-millionth", () => {
     // Up to 1.5 % a period: beyond, (1 + i)^n grows so large that the libraries' doubles lose their own digits.
-    fc.assert(fc.property(fc.integer({ min: 1, max: 150 }), fc.integer({ min: 2, max: 360 }), fc.integer({ min: 1000, max: 900_000 }), fc.nat(), (basisPoints, periods, principal, pick) => {
-      const rate = basisPoints / 10_000;
-      const period = (pick % periods) + 1;
-      const ratePerPeriod = new Decimal(basisPoints.toString()).div("10000");
-      const payment = levelPayment(money(principal.toString()), ratePerPeriod, new Decimal(periods.toString()));
-      const line = schedule({ balance: money(principal.toString()), ratePerPeriod, payment }, most)![period - 1]!;
-      const near = (actual: Decimal, theirs: number) => { expect(Math.abs(Number(actual.toFixed(10)) + theirs) / principal).toBeLessThan(1e-7); };
-      near(payment, pmt(rate, periods, principal));
-      near(payment, PMT(rate, periods, principal) as number);
-      near(line.interest, ipmt(rate, period, periods, principal));
-      near(line.interest, IPMT(rate, period, periods, principal) as number);
-    }), { numRuns: 60 });
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 150 }),
+        fc.integer({ min: 2, max: 360 }),
+        fc.integer({ min: 1000, max: 900_000 }),
+        fc.nat(),
+        (basisPoints, periods, principal, pick) => {
+          const rate = basisPoints / 10_000;
+          const period = (pick % periods) + 1;
+          const ratePerPeriod = new Decimal(basisPoints.toString()).div("10000");
+          const payment = levelPayment(money(principal.toString()), ratePerPeriod, new Decimal(periods.toString()));
+          const line = schedule({ balance: money(principal.toString()), ratePerPeriod, payment }, most)![period - 1]!;
+          const near = (actual: Decimal, theirs: number) => {
+            expect(Math.abs(Number(actual.toFixed(10)) + theirs) / principal).toBeLessThan(1e-7);
+          };
+          near(payment, pmt(rate, periods, principal));
+          near(payment, PMT(rate, periods, principal) as number);
+          near(line.interest, ipmt(rate, period, periods, principal));
+          near(line.interest, IPMT(rate, period, periods, principal) as number);
+        },
+      ),
+      { numRuns: 60 },
+    );
   });
 });
 
@@ -71,8 +82,13 @@ describe("repayment capacity", () => {
   it("passes the debt test and fails the replacement test of the published farm", () => {
     const of = repaymentCapacity;
     const result = repayment({
-      netIncome: money(of.netIncome), incomeTax: money(of.incomeTax), termInterest: money(of.termInterest), depreciation: money(of.depreciation),
-      familyLiving: money(of.familyLiving), termPrincipal: money(of.termPrincipal), replacement: money(of.replacement),
+      netIncome: money(of.netIncome),
+      incomeTax: money(of.incomeTax),
+      termInterest: money(of.termInterest),
+      depreciation: money(of.depreciation),
+      familyLiving: money(of.familyLiving),
+      termPrincipal: money(of.termPrincipal),
+      replacement: money(of.replacement),
     });
     expectPrinted(result.capacity, of.capacity);
     expectPrinted(result.margin, of.margin);
@@ -83,8 +99,14 @@ describe("repayment capacity", () => {
 
 describe("a guarantee", () => {
   const policy = (parts: { approvedYield: string; coverage: string; projected: string }, more: Partial<Policy> = {}): Policy => ({
-    form: "revenue", approvedYield: yieldPerArea(parts.approvedYield), coverage: share(parts.coverage), projectedPrice: moneyPerUnit(parts.projected),
-    harvestPrice: null, harvestPriceOption: false, priceCap: new Decimal("2"), ...more,
+    form: "revenue",
+    approvedYield: yieldPerArea(parts.approvedYield),
+    coverage: share(parts.coverage),
+    projectedPrice: moneyPerUnit(parts.projected),
+    harvestPrice: null,
+    harvestPriceOption: false,
+    priceCap: new Decimal("2"),
+    ...more,
   });
 
   it("of revenue pays what the crop falls short of it", () => {
@@ -95,7 +117,8 @@ describe("a guarantee", () => {
   it("of revenue starts to pay at the printed yields", () => {
     const of = guarantees.triggers;
     expect(guarantee(policy(of)).perArea.toFixed(0, Decimal.ROUND_DOWN)).toBe(of.guarantee);
-    for (const row of of.rows) expect(triggerYield(policy(of), moneyPerUnit(row.harvestPrice))!.toFixed(0, Decimal.ROUND_DOWN)).toBe(row.trigger);
+    for (const row of of.rows)
+      expect(triggerYield(policy(of), moneyPerUnit(row.harvestPrice))!.toFixed(0, Decimal.ROUND_DOWN)).toBe(row.trigger);
   });
   it("of yield pays the missing bushels at the set price", () => {
     const of = guarantees.yield;
@@ -108,7 +131,11 @@ describe("a guarantee", () => {
   });
   it("with the harvest price option takes the higher price up to its cap", () => {
     const of = guarantees.harvestPriceOption;
-    expectPrinted(guarantee(policy(of, { harvestPrice: moneyPerUnit(of.harvestPrice), harvestPriceOption: true, priceCap: new Decimal(of.cap) })).perArea, of.guarantee);
+    expectPrinted(
+      guarantee(policy(of, { harvestPrice: moneyPerUnit(of.harvestPrice), harvestPriceOption: true, priceCap: new Decimal(of.cap) }))
+        .perArea,
+      of.guarantee,
+    );
     expectPrinted(guarantee(policy(of, { harvestPrice: moneyPerUnit(of.harvestPrice) })).perArea, "510.00");
   });
   it("in tonnes pays the shortfall at its dollar value", () => {
@@ -120,13 +147,31 @@ describe("a guarantee", () => {
 
 describe("the yield and price table", () => {
   it("gives the published gross margins of azuki beans to the dollar that is printed", () => {
-    const costs: Costs = { fixed: moneyPerArea(azuki.fixed), moving: moneyPerUnit(azuki.perTonne), operatorShare: share("1"), otherIncome: moneyPerArea("0") };
+    const costs: Costs = {
+      fixed: moneyPerArea(azuki.fixed),
+      moving: moneyPerUnit(azuki.perTonne),
+      operatorShare: share("1"),
+      otherIncome: moneyPerArea("0"),
+    };
     const prices = azuki.prices.map((price) => moneyPerUnit(new Decimal(price).times(azuki.incomeShare)));
-    const grid = priceYieldGrid(costs, azuki.rows.map((row) => yieldPerArea(row.yield)), prices);
-    azuki.rows.forEach((row, index) => { row.net.forEach((printed, column) => { expectPrinted(grid.rows[index]!.net[column]!, printed); }); });
+    const grid = priceYieldGrid(
+      costs,
+      azuki.rows.map((row) => yieldPerArea(row.yield)),
+      prices,
+    );
+    azuki.rows.forEach((row, index) => {
+      row.net.forEach((printed, column) => {
+        expectPrinted(grid.rows[index]!.net[column]!, printed);
+      });
+    });
   });
   it.each(sorghum.rows)("gives the published sorghum price at $yield cwt", (row) => {
-    const held = (fixed: string): Costs => ({ fixed: moneyPerArea(fixed), moving: moneyPerUnit("0"), operatorShare: share("1"), otherIncome: moneyPerArea("0") });
+    const held = (fixed: string): Costs => ({
+      fixed: moneyPerArea(fixed),
+      moving: moneyPerUnit("0"),
+      operatorShare: share("1"),
+      otherIncome: moneyPerArea("0"),
+    });
     expectPrinted(breakEvenPrice(held(sorghum.variableCost), yieldPerArea(row.yield)), row.variable);
     expectPrinted(breakEvenPrice(held(sorghum.totalCost), yieldPerArea(row.yield)), row.total);
   });
@@ -140,10 +185,13 @@ describe("the yield and price table", () => {
 
 describe("the price needed on unsold grain", () => {
   it("is that of our own example", () => {
-    const { sales } = seasonFigures(seasonOf({
-      fields: [field("All", unsold.acres, unsold.yield)], operations: [operation("All costs", "All", unsold.cost, "plan")],
-      sales: unsold.sales.map(([quantity, price]) => sale(quantity, price)),
-    })).crops[0]!;
+    const { sales } = seasonFigures(
+      seasonOf({
+        fields: [field("All", unsold.acres, unsold.yield)],
+        operations: [operation("All costs", "All", unsold.cost, "plan")],
+        sales: unsold.sales.map(([quantity, price]) => sale(quantity, price)),
+      }),
+    ).crops[0]!;
     expectPrinted(sales.averagePrice, unsold.average);
     expectPrinted(sales.unsold, unsold.rest);
     expectPrinted(sales.priceNeeded.operating, unsold.needed);

@@ -29,7 +29,8 @@ describe("a load of wet grain", () => {
       Harvest
       | Field | Date       | Weight or bushels | Unit    | Moisture    |
       | One   | 2031-10-01 | ${weight}         | ${unit} | ${moisture} |`);
-    for (const [figure, printed] of Object.entries(prints)) expectPrinted(new Decimal(harvest[0]![figure as "dryUnits" | "dryingCost" | "yieldPerAcre"]!), printed);
+    for (const [figure, printed] of Object.entries(prints))
+      expectPrinted(new Decimal(harvest[0]![figure as "dryUnits" | "dryingCost" | "yieldPerAcre"]!), printed);
     // The final charges the field what its loads were charged.
     const { yield: yields, costPerAcre } = fields[0]!.final!;
     expect(yields.used).toBe(harvest[0]!.yieldPerAcre);

@@ -16,8 +16,14 @@ const percent = (fraction: Decimal) => fraction.times("100");
 describe("the tractor of 180 hp in PM 710", () => {
   const { listPrice, purchasePrice, hoursAYear, yearsKept, computed } = printed.tractor180hp;
   const part = (salvage: MachinePart["salvage"]): MachinePart => ({
-    name: "Tractor", listPrice: money(listPrice), purchasePrice: money(purchasePrice), age: years("0"), yearsKept: years(yearsKept),
-    hoursAYear: hours(hoursAYear), repairClass: null, salvage,
+    name: "Tractor",
+    listPrice: money(listPrice),
+    purchasePrice: money(purchasePrice),
+    age: years("0"),
+    yearsKept: years(yearsKept),
+    hoursAYear: hours(hoursAYear),
+    repairClass: null,
+    salvage,
   });
 
   it("keeps 23 % of its list price", () => {
@@ -31,12 +37,17 @@ describe("the tractor of 180 hp in PM 710", () => {
   });
 
   it("bears a real rate of 5 %", () => {
-    expect(realRate(yearlyRate(printed.tractor180hp.nominal), yearlyRate(printed.tractor180hp.inflation)).toString()).toBe(printed.tractor180hp.real);
+    expect(realRate(yearlyRate(printed.tractor180hp.nominal), yearlyRate(printed.tractor180hp.inflation)).toString()).toBe(
+      printed.tractor180hp.real,
+    );
   });
 
   it("costs 8,429.54 a year to own, 21.07 an hour (computed from the printed inputs)", () => {
     const rate = yearlyRate(printed.tractor180hp.real);
-    const owned = ownershipPerYear(part({ stated: money(printed.tractor180hp.salvage) }), hours(hoursAYear), { realRate: rate, taxesInsuranceHousing: yearlyRate("0.01") });
+    const owned = ownershipPerYear(part({ stated: money(printed.tractor180hp.salvage) }), hours(hoursAYear), {
+      realRate: rate,
+      taxesInsuranceHousing: yearlyRate("0.01"),
+    });
     expectPrinted(capitalRecoveryFactor(rate, years(yearsKept)), computed.factor);
     expectPrinted(owned.capitalRecovery, computed.capitalRecovery);
     expectPrinted(owned.taxesInsuranceHousing, computed.taxesInsuranceHousing);
@@ -83,13 +94,24 @@ describe("accumulated repairs", () => {
 });
 
 describe("remaining value", () => {
-  const cells = printed.remainingValues.flatMap((row) => row.percent.split(" ").map((cell, index) => {
-    const age = String(index + 1);
-    return { of: row.of, at: row.hours, age, cell, off: printed.remainingValuesOff.find((each) => each.of === row.of && each.hours === row.hours && each.age === age) };
-  }));
-  it.each(cells.filter(({ off }) => off === undefined))("of a $of at $at hours a year is $cell % after $age years", ({ of, at, age, cell }) => {
-    expectPrinted(percent(remainingValue(of, years(age), hours(at))), cell);
-  });
+  const cells = printed.remainingValues.flatMap((row) =>
+    row.percent.split(" ").map((cell, index) => {
+      const age = String(index + 1);
+      return {
+        of: row.of,
+        at: row.hours,
+        age,
+        cell,
+        off: printed.remainingValuesOff.find((each) => each.of === row.of && each.hours === row.hours && each.age === age),
+      };
+    }),
+  );
+  it.each(cells.filter(({ off }) => off === undefined))(
+    "of a $of at $at hours a year is $cell % after $age years",
+    ({ of, at, age, cell }) => {
+      expectPrinted(percent(remainingValue(of, years(age), hours(at))), cell);
+    },
+  );
   it.each(printed.remainingValuesOff)("of a $of at $hours hours a year is $ours % after $age years, where $printed % is printed", (row) => {
     expectPrinted(percent(remainingValue(row.of, years(row.age), hours(row.hours))), row.ours);
     expect(cells.filter(({ off }) => off === row).map(({ cell }) => cell)).toEqual([row.printed]);
@@ -97,7 +119,9 @@ describe("remaining value", () => {
 });
 
 describe("capital recovery", () => {
-  const cells = printed.capitalRecoveryFactors.rows.flatMap((row) => row.factors.map((factor, index) => ({ years: row.years, rate: printed.capitalRecoveryFactors.rates[index]!, factor })));
+  const cells = printed.capitalRecoveryFactors.rows.flatMap((row) =>
+    row.factors.map((factor, index) => ({ years: row.years, rate: printed.capitalRecoveryFactors.rates[index]!, factor })),
+  );
   it.each(cells)("takes $factor a year over $years years at $rate", ({ years: n, rate, factor }) => {
     // The table drops a last nought: 0.534 stands for 0.53400.
     expectPrinted(capitalRecoveryFactor(yearlyRate(rate), years(n)), factor.padEnd(7, "0"));

@@ -3,15 +3,25 @@ import type { Source } from "../../src/core/tables/source";
 
 export const pm710: Source = {
   title: "Estimating Farm Machinery Costs (PM 710, an older edition), copy held by the National Ag Risk Education Library",
-  publisher: "Iowa State University Extension", year: "not printed",
+  publisher: "Iowa State University Extension",
+  year: "not printed",
   address: "https://www.yumpu.com/en/document/view/27603461/estimating-farm-machinery-costs-national-ag-risk-education-library/3",
   where: "pages 3 and 6 of the copy",
 };
 
 /** Worked example of PM 710: inputs and the first two results printed; the rest of its page was not readable. */
 export const tractor180hp = {
-  source: pm710, listPrice: "110000", purchasePrice: "93500", yearsKept: "15", hoursAYear: "400",
-  remainingPercent: "23", salvage: "25300", depreciation: "68200", nominal: "0.08", inflation: "0.03", real: "0.05",
+  source: pm710,
+  listPrice: "110000",
+  purchasePrice: "93500",
+  yearsKept: "15",
+  hoursAYear: "400",
+  remainingPercent: "23",
+  salvage: "25300",
+  depreciation: "68200",
+  nominal: "0.08",
+  inflation: "0.03",
+  real: "0.05",
   /** Computed from the printed inputs, in the source's method, with the factor unrounded. */
   computed: { factor: "0.09634", capitalRecovery: "7835.54", taxesInsuranceHousing: "594.00", ownership: "8429.54", perHour: "21.07" },
 } as const;
@@ -19,8 +29,22 @@ export const tractor180hp = {
 /** Fuel: the diesel and gasoline rule, three sources. */
 export const fuel = [
   { source: "PM 710", power: "180", gallons: "7.92", price: "1.00", fuelCost: "7.92", lubeCost: "1.19" },
-  { source: "How much will that tractor cost? (Growing Produce, growingproduce.com)", power: "105", gallons: "4.62", price: "3.40", fuelCost: "15.71", lubeCost: "2.36" },
-  { source: "Machinery operation costs 2019 (farmdoc, University of Illinois, farmdoc.illinois.edu)", power: "310", gallons: "13.6", price: null, fuelCost: null, lubeCost: null },
+  {
+    source: "How much will that tractor cost? (Growing Produce, growingproduce.com)",
+    power: "105",
+    gallons: "4.62",
+    price: "3.40",
+    fuelCost: "15.71",
+    lubeCost: "2.36",
+  },
+  {
+    source: "Machinery operation costs 2019 (farmdoc, University of Illinois, farmdoc.illinois.edu)",
+    power: "310",
+    gallons: "13.6",
+    price: null,
+    fuelCost: null,
+    lubeCost: null,
+  },
 ] as const;
 
 /** Accumulated repairs, whole percent of list price. PM 710 table 3 (1996), read in a public copy of the table. */
@@ -75,7 +99,16 @@ export const loanPayments = [
 ] as const;
 
 /** University of Maryland, ENCE420 course notes, equipment ownership example, https://studylib.net/doc/8433104/ */
-export const constructionMachine = { price: "255000", salvage: "50000", years: "4", rate: "0.08", hours: "2500", pricePart: "76990", salvagePart: "11096", perHour: "26.36" } as const;
+export const constructionMachine = {
+  price: "255000",
+  salvage: "50000",
+  years: "4",
+  rate: "0.08",
+  hours: "2500",
+  pricePart: "76990",
+  salvagePart: "11096",
+  perHour: "26.36",
+} as const;
 
 /** Michigan State University, ANR course pages, effective field capacity notes, web5.anr.msu.edu */
 export const fieldCapacities = [
@@ -87,7 +120,8 @@ export const fieldCapacities = [
 
 /** farmdoc, University of Illinois, Machinery cost estimates: tractors. Dollars an hour; labour at 13.50 and 1.1 hours. */
 export const illinoisTractors = {
-  wage: "13.50", labour: "14.85",
+  wage: "13.50",
+  labour: "14.85",
   rows: [
     { power: "65", overhead: "14.0", fuelAndLube: "4.7", total: "33.55" },
     { power: "105", overhead: "21.7", fuelAndLube: "7.6", total: "44.15" },

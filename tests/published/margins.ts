@@ -14,13 +14,21 @@ const ukCrops = [
   ["Winter beans", "160", "4.0", "273", ["640"], ["367"]],
 ] as const satisfies readonly (readonly [string, string, string, string, readonly [string, string?], readonly [string, string?]])[];
 
-const printed = (crop: string, figure: string, [prints, ours]: readonly [string, string?]): Printed => ({ crop, figure, prints, ...(ours === undefined ? {} : { ours }) });
+const printed = (crop: string, figure: string, [prints, ours]: readonly [string, string?]): Printed => ({
+  crop,
+  figure,
+  prints,
+  ...(ours === undefined ? {} : { ours }),
+});
 
 const uk: Budget = {
   id: "B16 winter crops 2017-18",
   source: {
-    title: "How winter cropping gross margins stack up for 2017-18 (AHDB figures)", publisher: "Farmers Weekly (UK)", year: "2017",
-    address: "https://www.fwi.co.uk/arable/how-winter-cropping-gross-margins-stack-up-2017-18.htm", where: "table of nine crops",
+    title: "How winter cropping gross margins stack up for 2017-18 (AHDB figures)",
+    publisher: "Farmers Weekly (UK)",
+    year: "2017",
+    address: "https://www.fwi.co.uk/arable/how-winter-cropping-gross-margins-stack-up-2017-18.htm",
+    where: "table of nine crops",
   },
   workbook: `
     Season
@@ -36,20 +44,35 @@ const uk: Budget = {
     Other costs
     | Item | Kind | Amount | Basis | Shared over |
     ${ukCrops.map(([crop, , , cost]) => `| Variable costs | other operating | ${cost} | per hectare | ${crop} |`).join("\n")}`,
-  printed: ukCrops.flatMap(([crop, , , , output, margin]) => [printed(crop, "plan/incomePerAcre", output), printed(crop, "plan/netPerAcre/operating", margin)]),
+  printed: ukCrops.flatMap(([crop, , , , output, margin]) => [
+    printed(crop, "plan/incomePerAcre", output),
+    printed(crop, "plan/netPerAcre/operating", margin),
+  ]),
 };
 
 /** Crop, yield unit, yield an acre, price, total cost an acre, and the net that is printed, losses in brackets there. */
 const canadianCrops = [
-  ["Spring wheat", "bu", "38", "5.50", "210", "-1"], ["Durum", "bu", "37", "9.00", "210", "123"], ["Oats", "bu", "82", "2.75", "197", "29"],
-  ["Barley", "bu", "58", "3.00", "207", "-33"], ["Canaryseed", "lb", "1174", "0.24", "202", "80"], ["Flax", "bu", "23", "12.00", "205", "71"],
-  ["Canola", "bu", "31", "9.20", "277", "8"], ["Mustard", "lb", "1069", "0.29", "190", "120"], ["Peas", "bu", "34", "6.50", "220", "1"],
+  ["Spring wheat", "bu", "38", "5.50", "210", "-1"],
+  ["Durum", "bu", "37", "9.00", "210", "123"],
+  ["Oats", "bu", "82", "2.75", "197", "29"],
+  ["Barley", "bu", "58", "3.00", "207", "-33"],
+  ["Canaryseed", "lb", "1174", "0.24", "202", "80"],
+  ["Flax", "bu", "23", "12.00", "205", "71"],
+  ["Canola", "bu", "31", "9.20", "277", "8"],
+  ["Mustard", "lb", "1069", "0.29", "190", "120"],
+  ["Peas", "bu", "34", "6.50", "220", "1"],
   ["Lentils", "lb", "1371", "0.25", "242", "101"],
 ] as const;
 
 const saskatchewan: Budget = {
   id: "C02 Saskatchewan crops 2014",
-  source: { title: "Saskatchewan crop planning 2014 comparison", publisher: "Hursh Consulting column", year: "2014", address: "hursh.ca", where: "table" },
+  source: {
+    title: "Saskatchewan crop planning 2014 comparison",
+    publisher: "Hursh Consulting column",
+    year: "2014",
+    address: "hursh.ca",
+    where: "table",
+  },
   workbook: `
     Season
     | Setting  | Value |

@@ -38,12 +38,21 @@ const workbook = (of: Column, otherIncome: string): string => `
   | Average | ${of.crop} | ${of.acres} | ${of.yield} | ${of.tenure} | ${of.rent ?? ""}    | ${of.share ?? ""}        |
   Other costs
   | Part | Item | Kind | Amount | Basis |
-  ${of.lines.trim().split("\n").map((line) => `${line.trim()} per acre |`).join("\n")}
+  ${of.lines
+    .trim()
+    .split("\n")
+    .map((line) => `${line.trim()} per acre |`)
+    .join("\n")}
 `;
 
 const budgetsOf = (column: Column): readonly Budget[] => [
   { id: column.id, source: column.source, workbook: workbook(column, column.otherIncome), printed: column.printed },
-  { id: `${column.id} with government payments`, source: column.source, workbook: workbook(column, column.withPayments), printed: column.printedWithPayments },
+  {
+    id: `${column.id} with government payments`,
+    source: column.source,
+    workbook: workbook(column, column.withPayments),
+    printed: column.printedWithPayments,
+  },
 ];
 
 const direct = ["direct"];
@@ -53,10 +62,20 @@ const both = ["direct", "overhead"];
 const barley: Column = {
   id: "B01 barley on cash rent 2002",
   source: {
-    title: "Crop enterprise analysis: barley on cash rent, by net return", publisher, year: "2002", where: "average column",
+    title: "Crop enterprise analysis: barley on cash rent, by net return",
+    publisher,
+    year: "2002",
+    where: "average column",
     address: "http://northlandfbm-moorhead.com/Old%20Website/2002Averages/Barley%20on%20Cash%20Rent%20by%20Net%20Return.HTML",
   },
-  crop: "Barley", acres: "246.02", yield: "46.07", price: "3.00", tenure: "cash rent", rent: "61.49", otherIncome: "23.95", withPayments: "37.07",
+  crop: "Barley",
+  acres: "246.02",
+  yield: "46.07",
+  price: "3.00",
+  tenure: "cash rent",
+  rent: "61.49",
+  otherIncome: "23.95",
+  withPayments: "37.07",
   lines: `
     | direct   | Seed                 | seed               | 7.33  |
     | direct   | Fertilizer           | fertilizer         | 17.26 |
@@ -97,10 +116,20 @@ const barley: Column = {
 const sharedSoybeans: Column = {
   id: "B02 soybeans on share rent 2004",
   source: {
-    title: "Crop enterprise analysis: soybeans on share rent, by herbicide-tolerance class", publisher, year: "2004", where: "average column",
+    title: "Crop enterprise analysis: soybeans on share rent, by herbicide-tolerance class",
+    publisher,
+    year: "2004",
+    where: "average column",
     address: "http://www.northlandfbm-moorhead.com (2004 averages, soybeans on share rent)",
   },
-  crop: "Soybeans", acres: "90.33", yield: "24.85", price: "6.44", tenure: "crop share", share: "66.7", otherIncome: "27.79", withPayments: "36.93",
+  crop: "Soybeans",
+  acres: "90.33",
+  yield: "24.85",
+  price: "6.44",
+  tenure: "crop share",
+  share: "66.7",
+  otherIncome: "27.79",
+  withPayments: "36.93",
   lines: `
     | direct   | Seed               | seed               | 35.20 |
     | direct   | Fertilizer         | fertilizer         | 2.82  |
@@ -161,25 +190,44 @@ const ownedLines = `
   | overhead | Miscellaneous         | overhead           | 3.32  | 1.80  | 1.92  |
   | labour   | Labour and management | unpaid labour      | 15.53 | 14.76 | 20.33 |`;
 
-const columnOf = (index: 0 | 1 | 2): string => ownedLines.trim().split("\n").map((line) => {
-  const [, part, item, kind, ...amounts] = line.split("|");
-  return `|${part}|${item}|${kind}|${amounts[index]}|`;
-}).join("\n");
+const columnOf = (index: 0 | 1 | 2): string =>
+  ownedLines
+    .trim()
+    .split("\n")
+    .map((line) => {
+      const [, part, item, kind, ...amounts] = line.split("|");
+      return `|${part}|${item}|${kind}|${amounts[index]}|`;
+    })
+    .join("\n");
 
-const owned = (name: string, index: 0 | 1 | 2, rest: Pick<Column, "acres" | "yield" | "price" | "otherIncome" | "withPayments" | "printed" | "printedWithPayments">): Column => ({
+const owned = (
+  name: string,
+  index: 0 | 1 | 2,
+  rest: Pick<Column, "acres" | "yield" | "price" | "otherIncome" | "withPayments" | "printed" | "printedWithPayments">,
+): Column => ({
   id: `B03 soybeans on owned land 2000, ${name}`,
   source: {
-    title: "Crop enterprise analysis: soybeans on owned land, by net return", publisher, year: "2000", where: `column ${name}`,
+    title: "Crop enterprise analysis: soybeans on owned land, by net return",
+    publisher,
+    year: "2000",
+    where: `column ${name}`,
     address: "http://www.northlandfbm-moorhead.com/Old%20Website/2000Averages/OwnSoybeans.HTML",
   },
-  crop: "Soybeans", tenure: "owned", lines: columnOf(index), ...rest,
+  crop: "Soybeans",
+  tenure: "owned",
+  lines: columnOf(index),
+  ...rest,
 });
 
 export const minnesotaBudgets: readonly Budget[] = [
   barley,
   sharedSoybeans,
   owned("all farms", 0, {
-    acres: "204.38", yield: "32.43", price: "5.28", otherIncome: "10.75", withPayments: "38.70",
+    acres: "204.38",
+    yield: "32.43",
+    price: "5.28",
+    otherIncome: "10.75",
+    withPayments: "38.70",
     printed: [
       { figure: "plan/incomePerAcre", prints: "182.02", ours: "181.98" },
       { figure: "plan/costPerAcre/cash", parts: direct, prints: "71.80", ours: "71.81" },
@@ -198,7 +246,11 @@ export const minnesotaBudgets: readonly Budget[] = [
     ],
   }),
   owned("low fifth", 1, {
-    acres: "327.67", yield: "29.52", price: "5.05", otherIncome: "23.19", withPayments: "51.56",
+    acres: "327.67",
+    yield: "29.52",
+    price: "5.05",
+    otherIncome: "23.19",
+    withPayments: "51.56",
     printed: [
       { figure: "plan/incomePerAcre", prints: "172.34", ours: "172.27" },
       { figure: "plan/costPerAcre/cash", parts: direct, prints: "81.84", ours: "81.86" },
@@ -217,7 +269,11 @@ export const minnesotaBudgets: readonly Budget[] = [
     ],
   }),
   owned("high fifth", 2, {
-    acres: "118.46", yield: "36.09", price: "5.47", otherIncome: "20.46", withPayments: "47.13",
+    acres: "118.46",
+    yield: "36.09",
+    price: "5.47",
+    otherIncome: "20.46",
+    withPayments: "47.13",
     printed: [
       { figure: "plan/incomePerAcre", prints: "217.85", ours: "217.87" },
       { figure: "plan/costPerAcre/cash", parts: direct, prints: "58.00", ours: "57.99" },

@@ -8,10 +8,34 @@ import * as printed from "./changes";
 
 const noCosts: ReseedCosts = { endOldStand: null, seed: null, seedCredit: null, pass: null, treatment: null, herbicide: null, other: null };
 const at = ([date, stand]: readonly [string, string]) => ({ date, stand: plantsPerArea(stand), rowWidth: null, areaUnit: "ac" as const });
-const question = (of: { goal: string; planned: readonly [string, string]; kept: readonly [string, string]; reseeded: readonly [string, string]; price: string; cost: string }, more: Partial<ReseedQuestion> = {}): ReseedQuestion => ({
-  table: centralCornBelt, area: area("40"), goal: yieldPerArea(of.goal), planned: at(of.planned), kept: at(of.kept), reseeded: at(of.reseeded),
-  keptUniformityLoss: null, reseedAllowance: null, price: moneyPerUnit(of.price), moving: moneyPerUnit("0"), share: share("1"), dryingPerPoint: moneyPerUnit("0"),
-  keptPoints: points("0"), reseededPoints: points("0"), costs: { ...noCosts, other: moneyPerArea(of.cost) }, insurance: null, ...more,
+const question = (
+  of: {
+    goal: string;
+    planned: readonly [string, string];
+    kept: readonly [string, string];
+    reseeded: readonly [string, string];
+    price: string;
+    cost: string;
+  },
+  more: Partial<ReseedQuestion> = {},
+): ReseedQuestion => ({
+  table: centralCornBelt,
+  area: area("40"),
+  goal: yieldPerArea(of.goal),
+  planned: at(of.planned),
+  kept: at(of.kept),
+  reseeded: at(of.reseeded),
+  keptUniformityLoss: null,
+  reseedAllowance: null,
+  price: moneyPerUnit(of.price),
+  moving: moneyPerUnit("0"),
+  share: share("1"),
+  dryingPerPoint: moneyPerUnit("0"),
+  keptPoints: points("0"),
+  reseededPoints: points("0"),
+  costs: { ...noCosts, other: moneyPerArea(of.cost) },
+  insurance: null,
+  ...more,
 });
 const answerOf = (asked: ReseedQuestion) => {
   const result = reseed(asked);
@@ -22,7 +46,9 @@ const answerOf = (asked: ReseedQuestion) => {
 describe("keep or reseed", () => {
   it("keeps 18,000 plants of 25 April against 32,000 of 15 May", () => {
     const { marginal } = printed;
-    const answer = answerOf(question(marginal, { dryingPerPoint: moneyPerUnit(marginal.dryingPerPoint), reseededPoints: points(marginal.points) }));
+    const answer = answerOf(
+      question(marginal, { dryingPerPoint: moneyPerUnit(marginal.dryingPerPoint), reseededPoints: points(marginal.points) }),
+    );
     expectPrinted(answer.keptYield, marginal.keptYield);
     expectPrinted(answer.reseededYield, marginal.reseededYield);
     expectPrinted(answer.net, marginal.net);
@@ -41,19 +67,42 @@ describe("keep or reseed", () => {
 
   it("needs a gap of cost ÷ price, as Arkansas has it", () => {
     const { arkansas } = printed;
-    const answer = answerOf(question({ goal: arkansas.fullYield, planned: ["04-30", "30000"], kept: ["04-30", "24000"], reseeded: ["04-30", "30000"], price: arkansas.price, cost: arkansas.cost }));
+    const answer = answerOf(
+      question({
+        goal: arkansas.fullYield,
+        planned: ["04-30", "30000"],
+        kept: ["04-30", "24000"],
+        reseeded: ["04-30", "30000"],
+        price: arkansas.price,
+        cost: arkansas.cost,
+      }),
+    );
     expectPrinted(answer.reseededYield.minus(answer.gapNeeded!), arkansas.reducedYield);
   });
 
   it("costs in Iowa the sum of its parts", () => {
     const { iowaCost } = printed;
-    expectPrinted(reseedCost({ ...noCosts, endOldStand: moneyPerArea(iowaCost.endOldStand), pass: moneyPerArea(iowaCost.pass), seed: moneyPerArea(iowaCost.seed) }), iowaCost.total);
+    expectPrinted(
+      reseedCost({
+        ...noCosts,
+        endOldStand: moneyPerArea(iowaCost.endOldStand),
+        pass: moneyPerArea(iowaCost.pass),
+        seed: moneyPerArea(iowaCost.seed),
+      }),
+      iowaCost.total,
+    );
   });
 });
 
 describe("the insurance payment", () => {
   it.each(printed.replantPayments)("on $crop of $approved at $coverage, appraised at $appraisal, is $payment an acre", (row) => {
-    const result = replantPayment({ crop: row.crop, approvedYield: yieldPerArea(row.approved), coverage: share(row.coverage), appraisal: yieldPerArea(row.appraisal), price: moneyPerUnit(row.price) });
+    const result = replantPayment({
+      crop: row.crop,
+      approvedYield: yieldPerArea(row.approved),
+      coverage: share(row.coverage),
+      appraisal: yieldPerArea(row.appraisal),
+      price: moneyPerUnit(row.price),
+    });
     expectPrinted(result.guaranteedYield, row.guarantee);
     expectPrinted(result.appraisalMustBeBelow, row.trigger);
     expectPrinted(result.payment, row.payment);
@@ -61,7 +110,13 @@ describe("the insurance payment", () => {
   });
 
   it("is not due at 90 % of the guarantee", () => {
-    const result = replantPayment({ crop: "corn", approvedYield: yieldPerArea("160"), coverage: share("0.75"), appraisal: yieldPerArea("108"), price: moneyPerUnit("4") });
+    const result = replantPayment({
+      crop: "corn",
+      approvedYield: yieldPerArea("160"),
+      coverage: share("0.75"),
+      appraisal: yieldPerArea("108"),
+      price: moneyPerUnit("4"),
+    });
     expect([result.due, result.payment.toString()]).toEqual([false, "0"]);
   });
 });

@@ -12,7 +12,9 @@ export const rutgersBudget: Budget = {
   id: "B06 organic corn 1996",
   source: {
     title: "Table 63: costs and returns for corn for grain per acre (organic practices), northeastern United States",
-    publisher: "Rutgers Cooperative Extension", year: "1996", where: "whole table",
+    publisher: "Rutgers Cooperative Extension",
+    year: "1996",
+    where: "whole table",
     address: "https://farmmgmt.rutgers.edu/table-63-costs-and-returns-for-corn-for-grain-per-acre/",
   },
   workbook: `

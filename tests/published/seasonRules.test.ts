@@ -5,7 +5,17 @@ import { reportJson } from "../../src/workbook/reportJson";
 import { expectPrinted } from "../support/expectPrinted";
 import { contentFromText } from "../support/tableFromText";
 import { isListed } from "./disagreements";
-import { averageCost, bushelsPerTonne, drying, equivalentWeights, nutrientPrices, operatingInterest, seed, shrink, stagedSales } from "./seasonRules";
+import {
+  averageCost,
+  bushelsPerTonne,
+  drying,
+  equivalentWeights,
+  nutrientPrices,
+  operatingInterest,
+  seed,
+  shrink,
+  stagedSales,
+} from "./seasonRules";
 
 function reportOf(workbook: string) {
   const report = seasonReport(contentFromText(workbook));
@@ -46,7 +56,8 @@ describe("operating interest by months", () => {
 });
 
 describe("an item's average price", () => {
-  const used = (lots: readonly (readonly [string, string])[], priced: "Amount" | "Unit price", quantity: string) => reportOf(`${oneAcre()}
+  const used = (lots: readonly (readonly [string, string])[], priced: "Amount" | "Unit price", quantity: string) =>
+    reportOf(`${oneAcre()}
     Items
     | Item   | Kind     | Pack unit | Charged |
     | Things | supplies | each      | as used |
@@ -87,7 +98,8 @@ describe("a nutrient", () => {
 });
 
 describe("a unit of seed", () => {
-  const planted = (acres: string, rate: string, price: string) => reportOf(`
+  const planted = (acres: string, rate: string, price: string) =>
+    reportOf(`
     Crops
     | Crop | Expected price |
     | Corn | 4.00           |
@@ -111,7 +123,10 @@ describe("a unit of seed", () => {
 });
 
 /** Yields of loads of grain, one field of an acre each, as the harvest table brings them to standard moisture. */
-function harvested(crop: { unit: string; weight?: string; standard: string }, loads: readonly { weight: string; unit: string; moisture: string }[]): readonly Decimal[] {
+function harvested(
+  crop: { unit: string; weight?: string; standard: string },
+  loads: readonly { weight: string; unit: string; moisture: string }[],
+): readonly Decimal[] {
   const { fields } = reportOf(`
     Crops
     | Crop | Yield unit   | Weight per bu          | Standard moisture | Expected price |
@@ -134,7 +149,9 @@ describe.each(equivalentWeights)("the printed weights of wet $crop", ({ id, weig
 
 describe("shrink to standard moisture", () => {
   const lost = (weight: string, moisture: string, standard: string) =>
-    new Decimal("100").times(new Decimal(weight).minus(harvested({ unit: "lb", standard }, [{ weight, unit: "lb", moisture }])[0]!)).div(weight);
+    new Decimal("100")
+      .times(new Decimal(weight).minus(harvested({ unit: "lb", standard }, [{ weight, unit: "lb", moisture }])[0]!))
+      .div(weight);
 
   it.each(shrink.rows as readonly (Row & { readonly standard: string })[])("is $prints % for the first point above $standard", (row) => {
     expectRow(lost("1000", new Decimal(row.standard).plus("1").toFixed(), row.standard), row, shrink.id);

@@ -1,7 +1,23 @@
 import { describe, expect, it } from "vitest";
 import { Decimal } from "../../src/core/decimal";
-import { impliedUnitPrice, prairieSeedWeight, prairieSeedWeightExact, seedCost, seedSpacing, seedWeight, seedingRate, seedsForOneUnitOfCrop } from "../../src/core/stand/seeding";
-import { plantsPerHoopPlant, plantsPerRowLength, plantsPerSquare, rowLengthOfThousandth, standAt, type StandCount } from "../../src/core/stand/standCount";
+import {
+  impliedUnitPrice,
+  prairieSeedWeight,
+  prairieSeedWeightExact,
+  seedCost,
+  seedSpacing,
+  seedWeight,
+  seedingRate,
+  seedsForOneUnitOfCrop,
+} from "../../src/core/stand/seeding";
+import {
+  plantsPerHoopPlant,
+  plantsPerRowLength,
+  plantsPerSquare,
+  rowLengthOfThousandth,
+  standAt,
+  type StandCount,
+} from "../../src/core/stand/standCount";
 import { standSummary } from "../../src/core/stand/standSummary";
 import { lossToSkips } from "../../src/core/tables/uniformity";
 import { area, money, moneyPerArea, plantsPerArea, seedsPerArea, share } from "../../src/core/units";
@@ -9,7 +25,12 @@ import { expectPrinted } from "../support/expectPrinted";
 import * as printed from "./standCounts";
 
 const count = (place: Record<string, string>, plants: string): StandCount => ({
-  field: "East", date: "2031-05-20", plants: new Decimal(plants), weak: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 },
+  field: "East",
+  date: "2031-05-20",
+  plants: new Decimal(plants),
+  weak: new Decimal("0"),
+  remark: null,
+  source: { table: "Stand counts", row: 1 },
   place: Object.fromEntries(Object.entries(place).map(([key, value]) => [key, new Decimal(value)])) as unknown as StandCount["place"],
 });
 const inches = (feet: Decimal) => feet.times("12");
@@ -49,9 +70,12 @@ describe("plants per acre", () => {
     const { diameter, plants, ours } = printed.counts.hoopOff;
     expectPrinted(standAt(count({ hoopDiameter: diameter }, plants), "ac"), ours);
   });
-  it.each([printed.counts.ohio, printed.counts.penn])("from $plants plants in $length ft of $rowWidth-inch row are $printed", ({ rowWidth, length, plants, printed: perAcre }) => {
-    expectPrinted(standAt(count({ rowWidth, length }, plants), "ac"), perAcre);
-  });
+  it.each([printed.counts.ohio, printed.counts.penn])(
+    "from $plants plants in $length ft of $rowWidth-inch row are $printed",
+    ({ rowWidth, length, plants, printed: perAcre }) => {
+      expectPrinted(standAt(count({ rowWidth, length }, plants), "ac"), perAcre);
+    },
+  );
   it("are 23 a square foot from 40 plants in 3 ft of wheat", () => {
     const { rowWidth, length, plants, printedPerSquareFoot } = printed.counts.wheat;
     expectPrinted(plantsPerSquare(standAt(count({ rowWidth, length }, plants), "ac"), "ac"), printedPerSquareFoot);
@@ -75,7 +99,9 @@ describe("seeding", () => {
   it.each(printed.spacings)("at rows of %s in and %s seeds drops one every %s in", (width, rate, spacing) => {
     expectPrinted(seedSpacing(seedsPerArea(rate), new Decimal(width), "ac"), spacing);
   });
-  const wheat = printed.kentucky.rows.flatMap(([seeds, ...pounds]) => pounds.flatMap((cell, index) => (cell === null ? [] : [{ seeds, per: printed.kentucky.perSquareFoot[index]!, cell }])));
+  const wheat = printed.kentucky.rows.flatMap(([seeds, ...pounds]) =>
+    pounds.flatMap((cell, index) => (cell === null ? [] : [{ seeds, per: printed.kentucky.perSquareFoot[index]!, cell }])),
+  );
   it.each(wheat)("takes $cell lb of $seeds seeds a pound for $per a square foot", ({ seeds, per, cell }) => {
     expectPrinted(seedWeight(seedsPerArea(new Decimal(per).times("43560")), new Decimal(seeds)), cell);
   });
@@ -83,12 +109,15 @@ describe("seeding", () => {
     const { seedsPerPound, perSquareFoot, ours } = printed.kentucky.off;
     expectPrinted(seedWeight(seedsPerArea(new Decimal(perSquareFoot).times("43560")), new Decimal(seedsPerPound)), ours);
   });
-  it.each(printed.kentucky.rowFeet)("in rows of %s in has %s in of row a square foot and %s and %s seeds a row foot", (width, length, at35, at30) => {
-    expectPrinted(new Decimal("144").div(width), length);
-    const perFoot = (per: string) => plantsPerRowLength(plantsPerArea(new Decimal(per).times("43560")), new Decimal(width), "ac");
-    expectPrinted(perFoot("35"), at35);
-    if (at30 !== null) expectPrinted(perFoot("30"), at30);
-  });
+  it.each(printed.kentucky.rowFeet)(
+    "in rows of %s in has %s in of row a square foot and %s and %s seeds a row foot",
+    (width, length, at35, at30) => {
+      expectPrinted(new Decimal("144").div(width), length);
+      const perFoot = (per: string) => plantsPerRowLength(plantsPerArea(new Decimal(per).times("43560")), new Decimal(width), "ac");
+      expectPrinted(perFoot("35"), at35);
+      if (at30 !== null) expectPrinted(perFoot("30"), at30);
+    },
+  );
   it("takes 109 lb of small grain where North Dakota prints 110", () => {
     const { target, germination, survival, seedsPerPound, ours } = printed.northDakota;
     expectPrinted(seedWeight(seedingRate(plantsPerArea(target), share(germination), share(survival)), new Decimal(seedsPerPound)), ours);
@@ -102,18 +131,29 @@ describe("seeding", () => {
     expectPrinted(without, exact);
     expectPrinted(rule.div(without).minus("1").times("100"), "4.1");
     const wheatRule = printed.winterWheat;
-    expectPrinted(prairieSeedWeight(new Decimal(wheatRule.plants), new Decimal(wheatRule.weight), share(wheatRule.survival)), wheatRule.rule);
+    expectPrinted(
+      prairieSeedWeight(new Decimal(wheatRule.plants), new Decimal(wheatRule.weight), share(wheatRule.survival)),
+      wheatRule.rule,
+    );
   });
   it("costs what the bags cost", () => {
     const { michigan2025, michigan2011, illinois, manitoba, soybeanRate, unitFromAcre } = printed.seedMoney;
-    const cost = (of: { unitPrice: string; rate: string; perUnit: string }) => seedCost(money(of.unitPrice), seedsPerArea(of.rate), new Decimal(of.perUnit));
+    const cost = (of: { unitPrice: string; rate: string; perUnit: string }) =>
+      seedCost(money(of.unitPrice), seedsPerArea(of.rate), new Decimal(of.perUnit));
     expectPrinted(cost(michigan2025), michigan2025.perAcre);
     expectPrinted(cost(michigan2011), michigan2011.perAcre);
     expectPrinted(cost(michigan2011).div(michigan2011.cropPrice), michigan2011.exactBushels);
     expectPrinted(cost({ ...illinois, rate: "1000" }), illinois.perThousand);
-    expectPrinted(seedsForOneUnitOfCrop(money(illinois.cropPrice), money(illinois.unitPrice), new Decimal(illinois.perUnit)), illinois.seeds);
-    for (const each of [manitoba, unitFromAcre]) expectPrinted(impliedUnitPrice(moneyPerArea(each.cost), seedsPerArea(each.rate), new Decimal(each.perUnit)), each.unitPrice);
-    expectPrinted(seedingRate(plantsPerArea(soybeanRate.target), share(soybeanRate.germination), share(soybeanRate.survival)).div("1000"), soybeanRate.thousands);
+    expectPrinted(
+      seedsForOneUnitOfCrop(money(illinois.cropPrice), money(illinois.unitPrice), new Decimal(illinois.perUnit)),
+      illinois.seeds,
+    );
+    for (const each of [manitoba, unitFromAcre])
+      expectPrinted(impliedUnitPrice(moneyPerArea(each.cost), seedsPerArea(each.rate), new Decimal(each.perUnit)), each.unitPrice);
+    expectPrinted(
+      seedingRate(plantsPerArea(soybeanRate.target), share(soybeanRate.germination), share(soybeanRate.survival)).div("1000"),
+      soybeanRate.thousands,
+    );
   });
 });
 

@@ -8,15 +8,29 @@ import { plantsPerArea, yieldPerArea } from "../../src/core/units";
 import { publishedStandTable, publishedStandTables as published } from "../../src/workbook/publishedStandTables";
 import { expectPrinted } from "../support/expectPrinted";
 import {
-  centralCornBelt, iowa2001, iowa2010, nebraska2009, northernMissouri, soybeanDates, soybeanNarrowRows, soybeanWideRows, wheatOntario,
-  wheatPennsylvania, wisconsinFullSeason, wisconsinShortSeason,
+  centralCornBelt,
+  iowa2001,
+  iowa2010,
+  nebraska2009,
+  northernMissouri,
+  soybeanDates,
+  soybeanNarrowRows,
+  soybeanWideRows,
+  wheatOntario,
+  wheatPennsylvania,
+  wisconsinFullSeason,
+  wisconsinShortSeason,
 } from "../support/publishedStandTables";
 import { settings } from "../support/season";
 import * as printed from "./standTables";
 
-const at = (monthDay: string | null, stand: string | null) => ({
-  date: monthDay === null ? null : `2031-${monthDay}`, stand: stand === null ? null : plantsPerArea(stand), rowWidth: null, areaUnit: "ac",
-} as const);
+const at = (monthDay: string | null, stand: string | null) =>
+  ({
+    date: monthDay === null ? null : `2031-${monthDay}`,
+    stand: stand === null ? null : plantsPerArea(stand),
+    rowWidth: null,
+    areaUnit: "ac",
+  }) as const;
 
 function percentAt(table: StandTable, monthDay: string | null, stand: string | null): Decimal {
   const result = relativeYieldAt(table, at(monthDay, stand));
@@ -64,8 +78,12 @@ describe("the central Corn Belt table", () => {
   });
 
   it("is one quadratic surface to within 0.6 point, which also tests the readings in between", () => {
-    const surface = (days: Decimal, thousands: Decimal) => new Decimal("99.921").minus(days.times("0.062816"))
-      .minus(days.pow("2").times("0.0185115")).plus(thousands.times("0.05094")).minus(thousands.pow("2").times("0.0773722"));
+    const surface = (days: Decimal, thousands: Decimal) =>
+      new Decimal("99.921")
+        .minus(days.times("0.062816"))
+        .minus(days.pow("2").times("0.0185115"))
+        .plus(thousands.times("0.05094"))
+        .minus(thousands.pow("2").times("0.0773722"));
     for (const { date, stand, cell } of cells) {
       const [month, day] = date.split("-") as [string, string];
       const days = new Decimal(day).minus("30").plus({ "04": "0", "05": "30", "06": "61" }[month]!);
@@ -75,15 +93,24 @@ describe("the central Corn Belt table", () => {
   });
 
   it.each([
-    { date: "04-09", stand: "30000", reason: "date outside" }, { date: "06-10", stand: "30000", reason: "date outside" },
-    { date: "05-01", stand: "9999", reason: "stand outside" }, { date: "05-01", stand: "36001", reason: "stand outside" },
-    { date: null, stand: "30000", reason: "date missing" }, { date: "05-01", stand: null, reason: "stand missing" },
+    { date: "04-09", stand: "30000", reason: "date outside" },
+    { date: "06-10", stand: "30000", reason: "date outside" },
+    { date: "05-01", stand: "9999", reason: "stand outside" },
+    { date: "05-01", stand: "36001", reason: "stand outside" },
+    { date: null, stand: "30000", reason: "date missing" },
+    { date: "05-01", stand: null, reason: "stand missing" },
   ])("refuses $date at $stand plants: $reason", ({ date, stand, reason }) => {
     expect(refusal(centralCornBelt, date, stand)?.reason).toBe(reason);
   });
 
   it("names its limits where it refuses", () => {
-    expect(refusal(centralCornBelt, "06-10", "30000")).toEqual({ reason: "date outside", table: centralCornBelt.name, asked: "2031-06-10", from: "04-10", to: "06-09" });
+    expect(refusal(centralCornBelt, "06-10", "30000")).toEqual({
+      reason: "date outside",
+      table: centralCornBelt.name,
+      asked: "2031-06-10",
+      from: "04-10",
+      to: "06-09",
+    });
     expect(refusal(centralCornBelt, "05-01", "36001")).toMatchObject({ asked: "36001", from: "10000", to: "36000" });
     expect(refusal(centralCornBelt, "05-01", "9999.9956")?.asked).toBe("10000");
     expect(refusal(iowa2010, "06-01", "25000")?.asked).toBe("05-25 25000");
@@ -93,8 +120,10 @@ describe("the central Corn Belt table", () => {
 
   it("shows the cells that it read", () => {
     const result = relativeYieldAt(centralCornBelt, at("05-29", "30000"));
-    expect(result.ok && result.value.cells.map(({ date, percent, part }) => [date?.from, percent.toString(), part.toString()]))
-      .toEqual([["05-25", "87", "0.2"], ["05-30", "81", "0.8"]]);
+    expect(result.ok && result.value.cells.map(({ date, percent, part }) => [date?.from, percent.toString(), part.toString()])).toEqual([
+      ["05-25", "87", "0.2"],
+      ["05-30", "81", "0.8"],
+    ]);
   });
 
   it.each(printed.readings)("reads as printed by $source", ({ goal, kept, reseeded }) => {
@@ -108,8 +137,9 @@ describe("the central Corn Belt table", () => {
 
 describe("the Iowa tables", () => {
   const windows = words(printed.iowa2001.windows).map((each) => each.split(".."));
-  const cells = printed.iowa2001.rows.flatMap(([stand, row]) => words(row).flatMap((cell, index) =>
-    stand.split("-").flatMap((end) => windows[index]!.map((date) => ({ date, stand: end, cell })))));
+  const cells = printed.iowa2001.rows.flatMap(([stand, row]) =>
+    words(row).flatMap((cell, index) => stand.split("-").flatMap((end) => windows[index]!.map((date) => ({ date, stand: end, cell })))),
+  );
 
   it.each(cells)("of 2001 give $cell % on $date at $stand plants", ({ date, stand, cell }) => {
     expectPrinted(percentAt(iowa2001, date, stand), cell);
@@ -121,14 +151,22 @@ describe("the Iowa tables", () => {
     // Between 12,000 (68) and 16,000 (74), and halfway to the next window's 67 and 73.
     expect(percentAt(iowa2001, "05-09", "14000").toString()).toBe("70.5");
   });
-  it.each([["04-19", "30000", "date outside"], ["06-29", "30000", "date outside"], ["05-01", "11999", "stand outside"], ["05-01", "32001", "stand outside"]])(
-    "of 2001 refuse %s at %s plants: %s", (date, stand, reason) => expect(refusal(iowa2001, date, stand)?.reason).toBe(reason));
+  it.each([
+    ["04-19", "30000", "date outside"],
+    ["06-29", "30000", "date outside"],
+    ["05-01", "11999", "stand outside"],
+    ["05-01", "32001", "stand outside"],
+  ])("of 2001 refuse %s at %s plants: %s", (date, stand, reason) => expect(refusal(iowa2001, date, stand)?.reason).toBe(reason));
   it("of 2001 are stand × date to within half a point", () => {
     const full = words(printed.iowa2001.rows[0]![1]);
     for (const [, row] of printed.iowa2001.rows) {
       const [first, ...rest] = words(row);
       rest.forEach((cell, index) => {
-        const off = new Decimal(first!).times(full[index + 1]!).div("100").minus(cell).abs();
+        const off = new Decimal(first!)
+          .times(full[index + 1]!)
+          .div("100")
+          .minus(cell)
+          .abs();
         expect(off.lte("0.5"), `${row}: ${off}`).toBe(true);
       });
     }
@@ -136,8 +174,12 @@ describe("the Iowa tables", () => {
   it("differ from Nebraska's reprint in one cell of the full stand", () => {
     const here = windows.map(([from]) => percentAt(nebraska2009, from!, "30000").toString());
     expect(here).toEqual(words(printed.nebraskaFullStand));
-    expect(windows.map(([from]) => percentAt(iowa2001, from!, "30000").toString()).filter((each, index) => each !== here[index])).toEqual(["99"]);
-    expect(words(printed.iowa2001.rows[1]![1]).map((_, index) => percentAt(nebraska2009, windows[index]![0]!, "24000").toString())).toEqual(words(printed.iowa2001.rows[1]![1]));
+    expect(windows.map(([from]) => percentAt(iowa2001, from!, "30000").toString()).filter((each, index) => each !== here[index])).toEqual([
+      "99",
+    ]);
+    expect(words(printed.iowa2001.rows[1]![1]).map((_, index) => percentAt(nebraska2009, windows[index]![0]!, "24000").toString())).toEqual(
+      words(printed.iowa2001.rows[1]![1]),
+    );
   });
   it.each(printed.iowa2010.rows)("of 2010 give at %s plants %s", (stand, row) => {
     words(row).forEach((cell, index) => expectPrinted(percentAt(iowa2010, words(printed.iowa2010.inside)[index]!, stand), cell));
@@ -151,11 +193,16 @@ describe("the Iowa tables", () => {
 });
 
 describe("the other tables", () => {
-  it.each([...printed.wisconsin.full.map((row) => [wisconsinFullSeason, ...row] as const), ...printed.wisconsin.short.map((row) => [wisconsinShortSeason, ...row] as const)])(
-    "%# of Wisconsin reads back", (table, stand, row) => {
-      words(row).forEach((cell, index) => expectPrinted(percentAt(table, words(printed.wisconsin.dates)[index]!, stand), cell));
-    });
-  it.each([[northernMissouri, printed.northernMissouri], [soybeanDates, printed.soybeanDates]] as const)("%# by date only reads back and asks for no stand", (table, { dates, percent }) => {
+  it.each([
+    ...printed.wisconsin.full.map((row) => [wisconsinFullSeason, ...row] as const),
+    ...printed.wisconsin.short.map((row) => [wisconsinShortSeason, ...row] as const),
+  ])("%# of Wisconsin reads back", (table, stand, row) => {
+    words(row).forEach((cell, index) => expectPrinted(percentAt(table, words(printed.wisconsin.dates)[index]!, stand), cell));
+  });
+  it.each([
+    [northernMissouri, printed.northernMissouri],
+    [soybeanDates, printed.soybeanDates],
+  ] as const)("%# by date only reads back and asks for no stand", (table, { dates, percent }) => {
     words(dates).forEach((date, index) => expectPrinted(percentAt(table, date, null), words(percent)[index]!));
   });
   it("by date only take a straight line between two dates", () => {
@@ -168,7 +215,10 @@ describe("the other tables", () => {
     const result = relativeYieldAt(wheatOntario, { date: null, stand, rowWidth, areaUnit: "ha" });
     expectPrinted(result.ok ? result.value.relativeYield.times("100") : null, percent);
     expectPrinted(result.ok ? result.value.relativeYield.times("80") : null, bushels);
-    expect(relativeYieldAt(wheatOntario, { date: null, stand, rowWidth: null, areaUnit: "ha" })).toMatchObject({ ok: false, problems: [{ reason: "row width missing" }] });
+    expect(relativeYieldAt(wheatOntario, { date: null, stand, rowWidth: null, areaUnit: "ha" })).toMatchObject({
+      ok: false,
+      problems: [{ reason: "row width missing" }],
+    });
   });
   it("of Pennsylvania wheat give the middle of the printed range", () => {
     const perAcre = (perSquareFoot: string) => new Decimal(perSquareFoot).times("43560").toString();
@@ -182,7 +232,11 @@ describe("the other tables", () => {
     expect(percentAt(soybeanWideRows, null, "52000").toString()).toBe("86");
   });
   it("of Ontario keep 95 % until the reported date", () => {
-    for (const [place, date] of [["Elora", "05-20"], ["Exeter", "05-25"], ["Ridgetown", "05-30"]] as const) {
+    for (const [place, date] of [
+      ["Elora", "05-20"],
+      ["Exeter", "05-25"],
+      ["Ridgetown", "05-30"],
+    ] as const) {
       const table = published.tables.find((each) => each.name.includes(place))!;
       expect(percentAt(table, date, "30000").toString()).toBe("95");
       expect(table.limits[0]).toContain("Not a published table");
@@ -206,20 +260,45 @@ describe("the choice of a table", () => {
 });
 
 describe("yield outlook", () => {
-  const ask = (real: readonly [string, string]) => yieldOutlook({ table: centralCornBelt, goal: yieldPerArea("200"), planned: at("04-30", "30000"), real: at(...real), uniformityLoss: null });
+  const ask = (real: readonly [string, string]) =>
+    yieldOutlook({
+      table: centralCornBelt,
+      goal: yieldPerArea("200"),
+      planned: at("04-30", "30000"),
+      real: at(...real),
+      uniformityLoss: null,
+    });
 
   it("is 184 of a goal of 200 at 20,000 plants of 30 April (Purdue Field Guide)", () => {
     const result = ask(["04-30", "20000"]);
     expectPrinted(result.ok ? result.value.outlook : null, "184");
   });
   it("is goal × R(real) ÷ R(planned) where the plan is not the best of the table", () => {
-    const result = yieldOutlook({ table: centralCornBelt, goal: yieldPerArea("190"), planned: at("05-15", "32000"), real: at("05-25", "24000"), uniformityLoss: new Decimal("2") });
+    const result = yieldOutlook({
+      table: centralCornBelt,
+      goal: yieldPerArea("190"),
+      planned: at("05-15", "32000"),
+      real: at("05-25", "24000"),
+      uniformityLoss: new Decimal("2"),
+    });
     // 190 × 84 ÷ 95 × 0.98
     expect(result.ok && [result.value.byDateAndStand.toString(), result.value.outlook.toString()]).toEqual(["168", "164.64"]);
   });
   it("says of which of the two the table says nothing", () => {
     expect(ask(["06-20", "5000"])).toMatchObject({ ok: false, problems: [{ of: "real", reason: "date outside" }] });
-    const unplanned = yieldOutlook({ table: centralCornBelt, goal: yieldPerArea("200"), planned: at(null, "30000"), real: at("04-30", "5000"), uniformityLoss: null });
-    expect(unplanned).toMatchObject({ ok: false, problems: [{ of: "planned", reason: "date missing" }, { of: "real", reason: "stand outside" }] });
+    const unplanned = yieldOutlook({
+      table: centralCornBelt,
+      goal: yieldPerArea("200"),
+      planned: at(null, "30000"),
+      real: at("04-30", "5000"),
+      uniformityLoss: null,
+    });
+    expect(unplanned).toMatchObject({
+      ok: false,
+      problems: [
+        { of: "planned", reason: "date missing" },
+        { of: "real", reason: "stand outside" },
+      ],
+    });
   });
 });

@@ -1,6 +1,12 @@
-/** Published yield by planting date and stand, percent, as printed: one line for each date (Purdue) or stand (Iowa, Nebraska, Wisconsin). */
+/**
+ * Published yield by planting date and stand, percent, as printed: one line for each date (Purdue) or stand (Iowa, Nebraska,
+ * Wisconsin).
+ */
 
-/** Purdue University Extension, Pest & Crop newsletter 2012 issue 15, table 1. http://extension.entm.purdue.edu/pestcrop/2012/issue15/table1.html */
+/**
+ * Purdue University Extension, Pest & Crop newsletter 2012 issue 15, table 1.
+ * http://extension.entm.purdue.edu/pestcrop/2012/issue15/table1.html
+ */
 export const purdue = {
   stands: "10000 12000 14000 16000 18000 20000 22000 24000 26000 28000 30000 32000 34000 36000",
   rows: [
@@ -32,21 +38,36 @@ export const iowa2001 = {
   ],
 } as const;
 
-/** University of Nebraska-Lincoln, CropWatch 22 May 2009, table 2: differs from Iowa in one cell. https://cropwatch.unl.edu/evaluating-corn-stands */
+/**
+ * University of Nebraska-Lincoln, CropWatch 22 May 2009, table 2: differs from Iowa in one cell.
+ * https://cropwatch.unl.edu/evaluating-corn-stands
+ */
 export const nebraskaFullStand = "100 96 90 68 52";
 
 /** Iowa State University Extension, Stand Evaluations, 3 May 2010. http://www.extension.iastate.edu/Pages/eccrops/jfcu100503.html */
 export const iowa2010 = {
   /** A day inside each window: the windows meet, so their ends have two values. */
   inside: "04-25 05-10 05-20 06-01 06-10",
-  rows: [["35000", "100 96 87 70 54"], ["30000", "99 95 86 69 53"], ["25000", "95 91 83"]],
+  rows: [
+    ["35000", "100 96 87 70 54"],
+    ["30000", "99 95 86 69 53"],
+    ["25000", "95 91 83"],
+  ],
 } as const;
 
 /** University of Wisconsin Extension, Wisconsin Crop Manager 10(7):56-57, 2003. https://corn.agronomy.wisc.edu/WCM/W120.aspx */
 export const wisconsin = {
   dates: "04-20 05-01 05-10 05-20 06-01 06-10 06-20",
-  full: [["36000", "96 99 95 85 63 40 8"], ["34000", "97 100 96 85 63 40 8"], ["32000", "97 100 96 86 63 40 8"]],
-  short: [["36000", "91 95 93 87 71 55 32"], ["34000", "92 96 94 87 72 56 32"], ["32000", "92 96 94 87 72 56 32"]],
+  full: [
+    ["36000", "96 99 95 85 63 40 8"],
+    ["34000", "97 100 96 85 63 40 8"],
+    ["32000", "97 100 96 86 63 40 8"],
+  ],
+  short: [
+    ["36000", "91 95 93 87 71 55 32"],
+    ["34000", "92 96 94 87 72 56 32"],
+    ["32000", "92 96 94 87 72 56 32"],
+  ],
 } as const;
 
 /** University of Missouri Extension, in Bowling Green Times, 2013. */
@@ -54,10 +75,26 @@ export const northernMissouri = { dates: "05-11 05-16 05-21 05-31 06-05", percen
 /** Penn State Extension, Lebanon County, 2012: soybeans. */
 export const soybeanDates = { dates: "05-10 05-20 05-30 06-10 06-20", percent: "100 98 95 88 76" } as const;
 /** Ontario Ministry of Agriculture, Field Crop News 2012, table 1: winter wheat, plants per metre of row, percent, bu/ac sown 5 Oct. */
-export const wheatOntario = [["66", "100", "80"], ["33", "95", "76"], ["23", "90", "72"], ["20", "85", "68"], ["16", "80", "64"]] as const;
+export const wheatOntario = [
+  ["66", "100", "80"],
+  ["33", "95", "76"],
+  ["23", "90", "72"],
+  ["20", "85", "68"],
+  ["16", "80", "64"],
+] as const;
 
 /** Decisions printed from those tables: what is kept and what a reseeding would give, percent and bushels. */
 export const readings = [
-  { source: "Farm Progress 2018, Purdue Field Guide p. 56", goal: "200", kept: ["04-30", "20000", "92", "184"], reseeded: ["05-20", "32000", "91", "182"] },
-  { source: "Farm Progress, Help For Those Difficult Corn Replant Decisions (174 bu computed: cut off)", goal: "200", kept: ["04-30", "20000", "92", "184"], reseeded: ["05-25", "30000", "87", "174"] },
+  {
+    source: "Farm Progress 2018, Purdue Field Guide p. 56",
+    goal: "200",
+    kept: ["04-30", "20000", "92", "184"],
+    reseeded: ["05-20", "32000", "91", "182"],
+  },
+  {
+    source: "Farm Progress, Help For Those Difficult Corn Replant Decisions (174 bu computed: cut off)",
+    goal: "200",
+    kept: ["04-30", "20000", "92", "184"],
+    reseeded: ["05-25", "30000", "87", "174"],
+  },
 ] as const;

@@ -8,7 +8,13 @@ const publisher = "Texas Cooperative Extension / Texas A&M AgriLife Extension";
 
 const corn2004: Budget = {
   id: "B07 dryland corn 2004",
-  source: { title: "Projected costs and returns per acre: corn, dryland, 2004 (bulletin B-1241, district C10)", publisher, year: "2004", address: "https://studylib.net/doc/11003321/", where: "Table 9.A" },
+  source: {
+    title: "Projected costs and returns per acre: corn, dryland, 2004 (bulletin B-1241, district C10)",
+    publisher,
+    year: "2004",
+    address: "https://studylib.net/doc/11003321/",
+    where: "Table 9.A",
+  },
   workbook: `
     Crops
     | Crop | Expected price | Per-unit selling cost (haul) |
@@ -60,7 +66,13 @@ const corn2004: Budget = {
 /** Only the amounts of the lines were kept, with what the nitrogen, the labour and the diesel are made of. */
 const wheat2002: Budget = {
   id: "B08 wheat 2002",
-  source: { title: "Projected costs and returns per acre: wheat, high input, north Texas, 2002", publisher, year: "2002", address: "https://studylib.net/doc/11004872/", where: "whole table" },
+  source: {
+    title: "Projected costs and returns per acre: wheat, high input, north Texas, 2002",
+    publisher,
+    year: "2002",
+    address: "https://studylib.net/doc/11004872/",
+    where: "whole table",
+  },
   workbook: `
     Crops
     | Crop  | Expected price |
@@ -105,7 +117,13 @@ const wheat2002: Budget = {
 /** 136 lb of gain from grazing at 0.75 are the other income. */
 const irrigatedWheat2013: Budget = {
   id: "B09 irrigated wheat with grazing 2013",
-  source: { title: "Projected costs and returns per acre: irrigated wheat with grazing, 2013", publisher, year: "2013", address: "https://studylib.net/doc/11007589/", where: "Table 22.A" },
+  source: {
+    title: "Projected costs and returns per acre: irrigated wheat with grazing, 2013",
+    publisher,
+    year: "2013",
+    address: "https://studylib.net/doc/11007589/",
+    where: "Table 22.A",
+  },
   workbook: `
     Crops
     | Crop  | Expected price | Per-unit selling cost (haul) | Other income per acre |
@@ -165,7 +183,13 @@ const irrigatedWheat2013: Budget = {
 /** 68 lb of gain from grazing at 0.50 are the other income, and come off before a break-even is taken. */
 const wheat2016: Budget = {
   id: "B11 wheat with grazing 2016",
-  source: { title: "Estimated costs and returns: dryland wheat with grazing, 160 acres, South Plains (district 2), 2016", publisher, year: "2016", address: "https://studylib.net/doc/11004506/", where: "whole table" },
+  source: {
+    title: "Estimated costs and returns: dryland wheat with grazing, 160 acres, South Plains (district 2), 2016",
+    publisher,
+    year: "2016",
+    address: "https://studylib.net/doc/11004506/",
+    where: "whole table",
+  },
   workbook: `
     Crops
     | Crop  | Expected price | Per-unit selling cost (haul) | Other income per acre |
@@ -213,7 +237,13 @@ const wheat2016: Budget = {
 /** Only totals are legible. The price is the grain's part of the printed income over its bushels: (176.25 − 45) ÷ 35. */
 const wheat1982: Budget = {
   id: "B13 irrigated wheat with grazing 1982",
-  source: { title: "Irrigated winter wheat with grazing, 1982 crop budget", publisher, year: "1982", address: "https://studylib.net/doc/11000725/", where: "whole table; only totals are legible" },
+  source: {
+    title: "Irrigated winter wheat with grazing, 1982 crop budget",
+    publisher,
+    year: "1982",
+    address: "https://studylib.net/doc/11000725/",
+    where: "whole table; only totals are legible",
+  },
   workbook: `
     Crops
     | Crop  | Expected price | Other income per acre |
@@ -237,7 +267,13 @@ const wheat1982: Budget = {
   ],
 };
 
-const soybeans1981 = { title: "Irrigated soybeans, share-rented land, 1981 crop budget", publisher, year: "1981", address: "https://studylib.net/doc/11000495/", where: "whole table" };
+const soybeans1981 = {
+  title: "Irrigated soybeans, share-rented land, 1981 crop budget",
+  publisher,
+  year: "1981",
+  address: "https://studylib.net/doc/11000495/",
+  where: "whole table",
+};
 const fixedOf1981 = `
     | Fixed, first  | machine ownership | 43.31 | per acre |
     | Fixed, second | machine ownership | 12.94 | per acre |

@@ -7,7 +7,10 @@ import { expectPrinted } from "../support/expectPrinted";
 import { contentFromText } from "../support/tableFromText";
 import { groups, tanks } from "./weeds";
 
-const report = (acres: string, items: string, rows: string, weeds = "") => reportJson(seasonReport(contentFromText(`
+const report = (acres: string, items: string, rows: string, weeds = "") =>
+  reportJson(
+    seasonReport(
+      contentFromText(`
 Crops
 | Crop | Yield unit | Expected price |
 | Corn | bu | 4 |
@@ -20,16 +23,24 @@ ${items}
 Applications
 | Field or Crop | Item | Rate | Rate unit | Date | Status | Carrier per acre | Tank size |
 ${rows}
-${weeds}`)));
+${weeds}`),
+    ),
+  );
 
 describe("a tank", () => {
   it.each(tanks)("takes what is printed ($id)", ({ acres, carrier, tank, rate, unit, prints, isCut }) => {
     const base = unit === "lb" ? "lb" : "gal";
-    const [mix] = report(acres, `| A | crop protection | ${base} | 40 | 4 | none |`, `| One | A | ${rate} | ${unit}/ac | 2031-05-20 | plan | ${carrier} | ${tank} |`).mixes;
+    const [mix] = report(
+      acres,
+      `| A | crop protection | ${base} | 40 | 4 | none |`,
+      `| One | A | ${rate} | ${unit}/ac | 2031-05-20 | plan | ${carrier} | ${tank} |`,
+    ).mixes;
     const [item] = mix!.items;
     const told: Readonly<Record<string, Decimal>> = {
-      acresPerTank: areaPerTank(new Decimal(mix!.tank!), new Decimal(mix!.carrierPerAcre!)), perLoad: new Decimal(item!.perLoad!),
-      total: new Decimal(item!.total!), totalInGallons: new Decimal(item!.total!).div("8"),
+      acresPerTank: areaPerTank(new Decimal(mix!.tank!), new Decimal(mix!.carrierPerAcre!)),
+      perLoad: new Decimal(item!.perLoad!),
+      total: new Decimal(item!.total!),
+      totalInGallons: new Decimal(item!.total!).div("8"),
       volume: new Decimal(mix!.loads!).times(mix!.tank!).plus(mix!.lastLoad!),
     };
     for (const [name, printed] of Object.entries(prints)) {
@@ -43,9 +54,14 @@ describe("a tank", () => {
 describe("groups against a weed", () => {
   it("are those whose label controls it, and then those that it does not resist", () => {
     const useful = groups.all.split(", ").filter((group) => !(groups.useless as readonly string[]).includes(group));
-    const items = `| All | crop protection | gal | 40 | ${groups.all} | Other |\n| Useful | crop protection | gal | 40 | ${useful.join(", ")} | Waterhemp |`;
+    const items =
+      `| All | crop protection | gal | 40 | ${groups.all} ` +
+      `| Other |\n| Useful | crop protection | gal | 40 | ` +
+      `${useful.join(", ")} | Waterhemp |`;
     const rows = "| One | All | 1 | pt/ac | 2031-05-20 | plan | | |\n| One | Useful | 1 | pt/ac | 2031-05-20 | plan | | |";
-    const left = (resistant: string) => report("10", items, rows, `Weeds\n| Field or Crop | Weed | Resistant to |\n| One | Waterhemp | ${resistant} |`).weeds[0]!.weeds[0]!.sitesLeft[0]!;
+    const left = (resistant: string) =>
+      report("10", items, rows, `Weeds\n| Field or Crop | Weed | Resistant to |\n| One | Waterhemp | ${resistant} |`).weeds[0]!.weeds[0]!
+        .sitesLeft[0]!;
     expect(String(left("").length)).toBe(groups.left);
     expect(left("2, 5, 9, 14").length).toBe(left("").length - 4);
   });

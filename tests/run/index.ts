@@ -29,9 +29,22 @@ function tests(project: string, ...only: readonly string[]): Counts {
   mkdirSync(".tmp", { recursive: true });
   const file = `.tmp/${project}-results.json`;
   rmSync(file, { force: true });
-  const well = run(`tests: ${project}`, "vitest", "run", "--project", project, ...only, "--reporter=default", "--reporter=json", `--outputFile.json=${file}`);
+  const well = run(
+    `tests: ${project}`,
+    "vitest",
+    "run",
+    "--project",
+    project,
+    ...only,
+    "--reporter=default",
+    "--reporter=json",
+    `--outputFile.json=${file}`,
+  );
   if (!existsSync(file)) return { passed: 0, failed: 1, skipped: 0 };
-  const { numPassedTests, numFailedTests, numPendingTests, numTodoTests } = JSON.parse(readFileSync(file, "utf8")) as Record<string, number>;
+  const { numPassedTests, numFailedTests, numPendingTests, numTodoTests } = JSON.parse(readFileSync(file, "utf8")) as Record<
+    string,
+    number
+  >;
   const failed = numFailedTests ?? 0;
   return { passed: numPassedTests ?? 0, failed: well || failed > 0 ? failed : 1, skipped: (numPendingTests ?? 0) + (numTodoTests ?? 0) };
 }
@@ -49,13 +62,15 @@ function longJudges(): readonly Counts[] {
   return [tests("unit", "tests/exact", "tests/problems/everyNumber.test.ts")];
 }
 
-const all: readonly Counts[] = long ? longJudges() : [
-  check("types", "tsc", "--noEmit", "-p", "."),
-  check("lint", "eslint", "--config", "tests/rules/eslint.config.js", "src", "tests", "shared"),
-  check("imports", "depcruise", "--config", "tests/rules/imports.js", "src", "tests", "shared"),
-  tests("unit"),
-  ...(fast ? [] : [check("build", "webpack", "--env", "production"), tests("outside")]),
-];
+const all: readonly Counts[] = long
+  ? longJudges()
+  : [
+      check("types", "tsc", "--noEmit", "-p", "."),
+      check("lint", "eslint", "--config", "tests/rules/eslint.config.js", "src", "tests", "shared"),
+      check("imports", "depcruise", "--config", "tests/rules/imports.js", "src", "tests", "shared"),
+      tests("unit"),
+      ...(fast ? [] : [check("build", "webpack", "--env", "production"), tests("outside")]),
+    ];
 const total = (of: keyof Counts) => all.reduce((sum, counts) => sum + counts[of], 0);
 const skipped = total("skipped");
 console.log(`\n${total("passed")} passed, ${total("failed")} failed${skipped > 0 ? `, ${skipped} skipped` : ""}`);

@@ -14,11 +14,18 @@ type Program = {
 
 const programs: readonly Program[] = [
   {
-    name: "Chromium", debian: "chromium", use: "the pages are tested in it",
+    name: "Chromium",
+    debian: "chromium",
+    use: "the pages are tested in it",
     // The same places where tests/support/browser.ts looks.
     commands: ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"],
   },
-  { name: "LibreOffice Calc", debian: "libreoffice-calc", use: "it recalculates and prints the workbooks", commands: ["soffice", "libreoffice"] },
+  {
+    name: "LibreOffice Calc",
+    debian: "libreoffice-calc",
+    use: "it recalculates and prints the workbooks",
+    commands: ["soffice", "libreoffice"],
+  },
   { name: "pdftoppm", debian: "poppler-utils", use: "it turns printed pages into pictures and text", commands: ["pdftoppm"] },
   { name: "xmllint", debian: "libxml2-utils", use: "it checks the manifest", commands: ["xmllint"] },
 ];
@@ -34,7 +41,9 @@ function isProgram(path: string): boolean {
 }
 
 const onPath = (command: string): boolean =>
-  command.includes("/") ? isProgram(command) : (process.env["PATH"] ?? "").split(delimiter).some((folder) => isProgram(join(folder, command)));
+  command.includes("/")
+    ? isProgram(command)
+    : (process.env["PATH"] ?? "").split(delimiter).some((folder) => isProgram(join(folder, command)));
 
 /** The Chromium that the environment names instead of the usual ones. */
 const namedChromium = process.env["CHROMIUM_PATH"];
@@ -45,7 +54,10 @@ const missing = (): readonly Program[] => programs.filter((program) => !isThere(
 
 function aptGet(...words: readonly string[]): boolean {
   console.log(`apt-get ${words.join(" ")}`);
-  return spawnSync("apt-get", words, { stdio: ["ignore", "ignore", "inherit"], env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" } }).status === 0;
+  return (
+    spawnSync("apt-get", words, { stdio: ["ignore", "ignore", "inherit"], env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" } })
+      .status === 0
+  );
 }
 
 /**
@@ -55,14 +67,26 @@ function aptGet(...words: readonly string[]): boolean {
  */
 export function missingPrograms(): readonly string[] {
   // Installing does not help against a wrong name.
-  const wanted = missing().filter((program) => !isNamed(program)).map(({ debian }) => debian);
+  const wanted = missing()
+    .filter((program) => !isNamed(program))
+    .map(({ debian }) => debian);
   if (wanted.length > 0 && process.getuid?.() === 0 && existsSync("/usr/bin/apt-get")) {
     console.log(`Missing: ${wanted.join(", ")}. Installing.`);
-    const install = ["install", "-y", "--no-install-recommends", ...wanted, "fonts-dejavu-core", "fonts-liberation", "fonts-crosextra-carlito"];
+    const install = [
+      "install",
+      "-y",
+      "--no-install-recommends",
+      ...wanted,
+      "fonts-dejavu-core",
+      "fonts-liberation",
+      "fonts-crosextra-carlito",
+    ];
     // A fresh machine has no list of packages yet.
     if (!aptGet(...install) && aptGet("update")) aptGet(...install);
   }
-  return missing().map((program) => isNamed(program)
-    ? `CHROMIUM_PATH names ${namedChromium}, which is no program that can be run here.`
-    : `${program.name} is missing; ${program.use}. Install it (Debian and Ubuntu: apt-get install ${program.debian}).`);
+  return missing().map((program) =>
+    isNamed(program)
+      ? `CHROMIUM_PATH names ${namedChromium}, which is no program that can be run here.`
+      : `${program.name} is missing; ${program.use}. Install it (Debian and Ubuntu: apt-get install ${program.debian}).`,
+  );
 }

@@ -2,7 +2,10 @@
 import { existsSync, readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 
-const rules = readFileSync("docs/counting.md", "utf8").split(/\n(?=- )/).slice(1).map((rule) => rule.split("\n## ")[0]!);
+const rules = readFileSync("docs/counting.md", "utf8")
+  .split(/\n(?=- )/)
+  .slice(1)
+  .map((rule) => rule.split("\n## ")[0]!);
 const pathsOf = (rule: string) => [...rule.matchAll(/`((?:src|tests)\/[^`]+\.ts)`/g)].map(([, path]) => path!);
 
 it("names only modules and tests that are there", () => {

@@ -12,9 +12,15 @@ const reportOf = async (name: string) => {
   const content = await opened.value.read();
   return { content, report: seasonReport(content) };
 };
-const asRead = (tables: readonly DemoTable[]) => tables.map(({ template, rows }) =>
-  // A table has one row at least, which is blank where nothing is entered.
-  ({ name: template.name, headers: template.columns.map(({ heading }) => heading), rows: rows.length === 0 ? [template.columns.map(() => "")] : rows }));
+const asRead = (tables: readonly DemoTable[]) =>
+  tables.map(({ template, rows }) =>
+    // A table has one row at least, which is blank where nothing is entered.
+    ({
+      name: template.name,
+      headers: template.columns.map(({ heading }) => heading),
+      rows: rows.length === 0 ? [template.columns.map(() => "")] : rows,
+    }),
+  );
 
 describe("the demo season", () => {
   it("has no problems, and all that the pages show: stages apart, a thin stand, items still to buy, a harvest", async () => {
@@ -35,21 +41,37 @@ describe("the demo season", () => {
   it("names the unit that nobody knows and the amount that disagrees, and marks what they touch", async () => {
     const { report } = await reportOf("demo-season-with-problems");
     expect(report.problems.map(({ code, at }) => `${code} ${at.table} ${at.column}`)).toEqual(
-      expect.arrayContaining([expect.stringMatching(/^unknown-unit Purchases Unit$/), expect.stringMatching(/^amount-disagrees Purchases/)]));
+      expect.arrayContaining([
+        expect.stringMatching(/^unknown-unit Purchases Unit$/),
+        expect.stringMatching(/^amount-disagrees Purchases/),
+      ]),
+    );
     expect(report.problems).toHaveLength(2);
     expect(report.problemsOf({ of: "crop", name: "Corn" })).toHaveLength(2);
   });
 
   it("has room for every text in its column, so that none is cut off on paper", () => {
-    const cutOff = demoTables().flatMap(({ template, rows }) => template.columns.flatMap(({ heading, width }, index) =>
-      rows.map((row) => String(row[index] ?? "")).filter((text) => text.length > width).map((text) => `${template.sheet}, ${heading}: ${text}`)));
+    const cutOff = demoTables().flatMap(({ template, rows }) =>
+      template.columns.flatMap(({ heading, width }, index) =>
+        rows
+          .map((row) => String(row[index] ?? ""))
+          .filter((text) => text.length > width)
+          .map((text) => `${template.sheet}, ${heading}: ${text}`),
+      ),
+    );
     expect(cutOff).toEqual([]);
   });
 
   it("stands in the committed workbooks as in the comma-separated tables", async () => {
-    for (const [name, tables] of [["demo-season", demoTables()], ["demo-season-with-problems", withSlips(demoTables())]] as const) {
+    for (const [name, tables] of [
+      ["demo-season", demoTables()],
+      ["demo-season-with-problems", withSlips(demoTables())],
+    ] as const) {
       const { content } = await reportOf(name);
-      expect(content.tables.map(({ name: table, headers, rows }) => ({ name: table, headers, rows })), name).toEqual(asRead(tables));
+      expect(
+        content.tables.map(({ name: table, headers, rows }) => ({ name: table, headers, rows })),
+        name,
+      ).toEqual(asRead(tables));
     }
   });
 });

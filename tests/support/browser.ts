@@ -25,8 +25,13 @@ export function startBrowser(): Promise<Browser> {
   return chromium.launch({
     executablePath: chromiumPath(),
     args: [
-      "--headless", "--no-sandbox", "--disable-gpu", "--disable-background-networking",
-      "--disable-component-update", "--disable-sync", "--no-first-run",
+      "--headless",
+      "--no-sandbox",
+      "--disable-gpu",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
+      "--no-first-run",
     ],
   });
 }
@@ -49,8 +54,13 @@ export function watch(page: Page, origin: string): Misdeeds {
 }
 
 const types: Readonly<Record<string, string>> = {
-  ".html": "text/html; charset=utf-8", ".js": "text/javascript; charset=utf-8", ".css": "text/css; charset=utf-8",
-  ".json": "application/json", ".wasm": "application/wasm", ".svg": "image/svg+xml", ".png": "image/png",
+  ".html": "text/html; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+  ".json": "application/json",
+  ".wasm": "application/wasm",
+  ".svg": "image/svg+xml",
+  ".png": "image/png",
   ".xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
 };
 
@@ -80,9 +90,10 @@ export async function serveFiles(folders: Readonly<Record<string, string>>): Pro
   const { port } = server.address() as AddressInfo;
   return {
     origin: `http://127.0.0.1:${port}`,
-    close: () => new Promise((closed) => {
-      server.closeAllConnections();
-      server.close(() => closed());
-    }),
+    close: () =>
+      new Promise((closed) => {
+        server.closeAllConnections();
+        server.close(() => closed());
+      }),
   };
 }

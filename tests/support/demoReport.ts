@@ -4,7 +4,9 @@ import { seasonReport } from "../../src/workbook/report";
 import type { SeasonReport } from "../../src/workbook/seasonReport";
 
 /** A workbook of `shared/`, opened afresh, with its report. */
-export async function demo(name: "demo-season" | "demo-season-with-problems" = "demo-season"): Promise<{ readonly workbook: EmbeddedWorkbook; readonly report: SeasonReport }> {
+export async function demo(
+  name: "demo-season" | "demo-season-with-problems" = "demo-season",
+): Promise<{ readonly workbook: EmbeddedWorkbook; readonly report: SeasonReport }> {
   const workbook = opened(readFileSync(`shared/${name}.xlsx`));
   return { workbook, report: seasonReport(await workbook.read()) };
 }

@@ -45,7 +45,10 @@ export function deskBrowser(options: BrowserContextOptions, path = "/"): DeskBro
     context = null;
   });
   return {
-    folder: () => folder, origin: () => server.origin, context: () => context!, misdeeds: () => misdeeds,
+    folder: () => folder,
+    origin: () => server.origin,
+    context: () => context!,
+    misdeeds: () => misdeeds,
     open: async () => {
       context ??= await browser.newContext(options);
       const page = await context.newPage();

@@ -1,7 +1,8 @@
 /** A workbook in which every number of every table counts for something. */
 import { contentFromText } from "./tableFromText";
 
-export const everyColumn = () => contentFromText(`
+export const everyColumn = () =>
+  contentFromText(`
 Season
 | Setting | Value |
 | Season year | 2031 |

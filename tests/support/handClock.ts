@@ -8,7 +8,9 @@ export function handClock(): { readonly later: Later; readonly pass: (millisecon
     later: (milliseconds, then) => {
       const alarm = { at: now + milliseconds, then };
       waiting.push(alarm);
-      return () => { waiting = waiting.filter((each) => each !== alarm); };
+      return () => {
+        waiting = waiting.filter((each) => each !== alarm);
+      };
     },
     pass: (milliseconds) => {
       now += milliseconds;

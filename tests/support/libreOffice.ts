@@ -15,9 +15,12 @@ const usualPlaces = ["/Applications/LibreOffice.app/Contents/MacOS/soffice", "C:
 
 /** @throws Error in words when there is none, so that a missing LibreOffice is never taken for a fault of a workbook */
 function libreOfficePath(): string {
-  const onPath = (process.env["PATH"] ?? "").split(delimiter).flatMap((folder) => ["soffice", "libreoffice"].map((name) => join(folder, name)));
+  const onPath = (process.env["PATH"] ?? "")
+    .split(delimiter)
+    .flatMap((folder) => ["soffice", "libreoffice"].map((name) => join(folder, name)));
   const found = [...onPath, ...usualPlaces].find((path) => existsSync(path));
-  if (found === undefined) throw new Error("No LibreOffice found. Install it (Debian: apt-get install libreoffice-calc) or put soffice on the PATH.");
+  if (found === undefined)
+    throw new Error("No LibreOffice found. Install it (Debian: apt-get install libreoffice-calc) or put soffice on the PATH.");
   return found;
 }
 
@@ -49,7 +52,16 @@ function converted<Value>(workbooks: Readonly<Record<string, Uint8Array>>, to: s
       writeFileSync(file, bytes);
       return file;
     });
-    run(libreOfficePath(), `-env:UserInstallation=${pathToFileURL(profile).href}`, "--headless", "--convert-to", to, "--outdir", results, ...files);
+    run(
+      libreOfficePath(),
+      `-env:UserInstallation=${pathToFileURL(profile).href}`,
+      "--headless",
+      "--convert-to",
+      to,
+      "--outdir",
+      results,
+      ...files,
+    );
     return take(results);
   } finally {
     rmSync(root, { recursive: true, force: true });
@@ -57,7 +69,8 @@ function converted<Value>(workbooks: Readonly<Record<string, Uint8Array>>, to: s
 }
 
 /** Comma, double quote, UTF-8, from line 1; as shown or as stored; no formulas; every sheet (the twelfth token). */
-const csvFilter = (asShown: boolean): string => `csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,${String(asShown)},${String(asShown)},false,false,-1`;
+const csvFilter = (asShown: boolean): string =>
+  `csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,${String(asShown)},${String(asShown)},false,false,-1`;
 
 /**
  * Every sheet of every workbook, all formulas worked out anew.
@@ -66,14 +79,22 @@ const csvFilter = (asShown: boolean): string => `csv:Text - txt - csv (StarCalc)
  * @param asShown cells in their number format (`1,234.50`), else as they are stored (`1234.5`)
  * @returns by workbook, then by sheet
  */
-export function recalculated(workbooks: Readonly<Record<string, Uint8Array>>, asShown: boolean): ReadonlyMap<string, ReadonlyMap<string, CellTexts>> {
+export function recalculated(
+  workbooks: Readonly<Record<string, Uint8Array>>,
+  asShown: boolean,
+): ReadonlyMap<string, ReadonlyMap<string, CellTexts>> {
   return converted(workbooks, csvFilter(asShown), (folder) => {
     const files = readdirSync(folder);
-    return new Map(Object.keys(workbooks).map((name) => {
-      const sheets = files.filter((file) => file.startsWith(`${name}-`));
-      if (sheets.length === 0) throw new Error(`LibreOffice could not open ${name}`);
-      return [name, new Map(sheets.map((file) => [file.slice(name.length + 1, -".csv".length), cellTexts(readFileSync(join(folder, file), "utf8"))]))];
-    }));
+    return new Map(
+      Object.keys(workbooks).map((name) => {
+        const sheets = files.filter((file) => file.startsWith(`${name}-`));
+        if (sheets.length === 0) throw new Error(`LibreOffice could not open ${name}`);
+        return [
+          name,
+          new Map(sheets.map((file) => [file.slice(name.length + 1, -".csv".length), cellTexts(readFileSync(join(folder, file), "utf8"))])),
+        ];
+      }),
+    );
   });
 }
 
@@ -82,7 +103,7 @@ function cellTexts(text: string): CellTexts {
   const rows: string[][] = [];
   let row: string[] = [];
   for (const [, quoted, plain, end] of text.matchAll(/(?:"((?:[^"]|"")*)"|([^",\n]*))(,|\n|$)/g)) {
-    row.push(quoted?.replaceAll("\"\"", "\"") ?? plain ?? "");
+    row.push(quoted?.replaceAll('""', '"') ?? plain ?? "");
     if (end === ",") continue;
     rows.push(row);
     row = [];

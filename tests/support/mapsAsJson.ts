@@ -4,4 +4,5 @@ export const toJson = (value: unknown): string =>
 
 export const fromJson = (text: string): unknown =>
   JSON.parse(text, (_key, each: { entriesOfMap?: [unknown, unknown][] } | null) =>
-    each !== null && typeof each === "object" && each.entriesOfMap ? new Map(each.entriesOfMap) : each);
+    each !== null && typeof each === "object" && each.entriesOfMap ? new Map(each.entriesOfMap) : each,
+  );

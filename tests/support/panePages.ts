@@ -7,7 +7,10 @@ import { startBrowser } from "./browser";
 import { opened } from "./demoReport";
 
 export type PaneLook = {
-  /** What the page's address asks for, e.g. `workbook=problems&theme=dark`; `workbook=demo-season` is that of `shared`, on a day of its June. */
+  /**
+   * What the page's address asks for, e.g. `workbook=problems&theme=dark`; `workbook=demo-season` is that of `shared`, on a day
+   * of its June.
+   */
   readonly ask?: string;
   readonly width?: number;
   readonly height?: number;
@@ -29,8 +32,13 @@ const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.mi
 
 export async function panePages(): Promise<PanePages> {
   const files = buildSync({
-    entryPoints: ["tests/browser/panePage.tsx"], bundle: true, format: "iife", jsx: "automatic", write: false, outdir: "pane",
-    define: { "process.env.NODE_ENV": "\"production\"" },
+    entryPoints: ["tests/browser/panePage.tsx"],
+    bundle: true,
+    format: "iife",
+    jsx: "automatic",
+    write: false,
+    outdir: "pane",
+    define: { "process.env.NODE_ENV": '"production"' },
   }).outputFiles;
   const part = (ending: string) => files.find(({ path }) => path.endsWith(ending))?.text ?? "";
   const script = part(".js");
@@ -40,17 +48,32 @@ export async function panePages(): Promise<PanePages> {
   return {
     open: async ({ ask = "", width = 320, height = 800, forcedColors = false, reducedMotion = false, colorScheme = "light" } = {}) => {
       const page = await browser.newPage({
-        viewport: { width, height }, colorScheme, forcedColors: forcedColors ? "active" : "none", reducedMotion: reducedMotion ? "reduce" : "no-preference",
+        viewport: { width, height },
+        colorScheme,
+        forcedColors: forcedColors ? "active" : "none",
+        reducedMotion: reducedMotion ? "reduce" : "no-preference",
       });
       const complaints: string[] = [];
       page.on("pageerror", (error) => complaints.push(error.message));
-      page.on("console", (message) => { if (message.type() === "error") complaints.push(message.text()); });
-      await page.route("**/*", (route) => route.fulfill(route.request().url().endsWith("pane.js")
-        ? { contentType: "text/javascript; charset=utf-8", body: script } : { contentType: "text/html; charset=utf-8", body }));
+      page.on("console", (message) => {
+        if (message.type() === "error") complaints.push(message.text());
+      });
+      await page.route("**/*", (route) =>
+        route.fulfill(
+          route.request().url().endsWith("pane.js")
+            ? { contentType: "text/javascript; charset=utf-8", body: script }
+            : { contentType: "text/html; charset=utf-8", body },
+        ),
+      );
       const shared = /workbook=(demo[a-z-]*)/.exec(ask)?.[1];
       if (shared !== undefined) {
         const { ranges, ...content } = await opened(readFileSync(`shared/${shared}.xlsx`)).read();
-        await page.addInitScript((given) => { Object.assign(window, { sharedContent: given }); }, { ...content, ranges: [...ranges] });
+        await page.addInitScript(
+          (given) => {
+            Object.assign(window, { sharedContent: given });
+          },
+          { ...content, ranges: [...ranges] },
+        );
         await page.clock.setFixedTime(new Date("2026-06-15T12:00:00"));
       }
       await page.goto(`${address}?${ask}`);
@@ -69,6 +92,8 @@ export async function accessibilityFaults(page: Page): Promise<readonly string[]
   return page.evaluate(async () => {
     type Found = { violations: { id: string; nodes: { html: string; failureSummary?: string }[] }[] };
     const found = await (window as unknown as { axe: { run: () => Promise<Found> } }).axe.run();
-    return found.violations.flatMap(({ id, nodes }) => nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 120)} ${failureSummary ?? ""}`));
+    return found.violations.flatMap(({ id, nodes }) =>
+      nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 120)} ${failureSummary ?? ""}`),
+    );
   });
 }

@@ -13,17 +13,47 @@ const at = (table: string, row: number) => ({ source: { table, row } });
 export const paneSeason: Season = seasonOf({
   crops: [
     { ...corn, price: moneyPerUnit("4.35"), lowPrice: moneyPerUnit("3.9"), sellingCostPerUnit: moneyPerUnit("0.22"), ...at("Crops", 1) },
-    { ...corn, name: "Soybeans", price: moneyPerUnit("10.4"), sellingCostPerUnit: moneyPerUnit("0.25"), standardMoisture: null, ...at("Crops", 2) },
+    {
+      ...corn,
+      name: "Soybeans",
+      price: moneyPerUnit("10.4"),
+      sellingCostPerUnit: moneyPerUnit("0.25"),
+      standardMoisture: null,
+      ...at("Crops", 2),
+    },
   ],
   fields: [
-    field("Mill Road", "120", "195", { tenure: "cash rent", rentPerArea: moneyPerArea("235"), provenYield: yieldPerArea("182"), ...at("Fields", 1) }),
+    field("Mill Road", "120", "195", {
+      tenure: "cash rent",
+      rentPerArea: moneyPerArea("235"),
+      provenYield: yieldPerArea("182"),
+      ...at("Fields", 1),
+    }),
     field("Long Eighty", "78.5", "185", { landChargePerArea: moneyPerArea("210"), provenYield: yieldPerArea("178"), ...at("Fields", 2) }),
-    field("Creek Bottom", "64", "58", { crop: "Soybeans", tenure: "crop share", operatorShare: share("0.6"), harvestDone: { on: "2031-10-10" }, ...at("Fields", 3) }),
+    field("Creek Bottom", "64", "58", {
+      crop: "Soybeans",
+      tenure: "crop share",
+      operatorShare: share("0.6"),
+      harvestDone: { on: "2031-10-10" },
+      ...at("Fields", 3),
+    }),
   ],
   items: [
-    item("Corn seed A", "268", { kind: "seed", packName: "bag", packSize: itemQuantity("80000"), unit: measureNamed("seeds")!, ...at("Items", 1) }),
+    item("Corn seed A", "268", {
+      kind: "seed",
+      packName: "bag",
+      packSize: itemQuantity("80000"),
+      unit: measureNamed("seeds")!,
+      ...at("Items", 1),
+    }),
     item("Urea", "0.26", { ...at("Items", 2) }),
-    item("Soybean seed B", "61", { kind: "seed", packName: "bag", packSize: itemQuantity("140000"), unit: measureNamed("seeds")!, ...at("Items", 3) }),
+    item("Soybean seed B", "61", {
+      kind: "seed",
+      packName: "bag",
+      packSize: itemQuantity("140000"),
+      unit: measureNamed("seeds")!,
+      ...at("Items", 3),
+    }),
     item("Diesel", "3.4", { kind: "fuel", packName: "gal", unit: measureNamed("gal")!, charged: "by acres", ...at("Items", 4) }),
   ],
   purchases: [
@@ -59,17 +89,45 @@ export const paneSeason: Season = seasonOf({
 
 /** A problem in the row of Purchases that is about Urea, and one in Fields. */
 export const paneProblems: readonly Problem[] = [
-  { code: "not-a-number", at: { table: "Purchases", row: 5, column: "Quantity" }, found: "two loads", touches: [{ of: "item", name: "Urea" }] },
+  {
+    code: "not-a-number",
+    at: { table: "Purchases", row: 5, column: "Quantity" },
+    found: "two loads",
+    touches: [{ of: "item", name: "Urea" }],
+  },
   { code: "unknown-name", at: { table: "Applications", row: 8, column: "Item" }, found: "Ureah", touches: [{ of: "crop", name: "Corn" }] },
 ];
 
 /** The report of a season; a problem touches the subjects it names, and an item's also the crop Corn. */
 export const reportOf = (season: Season = paneSeason, problems: readonly Problem[] = []): SeasonReport => ({
-  season, problems, figures: seasonFigures(season),
-  problemsOf: (subject: Subject) => problems.filter(({ touches }) => subject.of === "farm" || touches.some((touched) => "name" in touched && "name" in subject
-    && ((touched.of === subject.of && touched.name === subject.name) || (touched.of === "item" && subject.of === "crop" && subject.name === "Corn")))),
+  season,
+  problems,
+  figures: seasonFigures(season),
+  problemsOf: (subject: Subject) =>
+    problems.filter(
+      ({ touches }) =>
+        subject.of === "farm" ||
+        touches.some(
+          (touched) =>
+            "name" in touched &&
+            "name" in subject &&
+            ((touched.of === subject.of && touched.name === subject.name) ||
+              (touched.of === "item" && subject.of === "crop" && subject.name === "Corn")),
+        ),
+    ),
   placeOf: ({ table, row }) => ({ sheet: table, row: row ?? 0, column: 0 }),
-  tablesFound: new Set(["Season", "Crops", "Fields", "Items", "Purchases", "Applications", "Operations", "Other costs", "Sales", "Harvest"]),
+  tablesFound: new Set([
+    "Season",
+    "Crops",
+    "Fields",
+    "Items",
+    "Purchases",
+    "Applications",
+    "Operations",
+    "Other costs",
+    "Sales",
+    "Harvest",
+  ]),
 });
 
 /** The same number by hand, for a test to compare with. */

@@ -4,5 +4,10 @@ import type { SeasonReport } from "../../src/workbook/seasonReport";
 
 /** The report of a season without a workbook behind it: complete, and with no cell to jump to. */
 export const reportOf = (season: Season): SeasonReport => ({
-  season, figures: seasonFigures(season), problems: [], problemsOf: () => [], placeOf: () => null, tablesFound: new Set(["Crops", "Fields"]),
+  season,
+  figures: seasonFigures(season),
+  problems: [],
+  problemsOf: () => [],
+  placeOf: () => null,
+  tablesFound: new Set(["Crops", "Fields"]),
 });

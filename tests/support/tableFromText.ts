@@ -17,10 +17,19 @@ export function contentFromText(text: string, dateSystem: DateSystem = "1900"): 
   let rows: Cell[][] = [];
   let below: Cell[][] = [];
   const finish = () => {
-    if (name !== null) tables.push({ ...tableOf(name, rows), ...(below.length > 0 ? { below: below.flatMap((cells, index) => (cells.every((cell) => cell === "") ? [] : [{ by: index + 1, cells }])) } : {}) });
+    if (name !== null)
+      tables.push({
+        ...tableOf(name, rows),
+        ...(below.length > 0
+          ? { below: below.flatMap((cells, index) => (cells.every((cell) => cell === "") ? [] : [{ by: index + 1, cells }])) }
+          : {}),
+      });
     [rows, below] = [[], []];
   };
-  for (const line of text.split("\n").map((each) => each.trim()).filter((each) => each !== "" && !/^\|[-|\s]*-[-|\s]*\|$/.test(each))) {
+  for (const line of text
+    .split("\n")
+    .map((each) => each.trim())
+    .filter((each) => each !== "" && !/^\|[-|\s]*-[-|\s]*\|$/.test(each))) {
     if (line.startsWith("> |")) below.push(cellsOf(line.slice(2)));
     else if (line.startsWith("|")) rows.push(cellsOf(line));
     else {
@@ -32,10 +41,19 @@ export function contentFromText(text: string, dateSystem: DateSystem = "1900"): 
   return { dateSystem, tables, ranges: new Map() };
 }
 
-const cellsOf = (line: string): Cell[] => line.split("|").slice(1, -1).map((cell) => cellOf(cell.trim()));
+const cellsOf = (line: string): Cell[] =>
+  line
+    .split("|")
+    .slice(1, -1)
+    .map((cell) => cellOf(cell.trim()));
 
 function tableOf(name: string, [headings = [], ...rows]: readonly Cell[][]): RawTable {
-  return { name, headers: headings.map(String), rows: rows.map((row) => headings.map((_, index) => row[index] ?? "")), body: { sheet: name, row: 1, column: 0 } };
+  return {
+    name,
+    headers: headings.map(String),
+    rows: rows.map((row) => headings.map((_, index) => row[index] ?? "")),
+    body: { sheet: name, row: 1, column: 0 },
+  };
 }
 
 function cellOf(text: string): Cell {

@@ -11,7 +11,13 @@ import { splitToTheCent } from "../split";
 import { money, type Money } from "../units";
 
 /** The part of a bill that falls to one field: all that is paid for it, and what of that the operator bears. */
-export type BillPart = { readonly bill: Bill; readonly facts: FieldFacts; readonly paid: Money; readonly ours: Decimal; readonly isCharged: boolean };
+export type BillPart = {
+  readonly bill: Bill;
+  readonly facts: FieldFacts;
+  readonly paid: Money;
+  readonly ours: Decimal;
+  readonly isCharged: boolean;
+};
 
 /**
  * Every bill shared by acres of land over the fields that it names, to the cent; an acre under two crops is half of each.
@@ -23,13 +29,17 @@ export function billParts({ bills = [], settings }: Season, facts: readonly Fiel
   return bills.flatMap((bill): readonly BillPart[] => {
     const named = facts.filter(({ field }) => isOver(bill.over, field));
     if (named.length === 0) return [];
-    const shares = named.map((each) => (each.field.tenure === "crop share" ? bill.operatorCostShare ?? ofLine(lines, each, bill) : one));
+    const shares = named.map((each) => (each.field.tenure === "crop share" ? (bill.operatorCostShare ?? ofLine(lines, each, bill)) : one));
     const land = landWeights(named.map(({ field }) => field));
     const repaid = settings.landlordsInputs === "repaid";
     const bought = repaid ? land : land.map((acres, index) => acres.times(shares[index]!));
     const parts = splitToTheCent(bill.amount, bought.every((weight) => weight.isZero()) ? land : bought);
     return named.map((each, index) => ({
-      bill, facts: each, paid: money(parts[index]!), ours: repaid ? parts[index]!.times(shares[index]!) : parts[index]!, isCharged: bill.unchargedIn?.has(each.field.name) !== true,
+      bill,
+      facts: each,
+      paid: money(parts[index]!),
+      ours: repaid ? parts[index]!.times(shares[index]!) : parts[index]!,
+      isCharged: bill.unchargedIn?.has(each.field.name) !== true,
     }));
   });
 }
@@ -41,12 +51,28 @@ function ofLine(lines: FieldLines, { field }: FieldFacts, { kind }: Bill): Decim
 }
 
 /** The same as costs of each field. @param planned whether the plan of a field has anything of a kind */
-export function billCosts(parts: readonly BillPart[], daysOut: DaysOut, planned: (field: string, kind: Bill["kind"]) => boolean): ReadonlyMap<string, readonly Cost[]> {
+export function billCosts(
+  parts: readonly BillPart[],
+  daysOut: DaysOut,
+  planned: (field: string, kind: Bill["kind"]) => boolean,
+): ReadonlyMap<string, readonly Cost[]> {
   const byField = new Map<string, Cost[]>();
-  for (const { bill: { kind, name, paidOn, source }, facts: { field }, ours, isCharged } of parts) {
+  for (const {
+    bill: { kind, name, paidOn, source },
+    facts: { field },
+    ours,
+    isCharged,
+  } of parts) {
     if (!isCharged) continue;
     const cost: Cost = {
-      kind, name, cash: true, amount: money(ours), moneyDays: ours.times(daysOut.from(paidOn)), unplanned: !planned(field.name, kind), progress: "bill", entries: () => [source],
+      kind,
+      name,
+      cash: true,
+      amount: money(ours),
+      moneyDays: ours.times(daysOut.from(paidOn)),
+      unplanned: !planned(field.name, kind),
+      progress: "bill",
+      entries: () => [source],
     };
     byField.set(field.name, [...(byField.get(field.name) ?? []), cost]);
   }

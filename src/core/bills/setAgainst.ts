@@ -20,12 +20,18 @@ const isUnbilled = (cost: Cost): boolean => isLeft(cost) && cost.billed !== true
  * @param units the operator's units of the crop at a stage
  * @returns `off`: what the bills take off the outlook's costs, those that move with yield aside
  */
-export function withBills(costs: FieldCosts, bills: readonly Cost[], hasFinal: boolean, units: (stage: Stage) => Decimal): FieldCosts & { readonly off: readonly SetAgainst[] } {
+export function withBills(
+  costs: FieldCosts,
+  bills: readonly Cost[],
+  hasFinal: boolean,
+  units: (stage: Stage) => Decimal,
+): FieldCosts & { readonly off: readonly SetAgainst[] } {
   const at = (stage: Stage) => atStage({ fixed: costs.fixed[stage], moving: costs.moving[stage] }, bills, units(stage));
   const [outlook, final] = [at("outlook"), hasFinal ? at("final") : { fixed: costs.fixed.final, moving: costs.moving.final }];
   return {
     fixed: { plan: costs.fixed.plan, outlook: outlook.fixed, final: final.fixed },
-    moving: { plan: costs.moving.plan, outlook: outlook.moving, final: final.moving }, off: outlook.off,
+    moving: { plan: costs.moving.plan, outlook: outlook.moving, final: final.moving },
+    off: outlook.off,
   };
 }
 
@@ -35,17 +41,21 @@ function atStage({ fixed, moving }: AtStage, bills: readonly Cost[], units: Deci
   const kept = new Map<Kind, Decimal>();
   for (const kind of new Set(bills.map((bill) => bill.kind))) {
     const billed = sum(bills.filter((bill) => bill.kind === kind).map(({ amount }) => amount));
-    const left = sum(fixed.filter((cost) => cost.kind === kind && isUnbilled(cost)).map(({ amount }) => amount))
-      .plus(sum(moving.filter((cost) => cost.kind === kind).map(({ perUnit }) => perUnit)).times(units));
+    const left = sum(fixed.filter((cost) => cost.kind === kind && isUnbilled(cost)).map(({ amount }) => amount)).plus(
+      sum(moving.filter((cost) => cost.kind === kind).map(({ perUnit }) => perUnit)).times(units),
+    );
     if (left.gt("0") && billed.gt("0")) kept.set(kind, larger(left.minus(billed), zero).div(left));
   }
-  const partOf = (cost: Cost): Decimal => (isUnbilled(cost) ? kept.get(cost.kind) ?? one : one);
+  const partOf = (cost: Cost): Decimal => (isUnbilled(cost) ? (kept.get(cost.kind) ?? one) : one);
   return {
     fixed: [...fixed.map((cost) => lessened(cost, partOf(cost))), ...bills],
     moving: moving.map((cost): MovingCost => ({ ...cost, perUnit: moneyPerUnit(cost.perUnit.times(kept.get(cost.kind) ?? one)) })),
     // A cost of which the operator bears nothing is nothing less by them.
-    off: fixed.flatMap((cost) => (partOf(cost) === one || cost.amount.isZero() ? [] : [{ cost, amount: cost.amount.times(one.minus(partOf(cost))) }])),
+    off: fixed.flatMap((cost) =>
+      partOf(cost) === one || cost.amount.isZero() ? [] : [{ cost, amount: cost.amount.times(one.minus(partOf(cost))) }],
+    ),
   };
 }
 
-const lessened = (cost: Cost, part: Decimal): Cost => (part === one ? cost : { ...cost, amount: money(cost.amount.times(part)), moneyDays: cost.moneyDays.times(part) });
+const lessened = (cost: Cost, part: Decimal): Cost =>
+  part === one ? cost : { ...cost, amount: money(cost.amount.times(part)), moneyDays: cost.moneyDays.times(part) };

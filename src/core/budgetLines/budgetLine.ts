@@ -54,15 +54,26 @@ function sharesOf({ amount, basis, ...line }: BudgetLine, facts: readonly FieldF
   return new Map(named.map((each, index) => [each, shares[index]!]));
 }
 
-function inField(kind: Kind, lines: readonly BudgetLine[], shareOf: (line: BudgetLine) => Decimal, { field }: FieldFacts, days: DaysOut): FieldLine {
+function inField(
+  kind: Kind,
+  lines: readonly BudgetLine[],
+  shareOf: (line: BudgetLine) => Decimal,
+  { field }: FieldFacts,
+  days: DaysOut,
+): FieldLine {
   const parts = lines.map((line): LinePart => {
     const whole = shareOf(line);
     return { whole, ours: field.tenure === "crop share" ? whole.times(line.operatorCostShare) : whole, paidOn: line.paidOn };
   });
   return {
-    kind, parts, ours: sum(parts.map(({ ours }) => ours)), whole: sum(parts.map(({ whole }) => whole)),
+    kind,
+    parts,
+    ours: sum(parts.map(({ ours }) => ours)),
+    whole: sum(parts.map(({ whole }) => whole)),
     days: sum(partsByMoney(parts).map(({ fraction, paidOn }) => fraction.times(days.of(kind, paidOn, field)))),
     // Nothing more comes only where every line says so.
-    allIn: lines.every(({ allIn }) => allIn), cash: !isNoCash.has(kind), entries: lines.map(({ source }) => source),
+    allIn: lines.every(({ allIn }) => allIn),
+    cash: !isNoCash.has(kind),
+    entries: lines.map(({ source }) => source),
   };
 }

@@ -26,14 +26,19 @@ export const notBilled = "Budget, no bill yet";
  * A line that is all in adds nothing to outlook and final. Lines of drying and haul move with yield, at line ÷ (share × goal)
  * a unit; where there is no goal or no share to move with, they stay as they are.
  */
-export function withLines(facts: FieldFacts, lines: readonly FieldLine[], costs: FieldCosts): FieldCosts & { readonly lined: readonly LinedKind[] } {
+export function withLines(
+  facts: FieldFacts,
+  lines: readonly FieldLine[],
+  costs: FieldCosts,
+): FieldCosts & { readonly lined: readonly LinedKind[] } {
   const fixed = { plan: [...costs.fixed.plan], outlook: [...costs.fixed.outlook], final: [...costs.fixed.final] };
   const moving = { plan: [...costs.moving.plan], outlook: [...costs.moving.outlook], final: [...costs.moving.final] };
   const lined = lines.map((line): LinedKind => {
     const of = ofKind(line.kind, facts, costs);
     const [plan, outlook, final] = [planOf(line, facts), restOf(line, facts, of, "outlook"), restOf(line, facts, of, "final")];
     // What a line plans for is not unplanned, whatever it is called.
-    const planned = (all: readonly Cost[]) => all.map((cost) => (cost.kind === line.kind && cost.unplanned === true ? { ...cost, unplanned: false } : cost));
+    const planned = (all: readonly Cost[]) =>
+      all.map((cost) => (cost.kind === line.kind && cost.unplanned === true ? { ...cost, unplanned: false } : cost));
     fixed.plan = [...fixed.plan.filter(({ kind }) => kind !== line.kind), ...plan.fixed];
     moving.plan = [...moving.plan.filter(({ kind }) => kind !== line.kind), ...plan.moving];
     fixed.outlook = [...planned(fixed.outlook), ...outlook.fixed];
@@ -44,8 +49,19 @@ export function withLines(facts: FieldFacts, lines: readonly FieldLine[], costs:
     const soFar = sum(of.outlook.fixed.filter((cost) => !isLeft(cost)).map(({ amount }) => amount));
     const all = of.outlook.amount.plus(outlook.amount);
     return {
-      kind: line.kind, budgeted: money(line.ours), rows: money(of.plan.amount), soFar: money(soFar), left: money(all.minus(soFar)), outlook: money(all),
-      rest: { amount: money(outlook.amount), isMoving: outlook.moving.length > 0, perUnit: sum(outlook.moving.map(({ perUnit }) => perUnit)), line }, allIn: line.allIn,
+      kind: line.kind,
+      budgeted: money(line.ours),
+      rows: money(of.plan.amount),
+      soFar: money(soFar),
+      left: money(all.minus(soFar)),
+      outlook: money(all),
+      rest: {
+        amount: money(outlook.amount),
+        isMoving: outlook.moving.length > 0,
+        perUnit: sum(outlook.moving.map(({ perUnit }) => perUnit)),
+        line,
+      },
+      allIn: line.allIn,
     };
   });
   return { fixed, moving, lined };
@@ -64,7 +80,8 @@ function ofKind(kind: Kind, facts: FieldFacts, costs: FieldCosts): OfKind {
 }
 
 /** The operator's units of the crop. */
-export const unitsAt = (facts: FieldFacts, stage: Stage): Decimal => facts.field.operatorShare.times(yieldAt(facts, stage)).times(facts.field.area);
+export const unitsAt = (facts: FieldFacts, stage: Stage): Decimal =>
+  facts.field.operatorShare.times(yieldAt(facts, stage)).times(facts.field.area);
 
 /** What a line adds to a stage. */
 type Added = { readonly fixed: readonly Cost[]; readonly moving: readonly MovingCost[]; readonly amount: Decimal };
@@ -93,15 +110,22 @@ function restOf(line: FieldLine, facts: FieldFacts, of: OfKind, stage: "outlook"
 
 function fixedOf(line: FieldLine, amount: Decimal, name: string): Added {
   const { kind, cash, entries, days } = line;
-  return { fixed: [{ kind, name, cash, amount: money(amount), moneyDays: amount.times(days), progress: "left", entries: () => entries }], moving: [], amount };
+  return {
+    fixed: [{ kind, name, cash, amount: money(amount), moneyDays: amount.times(days), progress: "left", entries: () => entries }],
+    moving: [],
+    amount,
+  };
 }
 
 /** What moves with yield bears interest only from a month that is entered, beside its amount. */
 function movingOf(line: FieldLine, perUnit: Decimal, amount: Decimal, name: string): Added {
-  const { fixed: [none] } = fixedOf(line, amount, name);
+  const {
+    fixed: [none],
+  } = fixedOf(line, amount, name);
   const { kind, cash, entries } = line;
   return {
     fixed: none!.moneyDays.isZero() ? [] : [{ ...none!, amount: money(zero) }],
-    moving: [{ kind, name, perUnit: moneyPerUnit(perUnit), cash, entries: () => entries }], amount,
+    moving: [{ kind, name, perUnit: moneyPerUnit(perUnit), cash, entries: () => entries }],
+    amount,
   };
 }

@@ -7,7 +7,9 @@ import type { EntryRef, IsoDate } from "../row";
 export type LinePart = { readonly ours: Decimal; readonly whole: Decimal; readonly paidOn: IsoDate | null };
 
 /** What fraction of what is left of a line is each part's, by the operator's money; where he bears nothing of any of them, all alike. */
-export function partsByMoney<Part extends Pick<LinePart, "ours">>(parts: readonly Part[]): readonly (Part & { readonly fraction: Decimal })[] {
+export function partsByMoney<Part extends Pick<LinePart, "ours">>(
+  parts: readonly Part[],
+): readonly (Part & { readonly fraction: Decimal })[] {
   const whole = sum(parts.map(({ ours }) => ours));
   return parts.map((part) => ({ ...part, fraction: whole.isZero() ? one.div(String(parts.length)) : part.ours.div(whole) }));
 }

@@ -20,7 +20,9 @@ describe("schedule", () => {
     expect(schedule({ balance: money("0"), ratePerPeriod: new Decimal("0.05"), payment: money("0") }, most)).toEqual([]);
   });
   it("pays the last half dollar, and has no end where even its interest is not paid", () => {
-    expect(schedule({ balance: money("100.5"), ratePerPeriod: zero, payment: money("100") }, most)!.map(({ payment }) => payment.toFixed())).toEqual(["100", "0.5"]);
+    expect(
+      schedule({ balance: money("100.5"), ratePerPeriod: zero, payment: money("100") }, most)!.map(({ payment }) => payment.toFixed()),
+    ).toEqual(["100", "0.5"]);
     expect(schedule({ balance: money("0.5"), ratePerPeriod: new Decimal("0.1"), payment: money("0.05") }, most)).toBeNull();
   });
   it("is cut off where it is too long", () => {

@@ -5,7 +5,11 @@ import { money, type Money } from "../units";
 import type { Month } from "./month";
 
 /** Money that moves in a month. Positive comes in. `month` is `null` where the entry tells none. */
-export type Flow = { readonly month: Month | null; readonly group: string; readonly amount: Money; readonly entries: readonly EntryRef[];
+export type Flow = {
+  readonly month: Month | null;
+  readonly group: string;
+  readonly amount: Money;
+  readonly entries: readonly EntryRef[];
   /** Whether its month follows from a rule because nobody entered one. */
   readonly isUndated?: boolean;
 };
@@ -62,11 +66,23 @@ export function cashFlow(flows: readonly Flow[], months: readonly Month[], loan:
     owed = due.plus(draw).minus(repaid);
     cash = atHand.plus(draw).minus(repaid);
     rows.push({
-      month, flows: moved, moneyIn: money(moneyIn), moneyOut: money(moneyOut.isZero() ? zero : moneyOut), draw: money(draw),
-      interest: money(interest), repaid: money(repaid), loan: money(owed), cash: money(cash),
+      month,
+      flows: moved,
+      moneyIn: money(moneyIn),
+      moneyOut: money(moneyOut.isZero() ? zero : moneyOut),
+      draw: money(draw),
+      interest: money(interest),
+      repaid: money(repaid),
+      loan: money(owed),
+      cash: money(cash),
     });
   }
-  return { months: rows, groups: groupsOf(flows), peak: peakOf(rows), spread: money(sum(flows.filter((flow) => flow.month === null || flow.isUndated === true).map((flow) => flow.amount))) };
+  return {
+    months: rows,
+    groups: groupsOf(flows),
+    peak: peakOf(rows),
+    spread: money(sum(flows.filter((flow) => flow.month === null || flow.isUndated === true).map((flow) => flow.amount))),
+  };
 }
 
 function byMonth(flows: readonly Flow[], months: readonly Month[]): ReadonlyMap<Month, ReadonlyMap<string, Money>> {

@@ -6,7 +6,15 @@ import type { Decimal } from "../decimal";
  * and paid by those bills. `no field`: no field bears it. `beyond yield`: grain is sold that the outlook does not let expect.
  * `interest by balance`: the loan's balance bears another interest than the costs are charged.
  */
-export const differenceReasons = ["stock", "landlord", "next crop", "machine work", "no field", "beyond yield", "interest by balance"] as const;
+export const differenceReasons = [
+  "stock",
+  "landlord",
+  "next crop",
+  "machine work",
+  "no field",
+  "beyond yield",
+  "interest by balance",
+] as const;
 export type DifferenceReason = (typeof differenceReasons)[number];
 /** Money that is paid beyond what is charged; below zero where more is charged. A reason that is left out is none. */
 export type Differences = Partial<Readonly<Record<DifferenceReason, Decimal>>>;

@@ -43,12 +43,17 @@ export function guarantee(policy: Policy): Guarantee {
 export function indemnity(policy: Policy, harvested: Yield, harvestPrice: MoneyPerUnit): MoneyPerArea {
   const counted = cappedPrice(policy, harvestPrice);
   const { yield: guaranteed, perArea } = guarantee({ ...policy, harvestPrice });
-  const short = policy.form === "yield" ? guaranteed.minus(harvested).times(policy.projectedPrice) : perArea.minus(harvested.times(counted));
+  const short =
+    policy.form === "yield" ? guaranteed.minus(harvested).times(policy.projectedPrice) : perArea.minus(harvested.times(counted));
   return moneyPerArea(larger(short, zero));
 }
 
 /** What the policy pays and the price that the crop is valued at for it, which is the policy's own and never the farm's. */
-export type InsurancePayment = { readonly perArea: MoneyPerArea; readonly price: MoneyPerUnit; readonly priceOf: "harvest price" | "projected price" };
+export type InsurancePayment = {
+  readonly perArea: MoneyPerArea;
+  readonly price: MoneyPerUnit;
+  readonly priceOf: "harvest price" | "projected price";
+};
 
 /** The payment at a harvested yield, at the policy's harvest price; at its projected price while no harvest price is entered. */
 export function insurancePayment(policy: Policy, harvested: Yield): InsurancePayment {

@@ -9,11 +9,15 @@ import { billed, isShared, sharedCost } from "./itemFlows";
 import type { Differences } from "./differences";
 
 /** Of an item: what is paid beyond what its fields bear. */
-export const itemDifferences = (book: ItemBook, facts: readonly FieldFacts[], unused: Unused): Differences => (book.item.charged === "as used" ? ofUse(book, unused) : ofBills(book, facts));
+export const itemDifferences = (book: ItemBook, facts: readonly FieldFacts[], unused: Unused): Differences =>
+  book.item.charged === "as used" ? ofUse(book, unused) : ofBills(book, facts);
 
 const oursOf = (book: ItemBook, facts: FieldFacts): Decimal => (isShared(facts) ? sharedCost(book) : one);
 
-/** Charged by what is used: stock is paid and not charged, and so is what the next crop takes; the landlord's part is paid before it comes back. */
+/**
+ * Charged by what is used: stock is paid and not charged, and so is what the next crop takes; the landlord's part is paid before
+ * it comes back.
+ */
 function ofUse(book: ItemBook, unused: Unused): Differences {
   const { item, bought, average, uses } = book;
   const price = bestPrice(book);
@@ -27,7 +31,9 @@ function ofUse(book: ItemBook, unused: Unused): Differences {
   return {
     // More sent back than bought, or a credit alone, leaves money without a quantity.
     stock: average === null ? bought.value : besides.times(price).minus(byMachine).minus(value),
-    landlord: landlord.plus(landlordOfLines), "next crop": quantityOf(charged, "nextDone", "nextLeft").times(price), "machine work": byMachine,
+    landlord: landlord.plus(landlordOfLines),
+    "next crop": quantityOf(charged, "nextDone", "nextLeft").times(price),
+    "machine work": byMachine,
   };
 }
 
@@ -42,13 +48,25 @@ function ofBills(book: ItemBook, facts: readonly FieldFacts[]): Differences {
   const charged = uses.filter(({ facts: of }) => isCharged(item, of));
   const [rest, restCharged] = [beyond(quantityOf(uses, "due")), beyond(quantityOf(charged, "due"))];
   const amount = money(bought.value.plus(rest));
-  const parts = amount.isZero() || facts.length === 0 ? [] : splitToTheCent(amount, itemWeights(book, facts, item.charged === "by revenue" ? "revenue" : "acres", "outlook"));
-  const over = (wanted: (of: FieldFacts) => boolean, part: (of: FieldFacts) => Decimal) => sum(parts.map((value, index) => (wanted(facts[index]!) ? value.times(part(facts[index]!)) : zero)));
+  const parts =
+    amount.isZero() || facts.length === 0
+      ? []
+      : splitToTheCent(amount, itemWeights(book, facts, item.charged === "by revenue" ? "revenue" : "acres", "outlook"));
+  const over = (wanted: (of: FieldFacts) => boolean, part: (of: FieldFacts) => Decimal) =>
+    sum(parts.map((value, index) => (wanted(facts[index]!) ? value.times(part(facts[index]!)) : zero)));
   return {
-    landlord: over((of) => isCharged(item, of), (of) => one.minus(oursOf(book, of))),
+    landlord: over(
+      (of) => isCharged(item, of),
+      (of) => one.minus(oursOf(book, of)),
+    ),
     stock: again(quantityOf(charged, "due", "nextPlanned")).neg(),
     "next crop": beyond(quantityOf(charged, "due", "nextPlanned")).minus(restCharged),
-    "machine work": over((of) => !isCharged(item, of), () => one).minus(rest).plus(restCharged),
+    "machine work": over(
+      (of) => !isCharged(item, of),
+      () => one,
+    )
+      .minus(rest)
+      .plus(restCharged),
     "no field": facts.length === 0 ? amount : zero,
   };
 }

@@ -16,20 +16,31 @@ const out = (amount: Decimal) => money(amount.neg());
  * What is bought and still to be bought. The operator pays it all; the landlord's part of what goes on crop-shared land comes
  * back in the month of each payment.
  */
-export function itemFlows(season: Season, facts: readonly FieldFacts[], books: readonly ItemBook[], unused: UnusedByItem, when: When): readonly Flow[] {
+export function itemFlows(
+  season: Season,
+  facts: readonly FieldFacts[],
+  books: readonly ItemBook[],
+  unused: UnusedByItem,
+  when: When,
+): readonly Flow[] {
   const bookOf = new Map(books.map((book) => [book.item.name, book]));
   const landlords = new Map(books.map((book) => [book.item.name, landlordsPart(book, facts, unused.get(book.item.name) ?? nothingUnused)]));
   const paid = season.purchases.map((purchase) => ({
-    month: monthOf(purchase.paidOn), group: (bookOf.get(purchase.item)?.item.kind ?? "supplies") as string,
-    amount: out(purchase.amount.plus(purchase.freight).minus(purchase.rebate)), entries: [purchase.source], item: purchase.item,
+    month: monthOf(purchase.paidOn),
+    group: (bookOf.get(purchase.item)?.item.kind ?? "supplies") as string,
+    amount: out(purchase.amount.plus(purchase.freight).minus(purchase.rebate)),
+    entries: [purchase.source],
+    item: purchase.item,
   }));
   const toPay = books.flatMap((book) => stillToBuy(book, when).map((flow) => ({ ...flow, item: book.item.name })));
   // A credit without a quantity is no input that a landlord has a part in.
   const isHis = (item: string) => bookOf.get(item)?.average !== null || bookOf.get(item)?.item.charged !== "as used";
-  return [...paid.map((flow) => ({ ...flow, shared: isHis(flow.item) })), ...toPay.map((flow) => ({ ...flow, shared: true }))].flatMap(({ item, shared, ...flow }): readonly Flow[] => {
-    const part = shared ? landlords.get(item) ?? zero : zero;
-    return part.isZero() ? [flow] : [flow, { ...flow, group: landlordsGroup, amount: out(flow.amount.times(part)) }];
-  });
+  return [...paid.map((flow) => ({ ...flow, shared: isHis(flow.item) })), ...toPay.map((flow) => ({ ...flow, shared: true }))].flatMap(
+    ({ item, shared, ...flow }): readonly Flow[] => {
+      const part = shared ? (landlords.get(item) ?? zero) : zero;
+      return part.isZero() ? [flow] : [flow, { ...flow, group: landlordsGroup, amount: out(flow.amount.times(part)) }];
+    },
+  );
 }
 
 /** The group of what landlords pay back. */
@@ -52,17 +63,30 @@ export function billed({ item, bought, uses }: ItemBook) {
     taken(charged.filter(({ facts }) => wanted(facts))).plus(taken(computed.filter(({ facts }) => wanted(facts))).times(covered));
   /** All that is paid for: what is bought and what is still to be bought beyond it. */
   const whole = larger(bought.quantity, taken(charged));
-  return { paid, besides, whole, computed: (wanted: (facts: FieldFacts) => boolean) => taken(computed.filter(({ facts }) => wanted(facts))).times(covered) };
+  return {
+    paid,
+    besides,
+    whole,
+    computed: (wanted: (facts: FieldFacts) => boolean) => taken(computed.filter(({ facts }) => wanted(facts))).times(covered),
+  };
 }
 
-/** The fraction of what is paid for an item that the landlords of crop-shared fields pay back; what is bought beyond its use is the operator's stock. */
+/**
+ * The fraction of what is paid for an item that the landlords of crop-shared fields pay back; what is bought beyond its use is
+ * the operator's stock.
+ */
 function landlordsPart(book: ItemBook, facts: readonly FieldFacts[], unused: Unused): Decimal {
   const { item } = book;
   if (item.operatorCostShare.eq("1") || book.landlordsInputs === "bought by the landlord") return zero;
   const ofLandlord = one.minus(item.operatorCostShare);
   if (item.charged === "as used") {
     const { paid, whole } = billed(book);
-    return whole.lte("0") ? zero : paid(isShared).plus(toLines(unused, facts.filter(isShared))).div(whole).times(ofLandlord);
+    return whole.lte("0")
+      ? zero
+      : paid(isShared)
+          .plus(toLines(unused, facts.filter(isShared)))
+          .div(whole)
+          .times(ofLandlord);
   }
   return partOf(book, facts, isShared).times(ofLandlord);
 }
@@ -85,7 +109,10 @@ export function partOf(book: ItemBook, facts: readonly FieldFacts[], wanted: (fa
 /** The operator's part of what is bought for crop-shared land. */
 export const sharedCost = ({ item, landlordsInputs }: ItemBook): Decimal => (landlordsInputs === "repaid" ? item.operatorCostShare : one);
 
-/** What use takes beyond what is bought, in the months of its applications: bills cover what is done, then what is done for the next crop, then what is left to do. */
+/**
+ * What use takes beyond what is bought, in the months of its applications: bills cover what is done, then what is done for the
+ * next crop, then what is left to do.
+ */
 function stillToBuy(book: ItemBook, when: When): readonly Flow[] {
   const { item, bought } = book;
   const uses = book.uses.filter(({ facts }) => isCharged(item, facts));
@@ -97,15 +124,41 @@ function stillToBuy(book: ItemBook, when: When): readonly Flow[] {
   const short = used.plus(needed).minus(larger(bought.quantity, zero));
   const price = bestPrice(book);
   if (short.lte("0")) return [];
-  const worksOf = (of: (work: ItemBook["uses"][number]["work"]) => readonly Work<Application>[]) => uses.flatMap(({ facts: { field }, work, ours }) => of(work).map((each) => ({ ...each, field, ours })));
-  const over = (works: ReturnType<typeof worksOf>, whole: Decimal, part: Decimal): readonly Flow[] => (whole.isZero() || part.isZero() ? [] : works.flatMap(({ row, areaPasses, field, ours }) =>
-    when({ group: item.kind, amount: out(row.rate.times(areaPasses).times(ours).div(whole).times(part).times(price)), entries: [row.source] }, item.kind, row.date, field)));
+  const worksOf = (of: (work: ItemBook["uses"][number]["work"]) => readonly Work<Application>[]) =>
+    uses.flatMap(({ facts: { field }, work, ours }) => of(work).map((each) => ({ ...each, field, ours })));
+  const over = (works: ReturnType<typeof worksOf>, whole: Decimal, part: Decimal): readonly Flow[] =>
+    whole.isZero() || part.isZero()
+      ? []
+      : works.flatMap(({ row, areaPasses, field, ours }) =>
+          when(
+            {
+              group: item.kind,
+              amount: out(row.rate.times(areaPasses).times(ours).div(whole).times(part).times(price)),
+              entries: [row.source],
+            },
+            item.kind,
+            row.date,
+            field,
+          ),
+        );
   const next = asUsed ? quantityOf(uses, "nextDone") : zero;
   const ofPlan = smaller(short, needed);
   const ofNext = smaller(short.minus(ofPlan), next);
   return [
-    ...over(worksOf((work) => work.done), used.minus(next), short.minus(ofPlan).minus(ofNext)),
-    ...over(worksOf((work) => work.next.done), next, ofNext),
-    ...over(worksOf((work) => (asUsed ? [...work.left, ...work.next.left] : [...work.due, ...work.next.planned])), needed, ofPlan),
+    ...over(
+      worksOf((work) => work.done),
+      used.minus(next),
+      short.minus(ofPlan).minus(ofNext),
+    ),
+    ...over(
+      worksOf((work) => work.next.done),
+      next,
+      ofNext,
+    ),
+    ...over(
+      worksOf((work) => (asUsed ? [...work.left, ...work.next.left] : [...work.due, ...work.next.planned])),
+      needed,
+      ofPlan,
+    ),
   ];
 }

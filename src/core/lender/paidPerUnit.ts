@@ -5,9 +5,14 @@ import { countsIn } from "../kinds";
 
 type Grown = Pick<CropFigures, "fields">;
 
-/** The mean over the operator's units of the outlook, by area where none grow: costs that are no cash or of no layer of cash need are not paid. */
+/**
+ * The mean over the operator's units of the outlook, by area where none grow: costs that are no cash or of no layer of cash need
+ * are not paid.
+ */
 export const paidPerUnit = (crop: Grown): Decimal =>
-  meanPerUnit(crop, ({ outlook: { charges } }) => sum(charges.filter(({ cash, kind }) => cash && countsIn(kind, "cashNeed")).map(({ perUnit }) => perUnit)));
+  meanPerUnit(crop, ({ outlook: { charges } }) =>
+    sum(charges.filter(({ cash, kind }) => cash && countsIn(kind, "cashNeed")).map(({ perUnit }) => perUnit)),
+  );
 
 /** What of it is budget lines, which are paid on days of their own. */
 export const linesPerUnit = (crop: Grown): Decimal => meanPerUnit(crop, ({ lined }) => sum(lined.map(({ rest }) => rest.perUnit)));

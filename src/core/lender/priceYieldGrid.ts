@@ -12,5 +12,6 @@ export type PriceYieldGrid = {
  * cost of an acre still would make low yields look worse and high ones better than they are.
  */
 export const priceYieldGrid = (costs: Costs, yields: readonly Yield[], prices: readonly MoneyPerUnit[]): PriceYieldGrid => ({
-  prices, rows: yields.map((at) => ({ yield: at, net: prices.map((price) => netPerArea(costs, at, price)) })),
+  prices,
+  rows: yields.map((at) => ({ yield: at, net: prices.map((price) => netPerArea(costs, at, price)) })),
 });

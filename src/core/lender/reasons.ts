@@ -7,12 +7,16 @@ import { money, type Money } from "../units";
 
 export type Reason = {
   /** `yield`: another yield at the same price; `dock`: what buyers take off light grain; otherwise the cost that changed. */
-  readonly of: "yield" | "dock" | "cost that moves with yield" | {
-    readonly kind: Kind;
-    readonly name: string;
-    /** Whether it is what fields have of it whose plan has nothing of it. */
-    readonly unplanned: boolean;
-  };
+  readonly of:
+    | "yield"
+    | "dock"
+    | "cost that moves with yield"
+    | {
+        readonly kind: Kind;
+        readonly name: string;
+        /** Whether it is what fields have of it whose plan has nothing of it. */
+        readonly unplanned: boolean;
+      };
   /** What it does to the net return of the crop, in all; negative where it lowers it. */
   readonly effect: Money;
 };
@@ -21,8 +25,11 @@ export type Reason = {
  * As what a charge of a field is told. Where a budget line stands, the line, what is billed and what is left of it bear other
  * names and are one cost: its kind moved by the difference of them all.
  */
-export const toldAs = ({ lined }: Pick<FieldFigures, "lined">, { kind, name, unplanned }: Pick<Charge, "kind" | "name" | "unplanned">): { readonly kind: Kind; readonly name: string; readonly unplanned: boolean } =>
-  (lined.some((line) => line.kind === kind) ? { kind, name: kind, unplanned: false } : { kind, name, unplanned });
+export const toldAs = (
+  { lined }: Pick<FieldFigures, "lined">,
+  { kind, name, unplanned }: Pick<Charge, "kind" | "name" | "unplanned">,
+): { readonly kind: Kind; readonly name: string; readonly unplanned: boolean } =>
+  lined.some((line) => line.kind === kind) ? { kind, name: kind, unplanned: false } : { kind, name, unplanned };
 
 /**
  * The difference of a crop's net return, outlook less plan, reason by reason. In each field
@@ -30,7 +37,8 @@ export const toldAs = ({ lined }: Pick<FieldFigures, "lined">, { kind, name, unp
  *     yield   (p − v of the plan)·s·area × (outlook yield − plan yield)
  *     moving  −(v of the outlook − v of the plan)·s·area × outlook yield
  *     dock    −d of the outlook·s·area × outlook yield
- *     cost    −(outlook amount − plan amount), for each kind and name, apart in fields whose plan has nothing of it; for each kind where a budget line stands
+ *     cost    −(outlook amount − plan amount), for each kind and name, apart in fields whose plan has nothing of it; for each
+ * kind where a budget line stands
  *
  * and the four add up to the difference of (p − d − v)·s·Y·area + o·area − F·area.
  */
@@ -45,8 +53,12 @@ export function reasons({ fields }: CropFigures, layer: Layer): readonly Reason[
   };
   for (const field of fields) {
     const { plan, outlook } = field;
-    plan.charges.forEach((charge) => { add(field, charge, "1", plan); });
-    outlook.charges.forEach((charge) => { add(field, charge, "-1", outlook); });
+    plan.charges.forEach((charge) => {
+      add(field, charge, "1", plan);
+    });
+    outlook.charges.forEach((charge) => {
+      add(field, charge, "-1", outlook);
+    });
   }
   const all: readonly Reason[] = [
     { of: "yield", effect: money(sum(fields.map((field) => yieldEffect(field, layer)))) },

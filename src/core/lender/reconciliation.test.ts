@@ -25,8 +25,21 @@ function reconciled(season: Season) {
   expect(change.toFixed(10)).toBe(last.cash.minus(last.loan).minus(before).toFixed(10));
   // No step is what the others leave.
   expect(sum([margin, ...steps.values()]).toFixed(10)).toBe(change.toFixed(10));
-  expect(groups.filter(({ charged, differences, paid }) => sum([charged, ...Object.values(differences)]).minus(paid).abs().gt("1e-10")).map(({ group }) => group)).toEqual([]);
-  return { margin: margin.toFixed(2), steps: Object.fromEntries([...steps].map(([reason, amount]) => [reason, amount.toFixed(2)])), change: change.toFixed(2) };
+  expect(
+    groups
+      .filter(({ charged, differences, paid }) =>
+        sum([charged, ...Object.values(differences)])
+          .minus(paid)
+          .abs()
+          .gt("1e-10"),
+      )
+      .map(({ group }) => group),
+  ).toEqual([]);
+  return {
+    margin: margin.toFixed(2),
+    steps: Object.fromEntries([...steps].map(([reason, amount]) => [reason, amount.toFixed(2)])),
+    change: change.toFixed(2),
+  };
 }
 
 describe("the margin and the operating loan", () => {
@@ -36,7 +49,15 @@ describe("the margin and the operating loan", () => {
   });
 
   it("differ by interest that is charged otherwise than the loan's balance bears it", () => {
-    const line = { ...smallFarm.loans![0]!, name: "Line", kind: "operating" as const, balance: money("12000"), rate: new Decimal("0.1"), payment: null, nextDue: null };
+    const line = {
+      ...smallFarm.loans![0]!,
+      name: "Line",
+      kind: "operating" as const,
+      balance: money("12000"),
+      rate: new Decimal("0.1"),
+      payment: null,
+      nextDue: null,
+    };
     const { margin, steps, change } = reconciled({ ...smallFarm, loans: [...smallFarm.loans!, line] });
     // A year of 12,000 at 10 % comes off the margin; the balance bears what is drawn as well, and none once November has paid it.
     expect([margin, Object.keys(steps)]).toEqual(["24600.00", ["interest by balance"]]);
@@ -45,7 +66,10 @@ describe("the margin and the operating loan", () => {
 
   it("agree on operating interest that is entered where no balance bears any: it is paid like any other cost", () => {
     // 10 an acre on 100 acres come off both.
-    const entered = [...smallFarm.otherCosts, otherCost("Line", "10", { kind: "operating interest", basis: "per acre", paidOn: "2031-07-01" })];
+    const entered = [
+      ...smallFarm.otherCosts,
+      otherCost("Line", "10", { kind: "operating interest", basis: "per acre", paidOn: "2031-07-01" }),
+    ];
     expect(reconciled({ ...smallFarm, otherCosts: entered })).toEqual({ margin: "24800.00", steps: {}, change: "24800.00" });
   });
 

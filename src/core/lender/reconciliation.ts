@@ -24,9 +24,13 @@ const least = new Decimal("0.000001");
 export function reconciliation(margin: Money, groups: readonly PaidAndCharged[], { months }: CashFlow): Reconciliation {
   const moved = sum(months.map(({ moneyIn, moneyOut, interest }) => moneyIn.minus(moneyOut).minus(interest)));
   const older = sum(months.map(({ flows }) => flows.get("older grain") ?? zero));
-  const step = (reason: ReconciliationReason) => (reason === "older grain" ? older : sum(groups.map(({ differences }) => differences[reason] ?? zero)).neg());
+  const step = (reason: ReconciliationReason) =>
+    reason === "older grain" ? older : sum(groups.map(({ differences }) => differences[reason] ?? zero)).neg();
   return {
-    margin, change: money(moved),
-    steps: new Map(reconciliationReasons.map((reason) => [reason, money(step(reason))] as const).filter(([, amount]) => amount.abs().gte(least))),
+    margin,
+    change: money(moved),
+    steps: new Map(
+      reconciliationReasons.map((reason) => [reason, money(step(reason))] as const).filter(([, amount]) => amount.abs().gte(least)),
+    ),
   };
 }

@@ -36,7 +36,9 @@ export function repayment(basis: RepaymentBasis): Repayment {
   const debtService = basis.termInterest.plus(basis.termPrincipal);
   const margin = capacity.minus(debtService);
   return {
-    capacity: money(capacity), debtService: money(debtService), margin: money(margin),
+    capacity: money(capacity),
+    debtService: money(debtService),
+    margin: money(margin),
     marginAfterReplacement: money(margin.minus(basis.replacement)),
     termDebtCoverage: debtService.isZero() ? null : capacity.div(debtService),
   };

@@ -14,13 +14,21 @@ export type Scenario = {
   readonly price: MoneyPerUnit;
   readonly incomePerArea: MoneyPerArea;
   readonly netPerArea: PerLayer<MoneyPerArea>;
-  /** What the policy pays the operator, whose share of the crop it insures, per area; `null` where the crop has none. It is not in the net. */
+  /**
+   * What the policy pays the operator, whose share of the crop it insures, per area; `null` where the crop has none. It is not in
+   * the net.
+   */
   readonly insurance: InsurancePayment | null;
 };
 
 /** F, v, d, s and o of a layer. */
-export const costsOf = ({ fixed, moving, dock, operatorShare, otherIncomePerArea }: Budget, layer: Layer): Costs =>
-  ({ fixed: fixed.layers[layer], moving: moving.layers[layer], dock, operatorShare, otherIncome: otherIncomePerArea });
+export const costsOf = ({ fixed, moving, dock, operatorShare, otherIncomePerArea }: Budget, layer: Layer): Costs => ({
+  fixed: fixed.layers[layer],
+  moving: moving.layers[layer],
+  dock,
+  operatorShare,
+  otherIncome: otherIncomePerArea,
+});
 
 /**
  * Low: each field at the lowest of its goal, projected and proven yield, at the low price. Expected: the outlook at the
@@ -30,25 +38,45 @@ export const costsOf = ({ fixed, moving, dock, operatorShare, otherIncomePerArea
 export function scenarios(figures: CropFigures, { price, lowPrice, highPrice }: Crop, policy: Policy | null): readonly Scenario[] {
   const { outlook, fields } = figures;
   const at = (name: Scenario["name"], yieldHere: Yield, priceHere: MoneyPerUnit): Scenario => ({
-    name, yield: yieldHere, price: priceHere,
+    name,
+    yield: yieldHere,
+    price: priceHere,
     incomePerArea: incomePerArea(costsOf(outlook, "full"), yieldHere, priceHere),
     netPerArea: perLayer((layer) => netPerArea(costsOf(outlook, layer), yieldHere, priceHere)),
     insurance: policy === null ? null : operatorsPart(insurancePayment(policy, yieldHere), outlook.operatorShare),
   });
   return [
-    at("low", fieldByField(fields, (a, b) => a.lt(b)), lowPrice ?? price),
+    at(
+      "low",
+      fieldByField(fields, (a, b) => a.lt(b)),
+      lowPrice ?? price,
+    ),
     at("expected", outlook.yields.used, price),
-    at("high", fieldByField(fields, (a, b) => a.gt(b)), highPrice ?? price),
+    at(
+      "high",
+      fieldByField(fields, (a, b) => a.gt(b)),
+      highPrice ?? price,
+    ),
   ];
 }
 
-const operatorsPart = (payment: InsurancePayment, share: Share): InsurancePayment => ({ ...payment, perArea: moneyPerArea(payment.perArea.times(share)) });
+const operatorsPart = (payment: InsurancePayment, share: Share): InsurancePayment => ({
+  ...payment,
+  perArea: moneyPerArea(payment.perArea.times(share)),
+});
 
 /** Area-weighted mean of the one yield of each field that beats the others. */
 function fieldByField(fields: readonly FieldFigures[], beats: (a: Decimal, b: Decimal) => boolean): Yield {
-  const crop = fields.map(({ outlook: { budget: { yields } }, area }) => {
-    const known = [yields.goal, yields.outlook, ...(yields.proven === null ? [] : [yields.proven])];
-    return known.reduce((best, each) => (beats(each, best) ? each : best)).times(area);
-  });
+  const crop = fields.map(
+    ({
+      outlook: {
+        budget: { yields },
+      },
+      area,
+    }) => {
+      const known = [yields.goal, yields.outlook, ...(yields.proven === null ? [] : [yields.proven])];
+      return known.reduce((best, each) => (beats(each, best) ? each : best)).times(area);
+    },
+  );
   return yieldPerArea(sum(crop).div(sum(fields.map(({ area }) => area))));
 }

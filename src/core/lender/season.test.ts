@@ -1,5 +1,18 @@
 import { describe, expect, it } from "vitest";
-import { application, corn, field, harvested, item, load, operation, otherCost, purchase, sale, seasonOf, settings } from "../../../tests/support/season";
+import {
+  application,
+  corn,
+  field,
+  harvested,
+  item,
+  load,
+  operation,
+  otherCost,
+  purchase,
+  sale,
+  seasonOf,
+  settings,
+} from "../../../tests/support/season";
 import { Decimal, sum } from "../decimal";
 import { layers } from "../kinds";
 import type { Loan, Season } from "../season";
@@ -14,15 +27,39 @@ import { seasonFlows, termPayments } from "./seasonFlows";
 const home = field("Home", "100", "200", { provenYield: yieldPerArea("180"), tenure: "cash rent", rentPerArea: moneyPerArea("200") });
 const season: Season = seasonOf({
   settings: { ...settings, operatingInterest: { method: "by date", rate: new Decimal("0.08"), repaymentDate: "2031-12-01" } },
-  crops: [{ ...corn, lowPrice: moneyPerUnit("3.5"), highPrice: moneyPerUnit("5"), sellingCostPerUnit: moneyPerUnit("0.1"), otherIncomePerArea: moneyPerArea("10") }],
-  fields: [home], items: [item("Urea", "0.30")],
+  crops: [
+    {
+      ...corn,
+      lowPrice: moneyPerUnit("3.5"),
+      highPrice: moneyPerUnit("5"),
+      sellingCostPerUnit: moneyPerUnit("0.1"),
+      otherIncomePerArea: moneyPerArea("10"),
+    },
+  ],
+  fields: [home],
+  items: [item("Urea", "0.30")],
   purchases: [purchase("Urea", "10000", "3500", { paidOn: "2031-02-10" })],
   applications: [application("Urea", "Home", "150", "plan", { date: "2031-05-01" })],
-  operations: [operation("Planting", "Home", "20", "plan", { date: "2031-05-05" }), operation("Planting", "Home", "23", "done", { date: "2031-05-06" })],
-  otherCosts: [otherCost("Living", "30000", { kind: "family living", paidOn: "2031-06-01" }), otherCost("Own time", "5000", { kind: "unpaid labour", cash: false })],
+  operations: [
+    operation("Planting", "Home", "20", "plan", { date: "2031-05-05" }),
+    operation("Planting", "Home", "23", "done", { date: "2031-05-06" }),
+  ],
+  otherCosts: [
+    otherCost("Living", "30000", { kind: "family living", paidOn: "2031-06-01" }),
+    otherCost("Own time", "5000", { kind: "unpaid labour", cash: false }),
+  ],
   sales: [{ ...sale("5000", "4.2"), delivered: "2031-11-01" }],
 });
-const term: Loan = { name: "Planter", kind: "term", balance: money("50000"), rate: new Decimal("0.06"), payment: money("9000"), paymentsAYear: new Decimal("2"), nextDue: "2031-03-15", source: { table: "Loans", row: 1 } };
+const term: Loan = {
+  name: "Planter",
+  kind: "term",
+  balance: money("50000"),
+  rate: new Decimal("0.06"),
+  payment: money("9000"),
+  paymentsAYear: new Decimal("2"),
+  nextDue: "2031-03-15",
+  source: { table: "Loans", row: 1 },
+};
 const figures = seasonFigures(season);
 
 describe("seasonFlows", () => {
@@ -64,7 +101,12 @@ describe("reasons", () => {
     const all = reasons(after.crops[0]!, layer);
     const { plan, outlook } = after.crops[0]!;
     const difference = outlook.netPerArea[layer].minus(plan.netPerArea[layer]).times("100");
-    expect(sum(all.map(({ effect }) => effect)).minus(difference).abs().lt("1e-24")).toBe(true);
+    expect(
+      sum(all.map(({ effect }) => effect))
+        .minus(difference)
+        .abs()
+        .lt("1e-24"),
+    ).toBe(true);
     expect(all[0]!.of).toBe("yield");
     // (4.00 − 0.10) × 100 ac × −15 bu
     expect(all[0]!.effect.toFixed()).toBe("-5850");
@@ -83,17 +125,35 @@ describe("scenarios", () => {
     const fields = [home, harvested(field("Hill", "50", "160"))];
     const farm = seasonFigures({ ...season, fields, harvest: [load("Hill", "8500")] });
     // Home 180 to 200 on 100 acres, Hill 160 to 170 on 50.
-    expect(scenarios(farm.crops[0]!, season.crops[0]!, null).map(({ yield: at }) => at.times("150").toFixed(10))).toEqual(["26000.0000000000", "28500.0000000000", "28500.0000000000"]);
+    expect(scenarios(farm.crops[0]!, season.crops[0]!, null).map(({ yield: at }) => at.times("150").toFixed(10))).toEqual([
+      "26000.0000000000",
+      "28500.0000000000",
+      "28500.0000000000",
+    ]);
   });
 
   it("show the operator's share of what the policy pays", () => {
     const shared = seasonFigures({ ...season, fields: [{ ...home, tenure: "crop share", operatorShare: share("0.6") }] });
     const policy: Policy = {
-      form: "revenue", approvedYield: yieldPerArea("180"), coverage: share("0.75"), projectedPrice: moneyPerUnit("4.8"), harvestPrice: null, harvestPriceOption: false, priceCap: new Decimal("2"),
+      form: "revenue",
+      approvedYield: yieldPerArea("180"),
+      coverage: share("0.75"),
+      projectedPrice: moneyPerUnit("4.8"),
+      harvestPrice: null,
+      harvestPriceOption: false,
+      priceCap: new Decimal("2"),
     };
-    const paid = (of: Policy) => scenarios(shared.crops[0]!, season.crops[0]!, of).map(({ insurance }) => `${insurance!.perArea.toFixed()} at the ${insurance!.priceOf} ${insurance!.price.toFixed()}`);
-    // 135 bu × 4.80 = 648 guaranteed; at the policy's harvest price of 3.00, 180 bu are 540 and 108 short, 200 bu 600 and 48: six tenths of it.
-    expect(paid({ ...policy, harvestPrice: moneyPerUnit("3") })).toEqual(["64.8 at the harvest price 3", "28.8 at the harvest price 3", "28.8 at the harvest price 3"]);
+    const paid = (of: Policy) =>
+      scenarios(shared.crops[0]!, season.crops[0]!, of).map(
+        ({ insurance }) => `${insurance!.perArea.toFixed()} at the ${insurance!.priceOf} ${insurance!.price.toFixed()}`,
+      );
+    // 135 bu × 4.80 = 648 guaranteed; at the policy's harvest price of 3.00, 180 bu are 540 and 108 short, 200 bu 600 and 48: six
+    // tenths of it.
+    expect(paid({ ...policy, harvestPrice: moneyPerUnit("3") })).toEqual([
+      "64.8 at the harvest price 3",
+      "28.8 at the harvest price 3",
+      "28.8 at the harvest price 3",
+    ]);
     // The crop's own low price of 3.50 is the farm's and moves nothing: without a harvest price 180 bu at 4.80 are 864, more than 648.
     expect(paid(policy)).toEqual(Array.from({ length: 3 }, () => "0 at the projected price 4.8"));
   });

@@ -28,14 +28,20 @@ import { whenPaid, type When } from "./whenPaid";
 /**
  * Every flow of the season: purchases on the day they are paid, what is still to be bought and done in its planned
  * month, other cash costs in their month, grain sold in its month of delivery, unsold grain and other income in the month of
- * `grainSold`, costs that move with yield with the grain, and what is left of budget lines. Money without a date is paid as for operating interest.
+ * `grainSold`, costs that move with yield with the grain, and what is left of budget lines. Money without a date is paid as for
+ * operating interest.
  *
  * @param grainSold the month in which grain not sold yet is expected to be paid
  */
 export function seasonFlows(season: Season, figures: SeasonFigures, loans: readonly Loan[], grainSold: Month): readonly Flow[] {
   const facts = fieldFacts(season);
   const when = whenPaid(season, grainSold);
-  const books = itemBooks(season, facts, boughtByItem(season.purchases, () => zero), seasonWork(season, facts).ofItems);
+  const books = itemBooks(
+    season,
+    facts,
+    boughtByItem(season.purchases, () => zero),
+    seasonWork(season, facts).ofItems,
+  );
   const isInterestByBalance = !operatingRate(season.settings, loans).isZero();
   return [
     ...grainFlows(season, figures, grainSold),
@@ -53,22 +59,43 @@ const out = (amount: Decimal) => money(amount.neg());
 
 function grainFlows(season: Season, figures: SeasonFigures, grainSold: Month): readonly Flow[] {
   // Grain of an older year may be of a crop that is not grown this year.
-  const older = season.sales.filter((sale) => !isOfSeason(sale, season.settings.seasonYear))
-    .map(({ delivered, date, quantity, price, source }) => ({ month: monthOf(delivered ?? date), group: "older grain", amount: money(quantity.times(price)), entries: [source] }));
+  const older = season.sales
+    .filter((sale) => !isOfSeason(sale, season.settings.seasonYear))
+    .map(({ delivered, date, quantity, price, source }) => ({
+      month: monthOf(delivered ?? date),
+      group: "older grain",
+      amount: money(quantity.times(price)),
+      entries: [source],
+    }));
   const ofCrops = figures.crops.flatMap(({ crop, outlook, sales, fields }) => {
     const sold = season.sales.filter((sale) => sale.crop === crop && isOfSeason(sale, season.settings.seasonYear));
     const unsold = sales.unsold.gt("0") ? sales.unsold : zero;
     const moving = paidPerUnit({ fields }).minus(linesPerUnit({ fields }));
     const grain = [
-      ...sold.map((sale) => ({ month: monthOf(sale.delivered ?? sale.date), quantity: sale.quantity as Decimal, price: sale.price, entries: [sale.source] })),
+      ...sold.map((sale) => ({
+        month: monthOf(sale.delivered ?? sale.date),
+        quantity: sale.quantity as Decimal,
+        price: sale.price,
+        entries: [sale.source],
+      })),
       { month: grainSold, quantity: unsold, price: outlook.price, entries: [] },
     ];
     // Light grain is docked as it is paid for, so much of it with each part of the grain.
     const [off, all] = [docked(outlook), sum(grain.map(({ quantity }) => quantity))];
     const offUnit = off.isZero() ? zero : off.div(all);
     return [
-      ...grain.map(({ month, quantity, price, entries }) => ({ month, group: "grain sales", amount: money(quantity.times(price.minus(offUnit))), entries })),
-      ...grain.map(({ month, quantity, entries }) => ({ month, group: "drying, haul and selling", amount: out(quantity.times(moving)), entries })),
+      ...grain.map(({ month, quantity, price, entries }) => ({
+        month,
+        group: "grain sales",
+        amount: money(quantity.times(price.minus(offUnit))),
+        entries,
+      })),
+      ...grain.map(({ month, quantity, entries }) => ({
+        month,
+        group: "drying, haul and selling",
+        amount: out(quantity.times(moving)),
+        entries,
+      })),
       { month: grainSold, group: "other income", amount: money(outlook.otherIncomePerArea.times(outlook.area)), entries: [] },
     ];
   });
@@ -84,10 +111,21 @@ function grainFlows(season: Season, figures: SeasonFigures, grainSold: Month): r
 function operationFlows(season: Season, facts: readonly FieldFacts[], bills: ReadonlyMap<Kind, Decimal>, when: When): readonly Flow[] {
   const byField = seasonWork(season, facts).ofOperations;
   const machines = seasonMachineCosts(season, byField).outlook;
-  const parts = season.fields.flatMap((field) => [...(byField.get(field.name)?.values() ?? [])]
-    .flatMap((work) => [...workAt(work, "outlook"), ...work.next.done, ...work.next.left])
-    .flatMap((work) => partsOf(work, machines).filter(({ cash }) => cash)
-      .map(({ kind, perUnit, quantity }) => ({ kind, amount: perUnit.times(quantity), row: work.row, field, isComputed: work.row.cost.basis === "machine" }))));
+  const parts = season.fields.flatMap((field) =>
+    [...(byField.get(field.name)?.values() ?? [])]
+      .flatMap((work) => [...workAt(work, "outlook"), ...work.next.done, ...work.next.left])
+      .flatMap((work) =>
+        partsOf(work, machines)
+          .filter(({ cash }) => cash)
+          .map(({ kind, perUnit, quantity }) => ({
+            kind,
+            amount: perUnit.times(quantity),
+            row: work.row,
+            field,
+            isComputed: work.row.cost.basis === "machine",
+          })),
+      ),
+  );
   const computed = new Map<Kind, Decimal>();
   for (const { kind, amount, isComputed } of parts) if (isComputed) computed.set(kind, (computed.get(kind) ?? zero).plus(amount));
   const uncovered = (kind: Kind): Decimal => {
@@ -95,11 +133,16 @@ function operationFlows(season: Season, facts: readonly FieldFacts[], bills: Rea
     return all.isZero() ? zero : larger(all.minus(bills.get(kind) ?? zero), zero).div(all);
   };
   return parts.flatMap(({ kind, amount, row, field, isComputed }) =>
-    when({ group: kind, amount: out(isComputed ? amount.times(uncovered(kind)) : amount), entries: [row.source] }, kind, row.date, field));
+    when({ group: kind, amount: out(isComputed ? amount.times(uncovered(kind)) : amount), entries: [row.source] }, kind, row.date, field),
+  );
 }
 
-const rentFlows = (season: Season, when: When): readonly Flow[] => season.fields.flatMap((field) => field.rentPerArea === null ? []
-  : when({ group: "cash rent", amount: out(field.rentPerArea.times(field.area)), entries: [field.source] }, "cash rent", null, field));
+const rentFlows = (season: Season, when: When): readonly Flow[] =>
+  season.fields.flatMap((field) =>
+    field.rentPerArea === null
+      ? []
+      : when({ group: "cash rent", amount: out(field.rentPerArea.times(field.area)), entries: [field.source] }, "cash rent", null, field),
+  );
 
 /** @param isInterestByBalance the operating loan's balance bears interest, so that none is paid as it was entered */
 function otherCostFlows(season: Season, facts: readonly FieldFacts[], when: When, isInterestByBalance: boolean): readonly Flow[] {
@@ -114,7 +157,9 @@ function otherCostFlows(season: Season, facts: readonly FieldFacts[], when: When
       if (cost.paidOn !== null || !fieldKinds.has(cost.kind) || over.length === 0) return when(flow, cost.kind, cost.paidOn, null);
       const weights = sharingWeights(over, cost.by, "outlook");
       const whole = sum(weights);
-      return over.flatMap(({ field }, index) => when({ ...flow, amount: money(flow.amount.times(weights[index]!).div(whole)) }, cost.kind, null, field));
+      return over.flatMap(({ field }, index) =>
+        when({ ...flow, amount: money(flow.amount.times(weights[index]!).div(whole)) }, cost.kind, null, field),
+      );
     });
 }
 
@@ -125,6 +170,7 @@ function otherCostFlows(season: Season, facts: readonly FieldFacts[], when: When
 export function termPayments(loan: Loan, settings: Season["settings"]): readonly Flow[] {
   if (loan.kind !== "term") return [];
   const entries = [loan.source];
-  if (loan.payment === null || loan.nextDue === null) return [{ month: null, group: "term loans", amount: out(loanYear(loan, settings).interest), entries }];
+  if (loan.payment === null || loan.nextDue === null)
+    return [{ month: null, group: "term loans", amount: out(loanYear(loan, settings).interest), entries }];
   return loanYear(loan, settings).payments.map(({ month, payment }) => ({ month, group: "term loans", amount: out(payment), entries }));
 }

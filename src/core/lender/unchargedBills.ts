@@ -12,13 +12,25 @@ import { billed, isShared, partOf, sharedCost } from "./itemFlows";
  * What is paid of each kind that no field is charged with: stock, and what machine rows compute already; without the part
  * that landlords pay back.
  */
-export function unchargedBills(books: readonly ItemBook[], facts: readonly FieldFacts[], figures: Pick<SeasonFigures, "unused" | "bills">): ReadonlyMap<Kind, Decimal> {
+export function unchargedBills(
+  books: readonly ItemBook[],
+  facts: readonly FieldFacts[],
+  figures: Pick<SeasonFigures, "unused" | "bills">,
+): ReadonlyMap<Kind, Decimal> {
   const byKind = new Map<Kind, Decimal>();
   for (const book of books) {
     const { item, bought, average } = book;
-    byKind.set(item.kind, (byKind.get(item.kind) ?? zero).plus(item.charged === "as used" ? ofUse(book, figures.unused.get(item.name) ?? nothingUnused).times(average ?? zero) : bought.value.times(ofBills(book, facts))));
+    byKind.set(
+      item.kind,
+      (byKind.get(item.kind) ?? zero).plus(
+        item.charged === "as used"
+          ? ofUse(book, figures.unused.get(item.name) ?? nothingUnused).times(average ?? zero)
+          : bought.value.times(ofBills(book, facts)),
+      ),
+    );
   }
-  for (const kind of new Set(figures.bills.parts.map(({ bill }) => bill.kind))) byKind.set(kind, (byKind.get(kind) ?? zero).plus(unchargedOf(figures, kind)));
+  for (const kind of new Set(figures.bills.parts.map(({ bill }) => bill.kind)))
+    byKind.set(kind, (byKind.get(kind) ?? zero).plus(unchargedOf(figures, kind)));
   return byKind;
 }
 
@@ -31,5 +43,7 @@ function ofUse(book: ItemBook, unused: Unused): Decimal {
 /** As a fraction of the bills, of an item that is charged as it is bought. */
 function ofBills(book: ItemBook, facts: readonly FieldFacts[]): Decimal {
   const isUncharged = (of: FieldFacts) => !isCharged(book.item, of);
-  return partOf(book, facts, isUncharged).minus(partOf(book, facts, (of) => isUncharged(of) && isShared(of)).times(one.minus(sharedCost(book))));
+  return partOf(book, facts, isUncharged).minus(
+    partOf(book, facts, (of) => isUncharged(of) && isShared(of)).times(one.minus(sharedCost(book))),
+  );
 }

@@ -11,7 +11,8 @@ const strip: Readonly<Record<AreaUnit, Decimal>> = { ac: new Decimal("8.25"), ha
  * @throws RangeError where any of the three is zero or less: such a machine gets nowhere, and the reader turns it away
  */
 export function fieldCapacity(unit: AreaUnit, speed: Decimal, width: Decimal, efficiency: Share): AreaPerHour {
-  if ([speed, width, efficiency].some((each) => each.lte("0"))) throw new RangeError("speed, width and field efficiency must be above zero");
+  if ([speed, width, efficiency].some((each) => each.lte("0")))
+    throw new RangeError("speed, width and field efficiency must be above zero");
   return areaPerHour(speed.times(width).times(efficiency).div(strip[unit]));
 }
 

@@ -11,17 +11,40 @@ import { seasonHours, seasonMachines } from "./seasonMachines";
 import { repairsPerYear, salvageValue } from "./wear";
 
 const tractor: MachinePart = {
-  name: "Tractor", listPrice: money("200000"), purchasePrice: money("160000"), age: years("0"), yearsKept: years("10"),
-  hoursAYear: hours("400"), repairClass: "4WD tractor", salvage: { by: "tractor 150 hp up" },
+  name: "Tractor",
+  listPrice: money("200000"),
+  purchasePrice: money("160000"),
+  age: years("0"),
+  yearsKept: years("10"),
+  hoursAYear: hours("400"),
+  repairClass: "4WD tractor",
+  salvage: { by: "tractor 150 hp up" },
 };
 const planterPart: MachinePart = {
-  name: "Planter", listPrice: money("90000"), purchasePrice: money("80000"), age: years("0"), yearsKept: years("10"),
-  hoursAYear: hours("100"), repairClass: null, salvage: { stated: money("30000") },
+  name: "Planter",
+  listPrice: money("90000"),
+  purchasePrice: money("80000"),
+  age: years("0"),
+  yearsKept: years("10"),
+  hoursAYear: hours("100"),
+  repairClass: null,
+  salvage: { stated: money("30000") },
 };
 const planter: Machine = {
-  name: "Planting", main: planterPart, tractor, power: new Decimal("200"), width: new Decimal("30"), speed: new Decimal("5.5"),
-  fieldEfficiency: share("0.65"), realRate: yearlyRate("0.05"), taxesInsuranceHousing: yearlyRate("0.01"), wage: moneyPerHour("20"),
-  labour: "unpaid labour", fuelPrice: money("4"), fuelPerArea: null, source: { table: "Machines", row: 1 },
+  name: "Planting",
+  main: planterPart,
+  tractor,
+  power: new Decimal("200"),
+  width: new Decimal("30"),
+  speed: new Decimal("5.5"),
+  fieldEfficiency: share("0.65"),
+  realRate: yearlyRate("0.05"),
+  taxesInsuranceHousing: yearlyRate("0.01"),
+  wage: moneyPerHour("20"),
+  labour: "unpaid labour",
+  fuelPrice: money("4"),
+  fuelPerArea: null,
+  source: { table: "Machines", row: 1 },
 };
 const stated = { main: hours("100"), tractor: hours("400") };
 const named = (cost: ReturnType<typeof machineCost>, name: string) => cost.lines.find((line) => line.name === name)!;
@@ -44,7 +67,8 @@ describe("machineCost", () => {
   });
 
   it("owns both parts, each over its own hours", () => {
-    // Worked apart in binary arithmetic: planter (50,000 × 0.129504575 + 30,000 × 0.05) ÷ 100; tractor's salvage 200,000 × (0.9756 − 0.1187√10 − 0.0019·20)².
+    // Worked apart in binary arithmetic: planter (50,000 × 0.129504575 + 30,000 × 0.05) ÷ 100; tractor's salvage 200,000 ×
+    // (0.9756 − 0.1187√10 − 0.0019·20)².
     const salvage = salvageValue(tractor, hours("400"));
     expect(salvage.toFixed(0)).toBe("63222");
     expect(named(cost, "Capital recovery").perHour.toFixed(4)).toBe("118.9880");
@@ -63,10 +87,17 @@ describe("machineCost", () => {
   });
 
   it("costs the same in hectares and kilowatts as in acres and horsepower", () => {
-    const metric = machineCost({
-      ...planter, power: new Decimal("200").times("0.74569987158227022"), width: new Decimal("30").times("0.3048"),
-      speed: new Decimal("5.5").times("1.609344"), fuelPrice: money(new Decimal("4").div("3.785411784")),
-    }, "ha", stated);
+    const metric = machineCost(
+      {
+        ...planter,
+        power: new Decimal("200").times("0.74569987158227022"),
+        width: new Decimal("30").times("0.3048"),
+        speed: new Decimal("5.5").times("1.609344"),
+        fuelPrice: money(new Decimal("4").div("3.785411784")),
+      },
+      "ha",
+      stated,
+    );
     expect(metric.perArea.times("0.40468564224").toFixed(12)).toBe(cost.perArea.toFixed(12));
   });
 
@@ -91,13 +122,18 @@ describe("a machine of little", () => {
 });
 
 describe("fieldCapacity", () => {
-  it.each([["0", "30", "0.65"], ["5.5", "0", "0.65"], ["5.5", "30", "0"]])("refuses speed %s, width %s, efficiency %s: such a machine gets nowhere", (speed, width, efficiency) => {
+  it.each([
+    ["0", "30", "0.65"],
+    ["5.5", "0", "0.65"],
+    ["5.5", "30", "0"],
+  ])("refuses speed %s, width %s, efficiency %s: such a machine gets nowhere", (speed, width, efficiency) => {
     expect(() => fieldCapacity("ac", new Decimal(speed), new Decimal(width), share(efficiency))).toThrow(RangeError);
   });
 });
 
 describe("ownOrHire", () => {
-  const against = (customRate: string, perYear = "100") => ownOrHire(moneyPerYear("1000"), moneyPerArea("8"), moneyPerArea(customRate), area(perYear));
+  const against = (customRate: string, perYear = "100") =>
+    ownOrHire(moneyPerYear("1000"), moneyPerArea("8"), moneyPerArea(customRate), area(perYear));
   it("never pays where hiring costs no more than running one's own", () => {
     expect(against("8").breakEvenArea).toBeNull();
     expect(against("8.5").breakEvenArea!.toString()).toBe("2000");
@@ -121,19 +157,27 @@ describe("wear", () => {
   });
 
   it("never leaves more after more years", () => {
-    fc.assert(fc.property(fc.integer({ min: 1, max: 29 }), fc.integer({ min: 0, max: 2000 }), (kept, used) => {
-      const of = (n: number) => salvageValue({ ...tractor, yearsKept: years(String(n)) }, hours(String(used)));
-      expect(of(kept + 1).lte(of(kept))).toBe(true);
-    }));
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 29 }), fc.integer({ min: 0, max: 2000 }), (kept, used) => {
+        const of = (n: number) => salvageValue({ ...tractor, yearsKept: years(String(n)) }, hours(String(used)));
+        expect(of(kept + 1).lte(of(kept))).toBe(true);
+      }),
+    );
   });
 });
 
 describe("seasonMachines", () => {
   const unstated: Machine = { ...planter, main: { ...planterPart, hoursAYear: null }, tractor: { ...tractor, hoursAYear: null } };
   const cultivating: Machine = {
-    ...unstated, name: "Cultivating", main: { ...planterPart, name: "Cultivator", hoursAYear: null }, tractor: { ...tractor, name: "TRACTOR ", hoursAYear: null },
+    ...unstated,
+    name: "Cultivating",
+    main: { ...planterPart, name: "Cultivator", hoursAYear: null },
+    tractor: { ...tractor, name: "TRACTOR ", hoursAYear: null },
   };
-  const worked = new Map([["Planting", area("1300")], ["Cultivating", area("650")]]);
+  const worked = new Map([
+    ["Planting", area("1300")],
+    ["Cultivating", area("650")],
+  ]);
 
   it("takes hours from the season's passes where none are stated, one tractor before two implements counting both", () => {
     const costs = seasonMachines([unstated, cultivating], "ac", worked);
@@ -147,6 +191,8 @@ describe("seasonMachines", () => {
   });
 
   it("keeps to the hours that are stated", () => {
-    expect(seasonMachines([planter], "ac", worked).get("Planting")!.perArea.toString()).toBe(machineCost(planter, "ac", stated).perArea.toString());
+    expect(seasonMachines([planter], "ac", worked).get("Planting")!.perArea.toString()).toBe(
+      machineCost(planter, "ac", stated).perArea.toString(),
+    );
   });
 });

@@ -2,7 +2,17 @@
 import { capitalRecovery } from "../capitalRecovery";
 import { Decimal, sum, zero } from "../decimal";
 import type { Kind } from "../kinds";
-import { moneyPerArea, moneyPerHour, moneyPerYear, type AreaPerHour, type AreaUnit, type Hours, type MoneyPerArea, type MoneyPerHour, type MoneyPerYear } from "../units";
+import {
+  moneyPerArea,
+  moneyPerHour,
+  moneyPerYear,
+  type AreaPerHour,
+  type AreaUnit,
+  type Hours,
+  type MoneyPerArea,
+  type MoneyPerHour,
+  type MoneyPerYear,
+} from "../units";
 import { fieldCapacity } from "./fieldCapacity";
 import { dieselPerHour, lubePerFuel } from "./fuel";
 import type { Machine, MachinePart } from "./machine";
@@ -41,7 +51,11 @@ export type PartHours = { readonly main: Hours; readonly tractor: Hours | null }
 export type OwnershipPerYear = { readonly capitalRecovery: MoneyPerYear; readonly taxesInsuranceHousing: MoneyPerYear };
 
 /** Capital recovery at the real rate, and taxes, insurance and housing on the mean of price and salvage value. */
-export function ownershipPerYear(part: MachinePart, hoursAYear: Hours, { realRate, taxesInsuranceHousing }: Pick<Machine, "realRate" | "taxesInsuranceHousing">): OwnershipPerYear {
+export function ownershipPerYear(
+  part: MachinePart,
+  hoursAYear: Hours,
+  { realRate, taxesInsuranceHousing }: Pick<Machine, "realRate" | "taxesInsuranceHousing">,
+): OwnershipPerYear {
   const salvage = salvageValue(part, hoursAYear);
   return {
     capitalRecovery: capitalRecovery(part.purchasePrice, salvage, realRate, part.yearsKept),
@@ -62,8 +76,12 @@ export function machineCost(machine: Machine, unit: AreaUnit, partHours: PartHou
     sum(worked.map(({ part, hours }) => perYear(part, hours).div(hours)));
   const owned = (name: keyof OwnershipPerYear) => perHourOfAll((part, hours) => ownershipPerYear(part, hours, machine)[name]);
   const fuel = fuelPerHour(machine, unit, capacity);
-  const line = (name: MachineCostName, kind: MachineCostLine["kind"], perHour: Decimal): MachineCostLine =>
-    ({ name, kind, perHour: moneyPerHour(perHour), perArea: moneyPerArea(perHour.div(capacity)) });
+  const line = (name: MachineCostName, kind: MachineCostLine["kind"], perHour: Decimal): MachineCostLine => ({
+    name,
+    kind,
+    perHour: moneyPerHour(perHour),
+    perArea: moneyPerArea(perHour.div(capacity)),
+  });
   const lines = [
     line("Fuel", "fuel", fuel),
     line("Lube", "fuel", fuel.times(lubePerFuel)),
@@ -75,7 +93,9 @@ export function machineCost(machine: Machine, unit: AreaUnit, partHours: PartHou
   const total = (of: readonly MachineCostLine[]) => moneyPerArea(sum(of.map((each) => each.perArea)));
   const ofKind = (kind: Kind) => lines.filter((each) => each.kind === kind);
   return {
-    machine, capacity, lines,
+    machine,
+    capacity,
+    lines,
     running: total(lines.filter((each) => each.kind !== "machine ownership")),
     ownership: total(ofKind("machine ownership")),
     perArea: total(lines),

@@ -21,7 +21,9 @@ export function ownOrHire(ownership: MoneyPerYear, running: MoneyPerArea, custom
   const own = moneyPerArea(ownership.div(perYear).plus(running));
   const margin = customRate.minus(running);
   return {
-    own, hire: customRate, saved: moneyPerArea(customRate.minus(own)),
+    own,
+    hire: customRate,
+    saved: moneyPerArea(customRate.minus(own)),
     breakEvenArea: margin.lte("0") ? null : area(ownership.div(margin)),
   };
 }

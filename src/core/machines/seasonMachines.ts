@@ -20,9 +20,12 @@ export function seasonMachines(machines: readonly Machine[], unit: AreaUnit, wor
     for (const key of new Set(partsOf(machine).map(partKey))) byPart.set(key, hours(sum([byPart.get(key) ?? zero, taken])));
   }
   const hoursOf = (part: MachinePart): Hours => part.hoursAYear ?? byPart.get(partKey(part))!;
-  return new Map(machines.map((machine) => [machine.name, machineCost(machine, unit, {
-    main: hoursOf(machine.main), tractor: machine.tractor === null ? null : hoursOf(machine.tractor),
-  })]));
+  return new Map(
+    machines.map((machine) => [
+      machine.name,
+      machineCost(machine, unit, { main: hoursOf(machine.main), tractor: machine.tractor === null ? null : hoursOf(machine.tractor) }),
+    ]),
+  );
 }
 
 /** Hours that a machine works in the season: its area ÷ its field capacity. */

@@ -58,16 +58,38 @@ export const isCapital = ({ basis, yearsKept }: ChangeLine): boolean => yearsKep
 type Short = { readonly item: string; readonly unit: string; readonly quantity: Decimal | null; readonly price: Money | Grain | null };
 
 /** A line on the basis "per acre". */
-export const perAcre = (quadrant: Quadrant, { item, unit, quantity, price }: Short): ChangeLine =>
-  ({ quadrant, item, unit, quantity, price, basis: "per acre", yearsKept: null, salvage: null, source: null });
+export const perAcre = (quadrant: Quadrant, { item, unit, quantity, price }: Short): ChangeLine => ({
+  quadrant,
+  item,
+  unit,
+  quantity,
+  price,
+  basis: "per acre",
+  yearsKept: null,
+  salvage: null,
+  source: null,
+});
 
 /** A line on the basis "per year". */
-export const perYear = (quadrant: Quadrant, { item, unit, quantity, price }: Short): ChangeLine =>
-  ({ quadrant, item, unit, quantity, price, basis: "per year", yearsKept: null, salvage: null, source: null });
+export const perYear = (quadrant: Quadrant, { item, unit, quantity, price }: Short): ChangeLine => ({
+  quadrant,
+  item,
+  unit,
+  quantity,
+  price,
+  basis: "per year",
+  yearsKept: null,
+  salvage: null,
+  source: null,
+});
 
 /** A lump sum that serves for years. */
-export const outlay = (quadrant: Quadrant, { item, unit, quantity, price }: Short, yearsKept: Years, salvage: Money = money(zero)): ChangeLine =>
-  ({ quadrant, item, unit, quantity, price, basis: "lump sum", yearsKept, salvage, source: null });
+export const outlay = (
+  quadrant: Quadrant,
+  { item, unit, quantity, price }: Short,
+  yearsKept: Years,
+  salvage: Money = money(zero),
+): ChangeLine => ({ quadrant, item, unit, quantity, price, basis: "lump sum", yearsKept, salvage, source: null });
 
 /** A cost or return of one amount per area. */
 export const amountPerAcre = (quadrant: Quadrant, item: string, amount: Decimal, areaUnit: string): ChangeLine =>

@@ -9,14 +9,19 @@ import { priceYieldGrid, strip, type PriceYieldGrid, type Strip } from "./strip"
 
 /** The crop's prices; where no low or high one is entered the strip has the expected one in its place. */
 export type PriceRange = {
-  readonly low: MoneyPerUnit | null; readonly expected: MoneyPerUnit; readonly high: MoneyPerUnit | null;
+  readonly low: MoneyPerUnit | null;
+  readonly expected: MoneyPerUnit;
+  readonly high: MoneyPerUnit | null;
   /** Yield outlook of what the change is about: a line of more than half of it is a crop, not a difference. Left out: not known. */
   readonly cropYield?: Yield;
 };
 
 export type ChangeAnswer = {
   readonly net: NetChange;
-  /** The line whose quantity is the yield gain: the first added return that is blank, else that sells grain, else the first; `null` where none is added. */
+  /**
+   * The line whose quantity is the yield gain: the first added return that is blank, else that sells grain, else the first;
+   * `null` where none is added.
+   */
   readonly gain: ChangeLine | null;
   readonly breakEven: {
     /** Quantity of `gain` at which the change pays; `null` without such a line. */
@@ -50,7 +55,10 @@ export function changeAnswer(change: Change, prices: PriceRange | null): ChangeA
   const atPrices = sellsGrain && prices !== null && (prices.low !== null || prices.high !== null) ? priceStrip(change, prices) : null;
   const net = netChange(change);
   return {
-    net, gain, grid: prices === null || net.net.perYear === null ? null : gridOf(change, prices), strip: atPrices,
+    net,
+    gain,
+    grid: prices === null || net.net.perYear === null ? null : gridOf(change, prices),
+    strip: atPrices,
     gainNeeded: gain === null || atPrices === null ? null : gainStrip(change.lines.indexOf(gain), atPrices),
     breakEven: {
       yieldGain: gain === null ? null : breakEven(change, { of: "quantity", line: gain }),
@@ -74,8 +82,12 @@ function priceStrip(change: Change, { low, expected, high }: PriceRange): Strip<
 function gridOf(change: Change, { low, expected, high, cropYield }: PriceRange): PriceYieldGrid | null {
   const isDifference = ({ price, quantity }: ChangeLine) =>
     isGrain(price) && quantity !== null && !quantity.isZero() && (cropYield === undefined || quantity.abs().times("2").lte(cropYield));
-  const line = change.lines.find((each) => each.quadrant === "added returns" && isDifference(each)) ?? change.lines.find((each) => each.quadrant === "reduced returns" && isDifference(each));
-  return line === undefined ? null : priceYieldGrid(change, line, line.quantity!, { low: low ?? expected, expected, high: high ?? expected });
+  const line =
+    change.lines.find((each) => each.quadrant === "added returns" && isDifference(each)) ??
+    change.lines.find((each) => each.quadrant === "reduced returns" && isDifference(each));
+  return line === undefined
+    ? null
+    : priceYieldGrid(change, line, line.quantity!, { low: low ?? expected, expected, high: high ?? expected });
 }
 
 // eslint-disable-next-line no-restricted-syntax -- a place in a list is not a quantity

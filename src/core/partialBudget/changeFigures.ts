@@ -25,7 +25,15 @@ export function changeFigures({ changes = [], crops: entered }: Season, crops: r
     if (change.target !== null && crop === null) throw new RangeError(`the change ${change.name} is about a crop that no field grows`);
     const prices = entered.find(({ name }) => name === crop?.crop);
     const priced = withGrain(change, crop);
-    const range: PriceRange | null = prices === undefined ? null : { low: prices.lowPrice, expected: prices.price, high: prices.highPrice, ...(crop !== null && { cropYield: budgetOf(change.target!, crop).yields.used }) };
+    const range: PriceRange | null =
+      prices === undefined
+        ? null
+        : {
+            low: prices.lowPrice,
+            expected: prices.price,
+            high: prices.highPrice,
+            ...(crop !== null && { cropYield: budgetOf(change.target!, crop).yields.used }),
+          };
     return { ...changeAnswer(priced, range), change: priced, crop: crop?.crop ?? null };
   });
 }

@@ -6,9 +6,18 @@ import { netOfGrain } from "./change";
 import { grainBeforeDrying, grainOf } from "./grain";
 
 const figures = budget({
-  area: area("80"), yields: { goal: yieldPerArea("200"), outlook: yieldPerArea("190"), proven: null, used: yieldPerArea("190") }, harvested: false,
-  crop: { price: moneyPerUnit("4.20"), lowPrice: null }, operatorShare: share("0.5"), fixed: () => new Map(), interestInFull: { fixed: () => zero, moving: zero }, otherIncome: moneyPerArea("0"),
-  moving: new Map([["drying", moneyPerUnit("0.20")], ["haul", moneyPerUnit("0.15")]]),
+  area: area("80"),
+  yields: { goal: yieldPerArea("200"), outlook: yieldPerArea("190"), proven: null, used: yieldPerArea("190") },
+  harvested: false,
+  crop: { price: moneyPerUnit("4.20"), lowPrice: null },
+  operatorShare: share("0.5"),
+  fixed: () => new Map(),
+  interestInFull: { fixed: () => zero, moving: zero },
+  otherIncome: moneyPerArea("0"),
+  moving: new Map([
+    ["drying", moneyPerUnit("0.20")],
+    ["haul", moneyPerUnit("0.15")],
+  ]),
 });
 
 describe("grainOf", () => {

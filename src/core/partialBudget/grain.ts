@@ -5,8 +5,14 @@ import { moneyPerUnit } from "../units";
 import type { Grain } from "./change";
 
 /** Price, moving cost and share as they stand in a budget of a field or a crop: drying at its expected moisture included. */
-export const grainOf = ({ price, moving, operatorShare }: Budget): Grain => ({ price, moving: moving.layers.operating, share: operatorShare });
+export const grainOf = ({ price, moving, operatorShare }: Budget): Grain => ({
+  price,
+  moving: moving.layers.operating,
+  share: operatorShare,
+});
 
 /** The same without drying, for changes in which the moisture itself changes: another hybrid, a reseeding. */
-export const grainBeforeDrying = (budget: Budget): Grain =>
-  ({ ...grainOf(budget), moving: moneyPerUnit(budget.moving.layers.operating.minus(budget.moving.byKind.get("drying") ?? zero)) });
+export const grainBeforeDrying = (budget: Budget): Grain => ({
+  ...grainOf(budget),
+  moving: moneyPerUnit(budget.moving.layers.operating.minus(budget.moving.byKind.get("drying") ?? zero)),
+});

@@ -48,15 +48,26 @@ export function netChange(change: Change): NetChange {
   const known = sum(amounts.map(({ line, perYear }) => (perYear === null ? zero : perYear.times(signOf(line)))));
   const blank = amounts.filter(({ perYear }) => perYear === null).map(({ line }) => line);
   return {
-    change, blank,
-    quadrants: Object.fromEntries(quadrants.map((quadrant) => [quadrant, ofQuadrant(amounts.filter(({ line }) => line.quadrant === quadrant), change)])) as Record<Quadrant, QuadrantAmount>,
+    change,
+    blank,
+    quadrants: Object.fromEntries(
+      quadrants.map((quadrant) => [
+        quadrant,
+        ofQuadrant(
+          amounts.filter(({ line }) => line.quadrant === quadrant),
+          change,
+        ),
+      ]),
+    ) as Record<Quadrant, QuadrantAmount>,
     net: amount(blank.length === 0 ? known : null, change),
     netOfKnown: { perYear: money(known), perArea: moneyPerArea(known.div(change.area)) },
   };
 }
 
-const amount = (perYear: Decimal | null, { area }: Change): Amount =>
-  ({ perYear: perYear === null ? null : money(perYear), perArea: perYear === null ? null : moneyPerArea(perYear.div(area)) });
+const amount = (perYear: Decimal | null, { area }: Change): Amount => ({
+  perYear: perYear === null ? null : money(perYear),
+  perArea: perYear === null ? null : moneyPerArea(perYear.div(area)),
+});
 
 function ofQuadrant(lines: readonly LineAmount[], change: Change): QuadrantAmount {
   const values = lines.map(({ perYear }) => perYear);

@@ -42,12 +42,19 @@ export function overlays(crops: readonly CropFigures[], changes: readonly Change
     const outlook = crop.outlook.netPerArea.full;
     const known = added.every(({ inAll }) => inAll !== null);
     const total = outlook.times(crop.area).plus(sum(added.map(({ inAll }) => inAll ?? zero)));
-    return [{
-      crop: crop.crop, area: crop.area, added, outlook: { perArea: outlook, inAll: money(outlook.times(crop.area)) },
-      withChanges: known ? { perArea: moneyPerArea(total.div(crop.area)), inAll: money(total) } : null,
-    }];
+    return [
+      {
+        crop: crop.crop,
+        area: crop.area,
+        added,
+        outlook: { perArea: outlook, inAll: money(outlook.times(crop.area)) },
+        withChanges: known ? { perArea: moneyPerArea(total.div(crop.area)), inAll: money(total) } : null,
+      },
+    ];
   });
 }
 
-const amounts = (inAll: Decimal | null, area: Area) =>
-  ({ inAll: inAll === null ? null : money(inAll), perArea: inAll === null ? null : moneyPerArea(inAll.div(area)) });
+const amounts = (inAll: Decimal | null, area: Area) => ({
+  inAll: inAll === null ? null : money(inAll),
+  perArea: inAll === null ? null : moneyPerArea(inAll.div(area)),
+});

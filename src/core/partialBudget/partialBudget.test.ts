@@ -11,7 +11,12 @@ import { strip } from "./strip";
 
 const grain = { price: moneyPerUnit("4.20"), moving: moneyPerUnit("0.30"), share: share("0.5") };
 const gain = perAcre("added returns", { item: "Yield gain", unit: "bu/ac", quantity: null, price: grain });
-const wheels = outlay("added costs", { item: "Wheels", unit: "rows", quantity: new Decimal("12"), price: money("300") }, years("6"), money("600"));
+const wheels = outlay(
+  "added costs",
+  { item: "Wheels", unit: "rows", quantity: new Decimal("12"), price: money("300") },
+  years("6"),
+  money("600"),
+);
 const upkeep = amountPerAcre("added costs", "Upkeep", new Decimal("0.40"), "ac");
 const insurance = perYear("added costs", { item: "Insurance", unit: "year", quantity: one, price: money("90") });
 const change: Change = { name: "Wheels", area: area("900"), rate: yearlyRate("0.08"), lines: [gain, wheels, upkeep, insurance] };
@@ -33,11 +38,17 @@ describe("netChange", () => {
   it("adds the quadrants that speak for the change and takes the others off", () => {
     const result = netChange(known);
     const of = (quadrant: ChangeLine["quadrant"]) => result.quadrants[quadrant].perYear!;
-    expect(of("added returns").plus(of("reduced costs")).minus(of("added costs")).minus(of("reduced returns")).toString()).toBe(result.net.perYear!.toString());
+    expect(of("added returns").plus(of("reduced costs")).minus(of("added costs")).minus(of("reduced returns")).toString()).toBe(
+      result.net.perYear!.toString(),
+    );
   });
 
   it("spreads an outlay per acre over its years, its salvage per acre too", () => {
-    const tile: ChangeLine = { ...perAcre("added costs", { item: "Tile", unit: "ac", quantity: one, price: money("900") }), yearsKept: years("30"), salvage: money("0") };
+    const tile: ChangeLine = {
+      ...perAcre("added costs", { item: "Tile", unit: "ac", quantity: one, price: money("900") }),
+      yearsKept: years("30"),
+      salvage: money("0"),
+    };
     const result = netChange({ ...change, rate: yearlyRate("0"), lines: [tile] });
     expect(result.net.perArea!.toString()).toBe("-30");
     const withSalvage = netChange({ ...change, rate: yearlyRate("0"), lines: [{ ...tile, salvage: money("300") }] });
@@ -65,7 +76,8 @@ describe("breakEven", () => {
     ["the area", known, { of: "area" }],
     ["the years", known, { of: "years kept", line: wheels }],
   ];
-  const sameLine = (on: Change, entry: Entry): Entry => ("line" in entry ? { ...entry, line: on.lines.find(({ item }) => item === entry.line.item)! } : entry);
+  const sameLine = (on: Change, entry: Entry): Entry =>
+    "line" in entry ? { ...entry, line: on.lines.find(({ item }) => item === entry.line.item)! } : entry;
 
   it.each(entries)("for %s brings the net change to nothing, and pays on the side that it names", (_, on, asked) => {
     const entry = sameLine(on, asked);
@@ -79,18 +91,46 @@ describe("breakEven", () => {
 
   it("brings any change to nothing, whatever its entries", () => {
     const amounts = fc.integer({ min: 1, max: 500_000 }).map((cents) => new Decimal(`${cents}e-2`));
-    fc.assert(fc.property(amounts, amounts, amounts, fc.integer({ min: 1, max: 5_000 }), fc.integer({ min: 0, max: 1_500 }), fc.integer({ min: 1, max: 20 }), (price, cost, spared, acres, basisPoints, kept) => {
-      const buy = outlay("added costs", { item: "Buy", unit: "piece", quantity: one, price: money(price) }, years(String(kept)));
-      const of: Change = {
-        name: "Any", area: area(String(acres)), rate: yearlyRate(`${basisPoints}e-4`),
-        lines: [{ ...gain, quantity: new Decimal("2") }, buy, amountPerAcre("added costs", "Cost", cost, "ac"), perYear("reduced costs", { item: "Spared", unit: "year", quantity: one, price: money(spared) })],
-      };
-      for (const entry of [{ of: "quantity", line: of.lines[0]! }, { of: "price", line: buy }, { of: "grain price" }, { of: "area" }, { of: "years kept", line: buy }] as const satisfies readonly Entry[]) {
-        const result = breakEven(of, entry);
-        if (result.found) expect(netChange(withEntries(of, [{ entry, value: result.value }])).net.perYear!.abs().lt("1e-15")).toBe(true);
-        else expect(["area", "years kept"]).toContain(entry.of);
-      }
-    }));
+    fc.assert(
+      fc.property(
+        amounts,
+        amounts,
+        amounts,
+        fc.integer({ min: 1, max: 5_000 }),
+        fc.integer({ min: 0, max: 1_500 }),
+        fc.integer({ min: 1, max: 20 }),
+        (price, cost, spared, acres, basisPoints, kept) => {
+          const buy = outlay("added costs", { item: "Buy", unit: "piece", quantity: one, price: money(price) }, years(String(kept)));
+          const of: Change = {
+            name: "Any",
+            area: area(String(acres)),
+            rate: yearlyRate(`${basisPoints}e-4`),
+            lines: [
+              { ...gain, quantity: new Decimal("2") },
+              buy,
+              amountPerAcre("added costs", "Cost", cost, "ac"),
+              perYear("reduced costs", { item: "Spared", unit: "year", quantity: one, price: money(spared) }),
+            ],
+          };
+          for (const entry of [
+            { of: "quantity", line: of.lines[0]! },
+            { of: "price", line: buy },
+            { of: "grain price" },
+            { of: "area" },
+            { of: "years kept", line: buy },
+          ] as const satisfies readonly Entry[]) {
+            const result = breakEven(of, entry);
+            if (result.found)
+              expect(
+                netChange(withEntries(of, [{ entry, value: result.value }]))
+                  .net.perYear!.abs()
+                  .lt("1e-15"),
+              ).toBe(true);
+            else expect(["area", "years kept"]).toContain(entry.of);
+          }
+        },
+      ),
+    );
   });
 
   it("says that another entry is blank", () => {
@@ -117,9 +157,15 @@ describe("breakEven", () => {
   it("finds no years where what comes back is just the interest", () => {
     const buy = outlay("added costs", { item: "Buy", unit: "piece", quantity: one, price: money("1000") }, years("5"));
     const back = (amount: string) => perYear("reduced costs", { item: "Spared", unit: "year", quantity: one, price: money(amount) });
-    expect(breakEven({ ...change, lines: [buy, back("80")] }, { of: "years kept", line: buy })).toEqual({ found: false, why: "pays at no value" });
+    expect(breakEven({ ...change, lines: [buy, back("80")] }, { of: "years kept", line: buy })).toEqual({
+      found: false,
+      why: "pays at no value",
+    });
     const spared = outlay("reduced costs", { item: "Old", unit: "piece", quantity: one, price: money("1000") }, years("5"));
-    expect(breakEven({ ...change, lines: [spared, back("5")] }, { of: "years kept", line: spared })).toEqual({ found: false, why: "pays at any value" });
+    expect(breakEven({ ...change, lines: [spared, back("5")] }, { of: "years kept", line: spared })).toEqual({
+      found: false,
+      why: "pays at any value",
+    });
   });
 
   it("solves the years of an outlay on every acre, and of less than a dollar", () => {
@@ -139,11 +185,20 @@ describe("breakEven", () => {
   });
 
   it("finds an area of half an acre, and says which side pays where every acre gains cents", () => {
-    const of = (perAcreGain: string, once: string): Change => ({ ...change, lines: [amountPerAcre("added returns", "Gain", new Decimal(perAcreGain), "ac"), perYear("added costs", { item: "Once", unit: "year", quantity: one, price: money(once) })] });
+    const of = (perAcreGain: string, once: string): Change => ({
+      ...change,
+      lines: [
+        amountPerAcre("added returns", "Gain", new Decimal(perAcreGain), "ac"),
+        perYear("added costs", { item: "Once", unit: "year", quantity: one, price: money(once) }),
+      ],
+    });
     const small = breakEven(of("0.8", "0.4"), { of: "area" });
     expect(small).toMatchObject({ found: true, pays: "above" });
     expect(small.found && small.value.toString()).toBe("0.5");
-    expect(breakEven({ ...of("0.8", "0.4"), lines: of("0.8", "0.4").lines.slice(0, 1) }, { of: "area" })).toEqual({ found: false, why: "pays at any value" });
+    expect(breakEven({ ...of("0.8", "0.4"), lines: of("0.8", "0.4").lines.slice(0, 1) }, { of: "area" })).toEqual({
+      found: false,
+      why: "pays at any value",
+    });
   });
 
   it("solves the years of an outlay that is spared: the fewer, the better", () => {
@@ -159,7 +214,9 @@ describe("breakEven", () => {
 describe("withEntries", () => {
   it("sets several entries at once and leaves the others as they are", () => {
     const at = withEntries(change, [
-      { entry: { of: "quantity", line: gain }, value: new Decimal("2") }, { entry: { of: "grain price" }, value: new Decimal("5") }, { entry: { of: "area" }, value: new Decimal("100") },
+      { entry: { of: "quantity", line: gain }, value: new Decimal("2") },
+      { entry: { of: "grain price" }, value: new Decimal("5") },
+      { entry: { of: "area" }, value: new Decimal("100") },
     ]);
     expect(at.area.toString()).toBe("100");
     expect(at.lines[0]).toMatchObject({ quantity: new Decimal("2"), price: { price: new Decimal("5"), moving: grain.moving } });
@@ -194,10 +251,20 @@ describe("payback", () => {
     const tile: ChangeLine = { ...amountPerAcre("added costs", "Tile", new Decimal("9"), "ac"), yearsKept: years("30") };
     expect(payback({ ...known, lines: [known.lines[0]!, tile] })!.outlay.toString()).toBe("8100");
     const clip = outlay("added costs", { item: "Clip", unit: "piece", quantity: one, price: money("0.9") }, years("3"));
-    expect(payback({ ...known, lines: [clip, perYear("reduced costs", { item: "Spared", unit: "year", quantity: one, price: money("0.3") })] })!.simple.toString()).toBe("3");
+    expect(
+      payback({
+        ...known,
+        lines: [clip, perYear("reduced costs", { item: "Spared", unit: "year", quantity: one, price: money("0.3") })],
+      })!.simple.toString(),
+    ).toBe("3");
   });
   it("is none where what comes back is used up to the cent", () => {
-    expect(payback({ ...known, lines: [wheels, insurance, perYear("reduced costs", { item: "Spared", unit: "year", quantity: one, price: money("90") })] })).toBeNull();
+    expect(
+      payback({
+        ...known,
+        lines: [wheels, insurance, perYear("reduced costs", { item: "Spared", unit: "year", quantity: one, price: money("90") })],
+      }),
+    ).toBeNull();
   });
   it("of uneven amounts may take all of the last year, and nothing takes no time", () => {
     expect(paybackOfFlows(money("300"), [money("100"), money("200")], yearlyRate("0"))!.toString()).toBe("2");
@@ -209,4 +276,3 @@ describe("payback", () => {
     expect(payback({ ...known, lines: [wheels, upkeep] })).toBeNull();
   });
 });
-

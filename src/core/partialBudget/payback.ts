@@ -29,7 +29,12 @@ export function payback(change: Change): Payback | null {
     if (price === null || line.quantity === null) return null;
     if (isCapital(line)) {
       const times = line.basis === "per acre" ? change.area : one;
-      out = out.plus(line.quantity.times(price).times(times).times(speaksFor(line.quadrant) ? one.neg() : one));
+      out = out.plus(
+        line.quantity
+          .times(price)
+          .times(times)
+          .times(speaksFor(line.quadrant) ? one.neg() : one),
+      );
     } else {
       yearly = yearly.plus(amountPerYear(line, change)!.times(signOf(line)));
     }

@@ -4,7 +4,10 @@ import type { Change, ChangeLine } from "./change";
 import type { LayoutName } from "./layouts/layout";
 
 export type SeasonChangeLine = ChangeLine & {
-  /** Whether it sells (or keeps, or loses) the crop of the change at what a unit nets; `price` is then `null` until the season is computed. */
+  /**
+   * Whether it sells (or keeps, or loses) the crop of the change at what a unit nets; `price` is then `null` until the season is
+   * computed.
+   */
   readonly sellsCrop: boolean;
 };
 

@@ -26,7 +26,10 @@ const halfAsMuchAgain = new Decimal("1.5");
 export function priceYieldGrid(change: Change, line: ChangeLine, entered: Decimal, prices: Strip<MoneyPerUnit>): PriceYieldGrid {
   const quantities = { low: zero, expected: entered, high: entered.times(halfAsMuchAgain) };
   const at = (quantity: Decimal) => {
-    const setting = (price: MoneyPerUnit): readonly Setting[] => [{ entry: { of: "quantity", line }, value: quantity }, { entry: { of: "grain price" }, value: price }];
+    const setting = (price: MoneyPerUnit): readonly Setting[] => [
+      { entry: { of: "quantity", line }, value: quantity },
+      { entry: { of: "grain price" }, value: price },
+    ];
     return strip(change, { low: setting(prices.low), expected: setting(prices.expected), high: setting(prices.high) });
   };
   return { line, quantities, net: { low: at(quantities.low), expected: at(quantities.expected), high: at(quantities.high) } };

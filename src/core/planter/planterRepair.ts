@@ -48,7 +48,8 @@ export function stateOf(check: PlanterCheck): { readonly state: PartState; reado
 }
 
 /** A part that the eye found good although its size says that it is due. */
-export const isUnlike = ({ state, check }: PlanterPart): boolean => state === "due" && check.finding !== null && check.finding !== "replace";
+export const isUnlike = ({ state, check }: PlanterPart): boolean =>
+  state === "due" && check.finding !== null && check.finding !== "replace";
 
 /** Money per base unit at the best known price; `null` where none is known. */
 function pricePerUnit(item: string, items: readonly Item[], figures: readonly ItemFigures[]): Decimal | null {
@@ -64,22 +65,30 @@ function pricePerUnit(item: string, items: readonly Item[], figures: readonly It
  */
 export function planterRepairs(
   { planterChecks, items, settings: { labourPerHour } }: Pick<Season, "planterChecks" | "items" | "settings">,
-  figures: readonly ItemFigures[], worked: (machine: string) => Area | null,
+  figures: readonly ItemFigures[],
+  worked: (machine: string) => Area | null,
 ): readonly PlanterRepair[] {
   return [...new Set(planterChecks.map(({ machine }) => machine))].map((machine) => {
-    const parts = planterChecks.filter((each) => each.machine === machine).map((check) => partOf(check, (item) => pricePerUnit(item, items, figures), labourPerHour));
+    const parts = planterChecks
+      .filter((each) => each.machine === machine)
+      .map((check) => partOf(check, (item) => pricePerUnit(item, items, figures), labourPerHour));
     const now = parts.filter(({ state }) => state === "due" || state === "adjust");
     const [cost, area] = [knownCost(now), worked(machine)];
     return {
-      machine, parts, cost, soonCost: knownCost(parts.filter(({ state }) => state === "soon")),
+      machine,
+      parts,
+      cost,
+      soonCost: knownCost(parts.filter(({ state }) => state === "soon")),
       unpriced: [...new Set(now.flatMap(({ check: { item }, bought }) => (bought === null && item !== null ? [item] : [])))],
       needsWage: now.some(({ labour }) => labour === null),
-      area, costPerArea: area === null || area.isZero() ? null : moneyPerArea(cost.div(area)),
+      area,
+      costPerArea: area === null || area.isZero() ? null : moneyPerArea(cost.div(area)),
     };
   });
 }
 
-const knownCost = (parts: readonly PlanterPart[]): Money => money(sum(parts.map(({ bought, labour }) => (bought ?? zero).plus(labour ?? zero))));
+const knownCost = (parts: readonly PlanterPart[]): Money =>
+  money(sum(parts.map(({ bought, labour }) => (bought ?? zero).plus(labour ?? zero))));
 
 function partOf(check: PlanterCheck, price: (item: string) => Decimal | null, wage: Money | null): PlanterPart {
   const { item, quantity, hours } = check;

@@ -20,7 +20,10 @@ export function bracket(axis: readonly Span<Decimal>[], value: Decimal): Bracket
     const before = axis[index - 1];
     if (before === undefined) return null;
     const part = value.minus(before.to).div(from.minus(before.to));
-    return [{ index: index - 1, part: one.minus(part) }, { index, part }];
+    return [
+      { index: index - 1, part: one.minus(part) },
+      { index, part },
+    ];
   }
   return null;
 }

@@ -34,7 +34,14 @@ export function fieldOutlooks(season: OutlookSeason): ReadonlyMap<string, FieldO
     const byDate = table === null ? null : dateAlone(field, table, season.settings.areaUnit);
     const counted = stand?.outlook?.ok === true ? stand.outlook.value : null;
     const planted = byDate?.ok === true ? byDate.value : null;
-    outlooks.set(field.name, { field, table, chosen: isChosen(season, table), byDate, stand, yield: lessLoss(field, (counted ?? planted)?.byDateAndStand ?? field.yieldGoal) });
+    outlooks.set(field.name, {
+      field,
+      table,
+      chosen: isChosen(season, table),
+      byDate,
+      stand,
+      yield: lessLoss(field, (counted ?? planted)?.byDateAndStand ?? field.yieldGoal),
+    });
   }
   return outlooks;
 }
@@ -49,8 +56,11 @@ function dateAlone(field: Field, table: StandTable, areaUnit: Season["settings"]
   if (planted === null || table.dates === null) return null;
   const stand = field.targetStand as PlantsPerArea | null;
   const answer = yieldOutlook({
-    table, goal: field.yieldGoal, uniformityLoss: null,
-    planned: { date: plannedPlanting ?? planted, stand, rowWidth, areaUnit }, real: { date: planted, stand, rowWidth, areaUnit },
+    table,
+    goal: field.yieldGoal,
+    uniformityLoss: null,
+    planned: { date: plannedPlanting ?? planted, stand, rowWidth, areaUnit },
+    real: { date: planted, stand, rowWidth, areaUnit },
   });
   const isAsPlanned = plannedPlanting === null || plannedPlanting.slice(5) === planted.slice(5);
   return !answer.ok && isAsPlanned && answer.problems.every(({ reason }) => reason !== "date outside") ? null : answer;

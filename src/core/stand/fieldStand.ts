@@ -20,17 +20,26 @@ export type FieldStand = {
 };
 
 /** The fields that have counts, by name. */
-export function fieldStands(season: Pick<Season, "settings" | "crops" | "fields" | "standCounts" | "standTables" | "published">): ReadonlyMap<string, FieldStand> {
+export function fieldStands(
+  season: Pick<Season, "settings" | "crops" | "fields" | "standCounts" | "standTables" | "published">,
+): ReadonlyMap<string, FieldStand> {
   const stands = new Map<string, FieldStand>();
   const counts = season.standCounts ?? [];
   if (counts.length === 0) return stands;
   const crops = new Map(season.crops.map((crop) => [crop.name, crop]));
   for (const field of season.fields) {
-    const summary = standSummary(counts.filter((count) => count.field === field.name), field.area, season.settings.areaUnit);
+    const summary = standSummary(
+      counts.filter((count) => count.field === field.name),
+      field.area,
+      season.settings.areaUnit,
+    );
     if (summary === null) continue;
     const table = tableFor(season, crops.get(field.crop)!);
     stands.set(field.name, {
-      field, summary, table, chosen: isChosen(season, table),
+      field,
+      summary,
+      table,
+      chosen: isChosen(season, table),
       emergence: field.seedsDropped === null ? null : emergence(summary.mean, field.seedsDropped),
       outlook: table === null ? null : outlookOf(field, summary, table, season.settings.areaUnit),
     });
@@ -53,12 +62,15 @@ export const isChosen = ({ settings }: Pick<Season, "settings">, table: StandTab
  * crop; else the usual one of the crop, unless the setting says "none" as well. The grower's own tables come before
  * published ones of the same name.
  */
-export function tableFor({ settings, standTables: own = [], published }: Pick<Season, "settings" | "standTables" | "published">, crop: Pick<Crop, "name">): StandTable | null {
+export function tableFor(
+  { settings, standTables: own = [], published }: Pick<Season, "settings" | "standTables" | "published">,
+  crop: Pick<Crop, "name">,
+): StandTable | null {
   const names = namesIn(settings);
   const grown = cropWord(crop.name);
   const ofCrop = (table: StandTable) => cropWord(table.crop) === grown;
   const named = [...own, ...published.tables].find((table) => names.includes(table.name.toLowerCase()) && ofCrop(table));
-  return named ?? (names.includes(noTable) ? null : published.usual.find(ofCrop) ?? null);
+  return named ?? (names.includes(noTable) ? null : (published.usual.find(ofCrop) ?? null));
 }
 
 /** What is grown, from the name of a crop: the word that comes first, so that "Soybeans after corn" are soybeans. */
@@ -67,10 +79,17 @@ export function cropWord(name: string): string {
   return found === undefined ? name.trim().toLowerCase() : found === "maize" ? "corn" : found;
 }
 
-function outlookOf(field: Field, summary: StandSummary, table: StandTable, areaUnit: Season["settings"]["areaUnit"]): FieldStand["outlook"] {
+function outlookOf(
+  field: Field,
+  summary: StandSummary,
+  table: StandTable,
+  areaUnit: Season["settings"]["areaUnit"],
+): FieldStand["outlook"] {
   const { rowWidth } = field;
   return yieldOutlook({
-    table, goal: field.yieldGoal, uniformityLoss: field.uniformityLoss ?? null,
+    table,
+    goal: field.yieldGoal,
+    uniformityLoss: field.uniformityLoss ?? null,
     planned: { date: field.plannedPlanting ?? field.planted, stand: field.targetStand as typeof summary.mean | null, rowWidth, areaUnit },
     real: { date: field.planted ?? field.plannedPlanting, stand: summary.mean, rowWidth, areaUnit },
   });

@@ -8,13 +8,26 @@ import { outlookSteps } from "./outlookSteps";
 import type { StandCount } from "./standCount";
 
 const thousandth = { rowWidth: new Decimal("30"), length: new Decimal("17.424") };
-const count = (date: string, plants: string): StandCount =>
-  ({ field: "Mill", date, place: thousandth, plants: new Decimal(plants), weak: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 } });
+const count = (date: string, plants: string): StandCount => ({
+  field: "Mill",
+  date,
+  place: thousandth,
+  plants: new Decimal(plants),
+  weak: new Decimal("0"),
+  remark: null,
+  source: { table: "Stand counts", row: 1 },
+});
 const mill = field("Mill", "100", "200", {
-  plannedPlanting: "2031-04-25", planted: "2031-05-15", harvestDone: { on: null }, targetStand: new Decimal("32000"), rowWidth: new Decimal("30"), uniformityLoss: new Decimal("5"),
+  plannedPlanting: "2031-04-25",
+  planted: "2031-05-15",
+  harvestDone: { on: null },
+  targetStand: new Decimal("32000"),
+  rowWidth: new Decimal("30"),
+  uniformityLoss: new Decimal("5"),
 });
 const season = seasonOf({
-  fields: [mill], standCounts: [count("2031-05-26", "28"), count("2031-06-08", "20"), count("2031-06-09", "24")],
+  fields: [mill],
+  standCounts: [count("2031-05-26", "28"), count("2031-06-08", "20"), count("2031-06-09", "24")],
   harvest: [load("Mill", "15000")],
 });
 
@@ -22,8 +35,11 @@ describe("the history of a yield outlook", () => {
   it("goes from the goal by planting, each round of counts and unevenness to the harvest", () => {
     // Purdue 2012, table 1: 25 April and 32,000 plants 100 %; 15 May 95 % at 32,000, 94 % at 28,000, 89 % at 22,000.
     expect(outlookSteps(season, mill).map(({ date, reason, from, to }) => [date, reason.of, from.toString(), to.toString()])).toEqual([
-      ["2031-05-15", "planted", "200", "190"], ["2031-05-26", "counted", "190", "188"], ["2031-06-09", "counted", "188", "178"],
-      ["2031-06-09", "uneven", "178", "169.1"], ["2031-10-10", "harvested", "169.1", "150"],
+      ["2031-05-15", "planted", "200", "190"],
+      ["2031-05-26", "counted", "190", "188"],
+      ["2031-06-09", "counted", "188", "178"],
+      ["2031-06-09", "uneven", "178", "169.1"],
+      ["2031-10-10", "harvested", "169.1", "150"],
     ]);
   });
 
@@ -45,7 +61,8 @@ describe("the history of a yield outlook", () => {
     // 15 May 95 % of the 100 % of 25 April: 200 × 0.95 = 190, and 5 % of that lost to unevenness: 180.5.
     const planted = { ...season, standCounts: [], harvest: [] };
     expect(outlookSteps(planted, mill).map(({ date, reason, from, to }) => [date, reason.of, from.toString(), to.toString()])).toEqual([
-      ["2031-05-15", "planted", "200", "190"], ["2031-05-15", "uneven", "190", "180.5"],
+      ["2031-05-15", "planted", "200", "190"],
+      ["2031-05-15", "uneven", "190", "180.5"],
     ]);
     expect(fieldFacts(planted)[0]!.outlookYield.toString()).toBe("180.5");
   });

@@ -36,11 +36,13 @@ export function outlookSteps(season: Season, field: Field): readonly OutlookStep
   const facts = fieldFacts({ ...season, fields: [field], harvest: season.harvest.filter((load) => load.field === field.name) })[0]!;
   const steps: { readonly date: IsoDate; readonly reason: StepReason; readonly outlook: Yield }[] = [];
   const at = outlookOf(season, field);
-  const rounds = roundsOf((season.standCounts ?? []).filter((count) => count.field === field.name))
-    .map((counts) => standSummary(counts, field.area, season.settings.areaUnit)!);
+  const rounds = roundsOf((season.standCounts ?? []).filter((count) => count.field === field.name)).map((counts) =>
+    standSummary(counts, field.area, season.settings.areaUnit)!,
+  );
   const expected = fieldOutlooks({ ...season, fields: [field] }).get(field.name) ?? null;
   const byDate = expected?.byDate;
-  if (byDate?.ok === true) steps.push({ date: field.planted!, reason: { of: "planted", planned: field.plannedPlanting }, outlook: byDate.value.byDateAndStand });
+  if (byDate?.ok === true)
+    steps.push({ date: field.planted!, reason: { of: "planted", planned: field.plannedPlanting }, outlook: byDate.value.byDateAndStand });
   for (const summary of rounds) {
     const outlook = at(summary.mean);
     if (outlook !== null) steps.push({ date: summary.to, reason: { of: "counted", summary }, outlook });
@@ -52,7 +54,8 @@ export function outlookSteps(season: Season, field: Field): readonly OutlookStep
   }
   const { harvested, weighed, outlookYield } = facts;
   if (harvested !== null) steps.push({ date: harvested.weighed.last, reason: { of: "harvested" }, outlook: harvested.yield });
-  else if (weighed !== null && outlookYield.gt(expected?.yield ?? field.yieldGoal)) steps.push({ date: weighed.last, reason: { of: "weighed" }, outlook: outlookYield });
+  else if (weighed !== null && outlookYield.gt(expected?.yield ?? field.yieldGoal))
+    steps.push({ date: weighed.last, reason: { of: "weighed" }, outlook: outlookYield });
   return outlookHistory(field.yieldGoal, steps);
 }
 
@@ -63,7 +66,9 @@ function outlookOf(season: Season, field: Field): (stand: PlantsPerArea) => Yiel
   return (stand) => {
     if (table === null) return null;
     const outlook = yieldOutlook({
-      table, goal, uniformityLoss: null,
+      table,
+      goal,
+      uniformityLoss: null,
       planned: { date: plannedPlanting ?? planted, stand: targetStand as PlantsPerArea | null, rowWidth, areaUnit },
       real: { date: planted ?? plannedPlanting, stand, rowWidth, areaUnit },
     });

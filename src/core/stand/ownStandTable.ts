@@ -35,12 +35,20 @@ export function ownStandTable(own: OwnStandTable, source: Source): Result<StandT
   if (percent.length !== (dates?.length ?? 1)) faults.push({ fault: "row of another length", where: percent.length });
   percent.forEach((row, index) => {
     if (row.length !== columns) faults.push({ fault: "row of another length", where: index + 1 });
-    if (row.some((cell) => cell !== null && (cell.lt("0") || cell.gt(most)))) faults.push({ fault: "percent outside 0 to 120", where: index + 1 });
+    if (row.some((cell) => cell !== null && (cell.lt("0") || cell.gt(most))))
+      faults.push({ fault: "percent outside 0 to 120", where: index + 1 });
   });
   if (faults.length > 0) return failed(...faults);
   return ok({
-    name: own.name, crop: own.crop, region: "as entered in this workbook", source, limits: ["Entered in this workbook."], standUnit: own.standUnit,
-    dates: dates?.map((day) => ({ from: day, to: day })) ?? null, stands: stands?.map((stand) => ({ from: stand, to: stand })) ?? null, percent,
+    name: own.name,
+    crop: own.crop,
+    region: "as entered in this workbook",
+    source,
+    limits: ["Entered in this workbook."],
+    standUnit: own.standUnit,
+    dates: dates?.map((day) => ({ from: day, to: day })) ?? null,
+    stands: stands?.map((stand) => ({ from: stand, to: stand })) ?? null,
+    percent,
   });
 }
 

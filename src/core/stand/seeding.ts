@@ -1,6 +1,17 @@
 /** Seed from the stand that is wanted, and what it costs. */
 import { Decimal } from "../decimal";
-import { money, moneyPerArea, seedsPerArea, type Area, type AreaUnit, type Money, type MoneyPerArea, type PlantsPerArea, type SeedsPerArea, type Share } from "../units";
+import {
+  money,
+  moneyPerArea,
+  seedsPerArea,
+  type Area,
+  type AreaUnit,
+  type Money,
+  type MoneyPerArea,
+  type PlantsPerArea,
+  type SeedsPerArea,
+  type Share,
+} from "../units";
 import { squares } from "./standCount";
 
 const pound = new Decimal("453.59237");

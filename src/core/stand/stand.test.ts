@@ -15,7 +15,14 @@ import { outlookHistory } from "./yieldOutlook";
 
 const row = { rowWidth: new Decimal("30"), length: new Decimal("17.424") };
 const count = (plants: string, more: Partial<StandCount> = {}): StandCount => ({
-  field: "East", date: "2031-05-20", place: row, plants: new Decimal(plants), weak: new Decimal("0"), remark: null, source: { table: "Stand counts", row: 1 }, ...more,
+  field: "East",
+  date: "2031-05-20",
+  place: row,
+  plants: new Decimal(plants),
+  weak: new Decimal("0"),
+  remark: null,
+  source: { table: "Stand counts", row: 1 },
+  ...more,
 });
 
 describe("standAt", () => {
@@ -25,17 +32,27 @@ describe("standAt", () => {
 
   it("is plants per hectare from centimetres and metres", () => {
     // 75 cm × 5.333… m is 4 m²; 30 plants on it are 75,000 a hectare.
-    expect(standAt(count("30", { place: { rowWidth: new Decimal("75"), length: new Decimal("16").div("3") } }), "ha").toFixed(10)).toBe("75000.0000000000");
+    expect(standAt(count("30", { place: { rowWidth: new Decimal("75"), length: new Decimal("16").div("3") } }), "ha").toFixed(10)).toBe(
+      "75000.0000000000",
+    );
     // A hoop of 112.8379 cm is one square metre.
     expect(standAt(count("7", { place: { hoopDiameter: new Decimal("112.837916709551") } }), "ha").toFixed(6)).toBe("70000.000000");
   });
 
   it("doubles with the plants and halves with the length", () => {
-    fc.assert(fc.property(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 1, max: 400 }), fc.integer({ min: 50, max: 400 }), (plants, length, width) => {
-      const at = (n: number, l: number) => standAt(count(String(n), { place: { rowWidth: new Decimal(width).div("10"), length: new Decimal(l) } }), "ac");
-      expect(at(2 * plants, length).toFixed(15)).toBe(at(plants, length).times("2").toFixed(15));
-      expect(at(plants, 2 * length).toFixed(15)).toBe(at(plants, length).div("2").toFixed(15));
-    }));
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 400 }),
+        fc.integer({ min: 1, max: 400 }),
+        fc.integer({ min: 50, max: 400 }),
+        (plants, length, width) => {
+          const at = (n: number, l: number) =>
+            standAt(count(String(n), { place: { rowWidth: new Decimal(width).div("10"), length: new Decimal(l) } }), "ac");
+          expect(at(2 * plants, length).toFixed(15)).toBe(at(plants, length).times("2").toFixed(15));
+          expect(at(plants, 2 * length).toFixed(15)).toBe(at(plants, length).div("2").toFixed(15));
+        },
+      ),
+    );
   });
 
   it("refuses a place that is nowhere", () => {
@@ -73,7 +90,13 @@ describe("standSummary", () => {
     expect(placesAdvised(area("52"), "ac").toString()).toBe("11");
     expect(placesAdvised(area("52"), "ha").toString()).toBe("26");
     expect(standSummary([count("27")], area("20"), "ac")!.enough).toBe(false);
-    expect(standSummary(["26", "27", "28", "27", "26"].map((plants) => count(plants)), area("20"), "ac")!.enough).toBe(true);
+    expect(
+      standSummary(
+        ["26", "27", "28", "27", "26"].map((plants) => count(plants)),
+        area("20"),
+        "ac",
+      )!.enough,
+    ).toBe(true);
   });
 
   it("compares what stands with what was dropped", () => {
@@ -89,15 +112,17 @@ describe("relativeYieldAt", () => {
   const stands = fc.integer({ min: 10_000, max: 36_000 }).map((stand) => plantsPerArea(String(stand)));
 
   it("stays between the cells that it read, whose parts add up to one", () => {
-    fc.assert(fc.property(days, stands, (date, stand) => {
-      const result = relativeYieldAt(centralCornBelt, { date, stand, rowWidth: null, areaUnit: "ac" });
-      if (!result.ok) throw new Error("inside the table");
-      const { cells, relativeYield } = result.value;
-      const percents = cells.map(({ percent }) => percent);
-      expect(relativeYield.times("100").gte(Decimal.min(...percents).minus("1e-25"))).toBe(true);
-      expect(relativeYield.times("100").lte(Decimal.max(...percents).plus("1e-25"))).toBe(true);
-      expect(cells.reduce((all, { part }) => all.plus(part), new Decimal("0")).toFixed(25)).toBe(new Decimal("1").toFixed(25));
-    }));
+    fc.assert(
+      fc.property(days, stands, (date, stand) => {
+        const result = relativeYieldAt(centralCornBelt, { date, stand, rowWidth: null, areaUnit: "ac" });
+        if (!result.ok) throw new Error("inside the table");
+        const { cells, relativeYield } = result.value;
+        const percents = cells.map(({ percent }) => percent);
+        expect(relativeYield.times("100").gte(Decimal.min(...percents).minus("1e-25"))).toBe(true);
+        expect(relativeYield.times("100").lte(Decimal.max(...percents).plus("1e-25"))).toBe(true);
+        expect(cells.reduce((all, { part }) => all.plus(part), new Decimal("0")).toFixed(25)).toBe(new Decimal("1").toFixed(25));
+      }),
+    );
   });
 
   it("reads the same stand in plants per hectare", () => {
@@ -107,7 +132,10 @@ describe("relativeYieldAt", () => {
   });
 
   it("takes a value where two windows meet from the first", () => {
-    const windows = [["1", "2"], ["2", "3"]].map(([from, to]) => ({ from: new Decimal(from!), to: new Decimal(to!) }));
+    const windows = [
+      ["1", "2"],
+      ["2", "3"],
+    ].map(([from, to]) => ({ from: new Decimal(from!), to: new Decimal(to!) }));
     expect(bracket(windows, new Decimal("2"))).toMatchObject([{ index: 0 }]);
     expect(bracket(windows, new Decimal("2.1"))).toMatchObject([{ index: 1 }]);
     expect(bracket(windows, new Decimal("3.1"))).toBeNull();
@@ -137,7 +165,10 @@ describe("units of stands", () => {
     }
   });
   it("ask for a row width where the table counts by the row", () => {
-    const read = relativeYieldAt({ ...centralCornBelt, standUnit: "plants per metre of row" }, { date: "05-01", stand: plantsPerArea("32000"), rowWidth: null, areaUnit: "ac" });
+    const read = relativeYieldAt(
+      { ...centralCornBelt, standUnit: "plants per metre of row" },
+      { date: "05-01", stand: plantsPerArea("32000"), rowWidth: null, areaUnit: "ac" },
+    );
     expect(read).toMatchObject({ ok: false, problems: [{ reason: "row width missing", asked: "32000" }] });
   });
   it("are not known without a row width, nor turned back at a width of nothing", () => {
@@ -150,16 +181,31 @@ describe("units of stands", () => {
     expect(standIn("plants per hectare", plantsPerArea("100000"), "ha", null)!.toString()).toBe("100000");
     expect(standIn("plants per acre", plantsPerArea("100000"), "ha", null)!.toString()).toBe("40468.564224");
     expect(standIn("plants per square foot", plantsPerArea("43560"), "ac", null)!.toString()).toBe("1");
-    expect(standIn("plants per square foot", plantsPerArea(new Decimal("43560").div("0.40468564224")), "ha", null)!.toFixed(20)).toBe("1.00000000000000000000");
+    expect(standIn("plants per square foot", plantsPerArea(new Decimal("43560").div("0.40468564224")), "ha", null)!.toFixed(20)).toBe(
+      "1.00000000000000000000",
+    );
     expect(standIn("plants per metre of row", plantsPerArea("1000000"), "ha", new Decimal("20"))!.toString()).toBe("20");
-    expect(standIn("plants per metre of row", plantsPerArea(new Decimal("1000000").times("0.40468564224")), "ac", new Decimal("20").div("2.54"))!.toFixed(15)).toBe("20.000000000000000");
+    expect(
+      standIn(
+        "plants per metre of row",
+        plantsPerArea(new Decimal("1000000").times("0.40468564224")),
+        "ac",
+        new Decimal("20").div("2.54"),
+      )!.toFixed(15),
+    ).toBe("20.000000000000000");
   });
 });
 
 describe("ownStandTable", () => {
   const source = { title: "Own trial", publisher: "this farm", year: "2031", address: "", where: "sheet Trials" };
   const cells = (...rows: readonly (readonly string[])[]) => rows.map((each) => each.map((cell) => new Decimal(cell)));
-  const own = { name: "Own", crop: "corn", standUnit: "plants per acre" as const, dates: ["05-01", "05-15"], stands: [new Decimal("20000"), new Decimal("30000")] };
+  const own = {
+    name: "Own",
+    crop: "corn",
+    standUnit: "plants per acre" as const,
+    dates: ["05-01", "05-15"],
+    stands: [new Decimal("20000"), new Decimal("30000")],
+  };
 
   it("takes the place of a published one", () => {
     const result = ownStandTable({ ...own, percent: cells(["90", "100"], ["80", "90"]) }, source);
@@ -169,25 +215,48 @@ describe("ownStandTable", () => {
   });
 
   it("may be of dates or of stands alone, and says that it is entered", () => {
-    expect(ownStandTable({ ...own, stands: null, percent: cells(["100"], ["90"]) }, source)).toMatchObject({ ok: true, value: { stands: null } });
-    expect(ownStandTable({ ...own, dates: null, percent: cells(["90", "100"]) }, source)).toMatchObject({ ok: true, value: { dates: null, limits: ["Entered in this workbook."] } });
+    expect(ownStandTable({ ...own, stands: null, percent: cells(["100"], ["90"]) }, source)).toMatchObject({
+      ok: true,
+      value: { stands: null },
+    });
+    expect(ownStandTable({ ...own, dates: null, percent: cells(["90", "100"]) }, source)).toMatchObject({
+      ok: true,
+      value: { dates: null, limits: ["Entered in this workbook."] },
+    });
   });
 
   it("goes from 0 to 120 percent, cells left blank aside", () => {
-    const faults = (...cell: readonly string[]) => { const of = ownStandTable({ ...own, dates: null, percent: cells(cell) }, source); return of.ok ? [] : of.problems.map(({ fault }) => fault); };
+    const faults = (...cell: readonly string[]) => {
+      const of = ownStandTable({ ...own, dates: null, percent: cells(cell) }, source);
+      return of.ok ? [] : of.problems.map(({ fault }) => fault);
+    };
     expect([faults("0", "120"), faults("0.5", "100")]).toEqual([[], []]);
     expect([faults("-0.5", "100"), faults("100", "120.5")]).toEqual([["percent outside 0 to 120"], ["percent outside 0 to 120"]]);
     expect(ownStandTable({ ...own, dates: null, percent: [[null, new Decimal("100")]] }, source).ok).toBe(true);
   });
 
   it("names every fault at once", () => {
-    const result = ownStandTable({ ...own, dates: ["05-15", "05-01"], stands: [new Decimal("20000"), new Decimal("20000")], percent: cells(["90", "130"], ["80"]) }, source);
-    expect(result).toEqual({ ok: false, problems: [
-      { fault: "dates not ascending", where: 2 }, { fault: "stands not ascending", where: 2 },
-      { fault: "percent outside 0 to 120", where: 1 }, { fault: "row of another length", where: 2 },
-    ] });
-    expect(ownStandTable({ ...own, dates: null, stands: null, percent: cells(["90"]) }, source)).toEqual({ ok: false, problems: [{ fault: "no axis", where: 1 }] });
-    expect(ownStandTable({ ...own, percent: cells(["90", "100"]) }, source)).toEqual({ ok: false, problems: [{ fault: "row of another length", where: 1 }] });
+    const result = ownStandTable(
+      { ...own, dates: ["05-15", "05-01"], stands: [new Decimal("20000"), new Decimal("20000")], percent: cells(["90", "130"], ["80"]) },
+      source,
+    );
+    expect(result).toEqual({
+      ok: false,
+      problems: [
+        { fault: "dates not ascending", where: 2 },
+        { fault: "stands not ascending", where: 2 },
+        { fault: "percent outside 0 to 120", where: 1 },
+        { fault: "row of another length", where: 2 },
+      ],
+    });
+    expect(ownStandTable({ ...own, dates: null, stands: null, percent: cells(["90"]) }, source)).toEqual({
+      ok: false,
+      problems: [{ fault: "no axis", where: 1 }],
+    });
+    expect(ownStandTable({ ...own, percent: cells(["90", "100"]) }, source)).toEqual({
+      ok: false,
+      problems: [{ fault: "row of another length", where: 1 }],
+    });
   });
 });
 
@@ -211,8 +280,12 @@ describe("seed and history", () => {
 
   it("tells how the outlook came about", () => {
     const history = outlookHistory(yieldPerArea("200"), [
-      { date: "2031-06-20", reason: "gaps", outlook: yieldPerArea("178") }, { date: "2031-05-20", reason: "stand count", outlook: yieldPerArea("184") },
+      { date: "2031-06-20", reason: "gaps", outlook: yieldPerArea("178") },
+      { date: "2031-05-20", reason: "stand count", outlook: yieldPerArea("184") },
     ]);
-    expect(history.map(({ date, from, to }) => [date, from.toString(), to.toString()])).toEqual([["2031-05-20", "200", "184"], ["2031-06-20", "184", "178"]]);
+    expect(history.map(({ date, from, to }) => [date, from.toString(), to.toString()])).toEqual([
+      ["2031-05-20", "200", "184"],
+      ["2031-06-20", "184", "178"],
+    ]);
   });
 });

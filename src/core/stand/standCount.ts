@@ -7,9 +7,7 @@ import { area, plantsPerArea, type Area, type AreaUnit, type PlantsPerArea } fro
  * What was measured out. With acres: row width in inches, length in feet, hoop in inches. With hectares: row width in
  * centimetres, length in metres, hoop in centimetres. A length over several rows is the sum of their lengths.
  */
-export type CountedPlace =
-  | { readonly rowWidth: Decimal; readonly length: Decimal }
-  | { readonly hoopDiameter: Decimal };
+export type CountedPlace = { readonly rowWidth: Decimal; readonly length: Decimal } | { readonly hoopDiameter: Decimal };
 
 export type StandCount = {
   readonly field: string;
@@ -35,9 +33,10 @@ const small: Readonly<Record<AreaUnit, Decimal>> = { ac: new Decimal("12"), ha: 
  * @throws RangeError where nothing was measured out: the reader turns zeros away
  */
 export function landCounted(place: CountedPlace, unit: AreaUnit): Area {
-  const square = "hoopDiameter" in place
-    ? place.hoopDiameter.div(small[unit]).pow("2").times(pi).div("4")
-    : place.rowWidth.div(small[unit]).times(place.length);
+  const square =
+    "hoopDiameter" in place
+      ? place.hoopDiameter.div(small[unit]).pow("2").times(pi).div("4")
+      : place.rowWidth.div(small[unit]).times(place.length);
   if (square.lte("0")) throw new RangeError("a counted place needs a width and a length, or a hoop, above zero");
   return area(square.div(squares[unit]));
 }

@@ -53,24 +53,38 @@ export function lastRound(counts: readonly StandCount[]): readonly StandCount[] 
  *
  * @returns `null` where nothing was counted
  */
-export function standSummary(counts: readonly StandCount[], land: Area, unit: AreaUnit, confidence: Decimal = usualConfidence): StandSummary | null {
+export function standSummary(
+  counts: readonly StandCount[],
+  land: Area,
+  unit: AreaUnit,
+  confidence: Decimal = usualConfidence,
+): StandSummary | null {
   const round = lastRound(counts);
   const stands = round.map((count) => standAt(count, unit));
   const [first, ...others] = stands;
   if (first === undefined) return null;
   const places = new Decimal(String(stands.length));
   const mean = sum(stands).div(places);
-  const deviation = places.lt("2") ? null : sum(stands.map((stand) => stand.minus(mean).pow("2"))).div(places.minus("1")).sqrt();
+  const deviation = places.lt("2")
+    ? null
+    : sum(stands.map((stand) => stand.minus(mean).pow("2")))
+        .div(places.minus("1"))
+        .sqrt();
   const days = round.map(({ date }) => date).sort();
   const advised = placesAdvised(land, unit);
   return {
-    places, mean: plantsPerArea(mean),
+    places,
+    mean: plantsPerArea(mean),
     lowest: others.reduce((low, each) => (each.lt(low) ? each : low), first),
     highest: others.reduce((high, each) => (each.gt(high) ? each : high), first),
     standardDeviation: deviation === null ? null : plantsPerArea(deviation),
     coefficientOfVariation: deviation === null || mean.isZero() ? null : deviation.div(mean),
     interval: deviation === null ? null : interval(mean, deviation, places, confidence),
-    placesAdvised: advised, enough: places.gte(advised), from: days[0]!, to: days[days.length - 1]!, counts: round,
+    placesAdvised: advised,
+    enough: places.gte(advised),
+    from: days[0]!,
+    to: days[days.length - 1]!,
+    counts: round,
   };
 }
 

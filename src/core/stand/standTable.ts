@@ -64,12 +64,19 @@ export type DateAndStand = {
 const whole: Bracket = [{ index: 0, part: one }];
 
 /** Yield relative to the best of the table, by straight lines between the cells around the date and the stand. */
-export function relativeYieldAt(table: StandTable, { date, stand, rowWidth, areaUnit }: DateAndStand): Result<RelativeYieldAt, StandRefusal> {
-  const refuse = (reason: StandRefusal["reason"], asked: string, from = "", to = "") => failed({ reason, table: table.name, asked, from, to });
+export function relativeYieldAt(
+  table: StandTable,
+  { date, stand, rowWidth, areaUnit }: DateAndStand,
+): Result<RelativeYieldAt, StandRefusal> {
+  const refuse = (reason: StandRefusal["reason"], asked: string, from = "", to = "") =>
+    failed({ reason, table: table.name, asked, from, to });
   let dates = whole;
   if (table.dates !== null) {
     if (date === null) return refuse("date missing", "");
-    const found = bracket(table.dates.map(({ from, to }) => ({ from: dayOfYear(from), to: dayOfYear(to) })), dayOfYear(date));
+    const found = bracket(
+      table.dates.map(({ from, to }) => ({ from: dayOfYear(from), to: dayOfYear(to) })),
+      dayOfYear(date),
+    );
     if (found === null) return refuse("date outside", date, table.dates[0]!.from, table.dates[table.dates.length - 1]!.to);
     dates = found;
   }
@@ -79,7 +86,13 @@ export function relativeYieldAt(table: StandTable, { date, stand, rowWidth, area
     const asked = standIn(table.standUnit, stand, areaUnit, rowWidth);
     if (asked === null) return refuse("row width missing", stand.toFixed(0));
     const found = bracket(table.stands, asked);
-    if (found === null) return refuse("stand outside", shownStand(asked), table.stands[0]!.from.toString(), table.stands[table.stands.length - 1]!.to.toString());
+    if (found === null)
+      return refuse(
+        "stand outside",
+        shownStand(asked),
+        table.stands[0]!.from.toString(),
+        table.stands[table.stands.length - 1]!.to.toString(),
+      );
     stands = found;
   }
   const cells: CellUsed[] = [];
@@ -97,10 +110,17 @@ export function relativeYieldAt(table: StandTable, { date, stand, rowWidth, area
 const shownStand = (stand: Decimal): string => stand.toSignificantDigits(6).toString();
 
 /** The same table for a place whose season runs so many days later; `name`, `region` and the new limit say that it is a shift. */
-export function shiftedTable(table: StandTable, days: Decimal, as: { readonly name: string; readonly region: string; readonly limit: string }): StandTable {
+export function shiftedTable(
+  table: StandTable,
+  days: Decimal,
+  as: { readonly name: string; readonly region: string; readonly limit: string },
+): StandTable {
   const later = (day: MonthDay) => monthDayOf(dayOfYear(day).plus(days));
   return {
-    ...table, name: as.name, region: as.region, limits: [as.limit, ...table.limits],
+    ...table,
+    name: as.name,
+    region: as.region,
+    limits: [as.limit, ...table.limits],
     dates: table.dates?.map(({ from, to }) => ({ from: later(from), to: later(to) })) ?? null,
   };
 }

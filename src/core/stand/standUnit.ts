@@ -19,12 +19,16 @@ const metresPer: Readonly<Record<AreaUnit, Decimal>> = { ac: new Decimal("0.0254
  */
 export function standIn(unit: StandUnit, stand: PlantsPerArea, areaUnit: AreaUnit, rowWidth: Decimal | null): Decimal | null {
   switch (unit) {
-    case "plants per acre": return areaUnit === "ac" ? stand : stand.times(hectaresPerAcre);
-    case "plants per hectare": return areaUnit === "ha" ? stand : stand.div(hectaresPerAcre);
-    case "plants per square foot": return areaUnit === "ac" ? plantsPerSquare(stand, "ac") : plantsPerSquare(stand, "ha").div(squareFeetPerSquareMetre);
+    case "plants per acre":
+      return areaUnit === "ac" ? stand : stand.times(hectaresPerAcre);
+    case "plants per hectare":
+      return areaUnit === "ha" ? stand : stand.div(hectaresPerAcre);
+    case "plants per square foot":
+      return areaUnit === "ac" ? plantsPerSquare(stand, "ac") : plantsPerSquare(stand, "ha").div(squareFeetPerSquareMetre);
     case "plants per metre of row": {
       if (rowWidth === null) return null;
-      const perSquareMetre = areaUnit === "ha" ? plantsPerSquare(stand, "ha") : plantsPerSquare(stand, "ac").times(squareFeetPerSquareMetre);
+      const perSquareMetre =
+        areaUnit === "ha" ? plantsPerSquare(stand, "ha") : plantsPerSquare(stand, "ac").times(squareFeetPerSquareMetre);
       return perSquareMetre.times(rowWidth).times(metresPer[areaUnit]);
     }
   }

@@ -37,13 +37,17 @@ export function yieldOutlook({ table, goal, planned, real, uniformityLoss }: Out
   const asPlanned = relativeYieldAt(table, planned);
   const asIs = relativeYieldAt(table, real);
   if (!asPlanned.ok || !asIs.ok) {
-    const refusals = (of: OutlookRefusal["of"], result: typeof asIs) => (result.ok ? [] : result.problems.map((problem) => ({ ...problem, of })));
+    const refusals = (of: OutlookRefusal["of"], result: typeof asIs) =>
+      result.ok ? [] : result.problems.map((problem) => ({ ...problem, of }));
     return failed(...refusals("planned", asPlanned), ...refusals("real", asIs));
   }
   const ratio = asIs.value.relativeYield.div(asPlanned.value.relativeYield);
   const byDateAndStand = yieldPerArea(goal.times(ratio));
   return ok({
-    planned: asPlanned.value, real: asIs.value, ratio, byDateAndStand,
+    planned: asPlanned.value,
+    real: asIs.value,
+    ratio,
+    byDateAndStand,
     outlook: yieldPerArea(byDateAndStand.times(one.minus((uniformityLoss ?? zero).div(hundred)))),
   });
 }
@@ -53,7 +57,8 @@ export type OutlookChange<Reason = string> = { readonly date: IsoDate; readonly 
 
 /** The history of an outlook from the goal on, oldest first; steps that change nothing are kept, since they too were looked at. */
 export function outlookHistory<Reason = string>(
-  goal: Yield, steps: readonly { readonly date: IsoDate; readonly reason: Reason; readonly outlook: Yield }[],
+  goal: Yield,
+  steps: readonly { readonly date: IsoDate; readonly reason: Reason; readonly outlook: Yield }[],
 ): readonly OutlookChange<Reason>[] {
   const inOrder = [...steps].sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
   return inOrder.map(({ date, reason, outlook }, index) => ({ date, reason, from: inOrder[index - 1]?.outlook ?? goal, to: outlook }));

@@ -11,14 +11,23 @@ import { Decimal } from "../decimal";
 import type { Certainty, Source } from "./source";
 
 export const remainingValueClasses = [
-  "tractor 30-79 hp", "tractor 80-149 hp", "tractor 150 hp up", "combine", "planter", "tillage",
+  "tractor 30-79 hp",
+  "tractor 80-149 hp",
+  "tractor 150 hp up",
+  "combine",
+  "planter",
+  "tillage",
 ] as const;
 export type RemainingValueClass = (typeof remainingValueClasses)[number];
 
 export type RemainingValueFactors = { readonly c1: Decimal; readonly c2: Decimal; readonly c3: Decimal; readonly certainty: Certainty };
 
-const factors = (c1: string, c2: string, c3: string, certainty: Certainty): RemainingValueFactors =>
-  ({ c1: new Decimal(c1), c2: new Decimal(c2), c3: new Decimal(c3), certainty });
+const factors = (c1: string, c2: string, c3: string, certainty: Certainty): RemainingValueFactors => ({
+  c1: new Decimal(c1),
+  c2: new Decimal(c2),
+  c3: new Decimal(c3),
+  certainty,
+});
 
 export const remainingValueFactors: Readonly<Record<RemainingValueClass, RemainingValueFactors>> = {
   "tractor 30-79 hp": factors("0.9809", "0.0934", "0.0058", "checked"),
@@ -31,7 +40,8 @@ export const remainingValueFactors: Readonly<Record<RemainingValueClass, Remaini
 
 export const remainingValueSource: Source = {
   title: "Agricultural Machinery Management Data (ASABE D497), as used in Estimating Farm Machinery Costs (PM 710), table 1a",
-  publisher: "American Society of Agricultural and Biological Engineers; Iowa State University Extension", year: "2011",
+  publisher: "American Society of Agricultural and Biological Engineers; Iowa State University Extension",
+  year: "2011",
   address: "https://elibrary.asabe.org/abstract.asp?aid=36431",
   where: "PM 710 table 1a, read in a public copy; the standard's own table was not open to us",
 };

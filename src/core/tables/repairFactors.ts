@@ -11,14 +11,25 @@ import { Decimal } from "../decimal";
 import type { Certainty, Source } from "./source";
 
 export const repairClasses = [
-  "2WD tractor", "4WD tractor", "combine", "planter", "moldboard plow", "disk", "chisel plow", "field cultivator", "sprayer",
+  "2WD tractor",
+  "4WD tractor",
+  "combine",
+  "planter",
+  "moldboard plow",
+  "disk",
+  "chisel plow",
+  "field cultivator",
+  "sprayer",
 ] as const;
 export type RepairClass = (typeof repairClasses)[number];
 
 export type RepairFactors = { readonly rf1: Decimal; readonly rf2: Decimal; readonly certainty: Certainty };
 
-const factors = (rf1: string, rf2: string, certainty: Certainty): RepairFactors =>
-  ({ rf1: new Decimal(rf1), rf2: new Decimal(rf2), certainty });
+const factors = (rf1: string, rf2: string, certainty: Certainty): RepairFactors => ({
+  rf1: new Decimal(rf1),
+  rf2: new Decimal(rf2),
+  certainty,
+});
 
 export const repairFactors: Readonly<Record<RepairClass, RepairFactors>> = {
   "2WD tractor": factors("0.007", "2.0", "checked"),
@@ -34,7 +45,8 @@ export const repairFactors: Readonly<Record<RepairClass, RepairFactors>> = {
 
 export const repairFactorsSource: Source = {
   title: "Agricultural Machinery Management Data (ASABE D497), as used in Estimating Farm Machinery Costs (PM 710), table 3",
-  publisher: "American Society of Agricultural and Biological Engineers; Iowa State University Extension", year: "1996, 2011",
+  publisher: "American Society of Agricultural and Biological Engineers; Iowa State University Extension",
+  year: "1996, 2011",
   address: "https://elibrary.asabe.org/abstract.asp?aid=36431",
   where: "PM 710 table 3, read in a public copy; the standard's own table was not open to us",
 };

@@ -14,24 +14,41 @@ export type UniformityFinding = {
 };
 
 const iowa: Source = {
-  title: "Corn Replant Decisions (East-Central and Southeast Iowa Crop Information)", publisher: "Iowa State University Extension", year: "2004",
-  address: "http://www.extension.iastate.edu/Pages/eccrops/cu040524.html", where: "text",
+  title: "Corn Replant Decisions (East-Central and Southeast Iowa Crop Information)",
+  publisher: "Iowa State University Extension",
+  year: "2004",
+  address: "http://www.extension.iastate.edu/Pages/eccrops/cu040524.html",
+  where: "text",
 };
 const minnesota: Source = {
-  title: "Early planted corn: higher yields, greater profits", publisher: "Corn+Soybean Digest, reporting University of Minnesota Extension", year: "2003",
-  address: "http://cornandsoybeandigest.com/print/early-planted-corn-higher-yields-greater-profits", where: "text; its 2 % for plants 20 days late contradicts its own 8 % and is left out",
+  title: "Early planted corn: higher yields, greater profits",
+  publisher: "Corn+Soybean Digest, reporting University of Minnesota Extension",
+  year: "2003",
+  address: "http://cornandsoybeandigest.com/print/early-planted-corn-higher-yields-greater-profits",
+  where: "text; its 2 % for plants 20 days late contradicts its own 8 % and is left out",
 };
 const northDakota: Source = {
-  title: "Skips, Doubles and Late Emerged Corn", publisher: "North Dakota Corn Utilization Council, reporting North Dakota State University", year: "2016",
-  address: "http://www.ndcorn.org/skips-doubles-late-emerged-corn-july-7-2016/", where: "text; doi 10.4236/as.2018.910092",
+  title: "Skips, Doubles and Late Emerged Corn",
+  publisher: "North Dakota Corn Utilization Council, reporting North Dakota State University",
+  year: "2016",
+  address: "http://www.ndcorn.org/skips-doubles-late-emerged-corn-july-7-2016/",
+  where: "text; doi 10.4236/as.2018.910092",
 };
 const spacing: Source = {
-  title: "Estimating Corn Yield Losses from Unevenly Spaced Planting (SSMG-37)", publisher: "Potash & Phosphate Institute", year: "about 2000",
-  address: "http://ppi-far.org/ppiweb/ppibase.nsf/$webindex/article=F32ECE3785256AB5006B900F430487F7", where: "summary; an Illinois and an Indiana trial found no effect",
+  title: "Estimating Corn Yield Losses from Unevenly Spaced Planting (SSMG-37)",
+  publisher: "Potash & Phosphate Institute",
+  year: "about 2000",
+  address: "http://ppi-far.org/ppiweb/ppibase.nsf/$webindex/article=F32ECE3785256AB5006B900F430487F7",
+  where: "summary; an Illinois and an Indiana trial found no effect",
 };
 
-const finding = (text: string, low: string, high: string, unit: UniformityFinding["unit"], source: Source): UniformityFinding =>
-  ({ finding: text, low: new Decimal(low), high: new Decimal(high), unit, source });
+const finding = (text: string, low: string, high: string, unit: UniformityFinding["unit"], source: Source): UniformityFinding => ({
+  finding: text,
+  low: new Decimal(low),
+  high: new Decimal(high),
+  unit,
+  source,
+});
 
 export const uniformityFindings: readonly UniformityFinding[] = [
   finding("small gaps of 1 to 3 ft", "2", "2", "% of yield", iowa),

@@ -1,4 +1,7 @@
-/** Heat and water of a planted field: its sum against the normal, its stage, and the day on which it is projected to mature. All of it an estimate. */
+/**
+ * Heat and water of a planted field: its sum against the normal, its stage, and the day on which it is projected to mature. All
+ * of it an estimate.
+ */
 import { one, sum, zero, type Decimal } from "../decimal";
 import type { IsoDate } from "../row";
 import type { Field, Season } from "../season";
@@ -13,7 +16,10 @@ import { ratingWhenPlanted, stageAt } from "./stage";
 export type Maturity = {
   /** By the mean of the earlier years, or the day itself once the sum is there. */
   readonly date: IsoDate;
-  /** As each earlier year went on from here: the earliest, and the latest; `late` is `null` where not every year comes to it by the end of the year. */
+  /**
+   * As each earlier year went on from here: the earliest, and the latest; `late` is `null` where not every year comes to it by
+   * the end of the year.
+   */
   readonly early: IsoDate;
   readonly late: IsoDate | null;
 };
@@ -87,19 +93,34 @@ export function fieldWeather(season: WeatherSeason): readonly FieldWeather[] {
     if (field.planted === null || place === null) return [];
     const record = records.get(place)!;
     const from = nextDay(field.planted);
-    const lastLoad = field.harvestDone === null ? null : season.harvest.filter((load) => load.field === field.name).reduce<string | null>((last, { date }) => (last === null || date > last ? date : last), null);
+    const lastLoad =
+      field.harvestDone === null
+        ? null
+        : season.harvest
+            .filter((load) => load.field === field.name)
+            .reduce<string | null>((last, { date }) => (last === null || date > last ? date : last), null);
     const last = record.lastUntil(`${settings.seasonYear ?? field.planted.slice(0, 4)}-12-31`);
     const to = lastLoad !== null && lastLoad < last ? lastLoad : last;
     if (to < from) return [];
     const rated = ratings.get((field.variety ?? "").trim().toLowerCase()) ?? null;
     const isDegree = counting.way === "growing degree 86/50";
-    const rating = rated === null ? null : isDegree ? ratingWhenPlanted(rated, daysBetween(`${field.planted.slice(0, 4)}-05-01`, field.planted)) : rated;
+    const rating =
+      rated === null ? null : isDegree ? ratingWhenPlanted(rated, daysBetween(`${field.planted.slice(0, 4)}-05-01`, field.planted)) : rated;
     const frosts = settings.firstFrosts ?? firstFrosts(places.get(place)!, counting.unit, settings.seasonYear ?? field.planted.slice(0, 4));
-    return [ofField(record, { field, from, to, rating, isCornByDegree: isDegree && cropWord(field.crop) === "corn", frost: frostOf(frosts) })];
+    return [
+      ofField(record, { field, from, to, rating, isCornByDegree: isDegree && cropWord(field.crop) === "corn", frost: frostOf(frosts) }),
+    ];
   });
 }
 
-type Grown = { readonly field: Field; readonly from: IsoDate; readonly to: IsoDate; readonly rating: Decimal | null; readonly isCornByDegree: boolean; readonly frost: Frost | null };
+type Grown = {
+  readonly field: Field;
+  readonly from: IsoDate;
+  readonly to: IsoDate;
+  readonly rating: Decimal | null;
+  readonly isCornByDegree: boolean;
+  readonly frost: Frost | null;
+};
 
 function ofField(record: PlaceRecord, { field, from, to, rating, isCornByDegree, frost }: Grown): FieldWeather {
   let [days, missing, heatUnits, rainMissing, known] = [zero, zero, zero, zero, zero];
@@ -121,13 +142,35 @@ function ofField(record: PlaceRecord, { field, from, to, rating, isCornByDegree,
     if (fallen === null) rainMissing = rainMissing.plus(one);
     else rain = (rain ?? zero).plus(fallen);
   }
-  const maturity = rating === null ? null : reached !== null ? { date: reached, early: reached, late: reached } : projected(record, to, rating.minus(known));
+  const maturity =
+    rating === null
+      ? null
+      : reached !== null
+        ? { date: reached, early: reached, late: reached }
+        : projected(record, to, rating.minus(known));
   return {
-    field: field.name, place: record.place, from, to, days, missing, heatUnits, normal: days.isZero() ? null : normal,
-    earlierYears: sum(record.earlier(to).map(() => one)), rain, rainMissing, rating, stage: isCornByDegree ? stageAt(known, rating) : null,
-    maturity, frost,
-    frostMargin: maturity === null || frost === null ? null
-      : { median: dayOfYear(frost.median).minus(dayOfYear(maturity.date)), earliest: dayOfYear(frost.earliest).minus(dayOfYear(maturity.date)) },
+    field: field.name,
+    place: record.place,
+    from,
+    to,
+    days,
+    missing,
+    heatUnits,
+    normal: days.isZero() ? null : normal,
+    earlierYears: sum(record.earlier(to).map(() => one)),
+    rain,
+    rainMissing,
+    rating,
+    stage: isCornByDegree ? stageAt(known, rating) : null,
+    maturity,
+    frost,
+    frostMargin:
+      maturity === null || frost === null
+        ? null
+        : {
+            median: dayOfYear(frost.median).minus(dayOfYear(maturity.date)),
+            earliest: dayOfYear(frost.earliest).minus(dayOfYear(maturity.date)),
+          },
   };
 }
 
@@ -153,5 +196,5 @@ function projected(record: PlaceRecord, after: IsoDate, needed: Decimal): Maturi
   if (date === null) return null;
   const years = record.earlier(after).map((year) => reach((day) => record.heatUnitsIn(year, day) ?? record.normal(day)));
   const there = years.flatMap((year) => year ?? []).sort();
-  return { date, early: there[0] ?? date, late: there.length < years.length ? null : there.at(-1) ?? date };
+  return { date, early: there[0] ?? date, late: there.length < years.length ? null : (there.at(-1) ?? date) };
 }

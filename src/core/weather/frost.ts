@@ -22,7 +22,10 @@ export function firstFrosts(days: readonly WeatherDay[], unit: TemperatureUnit, 
   return [...byYear.values()];
 }
 
-/** The earliest of some autumns and the one in the middle; between the two in the middle of an even number, the earlier day. `null` of none. */
+/**
+ * The earliest of some autumns and the one in the middle; between the two in the middle of an even number, the earlier day.
+ * `null` of none.
+ */
 export function frostOf(dates: readonly IsoDate[]): Frost | null {
   if (dates.length === 0) return null;
   const days = dates.map(dayOfYear).sort((a, b) => a.comparedTo(b));

@@ -15,13 +15,15 @@ const toC = (fahrenheit: Decimal): Decimal => fahrenheit.minus(freezing).times(f
 const toF = (celsius: Decimal): Decimal => celsius.times(nine).div(five).plus(freezing);
 
 /** A temperature in another unit. */
-export const inUnit = (value: Decimal, from: TemperatureUnit, to: TemperatureUnit): Decimal => (from === to ? value : to === "F" ? toF(value) : toC(value));
+export const inUnit = (value: Decimal, from: TemperatureUnit, to: TemperatureUnit): Decimal =>
+  from === to ? value : to === "F" ? toF(value) : toC(value);
 
 const clamped = (value: Decimal, from: string, to: string): Decimal => smaller(larger(value, new Decimal(from)), new Decimal(to));
 const mean = ({ high, low }: DayTemperatures): Decimal => high.plus(low).div("2");
 
 /** Both temperatures held between 50 and 86 °F, their mean less 50: no day has more than 36. */
-const growingDegree = ({ high, low }: DayTemperatures): Decimal => mean({ high: clamped(high, "50", "86"), low: clamped(low, "50", "86") }).minus("50");
+const growingDegree = ({ high, low }: DayTemperatures): Decimal =>
+  mean({ high: clamped(high, "50", "86"), low: clamped(low, "50", "86") }).minus("50");
 
 /** Ontario's form, °C: the half of the day by a curve above 10, that of the night by a line above 4.4, neither below nothing. */
 function cornHeatUnits({ high, low }: DayTemperatures): Decimal {
@@ -38,10 +40,14 @@ const aboveBase = (day: DayTemperatures, base: string): Decimal => larger(mean(d
 export function heatUnitsOf(way: HeatUnitWay, { high, low }: DayTemperatures, unit: TemperatureUnit): Decimal {
   const as = (to: TemperatureUnit) => ({ high: inUnit(high, unit, to), low: inUnit(low, unit, to) });
   switch (way) {
-    case "growing degree 86/50": return growingDegree(as("F"));
-    case "corn heat units": return cornHeatUnits(as("C"));
-    case "base 10 C": return aboveBase(as("C"), "10");
-    case "base 5 C": return aboveBase(as("C"), "5");
+    case "growing degree 86/50":
+      return growingDegree(as("F"));
+    case "corn heat units":
+      return cornHeatUnits(as("C"));
+    case "base 10 C":
+      return aboveBase(as("C"), "10");
+    case "base 5 C":
+      return aboveBase(as("C"), "5");
   }
 }
 

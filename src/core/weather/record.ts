@@ -28,7 +28,11 @@ export class PlaceRecord {
   /** As it is spelled; `null` where it has no name. */
   readonly place: string | null;
 
-  constructor(days: readonly WeatherDay[], private readonly way: HeatUnitWay, private readonly unit: TemperatureUnit) {
+  constructor(
+    days: readonly WeatherDay[],
+    private readonly way: HeatUnitWay,
+    private readonly unit: TemperatureUnit,
+  ) {
     for (const day of days) this.byDate.set(day.date, day);
     this.years = [...new Set(days.map(({ date }) => yearOf(date)))].sort();
     this.place = days[0]?.place ?? null;

@@ -12,13 +12,20 @@ const lastLeaf = new Decimal("18");
 export function leafStage(heatUnits: Decimal, emergence: Decimal = toEmerge): Decimal | null {
   if (heatUnits.lt(emergence)) return null;
   const slow = heatUnits.minus(emergence).div(perLeaf);
-  return slow.lte(leavesAtFirst) ? slow : leavesAtFirst.plus(heatUnits.minus(emergence).minus(leavesAtFirst.times(perLeaf)).div(laterPerLeaf));
+  return slow.lte(leavesAtFirst)
+    ? slow
+    : leavesAtFirst.plus(heatUnits.minus(emergence).minus(leavesAtFirst.times(perLeaf)).div(laterPerLeaf));
 }
 
 /** Heat units that a hybrid of 2,700 still needs from each stage to black layer (Purdue University Agronomy, 1996, after NCH-40). */
 export const stillNeeded = [
-  { stage: "R1", units: "1300" }, { stage: "R2", units: "1040" }, { stage: "R3", units: "900" }, { stage: "R4", units: "775" },
-  { stage: "R4.5", units: "510" }, { stage: "R5", units: "250" }, { stage: "R6", units: "0" },
+  { stage: "R1", units: "1300" },
+  { stage: "R2", units: "1040" },
+  { stage: "R3", units: "900" },
+  { stage: "R4", units: "775" },
+  { stage: "R4.5", units: "510" },
+  { stage: "R5", units: "250" },
+  { stage: "R6", units: "0" },
 ] as const;
 
 /** The youngest stage that so many heat units still bring to black layer. */
@@ -42,4 +49,5 @@ export function stageAt(heatUnits: Decimal, rating: Decimal | null): string {
 const perLateDay = new Decimal("6.8");
 
 /** A rating for a planting so many days after 1 May; the rating itself for one before. */
-export const ratingWhenPlanted = (rating: Decimal, daysAfterMayFirst: Decimal): Decimal => rating.minus(larger(daysAfterMayFirst, zero).times(perLateDay));
+export const ratingWhenPlanted = (rating: Decimal, daysAfterMayFirst: Decimal): Decimal =>
+  rating.minus(larger(daysAfterMayFirst, zero).times(perLateDay));

@@ -1,4 +1,7 @@
-/** What is sprayed on a field pass by pass: its cost, its sites of action, and for each weed listed there the sites that still control it. */
+/**
+ * What is sprayed on a field pass by pass: its cost, its sites of action, and for each weed listed there the sites that still
+ * control it.
+ */
 import { sum, zero, type Decimal } from "../decimal";
 import type { ItemFigures } from "../figures";
 import type { IsoDate, Target } from "../row";
@@ -37,7 +40,10 @@ export type Programme = {
 };
 
 /** Every field that is sprayed or has a weed listed, in the order of the table. */
-export function programmes(season: Pick<Season, "applications" | "fields" | "items" | "weeds">, figures: readonly ItemFigures[]): readonly Programme[] {
+export function programmes(
+  season: Pick<Season, "applications" | "fields" | "items" | "weeds">,
+  figures: readonly ItemFigures[],
+): readonly Programme[] {
   const { fields, weeds = [] } = season;
   const items = new Map(season.items.filter(({ kind }) => kind === "crop protection").map((item) => [item.name, item]));
   const rows = season.applications.filter(({ item }) => items.has(item));
@@ -51,18 +57,42 @@ export function programmes(season: Pick<Season, "applications" | "fields" | "ite
     const groups = [...together(here)].sort((a, b) => (a[0]!.date ?? "9").localeCompare(b[0]!.date ?? "9"));
     const byRow = new Map(rows.map((row) => [row.source, row]));
     const passes = groups.map((group): Pass => ({
-      date: group[0]!.date, status: group[0]!.status === "plan" ? "plan" : "done", items: [...new Set(group.map(({ item }) => item))],
-      costPerArea: costOf(group.map(({ source }) => byRow.get(source)!), field, fields, items, prices),
+      date: group[0]!.date,
+      status: group[0]!.status === "plan" ? "plan" : "done",
+      items: [...new Set(group.map(({ item }) => item))],
+      costPerArea: costOf(
+        group.map(({ source }) => byRow.get(source)!),
+        field,
+        fields,
+        items,
+        prices,
+      ),
       sites: inOrder(group.flatMap(({ item }) => weedSites(items.get(item)!))),
     }));
     const controls = (item: Item, weed: string) => (item.controls ?? []).some((name) => plainWeed(name) === plainWeed(weed));
     const outlook = merged(listed).map(({ weed, resistantTo, seenOn }): WeedOutlook => ({
-      weed, resistantTo, seenOn,
-      sitesLeft: passes.map((pass) => inOrder(pass.items.map((name) => items.get(name)!).filter((item) => controls(item, weed)).flatMap((item) => sitesIn(item.sitesOfAction)))
-        .filter((site) => !resistantTo.includes(site))),
+      weed,
+      resistantTo,
+      seenOn,
+      sitesLeft: passes.map((pass) =>
+        inOrder(
+          pass.items
+            .map((name) => items.get(name)!)
+            .filter((item) => controls(item, weed))
+            .flatMap((item) => sitesIn(item.sitesOfAction)),
+        ).filter((site) => !resistantTo.includes(site)),
+      ),
     }));
     const cost = (status: Pass["status"]) => allOf(passes.filter((pass) => pass.status === status).map(({ costPerArea }) => costPerArea));
-    return [{ field: field.name, passes, weeds: outlook, cost: { plan: cost("plan"), done: cost("done") }, inEveryPass: inOrder([...everyPass(passes, "plan"), ...everyPass(passes, "done")]) }];
+    return [
+      {
+        field: field.name,
+        passes,
+        weeds: outlook,
+        cost: { plan: cost("plan"), done: cost("done") },
+        inEveryPass: inOrder([...everyPass(passes, "plan"), ...everyPass(passes, "done")]),
+      },
+    ];
   });
 }
 
@@ -73,11 +103,22 @@ const allOf = (costs: readonly (MoneyPerArea | null)[]): MoneyPerArea | null =>
   costs.some((cost) => cost === null) ? null : moneyPerArea(sum(costs.map((cost) => cost!)));
 
 /** Price of the plan for what is planned, of what was bought for what is done; each falls back on the other. */
-function costOf(rows: readonly Application[], field: Field, fields: readonly Field[], items: ReadonlyMap<string, Item>, prices: ReadonlyMap<string, ItemFigures>): MoneyPerArea | null {
+function costOf(
+  rows: readonly Application[],
+  field: Field,
+  fields: readonly Field[],
+  items: ReadonlyMap<string, Item>,
+  prices: ReadonlyMap<string, ItemFigures>,
+): MoneyPerArea | null {
   const costs = rows.map((row): Decimal | null => {
     const [figures, item] = [prices.get(row.item), items.get(row.item)!];
-    const pack = row.status === "plan" ? figures?.planPrice ?? figures?.averagePrice : figures?.averagePrice ?? figures?.planPrice;
-    return pack === undefined || pack === null ? null : row.rate.times(pack).div(item.packSize).times(partOfField(row, field, fields));
+    const pack = row.status === "plan" ? (figures?.planPrice ?? figures?.averagePrice) : (figures?.averagePrice ?? figures?.planPrice);
+    return pack === undefined || pack === null
+      ? null
+      : row.rate
+          .times(pack)
+          .div(item.packSize)
+          .times(partOfField(row, field, fields));
   });
   return costs.some((cost) => cost === null) ? null : moneyPerArea(costs.reduce<Decimal>((all, cost) => all.plus(cost!), zero));
 }
@@ -94,7 +135,12 @@ function merged(listed: readonly WeedEntry[]): readonly WeedEntry[] {
   for (const entry of listed) {
     const key = plainWeed(entry.weed);
     const known = byName.get(key);
-    byName.set(key, known === undefined ? entry : { ...known, resistantTo: inOrder([...known.resistantTo, ...entry.resistantTo]), seenOn: known.seenOn ?? entry.seenOn });
+    byName.set(
+      key,
+      known === undefined
+        ? entry
+        : { ...known, resistantTo: inOrder([...known.resistantTo, ...entry.resistantTo]), seenOn: known.seenOn ?? entry.seenOn },
+    );
   }
   return [...byName.values()];
 }

@@ -5,7 +5,11 @@
  * has them, in capitals.
  */
 export function sitesIn(text: string | null): readonly string[] {
-  const found = (text ?? "").toUpperCase().split(/[\s,;/+&]+/).map((word) => word.replace(/^(GROUPS?|GRP|HRAC|WSSA|SITES?|G)(?=\d)/, "")).filter((word) => /^[A-Z]{0,2}\d{1,2}[A-Z]?$/.test(word));
+  const found = (text ?? "")
+    .toUpperCase()
+    .split(/[\s,;/+&]+/)
+    .map((word) => word.replace(/^(GROUPS?|GRP|HRAC|WSSA|SITES?|G)(?=\d)/, ""))
+    .filter((word) => /^[A-Z]{0,2}\d{1,2}[A-Z]?$/.test(word));
   return inOrder(found);
 }
 
@@ -15,7 +19,11 @@ export function inOrder(sites: readonly string[]): readonly string[] {
 }
 
 /** Names in a list that is set apart by commas, semicolons or lines. */
-export const namesIn = (text: string | null): readonly string[] => (text ?? "").split(/[,;\n]+/).map((name) => name.trim()).filter((name) => name !== "");
+export const namesIn = (text: string | null): readonly string[] =>
+  (text ?? "")
+    .split(/[,;\n]+/)
+    .map((name) => name.trim())
+    .filter((name) => name !== "");
 
 /** How names of weeds are compared: capitals, spaces and hyphens aside. */
 export const plainWeed = (name: string): string => name.toLowerCase().replace(/[\s\u00a0-]+/g, "");

@@ -1,4 +1,7 @@
-/** What goes into a sprayer's tank, from the area, the carrier and the rates as the grower typed them. No product or rate is ever proposed. */
+/**
+ * What goes into a sprayer's tank, from the area, the carrier and the rates as the grower typed them. No product or rate is ever
+ * proposed.
+ */
 import { sum, zero, type Decimal } from "../decimal";
 import type { EntryRef, IsoDate, Target } from "../row";
 import type { Application, Season } from "../season";
@@ -62,25 +65,40 @@ export function together(applications: readonly Application[]): readonly (readon
  */
 export function mixRows({ applications, items }: Pick<Season, "applications" | "items">): readonly (readonly Application[])[] {
   const sprayed = new Set(items.filter(({ kind }) => kind === "crop protection").map(({ name }) => name));
-  return together(applications.filter(({ tank, item }) => tank !== undefined || sprayed.has(item))).filter((rows) => rows.some(({ tank }) => tank !== undefined));
+  return together(applications.filter(({ tank, item }) => tank !== undefined || sprayed.has(item))).filter((rows) =>
+    rows.some(({ tank }) => tank !== undefined),
+  );
 }
 
 /** The mixes that tell a carrier, by date, those without one last. */
 export function mixes({ applications, fields, items }: Pick<Season, "applications" | "fields" | "items">): readonly Mix[] {
   const units = new Map(items.map((item) => [item.name, item.unit.name]));
-  const areaOf = (target: Target) => sum(fields.filter((field) => ("field" in target ? field.name === target.field : field.crop === target.crop)).map(({ area }) => area));
-  return mixRows({ applications, items }).flatMap((rows): readonly Mix[] => {
-    const [first] = rows as readonly [Application, ...Application[]];
-    const carrierPerArea = rows.map((row) => row.tank?.carrierPerArea ?? null).find((carrier) => carrier !== null) ?? null;
-    if (carrierPerArea === null) return [];
-    const tank = rows.map((row) => row.tank?.size ?? null).find((size) => size !== null) ?? null;
-    const area = first.area ?? areaOf(first.target);
-    const loads = tank === null ? null : loadsOf(area, carrierPerArea, tank);
-    const inTank = rows.map((row): MixItem => {
-      const { unit, perArea } = row.asTyped ?? { unit: units.get(row.item)!, perArea: row.rate };
-      const of = (volume: Decimal | null) => (volume === null ? null : volume.div(carrierPerArea).times(perArea));
-      return { item: row.item, unit, rate: perArea, perLoad: of(tank), inLastLoad: loads === null ? null : loads.last.isZero() ? zero : of(loads.last), total: area.times(perArea), source: row.source };
-    });
-    return [{ target: first.target, date: first.date, isDone: first.status !== "plan", area, carrierPerArea, tank, loads, items: inTank }];
-  }).sort((a, b) => (a.date ?? "9").localeCompare(b.date ?? "9"));
+  const areaOf = (target: Target) =>
+    sum(fields.filter((field) => ("field" in target ? field.name === target.field : field.crop === target.crop)).map(({ area }) => area));
+  return mixRows({ applications, items })
+    .flatMap((rows): readonly Mix[] => {
+      const [first] = rows as readonly [Application, ...Application[]];
+      const carrierPerArea = rows.map((row) => row.tank?.carrierPerArea ?? null).find((carrier) => carrier !== null) ?? null;
+      if (carrierPerArea === null) return [];
+      const tank = rows.map((row) => row.tank?.size ?? null).find((size) => size !== null) ?? null;
+      const area = first.area ?? areaOf(first.target);
+      const loads = tank === null ? null : loadsOf(area, carrierPerArea, tank);
+      const inTank = rows.map((row): MixItem => {
+        const { unit, perArea } = row.asTyped ?? { unit: units.get(row.item)!, perArea: row.rate };
+        const of = (volume: Decimal | null) => (volume === null ? null : volume.div(carrierPerArea).times(perArea));
+        return {
+          item: row.item,
+          unit,
+          rate: perArea,
+          perLoad: of(tank),
+          inLastLoad: loads === null ? null : loads.last.isZero() ? zero : of(loads.last),
+          total: area.times(perArea),
+          source: row.source,
+        };
+      });
+      return [
+        { target: first.target, date: first.date, isDone: first.status !== "plan", area, carrierPerArea, tank, loads, items: inTank },
+      ];
+    })
+    .sort((a, b) => (a.date ?? "9").localeCompare(b.date ?? "9"));
 }

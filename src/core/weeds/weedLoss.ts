@@ -1,4 +1,7 @@
-/** Corn yield lost to weeds that are left to grow, by their height at the pass, as printed: a reading beside a decision, never a promise. */
+/**
+ * Corn yield lost to weeds that are left to grow, by their height at the pass, as printed: a reading beside a decision, never a
+ * promise.
+ */
 import { Decimal } from "../decimal";
 import type { Source } from "../tables/source";
 
@@ -17,8 +20,11 @@ export const weedLosses: Readonly<Record<WeedDensity, readonly LossPoint[]>> = {
 };
 
 export const weedLossSource: Source = {
-  title: "Impact of delayed postemergence herbicide application on corn yield (Weed Technology 36(2))", publisher: "University of Guelph", year: "2022",
-  address: "https://doi.org/10.1017/wet.2022.10", where: "abstract",
+  title: "Impact of delayed postemergence herbicide application on corn yield (Weed Technology 36(2))",
+  publisher: "University of Guelph",
+  year: "2022",
+  address: "https://doi.org/10.1017/wet.2022.10",
+  where: "abstract",
 };
 
 /**
@@ -34,7 +40,9 @@ export function weedLoss(density: WeedDensity, height: Decimal): Decimal | null 
   const upper = points[above]!;
   if (upper.height.eq(height)) return upper.loss;
   const lower = points[above - 1];
-  return lower === undefined ? null : lower.loss.plus(upper.loss.minus(lower.loss).times(height.minus(lower.height)).div(upper.height.minus(lower.height)));
+  return lower === undefined
+    ? null
+    : lower.loss.plus(upper.loss.minus(lower.loss).times(height.minus(lower.height)).div(upper.height.minus(lower.height)));
 }
 
 /** Centimetres in the units that heights are typed in. */

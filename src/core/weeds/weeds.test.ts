@@ -12,47 +12,97 @@ import type { WeedEntry } from "./weedEntry";
 
 const home = field("Home", "100", "200");
 const hill = field("Hill", "60", "180");
-const spray = (name: string, sites: string | null, controls?: readonly string[]) => item(name, "2", { kind: "crop protection", sitesOfAction: sites, ...(controls === undefined ? {} : { controls }) });
-const weed = (where: string, name: string, ...resistantTo: readonly string[]): WeedEntry => ({ target: { field: where }, weed: name, resistantTo, seenOn: null, note: null, source: { table: "Weeds", row: 1 } });
-const of = (more: Partial<Season>) => { const season = seasonOf({ fields: [home, hill], ...more }); return programmes(season, seasonFigures(season).items); };
-const tank = (carrier: string | null, size: string | null) => ({ tank: { carrierPerArea: carrier === null ? null : new Decimal(carrier), size: size === null ? null : new Decimal(size) } });
+const spray = (name: string, sites: string | null, controls?: readonly string[]) =>
+  item(name, "2", { kind: "crop protection", sitesOfAction: sites, ...(controls === undefined ? {} : { controls }) });
+const weed = (where: string, name: string, ...resistantTo: readonly string[]): WeedEntry => ({
+  target: { field: where },
+  weed: name,
+  resistantTo,
+  seenOn: null,
+  note: null,
+  source: { table: "Weeds", row: 1 },
+});
+const of = (more: Partial<Season>) => {
+  const season = seasonOf({ fields: [home, hill], ...more });
+  return programmes(season, seasonFigures(season).items);
+};
+const tank = (carrier: string | null, size: string | null) => ({
+  tank: { carrierPerArea: carrier === null ? null : new Decimal(carrier), size: size === null ? null : new Decimal(size) },
+});
 const day = (date: string) => ({ date });
 
 describe("sites of action", () => {
   it("are told apart however they are typed, once each and by number", () => {
-    expect(["15, 27", "Group 9 + 4", "G27; 5 and 27", "9/14", "K3", "none", null].map(sitesIn)).toEqual([["15", "27"], ["4", "9"], ["5", "27"], ["9", "14"], ["K3"], [], []]);
+    expect(["15, 27", "Group 9 + 4", "G27; 5 and 27", "9/14", "K3", "none", null].map(sitesIn)).toEqual([
+      ["15", "27"],
+      ["4", "9"],
+      ["5", "27"],
+      ["9", "14"],
+      ["K3"],
+      [],
+      [],
+    ]);
   });
 });
 
 describe("a programme against weeds", () => {
-  const items = [spray("A", "15, 27", ["Waterhemp", "Foxtail"]), spray("B", "9", ["water-hemp"]), spray("C", "2", ["Velvetleaf"]), spray("F", "3", []), item("Urea", "1")];
+  const items = [
+    spray("A", "15, 27", ["Waterhemp", "Foxtail"]),
+    spray("B", "9", ["water-hemp"]),
+    spray("C", "2", ["Velvetleaf"]),
+    spray("F", "3", []),
+    item("Urea", "1"),
+  ];
   const applications = [
-    application("A", "Home", "2", "plan", day("2031-05-01")), application("A", "Home", "2", "done", day("2031-05-02")),
-    application("B", "Home", "1", "plan", day("2031-06-05")), application("C", "Corn", "1", "plan", { target: { crop: "Corn" }, ...day("2031-06-05") }),
-    application("F", "Home", "3", "plan", day("2031-07-10")), application("Urea", "Home", "9", "plan", day("2031-06-05")),
+    application("A", "Home", "2", "plan", day("2031-05-01")),
+    application("A", "Home", "2", "done", day("2031-05-02")),
+    application("B", "Home", "1", "plan", day("2031-06-05")),
+    application("C", "Corn", "1", "plan", { target: { crop: "Corn" }, ...day("2031-06-05") }),
+    application("F", "Home", "3", "plan", day("2031-07-10")),
+    application("Urea", "Home", "9", "plan", day("2031-06-05")),
   ];
 
   it("counts a site where the label controls the weed and the weed does not resist it, pass by pass", () => {
     const [first] = of({ items, applications, weeds: [weed("Home", "Waterhemp", "9", "27"), weed("Home", "Thistle")] });
     expect(first!.passes.map(({ date, status, sites }) => [date, status, sites])).toEqual([
-      ["2031-05-01", "plan", ["15", "27"]], ["2031-05-02", "done", ["15", "27"]], ["2031-06-05", "plan", ["2", "9"]], ["2031-07-10", "plan", []],
+      ["2031-05-01", "plan", ["15", "27"]],
+      ["2031-05-02", "done", ["15", "27"]],
+      ["2031-06-05", "plan", ["2", "9"]],
+      ["2031-07-10", "plan", []],
     ]);
-    expect(first!.weeds.map(({ weed: name, sitesLeft }) => [name, sitesLeft])).toEqual([["Waterhemp", [["15"], ["15"], [], []]], ["Thistle", [[], [], [], []]]]);
+    expect(first!.weeds.map(({ weed: name, sitesLeft }) => [name, sitesLeft])).toEqual([
+      ["Waterhemp", [["15"], ["15"], [], []]],
+      ["Thistle", [[], [], [], []]],
+    ]);
   });
 
   it("takes a weed that field and crop list as one, resisting what either says", () => {
-    const [first] = of({ items, applications, weeds: [weed("Home", "Waterhemp", "9"), { ...weed("", "water hemp", "15"), target: { crop: "Corn" } }] });
+    const [first] = of({
+      items,
+      applications,
+      weeds: [weed("Home", "Waterhemp", "9"), { ...weed("", "water hemp", "15"), target: { crop: "Corn" } }],
+    });
     expect(first!.weeds.map(({ resistantTo }) => resistantTo)).toEqual([["9", "15"]]);
   });
 
   it("costs a pass over the whole field at plan prices, and done at what was paid; parts of a field in their measure", () => {
     const [first, second] = of({
-      items, purchases: [purchase("A", "100", "300")],
-      applications: [...applications.slice(0, 2), application("B", "Home", "1", "plan", { ...day("2031-06-05"), area: area("40") }), application("C", "", "1", "plan", { target: { crop: "Corn" }, ...day("2031-06-05"), area: area("80") })],
+      items,
+      purchases: [purchase("A", "100", "300")],
+      applications: [
+        ...applications.slice(0, 2),
+        application("B", "Home", "1", "plan", { ...day("2031-06-05"), area: area("40") }),
+        application("C", "", "1", "plan", { target: { crop: "Corn" }, ...day("2031-06-05"), area: area("80") }),
+      ],
     });
     // 2 × 2 planned, 2 × 3 done; 40 of 100 ac at 2 and half of all acres at 2.
     expect(first!.passes.map(({ costPerArea }) => costPerArea!.toFixed())).toEqual(["4", "6", "1.8"]);
-    expect([first!.cost.plan!.toFixed(), first!.cost.done!.toFixed(), second!.cost.plan!.toFixed(), second!.cost.done!.toFixed()]).toEqual(["5.8", "6", "1", "0"]);
+    expect([first!.cost.plan!.toFixed(), first!.cost.done!.toFixed(), second!.cost.plan!.toFixed(), second!.cost.done!.toFixed()]).toEqual([
+      "5.8",
+      "6",
+      "1",
+      "0",
+    ]);
   });
 
   it("names the sites that every pass of at least two has", () => {
@@ -63,19 +113,29 @@ describe("a programme against weeds", () => {
 
   it("shows nothing where nothing is sprayed and no weed listed, and a listed weed where nothing is sprayed", () => {
     expect(of({ items, applications: [] })).toEqual([]);
-    expect(of({ items, applications: [], weeds: [weed("Hill", "Foxtail")] }).map(({ field: name, weeds }) => [name, weeds[0]!.sitesLeft])).toEqual([["Hill", []]]);
+    expect(
+      of({ items, applications: [], weeds: [weed("Hill", "Foxtail")] }).map(({ field: name, weeds }) => [name, weeds[0]!.sitesLeft]),
+    ).toEqual([["Hill", []]]);
   });
 
   it("has no cost where a price is not known", () => {
-    expect(of({ items: [item("A", null, { kind: "crop protection" })], applications: [application("A", "Home", "2", "plan")] })[0]!.passes[0]!.costPerArea).toBeNull();
+    expect(
+      of({ items: [item("A", null, { kind: "crop protection" })], applications: [application("A", "Home", "2", "plan")] })[0]!.passes[0]!
+        .costPerArea,
+    ).toBeNull();
   });
 });
 
 describe("a tank mix", () => {
   const products = [spray("A", "15"), spray("B", "9"), item("Seed", "1", { kind: "seed" })];
   const rows = [
-    application("A", "Home", "32", "plan", { ...day("2031-06-05"), ...tank("15", "600"), asTyped: { unit: "fl oz", perArea: new Decimal("32") } }),
-    application("B", "Home", "1", "plan", { ...day("2031-06-05"), asTyped: { unit: "pt", perArea: new Decimal("1") } }), application("Seed", "Home", "30000", "plan", day("2031-06-05")),
+    application("A", "Home", "32", "plan", {
+      ...day("2031-06-05"),
+      ...tank("15", "600"),
+      asTyped: { unit: "fl oz", perArea: new Decimal("32") },
+    }),
+    application("B", "Home", "1", "plan", { ...day("2031-06-05"), asTyped: { unit: "pt", perArea: new Decimal("1") } }),
+    application("Seed", "Home", "30000", "plan", day("2031-06-05")),
   ];
   const told = (more: Partial<Season>) => mixes(seasonOf({ fields: [home, hill], items: products, ...more }));
 
@@ -83,7 +143,9 @@ describe("a tank mix", () => {
     const [mix] = told({ applications: rows });
     // 100 ac at 15 gal are 1,500 gal: two tanks of 600 and 300 gal; 40 ac a tank, 20 ac in the last.
     expect([mix!.area, mix!.loads!.full, mix!.loads!.last].map(String)).toEqual(["100", "2", "300"]);
-    expect(mix!.items.map(({ item: name, unit, perLoad, inLastLoad, total }) => `${name} ${unit} ${perLoad} ${inLastLoad} ${total}`)).toEqual(["A fl oz 1280 640 3200", "B pt 40 20 100"]);
+    expect(
+      mix!.items.map(({ item: name, unit, perLoad, inLastLoad, total }) => `${name} ${unit} ${perLoad} ${inLastLoad} ${total}`),
+    ).toEqual(["A fl oz 1280 640 3200", "B pt 40 20 100"]);
   });
 
   it("has no last load where it comes out even, and no loads without a tank", () => {
@@ -95,16 +157,39 @@ describe("a tank mix", () => {
   });
 
   it("covers all fields of a crop, or the acres that it tells", () => {
-    expect(told({ applications: [{ ...rows[0]!, target: { crop: "Corn" } }, { ...rows[0]!, area: area("44") }] }).map((mix) => mix.area.toFixed())).toEqual(["160", "44"]);
+    expect(
+      told({
+        applications: [
+          { ...rows[0]!, target: { crop: "Corn" } },
+          { ...rows[0]!, area: area("44") },
+        ],
+      }).map((mix) => mix.area.toFixed()),
+    ).toEqual(["160", "44"]);
   });
 
   it("is in its loads all that it is in all, whatever the sizes; the last load is less than a tank", () => {
     const size = fc.integer({ min: 1, max: 99_999 }).map((value) => new Decimal(String(value)).div("10"));
-    fc.assert(fc.property(size, size, size, size, (acres, carrier, volume, rate) => {
-      const { full, last } = loadsOf(acres, carrier, volume);
-      expect(last.gte("0") && last.lt(volume) && full.isInteger()).toBe(true);
-      const [{ items: [mixed] }] = told({ fields: [field("Home", acres.toFixed(), "1")], applications: [{ ...rows[0]!, ...tank(carrier.toFixed(), volume.toFixed()), asTyped: { unit: "pt", perArea: rate } }] }) as [ReturnType<typeof told>[number]];
-      expect(sum([mixed!.perLoad!.times(full), mixed!.inLastLoad!]).minus(mixed!.total).abs().div(mixed!.total).lt("1e-25")).toBe(true);
-    }), { numRuns: 200 });
+    fc.assert(
+      fc.property(size, size, size, size, (acres, carrier, volume, rate) => {
+        const { full, last } = loadsOf(acres, carrier, volume);
+        expect(last.gte("0") && last.lt(volume) && full.isInteger()).toBe(true);
+        const [
+          {
+            items: [mixed],
+          },
+        ] = told({
+          fields: [field("Home", acres.toFixed(), "1")],
+          applications: [{ ...rows[0]!, ...tank(carrier.toFixed(), volume.toFixed()), asTyped: { unit: "pt", perArea: rate } }],
+        }) as [ReturnType<typeof told>[number]];
+        expect(
+          sum([mixed!.perLoad!.times(full), mixed!.inLastLoad!])
+            .minus(mixed!.total)
+            .abs()
+            .div(mixed!.total)
+            .lt("1e-25"),
+        ).toBe(true);
+      }),
+      { numRuns: 200 },
+    );
   });
 });

@@ -8,8 +8,17 @@ import type { Parts } from "./zip";
 import { children, documentOf, elements, first, textOf, type Element } from "./xml";
 
 export type SheetEntry = { readonly name: string; readonly part: string; readonly hidden: boolean };
-export type DefinedName = { readonly name: string; readonly refersTo: string; /** Position of the sheet it belongs to. */ readonly sheet: number | null };
-export type Book = { readonly part: string; readonly sheets: readonly SheetEntry[]; readonly names: readonly DefinedName[]; readonly date1904: boolean };
+export type DefinedName = {
+  readonly name: string;
+  readonly refersTo: string;
+  /** Position of the sheet it belongs to. */ readonly sheet: number | null;
+};
+export type Book = {
+  readonly part: string;
+  readonly sheets: readonly SheetEntry[];
+  readonly names: readonly DefinedName[];
+  readonly date1904: boolean;
+};
 
 export type TableEntry = {
   readonly part: string;
@@ -42,9 +51,16 @@ function readBook(parts: Parts): Book {
   const sheets = sheetElements(root).flatMap((element): readonly (SheetEntry | null)[] => {
     const id = [...element.attributes].find(({ localName, namespaceURI }) => localName === "id" && namespaceURI !== null)?.value ?? "";
     const relationship = targets.get(id);
-    if (relationship === undefined || !parts.has(relationship.target)) throw new Damaged(`the sheet ${element.getAttribute("name") ?? ""} is missing`);
+    if (relationship === undefined || !parts.has(relationship.target))
+      throw new Damaged(`the sheet ${element.getAttribute("name") ?? ""} is missing`);
     if (!isOfType(relationship, "worksheet")) return [null];
-    return [{ name: element.getAttribute("name") ?? "", part: relationship.target, hidden: (element.getAttribute("state") ?? "visible") !== "visible" }];
+    return [
+      {
+        name: element.getAttribute("name") ?? "",
+        part: relationship.target,
+        hidden: (element.getAttribute("state") ?? "visible") !== "visible",
+      },
+    ];
   });
   const names = elements(root, "definedName").map((element) => {
     const local = element.getAttribute("localSheetId");
@@ -80,27 +96,43 @@ const scanned = new WeakMap<Uint8Array, SheetData>();
 export function sheetDataOf(parts: Parts, part: string): SheetData {
   const bytes = parts.get(part)!;
   let data = scanned.get(bytes);
-  if (data === undefined) scanned.set(bytes, (data = scanSheet(textOf(bytes), { sharedStrings: sharedStringsOf(parts), date1904: bookOf(parts).date1904 })));
+  if (data === undefined)
+    scanned.set(bytes, (data = scanSheet(textOf(bytes), { sharedStrings: sharedStringsOf(parts), date1904: bookOf(parts).date1904 })));
   return data;
 }
 
 /** The tables of all sheets, in the order of the sheets. */
 export function tablesOf(parts: Parts): readonly TableEntry[] {
-  return bookOf(parts).sheets.flatMap((sheet) => relationshipsOf(parts, sheet.part).filter((each) => isOfType(each, "table")).flatMap((each) => {
-    const bytes = parts.get(each.target);
-    if (bytes === undefined) throw new Damaged(`a table of the sheet ${sheet.name} is missing`);
-    const root = documentOf(bytes).documentElement!;
-    const area = parseArea(root.getAttribute("ref") ?? "");
-    if (area === null) throw new Damaged(`the table ${root.getAttribute("name") ?? ""} has no range`);
-    return [{
-      part: each.target, sheet: sheet.name, name: root.getAttribute("displayName") ?? root.getAttribute("name") ?? "", area,
-      headerRows: Number(root.getAttribute("headerRowCount") ?? "1"), totalsRows: Number(root.getAttribute("totalsRowCount") ?? "0"),
-      columns: elements(root, "tableColumn").map((column) => ({
-        name: (column.getAttribute("name") ?? "").replace(/_x000[aA]_|\n/g, " "), formula: children(column, "calculatedColumnFormula")[0]?.textContent ?? null,
-      })),
-    }];
-  }));
+  return bookOf(parts).sheets.flatMap((sheet) =>
+    relationshipsOf(parts, sheet.part)
+      .filter((each) => isOfType(each, "table"))
+      .flatMap((each) => {
+        const bytes = parts.get(each.target);
+        if (bytes === undefined) throw new Damaged(`a table of the sheet ${sheet.name} is missing`);
+        const root = documentOf(bytes).documentElement!;
+        const area = parseArea(root.getAttribute("ref") ?? "");
+        if (area === null) throw new Damaged(`the table ${root.getAttribute("name") ?? ""} has no range`);
+        return [
+          {
+            part: each.target,
+            sheet: sheet.name,
+            name: root.getAttribute("displayName") ?? root.getAttribute("name") ?? "",
+            area,
+            headerRows: Number(root.getAttribute("headerRowCount") ?? "1"),
+            totalsRows: Number(root.getAttribute("totalsRowCount") ?? "0"),
+            columns: elements(root, "tableColumn").map((column) => ({
+              name: (column.getAttribute("name") ?? "").replace(/_x000[aA]_|\n/g, " "),
+              formula: children(column, "calculatedColumnFormula")[0]?.textContent ?? null,
+            })),
+          },
+        ];
+      }),
+  );
 }
 
 /** The body of a table: neither its headings nor its totals. */
-export const bodyOf = ({ area, headerRows, totalsRows }: TableEntry): Area => ({ ...area, top: area.top + headerRows, bottom: area.bottom - totalsRows });
+export const bodyOf = ({ area, headerRows, totalsRows }: TableEntry): Area => ({
+  ...area,
+  top: area.top + headerRows,
+  bottom: area.bottom - totalsRows,
+});

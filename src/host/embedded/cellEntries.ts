@@ -36,7 +36,11 @@ export function withEntries(state: State, sheet: string, entries: readonly Entry
 }
 
 /** The entries with the styles that their number formats ask for, and the parts with those styles. */
-function editsOf(state: State, { name, part }: SheetEntry, entries: readonly Entry[]): { readonly edits: readonly CellEdit[]; readonly parts: Parts } {
+function editsOf(
+  state: State,
+  { name, part }: SheetEntry,
+  entries: readonly Entry[],
+): { readonly edits: readonly CellEdit[]; readonly parts: Parts } {
   const edit = new PackageEdit(state.parts);
   const styles = entries.some(({ numberFormat }) => numberFormat !== undefined) ? new StyleMaker(edit) : null;
   const data = dataOf(state, part);

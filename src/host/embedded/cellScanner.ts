@@ -39,7 +39,10 @@ export class CellScanner {
   private readonly opening: string;
   private readonly closing: string;
 
-  constructor(private readonly text: string, private readonly prefix: string) {
+  constructor(
+    private readonly text: string,
+    private readonly prefix: string,
+  ) {
     this.opening = `<${prefix}c`;
     this.closing = `</${prefix}c>`;
   }
@@ -90,8 +93,9 @@ export class CellScanner {
       const nameFrom = at;
       at = text.indexOf("=", at);
       const length = text.charCodeAt(at - 1) <= 32 ? text.slice(nameFrom, at).trim().length : at - nameFrom;
-      do at += 1; while (text.charCodeAt(at) <= 32);
-      const to = text.indexOf(text.charCodeAt(at) === quote ? "\"" : "'", at + 1);
+      do at += 1;
+      while (text.charCodeAt(at) <= 32);
+      const to = text.indexOf(text.charCodeAt(at) === quote ? '"' : "'", at + 1);
       if (at <= nameFrom || to < 0 || to > this.end) throw new Damaged("a cell is not written as XML");
       if (length === 1) this.readAttribute(text.charCodeAt(nameFrom), at + 1, to);
       at = to + 1;
@@ -165,12 +169,19 @@ export class CellScanner {
     const { valueFrom: from, valueTo: to, text } = this;
     if (from === blank || from === to) return "";
     switch (this.type) {
-      case "": case "n": return numberIn(text.slice(from, to));
-      case "s": return sharedStrings[this.wholeNumber(from, to)] ?? "";
-      case "b": return /^\s*(1|true)\s*$/.test(text.slice(from, to));
-      case "inlineStr": return richText(text.slice(from, to), this.prefix);
-      case "d": return serialOf(text.slice(from, to), date1904);
-      default: return unescapeText(text.slice(from, to));
+      case "":
+      case "n":
+        return numberIn(text.slice(from, to));
+      case "s":
+        return sharedStrings[this.wholeNumber(from, to)] ?? "";
+      case "b":
+        return /^\s*(1|true)\s*$/.test(text.slice(from, to));
+      case "inlineStr":
+        return richText(text.slice(from, to), this.prefix);
+      case "d":
+        return serialOf(text.slice(from, to), date1904);
+      default:
+        return unescapeText(text.slice(from, to));
     }
   }
 }

@@ -8,10 +8,13 @@ import { escapeText } from "./xml";
 export function cellXml(prefix: string, row: number, { column, value, formula, style, isError, isUnknown, notes = "" }: SheetCell): string {
   const p = prefix;
   const attributes = ` r="${cellName({ row, column })}"${style === 0 ? "" : ` s="${style}"`}${notes}`;
-  const type = isError ? " t=\"e\"" : typeof value === "boolean" ? " t=\"b\"" : "";
+  const type = isError ? ' t="e"' : typeof value === "boolean" ? ' t="b"' : "";
   if (formula !== undefined) {
     const shown = isUnknown ? "" : `<${p}v>${valueText(value)}</${p}v>`;
-    return `<${p}c${attributes}${type === "" && typeof value === "string" && !isUnknown ? " t=\"str\"" : type}><${p}f${formula.tag ?? ""}>${escapeText(formula.text)}</${p}f>${shown}</${p}c>`;
+    return (
+      `<${p}c${attributes}${type === "" && typeof value === "string" && !isUnknown ? ' t="str"' : type}>` +
+      `<${p}f${formula.tag ?? ""}>${escapeText(formula.text)}</${p}f>${shown}</${p}c>`
+    );
   }
   if (value === "") return `<${p}c${attributes}/>`;
   if (typeof value === "string" && !isError) {

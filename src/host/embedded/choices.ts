@@ -16,11 +16,21 @@ const lists = new WeakMap<SheetData["rows"], { readonly after: string; readonly 
 export function choiceLists({ rows, prefix, after }: SheetData): readonly ChoiceList[] {
   const known = lists.get(rows);
   if (known?.after === after) return known.found;
-  const found = [...after.matchAll(new RegExp(`<(${prefix}|x14:)dataValidation(\\s[^>]*[^/])>([\\s\\S]*?)</\\1dataValidation>`, "g"))].flatMap(([, , tag, body]): ChoiceList[] => {
+  const found = [
+    ...after.matchAll(new RegExp(`<(${prefix}|x14:)dataValidation(\\s[^>]*[^/])>([\\s\\S]*?)</\\1dataValidation>`, "g")),
+  ].flatMap(([, , tag, body]): ChoiceList[] => {
     if (attribute(tag!, "type") !== "list") return [];
     const sqref = attribute(tag!, "sqref") ?? /<xm:sqref>([^<]*)<\/xm:sqref>/.exec(body!)?.[1] ?? "";
     const source = /<(?:\w+:)?formula1>(?:<xm:f>)?([^<]*)</.exec(body!)?.[1] ?? "";
-    return [{ areas: sqref.trim().split(/\s+/).flatMap((ref) => parseArea(ref) ?? []), source: unescapeText(source).trim() }];
+    return [
+      {
+        areas: sqref
+          .trim()
+          .split(/\s+/)
+          .flatMap((ref) => parseArea(ref) ?? []),
+        source: unescapeText(source).trim(),
+      },
+    ];
   });
   lists.set(rows, { after, found });
   return found;
@@ -37,7 +47,12 @@ export function choicesAt(state: State, sheet: string, at: At): readonly string[
   const list = choiceLists(dataOf(state, entry.part)).find(({ areas }) => areas.some((area) => contains(area, at)));
   if (list === undefined) return [];
   const quoted = /^"([\s\S]*)"$/.exec(list.source);
-  if (quoted) return quoted[1]!.replaceAll("\"\"", "\"").split(",").map((word) => word.trim()).filter((word) => word !== "");
+  if (quoted)
+    return quoted[1]!
+      .replaceAll('""', '"')
+      .split(",")
+      .map((word) => word.trim())
+      .filter((word) => word !== "");
   return wordsAt(state, sheet, list.source, deepest);
 }
 
@@ -55,7 +70,11 @@ function wordsAt(state: State, sheet: string, source: string, depth: number): re
 
 function wordsOfTable(state: State, reference: string): readonly string[] {
   const { sheets } = bookOf(state.parts);
-  const tables = tablesOf(state.parts).map((table) => ({ ...table, sheet: sheets.findIndex(({ name }) => name === table.sheet), columns: table.columns.map(({ name }) => name) }));
+  const tables = tablesOf(state.parts).map((table) => ({
+    ...table,
+    sheet: sheets.findIndex(({ name }) => name === table.sheet),
+    columns: table.columns.map(({ name }) => name),
+  }));
   const found = tableArea(tableReference(reference), { sheet: -1, row: -1, column: -1 }, tables);
   return found === null ? [] : wordsIn(state, sheets[found.sheet]!.name, found.area);
 }

@@ -24,18 +24,29 @@ export function contentOf(state: State): WorkbookContent {
   const read = all.filter(({ area }) => !isTooLarge(area)).map((table) => ({ table, raw: rawTable(state, table) }));
   const tables = read.map(({ raw }) => raw);
   const matches = tables.find(({ name }) => sameName(name, matchesTable));
-  const [range, heading] = [matchColumns.columns.range, matchColumns.columns.heading].map(({ heading: of }) => matches?.headers.findIndex((each) => sameName(each, of)) ?? -1) as [number, number];
-  const matched = (matches?.rows ?? []).map((row) => ({ range: String(row[range] ?? "").trim(), heading: String(row[heading] ?? "") })).filter((each) => each.range !== "");
+  const [range, heading] = [matchColumns.columns.range, matchColumns.columns.heading].map(
+    ({ heading: of }) => matches?.headers.findIndex((each) => sameName(each, of)) ?? -1,
+  ) as [number, number];
+  const matched = (matches?.rows ?? [])
+    .map((row) => ({ range: String(row[range] ?? "").trim(), heading: String(row[heading] ?? "") }))
+    .filter((each) => each.range !== "");
   const wanted = new Set(matched.map((each) => each.range));
-  const ranges = new Map([...new Set([...wanted, ...cellsBeside(matched)])].flatMap((text) => {
-    const range = rangeNamed(state, text, wanted);
-    return range === null ? [] : [[text, range] as const];
-  }));
+  const ranges = new Map(
+    [...new Set([...wanted, ...cellsBeside(matched)])].flatMap((text) => {
+      const range = rangeNamed(state, text, wanted);
+      return range === null ? [] : [[text, range] as const];
+    }),
+  );
   const withBelow = read.map(({ table, raw }): RawTable => {
     const { sheet, area } = table;
     return { ...raw, ...belowIn(dataOf(state, sheetNamed(state, sheet).part), area, bodyOf(table).bottom, blocksOn(state, sheet, wanted)) };
   });
-  return { dateSystem: bookOf(state.parts).date1904 ? "1904" : "1900", tables: withBelow, ranges, ...(unreadable.length > 0 && { unreadable }) };
+  return {
+    dateSystem: bookOf(state.parts).date1904 ? "1904" : "1900",
+    tables: withBelow,
+    ranges,
+    ...(unreadable.length > 0 && { unreadable }),
+  };
 }
 
 function rawTable(state: State, table: TableEntry): RawTable {
@@ -46,7 +57,14 @@ function rawTable(state: State, table: TableEntry): RawTable {
     const cell = table.headerRows === 0 ? "" : valueIn(data, { row: table.area.top, column: table.area.left + index });
     return cell === "" ? name : String(cell);
   });
-  return { name: table.name, headers, rows: rowsOf(data, body), body: { sheet: table.sheet, row: body.top, column: body.left }, ...staleIn(state, part, body), ...percentsIn(state, part, table.name, headers, body) };
+  return {
+    name: table.name,
+    headers,
+    rows: rowsOf(data, body),
+    body: { sheet: table.sheet, row: body.top, column: body.left },
+    ...staleIn(state, part, body),
+    ...percentsIn(state, part, table.name, headers, body),
+  };
 }
 
 const rowsOf = ({ rows }: SheetData, area: Area): readonly (readonly Cell[])[] => rows.valuesOf(area);
@@ -55,7 +73,9 @@ const rowsOf = ({ rows }: SheetData, area: Area): readonly (readonly Cell[])[] =
 function belowIn(data: SheetData, block: Area, body: number, others: readonly Area[]): Pick<RawTable, "below"> {
   const { left, right, bottom } = block;
   const last = lastRowBelow(block, others);
-  const below = data.rows.numbers().filter((row) => row > bottom && row <= last)
+  const below = data.rows
+    .numbers()
+    .filter((row) => row > bottom && row <= last)
     .flatMap((row) => filledRows(rowsOf(data, { top: row, bottom: row, left, right }), row - body));
   return below.length === 0 ? {} : { below };
 }
@@ -64,10 +84,12 @@ function belowIn(data: SheetData, block: Area, body: number, others: readonly Ar
 function blocksOn({ parts }: State, sheet: string, matched: Iterable<string>): readonly Area[] {
   const isHere = (name: string | null) => name !== null && sameName(name, sheet);
   return [
-    ...tablesOf(parts).filter((table) => isHere(table.sheet)).map(({ area }) => area),
+    ...tablesOf(parts)
+      .filter((table) => isHere(table.sheet))
+      .map(({ area }) => area),
     ...[...matched].flatMap((text) => {
       const { sheet: on, area } = splitSheet(text);
-      return isHere(on) ? parseArea(area) ?? [] : [];
+      return isHere(on) ? (parseArea(area) ?? []) : [];
     }),
   ];
 }
@@ -75,8 +97,9 @@ function blocksOn({ parts }: State, sheet: string, matched: Iterable<string>): r
 /** The rates that only their number format tells, and that show percent. */
 function percentsIn(state: State, part: string, table: string | null, headers: readonly string[], body: Area): Pick<RawTable, "percents"> {
   const data = dataOf(state, part);
-  const percents = unclearRates(table, { headers, rows: rowsOf(data, body) })
-    .filter(({ row, column }) => showsPercent(styleAt(state.parts, cellIn(data, { row: body.top + row, column: body.left + column })?.style ?? 0).numberFormat));
+  const percents = unclearRates(table, { headers, rows: rowsOf(data, body) }).filter(({ row, column }) =>
+    showsPercent(styleAt(state.parts, cellIn(data, { row: body.top + row, column: body.left + column })?.style ?? 0).numberFormat),
+  );
   return percents.length === 0 ? {} : { percents };
 }
 
@@ -85,7 +108,9 @@ function staleIn({ stale, differing }: State, part: string, body: Area): Pick<Ra
   const within = (key: string): { row: number; column: number } | null => {
     if (!key.startsWith(`${part}!`)) return null;
     const at = parseArea(key.slice(part.length + 1))!;
-    return at.top >= body.top && at.top <= body.bottom && at.left >= body.left && at.left <= body.right ? { row: at.top - body.top, column: at.left - body.left } : null;
+    return at.top >= body.top && at.top <= body.bottom && at.left >= body.left && at.left <= body.right
+      ? { row: at.top - body.top, column: at.left - body.left }
+      : null;
   };
   const old = [...stale].flatMap((key) => within(key) ?? []);
   const other = [...differing].flatMap(([key, notCounted]) => {
@@ -123,7 +148,15 @@ function rangeAt(state: State, text: string, sheet: string, area: Area, matched:
   const below = belowIn(data, { ...within, bottom: area.bottom }, within.bottom, blocksOn(state, entry.name, matched));
   // A range takes in entries right under it, so that what is to be told of its cells is told of those as well.
   const withBelow = { ...body, bottom: body.bottom + Math.max(0, ...(below.below ?? []).map(({ by }) => by)) };
-  return { name: text, ...below, headers: headers.map(String), rows, body: { sheet: entry.name, row: body.top, column: body.left }, ...staleIn(state, entry.part, withBelow), ...percentsIn(state, entry.part, null, headers.map(String), withBelow) };
+  return {
+    name: text,
+    ...below,
+    headers: headers.map(String),
+    rows,
+    body: { sheet: entry.name, row: body.top, column: body.left },
+    ...staleIn(state, entry.part, withBelow),
+    ...percentsIn(state, entry.part, null, headers.map(String), withBelow),
+  };
 }
 
 /** The smallest block within an area that holds everything in it, as Excel's used range does; null where nothing is. */

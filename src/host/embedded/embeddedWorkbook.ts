@@ -46,7 +46,10 @@ export class EmbeddedWorkbook implements WorkbookHost {
   private readonly showers = new Set<(place: SheetPlace) => void>();
   private picked: Picked | null = null;
 
-  constructor(parts: Parts, private readonly options: Options = {}) {
+  constructor(
+    parts: Parts,
+    private readonly options: Options = {},
+  ) {
     this.steps = new WorkbookSteps(stateOf(parts), options.engine ?? null);
   }
 
@@ -65,17 +68,20 @@ export class EmbeddedWorkbook implements WorkbookHost {
 
   async write(sheets: readonly ResultSheet[]): Promise<readonly string[]> {
     const names: string[] = [];
-    this.steps.becomeWithSheets(this.edited((edit, styles, { edited: before }) => {
-      const written = new Set<string>();
-      const edited = new Map(before);
-      for (const sheet of sheets) {
-        const name = writeResultSheet(edit, styles, sheet, written);
-        written.add(name);
-        names.push(name);
-        edited.delete(bookOf(edit.parts).sheets.find((each) => each.name === name)!.part);
-      }
-      return edited;
-    }), { words: `results written: ${names.join(", ")}`, place: null });
+    this.steps.becomeWithSheets(
+      this.edited((edit, styles, { edited: before }) => {
+        const written = new Set<string>();
+        const edited = new Map(before);
+        for (const sheet of sheets) {
+          const name = writeResultSheet(edit, styles, sheet, written);
+          written.add(name);
+          names.push(name);
+          edited.delete(bookOf(edit.parts).sheets.find((each) => each.name === name)!.part);
+        }
+        return edited;
+      }),
+      { words: `results written: ${names.join(", ")}`, place: null },
+    );
     return names;
   }
 
@@ -83,10 +89,13 @@ export class EmbeddedWorkbook implements WorkbookHost {
     const there = tablesOf(this.steps.now.parts);
     const wanted = tables.filter(({ name }) => !there.some((table) => sameName(table.name, name)));
     if (wanted.length === 0) return [];
-    this.steps.become(this.edited((edit, styles, { edited }) => {
-      for (const table of wanted) writeInputTable(edit, styles, table);
-      return edited;
-    }), { words: `tables made: ${wanted.map(({ name }) => plain(name)).join(", ")}`, place: null });
+    this.steps.become(
+      this.edited((edit, styles, { edited }) => {
+        for (const table of wanted) writeInputTable(edit, styles, table);
+        return edited;
+      }),
+      { words: `tables made: ${wanted.map(({ name }) => plain(name)).join(", ")}`, place: null },
+    );
     return wanted.map(({ name }) => name);
   }
 
@@ -98,7 +107,10 @@ export class EmbeddedWorkbook implements WorkbookHost {
       for (const { table } of missing) writeInputTable(edit, styles, table);
       return edited;
     });
-    const state = entries.reduce((before, { table, rows }) => (rows.length === 0 ? before : withTableRows(before, table.name, rows).state), made);
+    const state = entries.reduce(
+      (before, { table, rows }) => (rows.length === 0 ? before : withTableRows(before, table.name, rows).state),
+      made,
+    );
     this.steps.become(state, { words: `entries added to ${entries.map(({ table: { name } }) => plain(name)).join(", ")}`, place: null });
   }
 
@@ -106,7 +118,10 @@ export class EmbeddedWorkbook implements WorkbookHost {
     if (rows.length === 0) tableNamed(this.steps.now, table);
     else {
       const { state, first } = withTableRows(this.steps.now, table, rows);
-      this.steps.become(state, { words: `${rows.length === 1 ? "an entry" : `${rows.length} entries`} added to ${plain(table)}`, place: first });
+      this.steps.become(state, {
+        words: `${rows.length === 1 ? "an entry" : `${rows.length} entries`} added to ${plain(table)}`,
+        place: first,
+      });
     }
   }
 
@@ -117,7 +132,10 @@ export class EmbeddedWorkbook implements WorkbookHost {
   async changeCells(changes: readonly CellChange[]): Promise<void> {
     if (changes.length === 0) return;
     const tables = [...new Set(changes.map(({ table }) => plain(table)))].join(", ");
-    this.steps.become(withTableCells(this.steps.now, changes), { words: `${changes.length === 1 ? "an entry" : `${changes.length} entries`} changed in ${tables}`, place: null });
+    this.steps.become(withTableCells(this.steps.now, changes), {
+      words: `${changes.length === 1 ? "an entry" : `${changes.length} entries`} changed in ${tables}`,
+      place: null,
+    });
   }
 
   async addColumn(column: NewColumn): Promise<void> {
@@ -199,18 +217,27 @@ export class EmbeddedWorkbook implements WorkbookHost {
 
   /** Puts blank rows above a row of a table's body, rows counted as on the sheet. @throws HostError where something would not move along */
   insertTableRows(table: string, above: number, count: number): void {
-    this.steps.become(withInsertedRows(this.steps.now, table, above, count), this.rowWords(`${count === 1 ? "an entry" : `${count} entries`} inserted in`, table, above));
+    this.steps.become(
+      withInsertedRows(this.steps.now, table, above, count),
+      this.rowWords(`${count === 1 ? "an entry" : `${count} entries`} inserted in`, table, above),
+    );
   }
 
   /** Takes rows out of a table's body. @throws HostError where that would break a formula elsewhere, or something would not move along */
   deleteTableRows(table: string, rows: readonly number[]): void {
-    this.steps.become(withoutRows(this.steps.now, table, rows), this.rowWords(`${rows.length === 1 ? "an entry" : `${rows.length} entries`} deleted from`, table, rows[0] ?? 0));
+    this.steps.become(
+      withoutRows(this.steps.now, table, rows),
+      this.rowWords(`${rows.length === 1 ? "an entry" : `${rows.length} entries`} deleted from`, table, rows[0] ?? 0),
+    );
   }
 
   /** Sorts a table's body by a column of the sheet, whole rows together. @throws HostError where a formula would then say something else */
   sortTable(table: string, column: number, downwards: boolean): void {
     const words = this.rowWords("sorting of", table, null);
-    this.steps.become(withSortedRows(this.steps.now, table, column, downwards), words.place === null ? words : { ...words, place: { ...words.place, column } });
+    this.steps.become(
+      withSortedRows(this.steps.now, table, column, downwards),
+      words.place === null ? words : { ...words, place: { ...words.place, column } },
+    );
   }
 
   /** Makes a column of a sheet so many characters wide. */

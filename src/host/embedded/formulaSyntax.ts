@@ -52,7 +52,9 @@ class SyntaxReader {
       this.take();
     } else if (token?.kind === "function") {
       this.take();
-      this.brackets("(", ")", () => { if (this.text !== "," && this.text !== ")") this.expression(); });
+      this.brackets("(", ")", () => {
+        if (this.text !== "," && this.text !== ")") this.expression();
+      });
     } else if (this.text === "(") this.brackets("(", ")", () => this.expression());
     else if (this.text === "{") this.array();
     else if (token !== undefined && (token.kind !== "other" || /^[0-9.]/.test(token.text))) this.take();
@@ -66,7 +68,8 @@ class SyntaxReader {
     if (this.depth > deepest) throw new NoFormula("it has too many brackets within brackets.");
     if (this.take() !== open) throw this.unexpected();
     for (part(); this.text === ","; part()) this.take();
-    if (this.text !== close) throw this.at < this.tokens.length ? this.unexpected() : new NoFormula(`the bracket "${close}" is missing at its end.`);
+    if (this.text !== close)
+      throw this.at < this.tokens.length ? this.unexpected() : new NoFormula(`the bracket "${close}" is missing at its end.`);
     this.take();
     this.depth -= 1;
   }
@@ -95,6 +98,12 @@ class SyntaxReader {
   private unexpected(): NoFormula {
     const token = this.tokens[this.at];
     if (token === undefined) return new NoFormula("it breaks off.");
-    return new NoFormula(token.text === "\"" ? "a text in it has no closing quote." : token.text === ";" ? "its parts are to be parted by commas, not semicolons." : `${token.text} cannot stand where it stands.`);
+    return new NoFormula(
+      token.text === '"'
+        ? "a text in it has no closing quote."
+        : token.text === ";"
+          ? "its parts are to be parted by commas, not semicolons."
+          : `${token.text} cannot stand where it stands.`,
+    );
   }
 }

@@ -16,7 +16,15 @@ import { styleAt } from "./styles";
 /** A table for a grid: `body` holds its rows without headings and totals. */
 export type GridTable = { readonly name: string; readonly area: Area; readonly body: Area; readonly totalsRows: number };
 /** A sheet for a grid: `used` is the smallest block that holds every cell. */
-export type GridSheet = SheetLook & { readonly name: string; readonly hidden: boolean; /** A result sheet of ours, made again at each writing. */ readonly isResult: boolean; readonly used: Area | null; /** How many columns are in use without the words of our drop-down lists, which stand beside a table. */ readonly columnsBesideLists: number; readonly tables: readonly GridTable[] };
+export type GridSheet = SheetLook & {
+  readonly name: string;
+  readonly hidden: boolean;
+  /** A result sheet of ours, made again at each writing. */ readonly isResult: boolean;
+  readonly used: Area | null;
+  /** How many columns are in use without the words of our drop-down lists, which stand beside a table. */
+  readonly columnsBesideLists: number;
+  readonly tables: readonly GridTable[];
+};
 export type GridCell = {
   readonly value: Cell;
   /** The value is an error such as `#N/A`, and not a text that looks like one. */
@@ -44,7 +52,12 @@ export function gridSheets(state: State): readonly GridSheet[] {
     const data = dataOf(state, part);
     const own = tables.filter(({ sheet }) => sheet === name);
     return {
-      name, hidden, isResult: marked.has(sheetPosition(state.parts, name)), used: usedArea(data), columnsBesideLists: columnsBesideLists(data), ...lookOf(data),
+      name,
+      hidden,
+      isResult: marked.has(sheetPosition(state.parts, name)),
+      used: usedArea(data),
+      columnsBesideLists: columnsBesideLists(data),
+      ...lookOf(data),
       tables: own.map((table) => ({ name: table.name, area: table.area, body: bodyOf(table), totalsRows: table.totalsRows })),
     };
   });
@@ -56,12 +69,19 @@ function columnsBesideLists(data: SheetData): number {
   if (used === null) return 0;
   const words = choiceLists(data).flatMap(({ source }) => {
     const area = parseArea(source);
-    const isOurs = area !== null && area.top === 1 && area.left === area.right && String(valueIn(data, { row: 0, column: area.left })).startsWith(listHeading(""));
+    const isOurs =
+      area !== null &&
+      area.top === 1 &&
+      area.left === area.right &&
+      String(valueIn(data, { row: 0, column: area.left })).startsWith(listHeading(""));
     return isOurs ? [{ ...area, top: 0 }] : [];
   });
   if (words.length === 0) return used.right + 1;
   let right = -1;
-  for (const row of data.rows.numbers()) data.rows.eachValue(row, (column, value) => { if (value !== "" && !words.some((area) => contains(area, { row, column }))) right = Math.max(right, column); });
+  for (const row of data.rows.numbers())
+    data.rows.eachValue(row, (column, value) => {
+      if (value !== "" && !words.some((area) => contains(area, { row, column }))) right = Math.max(right, column);
+    });
   return right + 1;
 }
 
@@ -73,8 +93,15 @@ export function gridCell(state: State, sheet: string, at: At): GridCell {
   const { value = "", isError = false } = cell ?? {};
   const formula = formulaIn(data, at, cell);
   return {
-    value, isError, formula: formula === null ? null : asTyped(formula), text: shown(state, value, numberFormat),
-    numberFormat, bold, italic, align, shaded,
+    value,
+    isError,
+    formula: formula === null ? null : asTyped(formula),
+    text: shown(state, value, numberFormat),
+    numberFormat,
+    bold,
+    italic,
+    align,
+    shaded,
     stale: state.stale.has(staleKey(part, at.row, at.column)),
   };
 }

@@ -32,7 +32,9 @@ export function lookOf(data: SheetData): SheetLook {
   }
   const pane = new RegExp(`<${p}pane\\s[^>]*>`).exec(before)?.[0] ?? "";
   const isFrozen = /^frozen/.test(attribute(pane, "state") ?? "");
-  const merges = [...after.matchAll(new RegExp(`<${p}mergeCell\\s[^>]*>`, "g"))].flatMap(([tag]) => parseArea(attribute(tag, "ref") ?? "") ?? []);
+  const merges = [...after.matchAll(new RegExp(`<${p}mergeCell\\s[^>]*>`, "g"))].flatMap(
+    ([tag]) => parseArea(attribute(tag, "ref") ?? "") ?? [],
+  );
   const look = { widths, hiddenColumns, frozenRows: isFrozen ? Number(attribute(pane, "ySplit") ?? "0") : 0, merges };
   looks.set(data, look);
   return look;

@@ -14,7 +14,7 @@ import { children, escapeText, first, sibling, type Element } from "./xml";
 
 export const spreadsheet = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const relationships = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
-export const head = "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n";
+export const head = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 export const contentType = (name: string): string => `application/vnd.openxmlformats-officedocument.${name}+xml`;
 
 /** Writes one result sheet: over a sheet of ours of that name, else as a new one with the first free name. */
@@ -29,14 +29,19 @@ export function writeResultSheet(edit: PackageEdit, styles: StyleMaker, sheet: R
 }
 
 /** The first name of the row that is free or that belongs to a sheet of ours not written in the same step. */
-function placeFor(edit: PackageEdit, wanted: string, written: ReadonlySet<string>): { readonly name: string; readonly existing: SheetEntry | null } {
+function placeFor(
+  edit: PackageEdit,
+  wanted: string,
+  written: ReadonlySet<string>,
+): { readonly name: string; readonly existing: SheetEntry | null } {
   const book = bookOf(edit.parts);
   const marked = new Set(book.names.filter(({ name }) => name === resultSheetMark).map(({ sheet }) => sheet));
   for (const name of sheetNameChoices(wanted)) {
     const existing = book.sheets.find((each) => each.name.toLowerCase() === name.toLowerCase());
     if (existing === undefined) return { name, existing: null };
     if (written.has(existing.name) || !marked.has(sheetPosition(edit.parts, existing.name))) continue;
-    if (isProtected(sheetDataOf(edit.parts, existing.part))) throw new HostError("protected", `The sheet ${existing.name} is protected. Unprotect it, then try again.`);
+    if (isProtected(sheetDataOf(edit.parts, existing.part)))
+      throw new HostError("protected", `The sheet ${existing.name} is protected. Unprotect it, then try again.`);
     return { name: existing.name, existing };
   }
   throw new RangeError("there is always another name");
@@ -85,27 +90,58 @@ function addCharts(edit: PackageEdit, part: string, name: string, { charts, rows
 
 function resultSheetXml(styles: StyleMaker, sheet: ResultSheet, drawing: string): string {
   const { headingRows: rows, page } = sheet;
-  const pane = rows === 0 ? "" : `<pane ySplit="${rows}" topLeftCell="A${rows + 1}" activePane="bottomLeft" state="frozen"/><selection pane="bottomLeft"/>`;
-  const widths = sheet.columns.map((width, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"/>`).join("");
-  const before = `${page.scale === undefined ? "<sheetPr><pageSetUpPr fitToPage=\"1\"/></sheetPr>" : ""}<sheetViews><sheetView showGridLines="0" workbookViewId="0">${pane}</sheetView></sheetViews><sheetFormatPr defaultRowHeight="15"/>${widths === "" ? "" : `<cols>${widths}</cols>`}`;
-  const merges = sheet.merges === undefined || sheet.merges.length === 0 ? "" : `<mergeCells count="${sheet.merges.length}">${sheet.merges.map((area) => `<mergeCell ref="${area}"/>`).join("")}</mergeCells>`;
-  const setup = `<pageMargins left="0.4" right="0.4" top="0.5" bottom="0.6" header="0.3" footer="0.3"/><pageSetup paperSize="${page.paper === "a4" ? 9 : 1}"${page.scale === undefined ? "" : ` scale="${page.scale}"`} orientation="${page.orientation}"${page.pages === undefined ? "" : " firstPageNumber=\"1\" useFirstPageNumber=\"1\""}${page.scale === undefined ? ` fitToWidth="1" fitToHeight="${page.pagesTall}"` : ""}/>`
-    + `<headerFooter><oddFooter>${escapeText(`&L&8${asFooter(page.footer)}&R&8${pageOf(page.pages)}`)}</oddFooter></headerFooter>${breaksXml(page.breakAfter ?? [])}`;
+  const pane =
+    rows === 0
+      ? ""
+      : `<pane ySplit="${rows}" topLeftCell="A${rows + 1}" activePane="bottomLeft" state="frozen"/><selection pane="bottomLeft"/>`;
+  const widths = sheet.columns
+    .map((width, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"/>`)
+    .join("");
+  const before =
+    `${page.scale === undefined ? '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>' : ""}<sheetViews>` +
+    `<sheetView ` +
+    `showGridLines="0" workbookViewId="0">${pane}</sheetView>` +
+    `</sheetViews><sheetFormatPr ` +
+    `defaultRowHeight="15"/>${widths === "" ? "" : `<cols>${widths}</cols>`}`;
+  const merges =
+    sheet.merges === undefined || sheet.merges.length === 0
+      ? ""
+      : `<mergeCells count="${sheet.merges.length}">${sheet.merges.map((area) => `<mergeCell ref="${area}"/>`).join("")}</mergeCells>`;
+  const setup =
+    `<pageMargins left="0.4" right="0.4" top="0.5" ` +
+    `bottom="0.6" header="0.3" footer="0.3"/><pageSetup ` +
+    `paperSize="${page.paper === "a4" ? 9 : 1}"${page.scale === undefined ? "" : ` scale="${page.scale}"`} ` +
+    `orientation="${page.orientation}"${page.pages === undefined ? "" : ' firstPageNumber="1" useFirstPageNumber="1"'}${page.scale === undefined ? ` fitToWidth="1" fitToHeight="${page.pagesTall}"` : ""}/>` +
+    `<headerFooter>` +
+    `<oddFooter>${escapeText(`&L&8${asFooter(page.footer)}&R&8${pageOf(page.pages)}`)}</oddFooter>` +
+    `</headerFooter>${breaksXml(page.breakAfter ?? [])}`;
   return worksheet(before, dataXml(styles, sheet), merges + setup + drawing);
 }
 
-const breaksXml = (rows: readonly number[]): string => rows.length === 0 ? ""
-  : `<rowBreaks count="${rows.length}" manualBreakCount="${rows.length}">${rows.map((row) => `<brk id="${row}" max="16383" man="1"/>`).join("")}</rowBreaks>`;
+const breaksXml = (rows: readonly number[]): string =>
+  rows.length === 0
+    ? ""
+    : `<rowBreaks count="${rows.length}" ` +
+      `manualBreakCount="${rows.length}">${rows.map((row) => `<brk id="${row}" max="16383" man="1"/>`).join("")}</rowBreaks>`;
 
 function dataXml(styles: StyleMaker, { rows }: ResultSheet): string {
-  return rows.map((row, number) => {
-    const cells = row.flatMap(({ value, formula, style }, column) => {
-      const styled = style === undefined || Object.keys(style).length === 0 ? 0 : styles.number(style);
-      if (value === "" && formula === undefined && styled === 0) return [];
-      return [cellXml("", number, { column, value, style: styled, ...(formula === undefined ? {} : { formula: { text: formula.replace(/^=/, ""), kind: "plain" } }) })];
-    });
-    return cells.length === 0 ? "" : `<row r="${number + 1}">${cells.join("")}</row>`;
-  }).join("");
+  return rows
+    .map((row, number) => {
+      const cells = row.flatMap(({ value, formula, style }, column) => {
+        const styled = style === undefined || Object.keys(style).length === 0 ? 0 : styles.number(style);
+        if (value === "" && formula === undefined && styled === 0) return [];
+        return [
+          cellXml("", number, {
+            column,
+            value,
+            style: styled,
+            ...(formula === undefined ? {} : { formula: { text: formula.replace(/^=/, ""), kind: "plain" } }),
+          }),
+        ];
+      });
+      return cells.length === 0 ? "" : `<row r="${number + 1}">${cells.join("")}</row>`;
+    })
+    .join("");
 }
 
 /** Our mark, the rows repeated on each page, and the area that is printed. */
@@ -134,7 +170,11 @@ export function setNamesOfSheet(edit: PackageEdit, name: string, wanted: Readonl
       if (ours && each.getAttribute("localSheetId") === position) names.removeChild(each);
     }
     for (const [label, refersTo] of Object.entries(wanted)) {
-      const entry = sibling(names, "definedName", { name: label, localSheetId: position, ...(label === resultSheetMark ? { hidden: "1" } : {}) });
+      const entry = sibling(names, "definedName", {
+        name: label,
+        localSheetId: position,
+        ...(label === resultSheetMark ? { hidden: "1" } : {}),
+      });
       entry.appendChild(names.ownerDocument!.createTextNode(refersTo));
       names.appendChild(entry);
     }

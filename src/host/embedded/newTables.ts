@@ -44,7 +44,9 @@ function freeSheetName(edit: PackageEdit, wanted: string): string {
 
 /** A table's number, which no other table of the workbook may have. */
 function freeTableId(edit: PackageEdit): number {
-  const taken = [...edit.parts].filter(([name]) => /\/tables\/[^/]*\.xml$/i.test(name)).map(([, bytes]) => Number(/<[\w:]*table\s[^>]*?\sid="(\d+)"/.exec(textOf(bytes))?.[1] ?? "0"));
+  const taken = [...edit.parts]
+    .filter(([name]) => /\/tables\/[^/]*\.xml$/i.test(name))
+    .map(([, bytes]) => Number(/<[\w:]*table\s[^>]*?\sid="(\d+)"/.exec(textOf(bytes))?.[1] ?? "0"));
   return Math.max(0, ...taken) + 1;
 }
 
@@ -52,7 +54,17 @@ function tableXml(table: InputTable, id: number): string {
   const { name, columns } = table;
   const range = areaName({ top: 0, left: 0, bottom: rowsMade(table).length, right: columns.length - 1 });
   const columnsXml = columns.map(({ heading }, index) => `<tableColumn id="${index + 1}" name="${escapeAttribute(heading)}"/>`).join("");
-  return `${head}<table xmlns="${spreadsheet}" id="${id}" name="${name}" displayName="${name}" ref="${range}" totalsRowShown="0"><autoFilter ref="${range}"/><tableColumns count="${columns.length}">${columnsXml}</tableColumns><tableStyleInfo name="TableStyleLight1" showFirstColumn="0" showLastColumn="0" showRowStripes="1" showColumnStripes="0"/></table>`;
+  return (
+    `${head}<table xmlns="${spreadsheet}" id="${id}" ` +
+    `name="${name}" displayName="${name}" ref="${range}" ` +
+    `totalsRowShown="0"><autoFilter ` +
+    `ref="${range}"/><tableColumns ` +
+    `count="${columns.length}">${columnsXml}</tableColumns>` +
+    `<tableStyleInfo name="TableStyleLight1" ` +
+    `showFirstColumn="0" ` +
+    `showLastColumn="0" showRowStripes="1" ` +
+    `showColumnStripes="0"/></table>`
+  );
 }
 
 /** What stands above the words of a list beside a table. */
@@ -83,14 +95,52 @@ function inputSheetXml(styles: StyleMaker, table: InputTable, tableId: string): 
   for (const { heading: name, words, column } of lists) {
     [listHeading(name), ...words].forEach((word, row) => (rows[row] ??= []).push({ column, value: word, style: 0 }));
   }
-  const widths = columns.map(({ width }, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"${formats[index] === 0 ? "" : ` style="${formats[index]!}"`}/>`).join("");
-  const before = `<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetViews><sheetView workbookViewId="0"><pane ySplit="1" topLeftCell="A2" activePane="bottomLeft" state="frozen"/><selection pane="bottomLeft"/></sheetView></sheetViews><sheetFormatPr defaultRowHeight="15"/><cols>${widths}</cols>`;
-  const data = rows.map((cells, row) => `<row r="${row + 1}">${cells.filter(({ value, style }) => value !== "" || style !== 0).map((cell) => cellXml("", row, cell)).join("")}</row>`).join("");
+  const widths = columns
+    .map(
+      ({ width }, index) =>
+        `<col min="${index + 1}" ` +
+        `max="${index + 1}" width="${width}" ` +
+        `customWidth="1"${formats[index] === 0 ? "" : ` style="${formats[index]!}"`}/>`,
+    )
+    .join("");
+  const before =
+    `<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>` +
+    `<sheetViews><sheetView ` +
+    `workbookViewId="0"><pane ySplit="1" ` +
+    `topLeftCell="A2" activePane="bottomLeft" state="frozen"/>` +
+    `<selection pane="bottomLeft"/></sheetView>` +
+    `</sheetViews>` +
+    `<sheetFormatPr defaultRowHeight="15"/>` +
+    `<cols>${widths}</cols>`;
+  const data = rows
+    .map(
+      (cells, row) =>
+        `<row r="${row + 1}">${cells
+          .filter(({ value, style }) => value !== "" || style !== 0)
+          .map((cell) => cellXml("", row, cell))
+          .join("")}</row>`,
+    )
+    .join("");
   const validations = columns.flatMap((column, index) => [
     hintXml(column, { top: 0, left: index, bottom: 0, right: index }, null),
     hintXml(column, { top: 1, left: index, bottom: rowsWithChoices, right: index }, listSource(column, lists)),
   ]);
-  return worksheet(before, data, `<dataValidations count="${validations.length}">${validations.join("")}</dataValidations><pageMargins left="0.5" right="0.5" top="0.6" bottom="0.6" header="0.3" footer="0.3"/><pageSetup orientation="landscape" fitToWidth="${pagesWideOf(table)}" fitToHeight="0"/><headerFooter><oddFooter>${escapeText(`&L&8${sheetTitle}&R&8${pageNumber}`)}</oddFooter></headerFooter><tableParts count="1"><tablePart r:id="${tableId}"/></tableParts>`);
+  return worksheet(
+    before,
+    data,
+    `<dataValidations ` +
+      `count="${validations.length}">${validations.join("")}</dataValidations>` +
+      `<pageMargins ` +
+      `left="0.5" ` +
+      `right="0.5" top="0.6" bottom="0.6" header="0.3" ` +
+      `footer="0.3"/><pageSetup orientation="landscape" ` +
+      `fitToWidth="${pagesWideOf(table)}" ` +
+      `fitToHeight="0"/><headerFooter>` +
+      `<oddFooter>${escapeText(`&L&8${sheetTitle}&R&8${pageNumber}`)}</oddFooter>` +
+      `</headerFooter>` +
+      `<tableParts count="1">` +
+      `<tablePart r:id="${tableId}"/></tableParts>`,
+  );
 }
 
 /** Where the words of a column's list are, as a validation's formula; null where it has none. */
@@ -106,9 +156,18 @@ function listSource({ heading, choices = [] }: InputColumn, lists: readonly List
 function hintXml(column: InputColumn, area: Area, source: string | null): string {
   const { heading } = column;
   const words = hintWords(column);
-  const prompt = words === "" ? "" : ` showInputMessage="1" promptTitle="${escapeAttribute(heading.slice(0, longestTitle))}" prompt="${escapeAttribute(words.slice(0, longestPrompt))}"`;
+  const prompt =
+    words === ""
+      ? ""
+      : ` showInputMessage="1" ` +
+        `promptTitle="${escapeAttribute(heading.slice(0, longestTitle))}" ` +
+        `prompt="${escapeAttribute(words.slice(0, longestPrompt))}"`;
   const cells = area.top === area.bottom ? cellName({ row: area.top, column: area.left }) : areaName(area);
   if (source === null) return `<dataValidation allowBlank="1"${prompt} sqref="${cells}"/>`;
-  const warning = " errorStyle=\"warning\" allowBlank=\"1\" showErrorMessage=\"1\" errorTitle=\"Not in the list\" error=\"Pennyacre may not know this word. Keep it all the same?\"";
+  const warning =
+    ' errorStyle="warning" allowBlank="1" ' +
+    'showErrorMessage="1" errorTitle="Not in the list" ' +
+    'error="Pennyacre may not ' +
+    'know this word. Keep it all the same?"';
   return `<dataValidation type="list"${warning}${prompt} sqref="${cells}"><formula1>${escapeText(source)}</formula1></dataValidation>`;
 }

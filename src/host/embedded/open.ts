@@ -44,12 +44,37 @@ export function newWorkbook(options: Options = {}): EmbeddedWorkbook {
   const type = (name: string) => `application/vnd.openxmlformats-officedocument.spreadsheetml.${name}+xml`;
   const relationships = "http://schemas.openxmlformats.org/package/2006/relationships";
   const office = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
-  const head = "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n";
+  const head = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
   const parts: Record<string, string> = {
-    "[Content_Types].xml": `${head}<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="xml" ContentType="application/xml"/><Override PartName="/xl/workbook.xml" ContentType="${type("sheet.main")}"/><Override PartName="/xl/worksheets/sheet1.xml" ContentType="${type("worksheet")}"/><Override PartName="/xl/styles.xml" ContentType="${type("styles")}"/></Types>`,
-    "_rels/.rels": `${head}<Relationships xmlns="${relationships}"><Relationship Id="rId1" Type="${office}/officeDocument" Target="xl/workbook.xml"/></Relationships>`,
-    "xl/workbook.xml": `${head}<workbook xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:r="${office}"><bookViews><workbookView/></bookViews><sheets><sheet name="Notes" sheetId="1" r:id="rId1"/></sheets></workbook>`,
-    "xl/_rels/workbook.xml.rels": `${head}<Relationships xmlns="${relationships}"><Relationship Id="rId1" Type="${office}/worksheet" Target="worksheets/sheet1.xml"/><Relationship Id="rId2" Type="${office}/styles" Target="styles.xml"/></Relationships>`,
+    "[Content_Types].xml":
+      `${head}<Types ` +
+      `xmlns="http://schemas.openxmlformats.org/package/2006/content-types"><Default ` +
+      `Extension="rels" ` +
+      `ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default ` +
+      `Extension="xml" ` +
+      `ContentType="application/xml"/><Override ` +
+      `PartName="/xl/workbook.xml" ` +
+      `ContentType="${type("sheet.main")}"/>` +
+      `<Override PartName="/xl/worksheets/sheet1.xml" ` +
+      `ContentType="${type("worksheet")}"/><Override ` +
+      `PartName="/xl/styles.xml" ` +
+      `ContentType="${type("styles")}"/></Types>`,
+    "_rels/.rels":
+      `${head}<Relationships xmlns="${relationships}">` +
+      `<Relationship Id="rId1" Type="${office}/officeDocument" ` +
+      `Target="xl/workbook.xml"/></Relationships>`,
+    "xl/workbook.xml":
+      `${head}<workbook ` +
+      `xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" ` +
+      `xmlns:r="${office}">` +
+      `<bookViews><workbookView/></bookViews><sheets><sheet name="Notes" sheetId="1" r:id="rId1"/></sheets></workbook>`,
+    "xl/_rels/workbook.xml.rels":
+      `${head}<Relationships xmlns="${relationships}">` +
+      `<Relationship Id="rId1" ` +
+      `Type="${office}/worksheet" ` +
+      `Target="worksheets/sheet1.xml"/>` +
+      `<Relationship Id="rId2" Type="${office}/styles" ` +
+      `Target="styles.xml"/></Relationships>`,
     "xl/worksheets/sheet1.xml": worksheet("", ""),
     "xl/styles.xml": emptyStyles,
   };

@@ -25,9 +25,13 @@ const readBefore = new WeakMap<Uint8Array, { readonly part: string; readonly rel
 function readRelationships(bytes: Uint8Array, part: string): readonly Relationship[] {
   const before = readBefore.get(bytes);
   if (before?.part === part) return before.relationships;
-  const relationships = elements(documentOf(bytes), "Relationship").filter((each) => each.getAttribute("TargetMode") !== "External").map((each) => ({
-    id: each.getAttribute("Id") ?? "", type: each.getAttribute("Type") ?? "", target: resolved(part, each.getAttribute("Target") ?? ""),
-  }));
+  const relationships = elements(documentOf(bytes), "Relationship")
+    .filter((each) => each.getAttribute("TargetMode") !== "External")
+    .map((each) => ({
+      id: each.getAttribute("Id") ?? "",
+      type: each.getAttribute("Type") ?? "",
+      target: resolved(part, each.getAttribute("Target") ?? ""),
+    }));
   readBefore.set(bytes, { part, relationships });
   return relationships;
 }
@@ -101,7 +105,8 @@ export class PackageEdit {
     this.changed.delete(name);
     this.changed.delete(relationshipsPart(name));
     this.editTypes((types) => {
-      for (const each of children(types, "Override")) if (each.getAttribute("PartName")?.toLowerCase() === `/${name}`.toLowerCase()) types.removeChild(each);
+      for (const each of children(types, "Override"))
+        if (each.getAttribute("PartName")?.toLowerCase() === `/${name}`.toLowerCase()) types.removeChild(each);
     });
   }
 
@@ -116,7 +121,13 @@ export class PackageEdit {
   /** Lets a part point at another; answers the relationship's id. */
   relate(part: string, type: string, target: string): string {
     const name = relationshipsPart(part);
-    const bytes = this.changed.get(name) ?? bytesOf(`<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"/>`);
+    const bytes =
+      this.changed.get(name) ??
+      bytesOf(
+        `<?xml version="1.0" encoding="UTF-8" ` +
+          `standalone="yes"?>\n<Relationships ` +
+          `xmlns="http://schemas.openxmlformats.org/package/2006/relationships"/>`,
+      );
     const document = freshDocument(bytes);
     const root = document.documentElement!;
     const taken = new Set(children(root, "Relationship").map((each) => each.getAttribute("Id")));
@@ -134,7 +145,8 @@ export class PackageEdit {
     if (bytes === undefined) return;
     const document = freshDocument(bytes);
     const root = document.documentElement!;
-    for (const each of children(root, "Relationship")) if (resolved(part, each.getAttribute("Target") ?? "") === target) root.removeChild(each);
+    for (const each of children(root, "Relationship"))
+      if (resolved(part, each.getAttribute("Target") ?? "") === target) root.removeChild(each);
     this.put(name, serialized(document));
   }
 

@@ -40,17 +40,29 @@ function changed({ kind, text }: FormulaToken, before: FormulaToken | undefined,
   return text;
 }
 
-const sheetName = (prefix: string): string => prefix.slice(0, -1).replace(/^'(.*)'$/s, "$1").replaceAll("''", "'");
+const sheetName = (prefix: string): string =>
+  prefix
+    .slice(0, -1)
+    .replace(/^'(.*)'$/s, "$1")
+    .replaceAll("''", "'");
 
 /** Another area, with the `$` marks and the shape (cell, block, whole columns) that the old text has. */
 function areaLike(text: string, { top, left, bottom, right }: Area): string {
   const corners = text.split(":");
-  const places = corners.length === 1 ? [{ row: top, column: left }] : [{ row: top, column: left }, { row: bottom, column: right }];
-  return corners.map((corner, index) => {
-    const [, columnMark = "", letters = "", rowMark = "", digits = ""] = /^(\$?)([A-Za-z]*)(\$?)(\d*)$/.exec(corner)!;
-    const { row, column } = places[index]!;
-    return `${columnMark}${letters === "" ? "" : columnName(column)}${rowMark}${digits === "" ? "" : row + 1}`;
-  }).join(":");
+  const places =
+    corners.length === 1
+      ? [{ row: top, column: left }]
+      : [
+          { row: top, column: left },
+          { row: bottom, column: right },
+        ];
+  return corners
+    .map((corner, index) => {
+      const [, columnMark = "", letters = "", rowMark = "", digits = ""] = /^(\$?)([A-Za-z]*)(\$?)(\d*)$/.exec(corner)!;
+      const { row, column } = places[index]!;
+      return `${columnMark}${letters === "" ? "" : columnName(column)}${rowMark}${digits === "" ? "" : row + 1}`;
+    })
+    .join(":");
 }
 
 /** Signs that structured references put an apostrophe before. */
@@ -59,5 +71,6 @@ const guarded = (name: string): string => name.replace(/[[\]#'@]/g, "'$&");
 /** The column's name changed wherever it stands in brackets of its own. */
 function renamed(brackets: string, from: string, to: string): string {
   return brackets.replace(/\[((?:'.|[^[\]'])*)\]/gs, (whole, inside: string) =>
-    inside.replace(/'(.)/gs, "$1").toLowerCase() === from.toLowerCase() ? `[${guarded(to)}]` : whole);
+    inside.replace(/'(.)/gs, "$1").toLowerCase() === from.toLowerCase() ? `[${guarded(to)}]` : whole,
+  );
 }

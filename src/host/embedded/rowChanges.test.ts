@@ -3,7 +3,8 @@ import { RowChanges } from "./rowChanges";
 import type { SheetRow } from "./sheetRow";
 
 const row = (attributes: string): SheetRow => ({ attributes, cells: [] });
-const rows = (from: number, to: number, name: string) => new Map(Array.from({ length: to - from }, (_, index) => [from + index, row(name)]));
+const rows = (from: number, to: number, name: string) =>
+  new Map(Array.from({ length: to - from }, (_, index) => [from + index, row(name)]));
 
 describe("RowChanges", () => {
   it("has each row once, as it was set last, in whichever layer it lies", () => {
@@ -15,6 +16,12 @@ describe("RowChanges", () => {
     expect(new Set(changed.numbers()).size).toBe(5000);
     const again = changed.with(rows(4000, 6000, "third"));
     expect(again.numbers()).toHaveLength(6000);
-    expect([again.get(15), again.get(3999), again.get(4000), again.has(5999), again.has(6000)]).toEqual([row("second"), row("first"), row("third"), true, false]);
+    expect([again.get(15), again.get(3999), again.get(4000), again.has(5999), again.has(6000)]).toEqual([
+      row("second"),
+      row("first"),
+      row("third"),
+      true,
+      false,
+    ]);
   });
 });

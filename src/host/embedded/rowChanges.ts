@@ -8,7 +8,10 @@ const mostCopied = 1000;
  * ten thousand entries, so they lie in two layers, of which only the upper, smaller one is copied.
  */
 export class RowChanges {
-  private constructor(private readonly lower: ReadonlyMap<number, SheetRow>, private readonly upper: ReadonlyMap<number, SheetRow>) {}
+  private constructor(
+    private readonly lower: ReadonlyMap<number, SheetRow>,
+    private readonly upper: ReadonlyMap<number, SheetRow>,
+  ) {}
 
   static readonly none = new RowChanges(new Map(), new Map());
 

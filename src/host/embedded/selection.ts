@@ -29,7 +29,9 @@ export function blockPicked(state: State, picked: Picked): Picked {
 export function headingsOf(state: State, { sheet, area }: Picked): readonly string[] {
   const data = dataOf(state, sheetNamed(state, sheet).part);
   const used = usedPart(data, area);
-  return used === null ? [] : Array.from({ length: used.right - used.left + 1 }, (_, index) => String(valueIn(data, { row: used.top, column: used.left + index })));
+  return used === null
+    ? []
+    : Array.from({ length: used.right - used.left + 1 }, (_, index) => String(valueIn(data, { row: used.top, column: used.left + index })));
 }
 
 /** The same cells of other sheets that can be seen, where their first row in use stands at the same place and says the same. */
@@ -38,10 +40,14 @@ export function alikeRanges(state: State, { sheet, area }: Picked): readonly str
     const data = dataOf(state, sheetNamed(state, name).part);
     const used = usedPart(data, area);
     if (used === null) return null;
-    const cells = Array.from({ length: used.right - used.left + 1 }, (_, index) => String(valueIn(data, { row: used.top, column: used.left + index })).trim());
+    const cells = Array.from({ length: used.right - used.left + 1 }, (_, index) =>
+      String(valueIn(data, { row: used.top, column: used.left + index })).trim(),
+    );
     return JSON.stringify([used.top, used.left, ...cells]);
   };
   const { sheets } = bookOf(state.parts);
   const wanted = sheets.some(({ name }) => sameName(name, sheet)) ? says(sheet) : null;
-  return sheets.filter(({ name, hidden }) => !hidden && !sameName(name, sheet) && wanted !== null && says(name) === wanted).map(({ name }) => addressOf({ sheet: name, area }));
+  return sheets
+    .filter(({ name, hidden }) => !hidden && !sameName(name, sheet) && wanted !== null && says(name) === wanted)
+    .map(({ name }) => addressOf({ sheet: name, area }));
 }

@@ -5,14 +5,17 @@ import { richText, scanSharedStrings } from "./sharedStrings";
 const sst = (items: string): string => `<sst xmlns="x">${items}</sst>`;
 
 it("reads plain and rich texts, and leaves phonetic guides out", () => {
-  const items = '<si><t>Corn</t></si><si/><si><r><t>Field </t></r><r><t xml:space="preserve"> one</t></r></si>'
-    + '<si><t>読</t><rPh sb="0" eb="1"><t>よ</t></rPh><t>む</t><rPh sb="1" eb="2"><t>ム</t></rPh><phoneticPr fontId="1"/></si>';
+  const items =
+    '<si><t>Corn</t></si><si/><si><r><t>Field </t></r><r><t xml:space="preserve"> one</t></r></si>' +
+    '<si><t>読</t><rPh sb="0" eb="1"><t>よ</t></rPh><t>む</t><rPh sb="1" eb="2"><t>ム</t></rPh><phoneticPr fontId="1"/></si>';
   expect(scanSharedStrings(sst(items))).toEqual(["Corn", "", "Field  one", "読む"]);
 });
 
 it.each([
-  ["text", "<si><t>Corn</t>"], ["mark", "<si><t>Corn</t></si><si"], ["text after good ones", `${"<si><t>Corn</t></si>".repeat(3)}<si><t>`],
-  ["phonetic run", "<si><t>Corn</t><rPh sb=\"0\" eb=\"1\"><t>x</t></si>"],
+  ["text", "<si><t>Corn</t>"],
+  ["mark", "<si><t>Corn</t></si><si"],
+  ["text after good ones", `${"<si><t>Corn</t></si>".repeat(3)}<si><t>`],
+  ["phonetic run", '<si><t>Corn</t><rPh sb="0" eb="1"><t>x</t></si>'],
 ])("refuses a %s without an end", (_, items) => {
   expect(() => scanSharedStrings(`<sst>${items}`)).toThrow(Damaged);
 });

@@ -25,7 +25,10 @@ export function scanSharedStrings(text: string): readonly string[] {
   return strings;
 }
 
-/** The text of a string item: its runs joined, phonetic guides left out. Of a guide without an end nothing is left out, so that no word is lost. */
+/**
+ * The text of a string item: its runs joined, phonetic guides left out. Of a guide without an end nothing is left out, so that no
+ * word is lost.
+ */
 export function richText(item: string, prefix: string): string {
   const plain = withoutSpoken(item, prefix) ?? item;
   const mark = `<${prefix}t`;

@@ -21,12 +21,17 @@ export type SheetChart = {
 /** In the order of the sheet's rows. */
 export function sheetCharts(state: State, sheet: string): readonly SheetChart[] {
   const { parts } = state;
-  const related = (part: string, type: string) => relationshipsOf(parts, part).filter((each) => isOfType(each, type) && parts.has(each.target));
-  return related(sheetNamed(state, sheet).part, "drawing").flatMap(({ target: drawing }) => readable(() => {
-    const anchored = elements(documentOf(parts.get(drawing)!), "chart").map((each) => ({ id: idOf(each), row: rowOf(each) }));
-    return related(drawing, "chart").map((each) => ({ ...each, row: anchored.find(({ id }) => id === each.id)?.row ?? 0 }))
-      .sort((a, b) => a.row - b.row).flatMap(({ target }) => readable(() => [chartOf(state, documentOf(parts.get(target)!).documentElement as Element)]));
-  }));
+  const related = (part: string, type: string) =>
+    relationshipsOf(parts, part).filter((each) => isOfType(each, type) && parts.has(each.target));
+  return related(sheetNamed(state, sheet).part, "drawing").flatMap(({ target: drawing }) =>
+    readable(() => {
+      const anchored = elements(documentOf(parts.get(drawing)!), "chart").map((each) => ({ id: idOf(each), row: rowOf(each) }));
+      return related(drawing, "chart")
+        .map((each) => ({ ...each, row: anchored.find(({ id }) => id === each.id)?.row ?? 0 }))
+        .sort((a, b) => a.row - b.row)
+        .flatMap(({ target }) => readable(() => [chartOf(state, documentOf(parts.get(target)!).documentElement as Element)]));
+    }),
+  );
 }
 
 /** A chart that is damaged keeps nobody from the cells of its sheet: it is shown as one that is not drawn here. */
@@ -39,7 +44,8 @@ function readable(read: () => readonly SheetChart[]): readonly SheetChart[] {
   }
 }
 
-const idOf = (chart: Element): string => chart.getAttribute("r:id") ?? chart.getAttributeNS("http://schemas.openxmlformats.org/officeDocument/2006/relationships", "id") ?? "";
+const idOf = (chart: Element): string =>
+  chart.getAttribute("r:id") ?? chart.getAttributeNS("http://schemas.openxmlformats.org/officeDocument/2006/relationships", "id") ?? "";
 
 /** The row of the sheet at which the anchor around a chart begins. */
 function rowOf(chart: Element): number {
@@ -52,13 +58,26 @@ function rowOf(chart: Element): number {
 
 function chartOf(state: State, chart: Element): SheetChart {
   const plot = first(chart, "plotArea");
-  const drawn = plot === null ? undefined : ["barChart", "lineChart", "areaChart", "scatterChart"].flatMap((name) => children(plot, name))[0];
+  const drawn =
+    plot === null ? undefined : ["barChart", "lineChart", "areaChart", "scatterChart"].flatMap((name) => children(plot, name))[0];
   const [title] = children(first(chart, "chart") ?? chart, "title");
   const all = plot === null ? [] : elements(plot, "ser");
   const categories = all.map((series) => textsOf(state, first(series, "cat") ?? first(series, "xVal")))[0] ?? [];
   return {
-    title: title === undefined ? "" : elements(title, "t").map(({ textContent }) => textContent ?? "").join(""),
-    kind: drawn === undefined ? "other" : drawn.localName !== "barChart" ? "line" : first(drawn, "barDir")?.getAttribute("val") === "bar" ? "bar" : "column",
+    title:
+      title === undefined
+        ? ""
+        : elements(title, "t")
+            .map(({ textContent }) => textContent ?? "")
+            .join(""),
+    kind:
+      drawn === undefined
+        ? "other"
+        : drawn.localName !== "barChart"
+          ? "line"
+          : first(drawn, "barDir")?.getAttribute("val") === "bar"
+            ? "bar"
+            : "column",
     categories,
     series: all.map((series, index) => ({
       name: textsOf(state, first(series, "tx"))[0] ?? `Series ${index + 1}`,
@@ -80,14 +99,22 @@ function cellsOf(state: State, of: Element | null): readonly Cell[] {
     return placesOf(cells).map((at) => valueIn(data, at));
   }
   const points = elements(of, "pt");
-  if (points.length === 0) return elements(of, "v").slice(0, 1).map(({ textContent }) => textContent ?? "");
+  if (points.length === 0)
+    return elements(of, "v")
+      .slice(0, 1)
+      .map(({ textContent }) => textContent ?? "");
   const isNumbers = first(of, "numCache") !== null || first(of, "numLit") !== null;
   const stored: Cell[] = [];
-  for (const point of points) stored[Number(point.getAttribute("idx") ?? stored.length)] = isNumbers ? Number(first(point, "v")?.textContent) : first(point, "v")?.textContent ?? "";
+  for (const point of points)
+    stored[Number(point.getAttribute("idx") ?? stored.length)] = isNumbers
+      ? Number(first(point, "v")?.textContent)
+      : (first(point, "v")?.textContent ?? "");
   return Array.from(stored, (cell) => cell ?? "");
 }
 
 const mostPoints = 2_000;
 const isSmall = ({ top, left, bottom, right }: Area): boolean => (bottom - top + 1) * (right - left + 1) <= mostPoints;
 const placesOf = ({ top, left, bottom, right }: Area) =>
-  Array.from({ length: bottom - top + 1 }, (_, down) => Array.from({ length: right - left + 1 }, (_each, across) => ({ row: top + down, column: left + across }))).flat();
+  Array.from({ length: bottom - top + 1 }, (_, down) =>
+    Array.from({ length: right - left + 1 }, (_each, across) => ({ row: top + down, column: left + across })),
+  ).flat();

@@ -8,7 +8,16 @@ import { unescapeText } from "./xml";
 import { attribute } from "./attribute";
 
 /** Where a row stands in the part, and what is known of it without looking at its cells again. */
-type RowPlace = { readonly from: number; readonly tagEnd: number; readonly to: number; readonly first: number; readonly last: number; readonly hasFormula: boolean; readonly isNumbered: boolean; readonly isHidden: boolean };
+type RowPlace = {
+  readonly from: number;
+  readonly tagEnd: number;
+  readonly to: number;
+  readonly first: number;
+  readonly last: number;
+  readonly hasFormula: boolean;
+  readonly isNumbered: boolean;
+  readonly isHidden: boolean;
+};
 
 /** Rows that were looked at last are kept as objects: the grid asks for their cells one by one. */
 const mostKept = 1000;
@@ -21,8 +30,11 @@ export class SheetRows {
   private readonly kept = new Map<number, SheetRow>();
 
   private constructor(
-    private readonly text: string, private readonly prefix: string, private readonly meaning: CellMeaning,
-    private readonly places: ReadonlyMap<number, RowPlace>, private readonly changed: RowChanges,
+    private readonly text: string,
+    private readonly prefix: string,
+    private readonly meaning: CellMeaning,
+    private readonly places: ReadonlyMap<number, RowPlace>,
+    private readonly changed: RowChanges,
     /** Shared formulas' first cells are found once, with the rows. */
     readonly masters: ReadonlyMap<string, SharedMaster>,
     /** Values of rows as the part has them, by the columns asked for: a table is read whole after each change of one of its rows. */
@@ -54,7 +66,14 @@ export class SheetRows {
       isAscending &&= next > number;
       number = next;
       const stop = isEmpty ? bodyTo : bodyTo + closing.length;
-      places.set(number, { from: at, tagEnd, to: stop, isNumbered: named !== null, isHidden: tag.includes("hidden") && /^(1|true)$/.test(attribute(tag, "hidden") ?? ""), ...cellsBetween(scanner.enter(tagEnd + 1, isEmpty ? tagEnd : bodyTo), text, number, masters) });
+      places.set(number, {
+        from: at,
+        tagEnd,
+        to: stop,
+        isNumbered: named !== null,
+        isHidden: tag.includes("hidden") && /^(1|true)$/.test(attribute(tag, "hidden") ?? ""),
+        ...cellsBetween(scanner.enter(tagEnd + 1, isEmpty ? tagEnd : bodyTo), text, number, masters),
+      });
       at = text.indexOf(opening, stop);
     }
     const sorted = isAscending ? places : new Map([...places].sort(([one], [other]) => one - other));
@@ -94,7 +113,9 @@ export class SheetRows {
   /** The values of a row from one column to another, both included. */
   private values(row: number, left: number, right: number): readonly Cell[] {
     const values = new Array<Cell>(Math.max(0, right - left + 1)).fill("");
-    this.eachValue(row, (column, value) => { if (column >= left && column <= right) values[column - left] = value; });
+    this.eachValue(row, (column, value) => {
+      if (column >= left && column <= right) values[column - left] = value;
+    });
     return values;
   }
 
@@ -139,7 +160,9 @@ export class SheetRows {
   pieces(): (number | string)[] {
     const pieces: (number | string)[] = [];
     let [from, to] = [-1, -1];
-    const copy = () => { if (from >= 0) pieces.push(this.text.slice(from, to)); };
+    const copy = () => {
+      if (from >= 0) pieces.push(this.text.slice(from, to));
+    };
     for (const row of this.numbers()) {
       const place = this.changed.has(row) ? undefined : this.places.get(row);
       // A row that does not say its number has it from the one before, which may be a new one now.
@@ -207,13 +230,19 @@ export class SheetRows {
       const formula = scanner.formulaTag < 0 ? undefined : formulaAt(text, scanner);
       const notes = formula === undefined ? "" : notesIn(text.slice(scanner.from, scanner.formulaTag));
       cells.push({
-        column: scanner.column, value: scanner.value(this.meaning), style: scanner.style, source: [scanner.from, scanner.to],
-        ...(scanner.type === "e" ? { isError: true } : {}), ...(formula === undefined ? {} : { formula }), ...(scanner.isUnknown ? { isUnknown: true } : {}),
+        column: scanner.column,
+        value: scanner.value(this.meaning),
+        style: scanner.style,
+        source: [scanner.from, scanner.to],
+        ...(scanner.type === "e" ? { isError: true } : {}),
+        ...(formula === undefined ? {} : { formula }),
+        ...(scanner.isUnknown ? { isUnknown: true } : {}),
         ...(notes === "" ? {} : { notes }),
       });
     }
     // Cells out of order are a slip of a few programs; everything here relies on their order.
-    if (cells.some(({ column }, index) => index > 0 && column <= cells[index - 1]!.column)) cells.sort((one, other) => one.column - other.column);
+    if (cells.some(({ column }, index) => index > 0 && column <= cells[index - 1]!.column))
+      cells.sort((one, other) => one.column - other.column);
     return { attributes, cells };
   }
 }
@@ -221,7 +250,12 @@ export class SheetRows {
 /** A formula that other cells share, and the cell that it is written for. */
 export type SharedMaster = { readonly text: string; readonly row: number; readonly column: number };
 
-function cellsBetween(scanner: CellScanner, text: string, row: number, masters: Map<string, SharedMaster>): Pick<RowPlace, "first" | "last" | "hasFormula"> {
+function cellsBetween(
+  scanner: CellScanner,
+  text: string,
+  row: number,
+  masters: Map<string, SharedMaster>,
+): Pick<RowPlace, "first" | "last" | "hasFormula"> {
   let [first, last, hasFormula] = [16_384, -1, false];
   while (scanner.next()) {
     const { column } = scanner;
@@ -229,7 +263,11 @@ function cellsBetween(scanner: CellScanner, text: string, row: number, masters: 
     if (column > last) last = column;
     if (scanner.formulaTag < 0) continue;
     hasFormula = true;
-    if (scanner.formulaFrom === scanner.formulaTo || !text.startsWith(" t=\"shared\"", scanner.formulaTag) && !text.slice(scanner.formulaTag, scanner.formulaFrom).includes("shared")) continue;
+    if (
+      scanner.formulaFrom === scanner.formulaTo ||
+      (!text.startsWith(' t="shared"', scanner.formulaTag) && !text.slice(scanner.formulaTag, scanner.formulaFrom).includes("shared"))
+    )
+      continue;
     const { text: formula, group } = formulaAt(text, scanner);
     if (group !== undefined) masters.set(group, { text: formula, row, column });
   }
@@ -244,7 +282,10 @@ function formulaAt(text: string, { formulaTag, formulaFrom, formulaTo }: CellSca
   const area = attribute(tag, "ref");
   const group = attribute(tag, "si");
   return {
-    tag: tag.replace(/\/?>?$/, "").trimEnd(), text: unescapeText(text.slice(formulaFrom, formulaTo)), kind: kind === "shared" || kind === "array" ? kind : kind === "dataTable" ? "table" : "plain",
-    ...(group === null ? {} : { group }), ...(area === null ? {} : { area }),
+    tag: tag.replace(/\/?>?$/, "").trimEnd(),
+    text: unescapeText(text.slice(formulaFrom, formulaTo)),
+    kind: kind === "shared" || kind === "array" ? kind : kind === "dataTable" ? "table" : "plain",
+    ...(group === null ? {} : { group }),
+    ...(area === null ? {} : { area }),
   };
 }

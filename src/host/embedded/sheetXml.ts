@@ -32,8 +32,10 @@ export function scanSheet(text: string, meaning: CellMeaning): SheetData {
   if (to < 0 || !text.includes(`</${prefix}worksheet>`, to)) throw new Damaged("a sheet's data has no end");
   const [before, after] = [text.slice(0, from), text.slice(to)];
   return {
-    prefix, rows: SheetRows.read(text, prefix, from, to, meaning),
-    before: isEmpty ? before.replace(/\s*\/>$/, ">") : before, after: isEmpty ? `</${prefix}sheetData>${after}` : after,
+    prefix,
+    rows: SheetRows.read(text, prefix, from, to, meaning),
+    before: isEmpty ? before.replace(/\s*\/>$/, ">") : before,
+    after: isEmpty ? `</${prefix}sheetData>${after}` : after,
   };
 }
 
@@ -48,15 +50,20 @@ function rowXml({ prefix, rows }: SheetData, number: number): string {
   const source = rows.sourceOf(number);
   if (source !== null) return withPlace(source, `${prefix}row`, String(number + 1));
   const row = rows.get(number)!;
-  const cells = row.cells.map((cell) => (cell.source === undefined
-    ? cellXml(prefix, number, cell)
-    : withPlace(rows.textBetween(...cell.source), `${prefix}c`, cellName({ row: number, column: cell.column }))));
+  const cells = row.cells.map((cell) =>
+    cell.source === undefined
+      ? cellXml(prefix, number, cell)
+      : withPlace(rows.textBetween(...cell.source), `${prefix}c`, cellName({ row: number, column: cell.column })),
+  );
   const attributes = rowAttributes(row, number);
   return cells.length === 0 ? `<${prefix}row${attributes}/>` : `<${prefix}row${attributes}>${cells.join("")}</${prefix}row>`;
 }
 
 function rowAttributes({ attributes }: SheetRow, number: number): string {
-  const named = attribute(attributes, "r") === null ? ` r="${number + 1}"${attributes}` : attributes.replace(/\sr\s*=\s*["']\d+["']/, ` r="${number + 1}"`);
+  const named =
+    attribute(attributes, "r") === null
+      ? ` r="${number + 1}"${attributes}`
+      : attributes.replace(/\sr\s*=\s*["']\d+["']/, ` r="${number + 1}"`);
   // The span of columns is an optional hint; a wrong one is worse than none.
   return named.replace(/\sspans="[^"]*"/, "");
 }

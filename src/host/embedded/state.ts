@@ -24,7 +24,14 @@ export type State = {
 };
 
 /** A workbook as a file has it, before anything is worked out. */
-export const stateOf = (parts: Parts): State => ({ parts, edited: new Map(), touched: false, stale: new Set(), unworked: new Set(), differing: new Map() });
+export const stateOf = (parts: Parts): State => ({
+  parts,
+  edited: new Map(),
+  touched: false,
+  stale: new Set(),
+  unworked: new Set(),
+  differing: new Map(),
+});
 
 export const dataOf = (state: State, part: string): SheetData => state.edited.get(part) ?? sheetDataOf(state.parts, part);
 
@@ -83,7 +90,10 @@ export function withCells(data: SheetData, edits: readonly CellEdit[], what: "en
   }
   for (const [number, ofRow] of byRow) {
     const before = rows.get(number) ?? data.rows.get(number);
-    rows.set(number, what === "entries" || before === undefined ? withRowCells(before, number, ofRow) : withRowFormulas(before, ofRow, what));
+    rows.set(
+      number,
+      what === "entries" || before === undefined ? withRowCells(before, number, ofRow) : withRowFormulas(before, ofRow, what),
+    );
   }
   return { ...data, rows: data.rows.with(rows, masters) };
 }
@@ -95,8 +105,12 @@ function withRowCells(row: SheetRow | undefined, number: number, edits: readonly
     if (value === "" && formula === undefined && kept === 0) cells.delete(column);
     else {
       cells.set(column, {
-        column, value, style: kept, ...(formula === undefined ? {} : { formula: { text: formula, kind: "plain" } }),
-        ...(isError === true ? { isError } : {}), ...(isUnknown === true ? { isUnknown } : {}),
+        column,
+        value,
+        style: kept,
+        ...(formula === undefined ? {} : { formula: { text: formula, kind: "plain" } }),
+        ...(isError === true ? { isError } : {}),
+        ...(isUnknown === true ? { isUnknown } : {}),
       });
     }
   }
@@ -111,7 +125,11 @@ function withRowFormulas(row: SheetRow, edits: readonly CellEdit[], what: "resul
       const edit = byColumn.get(cell.column);
       if (edit === undefined) return cell;
       const { source: _source, ...rest } = cell;
-      if (what === "wording") return { ...rest, formula: cell.formula?.kind === "array" ? { ...cell.formula, text: edit.formula! } : { kind: "plain", text: edit.formula! } };
+      if (what === "wording")
+        return {
+          ...rest,
+          formula: cell.formula?.kind === "array" ? { ...cell.formula, text: edit.formula! } : { kind: "plain", text: edit.formula! },
+        };
       const { isError: _isError, isUnknown: _isUnknown, ...kept } = rest;
       return { ...kept, value: edit.value, ...(edit.isError === true ? { isError: true } : {}) };
     }),
@@ -132,7 +150,10 @@ function freeFollowers(data: SheetData, rows: Map<number, SheetRow>, group: stri
     const cells = row.cells.map((cell): SheetCell => {
       if (cell.formula?.kind !== "shared" || cell.formula.group !== group) return cell;
       const { source: _, ...rest } = cell;
-      return { ...rest, formula: { kind: "plain", text: moveFormula(master.text, { rows: number - master.row, columns: cell.column - master.column }) } };
+      return {
+        ...rest,
+        formula: { kind: "plain", text: moveFormula(master.text, { rows: number - master.row, columns: cell.column - master.column }) },
+      };
     });
     rows.set(number, { ...row, cells });
   }

@@ -13,11 +13,19 @@ export function entryWords(state: State, sheet: string, cells: readonly At[]): S
   const first = cells[0]!;
   const { name, part } = sheetNamed(state, sheet);
   const place = { sheet: name, row: first.row, column: first.column };
-  const table = tablesOf(state.parts).find((each) => each.sheet === name && contains({ ...each.area, bottom: each.area.bottom + 1 }, first));
+  const table = tablesOf(state.parts).find(
+    (each) => each.sheet === name && contains({ ...each.area, bottom: each.area.bottom + 1 }, first),
+  );
   const on = table === undefined ? name : table.name.replaceAll("_", " ");
   const rows = cells.map(({ row }) => row);
   const [top, bottom] = [rows.reduce((one, other) => Math.min(one, other)), rows.reduce((one, other) => Math.max(one, other))];
-  if (cells.length > 1) return { words: `${cells.length.toLocaleString("en-US")} cells of ${on}, ${top === bottom ? `row ${top + 1}` : `rows ${top + 1} to ${bottom + 1}`}`, place };
+  if (cells.length > 1)
+    return {
+      words:
+        `${cells.length.toLocaleString("en-US")} cells of ${on}, ` +
+        `${top === bottom ? `row ${top + 1}` : `rows ${top + 1} to ${bottom + 1}`}`,
+      place,
+    };
   if (table === undefined) return { words: `${name}, ${cellName(first)}`, place };
   const heading = String(valueIn(dataOf(state, part), { row: table.area.top, column: first.column }));
   return { words: `${on}, row ${first.row + 1}${heading === "" ? "" : `, ${heading}`}`, place };

@@ -28,10 +28,14 @@ export function storedValues({ parts }: State): StoredValues {
   const isOurs = book.names.some(({ name, refersTo }) => name === workedOut && refersTo === noteFor(parts, book));
   if (!isOurs) return { areToBeWorkedOut: true, old: [], areRounded };
   const listed = book.names.filter(({ name }) => name === oldValues).flatMap(({ refersTo }) => placesIn(refersTo));
-  return { areToBeWorkedOut: false, areRounded, old: listed.flatMap(({ sheet: name, row, column }) => {
-    const sheet = book.sheets.findIndex((each) => each.name === name);
-    return sheet < 0 ? [] : [{ sheet, row, column }];
-  }) };
+  return {
+    areToBeWorkedOut: false,
+    areRounded,
+    old: listed.flatMap(({ sheet: name, row, column }) => {
+      const sheet = book.sheets.findIndex((each) => each.name === name);
+      return sheet < 0 ? [] : [{ sheet, row, column }];
+    }),
+  };
 }
 
 /** Notes in the workbook about to be saved, whose cells are in place, which values its formulas could not be given. */
@@ -46,7 +50,8 @@ export function noteStoredValues(edit: PackageEdit, { unworked }: State): void {
   const notes = list.length > longest ? [] : [[workedOut, noteFor(edit.parts, book)], ...(list === "" ? [] : [[oldValues, list]])];
   edit.edit(book.part, (root) => {
     const names = definedNames(root);
-    for (const each of children(names, "definedName")) if ([workedOut, oldValues].includes(each.getAttribute("name") ?? "")) names.removeChild(each);
+    for (const each of children(names, "definedName"))
+      if ([workedOut, oldValues].includes(each.getAttribute("name") ?? "")) names.removeChild(each);
     for (const [name, refersTo] of notes) {
       const entry = sibling(names, "definedName", { name: name!, hidden: "1" });
       entry.appendChild(names.ownerDocument!.createTextNode(refersTo!));
@@ -57,8 +62,12 @@ export function noteStoredValues(edit: PackageEdit, { unworked }: State): void {
 
 /** The check numbers of all sheets and of their strings, as a text formula. */
 function noteFor(parts: Parts, book: Book): string {
-  const strings = relationshipsOf(parts, book.part).filter((each) => isOfType(each, "sharedStrings")).map(({ target }) => target);
-  const numbers = [...book.sheets.map(({ part }) => part), ...strings].map((part) => checksum(parts.get(part) ?? new Uint8Array()).toString(16));
+  const strings = relationshipsOf(parts, book.part)
+    .filter((each) => isOfType(each, "sharedStrings"))
+    .map(({ target }) => target);
+  const numbers = [...book.sheets.map(({ part }) => part), ...strings].map((part) =>
+    checksum(parts.get(part) ?? new Uint8Array()).toString(16),
+  );
   return `"${checksum(new TextEncoder().encode(numbers.join(" "))).toString(16)}"`;
 }
 

@@ -21,7 +21,8 @@ export type StyleFacts = {
 const usual: StyleFacts = { numberFormat: "General", bold: false, italic: false, align: null, shaded: false, locked: true };
 const known = new WeakMap<Uint8Array, readonly StyleFacts[]>();
 
-export const stylesPart = (parts: Parts): string | null => relationshipsOf(parts, bookOf(parts).part).find((each) => isOfType(each, "styles"))?.target ?? null;
+export const stylesPart = (parts: Parts): string | null =>
+  relationshipsOf(parts, bookOf(parts).part).find((each) => isOfType(each, "styles"))?.target ?? null;
 
 /** What each style number of the workbook means. */
 export function stylesOf(parts: Parts): readonly StyleFacts[] {
@@ -36,15 +37,21 @@ export function stylesOf(parts: Parts): readonly StyleFacts[] {
 export const styleAt = (parts: Parts, style: number): StyleFacts => stylesOf(parts)[style] ?? usual;
 
 function readStyles(root: Element): readonly StyleFacts[] {
-  const formats = new Map(listOf(root, "numFmts", "numFmt").map((each) => [each.getAttribute("numFmtId"), each.getAttribute("formatCode") ?? "General"]));
+  const formats = new Map(
+    listOf(root, "numFmts", "numFmt").map((each) => [each.getAttribute("numFmtId"), each.getAttribute("formatCode") ?? "General"]),
+  );
   const fonts = listOf(root, "fonts", "font").map((font) => ({ bold: isOn(font, "b"), italic: isOn(font, "i") }));
-  const fills = listOf(root, "fills", "fill").map((fill) => children(fill, "patternFill").some((pattern) => pattern.getAttribute("patternType") === "solid"));
+  const fills = listOf(root, "fills", "fill").map((fill) =>
+    children(fill, "patternFill").some((pattern) => pattern.getAttribute("patternType") === "solid"),
+  );
   return listOf(root, "cellXfs", "xf").map((xf) => {
     const id = xf.getAttribute("numFmtId") ?? "0";
     const align = children(xf, "alignment")[0]?.getAttribute("horizontal");
     return {
       numberFormat: formats.get(id) ?? getFormatFromId(Number(id)) ?? "General",
-      bold: false, italic: false, ...fonts[Number(xf.getAttribute("fontId") ?? "0")],
+      bold: false,
+      italic: false,
+      ...fonts[Number(xf.getAttribute("fontId") ?? "0")],
       align: align === "left" || align === "center" || align === "right" ? align : null,
       shaded: fills[Number(xf.getAttribute("fillId") ?? "0")] ?? false,
       locked: !/^(0|false)$/.test(children(xf, "protection")[0]?.getAttribute("locked") ?? "1"),
@@ -100,7 +107,9 @@ export class StyleMaker {
   private remembered(key: string, make: (root: Element) => number): number {
     let number = this.made.get(key);
     if (number === undefined) {
-      this.edit.edit(this.part, (root) => { number = make(root); });
+      this.edit.edit(this.part, (root) => {
+        number = make(root);
+      });
       this.made.set(key, number!);
     }
     return number!;
@@ -110,14 +119,24 @@ export class StyleMaker {
     const xfs = children(root, "cellXfs")[0]!;
     const fontId = style.bold || style.italic || style.size !== undefined ? addFont(root, style) : 0;
     const xf = sibling(xfs, "xf", {
-      numFmtId: style.numberFormat === undefined ? "0" : formatId(root, style.numberFormat), fontId: String(fontId),
-      fillId: String(style.fill === undefined ? 0 : addFill(root, fillColours[style.fill])), borderId: String(style.border === undefined ? 0 : addBorder(root, style.border)), xfId: "0",
-      ...(style.numberFormat === undefined ? {} : { applyNumberFormat: "1" }), ...(fontId === 0 ? {} : { applyFont: "1" }),
-      ...(style.fill === undefined ? {} : { applyFill: "1" }), ...(style.border === undefined ? {} : { applyBorder: "1" }),
+      numFmtId: style.numberFormat === undefined ? "0" : formatId(root, style.numberFormat),
+      fontId: String(fontId),
+      fillId: String(style.fill === undefined ? 0 : addFill(root, fillColours[style.fill])),
+      borderId: String(style.border === undefined ? 0 : addBorder(root, style.border)),
+      xfId: "0",
+      ...(style.numberFormat === undefined ? {} : { applyNumberFormat: "1" }),
+      ...(fontId === 0 ? {} : { applyFont: "1" }),
+      ...(style.fill === undefined ? {} : { applyFill: "1" }),
+      ...(style.border === undefined ? {} : { applyBorder: "1" }),
     });
     if (style.align !== undefined || style.wrap) {
       xf.setAttribute("applyAlignment", "1");
-      xf.appendChild(sibling(xf, "alignment", { ...(style.align === undefined ? {} : { horizontal: style.align }), ...(style.wrap ? { wrapText: "1", vertical: "top" } : {}) }));
+      xf.appendChild(
+        sibling(xf, "alignment", {
+          ...(style.align === undefined ? {} : { horizontal: style.align }),
+          ...(style.wrap ? { wrapText: "1", vertical: "top" } : {}),
+        }),
+      );
     }
     return append(xfs, xf);
   }

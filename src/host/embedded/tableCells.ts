@@ -30,7 +30,12 @@ function entryOf(state: State, change: CellChange): { readonly sheet: string; re
   if (row < 1 || row > body.bottom - body.top + 1) throw new HostError("missing", `The table "${table.name}" has no entry ${row}.`);
   const at = { row: body.top + row - 1, column: body.left + index };
   const data = dataOf(state, sheetNamed(state, table.sheet).part);
-  if (change.says !== undefined) refuseOtherRow(change, table.columns.map((each) => each.name), data.rows.valuesOf({ ...body, top: at.row, bottom: at.row })[0] ?? []);
+  if (change.says !== undefined)
+    refuseOtherRow(
+      change,
+      table.columns.map((each) => each.name),
+      data.rows.valuesOf({ ...body, top: at.row, bottom: at.row })[0] ?? [],
+    );
   if (formulaIn(data, at) !== null) {
     throw new HostError("formula", `${table.name}, entry ${row}, ${column} holds a formula, which is not written over.`);
   }

@@ -7,7 +7,11 @@ import type { CellEdit, State } from "./state";
 import { children, elements, sibling } from "./xml";
 
 /** The state and the edits with headings and totals in step: a heading becomes a text that no other column has, and formulas follow it. */
-export function withTableEdges(before: State, sheet: string, edits: readonly CellEdit[]): { readonly state: State; readonly edits: readonly CellEdit[] } {
+export function withTableEdges(
+  before: State,
+  sheet: string,
+  edits: readonly CellEdit[],
+): { readonly state: State; readonly edits: readonly CellEdit[] } {
   let state = before;
   const replaced = new Map<CellEdit, CellEdit>();
   for (const table of tablesOf(before.parts).filter((each) => each.sheet === sheet)) {
@@ -39,7 +43,9 @@ function headingOf(table: TableEntry, names: readonly string[], index: number, {
 function withHeading(state: State, table: TableEntry, from: string, to: string, index: number): State {
   // Structured references name the column by its plain name; a line break in it is a blank to them.
   const inFormulas = (name: string) => name.replaceAll("\n", " ");
-  const words = inFormulas(from).replace(/[[\]#'@]/g, "'$&").toLowerCase();
+  const words = inFormulas(from)
+    .replace(/[[\]#'@]/g, "'$&")
+    .toLowerCase();
   const referring = changedEverywhere(state, {
     mayConcern: (formula) => formula.toLowerCase().includes(words),
     column: { table: table.name, from: inFormulas(from), to: inFormulas(to) },
@@ -64,4 +70,3 @@ function withTotal(state: State, table: TableEntry, index: number, { value, form
   });
   return { ...state, parts: edit.parts };
 }
-

@@ -10,17 +10,39 @@ const place = (name: string) => {
 };
 type Typed = string | number;
 const enter = (workbook: EmbeddedWorkbook, sheet: string, cells: Readonly<Record<string, Typed>>) =>
-  workbook.setCells(sheet, Object.entries(cells).map(([name, value]) => (typeof value === "string" && value.startsWith("=") ? { ...place(name), formula: value.slice(1) } : { ...place(name), value })));
+  workbook.setCells(
+    sheet,
+    Object.entries(cells).map(([name, value]) =>
+      typeof value === "string" && value.startsWith("=") ? { ...place(name), formula: value.slice(1) } : { ...place(name), value },
+    ),
+  );
 
 /** A table of bills with a calculated column and a column of the grower's own, and formulas elsewhere that read it. */
 async function bills(): Promise<EmbeddedWorkbook> {
   const workbook = newWorkbook();
   const column = (heading: string) => ({ heading, width: 10, hint: heading, required: false });
-  await workbook.makeTables([{ name: "Purchases", sheet: "Purchases", columns: ["Item", "Quantity", "Price", "Mine"].map(column), rows: [["seed", 3, 100, "c"]] }]);
-  await workbook.addRows("Purchases", [["fuel", 1, 5, "a"], ["Oil", 2, 20, "b"]].map(([item, quantity, price, mine]) => new Map([["Item", item!], ["Quantity", quantity!], ["Price", price!], ["Mine", mine!]])));
+  await workbook.makeTables([
+    { name: "Purchases", sheet: "Purchases", columns: ["Item", "Quantity", "Price", "Mine"].map(column), rows: [["seed", 3, 100, "c"]] },
+  ]);
+  await workbook.addRows(
+    "Purchases",
+    [
+      ["fuel", 1, 5, "a"],
+      ["Oil", 2, 20, "b"],
+    ].map(
+      ([item, quantity, price, mine]) =>
+        new Map([
+          ["Item", item!],
+          ["Quantity", quantity!],
+          ["Price", price!],
+          ["Mine", mine!],
+        ]),
+    ),
+  );
   return workbook;
 }
-const column = (workbook: EmbeddedWorkbook, letter: string, sheet = "Purchases") => ["2", "3", "4", "5"].map((row) => workbook.cellAt(sheet, place(letter + row)).value);
+const column = (workbook: EmbeddedWorkbook, letter: string, sheet = "Purchases") =>
+  ["2", "3", "4", "5"].map((row) => workbook.cellAt(sheet, place(letter + row)).value);
 const formula = (workbook: EmbeddedWorkbook, name: string, sheet = "Notes") => workbook.cellAt(sheet, place(name)).formula;
 const body = (workbook: EmbeddedWorkbook) => workbook.sheets().find(({ name }) => name === "Purchases")!.tables[0]!.body;
 const reopened = (workbook: EmbeddedWorkbook): EmbeddedWorkbook => {
@@ -32,13 +54,23 @@ const reopened = (workbook: EmbeddedWorkbook): EmbeddedWorkbook => {
 describe("rows inside a table", () => {
   it("are put above others: what follows moves down, and formulas everywhere go along, also in the file", async () => {
     const workbook = await bills();
-    enter(workbook, "Notes", { A1: "=Purchases!C3", A2: "=SUM(Purchases!C2:C4)", A3: "=SUM(Purchases!$C$3:$C$4)", A4: "=SUM(Purchases[Price])" });
+    enter(workbook, "Notes", {
+      A1: "=Purchases!C3",
+      A2: "=SUM(Purchases!C2:C4)",
+      A3: "=SUM(Purchases!$C$3:$C$4)",
+      A4: "=SUM(Purchases[Price])",
+    });
     workbook.insertTableRows("Purchases", 2, 1);
     for (const each of [workbook, reopened(workbook)]) {
       expect(body(each)).toMatchObject({ top: 1, bottom: 4 });
       expect(column(each, "A")).toEqual(["seed", "", "fuel", "Oil"]);
       expect(column(each, "D")).toEqual(["c", "", "a", "b"]);
-      expect(["A1", "A2", "A3", "A4"].map((name) => formula(each, name))).toEqual(["Purchases!C4", "SUM(Purchases!C2:C5)", "SUM(Purchases!$C$4:$C$5)", "SUM(Purchases[Price])"]);
+      expect(["A1", "A2", "A3", "A4"].map((name) => formula(each, name))).toEqual([
+        "Purchases!C4",
+        "SUM(Purchases!C2:C5)",
+        "SUM(Purchases!$C$4:$C$5)",
+        "SUM(Purchases[Price])",
+      ]);
     }
     expect(workbook.toUndo).toMatchObject({ words: "an entry inserted in Purchases, row 3", place: { sheet: "Purchases", row: 2 } });
     expect(workbook.undo()).toBe(true);
@@ -55,7 +87,9 @@ describe("rows inside a table", () => {
     for (const each of [workbook, reopened(workbook)]) {
       expect(body(each)).toMatchObject({ top: 1, bottom: 2 });
       expect(column(each, "A")).toEqual(["seed", "Oil", "", ""]);
-      expect(["A1", "A2", "A3"].map((name) => formula(each, name))).toEqual(["Purchases!C3", "SUM(Purchases!C2:C3)", "SUM(Purchases!C3)"].map((words, index) => (index === 2 ? "SUM(Purchases!C3:C3)" : words)));
+      expect(["A1", "A2", "A3"].map((name) => formula(each, name))).toEqual(
+        ["Purchases!C3", "SUM(Purchases!C2:C3)", "SUM(Purchases!C3)"].map((words, index) => (index === 2 ? "SUM(Purchases!C3:C3)" : words)),
+      );
     }
   });
 

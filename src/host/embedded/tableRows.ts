@@ -21,7 +21,11 @@ export function tableNamed(state: State, name: string): TableEntry {
 }
 
 /** The state with rows added at the end of a table, and the first of them. */
-export function withTableRows(state: State, name: string, rows: readonly ReadonlyMap<string, Cell>[]): { readonly state: State; readonly first: { sheet: string; row: number; column: number } } {
+export function withTableRows(
+  state: State,
+  name: string,
+  rows: readonly ReadonlyMap<string, Cell>[],
+): { readonly state: State; readonly first: { sheet: string; row: number; column: number } } {
   const table = tableNamed(state, name);
   const filled = rows.map((row) => byColumn(table, row));
   const sheet = sheetNamed(state, table.sheet);
@@ -47,7 +51,9 @@ export function withGrownTable(state: State, name: string, rows: number): State 
   const { area } = table;
   if (table.totalsRows > 0) throw new HostError("failed", totalsInTheWay(table.name));
   const sheet = sheetNamed(state, table.sheet);
-  const cells = Array.from({ length: rows }, (_, down) => Array.from({ length: area.right - area.left + 1 }, (_, across) => ({ row: area.bottom + 1 + down, column: area.left + across }))).flat();
+  const cells = Array.from({ length: rows }, (_, down) =>
+    Array.from({ length: area.right - area.left + 1 }, (_, across) => ({ row: area.bottom + 1 + down, column: area.left + across })),
+  ).flat();
   refuseImpossible(cells);
   if (isProtected(dataOf(state, sheet.part))) refuseLocked(state, sheet, cells);
   return { ...withLongerTable(state, table, rows, hasNoBlock(state, table)), touched: true };
@@ -57,7 +63,11 @@ export function withGrownTable(state: State, name: string, rows: number): State 
  * The state and the edits of a sheet after entries right beneath tables without a totals row made them longer. Columns that
  * are calculated are filled in the new rows.
  */
-export function withGrownTables(before: State, sheet: string, edits: readonly CellEdit[]): { readonly state: State; readonly edits: readonly CellEdit[] } {
+export function withGrownTables(
+  before: State,
+  sheet: string,
+  edits: readonly CellEdit[],
+): { readonly state: State; readonly edits: readonly CellEdit[] } {
   let state = before;
   let all = edits;
   for (const table of tablesOf(before.parts).filter((each) => each.sheet === sheet && each.totalsRows === 0)) {
@@ -75,7 +85,11 @@ export function withGrownTables(before: State, sheet: string, edits: readonly Ce
     all = [
       ...filled.filter(({ row, column }) => !given.has(`${row},${column}`)),
       // A cell that has no look of its own takes that of the row above, as its neighbours do.
-      ...all.map((edit) => (edit.style === 0 && styles.get(`${edit.row},${edit.column}`) !== undefined ? { ...edit, style: styles.get(`${edit.row},${edit.column}`)! } : edit)),
+      ...all.map((edit) =>
+        edit.style === 0 && styles.get(`${edit.row},${edit.column}`) !== undefined
+          ? { ...edit, style: styles.get(`${edit.row},${edit.column}`)! }
+          : edit,
+      ),
     ];
     state = withLongerTable(state, table, more);
   }
@@ -83,11 +97,13 @@ export function withGrownTables(before: State, sheet: string, edits: readonly Ce
 }
 
 function byColumn(table: TableEntry, row: ReadonlyMap<string, Cell>): ReadonlyMap<number, Cell> {
-  return new Map([...row].map(([heading, cell]) => {
-    const index = table.columns.findIndex((column) => sameName(column.name, heading));
-    if (index < 0) throw new HostError("missing", `The table "${table.name}" has no column "${heading}".`);
-    return [index, cell];
-  }));
+  return new Map(
+    [...row].map(([heading, cell]) => {
+      const index = table.columns.findIndex((column) => sameName(column.name, heading));
+      if (index < 0) throw new HostError("missing", `The table "${table.name}" has no column "${heading}".`);
+      return [index, cell];
+    }),
+  );
 }
 
 /** A new row: what is given, the formulas of calculated columns, and the looks of the last row. */
@@ -100,8 +116,9 @@ function rowEdits(table: TableEntry, data: SheetData, row: number, cells: Readon
     const style = like === undefined ? {} : { style: like.style };
     const given = cells.get(index);
     if (given !== undefined) return [{ ...at, value: given, ...style }];
-    const formula = column.formula === null ? null : formulaIn(data, above, like) ?? column.formula;
-    if (formula !== null && formula !== "") return [{ ...at, value: "", isUnknown: true, formula: moveFormula(formula, { rows: row - above.row, columns: 0 }), ...style }];
+    const formula = column.formula === null ? null : (formulaIn(data, above, like) ?? column.formula);
+    if (formula !== null && formula !== "")
+      return [{ ...at, value: "", isUnknown: true, formula: moveFormula(formula, { rows: row - above.row, columns: 0 }), ...style }];
     return row === body.bottom || like === undefined ? [] : [{ ...at, value: "", ...style }];
   });
 }
@@ -113,7 +130,10 @@ const isBlankRow = (data: SheetData, { top, left, right }: Area): boolean => {
 
 /** Tells of rows below a table whether nothing stands in them, as wide as the table is. What is asked once is asked for all rows. */
 export function freeBelow(state: State, table: TableEntry): (row: number) => boolean {
-  const { area: { left, right }, sheet } = table;
+  const {
+    area: { left, right },
+    sheet,
+  } = table;
   const data = dataOf(state, sheetNamed(state, sheet).part);
   const isOpen = hasNoBlock(state, table);
   return (row) => {
@@ -129,8 +149,12 @@ export function freeBelow(state: State, table: TableEntry): (row: number) => boo
 /** Tells of rows below a table whether no other table and no joined cells lie across its columns. */
 function hasNoBlock(state: State, { area: { left, right }, sheet }: TableEntry): (row: number) => boolean {
   const data = dataOf(state, sheetNamed(state, sheet).part);
-  const inTheWay = [...tablesOf(state.parts).filter((other) => other.sheet === sheet).map(({ area }) => area), ...lookOf(data).merges]
-    .filter((area) => area.left <= right && area.right >= left);
+  const inTheWay = [
+    ...tablesOf(state.parts)
+      .filter((other) => other.sheet === sheet)
+      .map(({ area }) => area),
+    ...lookOf(data).merges,
+  ].filter((area) => area.left <= right && area.right >= left);
   return (row) => !inTheWay.some((area) => row >= area.top && row <= area.bottom);
 }
 
@@ -145,9 +169,14 @@ function withLongerTable(state: State, table: TableEntry, more: number, isFree =
   const { area, totalsRows, sheet } = table;
   const body = bodyOf(table);
   for (let row = area.bottom + 1; row <= area.bottom + more; row += 1) {
-    if (!isFree(row)) throw new HostError("failed", `Something stands right below the table "${table.name}" (row ${row + 1}). Move it, so that the table can grow.`);
+    if (!isFree(row))
+      throw new HostError(
+        "failed",
+        `Something stands right below the table "${table.name}" (row ${row + 1}). Move it, so that the table can grow.`,
+      );
   }
-  const isOfTable = (on: string, each: Area) => on.toLowerCase() === sheet.toLowerCase() && each.left >= area.left && each.right <= area.right;
+  const isOfTable = (on: string, each: Area) =>
+    on.toLowerCase() === sheet.toLowerCase() && each.left >= area.left && each.right <= area.right;
   const isTotals = (row: number) => totalsRows > 0 && row === area.bottom;
   const rows = [body.bottom + 1, area.bottom + 1];
   const concerned = new RegExp(`(?:^|[^0-9])(?:${rows.join("|")})(?![0-9])`);
@@ -164,7 +193,12 @@ function withLongerTable(state: State, table: TableEntry, more: number, isFree =
   const { part } = sheetNamed(referring, sheet);
   const data = dataOf(referring, part);
   const moved = totalsRows === 0 ? data : withCells(data, totalsMoved(table, data, more));
-  return { ...referring, edited: new Map(referring.edited).set(part, moved), parts: withArea(referring, table, { ...area, bottom: area.bottom + more }), touched: true };
+  return {
+    ...referring,
+    edited: new Map(referring.edited).set(part, moved),
+    parts: withArea(referring, table, { ...area, bottom: area.bottom + more }),
+    touched: true,
+  };
 }
 
 export function totalsMoved({ area: { bottom, left, right } }: TableEntry, data: SheetData, rows: number): readonly CellEdit[] {
@@ -187,7 +221,8 @@ export function withArea({ parts }: State, table: TableEntry, area: Area): State
     root.setAttribute("ref", areaName(area));
     const filtered = { ...area, bottom: area.bottom - table.totalsRows };
     for (const filter of children(root, "autoFilter")) filter.setAttribute("ref", areaName(filtered));
-    for (const sort of children(root, "sortState")) sort.setAttribute("ref", areaName({ ...filtered, top: filtered.top + table.headerRows }));
+    for (const sort of children(root, "sortState"))
+      sort.setAttribute("ref", areaName({ ...filtered, top: filtered.top + table.headerRows }));
   });
   return edit.parts;
 }

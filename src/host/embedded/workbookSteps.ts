@@ -132,7 +132,10 @@ export class WorkbookSteps {
   /** Works formulas out, at once where there is no engine and only marks are to be made, else while others go on. */
   private calculate(): void {
     if (this.calculated.has(this.state)) return;
-    if (this.recalculation.canWork) this.calculating ??= this.calculateAll().finally(() => { this.calculating = null; });
+    if (this.recalculation.canWork)
+      this.calculating ??= this.calculateAll().finally(() => {
+        this.calculating = null;
+      });
     else this.take(this.recalculation.withoutEngine(formulaBook(this.state), changedCells(this.opened, this.state)));
   }
 

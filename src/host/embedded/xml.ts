@@ -9,7 +9,8 @@ export type { Document, Element };
 export function textOf(bytes: Uint8Array): string {
   const [first, second] = bytes;
   const wide = first === 0xff && second === 0xfe ? "utf-16le" : first === 0xfe && second === 0xff ? "utf-16be" : null;
-  const text = wide !== null ? new TextDecoder(wide).decode(bytes) : bytes.length < 4096 ? strFromU8(bytes) : new TextDecoder("utf-8").decode(bytes);
+  const text =
+    wide !== null ? new TextDecoder(wide).decode(bytes) : bytes.length < 4096 ? strFromU8(bytes) : new TextDecoder("utf-8").decode(bytes);
   const start = text.charCodeAt(0) === 0xfeff ? 1 : 0;
   if (text.slice(0, 2048).includes("<!DOCTYPE")) throw new Damaged("a part has a document type");
   return start === 0 ? text : text.slice(1);
@@ -36,7 +37,9 @@ export function documentOf(bytes: Uint8Array): Document {
 
 /** A part as a document of one's own, to be changed and written again. */
 export function freshDocument(bytes: Uint8Array): Document {
-  const complain = (level: string, message: string) => { if (level !== "warning") throw new Damaged(message); };
+  const complain = (level: string, message: string) => {
+    if (level !== "warning") throw new Damaged(message);
+  };
   return new DOMParser({ onError: complain }).parseFromString(textOf(bytes), "text/xml");
 }
 
@@ -64,19 +67,23 @@ export function sibling(like: Element, name: string, attributes: Readonly<Record
  * Text for an element. Signs that XML cannot hold are written as Excel writes them, `_x0007_`; words that only look so get
  * their first sign written like that; half of a pair of signs becomes the sign for "unknown".
  */
-export const escapeText = (text: string): string => text
-  .replace(/_(?=x[0-9a-f]{4}_)/gi, "_x005F_")
-  .replace(/[&<>]/g, (mark) => (mark === "&" ? "&amp;" : mark === "<" ? "&lt;" : "&gt;"))
-  .replace(/[\u0000-\u0008\u000b-\u001f]/g, (control) => `_x${control.charCodeAt(0).toString(16).padStart(4, "0").toUpperCase()}_`)
-  // A whole pair is matched first, and stays.
-  .replace(/[\ud800-\udbff][\udc00-\udfff]|[\ufffe\uffff\ud800-\udfff]/g, (sign) => (sign.length === 2 ? sign : "\ufffd"));
+export const escapeText = (text: string): string =>
+  text
+    .replace(/_(?=x[0-9a-f]{4}_)/gi, "_x005F_")
+    .replace(/[&<>]/g, (mark) => (mark === "&" ? "&amp;" : mark === "<" ? "&lt;" : "&gt;"))
+    .replace(/[\u0000-\u0008\u000b-\u001f]/g, (control) => `_x${control.charCodeAt(0).toString(16).padStart(4, "0").toUpperCase()}_`)
+    // A whole pair is matched first, and stays.
+    .replace(/[\ud800-\udbff][\udc00-\udfff]|[\ufffe\uffff\ud800-\udfff]/g, (sign) => (sign.length === 2 ? sign : "\ufffd"));
 
-export const escapeAttribute = (text: string): string => escapeText(text).replaceAll("\"", "&quot;").replaceAll("\n", "&#10;");
+export const escapeAttribute = (text: string): string => escapeText(text).replaceAll('"', "&quot;").replaceAll("\n", "&#10;");
 
 /** Text content back to what it says: entities, and Excel's own `_x000D_`. */
 export function unescapeText(xml: string): string {
-  const plain = xml.includes("&") ? xml.replace(/&(?:#x([0-9a-f]+)|#(\d+)|(\w+));/gi, (whole, hex?: string, decimal?: string, name?: string) =>
-    hex !== undefined ? signOf(parseInt(hex, 16)) : decimal !== undefined ? signOf(Number(decimal)) : entities[name!] ?? whole) : xml;
+  const plain = xml.includes("&")
+    ? xml.replace(/&(?:#x([0-9a-f]+)|#(\d+)|(\w+));/gi, (whole, hex?: string, decimal?: string, name?: string) =>
+        hex !== undefined ? signOf(parseInt(hex, 16)) : decimal !== undefined ? signOf(Number(decimal)) : (entities[name!] ?? whole),
+      )
+    : xml;
   return plain.includes("_x") ? plain.replace(/_x([0-9a-f]{4})_/gi, (_, code: string) => String.fromCharCode(parseInt(code, 16))) : plain;
 }
 
@@ -85,4 +92,4 @@ function signOf(code: number): string {
   return String.fromCodePoint(code);
 }
 
-const entities: Readonly<Record<string, string>> = { lt: "<", gt: ">", amp: "&", quot: "\"", apos: "'" };
+const entities: Readonly<Record<string, string>> = { lt: "<", gt: ">", amp: "&", quot: '"', apos: "'" };

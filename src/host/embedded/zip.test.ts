@@ -18,7 +18,10 @@ const small = zipSync({ "a.xml": [strToU8("<a/>".repeat(500)), { level: 6 }], "m
 
 describe("unpack", () => {
   it("gives every part, packed or stored, in the order of the file", () => {
-    expect([...parts(small)].map(([name, content]) => [name, content.length])).toEqual([["a.xml", 2000], ["media/b.png", 7]]);
+    expect([...parts(small)].map(([name, content]) => [name, content.length])).toEqual([
+      ["a.xml", 2000],
+      ["media/b.png", 7],
+    ]);
   });
 
   it("takes a file with a comment at its end", () => {
@@ -47,15 +50,19 @@ describe("unpack", () => {
   });
 
   // The compound file of MS-CFB begins with this mark; names of its streams are UTF-16.
-  const compound = (stream: string) => new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, ...new Uint8Array(600), ...[...stream].flatMap((letter) => [letter.charCodeAt(0), 0])]);
-  it.each([["EncryptedPackage", "encrypted", /password/], ["Workbook", "old-format", /\.xls\b.*\.xlsx/], ["WordDocument", "not-a-workbook", /not an Excel workbook/]])(
-    "tells a compound file with a stream %s as %s", (stream, code, words) => {
-      expect(refusal(compound(stream))).toMatchObject({ code, message: expect.stringMatching(words) as string });
-    });
+  const compound = (stream: string) =>
+    new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, ...new Uint8Array(600), ...[...stream].flatMap((letter) => [letter.charCodeAt(0), 0])]);
+  it.each([
+    ["EncryptedPackage", "encrypted", /password/],
+    ["Workbook", "old-format", /\.xls\b.*\.xlsx/],
+    ["WordDocument", "not-a-workbook", /not an Excel workbook/],
+  ])("tells a compound file with a stream %s as %s", (stream, code, words) => {
+    expect(refusal(compound(stream))).toMatchObject({ code, message: expect.stringMatching(words) as string });
+  });
 
   it("refuses a part that packs like nothing a person wrote, before it is unpacked", () => {
     const bomb = zipSync({ "xl/worksheets/sheet1.xml": new Uint8Array(ratioMatters * 5) });
-    expect(bomb.length).toBeLessThan(ratioMatters * 5 / mostRatio);
+    expect(bomb.length).toBeLessThan((ratioMatters * 5) / mostRatio);
     expect(refusal(bomb).code).toBe("too-large");
   });
 
@@ -81,7 +88,15 @@ describe("unpack", () => {
   });
 
   it("refuses more parts than any workbook has", () => {
-    const many = zipFile(Array.from({ length: mostParts + 1 }, (_, index) => ({ name: `p${index}`, method: "stored" as const, size: 0, checksum: 0, content: new Uint8Array() })));
+    const many = zipFile(
+      Array.from({ length: mostParts + 1 }, (_, index) => ({
+        name: `p${index}`,
+        method: "stored" as const,
+        size: 0,
+        checksum: 0,
+        content: new Uint8Array(),
+      })),
+    );
     expect(refusal(many)).toMatchObject({ code: "damaged", message: expect.stringContaining(String(mostParts + 1)) as string });
   });
 });
@@ -93,7 +108,9 @@ describe("pack", () => {
     const written = centralDirectory(pack(after), mostParts);
     expect(written.map(({ name }) => name)).toEqual(["a.xml", "media/b.png", "c.xml"]);
     expect(written[1]!.content).toEqual(centralDirectory(small, mostParts)[1]!.content);
-    expect([...parts(pack(after))].map(([name, content]) => [name, [...content]])).toEqual([...after].map(([name, content]) => [name, [...content]]));
+    expect([...parts(pack(after))].map(([name, content]) => [name, [...content]])).toEqual(
+      [...after].map(([name, content]) => [name, [...content]]),
+    );
   });
 
   it("gives the same bytes for the same parts", () => {

@@ -16,7 +16,10 @@ export const mostRatio = 400;
 export const ratioMatters = 10 * 1024 * 1024;
 /** A workbook of a hundred sheets with a chart each has about a thousand. */
 export const mostParts = 20_000;
-/** Up to this packed size a part that lies about its size can only cost seconds; above it, the size is watched while it unpacks, which is slower. */
+/**
+ * Up to this packed size a part that lies about its size can only cost seconds; above it, the size is watched while it unpacks,
+ * which is slower.
+ */
 const trustedPackedBytes = 8 * 1024 * 1024;
 
 export type Parts = ReadonlyMap<string, Uint8Array>;
@@ -29,7 +32,8 @@ const packed = new WeakMap<Uint8Array, ZipEntry>();
 
 export function unpack(bytes: Uint8Array): Result<Parts, WorkbookFault> {
   if (bytes.length === 0) return fault("not-a-workbook", "The file is empty.");
-  if (bytes.length > mostFileBytes) return fault("too-large", `The file has ${megabytes(bytes.length)} MB; files of up to ${megabytes(mostFileBytes)} MB can be opened.`);
+  if (bytes.length > mostFileBytes)
+    return fault("too-large", `The file has ${megabytes(bytes.length)} MB; files of up to ${megabytes(mostFileBytes)} MB can be opened.`);
   if (!startsWith(bytes, [0x50, 0x4b])) return failed(unpackedFile(bytes));
   try {
     const entries = centralDirectory(bytes, mostParts).filter(({ name }) => !name.endsWith("/"));
@@ -56,7 +60,8 @@ function bursts(entries: readonly ZipEntry[]): boolean {
 
 function unpacked(entry: ZipEntry): Uint8Array {
   const content = entry.method === "stored" ? entry.content : inflated(entry);
-  if (content.length !== entry.size || checksum(content) !== entry.checksum) throw new Damaged(`the part ${entry.name} is not what the file says it is`);
+  if (content.length !== entry.size || checksum(content) !== entry.checksum)
+    throw new Damaged(`the part ${entry.name} is not what the file says it is`);
   // A stored part is a view of the file; a copy of the view is a key of its own.
   return entry.method === "stored" ? content.subarray() : content;
 }
@@ -70,10 +75,13 @@ function inflated({ name, content, size }: ZipEntry): Uint8Array {
 }
 
 /** Packs the parts again, in their order, with a fixed time so that the same workbook gives the same bytes. */
-export const pack = (parts: Parts): Uint8Array => zipFile([...parts].map(([name, content]) => {
-  const known = packed.get(content);
-  return known === undefined ? deflated(name, content) : { ...known, name };
-}));
+export const pack = (parts: Parts): Uint8Array =>
+  zipFile(
+    [...parts].map(([name, content]) => {
+      const known = packed.get(content);
+      return known === undefined ? deflated(name, content) : { ...known, name };
+    }),
+  );
 
 /** Large parts are packed a little less well and much sooner. */
 const largePart = 1024 * 1024;

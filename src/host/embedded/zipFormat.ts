@@ -64,11 +64,23 @@ function entryAt(bytes: Uint8Array, view: DataView, at: number): { entry: ZipEnt
   const extraLength = view.getUint16(at + 30, true);
   const next = at + 46 + nameLength + extraLength + view.getUint16(at + 32, true);
   if (next > bytes.length) throw new Damaged("its directory is broken");
-  const name = new TextDecoder().decode(bytes.subarray(at + 46, at + 46 + nameLength)).replaceAll("\\", "/").replace(/^\//, "");
+  const name = new TextDecoder()
+    .decode(bytes.subarray(at + 46, at + 46 + nameLength))
+    .replaceAll("\\", "/")
+    .replace(/^\//, "");
   if ((flags & 1) !== 0) throw new Damaged(`the part ${name} is encrypted`);
   if (method !== 0 && method !== 8) throw new Damaged(`the part ${name} is packed in an unknown way`);
   const wide = wideSizes(view, at, at + 46 + nameLength, extraLength);
-  return { entry: { name, method: method === 0 ? "stored" : "deflated", size: wide.size, checksum: view.getUint32(at + 16, true), content: packedContent(bytes, view, wide) }, next };
+  return {
+    entry: {
+      name,
+      method: method === 0 ? "stored" : "deflated",
+      size: wide.size,
+      checksum: view.getUint32(at + 16, true),
+      content: packedContent(bytes, view, wide),
+    },
+    next,
+  };
 }
 
 /** Sizes and offset of an entry, from its 64-bit extra field where the 32-bit ones say so. */

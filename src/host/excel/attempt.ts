@@ -28,13 +28,20 @@ export async function attempt<Value>({ seconds, context, doneLate }: AttemptOpti
   const limit = new Promise<never>((_, refuse) => {
     timer = setTimeout(() => {
       givenUp = true;
-      refuse(new HostError("busy", `Excel has not answered for ${seconds} seconds. If you are typing in a cell, press Enter or Esc there.`));
+      refuse(
+        new HostError("busy", `Excel has not answered for ${seconds} seconds. If you are typing in a cell, press Enter or Esc there.`),
+      );
     }, seconds * 1000);
   });
   const options: Excel.RunOptions = { delayForCellEdit: true, ...(context && { previousObjects: context }) };
   const running = Excel.run(options, (granted) => work(understood(granted), goOn));
   // After the limit nobody else waits for it, and the user has been told.
-  running.then(() => { if (givenUp) doneLate?.(); }, () => undefined);
+  running.then(
+    () => {
+      if (givenUp) doneLate?.();
+    },
+    () => undefined,
+  );
   try {
     return await Promise.race([running, limit]);
   } catch (error) {

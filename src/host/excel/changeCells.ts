@@ -7,7 +7,13 @@ import { isFormula } from "./formulaCell";
 import { asTyped } from "./typed";
 
 /** Cells as they were changed, with what they held before. */
-export type ChangedCells = readonly { readonly table: string; readonly row: number; readonly column: string; readonly before: Cell; readonly value: Cell }[];
+export type ChangedCells = readonly {
+  readonly table: string;
+  readonly row: number;
+  readonly column: string;
+  readonly before: Cell;
+  readonly value: Cell;
+}[];
 
 /**
  * Puts values into cells of tables, in one round trip after three that read: the tables, their headings, the rows. A value
@@ -17,28 +23,47 @@ export type ChangedCells = readonly { readonly table: string; readonly row: numb
  * @throws HostError before anything is written: `missing` for a place that is not there, `moved` for a row that says something
  * else than the change expects, `formula`, `protected`
  */
-export const changeCells = (changes: readonly CellChange[]): Command<ChangedCells> => async (context) => {
-  if (changes.length === 0) return { done: [] };
-  const cells = await askCells(context, changes);
-  for (const { change, cell, sheet } of cells) {
-    const { table, row, column } = change;
-    if (isFormula(cell.formulas[0]?.[0], cell.values[0]?.[0])) {
-      throw new HostError("formula", `${table}, entry ${row}, ${column} holds a formula, which is not written over.`);
+export const changeCells =
+  (changes: readonly CellChange[]): Command<ChangedCells> =>
+  async (context) => {
+    if (changes.length === 0) return { done: [] };
+    const cells = await askCells(context, changes);
+    for (const { change, cell, sheet } of cells) {
+      const { table, row, column } = change;
+      if (isFormula(cell.formulas[0]?.[0], cell.values[0]?.[0])) {
+        throw new HostError("formula", `${table}, entry ${row}, ${column} holds a formula, which is not written over.`);
+      }
+      if (sheet.protection.protected && cell.format.protection.locked) {
+        throw new HostError(
+          "protected",
+          `The sheet ${sheet.name} is protected, so ${table}, entry ${row}, ${column} cannot be changed. Unprotect it, then try again.`,
+        );
+      }
     }
-    if (sheet.protection.protected && cell.format.protection.locked) {
-      throw new HostError("protected", `The sheet ${sheet.name} is protected, so ${table}, entry ${row}, ${column} cannot be changed. Unprotect it, then try again.`);
-    }
-  }
-  const value = cells.map(({ change, table, column, cell }) => ({ table, row: change.row, column, before: (cell.values[0]?.[0] ?? "") as Cell, value: change.value }));
-  return {
-    value,
-    write: () => { for (const { change, cell } of cells) cell.values = [[asTyped(change.value)]]; },
-    look: (looking) => lookForCells(looking, value),
+    const value = cells.map(({ change, table, column, cell }) => ({
+      table,
+      row: change.row,
+      column,
+      before: (cell.values[0]?.[0] ?? "") as Cell,
+      value: change.value,
+    }));
+    return {
+      value,
+      write: () => {
+        for (const { change, cell } of cells) cell.values = [[asTyped(change.value)]];
+      },
+      look: (looking) => lookForCells(looking, value),
+    };
   };
-};
 
 /** A change, with the names of its table and column as Excel has them, and the cell. */
-type AskedCell = { readonly change: CellChange; readonly table: string; readonly column: string; readonly cell: Excel.Range; readonly sheet: Excel.Worksheet };
+type AskedCell = {
+  readonly change: CellChange;
+  readonly table: string;
+  readonly column: string;
+  readonly cell: Excel.Range;
+  readonly sheet: Excel.Worksheet;
+};
 
 /** The cells of the changes, in rows that say what the changes expect. */
 async function askCells(context: Excel.RequestContext, changes: readonly CellChange[]): Promise<readonly AskedCell[]> {
@@ -55,7 +80,8 @@ async function askCells(context: Excel.RequestContext, changes: readonly CellCha
     const { table, columns, body, sheet } = asked.get(change.table)!;
     const index = columns.items.findIndex(({ name }) => sameName(name, change.column));
     if (index < 0) throw new HostError("missing", `The table ${change.table} has no column ${change.column}.`);
-    if (change.row < 1 || change.row > body.rowCount) throw new HostError("missing", `The table ${change.table} has no entry ${change.row}.`);
+    if (change.row < 1 || change.row > body.rowCount)
+      throw new HostError("missing", `The table ${change.table} has no entry ${change.row}.`);
     const cell = body.getCell(change.row - 1, index).load("values,formulas,format/protection/locked");
     const row = change.says === undefined ? null : body.getRow(change.row - 1).load("values");
     const headings = columns.items.map(({ name }) => name);
@@ -67,17 +93,28 @@ async function askCells(context: Excel.RequestContext, changes: readonly CellCha
 }
 
 const askTable = (table: Excel.Table) => ({
-  table: table.name, columns: table.columns.load("items/name"), body: table.getDataBodyRange().load("rowCount"), sheet: table.worksheet.load("name,protection/protected"),
+  table: table.name,
+  columns: table.columns.load("items/name"),
+  body: table.getDataBodyRange().load("rowCount"),
+  sheet: table.worksheet.load("name,protection/protected"),
 });
 
 async function lookForCells(context: Excel.RequestContext, changed: ChangedCells): Promise<Found> {
   const asked = changed.map((each) => {
     const column = context.workbook.tables.getItemOrNullObject(each.table).columns.getItemOrNullObject(each.column);
-    return { each, cells: column.getDataBodyRange().getCell(each.row - 1, 0).load("values") };
+    return {
+      each,
+      cells: column
+        .getDataBodyRange()
+        .getCell(each.row - 1, 0)
+        .load("values"),
+    };
   });
   await context.sync();
   const now = asked.map(({ each, cells }) => ({ each, found: cells.isNullObject ? null : ((cells.values[0]?.[0] ?? "") as Cell) }));
   if (now.every(({ each, found }) => found !== null && sameCell(found, each.value))) return "there";
   if (now.every(({ each, found }) => found !== null && sameCell(found, each.before))) return "not there";
-  return now.every(({ each, found }) => found !== null && (sameCell(found, each.before) || sameCell(found, each.value))) ? "partly" : "unclear";
+  return now.every(({ each, found }) => found !== null && (sameCell(found, each.before) || sameCell(found, each.value)))
+    ? "partly"
+    : "unclear";
 }

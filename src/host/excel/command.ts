@@ -39,7 +39,9 @@ export type CommandOptions = {
 export async function carryOut<Value>(command: Command<Value>, { seconds, waiting, doneLate }: CommandOptions): Promise<Value> {
   const sent: { ready?: Ready<Value>; isAnswered?: boolean; isTold?: boolean } = {};
   let cameLate: (found: Found) => void = () => undefined;
-  const late = new Promise<Found>((resolve) => { cameLate = resolve; });
+  const late = new Promise<Found>((resolve) => {
+    cameLate = resolve;
+  });
   const onLate = () => (sent.isTold ? doneLate() : cameLate("there"));
   try {
     return await attempt({ seconds, doneLate: onLate }, async (context, goOn) => {
@@ -50,7 +52,9 @@ export async function carryOut<Value>(command: Command<Value>, { seconds, waitin
       sent.ready = ready;
       // Asked for last, so that it comes back only where everything before it was carried out.
       const receipt = context.workbook.protection.load("protected");
-      await context.sync().finally(() => { sent.isAnswered = true; });
+      await context.sync().finally(() => {
+        sent.isAnswered = true;
+      });
       void receipt.protected;
       return ready.value;
     });
@@ -73,7 +77,10 @@ const foundWords: Readonly<Record<Exclude<Found, "there">, readonly [Written, st
 };
 
 /** Asks until Excel answers, less and less often. */
-async function lookUntilAnswered(look: Ready<unknown>["look"], { seconds, waiting }: Pick<CommandOptions, "seconds" | "waiting">): Promise<Found> {
+async function lookUntilAnswered(
+  look: Ready<unknown>["look"],
+  { seconds, waiting }: Pick<CommandOptions, "seconds" | "waiting">,
+): Promise<Found> {
   for (let pause = seconds / 10; ; pause = Math.min(2 * pause, seconds)) {
     try {
       return await attempt({ seconds }, look);

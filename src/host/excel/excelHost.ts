@@ -25,17 +25,19 @@ export type ExcelHostOptions = {
 
 /**
  * The open workbook of the Excel that the pane runs in; needs ExcelApi 1.7. Reading takes two round trips however many
- * tables there are, and a third where something stands below one; writing takes reading ones first and then a single one, which Excel records as one step to undo.
+ * tables there are, and a third where something stands below one; writing takes reading ones first and then a single one, which
+ * Excel records as one step to undo.
  * A command ends only when it is known what is in the workbook.
  */
 export function excelHost({ seconds = 30, quiet = 300 }: ExcelHostOptions = {}): WorkbookHost {
   const { follow, tell } = hostState();
   const run = <Value>(work: Work<Value>) => attempt({ seconds }, work);
-  const command = <Value>(asked: Command<Value>, what: string, after = "") => carryOut(asked, {
-    seconds,
-    waiting: (waiting) => tell({ waiting }),
-    doneLate: () => tell({ late: `Excel has now done what it had not answered for: ${what}.${after}` }),
-  });
+  const command = <Value>(asked: Command<Value>, what: string, after = "") =>
+    carryOut(asked, {
+      seconds,
+      waiting: (waiting) => tell({ waiting }),
+      doneLate: () => tell({ late: `Excel has now done what it had not answered for: ${what}.${after}` }),
+    });
   /** Offers to take an entry back, where Excel does not say that its own Undo does. */
   const entered = (words: string, undo: Command<void>) => {
     if (excelUndoes()) return;
@@ -53,7 +55,11 @@ export function excelHost({ seconds = 30, quiet = 300 }: ExcelHostOptions = {}):
     makeTables: (tables) => command(makeTables(tables, excelSupports), "tables were made"),
     enterRows: async (entries) => {
       const words = `entries in ${entries.map(({ table }) => table.sheet).join(", ")}`;
-      const done = await command(enterRows(entries, excelSupports), words, " If you entered it again, it is there twice: look, and delete one.");
+      const done = await command(
+        enterRows(entries, excelSupports),
+        words,
+        " If you entered it again, it is there twice: look, and delete one.",
+      );
       if (done.added.length + done.made.length > 0) entered(words, takeBackEntered(done));
     },
     addRows: async (table, rows) => {
@@ -62,11 +68,16 @@ export function excelHost({ seconds = 30, quiet = 300 }: ExcelHostOptions = {}):
       if (rows.length > 0) entered(words, takeBackRows(added));
     },
     growTable: async (table, rows) => {
-      const grown = await command(growTable(table, rows, excelSupports), `${rows === 1 ? "an entry" : `${rows} entries`} taken into ${table.replaceAll("_", " ")}`);
+      const grown = await command(
+        growTable(table, rows, excelSupports),
+        `${rows === 1 ? "an entry" : `${rows} entries`} taken into ${table.replaceAll("_", " ")}`,
+      );
       entered(`${rows === 1 ? "an entry" : `${rows} entries`} taken into ${table.replaceAll("_", " ")}`, takeBackGrowth(grown));
     },
     changeCells: async (changes) => {
-      const words = `${changes.length === 1 ? "a cell" : `${changes.length} cells`} in ${[...new Set(changes.map(({ table }) => table.replaceAll("_", " ")))].join(" and ")}`;
+      const words =
+        `${changes.length === 1 ? "a cell" : `${changes.length} cells`} in ` +
+        `${[...new Set(changes.map(({ table }) => table.replaceAll("_", " ")))].join(" and ")}`;
       const changed = await command(changeCells(changes), words);
       if (changes.length > 0) entered(words, takeBackCells(changed));
     },

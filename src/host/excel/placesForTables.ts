@@ -11,10 +11,20 @@ export type BegunSheet = { readonly sheet: Excel.Worksheet; readonly isMarked: b
 /** A table to be made or finished, and the name of its sheet; `old` is null where the sheet is to be made. */
 export type TablePlace = { readonly model: InputTable; readonly name: string; readonly old: BegunSheet | null };
 
-type LookedAt = { readonly sheet: Excel.Worksheet; readonly isMarked: boolean; readonly isEmpty: boolean; readonly tables: readonly Excel.Table[]; readonly cells: readonly (readonly Cell[])[] };
+type LookedAt = {
+  readonly sheet: Excel.Worksheet;
+  readonly isMarked: boolean;
+  readonly isEmpty: boolean;
+  readonly tables: readonly Excel.Table[];
+  readonly cells: readonly (readonly Cell[])[];
+};
 
 /** The tables that are missing or unfinished, each with its place. */
-export async function placesForTables(context: Excel.RequestContext, models: readonly InputTable[], isThere: (model: InputTable) => boolean): Promise<readonly TablePlace[]> {
+export async function placesForTables(
+  context: Excel.RequestContext,
+  models: readonly InputTable[],
+  isThere: (model: InputTable) => boolean,
+): Promise<readonly TablePlace[]> {
   const sheets = await lookAtSheets(context);
   const taken = new Set<string>();
   return models.flatMap((model): TablePlace[] => {
@@ -44,22 +54,34 @@ async function lookAtSheets(context: Excel.RequestContext): Promise<readonly Loo
   const sheets = context.workbook.worksheets.load("items/name,items/visibility");
   await context.sync();
   const asked = sheets.items.map((sheet) => ({
-    sheet, used: sheet.getUsedRangeOrNullObject().untrack().load("rowIndex,columnIndex,rowCount,columnCount"), names: sheet.names.load("items/name"),
-    tables: sheet.tables.load("items/name"), charts: sheet.charts.load("items/name"),
+    sheet,
+    used: sheet.getUsedRangeOrNullObject().untrack().load("rowIndex,columnIndex,rowCount,columnCount"),
+    names: sheet.names.load("items/name"),
+    tables: sheet.tables.load("items/name"),
+    charts: sheet.charts.load("items/name"),
   }));
   await context.sync();
   const looked = asked.map(({ sheet, used, names, tables, charts }) => {
     const isMarked = names.items.some(({ name }) => name === unfinishedMark);
     const holdsNothing = used.isNullObject && tables.items.length === 0 && charts.items.length === 0;
     const cells = isMarked && !used.isNullObject ? fromCorner(sheet, used).load("formulas") : null;
-    return { sheet, isMarked, isEmpty: holdsNothing && sheet.visibility === "Visible" && (isMarked || names.items.length === 0), tables: tables.items, cells };
+    return {
+      sheet,
+      isMarked,
+      isEmpty: holdsNothing && sheet.visibility === "Visible" && (isMarked || names.items.length === 0),
+      tables: tables.items,
+      cells,
+    };
   });
   if (looked.some(({ cells }) => cells !== null)) await context.sync();
   return looked.map((each) => ({ ...each, cells: each.cells === null ? [] : (each.cells.formulas as Cell[][]) }));
 }
 
 /** The headings and rows of a table as it is made. */
-export const cellsMade = (model: InputTable): readonly (readonly Cell[])[] => [model.columns.map(({ heading }) => heading), ...rowsMade(model)];
+export const cellsMade = (model: InputTable): readonly (readonly Cell[])[] => [
+  model.columns.map(({ heading }) => heading),
+  ...rowsMade(model),
+];
 
 /** Whether a marked sheet holds nothing in the table's cells but what we put there: else somebody has typed there since. */
 function isBegun({ cells, tables }: LookedAt, model: InputTable): boolean {

@@ -16,7 +16,11 @@ export function putBlock(sheet: Excel.Worksheet, { rows, columns, merges = [] }:
   block.numberFormat = cells.map((row) => row.map(({ style }) => style?.numberFormat ?? "General"));
   block.formulas = cells.map((row) => row.map(({ value, formula }) => formula ?? asTyped(value)));
 
-  for (const { key, at } of rectanglesByKey(cells, ({ style }) => lookKey(style), (key) => !lookOf(key).border)) {
+  for (const { key, at } of rectanglesByKey(
+    cells,
+    ({ style }) => lookKey(style),
+    (key) => !lookOf(key).border,
+  )) {
     putLook(sheet.getRangeByIndexes(at.row, at.column, at.rows, at.columns).untrack(), lookOf(key), at.columns);
   }
   for (const range of merges) sheet.getRange(range).untrack().merge(false);

@@ -41,7 +41,11 @@ function putLooks(sheet: Excel.Worksheet, model: InputTable, supports: Supports)
   columns.forEach((column, index) => {
     sheet.getRangeByIndexes(0, index, 1, 1).untrack().format.columnWidth = widthInPoints(column.width);
   });
-  putInputPage(sheet, columns.map(({ width }) => width), supports);
+  putInputPage(
+    sheet,
+    columns.map(({ width }) => width),
+    supports,
+  );
   if (!supports("1.8")) return;
   let spare = columns.length + 1;
   columns.forEach((column, index) => {
@@ -60,7 +64,9 @@ function putLooks(sheet: Excel.Worksheet, model: InputTable, supports: Supports)
 function offer(validation: Excel.DataValidation, source: string): void {
   validation.rule = { list: { inCellDropDown: true, source } };
   validation.errorAlert = {
-    showAlert: true, style: "Warning", title: "Not in the list",
+    showAlert: true,
+    style: "Warning",
+    title: "Not in the list",
     message: "Pennyacre may not know this word. Keep it all the same?",
   };
 }

@@ -55,4 +55,9 @@ function nextPieces(ranges: readonly Sized[], read: readonly Cell[][][], limit: 
 }
 
 const askPiece = ({ range, columns }: Sized, { row, rows }: Piece): Excel.Range =>
-  range().getCell(row, 0).untrack().getResizedRange(rows - 1, columns - 1).untrack().load("values");
+  range()
+    .getCell(row, 0)
+    .untrack()
+    .getResizedRange(rows - 1, columns - 1)
+    .untrack()
+    .load("values");

@@ -12,7 +12,8 @@ import { ask, rangeSource, tableSource, type Asked, type Source } from "./source
 
 /**
  * A reader of one workbook, which reads all tables that may matter and matched ranges in two round trips: one to learn what there is, one
- * for all cells; where something stands below them, one more for that. Only where Excel refuses so much at once (5 MB on the web, 5 million cells in a range) are the bodies
+ * for all cells; where something stands below them, one more for that. Only where Excel refuses so much at once (5 MB on the web,
+ * 5 million cells in a range) are the bodies
  * read again in pieces. The date system is asked once for all, because the only way to ask, a worksheet function, counts
  * as a change with Excel and might cost the user the undo steps.
  */
@@ -35,22 +36,38 @@ function askDateSystem(context: Excel.RequestContext): () => DateSystem {
 async function readAll(context: Excel.RequestContext): Promise<Omit<WorkbookContent, "dateSystem">> {
   const { tables } = context.workbook;
   const listed = tables.load("items/name,items/showHeaders");
-  const matchColumn = ({ heading }: Named) => tables.getItemOrNullObject(matchesTable).columns.getItemOrNullObject(heading).getDataBodyRange().untrack().load("values");
+  const matchColumn = ({ heading }: Named) =>
+    tables.getItemOrNullObject(matchesTable).columns.getItemOrNullObject(heading).getDataBodyRange().untrack().load("values");
   const [addresses, theirs] = [matchColumn(matchColumns.columns.range), matchColumn(matchColumns.columns.heading)];
   const season = tables.getItemOrNullObject("Season").getDataBodyRange();
   season.untrack().load("values");
   await context.sync();
 
-  const matched = addresses.isNullObject ? [] : addresses.values.map((row, index) => ({ range: String(row[0] ?? ""), heading: theirs.isNullObject ? "" : String(theirs.values[index]?.[0] ?? "") }));
+  const matched = addresses.isNullObject
+    ? []
+    : addresses.values.map((row, index) => ({
+        range: String(row[0] ?? ""),
+        heading: theirs.isNullObject ? "" : String(theirs.values[index]?.[0] ?? ""),
+      }));
   const ranges = [...new Set([...matched.map(({ range }) => range), ...cellsBeside(matched)])];
   // Where a range stands for the table Season, nobody knows yet which tables it names.
   const settings = season.isNullObject ? (ranges.length === 0 ? [] : null) : (season.values as Cell[][]);
-  const wanted = new Set(tablesToRead(listed.items.map(({ name }) => name), settings, ranges));
+  const wanted = new Set(
+    tablesToRead(
+      listed.items.map(({ name }) => name),
+      settings,
+      ranges,
+    ),
+  );
   const unread = listed.items.filter(({ name }) => !wanted.has(name));
-  const { read, unreadable } = await readSources(context, [
-    ...listed.items.filter(({ name }) => wanted.has(name)).map(tableSource),
-    ...ranges.flatMap((address) => rangeSource(context, address) ?? []),
-  ], unread);
+  const { read, unreadable } = await readSources(
+    context,
+    [
+      ...listed.items.filter(({ name }) => wanted.has(name)).map(tableSource),
+      ...ranges.flatMap((address) => rangeSource(context, address) ?? []),
+    ],
+    unread,
+  );
   const others = unread.map(({ name }) => name);
   return {
     tables: read.flatMap(({ source, raw }) => (source.isMatch ? [] : [raw])),
@@ -83,10 +100,23 @@ async function readSources(context: Excel.RequestContext, sources: readonly Sour
 }
 
 /** @param unread tables of which only the place is asked; `null`: what stands below is not asked for, because others may be unreadable */
-async function readTogether(context: Excel.RequestContext, sources: readonly Source[], unread: readonly Excel.Table[] | null): Promise<readonly ReadSource[]> {
-  const { asked, cells, neighbours } = (await readAtOnce(context, sources, unread ?? [])) ?? (await readInParts(context, sources, unread ?? []));
+async function readTogether(
+  context: Excel.RequestContext,
+  sources: readonly Source[],
+  unread: readonly Excel.Table[] | null,
+): Promise<readonly ReadSource[]> {
+  const { asked, cells, neighbours } =
+    (await readAtOnce(context, sources, unread ?? [])) ?? (await readInParts(context, sources, unread ?? []));
   const raws = sources.map((source, index) => rawTable(source.name, asked[index] as Asked, cells[index] as Cell[][]));
-  const below = unread === null ? [] : await readBelow(context, asked, raws.map((raw) => (raw === null ? 0 : raw.body.row + raw.rows.length - 1)), neighbours);
+  const below =
+    unread === null
+      ? []
+      : await readBelow(
+          context,
+          asked,
+          raws.map((raw) => (raw === null ? 0 : raw.body.row + raw.rows.length - 1)),
+          neighbours,
+        );
   const percents = await readPercents(context, sources, asked, raws);
   return sources.flatMap((source, index) => {
     const [raw, rows] = [raws[index] ?? null, below[index] ?? []];

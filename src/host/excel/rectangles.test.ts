@@ -20,13 +20,19 @@ const painted = (rows: readonly string[][], joinable: (key: string) => boolean) 
 describe("rectanglesByKey", () => {
   it("covers every cell that has a key once, and no other", () => {
     const letters = fc.array(fc.array(fc.constantFrom("a", "b", " "), { minLength: 1, maxLength: 6 }), { maxLength: 6 });
-    fc.assert(fc.property(letters, (rows) => {
-      expect(painted(rows, () => true).canvas).toEqual(rows);
-    }));
+    fc.assert(
+      fc.property(letters, (rows) => {
+        expect(painted(rows, () => true).canvas).toEqual(rows);
+      }),
+    );
   });
 
   it("takes one rectangle for a block, and one a row where rows may not be joined", () => {
-    const block = [["a", "a"], ["a", "a"], ["a", "a"]];
+    const block = [
+      ["a", "a"],
+      ["a", "a"],
+      ["a", "a"],
+    ];
     expect(painted(block, () => true).count).toBe(1);
     expect(painted(block, () => false).count).toBe(3);
   });

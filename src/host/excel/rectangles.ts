@@ -6,7 +6,9 @@ export type Rectangle = { readonly row: number; readonly column: number; readonl
  * `keyOf` gives what a cell is alike in, or null for a cell to leave out; `joinable` forbids joining rows where it is false.
  */
 export function rectanglesByKey<Item>(
-  rows: readonly (readonly Item[])[], keyOf: (item: Item) => string | null, joinable: (key: string) => boolean,
+  rows: readonly (readonly Item[])[],
+  keyOf: (item: Item) => string | null,
+  joinable: (key: string) => boolean,
 ): readonly { readonly key: string; readonly at: Rectangle }[] {
   type Growing = { readonly key: string; readonly at: { row: number; column: number; rows: number; columns: number } };
   const all: Growing[] = [];

@@ -1,6 +1,7 @@
 import { HostError } from "../workbookHost";
 
-const protectedWords = "Excel does not allow this: the sheet or the workbook is protected, or open for reading only. Unprotect it, then try again.";
+const protectedWords =
+  "Excel does not allow this: the sheet or the workbook is protected, or open for reading only. Unprotect it, then try again.";
 const tooOldWords = "This version of Excel cannot do this. An update of Excel may help.";
 const goneWords = "Something that Pennyacre was working on is no longer in the workbook. Refresh, then try again.";
 const brokenOffWords = "Excel broke off before it was done. Try again.";
@@ -52,8 +53,21 @@ export const knownCodes: Readonly<Record<string, readonly [HostError["reason"], 
   UndoNotSupported: ["unsupported", tooOldWords],
   UnsupportedSheet: ["unsupported", "This kind of sheet cannot hold what Pennyacre writes. Choose an ordinary worksheet."],
   InvalidSelection: ["failed", "Select one block of cells in this workbook, then try again."],
-  InvalidOperation: ["failed", "Excel cannot do this to the workbook as it is now: a table, a filter, grouped sheets or a dialog may be in the way. Close or clear it, then try again."],
-  InvalidArgument: ["failed", "Excel did not take a name or a value that Pennyacre gave it. If a name in the workbook (Formulas, Name Manager) is like that of one of our tables, rename it, then try again."],
+  InvalidOperation: [
+    "failed",
+    "Excel cannot do this to the workbook as it is " +
+      "now: a table, a filter, grouped sheets or a dialog " +
+      "may be in the " +
+      "way. Close or clear it, then try again.",
+  ],
+  InvalidArgument: [
+    "failed",
+    "Excel did not take a name or a value that Pennyacre " +
+      "gave it. If a name in the workbook (Formulas, " +
+      "Name Manager) " +
+      "is like that of one of our " +
+      "tables, rename it, then try again.",
+  ],
   InvalidRequest: ["failed", internalWords],
   ContentLengthRequired: ["failed", internalWords],
   GeneralException: ["failed", internalWords],
@@ -64,22 +78,43 @@ export const knownCodes: Readonly<Record<string, readonly [HostError["reason"], 
   CannotRegisterEvent: ["failed", "Excel does not tell of changes just now."],
   PropertyNotLoaded: ["failed", strangeWords],
   ValueNotLoaded: ["failed", strangeWords],
-  RequestPayloadSizeLimitExceeded: ["failed", "This is more than Excel on the web takes in one step (5 MB). Use Excel on the desktop for it."],
-  ResponsePayloadSizeLimitExceeded: ["failed", "This is more than Excel on the web gives in one step (5 MB). Use Excel on the desktop for it."],
-  RangeExceedsLimit: ["failed", "This range has more cells than Excel hands over at once. Split the table, or clear unused rows and columns beside it, then try again."],
-  OperationCellsExceedLimit: ["failed", "This touches more cells than Excel on the web allows. Clear what stands far out on the sheet, or use Excel on the desktop for it."],
+  RequestPayloadSizeLimitExceeded: [
+    "failed",
+    "This is more than Excel on the web takes in one step (5 MB). Use Excel on the desktop for it.",
+  ],
+  ResponsePayloadSizeLimitExceeded: [
+    "failed",
+    "This is more than Excel on the web gives in one step (5 MB). Use Excel on the desktop for it.",
+  ],
+  RangeExceedsLimit: [
+    "failed",
+    "This range has more cells than Excel hands over at once. Split the table, or clear unused rows and columns beside it, then try again.",
+  ],
+  OperationCellsExceedLimit: [
+    "failed",
+    "This touches more cells than Excel on the web allows. Clear what stands far out on the sheet, or use Excel on the desktop for it.",
+  ],
   RangeImageExceedsLimit: ["failed", "This is more than Excel can draw. Make the window smaller, then try again."],
-  NonBlankCellOffSheet: ["failed", "Rows cannot be added because cells at the end of the sheet would be pushed off it. Delete what stands there, then try again."],
+  NonBlankCellOffSheet: [
+    "failed",
+    "Rows cannot be added because cells at the end of the sheet would be pushed off it. Delete what stands there, then try again.",
+  ],
   InsertDeleteConflict: ["failed", inTheWayWords],
   MergedRangeConflict: ["failed", overlapWords],
   PivotTableRangeConflict: ["failed", "A pivot table is in the way. Move it to another place, then try again."],
   FilteredRangeConflict: ["failed", "A filter is in the way. Clear the filter, then try again."],
   FormulaLengthExceedsLimit: ["failed", "A formula is longer than Excel takes."],
-  DirtySupportingFormula: ["failed", "A formula that this rests on is not worked out yet. Wait until Excel has calculated, then try again."],
+  DirtySupportingFormula: [
+    "failed",
+    "A formula that this rests on is not worked out yet. Wait until Excel has calculated, then try again.",
+  ],
   EmptyChartSeries: ["failed", "A chart has nothing to show. Enter figures for it first."],
   RefreshWorkbookLinksBlocked: ["failed", linksWords],
   OpenWorkbookLinksBlocked: ["failed", linksWords],
-  PowerQueryRefreshResourceChallenge: ["failed", "A query of this workbook waits for an answer of yours. Answer or cancel it, then try again."],
+  PowerQueryRefreshResourceChallenge: [
+    "failed",
+    "A query of this workbook waits for an answer of yours. Answer or cancel it, then try again.",
+  ],
 };
 
 /** Whether the library said that a batch was too big for one step, so that smaller ones may pass. */
@@ -98,7 +133,10 @@ export function isOfOneRange(error: unknown): boolean {
  */
 export function refusalOf(error: unknown): unknown {
   if (error instanceof HostError || !isLibraryError(error)) return error;
-  const [reason, words] = knownCodes[error.code] ?? ["failed", `Excel could not do this, and gives a reason that Pennyacre does not know (${error.code}). Try again.`];
+  const [reason, words] = knownCodes[error.code] ?? [
+    "failed",
+    `Excel could not do this, and gives a reason that Pennyacre does not know (${error.code}). Try again.`,
+  ];
   return new HostError(reason, words, { cause: error });
 }
 

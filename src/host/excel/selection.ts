@@ -17,7 +17,10 @@ export async function selectPlace(context: Excel.RequestContext, { sheet: name, 
 /** So many rows of a block are looked at for its headings. */
 const rowsOfTitles = 40;
 
-/** What the user has selected: its address as Excel writes it, and the row of headings in the part that is in use; of one cell, the block around it. */
+/**
+ * What the user has selected: its address as Excel writes it, and the row of headings in the part that is in use; of one cell,
+ * the block around it.
+ */
 export async function selectedRange(context: Excel.RequestContext): Promise<{ address: string; headings: string[] }> {
   const range = context.workbook.getSelectedRange().untrack().load("address,rowIndex,columnIndex,rowCount,columnCount");
   const used = range.getUsedRangeOrNullObject(true).untrack().load("rowIndex,columnIndex,rowCount,columnCount");
@@ -29,12 +32,16 @@ export async function selectedRange(context: Excel.RequestContext): Promise<{ ad
   if (!isOneCell && used.isNullObject) return { address: range.address, headings: [] };
   const around = areaOfRange(isOneCell ? region : used);
   const looked = isOneCell ? await besideToo(context, sheet, around) : around;
-  const sample = sheet.getRangeByIndexes(looked.top, looked.left, Math.min(looked.bottom - looked.top + 1, rowsOfTitles), looked.right - looked.left + 1).untrack().load("values");
+  const sample = sheet
+    .getRangeByIndexes(looked.top, looked.left, Math.min(looked.bottom - looked.top + 1, rowsOfTitles), looked.right - looked.left + 1)
+    .untrack()
+    .load("values");
   await context.sync();
-  const valueAt = ({ row, column }: At): Cell => ((sample.values as Cell[][])[row - looked.top]?.[column - looked.left] ?? "");
+  const valueAt = ({ row, column }: At): Cell => (sample.values as Cell[][])[row - looked.top]?.[column - looked.left] ?? "";
   const picked = areaOfRange(range);
   // Whole columns and rows stay as they are: they grow with what is typed into them.
-  const block = picked.bottom === lastRow || picked.right === lastColumn ? picked : blockOf(picked, looked, valueAt, isOneCell ? around : null);
+  const block =
+    picked.bottom === lastRow || picked.right === lastColumn ? picked : blockOf(picked, looked, valueAt, isOneCell ? around : null);
   const [top, left, right] = [Math.max(block.top, looked.top), Math.max(block.left, looked.left), Math.min(block.right, looked.right)];
   const headings = Array.from({ length: Math.max(0, right - left + 1) }, (_, index) => String(valueAt({ row: top, column: left + index })));
   const isAsPicked = !isOneCell && block.top === picked.top;
@@ -51,8 +58,12 @@ async function besideToo(context: Excel.RequestContext, sheet: Excel.Worksheet, 
 }
 
 type Placed = Pick<Excel.Range, "rowIndex" | "columnIndex" | "rowCount" | "columnCount">;
-const areaOfRange = ({ rowIndex, columnIndex, rowCount, columnCount }: Placed): Area =>
-  ({ top: rowIndex, left: columnIndex, bottom: rowIndex + rowCount - 1, right: columnIndex + columnCount - 1 });
+const areaOfRange = ({ rowIndex, columnIndex, rowCount, columnCount }: Placed): Area => ({
+  top: rowIndex,
+  left: columnIndex,
+  bottom: rowIndex + rowCount - 1,
+  right: columnIndex + columnCount - 1,
+});
 
 /** The same cells of other sheets, where their first row says the same. */
 export async function alikeRanges(context: Excel.RequestContext, address: string): Promise<readonly string[]> {
@@ -61,13 +72,24 @@ export async function alikeRanges(context: Excel.RequestContext, address: string
   await context.sync();
   if (found === null) return [];
   const asked = sheets.items.map((sheet) => ({
-    sheet, first: sheet.getRange(found.range).untrack().getUsedRangeOrNullObject(true).untrack().getRow(0).untrack().load("values,rowIndex,columnIndex"),
+    sheet,
+    first: sheet
+      .getRange(found.range)
+      .untrack()
+      .getUsedRangeOrNullObject(true)
+      .untrack()
+      .getRow(0)
+      .untrack()
+      .load("values,rowIndex,columnIndex"),
   }));
   await context.sync();
   const says = ({ first }: (typeof asked)[number]): string | null =>
-    (first.isNullObject ? null : JSON.stringify([first.rowIndex, first.columnIndex, ...(first.values[0] ?? []).map((cell) => String(cell).trim())]));
+    first.isNullObject
+      ? null
+      : JSON.stringify([first.rowIndex, first.columnIndex, ...(first.values[0] ?? []).map((cell) => String(cell).trim())]);
   const own = asked.find(({ sheet }) => sheet.name.toLowerCase() === found.sheet.toLowerCase());
   const wanted = own === undefined ? null : says(own);
-  return asked.filter((each) => each !== own && wanted !== null && each.sheet.visibility === "Visible" && says(each) === wanted)
+  return asked
+    .filter((each) => each !== own && wanted !== null && each.sheet.visibility === "Visible" && says(each) === wanted)
     .map(({ sheet }) => `${quotedSheet(sheet.name)}!${found.range}`);
 }

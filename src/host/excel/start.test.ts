@@ -16,7 +16,9 @@ function office(host: string | null, excelApi: number, background?: string): voi
 
 afterEach(() => vi.unstubAllGlobals());
 
-const unheard = () => { throw new Error("Excel answered, and silence was told."); };
+const unheard = () => {
+  throw new Error("Excel answered, and silence was told.");
+};
 
 afterEach(() => vi.useRealTimers());
 
@@ -25,7 +27,13 @@ describe("an Excel that is silent", () => {
     vi.useFakeTimers();
     office("Excel", 1.9);
     let answer: (found: { host: string }) => void = unheard;
-    vi.stubGlobal("Office", { ...Office, onReady: () => new Promise((found) => { answer = found; }) });
+    vi.stubGlobal("Office", {
+      ...Office,
+      onReady: () =>
+        new Promise((found) => {
+          answer = found;
+        }),
+    });
     const told: string[] = [];
     const started = startInExcel((message) => told.push(message));
     await vi.advanceTimersByTimeAsync(9_999);
@@ -50,7 +58,12 @@ describe("an Excel that is silent", () => {
 describe("startInExcel", () => {
   it("gives the host, the language and how Office looks", async () => {
     office("Excel", 1.9, "#262626");
-    expect(await startInExcel(unheard)).toMatchObject({ ok: true, language: "en-US", look: { dark: true }, host: { read: expect.any(Function) as unknown } });
+    expect(await startInExcel(unheard)).toMatchObject({
+      ok: true,
+      language: "en-US",
+      look: { dark: true },
+      host: { read: expect.any(Function) as unknown },
+    });
     office("Excel", 1.7, "#F0F0F0");
     expect(await startInExcel(unheard)).toMatchObject({ ok: true, look: { dark: false } });
     office("Excel", 1.7);
@@ -58,7 +71,10 @@ describe("startInExcel", () => {
   });
 
   it("says what is missing: Office.js, Excel, or a newer Excel", async () => {
-    expect(await startInExcel(unheard)).toMatchObject({ ok: false, message: expect.stringMatching(/Office\.js could not be loaded/) as string });
+    expect(await startInExcel(unheard)).toMatchObject({
+      ok: false,
+      message: expect.stringMatching(/Office\.js could not be loaded/) as string,
+    });
     office(null, 1.9);
     expect(await startInExcel(unheard)).toMatchObject({ ok: false, message: expect.stringMatching(/ribbon in Excel/) as string });
     office("Word", 1.9);

@@ -19,8 +19,12 @@ const oldest = "1.7";
 
 /** As long as nobody thinks yet that it hangs; Office.js itself takes two to four seconds on a slow line. */
 const longWait = 10_000;
-const silent = "Excel has not answered for ten seconds. Pennyacre starts as soon as it does. If it does not: finish the cell or dialog that is open in Excel, "
-  + "or close the pane and open it again. Nothing in the workbook has been changed.";
+const silent =
+  "Excel has not answered for ten seconds. Pennyacre " +
+  "starts as soon as it does. If it does not: finish " +
+  "the cell or " +
+  "dialog that is open in Excel, " +
+  "or close the pane and open it again. Nothing in the workbook has been changed.";
 
 /**
  * Waits for Excel and opens its workbook to the pane, or says in words why that cannot be.
@@ -31,13 +35,24 @@ export async function startInExcel(tellSilence: (message: string) => void): Prom
   if (typeof Office === "undefined") {
     return { ok: false, message: "Office.js could not be loaded. Check the connection to the internet, then open the pane again." };
   }
-  const waiting = setTimeout(() => { tellSilence(silent); }, longWait);
-  const { host } = await Office.onReady().finally(() => { clearTimeout(waiting); });
+  const waiting = setTimeout(() => {
+    tellSilence(silent);
+  }, longWait);
+  const { host } = await Office.onReady().finally(() => {
+    clearTimeout(waiting);
+  });
   if (host !== Office.HostType.Excel) {
     return { ok: false, message: "This page is the pane of the Excel add-in Pennyacre. Open it from the ribbon in Excel." };
   }
   if (!Office.context.requirements.isSetSupported("ExcelApi", oldest)) {
-    return { ok: false, message: `This version of Excel is too old for Pennyacre, which needs ExcelApi ${oldest} (Excel 2021 or later, Microsoft 365, or Excel on the web).` };
+    return {
+      ok: false,
+      message:
+        `This version of Excel is too old for Pennyacre, ` +
+        `which needs ExcelApi ${oldest} (Excel 2021 or ` +
+        `later, Microsoft ` +
+        `365, or Excel on the web).`,
+    };
   }
   return { ok: true, host: excelHost(), look: officeLook(), language: Office.context.displayLanguage };
 }

@@ -14,31 +14,34 @@ const [underWay, complete] = ["=0", "=1"];
 
 /**
  * Writes result sheets in one round trip after the reading ones, so that one Undo takes them all back; answers
- * their names in the workbook. A sheet of ours is cleared and filled, not deleted and added: deleting a sheet would take the user's undo steps with it.
+ * their names in the workbook. A sheet of ours is cleared and filled, not deleted and added: deleting a sheet would take the
+ * user's undo steps with it.
  */
-export const writeSheets = (models: readonly ResultSheet[], supports: Supports): Command<readonly string[]> => async (context) => {
-  if (models.length === 0) return { done: [] };
-  const places = await findPlaces(context, models);
-  return {
-    value: places.map(({ name }) => name),
-    write: () => {
-      for (const { model, name, old } of places) {
-        const sheet = old?.sheet ?? context.workbook.worksheets.add(name);
-        const mark = old?.isMarked ? sheet.names.getItem(resultSheetMark) : sheet.names.add(resultSheetMark, underWay);
-        mark.visible = false;
-        if (old?.isMarked) {
-          mark.formula = underWay;
-          empty(old);
+export const writeSheets =
+  (models: readonly ResultSheet[], supports: Supports): Command<readonly string[]> =>
+  async (context) => {
+    if (models.length === 0) return { done: [] };
+    const places = await findPlaces(context, models);
+    return {
+      value: places.map(({ name }) => name),
+      write: () => {
+        for (const { model, name, old } of places) {
+          const sheet = old?.sheet ?? context.workbook.worksheets.add(name);
+          const mark = old?.isMarked ? sheet.names.getItem(resultSheetMark) : sheet.names.add(resultSheetMark, underWay);
+          mark.visible = false;
+          if (old?.isMarked) {
+            mark.formula = underWay;
+            empty(old);
+          }
+          putBlock(sheet, model);
+          putCharts(sheet, model.charts);
+          putPage(sheet, model, supports);
+          mark.formula = complete;
         }
-        putBlock(sheet, model);
-        putCharts(sheet, model.charts);
-        putPage(sheet, model, supports);
-        mark.formula = complete;
-      }
-    },
-    look: (looking) => lookForSheets(looking, places),
+      },
+      look: (looking) => lookForSheets(looking, places),
+    };
   };
-};
 
 /** Where a result sheet goes: a sheet of ours to be made again, or a free name for a new one (`old` is null). */
 type Place = { readonly model: ResultSheet; readonly name: string; readonly old: OldSheet | null };
@@ -57,7 +60,13 @@ async function findPlaces(context: Excel.RequestContext, models: readonly Result
       const free = sheet.isNullObject;
       const isMarked = !free && !mark.isNullObject;
       // A sheet of that name with nothing at all on it is what an earlier try left that got no further than making it.
-      const holdsNothing = !free && used.isNullObject && tables.items.length === 0 && charts.items.length === 0 && names.items.length === 0 && sheet.visibility === "Visible";
+      const holdsNothing =
+        !free &&
+        used.isNullObject &&
+        tables.items.length === 0 &&
+        charts.items.length === 0 &&
+        names.items.length === 0 &&
+        sheet.visibility === "Visible";
       if (claimed.has(name.toLowerCase()) || !(free || isMarked || holdsNothing)) return [each];
       claimed.add(name.toLowerCase());
       if (!free) refuseIfProtected(sheet.protection.protected, `The sheet ${name}`);
@@ -108,7 +117,8 @@ async function lookForSheets(context: Excel.RequestContext, places: readonly Pla
   const states = asked.map(({ model, sheet, mark, block }): Found => {
     if (sheet.isNullObject) return "not there";
     if (mark.isNullObject || mark.formula === underWay) return "partly";
-    const says = ({ value, formula }: SheetCell, row: number, column: number) => formula !== undefined || sameCell((block?.values[row]?.[column] ?? "") as Cell, value);
+    const says = ({ value, formula }: SheetCell, row: number, column: number) =>
+      formula !== undefined || sameCell((block?.values[row]?.[column] ?? "") as Cell, value);
     return model.rows.every((cells, row) => cells.every((cell, column) => says(cell, row, column))) ? "there" : "not there";
   });
   if (states.every((state) => state === "there")) return "there";

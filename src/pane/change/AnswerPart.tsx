@@ -30,56 +30,130 @@ export function AnswerPart({ change, answer, prices, lead = leadOf(change, answe
   return (
     <>
       <div aria-live="polite">
-        {view.main === null ? <p className="pn-lead">{view.lead}</p>
-          : <p className="pn-main"><span className="pn-figure">{view.main.figure}</span> <span className="pn-unit">{view.main.unit}</span></p>}
-        {view.open === "" ? <p className="pn-net">Net change <strong>{view.net}</strong> {view.netUnit}</p> : <p className="pn-net">{view.open}</p>}
+        {view.main === null ? (
+          <p className="pn-lead">{view.lead}</p>
+        ) : (
+          <p className="pn-main">
+            <span className="pn-figure">{view.main.figure}</span> <span className="pn-unit">{view.main.unit}</span>
+          </p>
+        )}
+        {view.open === "" ? (
+          <p className="pn-net">
+            Net change <strong>{view.net}</strong> {view.netUnit}
+          </p>
+        ) : (
+          <p className="pn-net">{view.open}</p>
+        )}
         {findingsMark(findings) !== "" && <p className="pn-note">{findingsMark(findings)}</p>}
       </div>
       {gain !== null && <ChangeDrawing change={change} gain={gain} />}
       <ul className="pn-known" aria-label={`What it does, ${format.perArea} a year`}>
-        {view.known.map(({ words, amount, isLoss }, index) => <li key={index}><span>{words}</span><span className={`pn-number ${isLoss ? "pn-cost-text" : "pn-gain-text"}`}>{amount}</span></li>)}
+        {view.known.map(({ words, amount, isLoss }, index) => (
+          <li key={index}>
+            <span>{words}</span>
+            <span className={`pn-number ${isLoss ? "pn-cost-text" : "pn-gain-text"}`}>{amount}</span>
+          </li>
+        ))}
       </ul>
       {(view.facts.length > 0 || view.grid !== null || view.strip.length > 0) && (
         <Disclosure look="section" label="At other prices, acres and years">
           <Lines lines={view.facts} />
           {view.grid !== null && (
             <>
-              <FigureTable caption={`Net change, ${format.perArea} a year, by the crop's price and ${view.grid.item.toLowerCase()}`} corner="price" columns={view.grid.columns} rows={view.grid.rows} />
+              <FigureTable
+                caption={`Net change, ${format.perArea} a year, by the crop's price and ${view.grid.item.toLowerCase()}`}
+                corner="price"
+                columns={view.grid.columns}
+                rows={view.grid.rows}
+              />
               <p className="pn-note">{view.grid.item}: none, as entered, and half as much again.</p>
             </>
           )}
-          {view.grid === null && view.strip.length > 0 && (view.stripOf === "needed"
-            ? <FigureTable caption={`${gain?.item ?? "Gain"} at which it pays, at the crop's prices`} columns={[gain?.unit ?? ""]} rows={view.strip} />
-            : <FigureTable caption={`Net change at the crop's prices, ${format.currency} a year`} columns={[`per ${format.areaName}`, "in all"]} rows={view.strip} />)}
+          {view.grid === null &&
+            view.strip.length > 0 &&
+            (view.stripOf === "needed" ? (
+              <FigureTable
+                caption={`${gain?.item ?? "Gain"} at which it pays, at the crop's prices`}
+                columns={[gain?.unit ?? ""]}
+                rows={view.strip}
+              />
+            ) : (
+              <FigureTable
+                caption={`Net change at the crop's prices, ${format.currency} a year`}
+                columns={[`per ${format.areaName}`, "in all"]}
+                rows={view.strip}
+              />
+            ))}
         </Disclosure>
       )}
       <Disclosure look="section" label="The four quadrants">
         <table className="pn-table">
           <caption>{format.currency} a year</caption>
-          <thead><tr><td /><th scope="col" className="pn-number">per {format.areaName}</th><th scope="col" className="pn-number">in all</th></tr></thead>
+          <thead>
+            <tr>
+              <td />
+              <th scope="col" className="pn-number">
+                per {format.areaName}
+              </th>
+              <th scope="col" className="pn-number">
+                in all
+              </th>
+            </tr>
+          </thead>
           <tbody>
             {view.quadrants.map(({ name, lines, cells }) => (
               <Fragment key={name}>
-                <tr className="pn-subtotal"><th scope="row">{name}</th>{cells.map((cell, index) => <td key={index} className="pn-number">{cell}</td>)}</tr>
+                <tr className="pn-subtotal">
+                  <th scope="row">{name}</th>
+                  {cells.map((cell, index) => (
+                    <td key={index} className="pn-number">
+                      {cell}
+                    </td>
+                  ))}
+                </tr>
                 {lines.map((line, index) => (
                   <tr key={index}>
-                    <th scope="row">{line.source === null ? line.name : <CellLink at={line.source} words={line.name} />}<span className="pn-detail">{line.detail}</span></th>
-                    {line.cells.map((cell, column) => <td key={column} className="pn-number">{cell}</td>)}
+                    <th scope="row">
+                      {line.source === null ? line.name : <CellLink at={line.source} words={line.name} />}
+                      <span className="pn-detail">{line.detail}</span>
+                    </th>
+                    {line.cells.map((cell, column) => (
+                      <td key={column} className="pn-number">
+                        {cell}
+                      </td>
+                    ))}
                   </tr>
                 ))}
               </Fragment>
             ))}
           </tbody>
         </table>
-        {grainNotes(change, format.currency).map((words) => <p key={words} className="pn-note">{words}</p>)}
+        {grainNotes(change, format.currency).map((words) => (
+          <p key={words} className="pn-note">
+            {words}
+          </p>
+        ))}
       </Disclosure>
       {findings.length > 0 && (
         <Disclosure look="section" label={`What trials found (${findings.length})`}>
           <p className="pn-note">None of this is filled in for you. Those that found no difference come first.</p>
-          <ul className="pn-bullets">{findings.map((each) => <li key={each.finding}>{each.noDifference && <strong>No difference. </strong>}{trialWords(each)}</li>)}</ul>
+          <ul className="pn-bullets">
+            {findings.map((each) => (
+              <li key={each.finding}>
+                {each.noDifference && <strong>No difference. </strong>}
+                {trialWords(each)}
+              </li>
+            ))}
+          </ul>
         </Disclosure>
       )}
-      {cautions.length > 0 && <ul className="pn-notice-list">{cautions.map((caution) => <li key={caution}>{caution}</li>)}</ul>}
+      {cautions.length > 0 && (
+        <ul className="pn-notice-list">
+          {cautions.map((caution) => (
+            <li key={caution}>{caution}</li>
+          ))}
+        </ul>
+      )}
     </>
   );
 }

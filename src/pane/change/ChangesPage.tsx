@@ -20,38 +20,82 @@ export function ChangesPage({ report }: PageProps) {
   const lines = comparedLines(changes, format);
   return (
     <>
-      {changes.length === 0
-        ? <p>No change is entered yet. A change is compared by what it adds and what it takes away, nothing else. Replanting is compared on a field's own page, from its counts.</p>
-        : (
-          <section className="pn-card" aria-label="Changes to compare">
-            <header><h3>Changes to compare</h3></header>
-            <p className="pn-compare-heads" aria-hidden="true"><span>change</span><span>needs</span><span>{format.currency}/{format.areaUnit}</span></p>
-            <ul className="pn-compare">
-              {lines.map((line, index) => (
-                <li key={line.name}>
-                  <Disclosure
-                    look="line" label={<span className="pn-compare-line"><strong>{line.name}</strong><span className="pn-number"><span className="pn-for-readers">, needs </span>{line.needs}</span>
-                      <span className="pn-note">{line.about}{line.isCounted && <strong>, counted in</strong>}</span></span>}
-                    aside={<><span className="pn-for-readers">, net change </span><span className={line.isLoss ? "pn-cost-text" : "pn-gain-text"}>{line.net}</span></>}
-                  >
-                    <OneChange figures={changes[index]!} report={report} />
-                  </Disclosure>
-                </li>
-              ))}
-            </ul>
-          </section>
-        )}
+      {changes.length === 0 ? (
+        <p>
+          No change is entered yet. A change is compared by what it adds and what it takes away, nothing else. Replanting is compared on a
+          field's own page, from its counts.
+        </p>
+      ) : (
+        <section className="pn-card" aria-label="Changes to compare">
+          <header>
+            <h3>Changes to compare</h3>
+          </header>
+          <p className="pn-compare-heads" aria-hidden="true">
+            <span>change</span>
+            <span>needs</span>
+            <span>
+              {format.currency}/{format.areaUnit}
+            </span>
+          </p>
+          <ul className="pn-compare">
+            {lines.map((line, index) => (
+              <li key={line.name}>
+                <Disclosure
+                  look="line"
+                  label={
+                    <span className="pn-compare-line">
+                      <strong>{line.name}</strong>
+                      <span className="pn-number">
+                        <span className="pn-for-readers">, needs </span>
+                        {line.needs}
+                      </span>
+                      <span className="pn-note">
+                        {line.about}
+                        {line.isCounted && <strong>, counted in</strong>}
+                      </span>
+                    </span>
+                  }
+                  aside={
+                    <>
+                      <span className="pn-for-readers">, net change </span>
+                      <span className={line.isLoss ? "pn-cost-text" : "pn-gain-text"}>{line.net}</span>
+                    </>
+                  }
+                >
+                  <OneChange figures={changes[index]!} report={report} />
+                </Disclosure>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
       <section className="pn-card pn-purchase" aria-label="Compare another change">
-        <Disclosure look="section" label="Compare another change" keeps><NewChange report={report} /></Disclosure>
+        <Disclosure look="section" label="Compare another change" keeps>
+          <NewChange report={report} />
+        </Disclosure>
       </section>
       {over.length > 0 && (
         <section className="pn-card" aria-label="Projected with changes">
-          <header><h3>With what is counted in</h3></header>
+          <header>
+            <h3>With what is counted in</h3>
+          </header>
           {over.map((each) => {
             const { crop, rows, note } = overlayView(each, format);
-            return <div key={crop}><FigureTable caption={`${crop}: net after full cost, ${format.currency}`} columns={[`per ${format.areaName}`, "in all"]} rows={rows} />{note !== "" && <p className="pn-fault">{note}</p>}</div>;
+            return (
+              <div key={crop}>
+                <FigureTable
+                  caption={`${crop}: net after full cost, ${format.currency}`}
+                  columns={[`per ${format.areaName}`, "in all"]}
+                  rows={rows}
+                />
+                {note !== "" && <p className="pn-fault">{note}</p>}
+              </div>
+            );
           })}
-          <p className="pn-note">At full cost, since a change charges equipment kept more than a year by the year. The figures of the page Season stay as they are.</p>
+          <p className="pn-note">
+            At full cost, since a change charges equipment kept more than a year by the year. The figures of the page Season stay as they
+            are.
+          </p>
         </section>
       )}
     </>
@@ -67,9 +111,19 @@ function OneChange({ figures, report }: { readonly figures: ChangeFigures; reado
   return (
     <>
       <Incomplete of={subject} problems={report.problemsOf(subject).length} />
-      <AnswerPart change={change} answer={figures} prices={prices} findings={changeFindings(change)} cautions={changeCautions(figures, report.season)} />
+      <AnswerPart
+        change={change}
+        answer={figures}
+        prices={prices}
+        findings={changeFindings(change)}
+        cautions={changeCautions(figures, report.season)}
+      />
       <CountIn name={change.name} isCounted={change.countedIn} />
-      {source !== null && <p><CellLink at={source} words="Show its entries" /></p>}
+      {source !== null && (
+        <p>
+          <CellLink at={source} words="Show its entries" />
+        </p>
+      )}
       <WriteButton label={`Write the sheet “${changeSheet(report, figures).name}”`} sheets={() => [changeSheet(report, figures)]} />
     </>
   );

@@ -19,15 +19,29 @@ export function CountIn({ name, isCounted }: { readonly name: string; readonly i
   const enter = async (value: boolean, addsColumn: boolean) => {
     want(value);
     setTold(null);
-    const entered = await enterInRows(host, { table: changeColumns.table, named: columns.change, name, column: columns.countedIn, value: value ? "yes" : "no" }, addsColumn);
+    const entered = await enterInRows(
+      host,
+      { table: changeColumns.table, named: columns.change, name, column: columns.countedIn, value: value ? "yes" : "no" },
+      addsColumn,
+    );
     setLacks(entered.ok || entered.lacks === undefined ? null : { table: entered.lacks.replaceAll("_", " "), value });
     if (entered.ok) {
       await watch.refresh();
-      setTold({ tone: "done", text: `${value ? "Counted in" : "No longer counted in"}: entered in ${entered.value === 1 ? "its entry" : `its ${entered.value} entries`} of the table Changes.` });
+      setTold({
+        tone: "done",
+        text:
+          `${value ? "Counted in" : "No longer counted in"}: ` +
+          `entered in ` +
+          `${entered.value === 1 ? "its entry" : `its ${entered.value} entries`} ` +
+          `of the table Changes.`,
+      });
     } else {
       setTold({
         tone: "failed",
-        text: entered.lacks === undefined ? failureWords(entered.failure, "Nothing was entered.") : `Nothing was entered. ${entered.failure.what} Add it yourself, or let it be added at the table's right end.`,
+        text:
+          entered.lacks === undefined
+            ? failureWords(entered.failure, "Nothing was entered.")
+            : `Nothing was entered. ${entered.failure.what} Add it yourself, or let it be added at the table's right end.`,
       });
     }
     want(null);
@@ -39,9 +53,22 @@ export function CountIn({ name, isCounted }: { readonly name: string; readonly i
   };
   return (
     <>
-      <label className="pn-check"><input ref={box} type="checkbox" checked={wanted ?? isCounted} aria-disabled={wanted !== null} onChange={({ target }) => turn(target.checked)} /> Count this change in</label>
+      <label className="pn-check">
+        <input
+          ref={box}
+          type="checkbox"
+          checked={wanted ?? isCounted}
+          aria-disabled={wanted !== null}
+          onChange={({ target }) => turn(target.checked)}
+        />{" "}
+        Count this change in
+      </label>
       <ToldLine told={told} />
-      {lacks !== null && <p className="pn-buttons"><Button onClick={() => turn(lacks.value, true)}>{`Add the column ${columns.countedIn.heading} to ${lacks.table}`}</Button></p>}
+      {lacks !== null && (
+        <p className="pn-buttons">
+          <Button onClick={() => turn(lacks.value, true)}>{`Add the column ${columns.countedIn.heading} to ${lacks.table}`}</Button>
+        </p>
+      )}
     </>
   );
 }

@@ -26,15 +26,25 @@ export function NewChange({ report }: { readonly report: SeasonReport }) {
     <div className="pn-form">
       <Field label="What is compared">
         <Select value={layout.name} onChange={(_, { value }) => setLayout(layoutForms.find(({ name }) => name === value)!)}>
-          {layoutForms.map(({ name }) => <option key={name}>{name}</option>)}
+          {layoutForms.map(({ name }) => (
+            <option key={name}>{name}</option>
+          ))}
         </Select>
       </Field>
       <Field label="Where">
         <Select value={chosen ?? ""} onChange={(_, { value }) => want(value)}>
-          {targets.map(({ value, words }) => <option key={value} value={value}>{words}</option>)}
+          {targets.map(({ value, words }) => (
+            <option key={value} value={value}>
+              {words}
+            </option>
+          ))}
         </Select>
       </Field>
-      {ground === null ? <p>Enter a crop and a field of it first.</p> : <LayoutBoxes key={`${layout.name} ${chosen}`} form={layout} ground={ground} />}
+      {ground === null ? (
+        <p>Enter a crop and a field of it first.</p>
+      ) : (
+        <LayoutBoxes key={`${layout.name} ${chosen}`} form={layout} ground={ground} />
+      )}
     </div>
   );
 }
@@ -60,7 +70,13 @@ function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
   };
   const box = (name: string, label: string, more: { hint?: string | undefined; required?: boolean; text?: boolean } = {}) => (
     <Entry
-      key={name} label={label} value={draft[name] ?? ""} hint={more.hint} required={more.required ?? false} numeric={more.text !== true} fault={faultOf(name)}
+      key={name}
+      label={label}
+      value={draft[name] ?? ""}
+      hint={more.hint}
+      required={more.required ?? false}
+      numeric={more.text !== true}
+      fault={faultOf(name)}
       change={(value) => type(name, value)}
     />
   );
@@ -87,21 +103,56 @@ function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
   };
   return (
     <form ref={element} className="pn-form" onSubmit={submit} noValidate aria-label="New change">
-      {toReadFirst.length > 0 && <ul className="pn-notice-list">{toReadFirst.map((caution) => <li key={caution}>{caution}</li>)}</ul>}
-      {view.products !== null && <ProductRows products={view.products} report={ground.report} draft={draft} fault={faultOf} change={type} />}
+      {toReadFirst.length > 0 && (
+        <ul className="pn-notice-list">
+          {toReadFirst.map((caution) => (
+            <li key={caution}>{caution}</li>
+          ))}
+        </ul>
+      )}
+      {view.products !== null && (
+        <ProductRows products={view.products} report={ground.report} draft={draft} fault={faultOf} change={type} />
+      )}
       <div className="pn-boxes">
-        {form.boxes.map((each) => box(each.name, boxLabel(each, ground, format), { hint: each.hint, required: each.wanted?.needed ?? false }))}
+        {form.boxes.map((each) =>
+          box(each.name, boxLabel(each, ground, format), { hint: each.hint, required: each.wanted?.needed ?? false }),
+        )}
         {box("acres", format.areaUnit === "ac" ? "Acres a year" : "Hectares a year", { required: true })}
         {box("rate", "Interest a year, %", { hint: "on equipment kept more than a year" })}
       </div>
-      {form.says !== undefined && <output className="pn-says">{form.says(view.values, format, ground).map((words) => <span key={words} className="pn-line">{words}</span>)}</output>}
-      {view.made === null
-        ? <p className="pn-note" aria-live="polite">Fill the boxes marked needed, and what it takes to pay shows here; a yield gain may stay blank.</p>
-        : <AnswerPart change={view.made.layout.change} answer={view.made.answer} prices={ground.prices} lead={view.made.layout.lead} findings={view.made.layout.findings} cautions={view.made.layout.cautions} />}
+      {form.says !== undefined && (
+        <output className="pn-says">
+          {form.says(view.values, format, ground).map((words) => (
+            <span key={words} className="pn-line">
+              {words}
+            </span>
+          ))}
+        </output>
+      )}
+      {view.made === null ? (
+        <p className="pn-note" aria-live="polite">
+          Fill the boxes marked needed, and what it takes to pay shows here; a yield gain may stay blank.
+        </p>
+      ) : (
+        <AnswerPart
+          change={view.made.layout.change}
+          answer={view.made.answer}
+          prices={ground.prices}
+          lead={view.made.layout.lead}
+          findings={view.made.layout.findings}
+          cautions={view.made.layout.cautions}
+        />
+      )}
       {box("name", "Name of the change", { required: true, text: true })}
-      <label className="pn-check"><input type="checkbox" checked={countedIn} onChange={() => setCountedIn(!countedIn)} /> Count this change in</label>
-      {wasTried && view.rows === null && <p className="pn-fault">Not saved yet. {Object.keys(view.faults).length === 0 ? "" : "Fix the boxes marked."}</p>}
-      <Button type="submit" appearance="primary" disabledFocusable={isSaving}>{isSaving ? "Saving …" : "Save the change"}</Button>
+      <label className="pn-check">
+        <input type="checkbox" checked={countedIn} onChange={() => setCountedIn(!countedIn)} /> Count this change in
+      </label>
+      {wasTried && view.rows === null && (
+        <p className="pn-fault">Not saved yet. {Object.keys(view.faults).length === 0 ? "" : "Fix the boxes marked."}</p>
+      )}
+      <Button type="submit" appearance="primary" disabledFocusable={isSaving}>
+        {isSaving ? "Saving …" : "Save the change"}
+      </Button>
       <ToldLine told={told} />
       <p className="pn-note">Saved as entries of the table Changes, where every line can be changed or struck out.</p>
     </form>

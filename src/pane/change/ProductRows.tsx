@@ -26,31 +26,64 @@ export function ProductRows({ products, report, draft, fault, change }: ProductR
           return (
             <span>
               <input
-                className="pn-input" aria-label={`${label} ${at}`} inputMode={name === "unit" ? undefined : "decimal"} autoComplete="off" placeholder={label.toLowerCase()} value={draft[`${name}${at}`] ?? ""}
-                {...(said !== undefined && { "aria-invalid": true, "aria-describedby": `${name}${at}-fault` })} onChange={({ target }) => change(`${name}${at}`, target.value)}
+                className="pn-input"
+                aria-label={`${label} ${at}`}
+                inputMode={name === "unit" ? undefined : "decimal"}
+                autoComplete="off"
+                placeholder={label.toLowerCase()}
+                value={draft[`${name}${at}`] ?? ""}
+                {...(said !== undefined && { "aria-invalid": true, "aria-describedby": `${name}${at}-fault` })}
+                onChange={({ target }) => change(`${name}${at}`, target.value)}
               />
-              {said !== undefined && <span id={`${name}${at}-fault`} className="pn-box-fault">{said}</span>}
+              {said !== undefined && (
+                <span id={`${name}${at}-fault`} className="pn-box-fault">
+                  {said}
+                </span>
+              )}
             </span>
           );
         };
         const says = productWords(row, format);
         return (
           <div key={at} className="pn-product">
-            <PickBox label={`Product ${at}`} isLabelHidden value={draft[`item${at}`] ?? ""} choices={names} fault={fault(`item${at}`)} change={(value) => change(`item${at}`, value)} />
+            <PickBox
+              label={`Product ${at}`}
+              isLabelHidden
+              value={draft[`item${at}`] ?? ""}
+              choices={names}
+              fault={fault(`item${at}`)}
+              change={(value) => change(`item${at}`, value)}
+            />
             {box("rate", "Rate")}
-            {units.length === 0 ? box("unit", "Unit") : (
+            {units.length === 0 ? (
+              box("unit", "Unit")
+            ) : (
               <span>
                 <select
-                  className="pn-select" aria-label={`Unit ${at}`} value={unit} onChange={({ target }) => change(`unit${at}`, target.value)}
+                  className="pn-select"
+                  aria-label={`Unit ${at}`}
+                  value={unit}
+                  onChange={({ target }) => change(`unit${at}`, target.value)}
                   {...(fault(`unit${at}`) !== undefined && { "aria-invalid": true, "aria-describedby": `unit${at}-fault` })}
                 >
                   {unit === "" && <option value="">unit</option>}
-                  {units.map((each) => <option key={each}>{each}</option>)}
+                  {units.map((each) => (
+                    <option key={each}>{each}</option>
+                  ))}
                 </select>
-                {fault(`unit${at}`) !== undefined && <span id={`unit${at}-fault`} className="pn-box-fault">{fault(`unit${at}`)}</span>}
+                {fault(`unit${at}`) !== undefined && (
+                  <span id={`unit${at}-fault`} className="pn-box-fault">
+                    {fault(`unit${at}`)}
+                  </span>
+                )}
               </span>
             )}
-            {asksPrice && <div className="pn-product-price"><span className="pn-note">Items has no price for it.</span>{box("price", `Price per ${unit || "unit"}`)}</div>}
+            {asksPrice && (
+              <div className="pn-product-price">
+                <span className="pn-note">Items has no price for it.</span>
+                {box("price", `Price per ${unit || "unit"}`)}
+              </div>
+            )}
             {says !== "" && <p className="pn-note pn-product-says">{says}</p>}
           </div>
         );

@@ -10,7 +10,9 @@ import { perUnitOf } from "../../workbook/changeWords";
 import type { Format } from "../format";
 
 export type LineView = {
-  readonly name: string; readonly detail: string; readonly cells: readonly string[];
+  readonly name: string;
+  readonly detail: string;
+  readonly cells: readonly string[];
   /** Its row of the table Changes; `null` for a line that is not saved yet. */
   readonly source: EntryRef | null;
 };
@@ -37,7 +39,11 @@ export type AnswerView = {
 };
 
 /** Net change per area: yields across, prices down. */
-export type GridView = { readonly item: string; readonly columns: readonly string[]; readonly rows: readonly { readonly name: string; readonly cells: readonly string[] }[] };
+export type GridView = {
+  readonly item: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly { readonly name: string; readonly cells: readonly string[] }[];
+};
 
 /** The entry whose break-even comes first: the yield gain, else the grain that is given up, else the area. */
 export function leadOf({ lines }: Change, { gain }: ChangeAnswer): Entry {
@@ -54,30 +60,55 @@ export function answerView(change: Change, answer: ChangeAnswer, prices: PriceRa
     lead: leadWords(change, lead, format),
     net: net.perArea === null ? "" : `${format.signed(net.perArea)} ${format.perArea}`,
     netUnit: net.perYear === null ? "" : `a year, ${format.amount(net.perYear)} ${onArea}`,
-    open: blank.length === 0 ? "" : `${namesOf(blank)} ${blank.length === 1 ? "is" : "are"} blank. The rest ${costs ? "costs" : "nets"} ${format.amount(netOfKnown.perArea.abs())} per ${format.areaName} a year, ${format.amount(netOfKnown.perYear.abs())} ${onArea}.`,
-    known: quadrants.flatMap((quadrant) => answer.net.quadrants[quadrant].lines.map(({ line, perArea }) => ({
-      words: quadrant === "added returns" ? line.item : `${quadrantWords[quadrant]}: ${line.item.charAt(0).toLowerCase()}${line.item.slice(1)}`,
-      amount: perArea === null ? "open" : format.signed(quadrant === "added returns" || quadrant === "reduced costs" ? perArea : moneyPerArea(perArea.neg())),
-      isLoss: quadrant === "added costs" || quadrant === "reduced returns",
-    }))),
+    open:
+      blank.length === 0
+        ? ""
+        : `${namesOf(blank)} ${blank.length === 1 ? "is" : "are"} ` +
+          `blank. The rest ${costs ? "costs" : "nets"} ` +
+          `${format.amount(netOfKnown.perArea.abs())} per ${format.areaName} a year, ${format.amount(netOfKnown.perYear.abs())} ${onArea}.`,
+    known: quadrants.flatMap((quadrant) =>
+      answer.net.quadrants[quadrant].lines.map(({ line, perArea }) => ({
+        words:
+          quadrant === "added returns"
+            ? line.item
+            : `${quadrantWords[quadrant]}: ${line.item.charAt(0).toLowerCase()}${line.item.slice(1)}`,
+        amount:
+          perArea === null
+            ? "open"
+            : format.signed(quadrant === "added returns" || quadrant === "reduced costs" ? perArea : moneyPerArea(perArea.neg())),
+        isLoss: quadrant === "added costs" || quadrant === "reduced returns",
+      })),
+    ),
     quadrants: quadrants.map((quadrant) => {
       const { lines, perArea, perYear } = answer.net.quadrants[quadrant];
       return {
-        name: quadrant, cells: [format.money(perArea), format.money(perYear)],
-        lines: lines.map(({ line, ...amount }) => ({ name: line.item, source: line.source, detail: detail(line, format), cells: [format.money(amount.perArea), format.money(amount.perYear)] })),
+        name: quadrant,
+        cells: [format.money(perArea), format.money(perYear)],
+        lines: lines.map(({ line, ...amount }) => ({
+          name: line.item,
+          source: line.source,
+          detail: detail(line, format),
+          cells: [format.money(amount.perArea), format.money(amount.perYear)],
+        })),
       };
     }),
     facts: facts(change, answer, lead, format),
-    ...stripView(change, answer, prices, lead, format), grid: gridView(answer, prices, format),
+    ...stripView(change, answer, prices, lead, format),
+    grid: gridView(answer, prices, format),
   };
 }
 
 /** What each quadrant does, as a grower says it. */
 const quadrantWords: Readonly<Record<Exclude<(typeof quadrants)[number], "added returns">, string>> = {
-  "reduced costs": "saved", "added costs": "cost", "reduced returns": "given up",
+  "reduced costs": "saved",
+  "added costs": "cost",
+  "reduced returns": "given up",
 };
 
-/** What the change must bring, or may cost, where it is a figure of zero or more; changes count at full cost, what serves for years by the year. */
+/**
+ * What the change must bring, or may cost, where it is a figure of zero or more; changes count at full cost, what serves for
+ * years by the year.
+ */
 function mainOf(change: Change, lead: Entry, format: Format): AnswerView["main"] {
   const solved = lead.of === "quantity" && !nothingEntered(change, lead.line) ? breakEven(change, lead) : null;
   if (lead.of !== "quantity" || solved?.found !== true || solved.value.isNegative()) return null;
@@ -89,7 +120,9 @@ function mainOf(change: Change, lead: Entry, format: Format): AnswerView["main"]
 
 /** A form of which nothing is filled would else be said to pay, whatever it brings. */
 const nothingEntered = ({ lines }: Change, besides: ChangeLine): boolean =>
-  lines.every((line) => line === besides || (line.quantity !== null && priceOf(line) !== null && (line.quantity.isZero() || priceOf(line)!.isZero())));
+  lines.every(
+    (line) => line === besides || (line.quantity !== null && priceOf(line) !== null && (line.quantity.isZero() || priceOf(line)!.isZero())),
+  );
 
 const namesOf = (lines: readonly ChangeLine[]): string => lines.map(({ item }) => item).join(", ");
 const priceNames = ["low", "expected", "high"] as const;
@@ -99,18 +132,38 @@ function gridView({ grid }: ChangeAnswer, prices: PriceRange | null, format: For
   if (grid === null || prices === null) return null;
   const { line, quantities, net } = grid;
   return {
-    item: line.item, columns: priceNames.map((name) => `${format.quantity(quantities[name])} ${line.unit}`),
+    item: line.item,
+    columns: priceNames.map((name) => `${format.quantity(quantities[name])} ${line.unit}`),
     rows: priceNames.flatMap((name) => {
       const price = prices[name];
-      return price === null ? [] : [{ name: `${name}, ${format.money(price)}`, cells: priceNames.map((yieldName) => format.money(net[yieldName][name].net.perArea)) }];
+      return price === null
+        ? []
+        : [
+            {
+              name: `${name}, ${format.money(price)}`,
+              cells: priceNames.map((yieldName) => format.money(net[yieldName][name].net.perArea)),
+            },
+          ];
     }),
   };
 }
 
-function stripView(change: Change, { strip, net }: ChangeAnswer, prices: PriceRange | null, lead: Entry, format: Format): Pick<AnswerView, "strip" | "stripOf"> {
+function stripView(
+  change: Change,
+  { strip, net }: ChangeAnswer,
+  prices: PriceRange | null,
+  lead: Entry,
+  format: Format,
+): Pick<AnswerView, "strip" | "stripOf"> {
   if (strip === null || prices === null) return { strip: [], stripOf: "net change" };
   if (net.net.perArea !== null) {
-    return { stripOf: "net change", strip: priceNames.map((name) => ({ name: `${name} price`, cells: [format.money(strip[name].net.perArea), format.money(strip[name].net.perYear)] })) };
+    return {
+      stripOf: "net change",
+      strip: priceNames.map((name) => ({
+        name: `${name} price`,
+        cells: [format.money(strip[name].net.perArea), format.money(strip[name].net.perYear)],
+      })),
+    };
   }
   if (lead.of !== "quantity") return { strip: [], stripOf: "needed" };
   return {
@@ -119,7 +172,10 @@ function stripView(change: Change, { strip, net }: ChangeAnswer, prices: PriceRa
       const price = prices[name] ?? prices.expected;
       const at = withEntries(change, [{ entry: { of: "grain price" }, value: price }]);
       const solved = breakEven(at, { of: "quantity", line: at.lines[change.lines.indexOf(lead.line)]! });
-      return { name: `${name} price, ${format.money(price)}`, cells: [solved.found ? (solved.pays === "above" ? format.yieldNeeded(solved.value) : format.yieldAtMost(solved.value)) : "–"] };
+      return {
+        name: `${name} price, ${format.money(price)}`,
+        cells: [solved.found ? (solved.pays === "above" ? format.yieldNeeded(solved.value) : format.yieldAtMost(solved.value)) : "–"],
+      };
     }),
   };
 }
@@ -127,7 +183,10 @@ function stripView(change: Change, { strip, net }: ChangeAnswer, prices: PriceRa
 function detail(line: ChangeLine, format: Format): string {
   const price = priceOf(line);
   const quantity = line.quantity === null ? "not entered" : `${format.quantity(line.quantity)} ${line.unit}`;
-  const kept = isCapital(line) ? `, over ${format.quantity(line.yearsKept)} years${line.salvage?.isZero() === false ? `, salvage value ${format.amount(line.salvage)}` : ""}` : "";
+  const kept = isCapital(line)
+    ? `, over ${format.quantity(line.yearsKept)} ` +
+      `years${line.salvage?.isZero() === false ? `, salvage value ${format.amount(line.salvage)}` : ""}`
+    : "";
   return `${quantity} at ${format.amount(price)}${isGrain(line.price) ? " net" : ""}, ${line.basis}${kept}`;
 }
 
@@ -140,10 +199,16 @@ export function leadWords(change: Change, entry: Entry, format: Format): string 
   const subject = entry.of === "area" ? "area" : entry.of === "grain price" ? "price" : "line" in entry ? entry.line.item : "";
   if (!answer.found) {
     switch (answer.why) {
-      case "another entry is blank": return `What it takes to pay is not known yet. Still blank: ${namesOf(blankBeside(change, entry))}.`;
-      case "makes no difference": return entry.of === "area" ? "More acres make no difference: nothing here is paid once for all of them." : `${subject} makes no difference to the answer.`;
-      case "pays at any value": return `It pays at any ${subject}.`;
-      case "pays at no value": return `It pays at no ${subject}.`;
+      case "another entry is blank":
+        return `What it takes to pay is not known yet. Still blank: ${namesOf(blankBeside(change, entry))}.`;
+      case "makes no difference":
+        return entry.of === "area"
+          ? "More acres make no difference: nothing here is paid once for all of them."
+          : `${subject} makes no difference to the answer.`;
+      case "pays at any value":
+        return `It pays at any ${subject}.`;
+      case "pays at no value":
+        return `It pays at no ${subject}.`;
     }
   }
   return neededWords(change, entry, answer, subject, format);
@@ -152,32 +217,64 @@ export function leadWords(change: Change, entry: Entry, format: Format): string 
 const blankBeside = ({ lines }: Change, entry: Entry): readonly ChangeLine[] =>
   lines.filter((line) => (line.quantity === null || priceOf(line) === null) && !("line" in entry && entry.line === line));
 
-function neededWords(change: Change, entry: Entry, { value, pays }: Extract<BreakEven, { found: true }>, subject: string, format: Format): string {
+function neededWords(
+  change: Change,
+  entry: Entry,
+  { value, pays }: Extract<BreakEven, { found: true }>,
+  subject: string,
+  format: Format,
+): string {
   const above = pays === "above";
   if (entry.of === "area") return `It pays on ${above ? "more" : "less"} than ${format.quantity(value)} ${format.areaUnit} a year.`;
-  if (entry.of === "grain price") return value.isNegative() ? `It pays at ${above ? "any price" : "no price"} of grain.` : `It pays at a grain price ${priceWords({ value, pays }, change, null, format)}.`;
+  if (entry.of === "grain price")
+    return value.isNegative()
+      ? `It pays at ${above ? "any price" : "no price"} of grain.`
+      : `It pays at a grain price ${priceWords({ value, pays }, change, null, format)}.`;
   if (entry.of !== "quantity") return `It pays with ${entry.of} ${above ? "above" : "below"} ${format.quantity(value)}.`;
   const { unit } = entry.line;
-  if (value.isNegative()) return above ? `It pays even with a ${subject.toLowerCase()} of nothing, and could stand a loss of ${format.yieldAtMost(value.neg())} ${unit}.` : `It does not pay even with ${subject.toLowerCase()} of nothing.`;
-  return above ? `${subject} needed to pay: ${format.yieldNeeded(value)} ${unit}.` : `It pays as long as ${subject.toLowerCase()} is no more than ${format.yieldAtMost(value)} ${unit}.`;
+  if (value.isNegative())
+    return above
+      ? `It pays even with a ${subject.toLowerCase()} of nothing, and could stand a loss of ${format.yieldAtMost(value.neg())} ${unit}.`
+      : `It does not pay even with ${subject.toLowerCase()} of nothing.`;
+  return above
+    ? `${subject} needed to pay: ${format.yieldNeeded(value)} ${unit}.`
+    : `It pays as long as ${subject.toLowerCase()} is no more than ${format.yieldAtMost(value)} ${unit}.`;
 }
 
 /** "above 1.69 USD per bu": of grain where a line sells it, else of `gain`. */
-function priceWords({ value, pays }: Pick<Extract<BreakEven, { found: true }>, "value" | "pays">, { lines }: Change, gain: ChangeLine | null, { priceNeeded, priceAtMost, currency }: Format): string {
+function priceWords(
+  { value, pays }: Pick<Extract<BreakEven, { found: true }>, "value" | "pays">,
+  { lines }: Change,
+  gain: ChangeLine | null,
+  { priceNeeded, priceAtMost, currency }: Format,
+): string {
   const priced = lines.find(({ price }) => isGrain(price)) ?? gain;
-  return `${pays} ${pays === "above" ? priceNeeded(value) : priceAtMost(value)} ${priced === null ? currency : perUnitOf(priced, currency)}`;
+  return (
+    `${pays} ${pays === "above" ? priceNeeded(value) : priceAtMost(value)} ` + `${priced === null ? currency : perUnitOf(priced, currency)}`
+  );
 }
 
 function facts(change: Change, { breakEven: solved, payback, gain }: ChangeAnswer, lead: Entry, format: Format): AnswerView["facts"] {
   const { price, area } = solved;
   return [
     ...(lead.of !== "grain price" && price?.found === true && !price.value.isNegative()
-      ? [{ name: "Pays at a price", says: priceWords(price, change, gain, format) }] : []),
-    ...(lead.of !== "area" && area.found ? [{ name: "Pays on an area", says: `${area.pays} ${format.quantity(area.value)} ${format.areaUnit}` }] : []),
-    ...(payback === null ? [] : [{
-      name: "Payback",
-      says: `${format.quantity(payback.simple)} years; ${payback.withInterest === null ? "never with interest" : `${format.quantity(payback.withInterest)} with interest`}`,
-    }]),
-    ...(change.lines.some(isCapital) ? [{ name: "Interest on capital", says: `${format.quantity(change.rate.times(hundred))}% a year` }] : []),
+      ? [{ name: "Pays at a price", says: priceWords(price, change, gain, format) }]
+      : []),
+    ...(lead.of !== "area" && area.found
+      ? [{ name: "Pays on an area", says: `${area.pays} ${format.quantity(area.value)} ${format.areaUnit}` }]
+      : []),
+    ...(payback === null
+      ? []
+      : [
+          {
+            name: "Payback",
+            says:
+              `${format.quantity(payback.simple)} years; ` +
+              `${payback.withInterest === null ? "never with interest" : `${format.quantity(payback.withInterest)} with interest`}`,
+          },
+        ]),
+    ...(change.lines.some(isCapital)
+      ? [{ name: "Interest on capital", says: `${format.quantity(change.rate.times(hundred))}% a year` }]
+      : []),
   ];
 }

@@ -23,7 +23,9 @@ export function emptyChange(form: LayoutForm, ground: Ground, decimalComma: bool
   const text = (value: Decimal | null | undefined) => (value === null || value === undefined ? "" : typedAs(value, decimalComma));
   const rate = ground.report.season.settings.operatingInterest?.rate ?? null;
   return {
-    name: form.name, acres: text(ground.budget.area), rate: text(rate?.times(hundred)),
+    name: form.name,
+    acres: text(ground.budget.area),
+    rate: text(rate?.times(hundred)),
     ...Object.fromEntries(form.boxes.map(({ name, begin }) => [name, text(shortly(begin?.(ground)))])),
   };
 }
@@ -43,31 +45,61 @@ export type ChangeDraftView = {
   readonly rows: readonly EntryRow[] | null;
 };
 
-/** A layout with the names of its lines as the grower writes them, since they become entries of his; a line that stays is the same one, which the lead may name. */
+/**
+ * A layout with the names of its lines as the grower writes them, since they become entries of his; a line that stays is the same
+ * one, which the lead may name.
+ */
 function spelledLayout(layout: Layout, currency: string): Layout {
-  const lines = layout.change.lines.map((line) => (spelled(line.item, currency) === line.item ? line : { ...line, item: spelled(line.item, currency) }));
+  const lines = layout.change.lines.map((line) =>
+    spelled(line.item, currency) === line.item ? line : { ...line, item: spelled(line.item, currency) },
+  );
   return { ...layout, change: { ...layout.change, lines } };
 }
 
-export function changeDraftView(draft: ChangeDraft, form: LayoutForm, ground: Ground, { decimalComma, countedIn }: { readonly decimalComma: boolean; readonly countedIn: boolean }): ChangeDraftView {
+export function changeDraftView(
+  draft: ChangeDraft,
+  form: LayoutForm,
+  ground: Ground,
+  { decimalComma, countedIn }: { readonly decimalComma: boolean; readonly countedIn: boolean },
+): ChangeDraftView {
   const typed = new Typed<string>(draft, decimalComma);
   const acres = typed.number("acres", { needed: true, aboveZero: true });
   const rate = typed.number("rate");
   const numbers = new Map(form.boxes.map(({ name, wanted }) => [name, typed.number(name, wanted)]));
   const products = form.hasProducts === true ? productsOf(draft, ground.report, decimalComma) : null;
-  const values: Values = { number: (name) => numbers.get(name) ?? null, products: products?.rows.flatMap(({ product }) => product ?? []) ?? [] };
+  const values: Values = {
+    number: (name) => numbers.get(name) ?? null,
+    products: products?.rows.flatMap(({ product }) => product ?? []) ?? [],
+  };
   const notYet = (faults: Faults<string>): ChangeDraftView => ({ faults, values, products, made: null, rows: null });
   const between = { ...form.check?.(values), ...products?.faults };
   if (!typed.isSound || acres === null || Object.keys(between).length > 0) return notYet({ ...between, ...typed.faults });
-  const layout = spelledLayout(form.build(circumstances(ground, acres, (rate ?? zero).div(hundred), form.beforeDrying), values, ground), ground.report.season.settings.currency);
-  if (rate === null && layout.change.lines.some(isCapital)) return notYet({ rate: "Enter the interest rate: something here is kept more than a year." });
+  const layout = spelledLayout(
+    form.build(circumstances(ground, acres, (rate ?? zero).div(hundred), form.beforeDrying), values, ground),
+    ground.report.season.settings.currency,
+  );
+  if (rate === null && layout.change.lines.some(isCapital))
+    return notYet({ rate: "Enter the interest rate: something here is kept more than a year." });
   const name = (draft["name"] ?? "").trim();
   const faults = nameFaults(name, ground.report);
   return {
-    faults, values, products, made: { layout, answer: changeAnswer(layout.change, ground.prices) },
-    rows: Object.keys(faults).length > 0 ? null : changeRows({
-      change: layout.change, name, layout: layout.name, target: ground.name, acres: acres.eq(ground.budget.area) ? null : acres, countedIn, areaUnit: ground.report.season.settings.areaUnit, grain: grainOf(ground.budget),
-    }),
+    faults,
+    values,
+    products,
+    made: { layout, answer: changeAnswer(layout.change, ground.prices) },
+    rows:
+      Object.keys(faults).length > 0
+        ? null
+        : changeRows({
+            change: layout.change,
+            name,
+            layout: layout.name,
+            target: ground.name,
+            acres: acres.eq(ground.budget.area) ? null : acres,
+            countedIn,
+            areaUnit: ground.report.season.settings.areaUnit,
+            grain: grainOf(ground.budget),
+          }),
   };
 }
 

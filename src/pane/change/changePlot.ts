@@ -20,7 +20,8 @@ export type ChangePlot = {
 
 /** @returns `null` where the net change cannot be told for any gain, or does not move with it */
 export function changePlot(change: Change, gain: ChangeLine): ChangePlot | null {
-  const net = (quantity: Decimal): Decimal | null => netChange(withEntries(change, [{ entry: { of: "quantity", line: gain }, value: quantity }])).net.perArea;
+  const net = (quantity: Decimal): Decimal | null =>
+    netChange(withEntries(change, [{ entry: { of: "quantity", line: gain }, value: quantity }])).net.perArea;
   const solved = breakEven(change, { of: "quantity", line: gain });
   if (!solved.found || net(zero) === null) return null;
   const entered = gain.quantity ?? zero;
@@ -32,10 +33,12 @@ export function changePlot(change: Change, gain: ChangeLine): ChangePlot | null 
   const y = (value: Decimal) => most.minus(value).div(most.minus(least)).times("100").toFixed(2);
   const here = gain.quantity === null ? null : net(gain.quantity);
   return {
-    line: { from: [x(from), y(first)], to: [x(to), y(last)] }, zero: y(zero),
+    line: { from: [x(from), y(first)], to: [x(to), y(last)] },
+    zero: y(zero),
     crossing: { x: x(solved.value), gain: solved.value, pays: solved.pays },
     now: gain.quantity === null || here === null ? null : { x: x(gain.quantity), y: y(here), net: here },
-    gains: { from, to }, nets: { least, most },
+    gains: { from, to },
+    nets: { least, most },
   };
 }
 

@@ -27,14 +27,28 @@ const { columns } = changeColumns;
 
 /** The rows, in the order of the lines. */
 export function changeRows({ change, name, layout, target, acres, countedIn, areaUnit, grain }: ChangeToWrite): readonly EntryRow[] {
-  return change.lines.map((line, index) => entryRow([
-    [columns.change, name], [columns.quadrant, line.quadrant], [columns.item, line.item], [columns.quantity, line.quantity], [columns.unit, line.unit],
-    [columns.price, priceOf(line, grain)], [columns.basis, basisWords(line.basis, areaUnit)], [columns.yearsKept, line.yearsKept],
-    [columns.salvage, line.salvage?.isZero() === false ? line.salvage : null],
-    ...(index > 0 ? [] : [
-      [columns.place, target], [columns.acres, acres], [columns.rate, rateOf(change)], [columns.countedIn, countedIn ? "yes" : "no"], [columns.layout, layout],
-    ] as const),
-  ]));
+  return change.lines.map((line, index) =>
+    entryRow([
+      [columns.change, name],
+      [columns.quadrant, line.quadrant],
+      [columns.item, line.item],
+      [columns.quantity, line.quantity],
+      [columns.unit, line.unit],
+      [columns.price, priceOf(line, grain)],
+      [columns.basis, basisWords(line.basis, areaUnit)],
+      [columns.yearsKept, line.yearsKept],
+      [columns.salvage, line.salvage?.isZero() === false ? line.salvage : null],
+      ...(index > 0
+        ? []
+        : ([
+            [columns.place, target],
+            [columns.acres, acres],
+            [columns.rate, rateOf(change)],
+            [columns.countedIn, countedIn ? "yes" : "no"],
+            [columns.layout, layout],
+          ] as const)),
+    ]),
+  );
 }
 
 /**

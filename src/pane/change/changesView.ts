@@ -20,24 +20,40 @@ export type ComparedLine = {
   readonly isLoss: boolean;
 };
 
-export const comparedLines = (changes: readonly ChangeFigures[], format: Format): readonly ComparedLine[] => changes.map((figures) => {
-  const { change, crop, net: { net } } = figures;
-  const about = change.target === null ? "the whole farm" : "field" in change.target ? `${change.target.field}, ${crop}` : crop ?? "";
-  return {
-    name: change.name, about: `${about}, ${format.quantity(change.area)} ${format.areaUnit}`, isCounted: change.countedIn,
-    needs: paysAt(change, leadOf(change, figures), format),
-    net: net.perArea === null ? "open" : format.signed(net.perArea), isLoss: net.perArea?.isNegative() === true,
-  };
-});
+export const comparedLines = (changes: readonly ChangeFigures[], format: Format): readonly ComparedLine[] =>
+  changes.map((figures) => {
+    const {
+      change,
+      crop,
+      net: { net },
+    } = figures;
+    const about = change.target === null ? "the whole farm" : "field" in change.target ? `${change.target.field}, ${crop}` : (crop ?? "");
+    return {
+      name: change.name,
+      about: `${about}, ${format.quantity(change.area)} ${format.areaUnit}`,
+      isCounted: change.countedIn,
+      needs: paysAt(change, leadOf(change, figures), format),
+      net: net.perArea === null ? "open" : format.signed(net.perArea),
+      isLoss: net.perArea?.isNegative() === true,
+    };
+  });
 
 function paysAt(change: Change, lead: Entry, format: Format): string {
   const solved = lead.of === "quantity" ? breakEven(change, lead) : null;
   if (lead.of !== "quantity" || solved?.found !== true) return noFigure;
   if (solved.pays === "above" && solved.value.lte("0")) return "none";
-  return solved.pays === "above" ? `${format.yieldNeeded(solved.value)} ${lead.line.unit}` : solved.value.isNegative() ? noFigure : `up to ${format.yieldAtMost(solved.value)} ${lead.line.unit}`;
+  return solved.pays === "above"
+    ? `${format.yieldNeeded(solved.value)} ${lead.line.unit}`
+    : solved.value.isNegative()
+      ? noFigure
+      : `up to ${format.yieldAtMost(solved.value)} ${lead.line.unit}`;
 }
 
-export type OverlayView = { readonly crop: string; readonly rows: readonly { readonly name: string; readonly cells: readonly string[] }[]; readonly note: string };
+export type OverlayView = {
+  readonly crop: string;
+  readonly rows: readonly { readonly name: string; readonly cells: readonly string[] }[];
+  readonly note: string;
+};
 
 export const overlayView = ({ crop, outlook, added, withChanges }: CropOverlay, format: Format): OverlayView => {
   const blank = added.filter(({ inAll }) => inAll === null).map(({ change }) => change);
@@ -46,7 +62,10 @@ export const overlayView = ({ crop, outlook, added, withChanges }: CropOverlay, 
     rows: [
       { name: "Projected", cells: [format.money(outlook.perArea), format.money(outlook.inAll)] },
       ...added.map(({ change, perArea, inAll }) => ({ name: change, cells: [format.money(perArea), format.money(inAll)] })),
-      { name: "With the changes counted in", cells: [format.money(withChanges?.perArea ?? null), format.money(withChanges?.inAll ?? null)] },
+      {
+        name: "With the changes counted in",
+        cells: [format.money(withChanges?.perArea ?? null), format.money(withChanges?.inAll ?? null)],
+      },
     ],
     note: blank.length === 0 ? "" : `${blank.join(", ")}: an entry is blank, so what it adds is not known.`,
   };

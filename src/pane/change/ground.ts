@@ -39,28 +39,49 @@ export function groundOf(report: SeasonReport, value: string): Ground | null {
   const figures = crop.fields.find(({ field }) => isCrop || field === name)!;
   const { expectedHarvestMoisture: wet, standardMoisture: standard } = entry;
   return {
-    target: isCrop ? { crop: name } : { field: name }, name, crop, report,
-    budget: isCrop ? crop.outlook : figures.outlook.budget, field: report.season.fields.find((each) => each.name === figures.field)!,
-    prices: { low: entry.lowPrice, expected: entry.price, high: entry.highPrice, cropYield: (isCrop ? crop.outlook : figures.outlook.budget).yields.used },
+    target: isCrop ? { crop: name } : { field: name },
+    name,
+    crop,
+    report,
+    budget: isCrop ? crop.outlook : figures.outlook.budget,
+    field: report.season.fields.find((each) => each.name === figures.field)!,
+    prices: {
+      low: entry.lowPrice,
+      expected: entry.price,
+      high: entry.highPrice,
+      cropYield: (isCrop ? crop.outlook : figures.outlook.budget).yields.used,
+    },
     wetPoints: points(wet === null || standard === null || wet.lt(standard) ? zero : wet.minus(standard)),
   };
 }
 
 /** The circumstances of a layout. `beforeDrying`: for layouts in which the moisture itself changes. */
 export const circumstances = ({ budget, crop, report }: Ground, land: Decimal, rate: Decimal, beforeDrying = false): Circumstances => ({
-  area: area(land), areaUnit: report.season.settings.areaUnit, yieldUnit: crop.yieldUnit, rate: yearlyRate(rate),
+  area: area(land),
+  areaUnit: report.season.settings.areaUnit,
+  yieldUnit: crop.yieldUnit,
+  rate: yearlyRate(rate),
   grain: beforeDrying ? grainBeforeDrying(budget) : grainOf(budget),
 });
 
 /** Seed as the season has it for this ground: rate per area, seeds in a unit, price of one; `null` where it is not known. */
-export function seedOf({ report, target, field, crop }: Ground): { readonly rate: Decimal; readonly perUnit: Decimal; readonly price: Decimal | null } | null {
+export function seedOf({
+  report,
+  target,
+  field,
+  crop,
+}: Ground): { readonly rate: Decimal; readonly perUnit: Decimal; readonly price: Decimal | null } | null {
   const { season, figures } = report;
   for (const application of season.applications) {
     const concerns = "field" in application.target ? application.target.field === field.name : application.target.crop === crop.crop;
     const item = season.items.find(({ name }) => name === application.item);
     if (!concerns || item?.kind !== "seed" || item.unit.dimension !== "count") continue;
     if ("crop" in target && "field" in application.target && application.target.field !== field.name) continue;
-    return { rate: application.rate.times(item.unit.factor), perUnit: item.packSize.times(item.unit.factor), price: figures.items.find((each) => each.item === item.name)?.averagePrice ?? null };
+    return {
+      rate: application.rate.times(item.unit.factor),
+      perUnit: item.packSize.times(item.unit.factor),
+      price: figures.items.find((each) => each.item === item.name)?.averagePrice ?? null,
+    };
   }
   return null;
 }

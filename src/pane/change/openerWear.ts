@@ -11,8 +11,14 @@ export const wearBoxes: readonly Box[] = [
   { name: "wearNew", label: "Opener when new, {length}", wanted: aboveZero, hint: "all three or none" },
   { name: "wearNow", label: "Opener measured, {length}", wanted: aboveZero },
   {
-    name: "wearLast", label: "Opener replaced at, {length}", wanted: aboveZero,
-    hint: `Common practice for ${commonOpener.whenNew.toFixed()} in new is ${commonOpener.replaceAt.toFixed()} in. Your operator's manual rules.`,
+    name: "wearLast",
+    label: "Opener replaced at, {length}",
+    wanted: aboveZero,
+    hint:
+      `Common practice for ` +
+      `${commonOpener.whenNew.toFixed()} in new is ` +
+      `${commonOpener.replaceAt.toFixed()} in. Your ` +
+      `operator's manual rules.`,
   },
 ];
 
@@ -37,10 +43,16 @@ export function wearWords(wear: OpenerWear, format: Format): string {
   const { used, due } = wornBy(wear);
   const unit = lengthName(format);
   const left = wear.measured.minus(wear.replaceAt);
-  const sizes = `${format.quantity(wear.whenNew)} ${unit} new, ${format.quantity(wear.measured)} now, replaced at ${format.quantity(wear.replaceAt)}`;
+  const sizes =
+    `${format.quantity(wear.whenNew)} ${unit} new, ` +
+    `${format.quantity(wear.measured)} now, replaced at ` +
+    `${format.quantity(wear.replaceAt)}`;
   return due
     ? `The openers have used ${format.percent(used)} of their wear: ${sizes}. By wear they are due.`
-    : `The openers have used ${format.percent(used)} of their wear: ${sizes}; ${format.quantity(left)} ${unit} are left. By wear alone they are not due.`;
+    : `The openers have used ${format.percent(used)} of ` +
+        `their wear: ${sizes}; ${format.quantity(left)} ` +
+        `${unit} are left. ` +
+        `By wear alone they are not due.`;
 }
 
 /** What openers are measured in. */

@@ -40,7 +40,8 @@ export function productsOf(draft: Draft, report: SeasonReport, decimalComma: boo
     const units = item === null ? [] : unitsOf(item);
     const wanted = (draft[`unit${at}`] ?? "").trim();
     // No unit is guessed: twelve of a gallon and twelve of a fluid ounce look alike. Seeds are counted in seeds.
-    const unit = item === null || units.includes(wanted) ? wanted : item.unit.dimension === "count" || units.length === 1 ? item.unit.name : "";
+    const unit =
+      item === null || units.includes(wanted) ? wanted : item.unit.dimension === "count" || units.length === 1 ? item.unit.name : "";
     const known = item === null || unit === "" ? null : pricePer(item, unit, report);
     const asksPrice = name !== "" && known === null && (item === null || unit !== "");
     if (!isBegun(draft, at)) return { at, units, unit, asksPrice: false, product: null };
@@ -48,8 +49,10 @@ export function productsOf(draft: Draft, report: SeasonReport, decimalComma: boo
     const rate = typed.number(`rate${at}`, { needed: true, aboveZero: true });
     if (item !== null && unit === "") faults[`unit${at}`] = "Choose its unit.";
     const price = known ?? (asksPrice ? typed.number(`price${at}`, { needed: true }) : null);
-    const product = name === "" || rate === null || price === null ? null
-      : { item: item?.name ?? name, perArea: rate, unit: unit || "unit", price: money(price), isFromItems: known !== null };
+    const product =
+      name === "" || rate === null || price === null
+        ? null
+        : { item: item?.name ?? name, perArea: rate, unit: unit || "unit", price: money(price), isFromItems: known !== null };
     return { at, units, unit, asksPrice, product };
   });
   return { rows, faults: { ...faults, ...typed.faults } };
@@ -64,6 +67,12 @@ function pricePer(item: Item, unit: string, { figures }: SeasonReport): Decimal 
 }
 
 /** "1.99 USD a fl oz, from Items: 16.32 USD an acre". */
-export const productWords = ({ product }: ProductRow, format: Format): string => (product === null ? ""
-  : `${format.amount(product.price)} a ${product.unit}${product.isFromItems ? ", from Items" : ""}: ${format.amount(product.price.times(product.perArea))} an ${format.areaName}`
-    .replace(" an hectare", " a hectare"));
+export const productWords = ({ product }: ProductRow, format: Format): string =>
+  product === null
+    ? ""
+    : (
+        `${format.amount(product.price)} a ` +
+        `${product.unit}${product.isFromItems ? ", from Items" : ""}: ` +
+        `${format.amount(product.price.times(product.perArea))} ` +
+        `an ${format.areaName}`
+      ).replace(" an hectare", " a hectare");

@@ -9,7 +9,12 @@ import { rowsForTable } from "./tableRows";
  *
  * A value whose column the table lacks cannot be written; the names of those come back, so that nothing is lost unsaid.
  */
-export async function addEntries(host: WorkbookHost, content: WorkbookContent, name: string, rows: readonly EntryRow[]): Promise<Outcome<readonly string[]>> {
+export async function addEntries(
+  host: WorkbookHost,
+  content: WorkbookContent,
+  name: string,
+  rows: readonly EntryRow[],
+): Promise<Outcome<readonly string[]>> {
   const ready = rowsForTable(content, name, rows);
   if (!ready.ok) return ready;
   const { isThere, lost, ...entry } = ready.value;

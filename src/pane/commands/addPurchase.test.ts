@@ -5,10 +5,18 @@ import type { WorkbookContent } from "../../workbook/cell";
 import { serialOf } from "./tableRows";
 import { addPurchase } from "./addPurchase";
 
-const headed = (name: string, headers: readonly string[]): WorkbookContent =>
-  ({ dateSystem: "1900", ranges: new Map(), tables: [{ name, headers, rows: [], body: { sheet: name, row: 1, column: 0 } }] });
+const headed = (name: string, headers: readonly string[]): WorkbookContent => ({
+  dateSystem: "1900",
+  ranges: new Map(),
+  tables: [{ name, headers, rows: [], body: { sheet: name, row: 1, column: 0 } }],
+});
 const row = new Map<string, string | ReturnType<typeof decimal> | { day: string }>([
-  ["Date", { day: "2031-04-20" }], ["Item", "Urea"], ["Quantity", decimal("10.5")], ["Unit", "lb"], ["Unit price", decimal("0.285")], ["Note", "=1+1"],
+  ["Date", { day: "2031-04-20" }],
+  ["Item", "Urea"],
+  ["Quantity", decimal("10.5")],
+  ["Unit", "lb"],
+  ["Unit price", decimal("0.285")],
+  ["Note", "=1+1"],
 ]);
 const hostWith = (addRows: WorkbookHost["addRows"]) => ({ addRows }) as unknown as WorkbookHost;
 
@@ -17,18 +25,33 @@ describe("adding a purchase", () => {
     const addRows = vi.fn<WorkbookHost["addRows"]>(() => Promise.resolve());
     const done = await addPurchase(hostWith(addRows), headed("PURCHASES", ["ITEM", "date", "quantity", "Unit", "unit_price", "note"]), row);
     expect(done).toEqual({ ok: true, value: [] });
-    expect(addRows).toHaveBeenCalledWith("PURCHASES", [new Map<string, unknown>([
-      ["date", 47958], ["ITEM", "Urea"], ["quantity", 10.5], ["Unit", "lb"], ["unit_price", 0.285], ["note", "=1+1"],
-    ])]);
+    expect(addRows).toHaveBeenCalledWith("PURCHASES", [
+      new Map<string, unknown>([
+        ["date", 47958],
+        ["ITEM", "Urea"],
+        ["quantity", 10.5],
+        ["Unit", "lb"],
+        ["unit_price", 0.285],
+        ["note", "=1+1"],
+      ]),
+    ]);
   });
 
   it("names what the table has no column for", async () => {
-    const done = await addPurchase(hostWith(() => Promise.resolve()), headed("Purchases", ["Date", "Item", "Quantity", "Unit"]), row);
+    const done = await addPurchase(
+      hostWith(() => Promise.resolve()),
+      headed("Purchases", ["Date", "Item", "Quantity", "Unit"]),
+      row,
+    );
     expect(done).toEqual({ ok: true, value: ["Unit price", "Note"] });
   });
 
   it("gives back what the host could not do", async () => {
-    const refused = await addPurchase(hostWith(() => Promise.reject(new HostError("protected", "The sheet is protected."))), headed("Purchases", ["Item"]), row);
+    const refused = await addPurchase(
+      hostWith(() => Promise.reject(new HostError("protected", "The sheet is protected."))),
+      headed("Purchases", ["Item"]),
+      row,
+    );
     expect(refused).toMatchObject({ ok: false, failure: { what: "The sheet is protected." } });
   });
 
@@ -41,13 +64,22 @@ describe("adding a purchase", () => {
   });
 
   it("does not swallow a fault of ours", async () => {
-    await expect(addPurchase(hostWith(() => Promise.reject(new RangeError("ours"))), headed("Purchases", ["Item"]), row)).rejects.toThrow("ours");
+    await expect(
+      addPurchase(
+        hostWith(() => Promise.reject(new RangeError("ours"))),
+        headed("Purchases", ["Item"]),
+        row,
+      ),
+    ).rejects.toThrow("ours");
   });
 });
 
 describe("the serial number of a day", () => {
   // Microsoft's documentation of DATEVALUE gives 40777 for 22 August 2011 and DATE 39448 for 1 January 2008 in the 1900 system.
-  it.each([["2011-08-22", 40777], ["2008-01-01", 39448]] as const)("of %s is %i", (day, serial) => {
+  it.each([
+    ["2011-08-22", 40777],
+    ["2008-01-01", 39448],
+  ] as const)("of %s is %i", (day, serial) => {
     expect(serialOf(day, "1900")).toBe(serial);
   });
   it("is 1,462 less in the 1904 system", () => {

@@ -7,10 +7,30 @@ import { seasonReport } from "../../workbook/report";
 import { readTableAs } from "./readTableAs";
 import { takeRowsIn } from "./takeRowsIn";
 
-const crops = { name: "Crops", cells: [["Crop", "Yield unit", "Expected price"], ["Corn", "bu", 4]], tables: [{ name: "Crops", range: "A1:C2" }] };
-const fields = { name: "Fields", cells: [["Field", "Crop", "Acres", "Yield goal"], ["Alder", "Corn", 100, 200]], tables: [{ name: "Fields", range: "A1:D2" }] };
+const crops = {
+  name: "Crops",
+  cells: [
+    ["Crop", "Yield unit", "Expected price"],
+    ["Corn", "bu", 4],
+  ],
+  tables: [{ name: "Crops", range: "A1:C2" }],
+};
+const fields = {
+  name: "Fields",
+  cells: [
+    ["Field", "Crop", "Acres", "Yield goal"],
+    ["Alder", "Corn", 100, 200],
+  ],
+  tables: [{ name: "Fields", range: "A1:D2" }],
+};
 const costs = (name: string, kind = "Kind") => ({
-  name: "Costs", cells: [["Item", kind, "Amount", "Basis"], ["Office", "overhead", 900, "whole farm"], ["Fees", "overhead", 8100, "whole farm"]], tables: [{ name, range: "A1:D2" }],
+  name: "Costs",
+  cells: [
+    ["Item", kind, "Amount", "Basis"],
+    ["Office", "overhead", 900, "whole farm"],
+    ["Fees", "overhead", 8100, "whole farm"],
+  ],
+  tables: [{ name, range: "A1:D2" }],
 });
 
 describe.each([
@@ -33,7 +53,10 @@ describe.each([
 
   it("is not matched by half, and never beside ours", async () => {
     const half = open({ sheets: [crops, fields, costs("OtherCost", "Sort")] });
-    expect(await readTableAs(half, "Other costs", "OtherCost")).toMatchObject({ ok: false, failure: { what: "Match Kind as well: an entry of Other costs needs it." } });
+    expect(await readTableAs(half, "Other costs", "OtherCost")).toMatchObject({
+      ok: false,
+      failure: { what: "Match Kind as well: an entry of Other costs needs it." },
+    });
     const both = open({ sheets: [crops, fields, costs("Other_costs"), { ...costs("OtherCost"), name: "Mine" }] });
     expect(await readTableAs(both, "Other costs", "OtherCost")).toMatchObject({ ok: false });
     expect(await costsOf(both)).toMatchObject({ counted: ["Office"] });
@@ -41,7 +64,14 @@ describe.each([
 });
 
 it("a match that names a table beside ours counts ours alone, and is told", async () => {
-  const matches = { name: "Matches", cells: [["Table", "Range", "Column", "Heading"], ["Other costs", "Ledger", "Amount", "Amount"]], tables: [{ name: "Matches", range: "A1:D2" }] };
+  const matches = {
+    name: "Matches",
+    cells: [
+      ["Table", "Range", "Column", "Heading"],
+      ["Other costs", "Ledger", "Amount", "Amount"],
+    ],
+    tables: [{ name: "Matches", range: "A1:D2" }],
+  };
   const host = openExcel({ sheets: [crops, fields, costs("Other_costs"), { ...costs("Ledger"), name: "Mine" }, matches] }).host;
   const { season, problems } = seasonReport(await host.read());
   expect([season.otherCosts.length, problems.map(({ code }) => code)]).toEqual([1, ["table-twice", "rows-below"]]);

@@ -14,8 +14,10 @@ export async function readTableAs(host: WorkbookHost, ours: string, theirs: stri
   if (!read.ok) return read;
   const content = read.value;
   const [table, own] = [inputTables.find(({ name }) => sameName(name, ours)), tableNamed(content, theirs)];
-  if (table === undefined || own === null) return failureOfWords(`The workbook has no table ${theirs} any more.`, "Read the workbook again.");
-  if (tableNamed(content, ours) !== null) return failureOfWords(`The workbook has a table ${ours} by now, which counts.`, "Read the workbook again.");
+  if (table === undefined || own === null)
+    return failureOfWords(`The workbook has no table ${theirs} any more.`, "Read the workbook again.");
+  if (tableNamed(content, ours) !== null)
+    return failureOfWords(`The workbook has a table ${ours} by now, which counts.`, "Read the workbook again.");
   const { missing, rows } = matchView(table, own.name, firstMatching(table, own.headers));
   if (missing !== "") return failureOfWords(missing, `Match ${theirs} under Tables, where you choose which heading stands for which.`);
   return keepMatch(host, content, rows);

@@ -22,22 +22,42 @@ export function rowsForTable(content: WorkbookContent, name: string, rows: reado
   const template = inputTables.find((each) => sameName(each.name, name));
   if (template === undefined) throw new RangeError(`there is no table ${name}`);
   if (there === null && [...findTables(content).tables.keys()].some((each) => sameName(each, name))) {
-    return { ok: false, failure: { what: `${name} is read from a range of your own, which Pennyacre does not write to.`, remedy: "Add the entries there.", again: false } };
+    return {
+      ok: false,
+      failure: {
+        what: `${name} is read from a range of your own, which Pennyacre does not write to.`,
+        remedy: "Add the entries there.",
+        again: false,
+      },
+    };
   }
   const headings = there?.headers ?? template.columns.map(({ heading }) => heading);
   const own = (heading: string) => headingThere(name, headings, heading);
-  return { ok: true, value: {
-    table: there === null ? template : { ...template, name: there.name }, isThere: there !== null,
-    rows: rows.map((row) => new Map([...row].flatMap(([heading, value]): readonly (readonly [string, Cell])[] => {
-      const column = own(heading);
-      return column === undefined ? [] : [[column, cellOf(value, content.dateSystem)]];
-    }))),
-    lost: [...new Set(rows.flatMap((row) => [...row.keys()]))].filter((heading) => own(heading) === undefined),
-  } };
+  return {
+    ok: true,
+    value: {
+      table: there === null ? template : { ...template, name: there.name },
+      isThere: there !== null,
+      rows: rows.map(
+        (row) =>
+          new Map(
+            [...row].flatMap(([heading, value]): readonly (readonly [string, Cell])[] => {
+              const column = own(heading);
+              return column === undefined ? [] : [[column, cellOf(value, content.dateSystem)]];
+            }),
+          ),
+      ),
+      lost: [...new Set(rows.flatMap((row) => [...row.keys()]))].filter((heading) => own(heading) === undefined),
+    },
+  };
 }
 
 export const cellOf = (value: Entry, system: DateSystem): Cell =>
-  typeof value === "string" ? value : value instanceof Decimal ? Number(value.toFixed()) : serialOf((value as { readonly day: string }).day, system);
+  typeof value === "string"
+    ? value
+    : value instanceof Decimal
+      ? Number(value.toFixed())
+      : serialOf((value as { readonly day: string }).day, system);
 
 const dayLength = 86_400_000;
 const firstDays: Record<DateSystem, number> = { "1900": Date.UTC(1899, 11, 30), "1904": Date.UTC(1904, 0, 1) };

@@ -8,12 +8,17 @@ import { takeRowsIn } from "./takeRowsIn";
 /** Plants are needed in a count, and its date: both stand in the row below the range. */
 const counts = {
   sheets: [
-    { name: "My counts", cells: [["", "Where", "Day", "Stood"], ["", "Creek", "2031-05-20", 28], [], ["", "Hill", "2031-05-20", 31], ["", "as of May"]] },
+    {
+      name: "My counts",
+      cells: [["", "Where", "Day", "Stood"], ["", "Creek", "2031-05-20", 28], [], ["", "Hill", "2031-05-20", 31], ["", "as of May"]],
+    },
     {
       name: "Matches",
       cells: [
-        ["Table", "Range", "Column", "Heading"], ["Stand counts", "'My counts'!$B$1:D2", "Field", "Where"],
-        ["Stand counts", "'My counts'!$B$1:D2", "Date", "Day"], ["Stand counts", "'My counts'!$B$1:D2", "Plants", "Stood"],
+        ["Table", "Range", "Column", "Heading"],
+        ["Stand counts", "'My counts'!$B$1:D2", "Field", "Where"],
+        ["Stand counts", "'My counts'!$B$1:D2", "Date", "Day"],
+        ["Stand counts", "'My counts'!$B$1:D2", "Plants", "Stood"],
       ],
       tables: [{ name: "Matches", range: "A1:D4" }],
     },
@@ -27,7 +32,10 @@ describe.each([
   it("draws the table over the entries below it, and answers how many", async () => {
     const host = open(untaken);
     expect(await takeRowsIn(host, "Fields")).toEqual({ ok: true, value: 1 });
-    expect((await host.read()).tables.find(({ name }) => name === "Fields")!.rows).toEqual([["Creek", "Soybeans", 81], ["West", "Corn", 40]]);
+    expect((await host.read()).tables.find(({ name }) => name === "Fields")!.rows).toEqual([
+      ["Creek", "Soybeans", 81],
+      ["West", "Corn", 40],
+    ]);
     // What is left below has no crop, so that it may be something else.
     expect(await takeRowsIn(host, "Fields")).toMatchObject({ ok: false, failure: { what: "No entries stand below Fields any more." } });
   });
@@ -37,7 +45,11 @@ describe.each([
     expect(await takeRowsIn(host, "Stand counts")).toEqual({ ok: true, value: 1 });
     const { tables, ranges } = await host.read();
     expect(tables[0]!.rows.map((row) => row[1])).toEqual(Array(3).fill("'My counts'!B1:D4"));
-    expect(ranges.get("'My counts'!B1:D4")!.rows).toEqual([["Creek", "2031-05-20", 28], ["", "", ""], ["Hill", "2031-05-20", 31]]);
+    expect(ranges.get("'My counts'!B1:D4")!.rows).toEqual([
+      ["Creek", "2031-05-20", 28],
+      ["", "", ""],
+      ["Hill", "2031-05-20", 31],
+    ]);
   });
 });
 

@@ -21,12 +21,17 @@ export async function takeRowsIn(host: WorkbookHost, name: string): Promise<Outc
   if (table !== null) {
     const { entries } = rowsBelow(table);
     const last = entries.at(-1);
-    return last === undefined ? { ok: false, failure: nothingThere(name) } : outcome(async () => {
-      await host.growTable(table.name, last.by);
-      return entries.length;
-    });
+    return last === undefined
+      ? { ok: false, failure: nothingThere(name) }
+      : outcome(async () => {
+          await host.growTable(table.name, last.by);
+          return entries.length;
+        });
   }
-  const parts = matchedRanges(content).ranges.find((each) => sameName(each.table, name))?.parts.filter(({ missed }) => missed !== null) ?? [];
+  const parts =
+    matchedRanges(content)
+      .ranges.find((each) => sameName(each.table, name))
+      ?.parts.filter(({ missed }) => missed !== null) ?? [];
   if (parts.length === 0) return { ok: false, failure: nothingThere(name) };
   return outcome(async () => {
     const changes: CellChange[] = [];
@@ -40,16 +45,30 @@ export async function takeRowsIn(host: WorkbookHost, name: string): Promise<Outc
   });
 }
 
-const nothingThere = (name: string): Failure => ({ what: `No entries stand below ${name} any more.`, remedy: "Read the workbook again.", again: true });
+const nothingThere = (name: string): Failure => ({
+  what: `No entries stand below ${name} any more.`,
+  remedy: "Read the workbook again.",
+  again: true,
+});
 
 /** The cells of Matches that name a range, with the range down to a row of its sheet. */
 function longerMatch(content: WorkbookContent, range: string, raw: RawTable, bottom: number): readonly CellChange[] {
   const matches = tableNamed(content, matchesTable)!;
   const column = matches.headers.findIndex((each) => plainHeading(each) === plainHeading(matchColumns.columns.range.heading));
   const value = longer(range, raw, bottom);
-  return matches.rows.flatMap((cells, index): readonly CellChange[] => (String(cells[column] ?? "").trim() !== range ? [] : [{
-    table: matches.name, row: index + 1, column: matches.headers[column]!, value, says: new Map(matches.headers.map((each, at) => [each, cells[at] ?? ""])),
-  }]));
+  return matches.rows.flatMap((cells, index): readonly CellChange[] =>
+    String(cells[column] ?? "").trim() !== range
+      ? []
+      : [
+          {
+            table: matches.name,
+            row: index + 1,
+            column: matches.headers[column]!,
+            value,
+            says: new Map(matches.headers.map((each, at) => [each, cells[at] ?? ""])),
+          },
+        ],
+  );
 }
 
 /** The address of a range that goes on to a row of its sheet; of a name of the workbook the address of its cells. */

@@ -31,21 +31,50 @@ export function FieldPage({ name, report }: { readonly name: string; readonly re
   return (
     <>
       <p className="pn-way">
-        <button ref={back} type="button" className="pn-link pn-back" onClick={() => showField(null)}>‹ All fields</button>
+        <button ref={back} type="button" className="pn-link pn-back" onClick={() => showField(null)}>
+          ‹ All fields
+        </button>
         <select className="pn-select" aria-label="Field" value={name} onChange={({ target }) => showField(target.value)}>
-          {choices.map((choice) => <option key={choice.field} value={choice.field}>{choice.words}</option>)}
+          {choices.map((choice) => (
+            <option key={choice.field} value={choice.field}>
+              {choice.words}
+            </option>
+          ))}
         </select>
       </p>
       <section className="pn-card" aria-labelledby={heading}>
-        <header><h3 id={heading}>{name}</h3><span className="pn-note">{crop.crop}, {format.quantity(field.area)} {format.areaUnit}</span></header>
-        <p className="pn-main pn-crop-main"><span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.unit}</span></p>
+        <header>
+          <h3 id={heading}>{name}</h3>
+          <span className="pn-note">
+            {crop.crop}, {format.quantity(field.area)} {format.areaUnit}
+          </span>
+        </header>
+        <p className="pn-main pn-crop-main">
+          <span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.unit}</span>
+        </p>
         <Incomplete of={subject} problems={ofLayer(report.problemsOf(subject), layer).length} />
         <p>{view.says}</p>
         <Folds
           folds={[
-            { name: "Costs and break-evens", content: () => <FigureTable caption={`${name}, ${format.currency}, per ${format.areaName} and per ${crop.yieldUnit}`} columns={view.columns} rows={view.rows} /> },
+            {
+              name: "Costs and break-evens",
+              content: () => (
+                <FigureTable
+                  caption={`${name}, ${format.currency}, per ${format.areaName} and per ${crop.yieldUnit}`}
+                  columns={view.columns}
+                  rows={view.rows}
+                />
+              ),
+            },
             { name: "Where its cost goes", content: () => <CostTreePart crop={alone} layer={layer} report={report} teller={teller} /> },
-            ...(harvest === null ? [] : [{ name: "Goal against harvest", content: () => <FigureTable caption={harvest.caption} columns={harvest.columns} rows={harvest.rows} /> }]),
+            ...(harvest === null
+              ? []
+              : [
+                  {
+                    name: "Goal against harvest",
+                    content: () => <FigureTable caption={harvest.caption} columns={harvest.columns} rows={harvest.rows} />,
+                  },
+                ]),
             { name: "What moved it", content: () => <MovedPart crop={alone} layer={layer} teller={teller} /> },
           ]}
         />

@@ -14,7 +14,12 @@ export function FieldsPage({ report }: PageProps) {
   if (field !== null && rows.some((row) => row.field === field)) return <FieldPage key={field} name={field} report={report} />;
   return (
     <section aria-label="All fields">
-      <p className="pn-ends pn-note"><span>worst first</span><span>net after {layerCosts[layer]}, {format.perArea}</span></p>
+      <p className="pn-ends pn-note">
+        <span>worst first</span>
+        <span>
+          net after {layerCosts[layer]}, {format.perArea}
+        </span>
+      </p>
       <ul className="pn-fields">
         {rows.map((row) => (
           <li key={row.field}>
@@ -22,9 +27,20 @@ export function FieldsPage({ report }: PageProps) {
               <span className="pn-field-name">{row.field}</span>
               <span className="pn-number">{row.yield}</span>
               <span className={row.isLoss ? "pn-number pn-loss" : "pn-number"}>{row.net}</span>
-              <span className="pn-note">{row.crop}{row.marks.length > 0 && <strong className={row.isMarked ? "pn-loss" : ""}> · {row.marks.some((mark) => mark.endsWith("to fix")) && <WarningMark />}{row.marks.join(", ")}</strong>}</span>
+              <span className="pn-note">
+                {row.crop}
+                {row.marks.length > 0 && (
+                  <strong className={row.isMarked ? "pn-loss" : ""}>
+                    {" "}
+                    · {row.marks.some((mark) => mark.endsWith("to fix")) && <WarningMark />}
+                    {row.marks.join(", ")}
+                  </strong>
+                )}
+              </span>
               <span className="pn-number pn-note">goal {row.goal}</span>
-              <span className="pn-net-bar" aria-hidden="true"><i className={row.isLoss ? "pn-net-loss" : "pn-net-gain"} style={{ inlineSize: `${row.bar}%` }} /></span>
+              <span className="pn-net-bar" aria-hidden="true">
+                <i className={row.isLoss ? "pn-net-loss" : "pn-net-gain"} style={{ inlineSize: `${row.bar}%` }} />
+              </span>
             </button>
           </li>
         ))}

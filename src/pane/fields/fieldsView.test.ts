@@ -21,8 +21,17 @@ describe("the list of fields", () => {
 
   it("calls a loss what shows its sign, and none what rounds to 0", () => {
     // Mill Road needs 2.73 to pay 532.23 from 195 bu.
-    const at = (price: string) => fieldRows(reportOf({ ...paneSeason, crops: paneSeason.crops.map((crop) => ({ ...crop, price: moneyPerUnit(price) })) }), "cash", format).find(({ field }) => field === "Mill Road");
-    expect([at("2.72"), at("2.728"), at("2.74")]).toMatchObject([{ net: "−2", isLoss: true }, { net: "0", isLoss: false }, { net: "2", isLoss: false }]);
+    const at = (price: string) =>
+      fieldRows(
+        reportOf({ ...paneSeason, crops: paneSeason.crops.map((crop) => ({ ...crop, price: moneyPerUnit(price) })) }),
+        "cash",
+        format,
+      ).find(({ field }) => field === "Mill Road");
+    expect([at("2.72"), at("2.728"), at("2.74")]).toMatchObject([
+      { net: "−2", isLoss: true },
+      { net: "0", isLoss: false },
+      { net: "2", isLoss: false },
+    ]);
   });
 
   it("marks a thin stand, a late planting, a harvest and entries to fix", () => {
@@ -31,8 +40,15 @@ describe("the list of fields", () => {
     expect(marks(counted)).toMatchObject({ "Mill Road": ["thin stand", "planted 14 days late"], "Creek Bottom": ["harvested"] });
     // Its counts are outside the table; two days late cost a little by the date alone.
     expect(marks(counted)["Long Eighty"]).toEqual(["thin stand", "planted 2 days late", "1 entry to fix"]);
-    expect(marks(reportOf(paneSeason, [{ ...paneProblems[0]!, touches: [{ of: "field", name: "Mill Road" }] }]))["Mill Road"]).toEqual(["1 entry to fix"]);
-    expect(fieldRows(counted, "cash", format).map(({ field, isMarked }) => [field, isMarked])).toEqual(expect.arrayContaining([["Creek Bottom", false], ["Mill Road", true]]));
+    expect(marks(reportOf(paneSeason, [{ ...paneProblems[0]!, touches: [{ of: "field", name: "Mill Road" }] }]))["Mill Road"]).toEqual([
+      "1 entry to fix",
+    ]);
+    expect(fieldRows(counted, "cash", format).map(({ field, isMarked }) => [field, isMarked])).toEqual(
+      expect.arrayContaining([
+        ["Creek Bottom", false],
+        ["Mill Road", true],
+      ]),
+    );
     const begun = reportOf({ ...paneSeason, fields: paneSeason.fields.map((field) => ({ ...field, harvestDone: null })) });
     // 3,520 of 58 × 64 = 3,712 bu.
     expect(marks(begun)["Creek Bottom"]).toEqual(["harvest 95 % so far"]);
@@ -47,7 +63,8 @@ describe("a field's own page", () => {
     const view = fieldView(corn, mill, "cash", format);
     expect(view.says).toBe("195.0 bu per acre projected, goal 195.0; 4.35 per bu expected.");
     expect(view.rows.map(({ name }) => name)).toEqual(["operating cost", "cash cost", "full cost", "cash need"]);
-    // Rent 235, insurance 16, haul 0.22 × 195 = 42.90, seed 268 × 34,000 ÷ 80,000 = 113.90, urea 0.285 × 160 = 45.60, work 26 + 41, diesel 11.83.
+    // Rent 235, insurance 16, haul 0.22 × 195 = 42.90, seed 268 × 34,000 ÷ 80,000 = 113.90, urea 0.285 × 160 = 45.60, work 26 +
+    // 41, diesel 11.83.
     expect(view.rows[1]!.cells).toEqual(["532.23", "2.73", "118.5", "316.02"]);
     expect(view.figure).toBe("316.02");
   });

@@ -30,15 +30,23 @@ const now = ({ final, outlook }: FieldFigures) => (final ?? outlook).budget;
 
 /** All fields by net return per area after the layer, the lowest first. */
 export function fieldRows(report: SeasonReport, layer: Layer, format: Format): readonly FieldRow[] {
-  const all = report.figures.crops.flatMap((crop) => crop.fields.map((field) => ({ field, net: now(field).netPerArea[layer] })))
+  const all = report.figures.crops
+    .flatMap((crop) => crop.fields.map((field) => ({ field, net: now(field).netPerArea[layer] })))
     .sort((a, b) => a.net.comparedTo(b.net));
   const longest = all.reduce<Decimal | null>((most, { net }) => (most === null || net.abs().gt(most) ? net.abs() : most), null);
-  return all.map(({ field, net }) => ({ marks: marksOf(field, report, layer), field, net })).map(({ marks, field, net }) => ({
-    field: field.field, crop: field.crop, net: format.whole(net), isLoss: net.isNegative() && format.whole(net) !== format.whole(zero),
-    yield: format.yield(now(field).yields.used), goal: format.yield(now(field).yields.goal),
-    marks, isMarked: marks.some((mark) => !mark.startsWith("harvest")),
-    bar: longest === null || longest.isZero() ? "0" : net.abs().div(longest).times(hundred).toFixed(1),
-  }));
+  return all
+    .map(({ field, net }) => ({ marks: marksOf(field, report, layer), field, net }))
+    .map(({ marks, field, net }) => ({
+      field: field.field,
+      crop: field.crop,
+      net: format.whole(net),
+      isLoss: net.isNegative() && format.whole(net) !== format.whole(zero),
+      yield: format.yield(now(field).yields.used),
+      goal: format.yield(now(field).yields.goal),
+      marks,
+      isMarked: marks.some((mark) => !mark.startsWith("harvest")),
+      bar: longest === null || longest.isZero() ? "0" : net.abs().div(longest).times(hundred).toFixed(1),
+    }));
 }
 
 function marksOf(field: FieldFigures, report: SeasonReport, layer: Layer): readonly string[] {
@@ -51,13 +59,21 @@ function marksOf(field: FieldFigures, report: SeasonReport, layer: Layer): reado
   return [
     ...(stand !== undefined && field.final === null && isThin(stand) ? ["thin stand"] : []),
     ...(late !== null && field.final === null && isBelowGoal(field) ? [`planted ${late} ${late === 1 ? "day" : "days"} late`] : []),
-    ...(field.final !== null ? ["harvested"] : field.weighed === null || crop.isZero() ? [] : [`harvest ${field.weighed.quantity.div(crop).times(hundred).toFixed(0)} % so far`]),
+    ...(field.final !== null
+      ? ["harvested"]
+      : field.weighed === null || crop.isZero()
+        ? []
+        : [`harvest ${field.weighed.quantity.div(crop).times(hundred).toFixed(0)} % so far`]),
     ...(toFix === 0 ? [] : [`${toFix} ${toFix === 1 ? "entry" : "entries"} to fix`]),
   ];
 }
 
 /** Whether the projected yield is shown below the goal: a late planting that costs nothing is not worth a mark. */
-const isBelowGoal = ({ outlook: { budget: { yields } } }: FieldFigures): boolean => shownYield(yields.outlook).lt(shownYield(yields.goal));
+const isBelowGoal = ({
+  outlook: {
+    budget: { yields },
+  },
+}: FieldFigures): boolean => shownYield(yields.outlook).lt(shownYield(yields.goal));
 
 /** Days from the planned to the real planting; `null` where it was not later. */
 function daysLate(planned: string | null, planted: string | null): number | null {
@@ -79,18 +95,31 @@ export function fieldView({ yieldUnit }: CropFigures, field: FieldFigures, layer
   const { used, goal } = budget.yields;
   const word = field.final === null ? "projected" : "harvested";
   return {
-    figure: format.money(budget.netPerArea[layer]), unit: `${format.perArea}, net after ${layerCosts[layer]}`,
-    says: `${format.yield(used)} ${yieldUnit} per ${format.areaName} ${word}, goal ${format.yield(goal)}; ${format.money(budget.price)} per ${yieldUnit} expected.`,
+    figure: format.money(budget.netPerArea[layer]),
+    unit: `${format.perArea}, net after ${layerCosts[layer]}`,
+    says:
+      `${format.yield(used)} ${yieldUnit} per ` +
+      `${format.areaName} ${word}, goal ${format.yield(goal)}; ` +
+      `${format.money(budget.price)} per ${yieldUnit} expected.`,
     columns: ["cost", "price needed", "yield needed", "net"],
     rows: layers.map((each) => ({
       name: layerCosts[each],
       cells: [
-        format.money(budget.costPerArea.layers[each]), format.priceNeeded(budget.breakEvenPrice[each]), format.yieldNeeded(budget.breakEvenYield[each]), format.money(budget.netPerArea[each]),
+        format.money(budget.costPerArea.layers[each]),
+        format.priceNeeded(budget.breakEvenPrice[each]),
+        format.yieldNeeded(budget.breakEvenYield[each]),
+        format.money(budget.netPerArea[each]),
       ],
     })),
   };
 }
 
 /** A field as if it were all there is of its crop, for the parts that speak of crops. */
-export const asCrop = (crop: CropFigures, field: FieldFigures): CropFigures =>
-  ({ ...crop, area: field.area, fields: [field], plan: field.plan.budget, outlook: field.outlook.budget, final: field.final?.budget ?? null });
+export const asCrop = (crop: CropFigures, field: FieldFigures): CropFigures => ({
+  ...crop,
+  area: field.area,
+  fields: [field],
+  plan: field.plan.budget,
+  outlook: field.outlook.budget,
+  final: field.final?.budget ?? null,
+});

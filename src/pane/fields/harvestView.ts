@@ -18,6 +18,9 @@ export function goalAndHarvestView(crop: CropFigures, field: FieldFigures, layer
   return {
     caption: `${field.field}, ${format.currency} in all, net after ${layerCosts[layer]}; sold grain at its own price`,
     columns: ["in all"],
-    rows: [...lines.map((name, index) => ({ name, cells: [format.whole(parts[index]!)] })), { name: "harvest", cells: [format.whole(told.harvest)] }],
+    rows: [
+      ...lines.map((name, index) => ({ name, cells: [format.whole(parts[index]!)] })),
+      { name: "harvest", cells: [format.whole(told.harvest)] },
+    ],
   };
 }

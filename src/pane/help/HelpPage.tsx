@@ -10,22 +10,64 @@ export function HelpPage() {
   const parts = useMemo(() => helpParts.map((part) => putInto(part, format.words)), [format]);
   return (
     <>
-      <p><button type="button" className="pn-link pn-back" onClick={() => open("more")}>‹ More</button></p>
-      <section aria-label="Help by subject">{parts.map((part) => <HelpPart key={part.id} part={part} />)}</section>
-      <p className="pn-note"><a className="pn-link" href="help.html" target="_blank" rel="noreferrer">All of it on one page, to print</a></p>
+      <p>
+        <button type="button" className="pn-link pn-back" onClick={() => open("more")}>
+          ‹ More
+        </button>
+      </p>
+      <section aria-label="Help by subject">
+        {parts.map((part) => (
+          <HelpPart key={part.id} part={part} />
+        ))}
+      </section>
+      <p className="pn-note">
+        <a className="pn-link" href="help.html" target="_blank" rel="noreferrer">
+          All of it on one page, to print
+        </a>
+      </p>
     </>
   );
 }
 
-const HelpPart = ({ part: { title, blocks, parts = [] }, look = "section" }: { readonly part: Part; readonly look?: "section" | "line" }) => (
+const HelpPart = ({
+  part: { title, blocks, parts = [] },
+  look = "section",
+}: {
+  readonly part: Part;
+  readonly look?: "section" | "line";
+}) => (
   <Disclosure look={look} label={title}>
-    {blocks.map((block, index) => <HelpBlock key={index} block={block} />)}
-    {parts.length > 0 && <div>{parts.map((part) => <HelpPart key={part.id} part={part} look="line" />)}</div>}
+    {blocks.map((block, index) => (
+      <HelpBlock key={index} block={block} />
+    ))}
+    {parts.length > 0 && (
+      <div>
+        {parts.map((part) => (
+          <HelpPart key={part.id} part={part} look="line" />
+        ))}
+      </div>
+    )}
   </Disclosure>
 );
 
 function HelpBlock({ block }: { readonly block: Block }) {
   if (block.is === "words") return <p>{block.text}</p>;
-  if (block.is === "list") return <ul className="pn-bullets">{block.items.map((item) => <li key={item}>{item}</li>)}</ul>;
-  return <dl className="pn-hints">{block.terms.map(([term, meaning]) => <div key={term}><dt>{term}</dt><dd>{meaning}</dd></div>)}</dl>;
+  if (block.is === "list")
+    return (
+      <ul className="pn-bullets">
+        {block.items.map((item) => (
+          <li key={item}>{item}</li>
+        ))}
+      </ul>
+    );
+  return (
+    <dl className="pn-hints">
+      {block.terms.map(([term, meaning]) => (
+        <div key={term}>
+          <dt>{term}</dt>
+          <dd>{meaning}</dd>
+        </div>
+      ))}
+    </dl>
+  );
 }

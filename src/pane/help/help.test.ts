@@ -44,12 +44,19 @@ describe("the help", () => {
 
   it("names every unit of items, the three stages, and each caution word for word", () => {
     for (const unit of measureNames) expect(all).toContain(unit);
-    for (const stage of ["Plan", "Projected", "Final"]) expect(helpParts.some((part) => termsOf(part).has(stage)), stage).toBe(true);
+    for (const stage of ["Plan", "Projected", "Final"])
+      expect(
+        helpParts.some((part) => termsOf(part).has(stage)),
+        stage,
+      ).toBe(true);
     for (const words of [planningCaution, ...Object.values(cautionsOf).flat()]) expect(all).toContain(words);
   });
 
   it("calls the stage between plan and final projected in every word of its own", () => {
-    const own = helpParts.filter((part) => part !== tablesPart).map(saidIn).join("\n");
+    const own = helpParts
+      .filter((part) => part !== tablesPart)
+      .map(saidIn)
+      .join("\n");
     expect(own).not.toMatch(/\boutlook\b/i);
   });
 

@@ -7,7 +7,8 @@ import { putInto, type Block, type Part } from "./part";
 /** The page belongs to no season, so it is spelled as in the country that most readers farm in; the tables read both spellings. */
 const parts = helpParts.map((part) => putInto(part, (words) => spelled(words, "USD")));
 
-const safe = (text: string): string => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll("\"", "&quot;");
+const safe = (text: string): string =>
+  text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 
 function blockHtml(block: Block): string {
   if (block.is === "words") return `<p>${safe(block.text)}</p>`;
@@ -15,10 +16,14 @@ function blockHtml(block: Block): string {
   return `<dl>${block.terms.map(([term, meaning]) => `<div><dt>${safe(term)}</dt><dd>${safe(meaning)}</dd></div>`).join("")}</dl>`;
 }
 
-const partHtml = ({ id, title, blocks, parts = [] }: Part, level: 2 | 3 = 2): string => [
-  `<section id="${id}"><h${level}>${safe(title)}</h${level}>`, ...blocks.map(blockHtml),
-  ...(parts.length === 0 ? [] : [`<p class="jump">${parts.map(link).join(", ")}.</p>`]), ...parts.map((part) => partHtml(part, 3)), "</section>",
-].join("\n");
+const partHtml = ({ id, title, blocks, parts = [] }: Part, level: 2 | 3 = 2): string =>
+  [
+    `<section id="${id}"><h${level}>${safe(title)}</h${level}>`,
+    ...blocks.map(blockHtml),
+    ...(parts.length === 0 ? [] : [`<p class="jump">${parts.map(link).join(", ")}.</p>`]),
+    ...parts.map((part) => partHtml(part, 3)),
+    "</section>",
+  ].join("\n");
 
 const link = ({ id, title }: Part): string => `<a href="#${id}">${safe(title)}</a>`;
 

@@ -24,11 +24,17 @@ export const terms = (...all: Terms): Block => ({ is: "terms", terms: all });
 export function putInto({ id, title, blocks, parts }: Part, say: (words: string) => string): Part {
   const put = (block: Block): Block => {
     if (block.is === "words") return words(say(block.text));
-    return block.is === "list" ? list(...block.items.map(say)) : terms(...block.terms.map(([term, meaning]) => [say(term), say(meaning)] as const));
+    return block.is === "list"
+      ? list(...block.items.map(say))
+      : terms(...block.terms.map(([term, meaning]) => [say(term), say(meaning)] as const));
   };
   return { id, title: say(title), blocks: blocks.map(put), ...(parts !== undefined && { parts: parts.map((each) => putInto(each, say)) }) };
 }
 
 /** All that a part says, its own parts included, for whoever looks for a word. */
 export const saidIn = ({ title, blocks, parts = [] }: Part): string =>
-  [title, ...blocks.flatMap((block) => (block.is === "words" ? [block.text] : block.is === "list" ? block.items : block.terms.flat())), ...parts.map(saidIn)].join("\n");
+  [
+    title,
+    ...blocks.flatMap((block) => (block.is === "words" ? [block.text] : block.is === "list" ? block.items : block.terms.flat())),
+    ...parts.map(saidIn),
+  ].join("\n");

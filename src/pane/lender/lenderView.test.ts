@@ -15,7 +15,9 @@ describe("the lender pages before they are written", () => {
     const choice = firstChoice(report);
     expect(choice).toEqual({ crops: ["Corn", "Soybeans"], layer: "cashNeed", companions: new Set(["Cash flow"]) });
     expect(sheetsOf(report, choice, "2031-06-05").map(({ name }) => name)).toEqual(["Lender pages", "Cash flow"]);
-    expect(sheetsOf(report, { ...choice, companions: new Set(["Break-even", "Cost per acre"]) }, "2031-06-05").map(({ name }) => name)).toEqual(["Lender pages", "Cost per acre", "Break-even"]);
+    expect(
+      sheetsOf(report, { ...choice, companions: new Set(["Break-even", "Cost per acre"]) }, "2031-06-05").map(({ name }) => name),
+    ).toEqual(["Lender pages", "Cost per acre", "Break-even"]);
   });
 
   it("carry the crops, the layer and the day that were chosen", () => {
@@ -49,32 +51,58 @@ describe("the lender pages before they are written", () => {
   it("name the crops whose expected price falls short of the layer, by the cents shown", () => {
     const [corn] = report.figures.crops;
     expect(lenderPreview(report, { crops: ["Corn"], layer: "operating", companions: new Set() }, format).short).toBe("");
-    const dear = seasonReport({ ...countedContent, tables: countedContent.tables.map((table) => (table.name !== "Crops" ? table
-      : { ...table, rows: table.rows.map((row) => row.map((cell, index) => (table.headers[index] === "Expected price" ? 0.5 : cell))) })) });
+    const dear = seasonReport({
+      ...countedContent,
+      tables: countedContent.tables.map((table) =>
+        table.name !== "Crops"
+          ? table
+          : { ...table, rows: table.rows.map((row) => row.map((cell, index) => (table.headers[index] === "Expected price" ? 0.5 : cell))) },
+      ),
+    });
     const needed = dear.figures.crops[0]!.outlook.breakEvenPrice.cashNeed!;
     expect(corn!.outlook.price.toFixed()).toBe("4.35");
-    expect(lenderPreview(dear, { ...firstChoice(dear), crops: ["Corn"] }, format).short)
-      .toBe(`Corn needs ${format.priceNeeded(needed)} a bu for cash need: ${format.money(shownPriceNeeded(needed).minus("0.5"))} more than its expected price.`);
+    expect(lenderPreview(dear, { ...firstChoice(dear), crops: ["Corn"] }, format).short).toBe(
+      `Corn needs ${format.priceNeeded(needed)} ` +
+        `a bu for cash need: ` +
+        `${format.money(shownPriceNeeded(needed).minus("0.5"))} ` +
+        `more than its expected price.`,
+    );
   });
 
   it("stand three crops beside each other and the fourth below", () => {
     const [corn, soybeans] = report.figures.crops;
-    const four = { ...report, figures: { ...report.figures, crops: [corn!, soybeans!, { ...corn!, crop: "Sorghum" }, { ...corn!, crop: "Oats" }] } };
-    expect(lenderPreview(four, { ...firstChoice(report), crops: ["Corn", "Soybeans", "Sorghum", "Oats"] }, format).crops.map(({ columns }) => columns.length)).toEqual([3, 1]);
+    const four = {
+      ...report,
+      figures: { ...report.figures, crops: [corn!, soybeans!, { ...corn!, crop: "Sorghum" }, { ...corn!, crop: "Oats" }] },
+    };
+    expect(
+      lenderPreview(four, { ...firstChoice(report), crops: ["Corn", "Soybeans", "Sorghum", "Oats"] }, format).crops.map(
+        ({ columns }) => columns.length,
+      ),
+    ).toEqual([3, 1]);
   });
 
   it("are named once they are written", () => {
     const sheets = sheetsOf(report, firstChoice(report), "2031-06-05");
-    expect(writtenWords(sheets, ["Lender pages", "Cash flow"], "as of Jun 5, 2031")).toBe("The sheets “Lender pages” and “Cash flow” were written as of Jun 5, 2031. Our earlier ones of the same name were made again; a sheet of your own is never touched.");
+    expect(writtenWords(sheets, ["Lender pages", "Cash flow"], "as of Jun 5, 2031")).toBe(
+      "The sheets “Lender pages” and “Cash flow” were " +
+        "written as of Jun 5, 2031. Our earlier ones of the " +
+        "same name were " +
+        "made again; a sheet of your own is never touched.",
+    );
     expect(writtenWords(sheets.slice(0, 1), ["Lender pages"], "")).toMatch(/^The sheet “Lender pages” was written\./);
-    expect(writtenWords(sheets.slice(0, 1), ["Lender pages (2)"], "")).toMatch(/^The sheet “Lender pages \(2\)” was written\. .* The name “Lender pages” was taken by a sheet of your own\.$/);
+    expect(writtenWords(sheets.slice(0, 1), ["Lender pages (2)"], "")).toMatch(
+      /^The sheet “Lender pages \(2\)” was written\. .* The name “Lender pages” was taken by a sheet of your own\.$/,
+    );
   });
 });
 
 describe("writing while a row is being entered", () => {
   it("waits, and says which row and what it lacks", () => {
     const open: Problem = { code: "row-open", at: { table: "Purchases", row: 5 }, found: "Urea", like: "Date, Quantity", touches: [] };
-    expect(openRowWords([open])).toBe("Purchases, entry 5 is being entered (Urea) and not counted yet. Fill Date, Quantity, or delete the entry. Then write.");
+    expect(openRowWords([open])).toBe(
+      "Purchases, entry 5 is being entered (Urea) and not counted yet. Fill Date, Quantity, or delete the entry. Then write.",
+    );
     expect(openRowWords([{ ...open, code: "blank" }])).toBeUndefined();
   });
 });

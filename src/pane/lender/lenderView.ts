@@ -23,8 +23,11 @@ export type Companion = (typeof companions)[number];
 export type LenderChoice = { readonly crops: readonly string[]; readonly layer: Layer; readonly companions: ReadonlySet<Companion> };
 
 /** Every crop, the layer that a lender asks, and the cash flow beside the pages. */
-export const firstChoice = ({ figures }: SeasonReport): LenderChoice =>
-  ({ crops: figures.crops.map(({ crop }) => crop), layer: "cashNeed", companions: new Set(["Cash flow"]) });
+export const firstChoice = ({ figures }: SeasonReport): LenderChoice => ({
+  crops: figures.crops.map(({ crop }) => crop),
+  layer: "cashNeed",
+  companions: new Set(["Cash flow"]),
+});
 
 /** The sheets of a choice, the lender pages first. */
 export const sheetsOf = (report: SeasonReport, { crops, layer, companions: also }: LenderChoice, date: string): readonly ResultSheet[] => [
@@ -54,12 +57,16 @@ export function lenderPreview(report: SeasonReport, { crops, layer }: LenderChoi
   const flow = farmCashFlow(report);
   const paid = repayment(farmYear(report.figures));
   return {
-    main: mainOf(paid, flow, format), short: shortOf(shown, layer, format),
+    main: mainOf(paid, flow, format),
+    short: shortOf(shown, layer, format),
     crops: groups.map((group) => ({ columns: group.map(({ crop }) => crop), rows: cropRows(group, layer, format) })),
     farm: [
       ...(flow === null ? [{ name: "Operating loan", says: noCashFlow }] : operatingLoan(flow, format)),
       { name: "Repayment capacity", says: `${format.amount(paid.capacity)} a year` },
-      { name: "Interest and principal due", says: paid.termDebtCoverage === null ? "no term debt" : `${format.amount(paid.debtService)} a year` },
+      {
+        name: "Interest and principal due",
+        says: paid.termDebtCoverage === null ? "no term debt" : `${format.amount(paid.debtService)} a year`,
+      },
       { name: "Left after them", says: `${format.amount(paid.margin)} a year` },
     ],
   };
@@ -68,23 +75,38 @@ export function lenderPreview(report: SeasonReport, { crops, layer }: LenderChoi
 function mainOf({ capacity, debtService, termDebtCoverage }: Repayment, flow: CashFlow | null, format: Format): LenderPreview["main"] {
   if (termDebtCoverage !== null) {
     return {
-      figure: `${format.quantity(termDebtCoverage)} times`, isShort: termDebtCoverage.lt("1"),
+      figure: `${format.quantity(termDebtCoverage)} times`,
+      isShort: termDebtCoverage.lt("1"),
       unit: `term-debt coverage: ${format.amount(capacity)} a year against ${format.amount(debtService)} of interest and principal`,
     };
   }
   if (flow === null) return { figure: "No loan to show", unit: noCashFlow, isShort: false };
-  return flow.peak === null ? { figure: "No loan", unit: "is needed in any month, and no term debt is entered", isShort: false }
-    : { figure: format.amount(flow.peak.balance), unit: `operating loan at its peak, end of ${format.month(flow.peak.month)}; no term debt is entered`, isShort: false };
+  return flow.peak === null
+    ? { figure: "No loan", unit: "is needed in any month, and no term debt is entered", isShort: false }
+    : {
+        figure: format.amount(flow.peak.balance),
+        unit: `operating loan at its peak, end of ${format.month(flow.peak.month)}; no term debt is entered`,
+        isShort: false,
+      };
 }
 
 /** "Winter wheat needs 6.27 a bu for cash need: 0.62 more than expected." */
 function shortOf(crops: readonly CropFigures[], layer: Layer, format: Format): string {
-  return crops.flatMap(({ crop, outlook, yieldUnit }) => {
-    const needed = outlook.breakEvenPrice[layer];
-    if (needed === null) return [`${crop} has no yield projected, so that no price covers ${layerCosts[layer]}.`];
-    const [asked, expected] = [shownPriceNeeded(needed), shownMoney(outlook.price)];
-    return asked.lte(expected) ? [] : [`${crop} needs ${format.priceNeeded(needed)} a ${yieldUnit} for ${layerCosts[layer]}: ${format.money(asked.minus(expected))} more than its expected price.`];
-  }).join(" ");
+  return crops
+    .flatMap(({ crop, outlook, yieldUnit }) => {
+      const needed = outlook.breakEvenPrice[layer];
+      if (needed === null) return [`${crop} has no yield projected, so that no price covers ${layerCosts[layer]}.`];
+      const [asked, expected] = [shownPriceNeeded(needed), shownMoney(outlook.price)];
+      return asked.lte(expected)
+        ? []
+        : [
+            `${crop} needs ${format.priceNeeded(needed)} ` +
+              `a ${yieldUnit} for ${layerCosts[layer]}: ` +
+              `${format.money(asked.minus(expected))} ` +
+              `more than its expected price.`,
+          ];
+    })
+    .join(" ");
 }
 
 function cropRows(crops: readonly CropFigures[], layer: Layer, format: Format): readonly FigureRow[] {
@@ -97,17 +119,22 @@ function cropRows(crops: readonly CropFigures[], layer: Layer, format: Format): 
     row("Yield needed", ({ outlook }) => yieldNeeded(outlook.breakEvenYield[layer])),
     row("Projected yield", ({ outlook }) => format.yield(outlook.yields.used)),
     row(`Net per ${areaName}`, ({ outlook }) => money(outlook.netPerArea[layer])),
-    ...(crops.every(({ sales }) => sales.sold.isZero()) ? [] : [
-      row("with what is sold", ({ sales }) => money(sales.withSold.outlook.netPerArea[layer])),
-      row(priceNeededOnUnsold(crops.map(({ yieldUnit }) => yieldUnit)), ({ sales }) => priceNeeded(sales.priceNeeded[layer])),
-    ]),
+    ...(crops.every(({ sales }) => sales.sold.isZero())
+      ? []
+      : [
+          row("with what is sold", ({ sales }) => money(sales.withSold.outlook.netPerArea[layer])),
+          row(priceNeededOnUnsold(crops.map(({ yieldUnit }) => yieldUnit)), ({ sales }) => priceNeeded(sales.priceNeeded[layer])),
+        ]),
   ];
 }
 
 function operatingLoan({ peak, months }: CashFlow, format: Format): LenderPreview["farm"] {
   const last = months.at(-1)!;
   return [
-    { name: "Operating loan at its peak", says: peak === null ? "none is needed in any month" : `${format.amount(peak.balance)}, end of ${format.month(peak.month)}` },
+    {
+      name: "Operating loan at its peak",
+      says: peak === null ? "none is needed in any month" : `${format.amount(peak.balance)}, end of ${format.month(peak.month)}`,
+    },
     { name: `End of ${format.month(last.month)}`, says: `${format.amount(last.loan)} owed, ${format.amount(last.cash)} in cash` },
   ];
 }

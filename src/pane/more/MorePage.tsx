@@ -15,7 +15,12 @@ export function MorePage({ report }: PageProps) {
       {report.figures.crops.length > 0 && <ResultSheetsPart report={report} />}
       <TablesPart report={report} />
       <section className="pn-card" aria-label="Help">
-        <p><button type="button" className="pn-link" onClick={() => open("help")}>Help</button>: layers, tables, units, undo, printing, privacy, cautions, words.</p>
+        <p>
+          <button type="button" className="pn-link" onClick={() => open("help")}>
+            Help
+          </button>
+          : layers, tables, units, undo, printing, privacy, cautions, words.
+        </p>
       </section>
     </>
   );

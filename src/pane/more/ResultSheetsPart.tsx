@@ -17,7 +17,11 @@ export function ResultSheetsPart({ report }: { readonly report: SeasonReport }) 
   return (
     <section className="pn-card" aria-label="Sheets to print">
       <Disclosure look="section" label="Sheets to print">
-        <ul className="pn-notice-list">{told.map((words) => <li key={words}>{words}</li>)}</ul>
+        <ul className="pn-notice-list">
+          {told.map((words) => (
+            <li key={words}>{words}</li>
+          ))}
+        </ul>
         <WriteButton label="Write “Cost per acre” and “Break-even”" sheets={() => [costPerAcreSheet(report), breakEvenSheet(report)]} />
         {figures.stands.length > 0 && <WriteButton label="Write the sheet “Stand”" sheets={() => [standSheet(report)]} />}
         {season.harvest.length > 0 && <WriteButton label="Write the sheet “Harvest by field”" sheets={() => [harvestSheet(report)]} />}

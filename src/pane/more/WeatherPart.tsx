@@ -19,15 +19,29 @@ export function WeatherPart({ report }: { readonly report: SeasonReport }) {
   return (
     <section className="pn-card" aria-label="Weather">
       <Disclosure look="section" label="Weather">
-        <p>{heatWords(countingOf(season))} from the day after planting to {all[0]!.to}. All of it an estimate.</p>
+        <p>
+          {heatWords(countingOf(season))} from the day after planting to {all[0]!.to}. All of it an estimate.
+        </p>
         <FigureTable
-          caption={`${heat} and rain so far`} corner="Field" columns={[heat, "normal", "rain", "stage"]}
+          caption={`${heat} and rain so far`}
+          corner="Field"
+          columns={[heat, "normal", "rain", "stage"]}
           rows={all.map(({ field, heatUnits, normal, rain, stage }) => ({
-            name: field, cells: [format.whole(heatUnits), normal === null ? "–" : format.whole(normal), rain === null ? "–" : format.quantity(rain), stage ?? "–"],
+            name: field,
+            cells: [
+              format.whole(heatUnits),
+              normal === null ? "–" : format.whole(normal),
+              rain === null ? "–" : format.quantity(rain),
+              stage ?? "–",
+            ],
           }))}
         />
         {rated.length > 0 && <MaturityStrips lines={rated} freeze={freezeWords(season)} />}
-        {gapNotes(all).map((words) => <p key={words} className="pn-note">{words}</p>)}
+        {gapNotes(all).map((words) => (
+          <p key={words} className="pn-note">
+            {words}
+          </p>
+        ))}
         <WriteButton label="Write the sheet “Heat and rain”" sheets={() => [weatherSheet(report)]} />
       </Disclosure>
     </section>
@@ -38,15 +52,23 @@ export function WeatherPart({ report }: { readonly report: SeasonReport }) {
 function MaturityStrips({ lines, freeze }: { readonly lines: readonly MaturityLine[]; readonly freeze: string }) {
   return (
     <>
-      <p className="pn-note">Projected maturity. Bar: earliest to latest, as past years went on; thick mark: on their mean. Thin marks: the {freeze} of past years, dashed the earliest, solid the median. Strips run to the end of the year.</p>
+      <p className="pn-note">
+        Projected maturity. Bar: earliest to latest, as past years went on; thick mark: on their mean. Thin marks: the {freeze} of past
+        years, dashed the earliest, solid the median. Strips run to the end of the year.
+      </p>
       <ul className="pn-items">
         {lines.map(({ field, matures, says, strip: { early, width, date, freezes } }) => (
           <li key={field} className="pn-item">
-            <div className="pn-total"><span>{field}</span><span>{matures}</span></div>
+            <div className="pn-total">
+              <span>{field}</span>
+              <span>{matures}</span>
+            </div>
             <svg className="pn-strip" aria-hidden="true">
               <line x1="0%" x2="100%" y1="8" y2="8" />
               <rect className="pn-bounds" x={`${early}%`} width={`${width}%`} y="3" height="10" />
-              {freezes !== null && <line className="pn-freeze pn-freeze-earliest" x1={`${freezes.earliest}%`} x2={`${freezes.earliest}%`} y1="0" y2="16" />}
+              {freezes !== null && (
+                <line className="pn-freeze pn-freeze-earliest" x1={`${freezes.earliest}%`} x2={`${freezes.earliest}%`} y1="0" y2="16" />
+              )}
               {freezes !== null && <line className="pn-freeze" x1={`${freezes.median}%`} x2={`${freezes.median}%`} y1="0" y2="16" />}
               <line className="pn-matures" x1={`${date}%`} x2={`${date}%`} y1="1" y2="15" />
             </svg>

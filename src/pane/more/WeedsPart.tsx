@@ -19,18 +19,32 @@ export function WeedsPart({ report }: { readonly report: SeasonReport }) {
   return (
     <section className="pn-card" aria-label="Weeds and tank">
       <Disclosure look="section" label="Weeds and tank">
-        <ul className="pn-notice-list">{cautionsOf.tank.map((words) => <li key={words}>{words}</li>)}</ul>
+        <ul className="pn-notice-list">
+          {cautionsOf.tank.map((words) => (
+            <li key={words}>{words}</li>
+          ))}
+        </ul>
         {listed.map(({ field, passes, weeds, inEveryPass }) => (
           <Disclosure key={field} look="line" label={weedLine({ field, weeds })}>
             <FigureTable
-              caption={`${field}: sites of action, ${format.currency} per ${format.areaName}`} corner="Pass" columns={["sites", "cost"]}
+              caption={`${field}: sites of action, ${format.currency} per ${format.areaName}`}
+              corner="Pass"
+              columns={["sites", "cost"]}
               rows={passes.map(({ date, status, sites, costPerArea }, index) => ({
-                name: `${index + 1}. ${date ?? "no date"}, ${status === "plan" ? "planned" : "done"}`, cells: [sites.join(", ") || "–", costPerArea === null ? "–" : format.money(costPerArea)],
+                name: `${index + 1}. ${date ?? "no date"}, ${status === "plan" ? "planned" : "done"}`,
+                cells: [sites.join(", ") || "–", costPerArea === null ? "–" : format.money(costPerArea)],
               }))}
             />
             <ul>
               {weeds.map(({ weed, resistantTo, sitesLeft }) => (
-                <li key={weed}>{weed}{resistantTo.length > 0 && `, resistant to ${resistantTo.join(", ")}`}: {sitesLeft.length === 0 ? "no pass" : sitesLeft.map((sites, index) => `pass ${index + 1} ${sitesWords(sites)}`).join(", ")}.</li>
+                <li key={weed}>
+                  {weed}
+                  {resistantTo.length > 0 && `, resistant to ${resistantTo.join(", ")}`}:{" "}
+                  {sitesLeft.length === 0
+                    ? "no pass"
+                    : sitesLeft.map((sites, index) => `pass ${index + 1} ${sitesWords(sites)}`).join(", ")}
+                  .
+                </li>
               ))}
             </ul>
             {inEveryPass.length > 0 && <p>In every pass: {inEveryPass.join(", ")}.</p>}
@@ -38,7 +52,10 @@ export function WeedsPart({ report }: { readonly report: SeasonReport }) {
         ))}
         {tanks.map((mix) => (
           <p key={`${"field" in mix.target ? mix.target.field : mix.target.crop} ${mix.date} ${mix.isDone}`}>
-            <strong>{"field" in mix.target ? mix.target.field : mix.target.crop}, {mix.date ?? "no date"}</strong>: {loadWords(mix, areaUnit)}
+            <strong>
+              {"field" in mix.target ? mix.target.field : mix.target.crop}, {mix.date ?? "no date"}
+            </strong>
+            : {loadWords(mix, areaUnit)}
           </p>
         ))}
         {listed.length > 0 && <WriteButton label="Write the sheet “Weeds by field”" sheets={() => [weedsSheet(report)]} />}

@@ -30,17 +30,31 @@ export function maturityLines(all: readonly FieldWeather[], format: Format): rea
   const rated = all.flatMap((each) => (each.maturity === null ? [] : [{ ...each, maturity: each.maturity }]));
   if (rated.length === 0) return [];
   const first = rated.map(({ to, maturity }) => (to < maturity.early ? to : maturity.early)).sort()[0]!;
-  const last = `${rated.map(({ maturity }) => maturity.late ?? maturity.date).sort().at(-1)!.slice(0, 4)}-12-31`;
-  const place = (day: IsoDate) => Decimal.min(hundred, Decimal.max("0", daysBetween(first, day).div(daysBetween(first, last)).times(hundred)));
+  const last = `${rated
+    .map(({ maturity }) => maturity.late ?? maturity.date)
+    .sort()
+    .at(-1)!
+    .slice(0, 4)}-12-31`;
+  const place = (day: IsoDate) =>
+    Decimal.min(hundred, Decimal.max("0", daysBetween(first, day).div(daysBetween(first, last)).times(hundred)));
   const at = (day: IsoDate) => place(day).toFixed(1);
   const day = (date: IsoDate) => format.day(date.slice(5));
   return rated.map(({ field, maturity: { date, early, late }, frost, frostMargin }) => ({
-    field, matures: day(date),
+    field,
+    matures: day(date),
     says: `${late === early ? "it is there" : late === null ? `${day(early)} or later, in some years not at all` : `${day(early)} to ${day(late)}`}${
-      frostMargin === null ? "" : `; ${margin(frostMargin.median)} the median freeze, ${margin(frostMargin.earliest)} the earliest`}.`,
+      frostMargin === null ? "" : `; ${margin(frostMargin.median)} the median freeze, ${margin(frostMargin.earliest)} the earliest`
+    }.`,
     strip: {
-      early: at(early), width: place(late ?? last).minus(place(early)).toFixed(1), date: at(date),
-      freezes: frost === null ? null : { earliest: at(`${date.slice(0, 4)}-${frost.earliest}`), median: at(`${date.slice(0, 4)}-${frost.median}`) },
+      early: at(early),
+      width: place(late ?? last)
+        .minus(place(early))
+        .toFixed(1),
+      date: at(date),
+      freezes:
+        frost === null
+          ? null
+          : { earliest: at(`${date.slice(0, 4)}-${frost.earliest}`), median: at(`${date.slice(0, 4)}-${frost.median}`) },
     },
   }));
 }

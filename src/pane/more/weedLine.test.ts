@@ -1,7 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { weedLine } from "./weedLine";
 
-const weed = (...sitesLeft: string[][]) => ({ weed: "Waterhemp", resistantTo: [], sitesLeft, seenOn: null, source: { table: "Weeds", row: 1 } });
+const weed = (...sitesLeft: string[][]) => ({
+  weed: "Waterhemp",
+  resistantTo: [],
+  sitesLeft,
+  seenOn: null,
+  source: { table: "Weeds", row: 1 },
+});
 const line = (...sitesLeft: string[][]) => weedLine({ field: "Alder", weeds: [weed(...sitesLeft)] });
 
 describe("the line of a field's weeds", () => {
@@ -14,6 +20,8 @@ describe("the line of a field's weeds", () => {
   });
 
   it("names every weed that is listed", () => {
-    expect(weedLine({ field: "Alder", weeds: [weed(["14"]), { ...weed(), weed: "Foxtail" }] })).toBe("Alder: Waterhemp, one site left in 1 of 1 pass; Foxtail, no pass");
+    expect(weedLine({ field: "Alder", weeds: [weed(["14"]), { ...weed(), weed: "Foxtail" }] })).toBe(
+      "Alder: Waterhemp, one site left in 1 of 1 pass; Foxtail, no pass",
+    );
   });
 });

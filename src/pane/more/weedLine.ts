@@ -8,7 +8,9 @@ export function weedLine({ field, weeds }: Pick<Programme, "field" | "weeds">): 
     const [none, one] = [0, 1].map((left) => sitesLeft.filter((sites) => sites.length === left).length) as [number, number];
     const passes = `${sitesLeft.length} ${sitesLeft.length === 1 ? "pass" : "passes"}`;
     if (none > 0) return `${weed}, no site left in ${none} of ${passes}`;
-    return one > 0 ? `${weed}, one site left in ${one} of ${passes}` : `${weed}, two sites or more in ${sitesLeft.length === 1 ? "its pass" : `all ${passes}`}`;
+    return one > 0
+      ? `${weed}, one site left in ${one} of ${passes}`
+      : `${weed}, two sites or more in ${sitesLeft.length === 1 ? "its pass" : `all ${passes}`}`;
   });
   return `${field}: ${said.join("; ")}`;
 }

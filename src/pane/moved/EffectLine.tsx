@@ -11,7 +11,19 @@ export function EffectLine({ report }: { readonly report: SeasonReport }) {
   const [seen, see] = useState({ reading, words: "" });
   if (reading !== null && reading.report === report && seen.reading !== reading) {
     const change = seen.reading === null ? "none" : changedRow(seen.reading.content, reading.content);
-    see({ reading, words: change === "none" ? seen.words : change === "several" || seen.reading === null ? "" : entryEffect(change, seen.reading.report, report, layer, format) });
+    see({
+      reading,
+      words:
+        change === "none"
+          ? seen.words
+          : change === "several" || seen.reading === null
+            ? ""
+            : entryEffect(change, seen.reading.report, report, layer, format),
+    });
   }
-  return <p className="pn-entry-effect" role="status">{seen.words}</p>;
+  return (
+    <p className="pn-entry-effect" role="status">
+      {seen.words}
+    </p>
+  );
 }

@@ -17,7 +17,7 @@ export function changedRow(before: WorkbookContent, after: WorkbookContent): Cha
   if (before === after) return "none";
   if (before.tables.length !== after.tables.length || !sameRanges(before, after)) return "several";
   const changed = after.tables.map((table, index) => changedIn(before.tables[index]!, table)).filter((each) => each !== "none");
-  return changed.length > 1 ? "several" : changed[0] ?? "none";
+  return changed.length > 1 ? "several" : (changed[0] ?? "none");
 }
 
 function changedIn(before: RawTable, after: RawTable): Changed {
@@ -35,11 +35,14 @@ function changedIn(before: RawTable, after: RawTable): Changed {
 }
 
 /** The rows in which something stands: blank ones at the end come and go with the table's size. */
-const filled = ({ rows }: RawTable): readonly (readonly Cell[])[] => rows.slice(0, rows.findLastIndex((row) => row.some((cell) => said(cell) !== "")) + 1);
+const filled = ({ rows }: RawTable): readonly (readonly Cell[])[] =>
+  rows.slice(0, rows.findLastIndex((row) => row.some((cell) => said(cell) !== "")) + 1);
 const said = (cell: Cell | undefined): string => String(cell ?? "").trim();
-const sameCells = (one: readonly Cell[], other: readonly Cell[]): boolean => Array.from({ length: Math.max(one.length, other.length) }, (_, index) => index).every((index) => said(one[index]) === said(other[index]));
+const sameCells = (one: readonly Cell[], other: readonly Cell[]): boolean =>
+  Array.from({ length: Math.max(one.length, other.length) }, (_, index) => index).every((index) => said(one[index]) === said(other[index]));
 const sameRanges = ({ ranges: one }: WorkbookContent, { ranges: other }: WorkbookContent): boolean =>
-  one.size === other.size && [...one].every(([name, table]) => {
+  one.size === other.size &&
+  [...one].every(([name, table]) => {
     const there = other.get(name);
     return there !== undefined && (there === table || changedIn(table, there) === "none");
   });

@@ -9,11 +9,27 @@ export type ButtonProps = Omit<ComponentProps<"button">, "disabled"> & {
 };
 
 /** A button of the pane: the browser's own, in the pane's look. */
-export function Button({ appearance = "secondary", size = "medium", disabledFocusable = false, type = "button", className = "", onClick, ...rest }: ButtonProps) {
+export function Button({
+  appearance = "secondary",
+  size = "medium",
+  disabledFocusable = false,
+  type = "button",
+  className = "",
+  onClick,
+  ...rest
+}: ButtonProps) {
   const press = (event: MouseEvent<HTMLButtonElement>) => {
     if (disabledFocusable) event.preventDefault();
     else onClick?.(event);
   };
   const look = `pn-button${appearance === "primary" ? " pn-button-main" : ""}${size === "small" ? " pn-button-small" : ""}`;
-  return <button {...rest} type={type} className={`${look} ${className}`.trim()} {...(disabledFocusable && { "aria-disabled": true })} onClick={press} />;
+  return (
+    <button
+      {...rest}
+      type={type}
+      className={`${look} ${className}`.trim()}
+      {...(disabledFocusable && { "aria-disabled": true })}
+      onClick={press}
+    />
+  );
 }

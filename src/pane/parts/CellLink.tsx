@@ -8,5 +8,12 @@ export function CellLink({ at, words }: { readonly at: Place | EntryRef; readonl
   const { jump, watch } = usePane();
   const report = watch.state().reading?.report;
   const cell = report === undefined ? "" : cellOf(report, at);
-  return <><button type="button" className="pn-link" onClick={() => jump(at)}>{words}</button>{cell !== "" && <span className="pn-note"> ({cell})</span>}</>;
+  return (
+    <>
+      <button type="button" className="pn-link" onClick={() => jump(at)}>
+        {words}
+      </button>
+      {cell !== "" && <span className="pn-note"> ({cell})</span>}
+    </>
+  );
 }

@@ -7,7 +7,9 @@ export function Coin({ size }: { readonly size: number }) {
     <svg width={size} height={size} viewBox={`0 0 ${coinBox} ${coinBox}`} aria-hidden="true">
       <circle cx={middle} cy={middle} r={coinRadius} fill={coinCopper} />
       <g transform={`rotate(${tiltDegrees} ${middle} ${middle})`}>
-        {coinStrips.map(({ from, to, colour }) => <path key={from} fill={colour} d={stripPath(from, to)} />)}
+        {coinStrips.map(({ from, to, colour }) => (
+          <path key={from} fill={colour} d={stripPath(from, to)} />
+        ))}
       </g>
     </svg>
   );

@@ -22,11 +22,17 @@ export function Disclosure({ label, aside, look, keeps = false, children }: Disc
   return (
     <div className={`pn-disclosure pn-disclosure-${look}`}>
       <button type="button" className="pn-disclosure-head" aria-expanded={isOpen} {...(isOpen && { "aria-controls": id })} onClick={toggle}>
-        <svg className="pn-chevron" viewBox="0 0 12 12" aria-hidden="true"><path d="M4 2.5 8 6l-4 3.5" /></svg>
+        <svg className="pn-chevron" viewBox="0 0 12 12" aria-hidden="true">
+          <path d="M4 2.5 8 6l-4 3.5" />
+        </svg>
         <span className="pn-disclosure-label">{label}</span>
         {aside !== undefined && <span className="pn-number">{aside}</span>}
       </button>
-      {(isOpen || (keeps && wasOpen)) && <div id={id} className="pn-disclosure-inside" hidden={!isOpen}>{children}</div>}
+      {(isOpen || (keeps && wasOpen)) && (
+        <div id={id} className="pn-disclosure-inside" hidden={!isOpen}>
+          {children}
+        </div>
+      )}
     </div>
   );
 }

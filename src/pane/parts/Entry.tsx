@@ -14,7 +14,18 @@ export type EntryProps = {
 
 /** One labelled box to type in, with what is wrong with it said at the box itself. */
 export const Entry = ({ label, value, change, fault, hint, required = false, type, numeric = false }: EntryProps) => (
-  <Field label={neededLabel(label, required)} required={required} {...(fault !== undefined && { validationMessage: fault })} {...(hint !== undefined && { hint })}>
-    <Input type={type ?? "text"} inputMode={numeric ? "decimal" : undefined} autoComplete="off" value={value} onChange={(_, data) => change(data.value)} />
+  <Field
+    label={neededLabel(label, required)}
+    required={required}
+    {...(fault !== undefined && { validationMessage: fault })}
+    {...(hint !== undefined && { hint })}
+  >
+    <Input
+      type={type ?? "text"}
+      inputMode={numeric ? "decimal" : undefined}
+      autoComplete="off"
+      value={value}
+      onChange={(_, data) => change(data.value)}
+    />
   </Field>
 );

@@ -18,13 +18,18 @@ export function EntryLinks({ entries, teller }: EntryLinksProps) {
       <ul className="pn-entries">
         {shown.map(teller).map(({ ref, place, cell, says }) => (
           <li key={place}>
-            <button type="button" className="pn-link" onClick={() => jump(ref)}>{place}</button>{cell !== "" && <span className="pn-note"> ({cell})</span>}
+            <button type="button" className="pn-link" onClick={() => jump(ref)}>
+              {place}
+            </button>
+            {cell !== "" && <span className="pn-note"> ({cell})</span>}
             {says !== "" && <span> {says}</span>}
           </li>
         ))}
       </ul>
       {shown.length < entries.length && (
-        <button type="button" className="pn-link" onClick={() => setShowsAll(true)}>Show all {entries.length} entries</button>
+        <button type="button" className="pn-link" onClick={() => setShowsAll(true)}>
+          Show all {entries.length} entries
+        </button>
       )}
     </>
   );

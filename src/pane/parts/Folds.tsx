@@ -12,14 +12,25 @@ export function Folds({ folds }: FoldsProps) {
       <p className="pn-fold-heads">
         {folds.map(({ name }) => (
           <button
-            key={name} type="button" className="pn-fold-head" aria-expanded={name === opened} {...(name === opened && { "aria-controls": id })}
+            key={name}
+            type="button"
+            className="pn-fold-head"
+            aria-expanded={name === opened}
+            {...(name === opened && { "aria-controls": id })}
             onClick={() => open(name === opened ? null : name)}
           >
-            <svg className="pn-chevron" viewBox="0 0 12 12" aria-hidden="true"><path d="M4 2.5 8 6l-4 3.5" /></svg>{name}
+            <svg className="pn-chevron" viewBox="0 0 12 12" aria-hidden="true">
+              <path d="M4 2.5 8 6l-4 3.5" />
+            </svg>
+            {name}
           </button>
         ))}
       </p>
-      {shown !== undefined && <div id={id} className="pn-fold">{shown.content()}</div>}
+      {shown !== undefined && (
+        <div id={id} className="pn-fold">
+          {shown.content()}
+        </div>
+      )}
     </div>
   );
 }

@@ -26,10 +26,17 @@ export function KeepButton({ label, entry, done, kept }: KeepButtonProps) {
     setTold(null);
     const entered = await enterInRows(host, what, addsColumn);
     setKeeping(false);
-    setLacks(entered.ok ? null : entered.lacks ?? null);
+    setLacks(entered.ok ? null : (entered.lacks ?? null));
     // The button to add a column goes with its question; the focus stays beside it.
     if (addsColumn) buttons.current?.querySelector("button")?.focus();
-    if (!entered.ok) return setTold({ tone: "failed", text: entered.lacks === undefined ? failureWords(entered.failure, "Nothing was entered.") : `Nothing was entered. ${entered.failure.what} Add it yourself, or let it be added at the table's right end.` });
+    if (!entered.ok)
+      return setTold({
+        tone: "failed",
+        text:
+          entered.lacks === undefined
+            ? failureWords(entered.failure, "Nothing was entered.")
+            : `Nothing was entered. ${entered.failure.what} Add it yourself, or let it be added at the table's right end.`,
+      });
     await watch.refresh();
     kept?.();
     setTold({ tone: "done", text: done(entered.value) });
@@ -37,13 +44,25 @@ export function KeepButton({ label, entry, done, kept }: KeepButtonProps) {
   return (
     <>
       <p ref={buttons} className="pn-buttons">
-        <Button disabledFocusable={isKeeping || entry === null} onClick={() => { if (!isKeeping && entry !== null) keep(entry).catch(fault); }}>
+        <Button
+          disabledFocusable={isKeeping || entry === null}
+          onClick={() => {
+            if (!isKeeping && entry !== null) keep(entry).catch(fault);
+          }}
+        >
           {isKeeping ? "Entering …" : entry === null ? "As it is in the workbook" : label}
         </Button>
       </p>
       <ToldLine told={entry !== null && told?.tone === "done" ? null : told} />
       {entry !== null && lacks !== null && (
-        <p className="pn-buttons"><Button disabledFocusable={isKeeping} onClick={() => { if (!isKeeping) keep(entry, true).catch(fault); }}>{`Add the column ${entry.column} to ${lacks.replaceAll("_", " ")}`}</Button></p>
+        <p className="pn-buttons">
+          <Button
+            disabledFocusable={isKeeping}
+            onClick={() => {
+              if (!isKeeping) keep(entry, true).catch(fault);
+            }}
+          >{`Add the column ${entry.column} to ${lacks.replaceAll("_", " ")}`}</Button>
+        </p>
       )}
     </>
   );

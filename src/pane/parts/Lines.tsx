@@ -4,5 +4,12 @@ export type LinesProps = { readonly lines: readonly { readonly name: string; rea
 
 /** Facts by name, one a line. */
 export const Lines = ({ lines }: LinesProps) => (
-  <dl className="pn-lines">{lines.map(({ name, says }) => <div key={name}><dt>{name}</dt><dd>{says}</dd></div>)}</dl>
+  <dl className="pn-lines">
+    {lines.map(({ name, says }) => (
+      <div key={name}>
+        <dt>{name}</dt>
+        <dd>{says}</dd>
+      </div>
+    ))}
+  </dl>
 );

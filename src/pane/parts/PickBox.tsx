@@ -51,34 +51,60 @@ export function PickBox({ label, isLabelHidden = false, value, choices, fault, r
   };
   return (
     <div className="pn-pickbox">
-      <label htmlFor={id} className={isLabelHidden ? "pn-for-readers" : "pn-box-label"}>{label}{required && !isLabelHidden && <span aria-hidden="true" className="pn-needed">needed</span>}</label>
+      <label htmlFor={id} className={isLabelHidden ? "pn-for-readers" : "pn-box-label"}>
+        {label}
+        {required && !isLabelHidden && (
+          <span aria-hidden="true" className="pn-needed">
+            needed
+          </span>
+        )}
+      </label>
       <input
-        id={id} className="pn-input" role="combobox" inputMode={isNumber ? "decimal" : undefined} aria-autocomplete="list" aria-expanded={shows} autoComplete="off" value={value} required={required}
-        {...(shows && { "aria-controls": `${id}-list` })} {...(shows && active >= 0 && { "aria-activedescendant": `${id}-${active}` })}
+        id={id}
+        className="pn-input"
+        role="combobox"
+        inputMode={isNumber ? "decimal" : undefined}
+        aria-autocomplete="list"
+        aria-expanded={shows}
+        autoComplete="off"
+        value={value}
+        required={required}
+        {...(shows && { "aria-controls": `${id}-list` })}
+        {...(shows && active >= 0 && { "aria-activedescendant": `${id}-${active}` })}
         {...(said !== undefined && { "aria-invalid": true, "aria-describedby": `${id}-fault` })}
         onChange={({ target }) => {
           change(target.value);
           setOpen(!isNumber);
           setActive(target.value.trim() === "" ? -1 : 0);
         }}
-        onKeyDown={onKeyDown} onBlur={() => setOpen(false)}
+        onKeyDown={onKeyDown}
+        onBlur={() => setOpen(false)}
         onClick={() => {
           setOpen(true);
           setActive(-1);
         }}
       />
-      {said !== undefined && <p id={`${id}-fault`} className="pn-box-fault">{said}</p>}
+      {said !== undefined && (
+        <p id={`${id}-fault`} className="pn-box-fault">
+          {said}
+        </p>
+      )}
       {shows && (
         <ul id={`${id}-list`} role="listbox" aria-label={label} className="pn-choices">
           {found.map((choice, index) => (
             <li
-              key={choice} id={`${id}-${index}`} role="option" aria-selected={index === active}
+              key={choice}
+              id={`${id}-${index}`}
+              role="option"
+              aria-selected={index === active}
               // Pressed, not clicked: a click would come after the box has lost the focus and closed its list.
               onMouseDown={(event) => {
                 event.preventDefault();
                 take(choice);
               }}
-            >{choice}</li>
+            >
+              {choice}
+            </li>
           ))}
         </ul>
       )}

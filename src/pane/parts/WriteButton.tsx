@@ -40,16 +40,32 @@ export function WriteButton({ label, sheets, hold, after = "", isMain = false, o
     const toWrite = report === undefined ? [] : sheets().map((sheet) => spelledSheet(sheet, report));
     const written = await outcome(() => host.write(toWrite));
     setWriting(false);
-    setMade(written.ok ? written.value[0] ?? null : null);
-    setTold(written.ok ? { tone: "done", text: writtenWords(toWrite, written.value, after) } : { tone: "failed", text: failureWords(written.failure, "Nothing was written.") });
+    setMade(written.ok ? (written.value[0] ?? null) : null);
+    setTold(
+      written.ok
+        ? { tone: "done", text: writtenWords(toWrite, written.value, after) }
+        : { tone: "failed", text: failureWords(written.failure, "Nothing was written.") },
+    );
   };
   return (
     <>
       <p className="pn-buttons">
-        <Button appearance={isMain ? "primary" : "secondary"} disabledFocusable={isWriting} onClick={() => { if (!isWriting) write().catch(fault); }}>
+        <Button
+          appearance={isMain ? "primary" : "secondary"}
+          disabledFocusable={isWriting}
+          onClick={() => {
+            if (!isWriting) write().catch(fault);
+          }}
+        >
           {isWriting ? "Writing …" : label}
         </Button>
-        {opens && made !== null && <Button onClick={() => { show(made).catch(fault); }}>{`Open “${made}”`}</Button>}
+        {opens && made !== null && (
+          <Button
+            onClick={() => {
+              show(made).catch(fault);
+            }}
+          >{`Open “${made}”`}</Button>
+        )}
       </p>
       <ToldLine told={told} />
     </>
@@ -71,5 +87,12 @@ export function writtenWords(sheets: readonly ResultSheet[], used: readonly stri
   const taken = sheets.filter(({ name }, index) => / \(\d+\)$/.test(used[index]!) && used[index] !== name).map(({ name }) => `“${name}”`);
   const renamed = taken.length === 0 ? "" : ` The name ${taken.join(" and ")} was taken by a sheet of your own.`;
   const list = names.length === 1 ? names[0]! : `${names.slice(0, -1).join(", ")} and ${names.at(-1)!}`;
-  return `${names.length === 1 ? "The sheet" : "The sheets"} ${list} ${names.length === 1 ? "was" : "were"} written${after === "" ? "" : ` ${after}`}. Our earlier ones of the same name were made again; a sheet of your own is never touched.${renamed}`;
+  return (
+    `${names.length === 1 ? "The sheet" : "The sheets"} ` +
+    `${list} ${names.length === 1 ? "was" : "were"} ` +
+    `written${after === "" ? "" : ` ${after}`}. Our ` +
+    `earlier ones of the same name were made again; a sheet ` +
+    `of your own ` +
+    `is never touched.${renamed}`
+  );
 }

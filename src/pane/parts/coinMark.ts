@@ -10,7 +10,9 @@ export const faceRadius = 25;
 export const tiltDegrees = 24;
 /** Each strip from left to right, from the coin's middle. The cuts are a pixel wide in the smallest icon. */
 export const coinStrips = [
-  { from: -faceRadius, to: -9, colour: "#f0cbaa" }, { from: -4, to: 9, colour: "#e0a474" }, { from: 14, to: faceRadius, colour: "#c9793f" },
+  { from: -faceRadius, to: -9, colour: "#f0cbaa" },
+  { from: -4, to: 9, colour: "#e0a474" },
+  { from: 14, to: faceRadius, colour: "#c9793f" },
 ] as const;
 
 /** The outline of a strip of the face before it leans: two cuts, and the rim above and below. */
@@ -22,5 +24,10 @@ export function stripPath(from: number, to: number): string {
 }
 
 /** The mark as an SVG file. */
-export const coinSvg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${coinBox} ${coinBox}"><circle cx="${middle}" cy="${middle}" r="${coinRadius}" fill="${coinCopper}"/>`
-  + `<g transform="rotate(${tiltDegrees} ${middle} ${middle})">${coinStrips.map(({ from, to, colour }) => `<path fill="${colour}" d="${stripPath(from, to)}"/>`).join("")}</g></svg>\n`;
+export const coinSvg =
+  `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 ` +
+  `0 ${coinBox} ${coinBox}"><circle cx="${middle}" ` +
+  `cy="${middle}" ` +
+  `r="${coinRadius}" fill="${coinCopper}"/>` +
+  `<g transform="rotate(${tiltDegrees} ${middle} ` +
+  `${middle})">${coinStrips.map(({ from, to, colour }) => `<path fill="${colour}" d="${stripPath(from, to)}"/>`).join("")}</g></svg>\n`;

@@ -38,10 +38,14 @@ function tellers(season: Season, format: Format): ReadonlyMap<string, () => stri
   const { quantity, amount, areaUnit, areaName } = format;
   tell(season.crops, (crop) => words(crop.name, `expected price ${amount(crop.price)} per ${crop.yieldUnit}`));
   tell(season.fields, (field) => words(field.name, `${quantity(field.area)} ${areaUnit}`, field.tenure));
-  tell(season.items, (item) => words(item.name, item.planPricePerPack === null ? null : `plan price ${amount(item.planPricePerPack)} per ${item.packName}`));
+  tell(season.items, (item) =>
+    words(item.name, item.planPricePerPack === null ? null : `plan price ${amount(item.planPricePerPack)} per ${item.packName}`),
+  );
   tell(season.bills ?? [], (row) => words(row.paidOn, row.name, amount(row.amount)));
   tell(season.purchases, (row) => words(row.date, row.item, `${quantity(row.quantity)} ${unitOf(row.item)}`, amount(row.amount)));
-  tell(season.applications, (row) => words(row.date, targetName(row.target), row.item, `${quantity(row.rate)} ${unitOf(row.item)} per ${areaName}`, row.status));
+  tell(season.applications, (row) =>
+    words(row.date, targetName(row.target), row.item, `${quantity(row.rate)} ${unitOf(row.item)} per ${areaName}`, row.status),
+  );
   tell(season.operations, (row) => words(row.date, targetName(row.target), row.operation, operationCost(row.cost, format), row.status));
   tell(season.otherCosts, (row) => words(row.item, `${amount(row.amount)} ${row.basis}`));
   tell(season.sales, (row) => words(row.date, row.kind, `${quantity(row.quantity)} at ${amount(row.price)}`));
@@ -51,9 +55,13 @@ function tellers(season: Season, format: Format): ReadonlyMap<string, () => stri
 
 function operationCost(cost: Season["operations"][number]["cost"], { amount, areaName, quantity }: Format): string {
   switch (cost.basis) {
-    case "per acre": return `${amount(cost.rate)} per ${areaName}`;
-    case "per hour": return `${quantity(cost.hours)} h at ${amount(cost.rate)}`;
-    case "lump sum": return `${amount(cost.rate)} in all`;
-    case "machine": return cost.machine;
+    case "per acre":
+      return `${amount(cost.rate)} per ${areaName}`;
+    case "per hour":
+      return `${quantity(cost.hours)} h at ${amount(cost.rate)}`;
+    case "lump sum":
+      return `${amount(cost.rate)} in all`;
+    case "machine":
+      return cost.machine;
   }
 }

@@ -15,7 +15,8 @@ export function typedNumber(text: string, decimalComma: boolean): Decimal | null
 }
 
 /** A number as it would be typed, to begin a box with: in a workbook of decimal commas a point would be taken for thousands. */
-export const typedAs = (value: Decimal, decimalComma: boolean): string => (decimalComma ? value.toFixed().replace(".", ",") : value.toFixed());
+export const typedAs = (value: Decimal, decimalComma: boolean): string =>
+  decimalComma ? value.toFixed().replace(".", ",") : value.toFixed();
 
 export type Wanted = { readonly needed?: boolean; readonly aboveZero?: boolean; readonly mayBeNegative?: boolean };
 
@@ -23,7 +24,10 @@ export type Wanted = { readonly needed?: boolean; readonly aboveZero?: boolean; 
 export class Typed<Name extends string> {
   readonly faults: { [N in Name]?: string } = {};
 
-  constructor(private readonly draft: { readonly [N in Name]?: string }, private readonly decimalComma: boolean) {}
+  constructor(
+    private readonly draft: { readonly [N in Name]?: string },
+    private readonly decimalComma: boolean,
+  ) {}
 
   /** The number in a box, zero or more unless it may be negative; `null` where it is blank or no such number. */
   number(name: Name, { needed = false, aboveZero = false, mayBeNegative = false }: Wanted = {}): Decimal | null {

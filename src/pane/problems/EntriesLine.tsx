@@ -11,7 +11,9 @@ export function EntriesLine({ report }: { readonly report: SeasonReport }) {
   if (words === "") return null;
   return (
     <button type="button" className="pn-entries-line" onClick={() => showProblems(null)}>
-      <WarningMark /><span>{words}</span><span className="pn-entries-show">Show</span>
+      <WarningMark />
+      <span>{words}</span>
+      <span className="pn-entries-show">Show</span>
     </button>
   );
 }

@@ -22,22 +22,50 @@ export function EntriesPage({ report, problemsOf }: PageProps) {
           {grade === "check" && groups[index - 1]?.grade !== grade && <p className="pn-grade">{gradeTitles[grade]}</p>}
           <section className="pn-card" aria-label={grade === "fix" ? `Entries to fix in ${table}` : `To check in ${table}`}>
             <h3>{table}</h3>
-            <ul className="pn-problems">{problems.map((problem) => <ProblemLine key={problem.key} table={table} problem={problem} />)}</ul>
+            <ul className="pn-problems">
+              {problems.map((problem) => (
+                <ProblemLine key={problem.key} table={table} problem={problem} />
+              ))}
+            </ul>
           </section>
         </Fragment>
       ))}
-      {more > 0 && <Button onClick={() => setMost(most + atATime)}>{`Show ${format.count(Math.min(more, atATime))} of ${format.count(more)} more`}</Button>}
+      {more > 0 && (
+        <Button
+          onClick={() => setMost(most + atATime)}
+        >{`Show ${format.count(Math.min(more, atATime))} of ${format.count(more)} more`}</Button>
+      )}
     </>
   );
 }
 
-function ProblemLine({ table, problem: { where, cell, what, found, remedy, at, other, takesIn, readsAs } }: { readonly table: string; readonly problem: ProblemView }) {
+function ProblemLine({
+  table,
+  problem: { where, cell, what, found, remedy, at, other, takesIn, readsAs },
+}: {
+  readonly table: string;
+  readonly problem: ProblemView;
+}) {
   const { jump } = usePane();
   return (
     <li>
-      <p><button type="button" className="pn-link" onClick={() => jump(at)}><span className="pn-unseen">{table}, </span>{where}</button>{cell !== "" && <span className="pn-note"> ({cell})</span>}{what}</p>
+      <p>
+        <button type="button" className="pn-link" onClick={() => jump(at)}>
+          <span className="pn-unseen">{table}, </span>
+          {where}
+        </button>
+        {cell !== "" && <span className="pn-note"> ({cell})</span>}
+        {what}
+      </p>
       {found !== "" && <p>Found: “{found}”</p>}
-      {other !== null && <p>See also <button type="button" className="pn-link" onClick={() => jump(other.at)}>{other.words}</button></p>}
+      {other !== null && (
+        <p>
+          See also{" "}
+          <button type="button" className="pn-link" onClick={() => jump(other.at)}>
+            {other.words}
+          </button>
+        </p>
+      )}
       <p className="pn-remedy">{remedy}</p>
       {takesIn !== null && <TakeRowsIn table={at.table} label={takesIn} />}
       {readsAs !== null && <ReadTableAs table={at.table} own={readsAs} />}

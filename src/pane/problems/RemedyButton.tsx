@@ -22,5 +22,9 @@ export function RemedyButton({ label, of, mend }: RemedyProps) {
     tell({ tone: "done", text: mended.value });
     await watch.refresh();
   };
-  return <Button size="small" disabledFocusable={isBusy} aria-label={`${label}: ${of}`} onClick={() => void press().catch(fault)}>{label}</Button>;
+  return (
+    <Button size="small" disabledFocusable={isBusy} aria-label={`${label}: ${of}`} onClick={() => void press().catch(fault)}>
+      {label}
+    </Button>
+  );
 }

@@ -4,7 +4,8 @@ import type { Outcome } from "../failure";
 import { usePane } from "../paneContext";
 import { RemedyButton } from "./RemedyButton";
 
-const said = <Value,>(done: Outcome<Value>, words: (value: Value) => string): Outcome<string> => (done.ok ? { ok: true, value: words(done.value) } : done);
+const said = <Value,>(done: Outcome<Value>, words: (value: Value) => string): Outcome<string> =>
+  done.ok ? { ok: true, value: words(done.value) } : done;
 
 /** Takes the entries below a table into it, as one step to undo. */
 export function TakeRowsIn({ table, label }: { readonly table: string; readonly label: string }) {

@@ -43,15 +43,26 @@ export type ProblemsView = {
 };
 
 /** @param most so many are listed; the rest are counted in `more` */
-export function problemsView(report: Pick<SeasonReport, "problems" | "problemsOf" | "placeOf">, of: Subject | null, { count, words }: Pick<Format, "count" | "words">, most = Infinity): ProblemsView {
+export function problemsView(
+  report: Pick<SeasonReport, "problems" | "problemsOf" | "placeOf">,
+  of: Subject | null,
+  { count, words }: Pick<Format, "count" | "words">,
+  most = Infinity,
+): ProblemsView {
   const [fix, check] = [toFix(report.problems), toCheck(report.problems)];
   const concerned = of === null ? [...fix, ...check] : report.problemsOf(of);
   const shown = concerned.slice(0, most);
   return {
-    summary: [summary(concerned.length - (of === null ? check.length : 0), fix.length, of, count), checks(of === null ? check.length : 0, count)].join(""),
+    summary: [
+      summary(concerned.length - (of === null ? check.length : 0), fix.length, of, count),
+      checks(of === null ? check.length : 0, count),
+    ].join(""),
     isPart: of !== null && concerned.length < report.problems.length,
     more: concerned.length - shown.length,
-    groups: groups(shown).map(({ problems, ...group }) => ({ ...group, problems: problems.map((problem, index) => problemView(problem, index, report, words)) })),
+    groups: groups(shown).map(({ problems, ...group }) => ({
+      ...group,
+      problems: problems.map((problem, index) => problemView(problem, index, report, words)),
+    })),
   };
 }
 
@@ -67,7 +78,7 @@ function groups(problems: readonly Problem[]) {
 }
 
 const checks = (number: number, count: Format["count"]): string =>
-  (number === 0 ? "" : ` ${count(number)} to check: counted as ${number === 1 ? "it stands" : "they stand"}.`);
+  number === 0 ? "" : ` ${count(number)} to check: counted as ${number === 1 ? "it stands" : "they stand"}.`;
 
 function problemView(problem: Problem, index: number, places: Places, ours: Format["words"]): ProblemView {
   const { at, found, other } = problem;
@@ -76,10 +87,22 @@ function problemView(problem: Problem, index: number, places: Places, ours: Form
   // What the grower typed stays as it was typed.
   const say = (told: string) => around(told, found, ours);
   const after = at.row !== undefined && what.startsWith(words) ? what.slice(words.length) : `: ${what}`;
-  return { key: `${index} ${problem.code}`, where: ours(where(at)), cell: cellOf(places, at), what: say(after), found: what.includes(found) ? "" : found, remedy: say(remedy), at, other: other === undefined ? null : { words: ours(placeWords(other)), at: other }, takesIn: takesInWords(problem), readsAs: problem.code === "table-almost" ? found : null };
+  return {
+    key: `${index} ${problem.code}`,
+    where: ours(where(at)),
+    cell: cellOf(places, at),
+    what: say(after),
+    found: what.includes(found) ? "" : found,
+    remedy: say(remedy),
+    at,
+    other: other === undefined ? null : { words: ours(placeWords(other)), at: other },
+    takesIn: takesInWords(problem),
+    readsAs: problem.code === "table-almost" ? found : null,
+  };
 }
 
-const takesInWords = ({ code, found }: Problem): string | null => (code === "rows-below" ? (found === "1" ? "Take it in" : `Take the ${found} entries in`) : null);
+const takesInWords = ({ code, found }: Problem): string | null =>
+  code === "rows-below" ? (found === "1" ? "Take it in" : `Take the ${found} entries in`) : null;
 
 function where({ row, column }: Place): string {
   if (row !== undefined) return column === undefined ? `entry ${row}` : `entry ${row}, ${column}`;
@@ -89,6 +112,11 @@ function where({ row, column }: Place): string {
 function summary(shown: number, all: number, of: Subject | null, count: Format["count"]): string {
   if (all === 0 && (of === null || shown === 0)) return "Nothing to fix: every entry was understood.";
   const entries = `${count(all)} ${all === 1 ? "entry" : "entries"} to fix`;
-  if (of === null || of.of === "farm") return all === 1 ? `${entries}. Figures that it touches are incomplete until it is put right.` : `${entries}. Figures that they touch are incomplete until they are put right.`;
-  return shown === 0 ? `No entry to fix touches ${subjectName(of)} any more.` : `${count(shown)} of ${entries} ${shown === 1 ? "touches" : "touch"} ${subjectName(of)}.`;
+  if (of === null || of.of === "farm")
+    return all === 1
+      ? `${entries}. Figures that it touches are incomplete until it is put right.`
+      : `${entries}. Figures that they touch are incomplete until they are put right.`;
+  return shown === 0
+    ? `No entry to fix touches ${subjectName(of)} any more.`
+    : `${count(shown)} of ${entries} ${shown === 1 ? "touches" : "touch"} ${subjectName(of)}.`;
 }

@@ -66,9 +66,16 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
     const after = await watch.refresh();
     setAdding(false);
     const lost = added.value.length === 0 ? "" : ` The table has no column for ${added.value.join(", ")}, which was not written.`;
-    setResult(after.ok
-      ? { tone: "done", text: `The purchase was added.${lost} ${whatChanged(before.report, after.value.report, { layer, format, item: itemNamed(items, draft.item) })}` }
-      : { tone: "failed", text: `The purchase was added,${lost} but the workbook could not be read again. ${after.failure.what}` });
+    setResult(
+      after.ok
+        ? {
+            tone: "done",
+            text:
+              `The purchase was added.${lost} ` +
+              `${whatChanged(before.report, after.value.report, { layer, format, item: itemNamed(items, draft.item) })}`,
+          }
+        : { tone: "failed", text: `The purchase was added,${lost} but the workbook could not be read again. ${after.failure.what}` },
+    );
     form.current?.querySelector<HTMLInputElement>("[role=combobox]")?.focus();
   };
   const submit = (event: FormEvent) => {
@@ -85,8 +92,17 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
   const text = (field: PurchaseField, label: string, more: { required?: boolean; type?: "date"; numeric?: boolean } = {}) => {
     const message = shownFault(field);
     return (
-      <Field label={neededLabel(label, more.required ?? false)} required={more.required ?? false} {...(message !== undefined && { validationMessage: message })}>
-        <Input type={more.type ?? "text"} inputMode={more.numeric ? "decimal" : undefined} value={draft[field]} onChange={(_, { value }) => change(field)(value)} />
+      <Field
+        label={neededLabel(label, more.required ?? false)}
+        required={more.required ?? false}
+        {...(message !== undefined && { validationMessage: message })}
+      >
+        <Input
+          type={more.type ?? "text"}
+          inputMode={more.numeric ? "decimal" : undefined}
+          value={draft[field]}
+          onChange={(_, { value }) => change(field)(value)}
+        />
       </Field>
     );
   };
@@ -96,7 +112,13 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
     const message = shownFault(field) ?? (draft.over !== "" || draft.kind !== "" ? faults[field] : undefined);
     return (
       <Field label={neededLabel(label, !hasItems)} required={!hasItems} {...(message !== undefined && { validationMessage: message })}>
-        <Select value={draft[field]} onChange={(_, { value }) => change(field)(value)}>{choices.map(([value, words]) => <option key={value} value={value}>{words}</option>)}</Select>
+        <Select value={draft[field]} onChange={(_, { value }) => change(field)(value)}>
+          {choices.map(([value, words]) => (
+            <option key={value} value={value}>
+              {words}
+            </option>
+          ))}
+        </Select>
       </Field>
     );
   };
@@ -104,32 +126,60 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
   const blankOver = !hasItems ? "choose" : item?.charged === "as used" || item === null ? "where it is used" : "as the item is charged";
   const target = (
     <div className="pn-pair">
-      {choose("over", hasItems ? "Only for" : "For", [["", blankOver], ["all", "all fields"], ...targets.map((name) => [name, name] as const)])}
-      {choose("kind", "Kind", [["", hasItems ? "the item's own" : "choose"], ...billKinds.map((kind) => [kind, format.words(kind)] as const)])}
+      {choose("over", hasItems ? "Only for" : "For", [
+        ["", blankOver],
+        ["all", "all fields"],
+        ...targets.map((name) => [name, name] as const),
+      ])}
+      {choose("kind", "Kind", [
+        ["", hasItems ? "the item's own" : "choose"],
+        ...billKinds.map((kind) => [kind, format.words(kind)] as const),
+      ])}
     </div>
   );
 
   return (
     <form ref={form} className="pn-form" onSubmit={submit} noValidate aria-label="What did you buy?">
-      <PickBox label="Item" required value={draft.item} choices={items.map(({ name }) => name)} fault={shownFault("item")} change={change("item")} />
+      <PickBox
+        label="Item"
+        required
+        value={draft.item}
+        choices={items.map(({ name }) => name)}
+        fault={shownFault("item")}
+        change={change("item")}
+      />
       {faults.item !== undefined && draft.item.trim() !== "" && wasTried && (
-        <button type="button" className="pn-link" onClick={() => jump({ table: "Items" })}>Go to Items</button>
+        <button type="button" className="pn-link" onClick={() => jump({ table: "Items" })}>
+          Go to Items
+        </button>
       )}
       {hasItems ? (
         <>
           <div className="pn-pair">
             {text("quantity", "Quantity", { required: draft.over === "", numeric: true })}
-            <Field label={neededLabel("Unit", draft.over === "")} required={draft.over === ""} {...(shownFault("unit") !== undefined && { validationMessage: shownFault("unit")! })}>
+            <Field
+              label={neededLabel("Unit", draft.over === "")}
+              required={draft.over === ""}
+              {...(shownFault("unit") !== undefined && { validationMessage: shownFault("unit")! })}
+            >
               <Select value={draft.unit} disabled={units.length === 0} onChange={(_, { value }) => change("unit")(value)}>
                 {units.length === 0 && <option value="">item first</option>}
-                {units.map((unit) => <option key={unit} value={unit}>{unit}</option>)}
+                {units.map((unit) => (
+                  <option key={unit} value={unit}>
+                    {unit}
+                  </option>
+                ))}
               </Select>
             </Field>
           </div>
           <div className="pn-pair">
             <PickBox
-              label={draft.unit === "" ? "Price per unit" : `Price per ${draft.unit}`} isNumber value={draft.price} choices={last === null ? [] : [typedAs(last.price, decimalComma)]}
-              fault={shownFault("price")} change={change("price")}
+              label={draft.unit === "" ? "Price per unit" : `Price per ${draft.unit}`}
+              isNumber
+              value={draft.price}
+              choices={last === null ? [] : [typedAs(last.price, decimalComma)]}
+              fault={shownFault("price")}
+              change={change("price")}
             />
             {text("amount", "or amount in all", { numeric: true })}
           </div>
@@ -138,22 +188,43 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
         <>
           {target}
           {text("amount", "Amount in all", { required: true, numeric: true })}
-          <p className="pn-note">It counts against what is budgeted there for that kind. Once your items stand in the table Items, bills go in by pack and unit too.</p>
+          <p className="pn-note">
+            It counts against what is budgeted there for that kind. Once your items stand in the table Items, bills go in by pack and unit
+            too.
+          </p>
         </>
       )}
-      {last !== null && <p className="pn-note">Last {format.quantity(last.price)} a {draft.unit}, {format.day(last.date)}: press ↓ and Enter in the price to take it.</p>}
+      {last !== null && (
+        <p className="pn-note">
+          Last {format.quantity(last.price)} a {draft.unit}, {format.day(last.date)}: press ↓ and Enter in the price to take it.
+        </p>
+      )}
       {text("date", "Date", { required: true, type: "date" })}
       <Disclosure look="line" label={hasItems ? "More boxes: freight, what it is for, supplier" : "More boxes: freight, supplier"} keeps>
-        <div className="pn-pair">{text("freight", "Freight", { numeric: true })}{text("rebate", "Rebate", { numeric: true })}</div>
+        <div className="pn-pair">
+          {text("freight", "Freight", { numeric: true })}
+          {text("rebate", "Rebate", { numeric: true })}
+        </div>
         {hasItems && target}
         {hasItems && draft.over !== "" && <p className="pn-note">Charged there directly, by acres, and never stock.</p>}
         {text("supplier", "Supplier")}
         {text("paidOn", "Paid on", { type: "date" })}
         {text("note", "Note")}
       </Disclosure>
-      <output className="pn-says">{says}{perPack !== null && item !== null && <> <strong>{againstPlan(perPack, item.planPricePerPack, item.packName, format)}</strong></>}{says !== "" && effect !== "" && <> {effect}</>}</output>
+      <output className="pn-says">
+        {says}
+        {perPack !== null && item !== null && (
+          <>
+            {" "}
+            <strong>{againstPlan(perPack, item.planPricePerPack, item.packName, format)}</strong>
+          </>
+        )}
+        {says !== "" && effect !== "" && <> {effect}</>}
+      </output>
       {wasTried && row === null && <p className="pn-fault">{notYet(faults)}</p>}
-      <Button type="submit" appearance="primary" disabledFocusable={isAdding}>{isAdding ? "Adding …" : "Add the purchase"}</Button>
+      <Button type="submit" appearance="primary" disabledFocusable={isAdding}>
+        {isAdding ? "Adding …" : "Add the purchase"}
+      </Button>
       <div aria-live="polite">{result !== null && <p className={`pn-result pn-result-${result.tone}`}>{result.text}</p>}</div>
     </form>
   );

@@ -4,7 +4,9 @@ import { PurchaseForm, type PurchaseFormProps } from "./PurchaseForm";
 export function PurchasePart({ report, layer }: PurchaseFormProps) {
   return (
     <section className="pn-card pn-purchase" aria-labelledby="pn-what-bought">
-      <header><h3 id="pn-what-bought">What did you buy?</h3></header>
+      <header>
+        <h3 id="pn-what-bought">What did you buy?</h3>
+      </header>
       <PurchaseForm report={report} layer={layer} />
     </section>
   );

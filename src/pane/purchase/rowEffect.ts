@@ -13,7 +13,10 @@ export function againstPlan(paid: Money, plan: Money | null, pack: string, forma
   return `Plan price ${format.money(plan)} a ${pack}: ${differs}.`;
 }
 
-/** "Corn 425.69 → 428.79 an acre, price needed 2.38 → 2.40." for every crop that moves, by the same reading that follows when it is added. */
+/**
+ * "Corn 425.69 → 428.79 an acre, price needed 2.38 → 2.40." for every crop that moves, by the same reading that follows when it
+ * is added.
+ */
 export function rowEffect(before: SeasonReport, after: SeasonReport, layer: Layer, format: Format): string {
   const crops = after.figures.crops.flatMap(({ crop, outlook }) => {
     const old = before.figures.crops.find((each) => each.crop === crop)?.outlook;
@@ -21,9 +24,17 @@ export function rowEffect(before: SeasonReport, after: SeasonReport, layer: Laye
     const [from, to] = [old.costPerArea.layers[layer], outlook.costPerArea.layers[layer]];
     if (shownMoney(from).eq(shownMoney(to))) return [];
     const [needed, needs] = [format.priceNeeded(old.breakEvenPrice[layer]), format.priceNeeded(outlook.breakEvenPrice[layer])];
-    return [`${crop} ${format.money(from)} → ${format.money(to)} an ${format.areaName}, price needed ${needed === needs ? `${needs} stays` : `${needed} → ${needs}`}`.replace(" an hectare", " a hectare")];
+    return [
+      (
+        `${crop} ${format.money(from)} → ${format.money(to)} ` +
+        `an ${format.areaName}, price needed ` +
+        `${needed === needs ? `${needs} stays` : `${needed} → ${needs}`}`
+      ).replace(" an hectare", " a hectare"),
+    ];
   });
-  const found = after.problems.filter(({ code, at }) => !before.problems.some((each) => each.code === code && each.at.table === at.table && each.at.row === at.row)).length;
+  const found = after.problems.filter(
+    ({ code, at }) => !before.problems.some((each) => each.code === code && each.at.table === at.table && each.at.row === at.row),
+  ).length;
   const told = found === 0 ? "" : ` ${found === 1 ? "One entry" : `${found} entries`} to fix or to check would come with it.`;
-  return `${crops.length === 0 ? `No cost per ${format.areaName} moves by a cent (${layerCosts[layer]}).` : `${crops.join("; ")} (${layerCosts[layer]}).`}${told}`;
+  return `${crops.length === 0 ? `No cost per ${format.areaName} moves ` + `by a cent (${layerCosts[layer]}).` : `${crops.join("; ")} (${layerCosts[layer]}).`}${told}`;
 }

@@ -11,13 +11,19 @@ import { tableNamed } from "../commands/tableNamed";
 const purchases = inputTables.find(({ name }) => name === "Purchases")!;
 
 /** What the row's cells would hold, by heading. */
-export const purchaseCells = (row: EntryRow): readonly (readonly [string, Cell])[] => [...row].map(([heading, entry]) => [heading, cellOf(entry)]);
+export const purchaseCells = (row: EntryRow): readonly (readonly [string, Cell])[] =>
+  [...row].map(([heading, entry]) => [heading, cellOf(entry)]);
 
 /** @returns `null` where purchases are read from a range of the grower's own, to which nothing is added */
 export function withPurchase(content: WorkbookContent, row: ReturnType<typeof purchaseCells>): WorkbookContent | null {
   const there = tableNamed(content, "Purchases");
   if (there === null && findTables(content).tables.has("Purchases")) return null;
-  const table = there ?? { name: purchases.name, headers: purchases.columns.map(({ heading }) => heading), rows: [], body: { sheet: purchases.name, row: 1, column: 0 } };
+  const table = there ?? {
+    name: purchases.name,
+    headers: purchases.columns.map(({ heading }) => heading),
+    rows: [],
+    body: { sheet: purchases.name, row: 1, column: 0 },
+  };
   const entries = new Map(row.map(([heading, cell]) => [plainHeading(heading), cell]));
   const cells = table.headers.map((heading) => entries.get(plainHeading(heading)) ?? "");
   // A row that was made beforehand and stands blank is where the host would write.
@@ -27,4 +33,5 @@ export function withPurchase(content: WorkbookContent, row: ReturnType<typeof pu
   return { ...content, tables: [...content.tables.filter((each) => each !== there), { ...table, rows }] };
 }
 
-const cellOf = (entry: Entry): Cell => (typeof entry === "string" ? entry : entry instanceof Decimal ? Number(entry.toFixed()) : (entry as { readonly day: string }).day);
+const cellOf = (entry: Entry): Cell =>
+  typeof entry === "string" ? entry : entry instanceof Decimal ? Number(entry.toFixed()) : (entry as { readonly day: string }).day;

@@ -50,13 +50,24 @@ export function CropCard({ crop, layer, report, teller, isOpen }: CropCardProps)
   return (
     <section className="pn-card pn-crop" aria-labelledby={heading}>
       <header>
-        <h3 id={heading}>{block.crop}</h3><span className="pn-note">{block.area}</span>
+        <h3 id={heading}>{block.crop}</h3>
+        <span className="pn-note">{block.area}</span>
         <strong className={block.isHigher ? "pn-since pn-cost-text" : "pn-since"}>{block.since}</strong>
       </header>
-      <p className="pn-main pn-crop-main"><span className="pn-figure">{block.figure}</span> <span className="pn-unit">{block.unit}</span></p>
+      <p className="pn-main pn-crop-main">
+        <span className="pn-figure">{block.figure}</span> <span className="pn-unit">{block.unit}</span>
+      </p>
       <Incomplete of={subject} problems={ofLayer(report.problemsOf(subject), layer).length} />
-      <p>{block.covers} {block.lacks !== "" && <strong className="pn-loss">{block.lacks}</strong>}</p>
-      {isOpen ? closer : <Disclosure look="line" label={`More on ${block.crop}`}>{closer}</Disclosure>}
+      <p>
+        {block.covers} {block.lacks !== "" && <strong className="pn-loss">{block.lacks}</strong>}
+      </p>
+      {isOpen ? (
+        closer
+      ) : (
+        <Disclosure look="line" label={`More on ${block.crop}`}>
+          {closer}
+        </Disclosure>
+      )}
     </section>
   );
 }
@@ -69,11 +80,25 @@ function AllLayers({ crop, layer, report }: Pick<CropCardProps, "crop" | "layer"
     <>
       <p className="pn-note">{view.restsOn}</p>
       {view.notPlanned !== "" && <p className="pn-note">{view.notPlanned}</p>}
-      {[...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].map((words) => <p key={words} className="pn-note">{words}</p>)}
+      {[...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].map((words) => (
+        <p key={words} className="pn-note">
+          {words}
+        </p>
+      ))}
       <FigureTable caption={`${view.crop}, ${layerCosts[layer]}, ${format.currency}`} columns={view.stages} rows={view.rows} />
       <FigureTable caption={`Cost, ${format.perArea}`} corner="layer" columns={view.stages} rows={view.byLayer} />
-      <FigureTable caption={`Break-even price, ${format.currency} per ${crop.yieldUnit}, projected`} corner="at yield" columns={columns} rows={prices} />
-      <FigureTable caption={`Break-even yield, ${crop.yieldUnit} per ${format.areaName}, projected`} corner="at price" columns={columns} rows={yields} />
+      <FigureTable
+        caption={`Break-even price, ${format.currency} per ${crop.yieldUnit}, projected`}
+        corner="at yield"
+        columns={columns}
+        rows={prices}
+      />
+      <FigureTable
+        caption={`Break-even yield, ${crop.yieldUnit} per ${format.areaName}, projected`}
+        corner="at price"
+        columns={columns}
+        rows={yields}
+      />
       <FigureTable caption={`Net return, ${format.perArea}, projected`} corner="yield, price" columns={columns} rows={net} />
     </>
   );
@@ -86,7 +111,12 @@ function Sales({ crop, layer, teller }: Pick<CropCardProps, "crop" | "layer" | "
     <>
       <dl className="pn-lines">
         {lines.map(({ name, figure, unit }) => (
-          <div key={name}><dt>{name}</dt><dd><span className="pn-number">{figure}</span> {unit}</dd></div>
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>
+              <span className="pn-number">{figure}</span> {unit}
+            </dd>
+          </div>
         ))}
       </dl>
       {note !== "" && <p>{note}</p>}

@@ -15,20 +15,38 @@ export function FarmStrip({ report }: { readonly report: SeasonReport }) {
     <section className="pn-card pn-farm" aria-label="Whole farm">
       <header className="pn-farm-head">
         <span>Left over, {format.currency}</span>
-        <select className="pn-select" aria-label="After which cost" value={layer} onChange={({ target }) => chooseLayer(target.value as Layer)}>
-          {layers.map((each) => <option key={each} value={each}>after {layerCosts[each]}</option>)}
+        <select
+          className="pn-select"
+          aria-label="After which cost"
+          value={layer}
+          onChange={({ target }) => chooseLayer(target.value as Layer)}
+        >
+          {layers.map((each) => (
+            <option key={each} value={each}>
+              after {layerCosts[each]}
+            </option>
+          ))}
         </select>
       </header>
       <p className="pn-main pn-farm-main">
         <span className={view.isLoss ? "pn-figure pn-loss" : "pn-figure"}>{view.leftOver}</span>
-        <span className="pn-note">{view.isLoss && <strong className="pn-loss">short, </strong>}{view.sincePlan}</span>
+        <span className="pn-note">
+          {view.isLoss && <strong className="pn-loss">short, </strong>}
+          {view.sincePlan}
+        </span>
       </p>
       <Incomplete of={{ of: "farm" }} problems={ofLayer(toFix(report.problems), layer).length} />
       <svg className="pn-farm-bar" viewBox="0 0 100 12" preserveAspectRatio="none" aria-hidden="true">
-        <rect className="pn-bar-income" x="0" y="1" height="10" width={view.bar.income} /><rect className="pn-bar-cost" x="0" y="1" height="10" width={view.bar.cost} />
+        <rect className="pn-bar-income" x="0" y="1" height="10" width={view.bar.income} />
+        <rect className="pn-bar-cost" x="0" y="1" height="10" width={view.bar.cost} />
       </svg>
-      <p className="pn-ends pn-note"><span>{view.cost}</span><span>{view.income}</span></p>
-      <p><strong>{view.short}</strong> {view.loan}</p>
+      <p className="pn-ends pn-note">
+        <span>{view.cost}</span>
+        <span>{view.income}</span>
+      </p>
+      <p>
+        <strong>{view.short}</strong> {view.loan}
+      </p>
     </section>
   );
 }

@@ -13,12 +13,25 @@ export function FigureTable({ caption, corner, columns, rows }: FigureTableProps
   return (
     <table className="pn-table">
       <caption>{caption}</caption>
-      <thead><tr>{corner === undefined ? <td /> : <th scope="col">{corner}</th>}{columns.map((column) => <th key={column} scope="col" className="pn-number">{column}</th>)}</tr></thead>
+      <thead>
+        <tr>
+          {corner === undefined ? <td /> : <th scope="col">{corner}</th>}
+          {columns.map((column) => (
+            <th key={column} scope="col" className="pn-number">
+              {column}
+            </th>
+          ))}
+        </tr>
+      </thead>
       <tbody>
         {rows.map(({ name, cells }) => (
           <tr key={name}>
             <th scope="row">{name}</th>
-            {cells.map((cell, index) => <td key={columns[index]} className="pn-number">{cell}</td>)}
+            {cells.map((cell, index) => (
+              <td key={columns[index]} className="pn-number">
+                {cell}
+              </td>
+            ))}
           </tr>
         ))}
       </tbody>

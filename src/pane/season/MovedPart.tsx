@@ -15,14 +15,30 @@ export function MovedPart({ crop, layer, teller }: MovedPartProps) {
   if (view === null) return null;
   return (
     <div className="pn-moved">
-      <p className="pn-ends"><span>What moved net after {layerCosts[layer]}, {format.currency}/{format.areaUnit}</span><strong className="pn-number">{view.total}</strong></p>
+      <p className="pn-ends">
+        <span>
+          What moved net after {layerCosts[layer]}, {format.currency}/{format.areaUnit}
+        </span>
+        <strong className="pn-number">{view.total}</strong>
+      </p>
       <ul className="pn-tree">
-        {view.lines.map((line) => <Moved key={line.words} line={line} teller={teller} />)}
+        {view.lines.map((line) => (
+          <Moved key={line.words} line={line} teller={teller} />
+        ))}
         {view.rest !== null && (
           <li>
-            {view.rest.lines.length === 0 ? <p className="pn-ends"><span>{view.rest.words}</span><span className="pn-number">{view.rest.amount}</span></p> : (
+            {view.rest.lines.length === 0 ? (
+              <p className="pn-ends">
+                <span>{view.rest.words}</span>
+                <span className="pn-number">{view.rest.amount}</span>
+              </p>
+            ) : (
               <Disclosure look="line" label={view.rest.words} aside={view.rest.amount}>
-                <ul className="pn-tree">{view.rest.lines.map((line) => <Moved key={line.words} line={line} teller={teller} />)}</ul>
+                <ul className="pn-tree">
+                  {view.rest.lines.map((line) => (
+                    <Moved key={line.words} line={line} teller={teller} />
+                  ))}
+                </ul>
               </Disclosure>
             )}
           </li>
@@ -37,9 +53,18 @@ function Moved({ line, teller }: { readonly line: MovedLine; readonly teller: En
   const { open } = usePane();
   return (
     <li>
-      <Disclosure look="line" label={line.words} aside={<span className={line.isLoss ? "pn-cost-text" : "pn-gain-text"}>{line.amount}</span>}>
-        {line.entries.length > 0 ? <EntryLinks entries={line.entries} teller={teller} />
-          : <button type="button" className="pn-link" onClick={() => open("fields")}>It differs field by field: see Fields</button>}
+      <Disclosure
+        look="line"
+        label={line.words}
+        aside={<span className={line.isLoss ? "pn-cost-text" : "pn-gain-text"}>{line.amount}</span>}
+      >
+        {line.entries.length > 0 ? (
+          <EntryLinks entries={line.entries} teller={teller} />
+        ) : (
+          <button type="button" className="pn-link" onClick={() => open("fields")}>
+            It differs field by field: see Fields
+          </button>
+        )}
       </Disclosure>
     </li>
   );

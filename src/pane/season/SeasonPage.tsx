@@ -21,10 +21,14 @@ export function SeasonPage({ report }: PageProps) {
   const shown = useMemo(() => mostTold(crops, layer), [crops, layer]);
   return (
     <>
-      {crops.length === 0 ? <NoCrops report={report} /> : (
+      {crops.length === 0 ? (
+        <NoCrops report={report} />
+      ) : (
         <>
           <FarmStrip report={report} />
-          {crops.map((crop, index) => <CropCard key={crop.crop} crop={crop} layer={layer} report={report} teller={teller} isOpen={index === shown} />)}
+          {crops.map((crop, index) => (
+            <CropCard key={crop.crop} crop={crop} layer={layer} report={report} teller={teller} isOpen={index === shown} />
+          ))}
           <FinerLine season={report.season} tables={report.tablesFound} />
         </>
       )}
@@ -50,10 +54,18 @@ function NoCrops({ report }: Pick<PageProps, "report">) {
       <h3>No crop has a field yet</h3>
       <p>Enter a crop in the table Crops and a field of it in the table Fields; its cost per area appears here at once.</p>
       <Incomplete of={{ of: "farm" }} problems={report.problemsOf({ of: "farm" }).length} />
-      {missing.length > 0 && <p className="pn-buttons"><MakeTables tables={missing} label={`Make ${missing.map(({ sheet }) => sheet).join(" and ")}`} isMain /></p>}
+      {missing.length > 0 && (
+        <p className="pn-buttons">
+          <MakeTables tables={missing} label={`Make ${missing.map(({ sheet }) => sheet).join(" and ")}`} isMain />
+        </p>
+      )}
       {there.length > 0 && (
         <p className="pn-buttons">
-          {there.map(({ name, sheet }) => <button key={name} type="button" className="pn-link" onClick={() => jump({ table: name })}>Go to {sheet}</button>)}
+          {there.map(({ name, sheet }) => (
+            <button key={name} type="button" className="pn-link" onClick={() => jump({ table: name })}>
+              Go to {sheet}
+            </button>
+          ))}
         </p>
       )}
     </section>

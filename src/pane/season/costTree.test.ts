@@ -17,11 +17,20 @@ describe("the way down from a cost", () => {
     const seed = costTree(corn, "outlook", "cash", format).kinds.find(({ kind }) => kind === "seed")!;
     expect(seed.fields.map(({ field, area, perArea }) => [field, area, perArea])).toEqual([
       // 34,000 ÷ 80,000 bags at 268; 33,000 ÷ 80,000 bags at 268.
-      ["Mill Road", "120 ac", "113.90"], ["Long Eighty", "78.5 ac", "110.55"],
+      ["Mill Road", "120 ac", "113.90"],
+      ["Long Eighty", "78.5 ac", "110.55"],
     ]);
-    expect(seed.fields[0]!.costs).toEqual([{
-      name: "Corn seed A", perArea: "113.90", amount: "13,668.00 USD", entries: [{ table: "Applications", row: 1 }, { table: "Purchases", row: 1 }],
-    }]);
+    expect(seed.fields[0]!.costs).toEqual([
+      {
+        name: "Corn seed A",
+        perArea: "113.90",
+        amount: "13,668.00 USD",
+        entries: [
+          { table: "Applications", row: 1 },
+          { table: "Purchases", row: 1 },
+        ],
+      },
+    ]);
   });
 
   it("shows the plan from the plan's entries alone", () => {
@@ -30,9 +39,23 @@ describe("the way down from a cost", () => {
   });
 
   it("says which kinds of a final nobody has billed", () => {
-    const line = { over: { all: true as const }, kind: "seed" as const, amount: new Decimal("120"), basis: "per acre" as const, paidOn: null, operatorCostShare: share("1"), allIn: false, source: { table: "Budget", row: 1 } };
-    const done = seasonFigures(seasonOf({ fields: [field("Home", "100", "200", { harvestDone: { on: null } })], harvest: [load("Home", "20000")], budget: [line] })).crops[0]!;
-    expect((["outlook", "final"] as const).map((stage) => costTree(done, stage, "cash", format).kinds.map(({ words }) => words))).toEqual([["seed"], ["seed, no bill yet"]]);
+    const line = {
+      over: { all: true as const },
+      kind: "seed" as const,
+      amount: new Decimal("120"),
+      basis: "per acre" as const,
+      paidOn: null,
+      operatorCostShare: share("1"),
+      allIn: false,
+      source: { table: "Budget", row: 1 },
+    };
+    const done = seasonFigures(
+      seasonOf({ fields: [field("Home", "100", "200", { harvestDone: { on: null } })], harvest: [load("Home", "20000")], budget: [line] }),
+    ).crops[0]!;
+    expect((["outlook", "final"] as const).map((stage) => costTree(done, stage, "cash", format).kinds.map(({ words }) => words))).toEqual([
+      ["seed"],
+      ["seed, no bill yet"],
+    ]);
   });
 
   it("charges a cost that moves with yield on the operator's crop", () => {
@@ -76,7 +99,10 @@ describe("the full layer of a crop", () => {
     });
     // 20 on Low alone are 10 an acre of the crop; 50 of land on Home are 25.
     const tree = costTree(seasonFigures(season).crops[0]!, "outlook", "full", format);
-    expect(tree.kinds.map(({ kind, perArea, fields }) => [kind, perArea, fields.map((each) => each.field).join()])).toEqual([["term interest", "10.00", "Low"], ["land charge", "25.00", "Home"]]);
+    expect(tree.kinds.map(({ kind, perArea, fields }) => [kind, perArea, fields.map((each) => each.field).join()])).toEqual([
+      ["term interest", "10.00", "Low"],
+      ["land charge", "25.00", "Home"],
+    ]);
     expect(tree.total).toBe("35.00");
   });
 });

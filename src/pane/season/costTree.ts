@@ -10,8 +10,20 @@ import type { Format } from "../format";
 
 /** What one cost comes to in one field. `entries` are told without repeats. */
 export type CostLine = { readonly name: string; readonly perArea: string; readonly amount: string; readonly entries: readonly EntryRef[] };
-export type FieldLine = { readonly field: string; readonly area: string; readonly perArea: string; /** Against the plan, signed; empty where nothing moved. */ readonly change: string; readonly costs: readonly CostLine[] };
-export type KindLine = { readonly kind: Kind; /** With its mark where some of it rests on an unchecked coefficient. */ readonly words: string; readonly perArea: string; /** Against the plan, signed; empty where nothing moved. */ readonly change: string; readonly fields: readonly FieldLine[] };
+export type FieldLine = {
+  readonly field: string;
+  readonly area: string;
+  readonly perArea: string;
+  /** Against the plan, signed; empty where nothing moved. */ readonly change: string;
+  readonly costs: readonly CostLine[];
+};
+export type KindLine = {
+  readonly kind: Kind;
+  /** With its mark where some of it rests on an unchecked coefficient. */ readonly words: string;
+  readonly perArea: string;
+  /** Against the plan, signed; empty where nothing moved. */ readonly change: string;
+  readonly fields: readonly FieldLine[];
+};
 
 export type CostTree = {
   readonly kinds: readonly KindLine[];
@@ -23,7 +35,13 @@ export type CostTree = {
 export const atStage = <Figures>(of: { plan: Figures; outlook: Figures; final: Figures | null }, stage: Stage): Figures =>
   (stage === "final" ? of.final : of[stage]) ?? of.outlook;
 
-export function costTree(crop: CropFigures, stage: Stage, layer: Layer, format: Format, words: (kind: Kind) => string = (kind) => kind): CostTree {
+export function costTree(
+  crop: CropFigures,
+  stage: Stage,
+  layer: Layer,
+  format: Format,
+  words: (kind: Kind) => string = (kind) => kind,
+): CostTree {
   const { costPerArea: costs, interestInFull } = atStage<Budget>(crop, stage);
   // Term interest stays in the full layer of fields for which no capital is charged.
   const staying = layer === "full" && !interestInFull.isZero() ? "term interest" : null;
@@ -31,28 +49,37 @@ export function costTree(crop: CropFigures, stage: Stage, layer: Layer, format: 
   const kindsHere = kinds.filter((kind) => countsIn(kind, layer) || kind === staying);
   return {
     total: format.money(costs.layers[layer]),
-    kinds: kindsHere.filter((kind) => costs.byKind.has(kind)).map((kind) => ({
-      kind, words: `${format.words(words(kind))}${unbilled.has(kind) ? noBillYet : ""}`,
-      perArea: format.money(kind === staying ? interestInFull : costs.byKind.get(kind)!),
-      change: changeWords(kind === staying ? crop.plan.interestInFull : crop.plan.costPerArea.byKind.get(kind) ?? zero, kind === staying ? interestInFull : costs.byKind.get(kind)!, format),
-      fields: crop.fields.flatMap((field) => {
-        const figures = atStage<StageFigures>(field, stage);
-        return kind === staying && figures.chargesCapital ? [] : fieldLine(field, figures, kind, format);
-      }),
-    })),
+    kinds: kindsHere
+      .filter((kind) => costs.byKind.has(kind))
+      .map((kind) => ({
+        kind,
+        words: `${format.words(words(kind))}${unbilled.has(kind) ? noBillYet : ""}`,
+        perArea: format.money(kind === staying ? interestInFull : costs.byKind.get(kind)!),
+        change: changeWords(
+          kind === staying ? crop.plan.interestInFull : (crop.plan.costPerArea.byKind.get(kind) ?? zero),
+          kind === staying ? interestInFull : costs.byKind.get(kind)!,
+          format,
+        ),
+        fields: crop.fields.flatMap((field) => {
+          const figures = atStage<StageFigures>(field, stage);
+          return kind === staying && figures.chargesCapital ? [] : fieldLine(field, figures, kind, format);
+        }),
+      })),
   };
 }
 
 function fieldLine(field: FieldFigures, { budget, charges }: StageFigures, kind: Kind, format: Format): readonly FieldLine[] {
   const cost = budget.costPerArea.byKind.get(kind);
   if (cost === undefined) return [];
-  return [{
-    field: field.field,
-    area: `${format.quantity(field.area)} ${format.areaUnit}`,
-    perArea: format.money(cost),
-    change: changeWords(field.plan.budget.costPerArea.byKind.get(kind) ?? zero, cost, format),
-    costs: charges.filter((charge) => charge.kind === kind).map((charge) => costLine(charge, budget, format)),
-  }];
+  return [
+    {
+      field: field.field,
+      area: `${format.quantity(field.area)} ${format.areaUnit}`,
+      perArea: format.money(cost),
+      change: changeWords(field.plan.budget.costPerArea.byKind.get(kind) ?? zero, cost, format),
+      costs: charges.filter((charge) => charge.kind === kind).map((charge) => costLine(charge, budget, format)),
+    },
+  ];
 }
 
 const changeWords = (planned: Decimal, now: Decimal, format: Format): string => {
@@ -61,9 +88,15 @@ const changeWords = (planned: Decimal, now: Decimal, format: Format): string => 
 };
 
 function costLine({ name, amount, perUnit, entries }: Charge, budget: Budget, format: Format): CostLine {
-  const perArea = costPerArea({
-    fixed: moneyPerArea(amount.div(budget.area)), moving: perUnit, operatorShare: budget.operatorShare, otherIncome: budget.otherIncomePerArea,
-  }, budget.yields.used);
+  const perArea = costPerArea(
+    {
+      fixed: moneyPerArea(amount.div(budget.area)),
+      moving: perUnit,
+      operatorShare: budget.operatorShare,
+      otherIncome: budget.otherIncomePerArea,
+    },
+    budget.yields.used,
+  );
   const places = new Map(entries.map((entry) => [`${entry.table}\n${entry.row}`, entry]));
   return { name, perArea: format.money(perArea), amount: format.amount(perArea.times(budget.area)), entries: [...places.values()] };
 }

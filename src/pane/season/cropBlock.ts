@@ -35,17 +35,25 @@ export function cropBlock(crop: CropFigures, layer: Layer, season: Pick<Season, 
   const change = format.change(planned, cost);
   const entry = season.crops.find(({ name }) => name === crop.crop);
   const { goal, proven } = now.yields;
-  const named = (...marks: readonly (readonly [string, string | null])[]) => marks.flatMap(([name, says]) => (says === null ? [] : [`${name} ${says}`])).join(", ");
-  const known = (value: Decimal | null | undefined, write: (value: Decimal | null) => string) => (value === null || value === undefined ? null : write(value));
+  const named = (...marks: readonly (readonly [string, string | null])[]) =>
+    marks.flatMap(([name, says]) => (says === null ? [] : [`${name} ${says}`])).join(", ");
+  const known = (value: Decimal | null | undefined, write: (value: Decimal | null) => string) =>
+    value === null || value === undefined ? null : write(value);
   const bounds = named(["low", known(entry?.lowPrice, format.money)], ["high", known(entry?.highPrice, format.money)]);
   return {
-    crop: crop.crop, area: `${format.quantity(crop.area)} ${format.areaUnit}`,
-    figure: format.money(cost), unit: `${format.perArea}, ${layerCosts[layer]}, ${stageWord(crop)}`,
-    since: change === "no change" ? "as planned" : `${change} since plan`, isHigher: cost.gt(planned),
+    crop: crop.crop,
+    area: `${format.quantity(crop.area)} ${format.areaUnit}`,
+    figure: format.money(cost),
+    unit: `${format.perArea}, ${layerCosts[layer]}, ${stageWord(crop)}`,
+    since: change === "no change" ? "as planned" : `${change} since plan`,
+    isHigher: cost.gt(planned),
     ...paysWords(now, crop.yieldUnit, format),
-    price: priceLine(crop, now, entry, format), yield: yieldLine(crop, now, format),
+    price: priceLine(crop, now, entry, format),
+    yield: yieldLine(crop, now, format),
     priceCaption: `Price, ${format.currency} per ${crop.yieldUnit}${bounds === "" ? "" : `: ${bounds}`}`,
-    yieldCaption: `Yield, ${crop.yieldUnit} per ${format.areaName}: ${named(["goal", format.yield(goal)], ["proven", known(proven, format.yield)])}`,
+    yieldCaption:
+      `Yield, ${crop.yieldUnit} per ${format.areaName}: ` +
+      `${named(["goal", format.yield(goal)], ["proven", known(proven, format.yield)])}`,
   };
 }
 
@@ -55,18 +63,28 @@ const landKinds: ReadonlySet<Kind> = new Set<Kind>(["cash rent", "land tax", "la
 function paysWords(budget: Budget, unit: string, format: Format): Pick<CropBlock, "covers" | "lacks"> {
   const price = shownMoney(budget.price);
   const needs = layers.map((layer) => ({ layer, needed: budget.breakEvenPrice[layer] }));
-  if (needs.every(({ needed }) => needed === null)) return { covers: "", lacks: "No price covers the cost: there is no crop of your own to sell." };
+  if (needs.every(({ needed }) => needed === null))
+    return { covers: "", lacks: "No price covers the cost: there is no crop of your own to sell." };
   const short = needs.filter(({ needed }) => needed === null || shownPriceNeeded(needed).gt(price));
   const says = `${format.money(price)} a ${unit === "bu" ? "bushel" : unit}`;
   if (short.length === 0) {
     const kinds = kindsIn("cashNeed").filter((kind) => budget.costPerArea.byKind.has(kind));
     if (kinds.every((kind) => landKinds.has(kind))) {
-      return { covers: `${kinds.length === 0 ? "No cost is entered yet" : "Only land is entered yet"}: seed, fertilizer, crop protection, fuel and work are missing.`, lacks: "" };
+      return {
+        covers:
+          `${kinds.length === 0 ? "No cost is entered yet" : "Only land is entered yet"}: ` +
+          `seed, fertilizer, crop ` +
+          `protection, fuel and work are missing.`,
+        lacks: "",
+      };
     }
     return { covers: `${says} covers every layer.`, lacks: "" };
   }
   const lacks = short.map(({ layer, needed }) => `${layerCosts[layer]} ${format.priceNeeded(needed)}`).join(", ");
-  return { covers: `${says} covers ${short.length === layers.length ? "no layer" : covered(short.map(({ layer }) => layer))}.`, lacks: `Needed for ${lacks}.` };
+  return {
+    covers: `${says} covers ${short.length === layers.length ? "no layer" : covered(short.map(({ layer }) => layer))}.`,
+    lacks: `Needed for ${lacks}.`,
+  };
 }
 
 /** "all but full cost", "operating and cash cost". */
@@ -76,28 +94,58 @@ function covered(short: readonly Layer[]): string {
   return left.map((layer, index) => (index === left.length - 1 ? layerCosts[layer] : layerNames[layer])).join(" and ");
 }
 
-function priceLine({ crop, yieldUnit }: CropFigures, now: Budget, entry: Season["crops"][number] | undefined, format: Format): NeedLine | null {
+function priceLine(
+  { crop, yieldUnit }: CropFigures,
+  now: Budget,
+  entry: Season["crops"][number] | undefined,
+  format: Format,
+): NeedLine | null {
   const needs = layers.flatMap((layer) => {
     const value = now.breakEvenPrice[layer];
-    return value === null ? [] : [{ name: layer, value: shownPriceNeeded(value), words: `${layerNames[layer]} ${format.priceNeeded(value)}`, isShort: shownPriceNeeded(value).gt(shownMoney(now.price)) }];
+    return value === null
+      ? []
+      : [
+          {
+            name: layer,
+            value: shownPriceNeeded(value),
+            words: `${layerNames[layer]} ${format.priceNeeded(value)}`,
+            isShort: shownPriceNeeded(value).gt(shownMoney(now.price)),
+          },
+        ];
   });
   const [low, high] = [entry?.lowPrice ?? null, entry?.highPrice ?? null];
   const marks = [
     { name: "expected", value: now.price, words: `expected ${format.money(now.price)}` },
-    ...(low === null ? [] : [{ name: "low", value: low, words: `low ${format.money(low)}` }]), ...(high === null ? [] : [{ name: "high", value: high, words: `high ${format.money(high)}` }]),
+    ...(low === null ? [] : [{ name: "low", value: low, words: `low ${format.money(low)}` }]),
+    ...(high === null ? [] : [{ name: "high", value: high, words: `high ${format.money(high)}` }]),
   ];
-  return needLine(`Price of ${crop}, ${format.currency} per ${yieldUnit}`, needs, marks, low === null && high === null ? null : { low: low ?? now.price, high: high ?? now.price });
+  return needLine(
+    `Price of ${crop}, ${format.currency} per ${yieldUnit}`,
+    needs,
+    marks,
+    low === null && high === null ? null : { low: low ?? now.price, high: high ?? now.price },
+  );
 }
 
 function yieldLine({ crop, yieldUnit, final }: CropFigures, now: Budget, format: Format): NeedLine | null {
   const { goal, used, proven } = now.yields;
   const needs = layers.flatMap((layer) => {
     const value = now.breakEvenYield[layer];
-    return value === null ? [] : [{ name: layer, value: shownYieldNeeded(value), words: `${layerNames[layer]} ${format.yieldNeeded(value)}`, isShort: shownYieldNeeded(value).gt(shownYield(used)) }];
+    return value === null
+      ? []
+      : [
+          {
+            name: layer,
+            value: shownYieldNeeded(value),
+            words: `${layerNames[layer]} ${format.yieldNeeded(value)}`,
+            isShort: shownYieldNeeded(value).gt(shownYield(used)),
+          },
+        ];
   });
   const word = final === null ? "projected" : "harvested";
   const marks = [
-    { name: word, value: used, words: `${word} ${format.yield(used)}` }, { name: "goal", value: goal, words: `goal ${format.yield(goal)}` },
+    { name: word, value: used, words: `${word} ${format.yield(used)}` },
+    { name: "goal", value: goal, words: `goal ${format.yield(goal)}` },
     ...(proven === null ? [] : [{ name: "proven", value: proven, words: `proven ${format.yield(proven)}` }]),
   ];
   return needLine(`Yield of ${crop}, ${yieldUnit} per ${format.areaName}`, needs, marks, null);

@@ -40,7 +40,11 @@ export function cropView(crop: CropFigures, layer: Layer, format: Format): CropV
   return {
     crop: crop.crop,
     notPlanned: notPlannedWords(crop, layer, format),
-    restsOn: `at ${yieldNames[harvestedOr(newest, crop)]} ${format.yield(now.yields.used)} ${unit} per ${areaName} and expected price ${amount(now.price)} per ${unit}`,
+    restsOn:
+      `at ${yieldNames[harvestedOr(newest, crop)]} ` +
+      `${format.yield(now.yields.used)} ${unit} per ${areaName} ` +
+      `and expected ` +
+      `price ${amount(now.price)} per ${unit}`,
     stages: stages.map((stage) => stageNames[stage]),
     rows: [
       row(`Yield, ${unit} per ${areaName}`, (budget) => format.yield(budget.yields.used)),
@@ -49,8 +53,12 @@ export function cropView(crop: CropFigures, layer: Layer, format: Format): CropV
       row(`Break-even price, per ${unit}`, (budget) => priceNeeded(budget.breakEvenPrice[layer])),
       row(`Expected price, per ${unit}`, (budget) => money(budget.price)),
       row(`Break-even yield, ${unit} per ${areaName}`, (budget) => yieldNeeded(budget.breakEvenYield[layer])),
-      row(`Net return per ${areaName}${crop.sales.sold.isZero() ? "" : ", at the price entered"}`, (budget) => money(budget.netPerArea[layer])),
-      ...(crop.sales.sold.isZero() ? [] : [{ name: "with what is sold", cells: stages.map((stage) => money(crop.sales.withSold[stage]?.netPerArea[layer] ?? null)) }]),
+      row(`Net return per ${areaName}${crop.sales.sold.isZero() ? "" : ", at the price entered"}`, (budget) =>
+        money(budget.netPerArea[layer]),
+      ),
+      ...(crop.sales.sold.isZero()
+        ? []
+        : [{ name: "with what is sold", cells: stages.map((stage) => money(crop.sales.withSold[stage]?.netPerArea[layer] ?? null)) }]),
     ],
     byLayer: layers.map((each) => row(layerNames[each], (budget) => money(budget.costPerArea.layers[each]))),
   };
@@ -63,7 +71,10 @@ function notPlannedWords(crop: CropFigures, layer: Layer, { money, perArea }: Fo
   const all = notPlanned(crop, layer);
   if (all.length === 0) return "";
   const whole = sum(all.map(({ amount }) => amount)).div(crop.area);
-  const first = all.slice(0, named).map(({ name, amount }) => `${name} ${money(amount.div(crop.area))}`).join(", ");
+  const first = all
+    .slice(0, named)
+    .map(({ name, amount }) => `${name} ${money(amount.div(crop.area))}`)
+    .join(", ");
   const more = all.length > named ? ` and ${all.length - named} more, ${money(whole)} in all` : "";
   return `Not in the plan, ${perArea}: ${first}${more}.`;
 }
@@ -88,10 +99,12 @@ export function breakEvenView({ outlook }: CropFigures, format: Format): BreakEv
   return {
     columns: layers.map((layer) => layerNames[layer]),
     prices: firstOf("yieldOf").map((each) => ({
-      name: `${yieldOfNames[each.yieldOf]} ${format.yield(each.yield)}`, cells: cells(each.breakEvenPrice, format.priceNeeded),
+      name: `${yieldOfNames[each.yieldOf]} ${format.yield(each.yield)}`,
+      cells: cells(each.breakEvenPrice, format.priceNeeded),
     })),
     yields: firstOf("priceOf").map((each) => ({
-      name: `${each.priceOf} ${format.money(each.price)}`, cells: cells(each.breakEvenYield, format.yieldNeeded),
+      name: `${each.priceOf} ${format.money(each.price)}`,
+      cells: cells(each.breakEvenYield, format.yieldNeeded),
     })),
     net: all.map((each) => ({ name: `${yieldOfNames[each.yieldOf]}, ${each.priceOf}`, cells: cells(each.netPerArea, format.money) })),
   };

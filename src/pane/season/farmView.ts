@@ -28,9 +28,11 @@ export function farmView(report: SeasonReport, layer: Layer, format: Format): Fa
   const longer = income.gt(cost) ? income : cost;
   const part = (of: typeof income) => (longer.lte("0") ? "0" : of.div(longer).times("100").toFixed(1));
   return {
-    leftOver: format.whole(left), isLoss: left.isNegative(),
+    leftOver: format.whole(left),
+    isLoss: left.isNegative(),
     sincePlan: moved.isZero() ? "as planned" : `${format.whole(moved.abs())} ${moved.isNegative() ? "less" : "more"} than planned`,
-    cost: `${layerCosts[layer]} ${format.whole(cost)}`, income: `income ${format.whole(income)}`,
+    cost: `${layerCosts[layer]} ${format.whole(cost)}`,
+    income: `income ${format.whole(income)}`,
     bar: { cost: part(cost), income: part(income) },
     short: shortWords(now, layer, format),
     loan: loanWords(report, format),
@@ -41,10 +43,16 @@ export function farmView(report: SeasonReport, layer: Layer, format: Format): Fa
 function shortWords({ crops }: ReturnType<typeof farmFigures>, layer: Layer, format: Format): string {
   const shortOf = (of: Layer) => crops.filter(({ leftOver }) => leftOver[of].isNegative());
   const here = shortOf(layer);
-  if (here.length > 0) return `Short of ${layerCosts[layer]}: ${here.map(({ crop, leftOver }) => `${crop} by ${format.whole(leftOver[layer].neg())}`).join(", ")}.`;
+  if (here.length > 0)
+    return (
+      `Short of ${layerCosts[layer]}: ` +
+      `${here.map(({ crop, leftOver }) => `${crop} by ${format.whole(leftOver[layer].neg())}`).join(", ")}.`
+    );
   const other = layers.find((each) => each !== layer && shortOf(each).length > 0);
   if (other === undefined) return "No crop falls short of any layer.";
-  return `Every crop covers its ${layerCosts[layer]}. Short of ${layerCosts[other]}: ${shortOf(other).map(({ crop }) => crop).join(", ")}.`;
+  return `Every crop covers its ${layerCosts[layer]}. Short of ${layerCosts[other]}: ${shortOf(other)
+    .map(({ crop }) => crop)
+    .join(", ")}.`;
 }
 
 function loanWords(report: SeasonReport, format: Format): string {

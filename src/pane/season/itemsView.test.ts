@@ -12,8 +12,17 @@ describe("the items", () => {
     const view = itemsView(items, format);
     // Seed: 34,000 × 120 ÷ 80,000 = 51 used, 33,000 × 78.5 ÷ 80,000 = 32.38 needed, 70 bought: 13.38 short at 268.
     expect(view.items[0]).toMatchObject({
-      item: "Corn seed A", price: "bag, average 268.00 USD", bought: "70", used: "51", needed: "32.38", short: "13.38", left: "0",
-      isShort: true, shortCost: "short, will cost 3,586.18 USD", paid: "paid 268.00, planned 268.00: as planned", isDear: false,
+      item: "Corn seed A",
+      price: "bag, average 268.00 USD",
+      bought: "70",
+      used: "51",
+      needed: "32.38",
+      short: "13.38",
+      left: "0",
+      isShort: true,
+      shortCost: "short, will cost 3,586.18 USD",
+      paid: "paid 268.00, planned 268.00: as planned",
+      isDear: false,
       // 70 ÷ 83.38
       boughtPart: 84,
     });
@@ -33,7 +42,12 @@ describe("the items", () => {
   });
 
   it("say when nothing is short", () => {
-    expect(itemsView(items.filter(({ short }) => short.isZero()), format).summary).toBe("Everything that the plan still needs is bought.");
+    expect(
+      itemsView(
+        items.filter(({ short }) => short.isZero()),
+        format,
+      ).summary,
+    ).toBe("Everything that the plan still needs is bought.");
   });
 });
 
@@ -42,15 +56,18 @@ describe("the grain sales", () => {
     const { lines, note, entries } = salesView(crops[0]!, "cash", format);
     // 195 × 120 + 185 × 78.5 = 37,922.5 bu; (425.6901 × 198.5 − 12,000 × 4.62) ÷ 25,922.5 = 1.1210, rounded up.
     expect(lines.map(({ name, figure, unit }) => [name, figure, unit])).toEqual([
-      ["Sold and contracted", "12,000", "bu"], ["Average price", "4.62", "USD per bu"], ["Unsold of the projected crop", "25,922.5", "bu"],
-      ["Price needed on unsold bushels, cash cost", "1.13", "USD per bu"], ["Expected price", "4.35", "USD per bu"],
+      ["Sold and contracted", "12,000", "bu"],
+      ["Average price", "4.62", "USD per bu"],
+      ["Unsold of the projected crop", "25,922.5", "bu"],
+      ["Price needed on unsold bushels, cash cost", "1.13", "USD per bu"],
+      ["Expected price", "4.35", "USD per bu"],
     ]);
     expect(note).toBe("");
     expect(entries).toEqual([{ table: "Sales", row: 1 }]);
   });
 
   it("say when more is sold than there will be", () => {
-    const sales = { ...crops[0]!.sales, unsold: crops[0]!.sales.unsold.neg() as typeof crops[0]["sales"]["unsold"] };
+    const sales = { ...crops[0]!.sales, unsold: crops[0]!.sales.unsold.neg() as (typeof crops)[0]["sales"]["unsold"] };
     const { lines, note } = salesView({ ...crops[0]!, sales }, "cash", format);
     expect(lines[2]).toEqual({ name: "Sold beyond the projected crop", figure: "25,922.5", unit: "bu" });
     expect(note).toContain("More is sold");

@@ -32,7 +32,11 @@ export type ItemView = {
   readonly entries: readonly EntryRef[];
 };
 
-export type ItemsView = { readonly summary: string; /** What the shortfall costs in all. */ readonly cost: string; readonly items: readonly ItemView[] };
+export type ItemsView = {
+  readonly summary: string;
+  /** What the shortfall costs in all. */ readonly cost: string;
+  readonly items: readonly ItemView[];
+};
 
 export function itemsView(items: readonly ItemFigures[], format: Format): ItemsView {
   const short = items.filter((item) => item.short.gt("0"));
@@ -41,9 +45,14 @@ export function itemsView(items: readonly ItemFigures[], format: Format): ItemsV
   const unknown = unpriced === 0 ? "" : `, and ${unpriced} without a price`;
   return {
     cost: short.length === 0 ? "" : `${cost}${unknown}`,
-    summary: short.length === 0
-      ? "Everything that the plan still needs is bought."
-      : `${short.length} of ${items.length} ${items.length === 1 ? "item is" : "items are"} short; buying the rest will cost ${cost}${unknown}.`,
+    summary:
+      short.length === 0
+        ? "Everything that the plan still needs is bought."
+        : `${short.length} of ${items.length} ` +
+          `${items.length === 1 ? "item is" : "items are"} ` +
+          `short; buying ` +
+          `the rest will ` +
+          `cost ${cost}${unknown}.`,
     items: items.map((item) => itemView(item, format)),
   };
 }
@@ -51,13 +60,28 @@ export function itemsView(items: readonly ItemFigures[], format: Format): ItemsV
 function itemView(item: ItemFigures, format: Format): ItemView {
   const { quantity } = format;
   const isShort = item.short.gt("0");
-  const price = item.averagePrice === null ? "no price known" : `${item.bought.gt("0") ? "average" : "plan price"} ${format.amount(item.averagePrice)}`;
+  const price =
+    item.averagePrice === null ? "no price known" : `${item.bought.gt("0") ? "average" : "plan price"} ${format.amount(item.averagePrice)}`;
   return {
-    ...paidView(item, format), boughtPart: boughtPart(item),
-    item: item.item, unit: item.unit, cost: item.shortCost === null ? "no price" : format.money(item.shortCost), kind: item.kind, isShort, entries: item.entries,
+    ...paidView(item, format),
+    boughtPart: boughtPart(item),
+    item: item.item,
+    unit: item.unit,
+    cost: item.shortCost === null ? "no price" : format.money(item.shortCost),
+    kind: item.kind,
+    isShort,
+    entries: item.entries,
     price: `${item.unit}, ${price}`,
-    bought: quantity(item.bought), used: quantity(item.used), needed: quantity(item.needed), short: quantity(item.short), left: quantity(item.left),
-    shortCost: !isShort ? "" : item.shortCost === null ? "short, at a price not known yet" : `short, will cost ${format.amount(item.shortCost)}`,
+    bought: quantity(item.bought),
+    used: quantity(item.used),
+    needed: quantity(item.needed),
+    short: quantity(item.short),
+    left: quantity(item.left),
+    shortCost: !isShort
+      ? ""
+      : item.shortCost === null
+        ? "short, at a price not known yet"
+        : `short, will cost ${format.amount(item.shortCost)}`,
   };
 }
 
@@ -67,7 +91,10 @@ function paidView({ bought, averagePrice, planPrice }: ItemFigures, format: Form
   if (!bought.gt("0") || averagePrice === null || planPrice === null) return { paid: "", isDear: false };
   const more = shownMoney(averagePrice).minus(shownMoney(planPrice));
   return {
-    paid: `paid ${format.money(averagePrice)}, planned ${format.money(planPrice)}: ${more.isZero() ? "as planned" : `${format.money(more.abs())} ${more.isNegative() ? "lower" : "higher"}`}`,
+    paid:
+      `paid ${format.money(averagePrice)}, ` +
+      `planned ${format.money(planPrice)}: ` +
+      `${more.isZero() ? "as planned" : `${format.money(more.abs())} ` + `${more.isNegative() ? "lower" : "higher"}`}`,
     isDear: averagePrice.gte(planPrice.times(tenthAbove)) && more.gt("0"),
   };
 }

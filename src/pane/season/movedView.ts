@@ -8,7 +8,12 @@ import { moneyPerArea } from "../../core/units";
 import { shownMoney } from "../../workbook/shown";
 import type { Format } from "../format";
 
-export type MovedLine = { readonly words: string; readonly amount: string; readonly isLoss: boolean; readonly entries: readonly EntryRef[] };
+export type MovedLine = {
+  readonly words: string;
+  readonly amount: string;
+  readonly isLoss: boolean;
+  readonly entries: readonly EntryRef[];
+};
 export type MovedView = {
   /** The whole difference per area, signed, which the lines add up to. */
   readonly total: string;
@@ -22,7 +27,8 @@ const named = 3;
 
 /** @returns `null` where nothing moved */
 export function movedView(crop: CropFigures, layer: Layer, format: Format): MovedView | null {
-  const now: CropFigures = crop.final === null ? crop : { ...crop, fields: crop.fields.map((field) => ({ ...field, outlook: field.final ?? field.outlook })) };
+  const now: CropFigures =
+    crop.final === null ? crop : { ...crop, fields: crop.fields.map((field) => ({ ...field, outlook: field.final ?? field.outlook })) };
   const all = reasons(now, layer);
   if (all.length === 0) return null;
   const budget = crop.final ?? crop.outlook;
@@ -30,14 +36,20 @@ export function movedView(crop: CropFigures, layer: Layer, format: Format): Move
   const signed = (amount: typeof total) => format.signed(moneyPerArea(amount));
   const perArea = (reason: Reason) => shownMoney(reason.effect.div(crop.area));
   const line = (reason: Reason): MovedLine => ({
-    words: reasonWords(reason, crop, format), amount: signed(perArea(reason)), isLoss: reason.effect.isNegative(), entries: entriesOf(reason, now),
+    words: reasonWords(reason, crop, format),
+    amount: signed(perArea(reason)),
+    isLoss: reason.effect.isNegative(),
+    entries: entriesOf(reason, now),
   });
   const [first, others] = all.length > named + 1 ? [all.slice(0, named), all.slice(named)] : [all, []];
   const left = total.minus(sum(first.map(perArea)));
   return {
-    total: signed(total), lines: first.map(line),
-    rest: others.length === 0 && left.isZero() ? null
-      : { words: others.length === 0 ? "rounding" : `${others.length} more`, amount: signed(left), lines: others.map(line) },
+    total: signed(total),
+    lines: first.map(line),
+    rest:
+      others.length === 0 && left.isZero()
+        ? null
+        : { words: others.length === 0 ? "rounding" : `${others.length} more`, amount: signed(left), lines: others.map(line) },
   };
 }
 
@@ -57,9 +69,11 @@ function reasonWords({ of, effect }: Reason, { fields, yieldUnit }: CropFigures,
 function entriesOf({ of }: Reason, { fields }: CropFigures): readonly EntryRef[] {
   if (of === "dock") return fields.flatMap(({ weighed }) => (weighed === null || weighed.dock.isZero() ? [] : weighed.entries));
   if (typeof of === "string") return [];
-  const charges = fields.flatMap((field) => [...field.plan.charges, ...field.outlook.charges].filter((charge) => {
-    const { kind, name, unplanned } = toldAs(field, charge);
-    return kind === of.kind && name.toLowerCase() === of.name.toLowerCase() && unplanned === of.unplanned;
-  }));
+  const charges = fields.flatMap((field) =>
+    [...field.plan.charges, ...field.outlook.charges].filter((charge) => {
+      const { kind, name, unplanned } = toldAs(field, charge);
+      return kind === of.kind && name.toLowerCase() === of.name.toLowerCase() && unplanned === of.unplanned;
+    }),
+  );
   return [...new Map(charges.flatMap(({ entries }) => entries).map((entry) => [`${entry.table}\n${entry.row}`, entry])).values()];
 }

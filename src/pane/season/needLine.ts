@@ -5,7 +5,12 @@ import { Decimal as Dec } from "../../core/decimal";
 export type Mark = { readonly name: string; readonly value: Decimal; readonly words: string };
 export type Need = Mark & { /** Whether it lies beyond what is expected. */ readonly isShort: boolean };
 
-export type Label = { readonly words: string; readonly x: number; /** Row of labels, 0 next to the axis. */ readonly row: number; readonly isStrong: boolean };
+export type Label = {
+  readonly words: string;
+  readonly x: number;
+  /** Row of labels, 0 next to the axis. */ readonly row: number;
+  readonly isStrong: boolean;
+};
 export type NeedLine = {
   readonly needs: readonly { readonly x: number; readonly isShort: boolean }[];
   readonly marks: readonly { readonly x: number; readonly isMain: boolean }[];
@@ -25,12 +30,26 @@ export const [lineWidth, letter, margin] = [276, 6.5, 6];
  * @param marks what is expected or known, the main one first, which alone has a label: the caption tells the others
  * @returns `null` where there is nothing to compare
  */
-export function needLine(title: string, needs: readonly Need[], marks: readonly Mark[], bounds: { readonly low: Decimal; readonly high: Decimal } | null): NeedLine | null {
+export function needLine(
+  title: string,
+  needs: readonly Need[],
+  marks: readonly Mark[],
+  bounds: { readonly low: Decimal; readonly high: Decimal } | null,
+): NeedLine | null {
   const values = [...needs, ...marks].map(({ value }) => value).concat(bounds === null ? [] : [bounds.low, bounds.high]);
   if (needs.length === 0 || marks.length === 0) return null;
   const [least, most] = [Dec.min(...values), Dec.max(...values)];
   const span = most.minus(least);
-  const x = (value: Decimal): number => (span.isZero() ? lineWidth / 2 : margin + value.minus(least).div(span).times(lineWidth - 2 * margin).toDecimalPlaces(1).toNumber());
+  const x = (value: Decimal): number =>
+    span.isZero()
+      ? lineWidth / 2
+      : margin +
+        value
+          .minus(least)
+          .div(span)
+          .times(lineWidth - 2 * margin)
+          .toDecimalPlaces(1)
+          .toNumber();
   const [above, below] = [
     placed(marks.slice(0, 1).map((mark) => ({ words: mark.words, x: x(mark.value), isStrong: true }))),
     placed(needs.map((need) => ({ words: need.words, x: x(need.value), isStrong: need.isShort }))),
@@ -40,8 +59,13 @@ export function needLine(title: string, needs: readonly Need[], marks: readonly 
     needs: needs.map(({ value, isShort }) => ({ x: x(value), isShort })),
     marks: marks.map(({ value }, index) => ({ x: x(value), isMain: index === 0 })),
     band: bounds === null ? null : { from: x(bounds.low), to: x(bounds.high) },
-    above, below, rowsAbove: rows(above), rowsBelow: rows(below),
-    says: `${title}: ${marks.map(({ words }) => words).join(", ")}; needed: ${needs.map(({ words, isShort }) => `${words}${isShort ? ", not covered" : ""}`).join(", ")}.`,
+    above,
+    below,
+    rowsAbove: rows(above),
+    rowsBelow: rows(below),
+    says:
+      `${title}: ${marks.map(({ words }) => words).join(", ")}; needed: ` +
+      `${needs.map(({ words, isShort }) => `${words}${isShort ? ", not covered" : ""}`).join(", ")}.`,
   };
 }
 

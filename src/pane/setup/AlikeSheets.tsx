@@ -13,7 +13,15 @@ export function AlikeSheets({ alike, read, say }: AlikeSheetsProps) {
   return (
     <div role="group" aria-label="Sheets of this layout">
       <p>{alike.length === 1 ? "Another sheet has" : `${alike.length} other sheets have`} this layout. Read too:</p>
-      {alike.map((address) => <div key={address}><Checkbox label={sheetOf(address)} checked={read.has(address)} onChange={(_, { checked }) => say(withSheet(read, address, checked === true))} /></div>)}
+      {alike.map((address) => (
+        <div key={address}>
+          <Checkbox
+            label={sheetOf(address)}
+            checked={read.has(address)}
+            onChange={(_, { checked }) => say(withSheet(read, address, checked === true))}
+          />
+        </div>
+      ))}
     </div>
   );
 }

@@ -18,7 +18,9 @@ export function EmptyPage({ report }: { readonly report: SeasonReport }) {
     <div className="pn-body">
       <h1>Start: your own cost per acre</h1>
       <p>A rough budget in three short steps. What is left blank counts as nothing and can come later.</p>
-      <Suspense fallback={<OnItsWay />}><StartForm report={report} /></Suspense>
+      <Suspense fallback={<OnItsWay />}>
+        <StartForm report={report} />
+      </Suspense>
       <section className="pn-card" aria-label="Other ways to begin">
         {openDemo !== undefined && (
           <Disclosure look="line" label="Look around a demo season first">
@@ -27,11 +29,21 @@ export function EmptyPage({ report }: { readonly report: SeasonReport }) {
           </Disclosure>
         )}
         <Disclosure look="line" label="Start with empty tables">
-          <p>Makes the input tables, each on a sheet of its own, with nothing in it: each cell says what it is for as it is selected. What is in the workbook stays as it is.</p>
+          <p>
+            Makes the input tables, each on a sheet of its own, with nothing in it: each cell says what it is for as it is selected. What is
+            in the workbook stays as it is.
+          </p>
           <MakeTables tables={inputTables.filter(({ name }) => !sameName(name, "Matches"))} label="Make the input tables" />
         </Disclosure>
-        <Disclosure look="line" label="Use sheets of your own" keeps><MatchPart /></Disclosure>
-        <p className="pn-note"><a className="pn-link" href="help.html" target="_blank" rel="noreferrer">Help</a>, on a page of its own.</p>
+        <Disclosure look="line" label="Use sheets of your own" keeps>
+          <MatchPart />
+        </Disclosure>
+        <p className="pn-note">
+          <a className="pn-link" href="help.html" target="_blank" rel="noreferrer">
+            Help
+          </a>
+          , on a page of its own.
+        </p>
       </section>
     </div>
   );

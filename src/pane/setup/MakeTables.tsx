@@ -8,9 +8,15 @@ export type MakeTablesProps = { readonly tables: readonly InputTable[]; readonly
 
 const firstToFill = (tables: readonly InputTable[]): InputTable => tables.find(({ name }) => name === "Crops") ?? tables[0]!;
 
-const madeWords = (tables: readonly InputTable[]): string => (tables.length === 1
-  ? `The table ${tables[0]!.sheet} was made, on a sheet of its own. Each cell says what it is for as you select it.`
-  : `${tables.length} tables were made, each on a sheet of its own. Begin with ${tables.some(({ name }) => name === "Crops") ? "Crops and Fields" : tables[0]!.sheet}: each cell says what it is for as you select it.`);
+const madeWords = (tables: readonly InputTable[]): string =>
+  tables.length === 1
+    ? `The table ${tables[0]!.sheet} was made, on a sheet of its own. Each cell says what it is for as you select it.`
+    : `${tables.length} tables were made, ` +
+      `each on a sheet of its own. Begin with ` +
+      `${tables.some(({ name }) => name === "Crops") ? "Crops and Fields" : tables[0]!.sheet}: ` +
+      `each cell says ` +
+      `what it is ` +
+      `for as you select it.`;
 
 /** A button that makes input tables, each on a sheet of its own. */
 export function MakeTables({ tables, label, isMain = false }: MakeTablesProps) {
@@ -29,7 +35,13 @@ export function MakeTables({ tables, label, isMain = false }: MakeTablesProps) {
     setMaking(false);
   };
   return (
-    <Button appearance={isMain ? "primary" : "secondary"} disabledFocusable={isMaking} onClick={() => { if (!isMaking) void make().catch(fault); }}>
+    <Button
+      appearance={isMain ? "primary" : "secondary"}
+      disabledFocusable={isMaking}
+      onClick={() => {
+        if (!isMaking) void make().catch(fault);
+      }}
+    >
       {isMaking ? "Making …" : label}
     </Button>
   );

@@ -56,7 +56,14 @@ export function MatchPart() {
     if (content === undefined) return;
     const kept = await keepMatch(host, content, forEach(addresses, rows));
     if (!kept.ok) return tell(failureNotice(kept.failure, () => void keep(rows).catch(fault)));
-    tell({ tone: "done", text: `${isWide ? "Budget" : table.sheet} is now read from ${addresses.length > 1 ? `${addresses.length} sheets` : selected?.address ?? "your range"}. The match is kept in the table Matches.` });
+    tell({
+      tone: "done",
+      text:
+        `${isWide ? "Budget" : table.sheet} is now read from ` +
+        `${addresses.length > 1 ? `${addresses.length} sheets` : (selected?.address ?? "your range")}. The ` +
+        `match is kept ` +
+        `in the table Matches.`,
+    });
     setSelected(null);
     await watch.refresh();
   };
@@ -72,16 +79,33 @@ export function MatchPart() {
             setSelected(null);
           }}
         >
-          {matchable.map(({ name, sheet }) => <option key={name} value={name}>{sheet}</option>)}
+          {matchable.map(({ name, sheet }) => (
+            <option key={name} value={name}>
+              {sheet}
+            </option>
+          ))}
           <option value={wide}>Costs, a column for each kind</option>
         </Select>
       </Field>
       <p>Select your range in the workbook, or one cell of it on the desk, and press the button.</p>
       <Button onClick={() => void take().catch(fault)}>Use the selected range</Button>
       {selected !== null && selected.alike.length > 0 && <AlikeSheets alike={selected.alike} read={also} say={setAlso} />}
-      {selected !== null && isWide && <WideHeadings key={selected.address} address={selected.address} headings={selected.headings} keep={(rows) => void keep(rows).catch(fault)} />}
+      {selected !== null && isWide && (
+        <WideHeadings
+          key={selected.address}
+          address={selected.address}
+          headings={selected.headings}
+          keep={(rows) => void keep(rows).catch(fault)}
+        />
+      )}
       {selected !== null && !isWide && (
-        <Headings table={table} selected={selected} matching={matching} match={(more) => setMatching(new Map([...matching, ...more]))} keep={(rows) => void keep(rows).catch(fault)} />
+        <Headings
+          table={table}
+          selected={selected}
+          matching={matching}
+          match={(more) => setMatching(new Map([...matching, ...more]))}
+          keep={(rows) => void keep(rows).catch(fault)}
+        />
       )}
     </div>
   );
@@ -99,33 +123,63 @@ function Headings({ table, selected: { address, headings }, matching, match, kee
   const { format } = usePane();
   const { missing, rows } = matchView(table, address, matching);
   const near = nearHeadings(table, headings, matching);
-  if (headings.length === 0) return <p className="pn-fault">The first row of {address} has no headings. Select the range with its headings.</p>;
+  if (headings.length === 0)
+    return <p className="pn-fault">The first row of {address} has no headings. Select the range with its headings.</p>;
   return (
     <>
-      <p><strong>{address}</strong>: which of your headings stands for which column?</p>
+      <p>
+        <strong>{address}</strong>: which of your headings stands for which column?
+      </p>
       {near.size > 0 && (
         <>
           <p>These may mean the same: {proposalWords(near)}.</p>
           <Button onClick={() => match(near)}>Use {near.size === 1 ? "it" : "these"}</Button>
         </>
       )}
-      {table.columns.map(({ heading, required, hint, choices = [] }) => (namingColumns.has(heading) ? (
-        <NameBox key={heading} label={neededLabel(format.words(heading), required)} required={required} hint={format.words(hint)} headings={headings} isAll={heading === "For"} value={matching.get(heading) ?? ""} say={(value) => match(new Map([[heading, value]]))} />
-      ) : (
-        <Field key={heading} label={neededLabel(format.words(heading), required)} required={required} hint={format.words(hint)}>
-          <Select value={matching.get(heading) ?? ""} onChange={(_, { value }) => match(new Map([[heading, value]]))}>
-            <option value="">none</option>
-            {headings.map((own) => <option key={own} value={own}>{own}</option>)}
-            {choices.length > 0 && (
-              <optgroup label="The same in every row">
-                {choices.map((word) => <option key={word} value={alwaysWords(word)}>{format.words(word)}</option>)}
-              </optgroup>
-            )}
-          </Select>
-        </Field>
-      )))}
+      {table.columns.map(({ heading, required, hint, choices = [] }) =>
+        namingColumns.has(heading) ? (
+          <NameBox
+            key={heading}
+            label={neededLabel(format.words(heading), required)}
+            required={required}
+            hint={format.words(hint)}
+            headings={headings}
+            isAll={heading === "For"}
+            value={matching.get(heading) ?? ""}
+            say={(value) => match(new Map([[heading, value]]))}
+          />
+        ) : (
+          <Field key={heading} label={neededLabel(format.words(heading), required)} required={required} hint={format.words(hint)}>
+            <Select value={matching.get(heading) ?? ""} onChange={(_, { value }) => match(new Map([[heading, value]]))}>
+              <option value="">none</option>
+              {headings.map((own) => (
+                <option key={own} value={own}>
+                  {own}
+                </option>
+              ))}
+              {choices.length > 0 && (
+                <optgroup label="The same in every row">
+                  {choices.map((word) => (
+                    <option key={word} value={alwaysWords(word)}>
+                      {format.words(word)}
+                    </option>
+                  ))}
+                </optgroup>
+              )}
+            </Select>
+          </Field>
+        ),
+      )}
       {missing !== "" && <p className="pn-fault">{missing}</p>}
-      <Button appearance="primary" disabledFocusable={missing !== ""} onClick={() => { if (missing === "") keep(rows); }}>Keep this match</Button>
+      <Button
+        appearance="primary"
+        disabledFocusable={missing !== ""}
+        onClick={() => {
+          if (missing === "") keep(rows);
+        }}
+      >
+        Keep this match
+      </Button>
     </>
   );
 }

@@ -14,7 +14,10 @@ type NameBoxProps = {
   readonly say: (value: string) => void;
 };
 
-/** Where the name of a field or crop comes from: a heading of the range, the sheet's name, a cell on the sheet, or no name where it is about all. */
+/**
+ * Where the name of a field or crop comes from: a heading of the range, the sheet's name, a cell on the sheet, or no name where
+ * it is about all.
+ */
 export function NameBox({ label, required = false, hint, headings, isAll = false, value, say }: NameBoxProps) {
   const isCell = isCellChoice(value);
   return (
@@ -22,7 +25,11 @@ export function NameBox({ label, required = false, hint, headings, isAll = false
       <Field label={label} required={required} {...(hint !== undefined && { hint })}>
         <Select value={isCell ? cellWords("") : value} onChange={(_, data) => say(data.value)}>
           <option value="">none</option>
-          {headings.map((own) => <option key={own} value={own}>{own}</option>)}
+          {headings.map((own) => (
+            <option key={own} value={own}>
+              {own}
+            </option>
+          ))}
           <option value={sheetNameWords}>the sheet’s name</option>
           <option value={cellWords("")}>a cell on the sheet</option>
           {isAll && <option value={alwaysWords("all")}>all fields, in every row</option>}

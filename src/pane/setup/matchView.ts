@@ -15,7 +15,12 @@ export const firstMatching = (table: InputTable, headings: readonly string[]): M
 
 /** The row of Matches by which a heading of a range stands for a column of ours. */
 export const matchRow = (table: string, range: string, column: string, heading: string): ReadonlyMap<string, string> =>
-  new Map([[columns.table.heading, table], [columns.range.heading, range], [columns.column.heading, column], [columns.heading.heading, heading]]);
+  new Map([
+    [columns.table.heading, table],
+    [columns.range.heading, range],
+    [columns.column.heading, column],
+    [columns.heading.heading, heading],
+  ]);
 
 export type MatchView = {
   /** Why the match cannot be kept yet; empty where it can. */
@@ -26,11 +31,17 @@ export type MatchView = {
 
 /** What an entry of a table can do without, once other columns are matched: a bill for a field and a kind needs no item and quantity. */
 const spared = (table: InputTable, matching: Matching): ReadonlySet<string> =>
-  new Set(table.sheet === "Purchases" && ["Kind", "For"].every((heading) => (matching.get(heading) ?? "") !== "") ? ["Item", "Quantity", "Unit"] : []);
+  new Set(
+    table.sheet === "Purchases" && ["Kind", "For"].every((heading) => (matching.get(heading) ?? "") !== "")
+      ? ["Item", "Quantity", "Unit"]
+      : [],
+  );
 
 export function matchView(table: InputTable, address: string, matching: Matching): MatchView {
   const free = spared(table, matching);
-  const without = table.columns.filter(({ heading, required }) => required && !free.has(heading) && (matching.get(heading) ?? "") === "").map(({ heading }) => heading);
+  const without = table.columns
+    .filter(({ heading, required }) => required && !free.has(heading) && (matching.get(heading) ?? "") === "")
+    .map(({ heading }) => heading);
   const matched = table.columns.flatMap(({ heading }) => {
     const own = matching.get(heading) ?? "";
     return own === "" ? [] : [{ heading, own }];
@@ -38,9 +49,16 @@ export function matchView(table: InputTable, address: string, matching: Matching
   const twice = matched.find(({ own }, index) => matched.findIndex((other) => other.own === own) !== index);
   const named = table.columns.map(({ heading }) => nameMissing(matching.get(heading) ?? "")).find((words) => words !== "");
   return {
-    missing: named !== undefined ? named : without.length > 0
-      ? `Match ${without.join(", ")} as well: an entry of ${table.sheet} needs ${without.length === 1 ? "it" : "them"}${table.sheet === "Purchases" && free.size === 0 ? ", or Kind and For in their place" : ""}.`
-      : twice === undefined ? "" : `“${twice.own}” is matched twice.`,
+    missing:
+      named !== undefined
+        ? named
+        : without.length > 0
+          ? `Match ${without.join(", ")} as well: ` +
+            `an entry of ${table.sheet} needs ` +
+            `${without.length === 1 ? "it" : "them"}${table.sheet === "Purchases" && free.size === 0 ? ", or Kind and For in their place" : ""}.`
+          : twice === undefined
+            ? ""
+            : `“${twice.own}” is matched twice.`,
     rows: matched.map(({ heading, own }) => matchRow(table.sheet, address, heading, own)),
   };
 }

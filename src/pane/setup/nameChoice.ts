@@ -11,8 +11,11 @@ export const isCellChoice = (value: string): boolean => value.startsWith(before)
 export const cellSaid = (value: string): string => value.slice(before.length, -after.length).trim();
 
 /** What is still wrong with a choice; empty where it can be kept. */
-export const nameMissing = (value: string): string => (isCellChoice(value) && constantSaid(value) === null ? "Say which cell names the field or crop, such as B2." : "");
+export const nameMissing = (value: string): string =>
+  isCellChoice(value) && constantSaid(value) === null ? "Say which cell names the field or crop, such as B2." : "";
 
 /** The rows of a match for each of several ranges of one layout. */
-export const forEach = (addresses: readonly string[], rows: readonly ReadonlyMap<string, string>[]): readonly ReadonlyMap<string, string>[] =>
-  addresses.flatMap((address) => rows.map((row) => new Map([...row, ["Range", address]])));
+export const forEach = (
+  addresses: readonly string[],
+  rows: readonly ReadonlyMap<string, string>[],
+): readonly ReadonlyMap<string, string>[] => addresses.flatMap((address) => rows.map((row) => new Map([...row, ["Range", address]])));

@@ -16,17 +16,38 @@ const ourHeadings = inputTables.flatMap(({ columns }) => columns.map(({ heading 
 describe("headings that may mean a column of ours", () => {
   it("are the words that farm records use, whatever their signs and capitals", () => {
     expect(near("Purchases", ["Date", "Product", "Qty.", "U.O.M.", "Unit cost ($)", "Total", "Vendor", "Comments"])).toEqual({
-      Item: "Product", Quantity: "Qty.", Unit: "U.O.M.", "Unit price": "Unit cost ($)", Amount: "Total", Supplier: "Vendor", Note: "Comments",
+      Item: "Product",
+      Quantity: "Qty.",
+      Unit: "U.O.M.",
+      "Unit price": "Unit cost ($)",
+      Amount: "Total",
+      Supplier: "Vendor",
+      Note: "Comments",
     });
     expect(near("Fields", ["Field name", "Crop", "Ac.", "Var.", "Target yield", "Rent/ac", "APH"])).toEqual({
-      Field: "Field name", Acres: "Ac.", "Hybrid or variety": "Var.", "Yield goal": "Target yield", "Rent per acre": "Rent/ac", "Proven yield": "APH",
+      Field: "Field name",
+      Acres: "Ac.",
+      "Hybrid or variety": "Var.",
+      "Yield goal": "Target yield",
+      "Rent per acre": "Rent/ac",
+      "Proven yield": "APH",
     });
-    expect(near("Harvest", ["Field", "Date", "Bu", "Mst", "TW"])).toEqual({ "Weight or bushels": "Bu", Moisture: "Mst", "Test weight": "TW" });
+    expect(near("Harvest", ["Field", "Date", "Bu", "Mst", "TW"])).toEqual({
+      "Weight or bushels": "Bu",
+      Moisture: "Mst",
+      "Test weight": "TW",
+    });
   });
 
   it("are the short words of dealers' invoices and of field lists", () => {
     expect(near("Purchases", ["Inv. date", "Description", "Qty shipped", "U/M", "Unit cost", "Ext. price", "Dealer"])).toEqual({
-      Date: "Inv. date", Item: "Description", Quantity: "Qty shipped", Unit: "U/M", "Unit price": "Unit cost", Amount: "Ext. price", Supplier: "Dealer",
+      Date: "Inv. date",
+      Item: "Description",
+      Quantity: "Qty shipped",
+      Unit: "U/M",
+      "Unit price": "Unit cost",
+      Amount: "Ext. price",
+      Supplier: "Dealer",
     });
     expect(near("Fields", ["Field", "Crop", "Acres", "Goal bu/ac"])).toEqual({ "Yield goal": "Goal bu/ac" });
   });
@@ -37,7 +58,12 @@ describe("headings that may mean a column of ours", () => {
   });
 
   it("are plurals and slips of the pen, but no short word for another", () => {
-    expect(near("Purchases", ["Dates", "Quantitiy", "Frieghts", "Suplier", "Unot price"])).toEqual({ Date: "Dates", Quantity: "Quantitiy", Supplier: "Suplier", "Unit price": "Unot price" });
+    expect(near("Purchases", ["Dates", "Quantitiy", "Frieghts", "Suplier", "Unot price"])).toEqual({
+      Date: "Dates",
+      Quantity: "Quantitiy",
+      Supplier: "Suplier",
+      "Unit price": "Unot price",
+    });
     expect(near("Purchases", ["Delivered", "Lot", "Field", "Rate", "Iten"])).toEqual({});
     expect(near("Sales", ["Rate"])).toEqual({});
   });
@@ -62,12 +88,14 @@ describe("headings that may mean a column of ours", () => {
 
   it("are proposed once each, whatever the headings", () => {
     const words = [...new Set([...allWords.flat(), ...ourHeadings])];
-    fc.assert(fc.property(fc.constantFrom(...inputTables), fc.uniqueArray(fc.constantFrom(...words), { maxLength: 30 }), (table, headings) => {
-      const first = firstMatching(table, headings);
-      const together = [...first, ...nearHeadings(table, headings, first)].filter(([, own]) => own !== "");
-      expect(new Set(together.map(([, own]) => own)).size).toBe(together.length);
-      expect(new Set(together.map(([column]) => column)).size).toBe(together.length);
-    }));
+    fc.assert(
+      fc.property(fc.constantFrom(...inputTables), fc.uniqueArray(fc.constantFrom(...words), { maxLength: 30 }), (table, headings) => {
+        const first = firstMatching(table, headings);
+        const together = [...first, ...nearHeadings(table, headings, first)].filter(([, own]) => own !== "");
+        expect(new Set(together.map(([, own]) => own)).size).toBe(together.length);
+        expect(new Set(together.map(([column]) => column)).size).toBe(together.length);
+      }),
+    );
   });
 });
 
@@ -76,5 +104,12 @@ it("gives other words to headings, spelled as they are compared", () => {
 });
 
 it("says what it proposes in words", () => {
-  expect(proposalWords(new Map([["Quantity", "Qty"], ["Supplier", "Vendor"]]))).toBe("“Qty” for Quantity, “Vendor” for Supplier");
+  expect(
+    proposalWords(
+      new Map([
+        ["Quantity", "Qty"],
+        ["Supplier", "Vendor"],
+      ]),
+    ),
+  ).toBe("“Qty” for Quantity, “Vendor” for Supplier");
 });

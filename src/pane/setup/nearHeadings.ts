@@ -15,22 +15,31 @@ const mostSlips = 2;
 export function nearHeadings(table: InputTable, headings: readonly string[], matching: Matching): Matching {
   const used = new Set(matching.values());
   const pairs = headings.filter((own) => !used.has(own)).flatMap((own) => mayMean(own, table.columns).map((heading) => ({ heading, own })));
-  return new Map(pairs
-    .filter(({ heading, own }) => pairs.every((other) => (other.heading === heading) === (other.own === own)))
-    .filter(({ heading }) => (matching.get(heading) ?? "") === "")
-    .map(({ heading, own }) => [heading, own]));
+  return new Map(
+    pairs
+      .filter(({ heading, own }) => pairs.every((other) => (other.heading === heading) === (other.own === own)))
+      .filter(({ heading }) => (matching.get(heading) ?? "") === "")
+      .map(({ heading, own }) => [heading, own]),
+  );
 }
 
 /** The columns that a heading may mean. What is a word of the trade is not looked at for slips. */
 function mayMean(own: string, columns: InputTable["columns"]): readonly string[] {
   const word = tradeWord(own);
-  const called = columns.filter(({ heading, words = [], was = [] }) => words.includes(word) || [heading, ...was].some((each) => word === tradeWord(each)));
+  const called = columns.filter(
+    ({ heading, words = [], was = [] }) => words.includes(word) || [heading, ...was].some((each) => word === tradeWord(each)),
+  );
   return (called.length > 0 ? called : columns.filter(({ heading }) => isAlmost(word, tradeWord(heading)))).map(({ heading }) => heading);
 }
 
 /** A heading as it is compared with words of the trade: `Var.` is `var`, `U.O.M.` is `uom`, `$/bu` is `$perbu`. */
 export const tradeWord = (heading: string): string =>
-  plainHeading(heading.replace(/[.#'’-]/g, "").replace(/\//g, " per ").replace(/&/g, " and ")).replace(/perac$/, "peracre");
+  plainHeading(
+    heading
+      .replace(/[.#'’-]/g, "")
+      .replace(/\//g, " per ")
+      .replace(/&/g, " and "),
+  ).replace(/perac$/, "peracre");
 
 function isAlmost(own: string, ours: string): boolean {
   if (own === `${ours}s` || ours === `${own}s`) return true;

@@ -23,16 +23,20 @@ export const wideChoices: readonly string[] = [leftOutWord, ...kinds, note];
 const { field, crop } = fieldColumns.columns;
 /** What names the land, the closest word first: a sheet may have the farm and the crop of each field beside it. */
 const names: readonly ReadonlySet<string>[] = [
-  new Set(["field", "fieldorcrop", "for", ...(field.words ?? [])]), new Set(["farm", "tract"]), new Set(["crop", ...(crop.words ?? [])]),
+  new Set(["field", "fieldorcrop", "for", ...(field.words ?? [])]),
+  new Set(["farm", "tract"]),
+  new Set(["crop", ...(crop.words ?? [])]),
 ];
 
 /** What the headings say by themselves: the one that names fields, farms or crops, and kinds of cost; all else is left out. */
 export const firstWide = (headings: readonly string[]): WideMatching => ({
   named: names.flatMap((words) => headings.filter((heading) => words.has(tradeWord(heading))))[0] ?? "",
-  said: new Map(headings.map((heading) => {
-    const meant = wideColumnMeant(heading);
-    return [heading, meant === null ? leftOutWord : wideColumnWords(meant)];
-  })),
+  said: new Map(
+    headings.map((heading) => {
+      const meant = wideColumnMeant(heading);
+      return [heading, meant === null ? leftOutWord : wideColumnWords(meant)];
+    }),
+  ),
 });
 
 export type WideMatchView = {
@@ -47,15 +51,27 @@ export function wideMatchView(address: string, { named, said }: WideMatching): W
   const all = [...said].filter(([heading]) => heading !== named);
   const row = (column: string, heading: string) => matchRow(budgetColumns.table, address, column, heading);
   return {
-    missing: named === "" ? "Say what names the field or crop." : nameMissing(named) !== "" ? nameMissing(named)
-      : all.some(([, column]) => isMoney(column)) ? "" : "Say which heading holds a cost, and of which kind.",
-    leftOut: all.filter(([, column]) => column === leftOutWord).map(([heading]) => heading).join(", "),
+    missing:
+      named === ""
+        ? "Say what names the field or crop."
+        : nameMissing(named) !== ""
+          ? nameMissing(named)
+          : all.some(([, column]) => isMoney(column))
+            ? ""
+            : "Say which heading holds a cost, and of which kind.",
+    leftOut: all
+      .filter(([, column]) => column === leftOutWord)
+      .map(([heading]) => heading)
+      .join(", "),
     rows: [row(over, named), ...all.map(([heading, column]) => row(column, heading))],
   };
 }
 
 /** Whether a heading was said to hold a cost. */
-export const isMoney = (said: string): boolean => { const column = wideColumnSaid(said); return column !== null && column !== "left out"; };
+export const isMoney = (said: string): boolean => {
+  const column = wideColumnSaid(said);
+  return column !== null && column !== "left out";
+};
 
 /** The same kind on the other basis, or another kind on the same. */
 export const onBasis = (said: string, isWhole: boolean): string => {
@@ -69,4 +85,6 @@ export const allOnBasis = (said: WideMatching["said"], isWhole: boolean): WideMa
 
 /** Headings once each, as they stand: two alike are one that has to be renamed. */
 export const headingsOnce = (headings: readonly string[]): readonly string[] =>
-  headings.filter((heading, index) => heading.trim() !== "" && headings.findIndex((other) => ownHeading(other) === ownHeading(heading)) === index);
+  headings.filter(
+    (heading, index) => heading.trim() !== "" && headings.findIndex((other) => ownHeading(other) === ownHeading(heading)) === index,
+  );

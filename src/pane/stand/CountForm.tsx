@@ -44,9 +44,11 @@ export function CountForm({ field }: CountFormProps) {
     const after = await watch.refresh();
     setAdding(false);
     const lost = added.value.length === 0 ? "" : ` The table has no column for ${added.value.join(", ")}, which was not written.`;
-    setTold(after.ok
-      ? { tone: "done", text: `The count was added.${lost} ${standChanged(before.report, after.value.report, field.name, format)}` }
-      : { tone: "failed", text: `The count was added,${lost} but the workbook could not be read again. ${after.failure.what}` });
+    setTold(
+      after.ok
+        ? { tone: "done", text: `The count was added.${lost} ${standChanged(before.report, after.value.report, field.name, format)}` }
+        : { tone: "failed", text: `The count was added,${lost} but the workbook could not be read again. ${after.failure.what}` },
+    );
     form.current?.querySelector<HTMLInputElement>("[data-plants] input")?.focus();
   };
   const submit = (event: FormEvent) => {
@@ -59,7 +61,10 @@ export function CountForm({ field }: CountFormProps) {
   };
   const box = (of: CountField, label: string, more: { required?: boolean; numeric?: boolean; type?: "date" } = {}) => (
     <Entry
-      label={label} value={draft[of]} fault={wasTried || draft[of] !== "" ? faults[of] : undefined} {...more}
+      label={label}
+      value={draft[of]}
+      fault={wasTried || draft[of] !== "" ? faults[of] : undefined}
+      {...more}
       change={(value) => {
         setTold(null);
         setDraft((before) => ({ ...before, [of]: value }));
@@ -70,17 +75,32 @@ export function CountForm({ field }: CountFormProps) {
     <form ref={form} className="pn-form" onSubmit={submit} noValidate aria-label="Add a count">
       {box("date", columns.date.heading, { required: true, type: "date" })}
       <Segments
-        legend="Counted along" chosen={draft.how} choose={(how) => setDraft((before) => ({ ...before, how }))}
-        choices={[{ value: "length", name: "a length of row" }, { value: "hoop", name: "inside a hoop" }]}
+        legend="Counted along"
+        chosen={draft.how}
+        choose={(how) => setDraft((before) => ({ ...before, how }))}
+        choices={[
+          { value: "length", name: "a length of row" },
+          { value: "hoop", name: "inside a hoop" },
+        ]}
       />
-      {draft.how === "length"
-        ? <div className="pn-pair">{box("rowWidth", `Row width, ${across}`, { required: true, numeric: true })}{box("length", `Length of row, ${along}`, { required: true, numeric: true })}</div>
-        : box("hoop", `Diameter of the hoop, ${across}`, { required: true, numeric: true })}
-      <div className="pn-pair" data-plants="">{box("plants", columns.plants.heading, { required: true, numeric: true })}{box("weak", columns.weak.heading, { numeric: true })}</div>
+      {draft.how === "length" ? (
+        <div className="pn-pair">
+          {box("rowWidth", `Row width, ${across}`, { required: true, numeric: true })}
+          {box("length", `Length of row, ${along}`, { required: true, numeric: true })}
+        </div>
+      ) : (
+        box("hoop", `Diameter of the hoop, ${across}`, { required: true, numeric: true })
+      )}
+      <div className="pn-pair" data-plants="">
+        {box("plants", columns.plants.heading, { required: true, numeric: true })}
+        {box("weak", columns.weak.heading, { numeric: true })}
+      </div>
       {box("remark", columns.remark.heading)}
       <output className="pn-says">{says}</output>
       {wasTried && row === null && <p className="pn-fault">Not added yet. Fix the boxes marked.</p>}
-      <Button type="submit" appearance="primary" disabledFocusable={isAdding}>{isAdding ? "Adding …" : "Add the count"}</Button>
+      <Button type="submit" appearance="primary" disabledFocusable={isAdding}>
+        {isAdding ? "Adding …" : "Add the count"}
+      </Button>
       <ToldLine told={told} />
     </form>
   );

@@ -25,16 +25,30 @@ export function ReseedCard({ stand, report }: ReseedCardProps) {
   const heading = useId();
   return (
     <section className="pn-card pn-crop" aria-labelledby={heading}>
-      <header><h3 id={heading}>Keep or replant</h3></header>
-      <p className="pn-notice-line"><strong>{adjusterCaution}</strong></p>
-      {stand.table === null
-        ? <p>No table of yield by date and stand is chosen for {stand.field.crop}, so keeping cannot be compared with replanting.</p>
-        : (
-          <Disclosure look="section" label={isThin(stand) ? "Compare keeping with replanting" : "The stand is not thin; compare keeping with replanting all the same"} keeps>
-            <ul className="pn-notice-list">{reseedNotices.filter((words) => words !== adjusterCaution).map((words) => <li key={words}>{words}</li>)}</ul>
-            <Reseed stand={stand} report={report} />
-          </Disclosure>
-        )}
+      <header>
+        <h3 id={heading}>Keep or replant</h3>
+      </header>
+      <p className="pn-notice-line">
+        <strong>{adjusterCaution}</strong>
+      </p>
+      {stand.table === null ? (
+        <p>No table of yield by date and stand is chosen for {stand.field.crop}, so keeping cannot be compared with replanting.</p>
+      ) : (
+        <Disclosure
+          look="section"
+          label={isThin(stand) ? "Compare keeping with replanting" : "The stand is not thin; compare keeping with replanting all the same"}
+          keeps
+        >
+          <ul className="pn-notice-list">
+            {reseedNotices
+              .filter((words) => words !== adjusterCaution)
+              .map((words) => (
+                <li key={words}>{words}</li>
+              ))}
+          </ul>
+          <Reseed stand={stand} report={report} />
+        </Disclosure>
+      )}
     </section>
   );
 }
@@ -49,30 +63,70 @@ function Reseed({ stand, report }: ReseedCardProps) {
   const mine = report.figures.crops.find(({ crop }) => crop === stand.field.crop)!;
   const ruled = cropOfRule(mine.crop, mine.yieldUnit, format.areaUnit);
   const field = mine.fields.find((each) => each.field === stand.field.name)!;
-  const ground = { summary: stand.summary, fieldArea: stand.field.area, outlook: field.outlook.budget.yields.outlook, yieldUnit: mine.yieldUnit, today: today() };
+  const ground = {
+    summary: stand.summary,
+    fieldArea: stand.field.area,
+    outlook: field.outlook.budget.yields.outlook,
+    yieldUnit: mine.yieldUnit,
+    today: today(),
+  };
   const view = question === null ? null : reseedView(question, ground, format);
   const box = (of: ReseedField, label: string, hint?: string) => (
-    <Entry label={label} value={draft[of]} fault={faults[of]} hint={hint} {...(of === "date" ? { type: "date" as const } : { numeric: true })} change={(value) => setChanged((before) => ({ ...before, [of]: value }))} />
+    <Entry
+      label={label}
+      value={draft[of]}
+      fault={faults[of]}
+      hint={hint}
+      {...(of === "date" ? { type: "date" as const } : { numeric: true })}
+      change={(value) => setChanged((before) => ({ ...before, [of]: value }))}
+    />
   );
   const per = format.perArea;
   return (
     <>
       <div className="pn-form" role="group" aria-label="The question">
-        <div className="pn-pair">{box("area", format.areaUnit === "ac" ? "Acres to replant" : "Hectares to replant", "less than the field for a part")}{box("stand", "Present stand", `plants per ${format.areaName}, as counted`)}</div>
-        <div className="pn-pair">{box("date", "Replanting date")}{box("newStand", "Stand after replanting", `plants per ${format.areaName}; the target again`)}</div>
+        <div className="pn-pair">
+          {box("area", format.areaUnit === "ac" ? "Acres to replant" : "Hectares to replant", "less than the field for a part")}
+          {box("stand", "Present stand", `plants per ${format.areaName}, as counted`)}
+        </div>
+        <div className="pn-pair">
+          {box("date", "Replanting date")}
+          {box("newStand", "Stand after replanting", `plants per ${format.areaName}; the target again`)}
+        </div>
         <p className="pn-note">Costs of replanting, {per}:</p>
-        <div className="pn-pair">{box("seed", "Seed", "as the first seeding cost")}{box("seedCredit", "Seller's credit on it")}</div>
-        <div className="pn-pair">{box("endOldStand", "Ending the old stand")}{box("pass", "Planting pass")}</div>
-        <div className="pn-pair">{box("herbicide", "Herbicide")}{box("insurance", "Insurance payment", "as your insurer said")}</div>
+        <div className="pn-pair">
+          {box("seed", "Seed", "as the first seeding cost")}
+          {box("seedCredit", "Seller's credit on it")}
+        </div>
+        <div className="pn-pair">
+          {box("endOldStand", "Ending the old stand")}
+          {box("pass", "Planting pass")}
+        </div>
+        <div className="pn-pair">
+          {box("herbicide", "Herbicide")}
+          {box("insurance", "Insurance payment", "as your insurer said")}
+        </div>
         {ruled !== null && (
           <Disclosure look="line" label="Estimate the insurance payment" keeps>
-            <ReplantEstimate crop={ruled} take={(payment) => setChanged((before) => ({ ...before, insurance: typedAs(payment, decimalComma) }))} />
+            <ReplantEstimate
+              crop={ruled}
+              take={(payment) => setChanged((before) => ({ ...before, insurance: typedAs(payment, decimalComma) }))}
+            />
           </Disclosure>
         )}
         <Disclosure look="line" label="Treatment, other costs, price, moisture, allowance" keeps>
-          <div className="pn-pair">{box("treatment", `Treatment, ${per}`)}{box("other", `Other, ${per}`)}</div>
-          <div className="pn-pair">{box("price", `Price per ${mine.yieldUnit}`)}{box("drying", `Drying per ${mine.yieldUnit} and point`)}</div>
-          <div className="pn-pair">{box("keptPoints", "Points above standard, kept")}{box("newPoints", "Points above standard, replanted", "late seed comes in wetter")}</div>
+          <div className="pn-pair">
+            {box("treatment", `Treatment, ${per}`)}
+            {box("other", `Other, ${per}`)}
+          </div>
+          <div className="pn-pair">
+            {box("price", `Price per ${mine.yieldUnit}`)}
+            {box("drying", `Drying per ${mine.yieldUnit} and point`)}
+          </div>
+          <div className="pn-pair">
+            {box("keptPoints", "Points above standard, kept")}
+            {box("newPoints", "Points above standard, replanted", "late seed comes in wetter")}
+          </div>
           {box("allowance", "Off the replanted yield, %", "for the troubles of replanting; blank: nothing")}
         </Disclosure>
       </div>
@@ -81,17 +135,30 @@ function Reseed({ stand, report }: ReseedCardProps) {
         {view?.known === false && <p className="pn-fault">{view.why}</p>}
         {view?.known === true && (
           <>
-            <p><strong>{view.decision}</strong></p>
+            <p>
+              <strong>{view.decision}</strong>
+            </p>
             {view.notEntered !== "" && <p>{view.notEntered}</p>}
-            <p className="pn-main"><span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.inAll}</span></p>
+            <p className="pn-main">
+              <span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.inAll}</span>
+            </p>
           </>
         )}
       </div>
       {view?.known === true && (
         <>
           <Lines lines={view.lines} />
-          {view.home.map((words) => <p key={words} className="pn-note">{words}</p>)}
-          <FigureTable caption={`Gain from replanting by stand kept and replanting date, ${per}`} corner="stand" columns={view.grid.columns} rows={view.grid.rows} />
+          {view.home.map((words) => (
+            <p key={words} className="pn-note">
+              {words}
+            </p>
+          ))}
+          <FigureTable
+            caption={`Gain from replanting by stand kept and replanting date, ${per}`}
+            corner="stand"
+            columns={view.grid.columns}
+            rows={view.grid.rows}
+          />
           <SaveReseed question={question!} answer={view.answer} field={field} report={report} />
         </>
       )}

@@ -14,7 +14,12 @@ import { Entry } from "../parts/Entry";
 import { ToldLine, type Told } from "../parts/Told";
 import { usePane } from "../paneContext";
 
-export type SaveReseedProps = { readonly question: ReseedQuestion; readonly answer: ReseedAnswer; readonly field: FieldFigures; readonly report: SeasonReport };
+export type SaveReseedProps = {
+  readonly question: ReseedQuestion;
+  readonly answer: ReseedAnswer;
+  readonly field: FieldFigures;
+  readonly report: SeasonReport;
+};
 
 /** Saves the answer as a change, so that it stands beside the others on the page Weigh a change. */
 export function SaveReseed({ question, answer, field, report }: SaveReseedProps) {
@@ -29,9 +34,20 @@ export function SaveReseed({ question, answer, field, report }: SaveReseedProps)
     if (wrong !== undefined || content === undefined) return;
     setSaving(true);
     // Nothing in a reseeding serves for years, so that no interest is charged on it.
-    const { change } = reseedChange(question, answer, { areaUnit: report.season.settings.areaUnit, yieldUnit: crop.yieldUnit, rate: yearlyRate("0") });
+    const { change } = reseedChange(question, answer, {
+      areaUnit: report.season.settings.areaUnit,
+      yieldUnit: crop.yieldUnit,
+      rate: yearlyRate("0"),
+    });
     const rows = changeRows({
-      change, name: name.trim(), layout: "Reseed", target: field.field, acres: question.area.eq(field.area) ? null : question.area, countedIn: false, areaUnit: report.season.settings.areaUnit, grain: grainOf(field.outlook.budget),
+      change,
+      name: name.trim(),
+      layout: "Reseed",
+      target: field.field,
+      acres: question.area.eq(field.area) ? null : question.area,
+      countedIn: false,
+      areaUnit: report.season.settings.areaUnit,
+      grain: grainOf(field.outlook.budget),
     });
     const saved = await addEntries(host, content, "Changes", rows);
     setSaving(false);
@@ -42,13 +58,24 @@ export function SaveReseed({ question, answer, field, report }: SaveReseedProps)
   return (
     <div className="pn-form">
       <Entry
-        label="Name of the change" value={name} fault={told === null ? wrong : undefined}
+        label="Name of the change"
+        value={name}
+        fault={told === null ? wrong : undefined}
         change={(value) => {
           setTold(null);
           setName(value);
         }}
       />
-      <p className="pn-buttons"><Button disabledFocusable={isSaving || wrong !== undefined} onClick={() => { if (!isSaving) save().catch(fault); }}>{isSaving ? "Saving …" : "Save it as a change"}</Button></p>
+      <p className="pn-buttons">
+        <Button
+          disabledFocusable={isSaving || wrong !== undefined}
+          onClick={() => {
+            if (!isSaving) save().catch(fault);
+          }}
+        >
+          {isSaving ? "Saving …" : "Save it as a change"}
+        </Button>
+      </p>
       <ToldLine told={told} />
     </div>
   );

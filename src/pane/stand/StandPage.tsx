@@ -21,11 +21,15 @@ export function StandPage({ report, field: chosen }: Pick<PageProps, "report"> &
   if (field === undefined) return <p>Stands are counted in fields, and the table Fields has none yet.</p>;
   return (
     <>
-      {stand === null
-        ? <p>Nothing is counted in {field.name} yet. Count several spots across the field and add each of them with the form below.</p>
-        : <CountedCard stand={stand} report={report} />}
+      {stand === null ? (
+        <p>Nothing is counted in {field.name} yet. Count several spots across the field and add each of them with the form below.</p>
+      ) : (
+        <CountedCard stand={stand} report={report} />
+      )}
       <section className="pn-purchase" aria-label="Add a count">
-        <Disclosure look="section" label="Add a count" keeps><CountForm key={field.name} field={field} /></Disclosure>
+        <Disclosure look="section" label="Add a count" keeps>
+          <CountForm key={field.name} field={field} />
+        </Disclosure>
       </section>
       {outlook !== undefined && <OutlookCard key={field.name} of={outlook} report={report} />}
       {stand !== null && <ReseedCard key={`reseed ${field.name}`} stand={stand} report={report} />}
@@ -43,15 +47,23 @@ function CountedCard({ stand, report }: CountedProps) {
   const first = stand.summary.counts[0]!.source;
   return (
     <section className="pn-card pn-crop" aria-labelledby={heading}>
-      <header><h3 id={heading}>Stand</h3></header>
+      <header>
+        <h3 id={heading}>Stand</h3>
+      </header>
       <Incomplete of={subject} problems={report.problemsOf(subject).length} />
-      <p className="pn-main pn-crop-main"><span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.unit}</span></p>
-      <p><strong>{view.likely}</strong></p>
+      <p className="pn-main pn-crop-main">
+        <span className="pn-figure">{view.figure}</span> <span className="pn-unit">{view.unit}</span>
+      </p>
+      <p>
+        <strong>{view.likely}</strong>
+      </p>
       <StandDrawing summary={stand.summary} target={stand.field.targetStand} />
       {view.advice !== "" && <p className="pn-fault">{view.advice}</p>}
       <Disclosure look="line" label="The counts, their spread and emergence">
         <Lines lines={view.lines} />
-        <p><CellLink at={first} words="Show the counts in the workbook" /></p>
+        <p>
+          <CellLink at={first} words="Show the counts in the workbook" />
+        </p>
         <WriteButton label="Write the sheet “Stand”" sheets={() => [standSheet(report)]} />
       </Disclosure>
     </section>

@@ -23,9 +23,9 @@ describe("a count being typed", () => {
   it("says the stand of the place, a weak plant as one half", () => {
     const { says, row } = countView(draft, mill, false, format);
     expect(says).toBe("26 and 3 weak on 17.42 ft of row, 30 in wide: 27,500 plants per acre.");
-    expect(Object.fromEntries([...row!].map(([heading, value]) => [heading, value instanceof Decimal ? value.toString() : value]))).toEqual({
-      Field: "Mill", Date: { day: "2031-06-02" }, "Row width": "30", Length: "17.42", Plants: "26", "Weak plants": "3", Remark: "=odd",
-    });
+    expect(Object.fromEntries([...row!].map(([heading, value]) => [heading, value instanceof Decimal ? value.toString() : value]))).toEqual(
+      { Field: "Mill", Date: { day: "2031-06-02" }, "Row width": "30", Length: "17.42", Plants: "26", "Weak plants": "3", Remark: "=odd" },
+    );
   });
 
   it("takes a hoop instead of a length", () => {

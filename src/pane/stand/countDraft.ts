@@ -24,15 +24,24 @@ export type CountDraft = {
 export type CountField = Exclude<keyof CountDraft, "how">;
 
 /** The names of lengths: short ones across, long ones along the row. */
-export const lengthUnits: Readonly<Record<AreaUnit, { readonly across: string; readonly along: string }>> = { ac: { across: "in", along: "ft" }, ha: { across: "cm", along: "m" } };
+export const lengthUnits: Readonly<Record<AreaUnit, { readonly across: string; readonly along: string }>> = {
+  ac: { across: "in", along: "ft" },
+  ha: { across: "cm", along: "m" },
+};
 
 /** An empty form; row width and length as in the field, a length of row of one thousandth of the area unit. */
 export function emptyCount(date: string, field: Field | undefined, unit: AreaUnit, decimalComma: boolean): CountDraft {
   const width = field?.rowWidth ?? null;
   const text = (value: Decimal) => typedAs(value, decimalComma);
   return {
-    date, how: "length", rowWidth: width === null ? "" : text(width), length: width === null ? "" : text(rowLengthOfThousandth(width, unit).toDecimalPlaces(2)),
-    hoop: "", plants: "", weak: "", remark: "",
+    date,
+    how: "length",
+    rowWidth: width === null ? "" : text(width),
+    length: width === null ? "" : text(rowLengthOfThousandth(width, unit).toDecimalPlaces(2)),
+    hoop: "",
+    plants: "",
+    weak: "",
+    remark: "",
   };
 }
 
@@ -52,8 +61,10 @@ export function countView(draft: CountDraft, field: Field, decimalComma: boolean
   const number = (of: Exclude<CountField, "date" | "remark">, needed: boolean, aboveZero: boolean): Decimal | null => {
     const typed = draft[of].trim();
     const value = typed === "" ? null : typedNumber(typed, decimalComma);
-    if (typed === "" ? needed : value === null) faults[of] = aboveZero ? "Enter a number above zero." : "Enter a number, zero if there is none.";
-    else if (value !== null && (value.isNegative() || (aboveZero && value.isZero()))) faults[of] = aboveZero ? "Enter a number above zero." : "Enter zero or more.";
+    if (typed === "" ? needed : value === null)
+      faults[of] = aboveZero ? "Enter a number above zero." : "Enter a number, zero if there is none.";
+    else if (value !== null && (value.isNegative() || (aboveZero && value.isZero())))
+      faults[of] = aboveZero ? "Enter a number above zero." : "Enter zero or more.";
     return value;
   };
   if (!/^\d{4}-\d\d-\d\d$/.test(draft.date)) faults.date = "Enter the day of the count.";
@@ -63,19 +74,32 @@ export function countView(draft: CountDraft, field: Field, decimalComma: boolean
   const hoop = byLength ? null : number("hoop", true, true);
   const plants = number("plants", true, false);
   const weak = number("weak", false, false);
-  const place: CountedPlace | null = rowWidth !== null && length !== null ? { rowWidth, length } : hoop !== null ? { hoopDiameter: hoop } : null;
+  const place: CountedPlace | null =
+    rowWidth !== null && length !== null ? { rowWidth, length } : hoop !== null ? { hoopDiameter: hoop } : null;
   if (Object.keys(faults).length > 0 || place === null || plants === null) return { faults, says: "", row: null };
 
   const { across, along } = lengthUnits[format.areaUnit];
   const stand = standAt({ place, plants, weak: weak ?? plants.minus(plants) }, format.areaUnit);
   const { quantity } = format;
-  const measured = "hoopDiameter" in place ? `a hoop of ${quantity(place.hoopDiameter)} ${across}` : `${quantity(place.length)} ${along} of row, ${quantity(place.rowWidth)} ${across} wide`;
+  const measured =
+    "hoopDiameter" in place
+      ? `a hoop of ${quantity(place.hoopDiameter)} ${across}`
+      : `${quantity(place.length)} ${along} of row, ${quantity(place.rowWidth)} ${across} wide`;
   return {
     faults,
-    says: `${quantity(plants)}${weak === null || weak.isZero() ? "" : ` and ${quantity(weak)} weak`} on ${measured}: ${format.plants(stand)} plants per ${format.areaName}.`,
+    says:
+      `${quantity(plants)}${weak === null || weak.isZero() ? "" : ` and ${quantity(weak)} weak`} ` +
+      `on ${measured}: ` +
+      `${format.plants(stand)} plants per ${format.areaName}.`,
     row: entryRow([
-      [columns.field, field.name], [columns.date, { day: draft.date }], [columns.rowWidth, rowWidth], [columns.length, length], [columns.hoop, hoop],
-      [columns.plants, plants], [columns.weak, weak], [columns.remark, draft.remark.trim()],
+      [columns.field, field.name],
+      [columns.date, { day: draft.date }],
+      [columns.rowWidth, rowWidth],
+      [columns.length, length],
+      [columns.hoop, hoop],
+      [columns.plants, plants],
+      [columns.weak, weak],
+      [columns.remark, draft.remark.trim()],
     ]),
   };
 }

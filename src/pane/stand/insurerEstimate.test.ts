@@ -18,10 +18,18 @@ describe("the estimate of the insurance payment", () => {
     const none = estimateView({ approved: "160", coverage: "75", appraisal: "108", price: "4" }, "corn", false, format);
     expect([none.payment!.toString(), none.says[1]]).toEqual(["0", "Appraised at 108.0 bu: by this rule nothing is due."]);
     expect(estimateView({ approved: "160" }, "corn", false, format)).toEqual({ faults: {}, says: [], payment: null });
-    expect(estimateView({ approved: "0", coverage: "120" }, "corn", false, format).faults).toEqual({ approved: "Enter a number above zero.", coverage: "Enter a percentage up to 100." });
+    expect(estimateView({ approved: "0", coverage: "120" }, "corn", false, format).faults).toEqual({
+      approved: "Enter a number above zero.",
+      coverage: "Enter a percentage up to 100.",
+    });
   });
   it("is offered for corn and soybeans in bushels an acre only", () => {
     expect([cropOfRule("Corn", "bu", "ac"), cropOfRule("Soybeans, early", "bu", "ac")]).toEqual(["corn", "soybeans"]);
-    expect([cropOfRule("Winter wheat", "bu", "ac"), cropOfRule("Corn", "t", "ha"), cropOfRule("Corn", "bu", "ha"), cropOfRule("Corn silage", "bu", "ac")]).toEqual([null, null, null, null]);
+    expect([
+      cropOfRule("Winter wheat", "bu", "ac"),
+      cropOfRule("Corn", "t", "ha"),
+      cropOfRule("Corn", "bu", "ha"),
+      cropOfRule("Corn silage", "bu", "ac"),
+    ]).toEqual([null, null, null, null]);
   });
 });

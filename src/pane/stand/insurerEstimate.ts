@@ -25,17 +25,38 @@ export type EstimateView = {
 
 export function estimateView(draft: EstimateDraft, crop: keyof typeof mostBushels, decimalComma: boolean, format: Format): EstimateView {
   const typed = new Typed<EstimateField>(draft, decimalComma);
-  const [approved, coverage, appraisal, price] = [typed.number("approved", { aboveZero: true }), typed.number("coverage", { aboveZero: true }), typed.number("appraisal"), typed.number("price")];
+  const [approved, coverage, appraisal, price] = [
+    typed.number("approved", { aboveZero: true }),
+    typed.number("coverage", { aboveZero: true }),
+    typed.number("appraisal"),
+    typed.number("price"),
+  ];
   if (coverage?.gt(hundred) === true) typed.faults.coverage = "Enter a percentage up to 100.";
-  if (!typed.isSound || approved === null || coverage === null || appraisal === null || price === null) return { faults: typed.faults, says: [], payment: null };
-  const result = replantPayment({ crop, approvedYield: yieldPerArea(approved), coverage: share(coverage.div(hundred)), appraisal: yieldPerArea(appraisal), price: moneyPerUnit(price) });
+  if (!typed.isSound || approved === null || coverage === null || appraisal === null || price === null)
+    return { faults: typed.faults, says: [], payment: null };
+  const result = replantPayment({
+    crop,
+    approvedYield: yieldPerArea(approved),
+    coverage: share(coverage.div(hundred)),
+    appraisal: yieldPerArea(appraisal),
+    price: moneyPerUnit(price),
+  });
   const bushels = (value: Decimal) => `${format.yield(yieldPerArea(value))} bu`;
   return {
-    faults: {}, payment: result.payment,
+    faults: {},
+    payment: result.payment,
     says: [
-      `Guaranteed: ${bushels(approved)} × ${format.quantity(coverage)}% = ${bushels(result.guaranteedYield)} per acre. Due where the appraisal is under 90% of it, ${bushels(result.appraisalMustBeBelow)}.`,
+      `Guaranteed: ${bushels(approved)} ` +
+        `× ${format.quantity(coverage)}% = ` +
+        `${bushels(result.guaranteedYield)} per acre. ` +
+        `Due where the appraisal is under 90% of ` +
+        `it, ${bushels(result.appraisalMustBeBelow)}.`,
       result.due
-        ? `Paid: a fifth of the guarantee, at most ${mostBushels[crop].toFixed()} bu of ${crop}: ${bushels(result.units)} at ${format.money(price)} = ${format.money(result.payment)} ${format.perArea}.`
+        ? `Paid: a fifth of the guarantee, at most ` +
+          `${mostBushels[crop].toFixed()} bu of ${crop}: ` +
+          `${bushels(result.units)} at ` +
+          `${format.money(price)} = ` +
+          `${format.money(result.payment)} ${format.perArea}.`
         : `Appraised at ${bushels(appraisal)}: by this rule nothing is due.`,
     ],
   };

@@ -8,7 +8,18 @@ import type { SeasonReport } from "../../workbook/seasonReport";
 import { Typed, typedAs, type Faults } from "../parts/typed";
 
 export const reseedCostFields = ["endOldStand", "seed", "seedCredit", "pass", "treatment", "herbicide", "other", "insurance"] as const;
-const reseedFields = ["area", "stand", "date", "newStand", "price", "drying", "keptPoints", "newPoints", "allowance", ...reseedCostFields] as const;
+const reseedFields = [
+  "area",
+  "stand",
+  "date",
+  "newStand",
+  "price",
+  "drying",
+  "keptPoints",
+  "newPoints",
+  "allowance",
+  ...reseedCostFields,
+] as const;
 export type ReseedField = (typeof reseedFields)[number];
 export type ReseedDraft = { readonly [F in ReseedField]: string };
 
@@ -27,16 +38,36 @@ export function emptyReseed({ season, figures }: SeasonReport, { field, summary 
   const wet = harvested === null || standard === null || harvested.lte(standard) ? zero : harvested.minus(standard);
   const text = (value: Decimal | null, places: 0 | 2 = 2) => (value === null ? "" : typedAs(value.toDecimalPlaces(places), decimalComma));
   return {
-    area: text(field.area), stand: text(summary.mean, 0), date: later(summary.to, daysToReseed), newStand: text(field.targetStand, 0),
-    price: text(crop.price), drying: typedAs(season.settings.dryingChargePerPoint ?? zero, decimalComma), keptPoints: text(wet), newPoints: text(wet),
-    allowance: "", endOldStand: "", seed: seed.isZero() ? "" : text(seed), seedCredit: "", pass: "", treatment: "", herbicide: "", other: "", insurance: "",
+    area: text(field.area),
+    stand: text(summary.mean, 0),
+    date: later(summary.to, daysToReseed),
+    newStand: text(field.targetStand, 0),
+    price: text(crop.price),
+    drying: typedAs(season.settings.dryingChargePerPoint ?? zero, decimalComma),
+    keptPoints: text(wet),
+    newPoints: text(wet),
+    allowance: "",
+    endOldStand: "",
+    seed: seed.isZero() ? "" : text(seed),
+    seedCredit: "",
+    pass: "",
+    treatment: "",
+    herbicide: "",
+    other: "",
+    insurance: "",
   };
 }
 
-const later = (day: string, days: number): string => new Date(Date.parse(`${day}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
+const later = (day: string, days: number): string =>
+  new Date(Date.parse(`${day}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
 
 /** The question that the boxes ask, or what is wrong with them. */
-export function reseedQuestion(draft: ReseedDraft, report: SeasonReport, stand: FieldStand, decimalComma: boolean): { readonly faults: Faults<ReseedField>; readonly question: ReseedQuestion | null } {
+export function reseedQuestion(
+  draft: ReseedDraft,
+  report: SeasonReport,
+  stand: FieldStand,
+  decimalComma: boolean,
+): { readonly faults: Faults<ReseedField>; readonly question: ReseedQuestion | null } {
   const { season, figures } = report;
   const { field, table } = stand;
   const typed = new Typed<ReseedField>(draft, decimalComma);
@@ -45,16 +76,30 @@ export function reseedQuestion(draft: ReseedDraft, report: SeasonReport, stand: 
   const kept = typed.number("stand", { needed: true });
   const date = typed.day("date");
   const newStand = typed.number("newStand", { needed: true, aboveZero: true });
-  const [price, drying, keptPoints, newPoints] = [typed.number("price", { needed: true }), typed.number("drying"), typed.number("keptPoints"), typed.number("newPoints")];
+  const [price, drying, keptPoints, newPoints] = [
+    typed.number("price", { needed: true }),
+    typed.number("drying"),
+    typed.number("keptPoints"),
+    typed.number("newPoints"),
+  ];
   const allowance = typed.number("allowance");
   if (allowance?.gt("100")) typed.faults.allowance = "Enter a percentage from 0 to 100.";
   const cost = (of: (typeof reseedCostFields)[number]) => {
     const amount = typed.number(of);
     return amount === null ? null : moneyPerArea(amount);
   };
-  const costs = { endOldStand: cost("endOldStand"), seed: cost("seed"), seedCredit: cost("seedCredit"), pass: cost("pass"), treatment: cost("treatment"), herbicide: cost("herbicide"), other: cost("other") };
+  const costs = {
+    endOldStand: cost("endOldStand"),
+    seed: cost("seed"),
+    seedCredit: cost("seedCredit"),
+    pass: cost("pass"),
+    treatment: cost("treatment"),
+    herbicide: cost("herbicide"),
+    other: cost("other"),
+  };
   const insurance = cost("insurance");
-  if (!typed.isSound || table === null || land === null || kept === null || date === null || newStand === null || price === null) return { faults: typed.faults, question: null };
+  if (!typed.isSound || table === null || land === null || kept === null || date === null || newStand === null || price === null)
+    return { faults: typed.faults, question: null };
   const budget = figures.crops.flatMap(({ fields }) => fields).find((each) => each.field === field.name)!.outlook.budget;
   const { moving, share } = grainBeforeDrying(budget);
   const { areaUnit } = season.settings;
@@ -62,12 +107,22 @@ export function reseedQuestion(draft: ReseedDraft, report: SeasonReport, stand: 
   return {
     faults: {},
     question: {
-      table, area: area(land), goal: field.yieldGoal, costs, insurance, moving, share,
+      table,
+      area: area(land),
+      goal: field.yieldGoal,
+      costs,
+      insurance,
+      moving,
+      share,
       planned: { date: field.plannedPlanting ?? field.planted, stand: field.targetStand as PlantsPerArea | null, rowWidth, areaUnit },
       kept: { date: field.planted ?? field.plannedPlanting, stand: plantsPerArea(kept), rowWidth, areaUnit },
       reseeded: { date, stand: plantsPerArea(newStand), rowWidth, areaUnit },
-      keptUniformityLoss: field.uniformityLoss ?? null, reseedAllowance: allowance, price: moneyPerUnit(price),
-      dryingPerPoint: moneyPerUnit(drying ?? zero), keptPoints: points(keptPoints ?? zero), reseededPoints: points(newPoints ?? zero),
+      keptUniformityLoss: field.uniformityLoss ?? null,
+      reseedAllowance: allowance,
+      price: moneyPerUnit(price),
+      dryingPerPoint: moneyPerUnit(drying ?? zero),
+      keptPoints: points(keptPoints ?? zero),
+      reseededPoints: points(newPoints ?? zero),
     },
   };
 }

@@ -10,7 +10,13 @@ const report = seasonReport(countedContent);
 const stand = report.figures.stands.find(({ field }) => field.name === "Mill Road")!;
 const begun = emptyReseed(report, stand, false);
 const ask = (changes: Partial<ReseedDraft> = {}) => reseedQuestion({ ...begun, ...changes }, report, stand, false);
-const ground = { summary: stand.summary, fieldArea: stand.field.area, outlook: stand.outlook!.ok ? stand.outlook!.value.outlook : stand.field.yieldGoal, yieldUnit: "bu", today: "2031-05-15" };
+const ground = {
+  summary: stand.summary,
+  fieldArea: stand.field.area,
+  outlook: stand.outlook!.ok ? stand.outlook!.value.outlook : stand.field.yieldGoal,
+  yieldUnit: "bu",
+  today: "2031-05-15",
+};
 function answered(changes: Partial<ReseedDraft>) {
   const view = reseedView(ask(changes).question!, ground, format);
   if (!view.known) throw new Error(view.why);
@@ -20,8 +26,28 @@ function answered(changes: Partial<ReseedDraft>) {
 describe("the question whether to reseed", () => {
   it("begins with the field, its counts and its seed, and with nothing that nobody entered", () => {
     // Seed: 18,760 ÷ 70 bags a bag × 34,000 ÷ 80,000.
-    expect(begun).toMatchObject({ area: "120", stand: "21625", date: "2031-06-05", newStand: "32000", price: "4.35", seed: "113.9", drying: "0", keptPoints: "0" });
-    expect([begun.endOldStand, begun.seedCredit, begun.pass, begun.treatment, begun.herbicide, begun.other, begun.insurance, begun.allowance].join("")).toBe("");
+    expect(begun).toMatchObject({
+      area: "120",
+      stand: "21625",
+      date: "2031-06-05",
+      newStand: "32000",
+      price: "4.35",
+      seed: "113.9",
+      drying: "0",
+      keptPoints: "0",
+    });
+    expect(
+      [
+        begun.endOldStand,
+        begun.seedCredit,
+        begun.pass,
+        begun.treatment,
+        begun.herbicide,
+        begun.other,
+        begun.insurance,
+        begun.allowance,
+      ].join(""),
+    ).toBe("");
   });
 
   it("asks the same where numbers are typed with a decimal comma", () => {
@@ -32,7 +58,13 @@ describe("the question whether to reseed", () => {
 
   it("names what is wrong at the box", () => {
     expect(ask({ area: "130", date: "", pass: "dear", allowance: "120" })).toEqual({
-      question: null, faults: { area: "The field has 120.", date: "Enter a date.", pass: "Enter a number.", allowance: "Enter a percentage from 0 to 100." },
+      question: null,
+      faults: {
+        area: "The field has 120.",
+        date: "Enter a date.",
+        pass: "Enter a number.",
+        allowance: "Enter a percentage from 0 to 100.",
+      },
     });
   });
 });
@@ -73,17 +105,43 @@ describe("the answer", () => {
   });
 
   it("lists what was not entered and so counted as nothing", () => {
-    expect(answered({}).notEntered).toBe("Not entered, and so counted as nothing: ending the old stand, the seller's credit, the planting pass, treatment, herbicide, other costs, the insurance payment, an allowance off the new yield, drying.");
-    const all = { endOldStand: "8", seedCredit: "20", pass: "22", treatment: "5", herbicide: "12", other: "1", insurance: "40", allowance: "10", drying: "0.05" };
+    expect(answered({}).notEntered).toBe(
+      "Not entered, and so counted as nothing: ending the " +
+        "old stand, the seller's credit, the planting pass, " +
+        "treatment, " +
+        "herbicide, other costs, the insurance payment, " +
+        "an allowance off the new yield, drying.",
+    );
+    const all = {
+      endOldStand: "8",
+      seedCredit: "20",
+      pass: "22",
+      treatment: "5",
+      herbicide: "12",
+      other: "1",
+      insurance: "40",
+      allowance: "10",
+      drying: "0.05",
+    };
     expect(answered(all).notEntered).toBe("");
   });
 
   it("says what a unit of the crop nets, of each where drying sets them apart", () => {
-    expect(answered({ stand: "12000" }).home).toEqual(["The crop, kept or replanted, nets 4.13 USD per bu: its price of 4.35, less 0.22 for hauling, drying and selling, times the operator's share of 100 %."]);
+    expect(answered({ stand: "12000" }).home).toEqual([
+      "The crop, kept or replanted, nets 4.13 USD per bu: " +
+        "its price of 4.35, less 0.22 for hauling, drying " +
+        "and selling, " +
+        "times the operator's share of 100 %.",
+    ]);
     // 0.22 + 2 × 0.05 and 0.22 + 6 × 0.05
     expect(answered({ drying: "0.05", keptPoints: "2", newPoints: "6" }).home).toEqual([
-      "The crop kept nets 4.03 USD per bu: its price of 4.35, less 0.32 for hauling, drying and selling, times the operator's share of 100 %.",
-      "The crop replanted nets 3.83 USD per bu: its price of 4.35, less 0.52 for hauling, drying and selling, times the operator's share of 100 %.",
+      "The crop kept nets 4.03 USD per bu: its price of 4.35, " +
+        "less 0.32 for hauling, drying and selling, times the " +
+        "operator's share of 100 %.",
+      "The crop replanted nets 3.83 USD per bu: its " +
+        "price of 4.35, less 0.52 for hauling, drying and " +
+        "selling, times the " +
+        "operator's share of 100 %.",
     ]);
   });
 
@@ -102,7 +160,12 @@ describe("the answer", () => {
 
   it("refuses in words outside the table, and says which stand or date it means", () => {
     const view = reseedView(ask({ stand: "4000", date: "2031-07-01" }).question!, ground, format);
-    expect(view.known || view.why).toBe("The kept stand 4000 is outside the table \"Corn, central Corn Belt (Purdue 2012)\" (10000 to 36000). "
-      + "The new planting date 2031-07-01 is outside the table \"Corn, central Corn Belt (Purdue 2012)\" (04-10 to 06-09). The table goes no further.");
+    expect(view.known || view.why).toBe(
+      'The kept stand 4000 is outside the table "Corn, central Corn Belt (Purdue 2012)" (10000 to 36000). ' +
+        "The new planting date 2031-07-01 is outside the " +
+        'table "Corn, central Corn Belt (Purdue 2012)" (04-10 ' +
+        "to 06-09). " +
+        "The table goes no further.",
+    );
   });
 });

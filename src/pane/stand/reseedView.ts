@@ -12,34 +12,52 @@ import { refusalWords } from "../../workbook/standRefusal";
 import type { Format } from "../format";
 
 /** What the answer is shown against: the counts, the field and its outlook, the crop's unit. */
-export type ReseedGround = { readonly summary: StandSummary; readonly fieldArea: Area; readonly outlook: Yield; readonly yieldUnit: string; /** The day on which it is asked. */ readonly today: IsoDate };
+export type ReseedGround = {
+  readonly summary: StandSummary;
+  readonly fieldArea: Area;
+  readonly outlook: Yield;
+  readonly yieldUnit: string;
+  /** The day on which it is asked. */ readonly today: IsoDate;
+};
 
 export type ReseedView =
   | { readonly known: false; readonly why: string }
   | {
-    readonly known: true;
-    readonly answer: ReseedAnswer;
-    readonly decision: string;
-    readonly figure: string;
-    readonly inAll: string;
-    /** What was not entered and so counted as nothing, as a sentence; empty where everything was. */
-    readonly notEntered: string;
-    readonly lines: readonly { readonly name: string; readonly says: string }[];
-    /** What a unit of the crop nets: said of each where drying sets the two apart. */
-    readonly home: readonly string[];
-    readonly grid: { readonly columns: readonly string[]; readonly rows: readonly { readonly name: string; readonly cells: readonly string[] }[] };
-  };
+      readonly known: true;
+      readonly answer: ReseedAnswer;
+      readonly decision: string;
+      readonly figure: string;
+      readonly inAll: string;
+      /** What was not entered and so counted as nothing, as a sentence; empty where everything was. */
+      readonly notEntered: string;
+      readonly lines: readonly { readonly name: string; readonly says: string }[];
+      /** What a unit of the crop nets: said of each where drying sets the two apart. */
+      readonly home: readonly string[];
+      readonly grid: {
+        readonly columns: readonly string[];
+        readonly rows: readonly { readonly name: string; readonly cells: readonly string[] }[];
+      };
+    };
 
 export function reseedView(question: ReseedQuestion, ground: ReseedGround, format: Format): ReseedView {
   const result = reseed(question);
   if (!result.ok) {
-    const words = result.problems.map((refusal) => refusalWords({ ...refusal, of: refusal.of === "planned" ? "planned" : "real" }).replace("the actual", refusal.of === "kept" ? "the kept" : "the new"));
-    return { known: false, why: `${[...new Set(words)].map((each) => `${each.charAt(0).toUpperCase()}${each.slice(1)}.`).join(" ")} The table goes no further.` };
+    const words = result.problems.map((refusal) =>
+      refusalWords({ ...refusal, of: refusal.of === "planned" ? "planned" : "real" }).replace(
+        "the actual",
+        refusal.of === "kept" ? "the kept" : "the new",
+      ),
+    );
+    return {
+      known: false,
+      why: `${[...new Set(words)].map((each) => `${each.charAt(0).toUpperCase()}${each.slice(1)}.`).join(" ")} The table goes no further.`,
+    };
   }
   const answer = result.value;
   const reseeds = answer.decision === "reseed";
   return {
-    known: true, answer,
+    known: true,
+    answer,
     decision: reseeds ? "Replanting pays by these figures." : "Keeping the stand is better by these figures.",
     figure: `${reseeds ? "+" : ""}${format.money(answer.net)}`,
     inAll: `${format.perArea} from replanting, ${format.amount(answer.netInAll)} on ${format.quantity(question.area)} ${format.areaUnit}`,
@@ -54,13 +72,19 @@ function lines(question: ReseedQuestion, answer: ReseedAnswer, ground: ReseedGro
   const { yieldUnit, summary, fieldArea, outlook } = ground;
   const unit = `${yieldUnit} per ${format.areaName}`;
   const part = question.area.lt(fieldArea);
-  const whole = fieldOutlook([{ area: question.area, yield: answer.reseededYield }, { area: area(fieldArea.minus(question.area)), yield: outlook }]);
+  const whole = fieldOutlook([
+    { area: question.area, yield: answer.reseededYield },
+    { area: area(fieldArea.minus(question.area)), yield: outlook },
+  ]);
   const ends = summary.interval === null ? null : netOverInterval(question, summary.interval.low, summary.interval.high);
   return [
     { name: "Yield kept", says: `${format.yield(answer.keptYield)} ${unit}` },
     { name: "Yield after replanting", says: `${format.yield(answer.reseededYield)} ${unit}` },
     ...(part && whole !== null ? [{ name: "Whole field with the part replanted", says: `${format.yield(whole)} ${unit}` }] : []),
-    { name: "Extra yield needed", says: answer.gapNeeded === null ? "no yield covers it" : `${format.yieldNeeded(answer.gapNeeded)} ${unit}` },
+    {
+      name: "Extra yield needed",
+      says: answer.gapNeeded === null ? "no yield covers it" : `${format.yieldNeeded(answer.gapNeeded)} ${unit}`,
+    },
     { name: "Extra yield from replanting", says: `${format.yieldChange(yieldPerArea(zero), answer.gap)} ${unit}` },
     { name: "Cost of replanting", says: `${format.money(answer.cost)} ${format.perArea}` },
     { name: "Break-even price", says: breakEvenWords(answer, `${format.currency} per ${yieldUnit}`, format) },
@@ -96,13 +120,21 @@ function notBefore({ kept, reseeded }: ReseedQuestion, today: IsoDate): MonthDay
 }
 
 const boxNames = {
-  endOldStand: "ending the old stand", seed: "seed", seedCredit: "the seller's credit", pass: "the planting pass", treatment: "treatment", herbicide: "herbicide", other: "other costs",
+  endOldStand: "ending the old stand",
+  seed: "seed",
+  seedCredit: "the seller's credit",
+  pass: "the planting pass",
+  treatment: "treatment",
+  herbicide: "herbicide",
+  other: "other costs",
 } as const;
 
 function notEnteredWords({ costs, insurance, reseedAllowance, dryingPerPoint }: ReseedQuestion): string {
   const blank = [
     ...(Object.keys(boxNames) as (keyof typeof boxNames)[]).filter((of) => costs[of] === null).map((of) => boxNames[of]),
-    ...(insurance === null ? ["the insurance payment"] : []), ...(reseedAllowance === null ? ["an allowance off the new yield"] : []), ...(dryingPerPoint.isZero() ? ["drying"] : []),
+    ...(insurance === null ? ["the insurance payment"] : []),
+    ...(reseedAllowance === null ? ["an allowance off the new yield"] : []),
+    ...(dryingPerPoint.isZero() ? ["drying"] : []),
   ];
   return blank.length === 0 ? "" : `Not entered, and so counted as nothing: ${blank.join(", ")}.`;
 }
@@ -113,8 +145,13 @@ function lastDateWords(question: ReseedQuestion, today: IsoDate, { day }: Format
   return question.table.dates === null ? "the table has no dates" : "none that is still to come, or after the planting";
 }
 
-function endsWords({ atLow, atHigh }: ReturnType<typeof netOverInterval>, { interval }: StandSummary, { plants, money, currency }: Format): string {
-  const end = (stand: PlantsPerArea, net: Decimal | null) => `${net === null ? "outside the table" : `${money(net)} ${currency}`} at ${plants(stand)}`;
+function endsWords(
+  { atLow, atHigh }: ReturnType<typeof netOverInterval>,
+  { interval }: StandSummary,
+  { plants, money, currency }: Format,
+): string {
+  const end = (stand: PlantsPerArea, net: Decimal | null) =>
+    `${net === null ? "outside the table" : `${money(net)} ${currency}`} at ${plants(stand)}`;
   return `${end(interval!.low, atLow)}, ${end(interval!.high, atHigh)}`;
 }
 
@@ -124,11 +161,18 @@ const mostStands = 6;
 /** Gain of reseeding around the question: stands of the table up to the new stand, a week before to two weeks after. */
 function grid(question: ReseedQuestion, format: Format) {
   const { table, kept, reseeded } = question;
-  const knots = (table.stands ?? []).map(({ from }) => standFrom(table.standUnit, from, kept.areaUnit, kept.rowWidth)).filter((stand) => stand !== null);
+  const knots = (table.stands ?? [])
+    .map(({ from }) => standFrom(table.standUnit, from, kept.areaUnit, kept.rowWidth))
+    .filter((stand) => stand !== null);
   const upTo = knots.filter((stand) => reseeded.stand === null || stand.lte(reseeded.stand));
   const step = Math.max(1, Math.ceil(upTo.length / mostStands));
   const stands = upTo.filter((_, index) => (upTo.length - 1 - index) % step === 0);
-  const dates = reseeded.date === null ? [] : table.dates === null ? [reseeded.date] : weeks.map((days) => monthDayOf(dayOfYear(reseeded.date!).plus(days)));
+  const dates =
+    reseeded.date === null
+      ? []
+      : table.dates === null
+        ? [reseeded.date]
+        : weeks.map((days) => monthDayOf(dayOfYear(reseeded.date!).plus(days)));
   const { net } = reseedGrid(question, stands, dates);
   return {
     columns: dates.map((date) => format.day(date.slice(-5))),

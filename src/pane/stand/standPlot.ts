@@ -23,10 +23,30 @@ const mostTicks = 5;
 /** The places of a round on a line of stands, with their interval and the target; positions in hundredths of the width. */
 export function standPlot({ counts, mean, interval }: StandSummary, target: Decimal | null, unit: AreaUnit): StandPlot {
   const stands = counts.map((count) => standAt(count, unit));
-  const shown: readonly Decimal[] = [...stands, mean, ...(interval === null ? [] : [interval.low, interval.high]), ...(target === null ? [] : [target])];
-  const step = steps.find((each) => Decimal.max(...shown).minus(Decimal.min(...shown)).div(each).lte(mostTicks - 1)) ?? steps[steps.length - 1]!;
-  const first = Decimal.min(...shown).div(step).floor().times(step);
-  const last = Decimal.max(first.plus(step), Decimal.max(...shown).div(step).ceil().times(step));
+  const shown: readonly Decimal[] = [
+    ...stands,
+    mean,
+    ...(interval === null ? [] : [interval.low, interval.high]),
+    ...(target === null ? [] : [target]),
+  ];
+  const step =
+    steps.find((each) =>
+      Decimal.max(...shown)
+        .minus(Decimal.min(...shown))
+        .div(each)
+        .lte(mostTicks - 1),
+    ) ?? steps[steps.length - 1]!;
+  const first = Decimal.min(...shown)
+    .div(step)
+    .floor()
+    .times(step);
+  const last = Decimal.max(
+    first.plus(step),
+    Decimal.max(...shown)
+      .div(step)
+      .ceil()
+      .times(step),
+  );
   const at = (stand: Decimal) => stand.minus(first).div(last.minus(first)).times("100");
   const dots: { readonly at: Decimal; readonly level: number }[] = [];
   for (const stand of [...stands].sort((a, b) => a.comparedTo(b))) {
@@ -39,7 +59,8 @@ export function standPlot({ counts, mean, interval }: StandSummary, target: Deci
   const ticks: Decimal[] = [];
   for (let tick: Decimal = first; tick.lte(last); tick = tick.plus(step)) ticks.push(tick);
   return {
-    dots: dots.map((dot) => ({ x: position(dot.at), level: dot.level })), mean: position(at(mean)),
+    dots: dots.map((dot) => ({ x: position(dot.at), level: dot.level })),
+    mean: position(at(mean)),
     interval: interval === null ? null : { low: position(at(interval.low)), high: position(at(interval.high)) },
     target: target === null ? null : position(at(target)),
     ticks: ticks.map((stand) => ({ x: position(at(stand)), stand })),

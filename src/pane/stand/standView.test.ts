@@ -19,16 +19,27 @@ const long = standOf("Long Eighty");
 
 describe("the page Stand", () => {
   it("offers the fields with counts first", () => {
-    expect(fieldChoices(report).map(({ words }) => words)).toEqual(["Mill Road, Corn: 4 spots counted", "Long Eighty, Corn: 1 spot counted", "Creek Bottom, Soybeans"]);
+    expect(fieldChoices(report).map(({ words }) => words)).toEqual([
+      "Mill Road, Corn: 4 spots counted",
+      "Long Eighty, Corn: 1 spot counted",
+      "Creek Bottom, Soybeans",
+    ]);
   });
 
   it("says the stand with its interval in plain words, and how many places are missing", () => {
     // 20, 22, 24.5 and 20 thousand: mean 21,625, s = 2,136.00, t(3) = 3.18245, half-width 3,398.8.
     const view = standView(mill, format);
-    expect([view.figure, view.unit, view.likely]).toEqual(["21,600", "plants per acre", "likely between 18,200 and 25,000 (19 times in 20)"]);
+    expect([view.figure, view.unit, view.likely]).toEqual([
+      "21,600",
+      "plants per acre",
+      "likely between 18,200 and 25,000 (19 times in 20)",
+    ]);
     expect(view.advice).toBe("24 spots are advised for 120 ac: count 20 more.");
     expect(Object.fromEntries(view.lines.map(({ name, says }) => [name, says]))).toEqual({
-      Counted: "4 spots, Jun 2, 2031", "Counts range": "20,000 to 24,500", "Coefficient of variation": "9.9%", "Target stand": "32,000",
+      Counted: "4 spots, Jun 2, 2031",
+      "Counts range": "20,000 to 24,500",
+      "Coefficient of variation": "9.9%",
+      "Target stand": "32,000",
       Emergence: "63.6% of 34,000 seeds dropped",
     });
   });
@@ -41,12 +52,21 @@ describe("the page Stand", () => {
     // Between the printed 92 and 94 % of 10 May and 89 and 92 % of 15 May: 0.6 and 0.4 in date, 0.1875 and 0.8125 in stand.
     const view = outlookView(outlookOf("Mill Road"), cropOf("Corn"), format);
     expect(view).toMatchObject({ known: true, figure: "176.1", unit: "bu per acre", againstGoal: "goal 195.0, −18.9" });
-    expect(view.known && view.table).toBe('Yield by planting date and stand from the table "Corn, central Corn Belt (Purdue 2012)", for Indiana, Illinois, Ohio, southern Iowa, Missouri, Pennsylvania; not chosen by you: name one, or none, under Stand response in the table Season.');
-    expect(view.known && view.how).toEqual(["Actual: 90.3% of the best date and stand. Planned: 100% of the best date and stand.", "195.0 × 90.3% ÷ 100% = 176.1."]);
+    expect(view.known && view.table).toBe(
+      "Yield by planting date and stand from the table " +
+        '"Corn, central Corn Belt (Purdue 2012)", for ' +
+        "Indiana, Illinois, " +
+        "Ohio, southern Iowa, Missouri, Pennsylvania; not chosen by you: name one, or none, under Stand response in the table Season.",
+    );
+    expect(view.known && view.how).toEqual([
+      "Actual: 90.3% of the best date and stand. Planned: 100% of the best date and stand.",
+      "195.0 × 90.3% ÷ 100% = 176.1.",
+    ]);
     const table = tableView(mill.table!, mill.outlook, format);
     expect(table.name).toBe("Corn, central Corn Belt (Purdue 2012)");
     expect(table.cells.slice(0, 2)).toEqual([
-      { name: "actual", cells: ["May 10, 20,000", "89%", "11.3%"] }, { name: "actual", cells: ["May 10, 22,000", "92%", "48.8%"] },
+      { name: "actual", cells: ["May 10, 20,000", "89%", "11.3%"] },
+      { name: "actual", cells: ["May 10, 22,000", "92%", "48.8%"] },
     ]);
     expect(table.limits).toContain("It rests on one study of 1994.");
   });
@@ -54,7 +74,11 @@ describe("the page Stand", () => {
   it("refuses in words outside the table, and where there is none", () => {
     expect(outlookView(outlookOf("Long Eighty"), cropOf("Corn"), format)).toEqual({
       known: false,
-      why: "The actual stand 7000 is outside the table \"Corn, central Corn Belt (Purdue 2012)\" (10000 to 36000). The table goes no further. The projected yield stays at 184.3.",
+      why:
+        "The actual stand 7000 is outside the table " +
+        '"Corn, central Corn Belt (Purdue 2012)" (10000 to ' +
+        "36000). The table " +
+        "goes no further. The projected yield stays at 184.3.",
     });
     const noTable = outlookView({ ...outlookOf("Mill Road"), table: null, byDate: null, stand: null }, cropOf("Corn"), format);
     expect(noTable.known || noTable.why).toContain("No table of yield by date and stand is chosen for Corn.");
@@ -76,16 +100,27 @@ describe("the page Stand", () => {
 
   it("says what the counts do to the crop's net return, naming the layer", () => {
     // From 187.6 by the date alone to 176.1: 11.480625 bu less on 120 of 198.5 acres at 4.35 − 0.22: 28.66 less.
-    expect(netEffect(report, mill.field, "cash", format)).toMatch(/^Corn nets [\d.]+ USD per acre after cash cost, [\d.]+ without these counts \(−28\.6[67]\)\.$/);
+    expect(netEffect(report, mill.field, "cash", format)).toMatch(
+      /^Corn nets [\d.]+ USD per acre after cash cost, [\d.]+ without these counts \(−28\.6[67]\)\.$/,
+    );
   });
 
   it("thinks of reseeding where the stand is under its target and costs yield", () => {
-    expect([isThin(mill), isThin(long), isThin({ ...mill, summary: { ...mill.summary, mean: mill.field.targetStand as typeof mill.summary.mean } })]).toEqual([true, true, false]);
+    expect([
+      isThin(mill),
+      isThin(long),
+      isThin({ ...mill, summary: { ...mill.summary, mean: mill.field.targetStand as typeof mill.summary.mean } }),
+    ]).toEqual([true, true, false]);
   });
 
   it("reads out what a count changed", () => {
-    const before = seasonReport({ ...countedContent, tables: countedContent.tables.map((each) => (each.name === "Stand_counts" ? { ...each, rows: each.rows.slice(0, 3) } : each)) });
-    expect(standChanged(before, report, "Mill Road", format)).toMatch(/^Stand: 22,200 → 21,600 plants per acre\. Projected yield: 177\.\d → 176\.1\. Net return of Corn: [\d.]+ → [\d.]+ \(USD per acre, cash cost\)\. 1 new entry to fix or to check: see the line at the top\.$/);
+    const before = seasonReport({
+      ...countedContent,
+      tables: countedContent.tables.map((each) => (each.name === "Stand_counts" ? { ...each, rows: each.rows.slice(0, 3) } : each)),
+    });
+    expect(standChanged(before, report, "Mill Road", format)).toMatch(
+      /^Stand: 22,200 → 21,600 plants per acre\. Projected yield: 177\.\d → 176\.1\. Net return of Corn: [\d.]+ → [\d.]+ \(USD per acre, cash cost\)\. 1 new entry to fix or to check: see the line at the top\.$/,
+    );
   });
 });
 
@@ -94,14 +129,21 @@ describe("the drawing of the places", () => {
     const plot = standPlot(mill.summary, mill.field.targetStand, "ac");
     expect(plot.ticks.map(({ stand }) => stand.toString())).toEqual(["15000", "20000", "25000", "30000", "35000"]);
     expect([plot.mean, plot.target]).toEqual(["33.13", "85.00"]);
-    expect(plot.dots).toEqual([{ x: "25.00", level: 0 }, { x: "25.00", level: 1 }, { x: "35.00", level: 0 }, { x: "47.50", level: 0 }]);
+    expect(plot.dots).toEqual([
+      { x: "25.00", level: 0 },
+      { x: "25.00", level: 1 },
+      { x: "35.00", level: 0 },
+      { x: "47.50", level: 0 },
+    ]);
     expect(plot.levels).toBe(2);
   });
   it("has a line also where one place stands alone", () => {
     expect(standPlot(long.summary, null, "ac").ticks).toHaveLength(2);
   });
   it("says the same in words", () => {
-    expect(plotWords(mill.summary, mill.field.targetStand, format)).toBe("4 spots from 20,000 to 24,500 plants per acre, mean 21,600, likely between 18,200 and 25,000, target 32,000.");
+    expect(plotWords(mill.summary, mill.field.targetStand, format)).toBe(
+      "4 spots from 20,000 to 24,500 plants per acre, mean 21,600, likely between 18,200 and 25,000, target 32,000.",
+    );
   });
 });
 
@@ -114,7 +156,14 @@ describe("an uneven stand", () => {
   it("is kept as a share of the yield, and only where it differs from what is entered", () => {
     const uneven = { ...mill, field: { ...mill.field, uniformityLoss: new Decimal("5") } };
     const kept = (typed: string, stand = mill) => tryLoss(typed, stand, "bu", false, format).toKeep;
-    expect([kept("5 %")?.toString(), kept("0.5")?.toString(), kept("5", uneven), kept("", uneven), kept(""), kept("much")]).toEqual(["0.05", "0.005", null, "", null, null]);
+    expect([kept("5 %")?.toString(), kept("0.5")?.toString(), kept("5", uneven), kept("", uneven), kept(""), kept("much")]).toEqual([
+      "0.05",
+      "0.005",
+      null,
+      "",
+      null,
+      null,
+    ]);
   });
   it("names figure and source of each finding", () => {
     expect(findingWords(uniformityFindings[1]!)).toBe("many gaps of 4 to 6 ft: 4 to 6% of yield (Iowa State University Extension, 2004).");

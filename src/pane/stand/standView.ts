@@ -21,8 +21,9 @@ export function fieldChoices({ season, figures }: SeasonReport): readonly { read
     const summary = counted.get(name);
     return summary === undefined ? `${name}, ${crop}` : `${name}, ${crop}: ${placesWords(summary.places)} counted`;
   };
-  return [...season.fields.filter(({ name }) => counted.has(name)), ...season.fields.filter(({ name }) => !counted.has(name))]
-    .map((field) => ({ field: field.name, words: words(field) }));
+  return [...season.fields.filter(({ name }) => counted.has(name)), ...season.fields.filter(({ name }) => !counted.has(name))].map(
+    (field) => ({ field: field.name, words: words(field) }),
+  );
 }
 
 const placesWords = (places: Decimal): string => `${places.toFixed()} ${places.eq("1") ? "spot" : "spots"}`;
@@ -45,38 +46,64 @@ export function standView({ field, summary, emergence }: FieldStand, format: For
   return {
     figure: plants(summary.mean),
     unit: `plants per ${areaName}`,
-    likely: interval === null ? "One spot says nothing of the spread. Count more." : `likely between ${plants(interval.low)} and ${plants(interval.high)} (19 times in 20)`,
+    likely:
+      interval === null
+        ? "One spot says nothing of the spread. Count more."
+        : `likely between ${plants(interval.low)} and ${plants(interval.high)} (19 times in 20)`,
     lines: [
       { name: "Counted", says: `${placesWords(places)}, ${from === to ? day(to) : `${day(from)} to ${day(to)}`}` },
       { name: "Counts range", says: `${plants(summary.lowest)} to ${plants(summary.highest)}` },
       { name: "Coefficient of variation", says: percent(spread) },
       { name: "Target stand", says: plants(field.targetStand) },
-      { name: "Emergence", says: emergence === null ? "seeds dropped are not entered" : `${percent(emergence)} of ${plants(field.seedsDropped)} seeds dropped${emergence.gt("1") ? ": more than were dropped; look at the counts and the rate" : ""}` },
+      {
+        name: "Emergence",
+        says:
+          emergence === null
+            ? "seeds dropped are not entered"
+            : `${percent(emergence)} of ` +
+              `${plants(field.seedsDropped)} seeds ` +
+              `dropped${emergence.gt("1") ? ": more than were dropped; look at the counts and the rate" : ""}`,
+      },
     ],
-    advice: enough ? "" : `${placesWords(placesAdvised)} are advised for ${quantity(field.area)} ${areaUnit}: count ${placesAdvised.minus(places).toFixed()} more.`,
+    advice: enough
+      ? ""
+      : `${placesWords(placesAdvised)} are advised for ` +
+        `${quantity(field.area)} ${areaUnit}: count ` +
+        `${placesAdvised.minus(places).toFixed()} more.`,
   };
 }
 
 export type OutlookView =
   | { readonly known: false; readonly why: string }
   | {
-    readonly known: true;
-    readonly figure: string;
-    readonly unit: string;
-    /** "goal 210.0, −38.6". */
-    readonly againstGoal: string;
-    /** The table that says so, its region, and whether it was chosen. */
-    readonly table: string;
-    readonly how: readonly string[];
-  };
+      readonly known: true;
+      readonly figure: string;
+      readonly unit: string;
+      /** "goal 210.0, −38.6". */
+      readonly againstGoal: string;
+      /** The table that says so, its region, and whether it was chosen. */
+      readonly table: string;
+      readonly how: readonly string[];
+    };
 
 /** The yield that date and stand let expect, with the road from the goal; or why there is none, in words. */
-export function outlookView({ field, table, chosen, byDate, stand, yield: expected }: FieldOutlook, crop: Pick<CropFigures, "yieldUnit">, format: Format): OutlookView {
+export function outlookView(
+  { field, table, chosen, byDate, stand, yield: expected }: FieldOutlook,
+  crop: Pick<CropFigures, "yieldUnit">,
+  format: Format,
+): OutlookView {
   const counted = stand?.outlook ?? null;
   const answer = counted?.ok === true ? counted.value : byDate?.ok === true ? byDate.value : null;
   const stays = `The projected yield stays at ${format.yield(expected)}.`;
   if (table === null) {
-    return { known: false, why: `No table of yield by date and stand is chosen for ${field.crop}. ${stays} Name one in the table Season, setting Stand response.` };
+    return {
+      known: false,
+      why:
+        `No table of yield by date and stand is chosen ` +
+        `for ${field.crop}. ${stays} Name one in the table ` +
+        `Season, setting ` +
+        `Stand response.`,
+    };
   }
   const refused = [...(counted?.ok === false ? counted.problems : []), ...(byDate?.ok === false ? byDate.problems : [])];
   const why = refused.length === 0 ? [] : [...new Set(refused.map((each) => sentence(refusalWords(each)))), "The table goes no further."];
@@ -92,14 +119,20 @@ export function outlookView({ field, table, chosen, byDate, stand, yield: expect
     how: [
       ...(counted === null ? ["By the planted date alone: nothing is counted yet, and the stand is taken as its target."] : []),
       `Actual: ${relative(real, format)}. Planned: ${relative(planned, format)}.`,
-      `${format.yield(field.yieldGoal)} × ${format.percent(real.relativeYield)} ÷ ${format.percent(planned.relativeYield)} = ${format.yield(byDateAndStand)}.`,
-      ...(loss === null || loss.isZero() ? [] : [`Less ${format.quantity(loss)}% for unevenness, as entered in Fields: ${format.yield(expected)}.`]),
+      `${format.yield(field.yieldGoal)} × ` +
+        `${format.percent(real.relativeYield)} ÷ ` +
+        `${format.percent(planned.relativeYield)} ` +
+        `= ${format.yield(byDateAndStand)}.`,
+      ...(loss === null || loss.isZero()
+        ? []
+        : [`Less ${format.quantity(loss)}% for unevenness, as entered in Fields: ${format.yield(expected)}.`]),
     ],
   };
 }
 
 const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
-const relative = ({ relativeYield, table }: RelativeYieldAt, { percent }: Format): string => `${percent(relativeYield)} of the best${table.dates === null ? " stand" : table.stands === null ? " date" : " date and stand"}`;
+const relative = ({ relativeYield, table }: RelativeYieldAt, { percent }: Format): string =>
+  `${percent(relativeYield)} of the best${table.dates === null ? " stand" : table.stands === null ? " date" : " date and stand"}`;
 
 export type TableView = {
   readonly name: string;
@@ -113,10 +146,17 @@ export type TableView = {
 /** The table in use: where it is from, what limits it, and the cells that the answer was read from. */
 export function tableView(table: StandTable, outlook: FieldOutlook["byDate"], format: Format): TableView {
   const { name, region, source, limits } = table;
-  const rows = (of: string, { cells }: RelativeYieldAt) => cells.filter(({ part }) => !part.isZero())
-    .map((cell) => ({ name: of, cells: [cellWords(cell, table, format), `${format.quantity(cell.percent)}%`, format.percent(cell.part)] }));
+  const rows = (of: string, { cells }: RelativeYieldAt) =>
+    cells
+      .filter(({ part }) => !part.isZero())
+      .map((cell) => ({
+        name: of,
+        cells: [cellWords(cell, table, format), `${format.quantity(cell.percent)}%`, format.percent(cell.part)],
+      }));
   return {
-    name, region, limits,
+    name,
+    region,
+    limits,
     source: `${source.title}. ${source.publisher}, ${source.year}; ${source.where}.`,
     address: source.address,
     cells: outlook?.ok === true ? [...rows("actual", outlook.value.real), ...rows("planned", outlook.value.planned)] : [],
@@ -125,7 +165,12 @@ export function tableView(table: StandTable, outlook: FieldOutlook["byDate"], fo
 
 function cellWords({ date, stand }: CellUsed, table: StandTable, { day, quantity }: Format): string {
   const days = date === null ? [] : [date.from === date.to ? day(date.from) : `${day(date.from)} to ${day(date.to)}`];
-  const stands = stand === null ? [] : [`${stand.from.eq(stand.to) ? quantity(stand.from) : `${quantity(stand.from)} to ${quantity(stand.to)}`}${table.standUnit === "plants per acre" ? "" : ` ${table.standUnit}`}`];
+  const stands =
+    stand === null
+      ? []
+      : [
+          `${stand.from.eq(stand.to) ? quantity(stand.from) : `${quantity(stand.from)} to ${quantity(stand.to)}`}${table.standUnit === "plants per acre" ? "" : ` ${table.standUnit}`}`,
+        ];
   return [...days, ...stands].join(", ");
 }
 
@@ -134,15 +179,25 @@ export type HistoryLine = { readonly date: string; readonly reason: string; read
 
 /** What moved the yield outlook of a field and when, from the goal on. */
 export const historyView = (season: Season, field: Field, format: Format): readonly HistoryLine[] =>
-  outlookSteps(season, field).map(({ date, reason, from, to }) => ({ date: format.day(date), reason: reasonWords(reason, format), from: format.yield(from), to: format.yield(to) }));
+  outlookSteps(season, field).map(({ date, reason, from, to }) => ({
+    date: format.day(date),
+    reason: reasonWords(reason, format),
+    from: format.yield(from),
+    to: format.yield(to),
+  }));
 
 function reasonWords(reason: OutlookStep["reason"], { day, plants, quantity }: Format): string {
   switch (reason.of) {
-    case "planted": return reason.planned === null ? "planted" : `planted, planned for ${day(reason.planned)}`;
-    case "counted": return `counted ${plants(reason.summary.mean)} at ${placesWords(reason.summary.places)}`;
-    case "uneven": return `${quantity(reason.loss)}% lost to unevenness, as entered`;
-    case "weighed": return "more is weighed already; the harvest is not done";
-    case "harvested": return "harvested";
+    case "planted":
+      return reason.planned === null ? "planted" : `planted, planned for ${day(reason.planned)}`;
+    case "counted":
+      return `counted ${plants(reason.summary.mean)} at ${placesWords(reason.summary.places)}`;
+    case "uneven":
+      return `${quantity(reason.loss)}% lost to unevenness, as entered`;
+    case "weighed":
+      return "more is weighed already; the harvest is not done";
+    case "harvested":
+      return "harvested";
   }
 }
 
@@ -153,8 +208,14 @@ export function netEffect(report: SeasonReport, field: Field, layer: Layer, form
   const netOf = (from: SeasonReport["figures"]) => from.crops.find(({ crop }) => crop === field.crop)?.outlook.netPerArea[layer] ?? null;
   const [now, before] = [netOf(figures), netOf(without)];
   if (now === null || before === null) return "";
-  if (figures.crops.some(({ fields }) => fields.some((each) => each.field === field.name && each.final !== null))) return `${field.name} is harvested: its counts no longer move the projected yield.`;
-  return `${field.crop} nets ${format.money(now)} ${format.perArea} after ${layerCosts[layer]}, ${format.money(before)} without these counts (${format.change(before, now)}).`;
+  if (figures.crops.some(({ fields }) => fields.some((each) => each.field === field.name && each.final !== null)))
+    return `${field.name} is harvested: its counts no longer move the projected yield.`;
+  return (
+    `${field.crop} nets ${format.money(now)} ` +
+    `${format.perArea} after ${layerCosts[layer]}, ` +
+    `${format.money(before)} ` +
+    `without these counts (${format.change(before, now)}).`
+  );
 }
 
 /** Whether reseeding is worth a thought: the stand is under its target, or costs yield. */
@@ -165,6 +226,9 @@ export function isThin({ field, summary, outlook }: FieldStand): boolean {
 
 /** What a screen reader and the drawing both say of the places of a round. */
 export const plotWords = (summary: StandSummary, target: Decimal | null, { plants, areaName }: Format): string =>
-  `${placesWords(summary.places)} from ${plants(summary.lowest)} to ${plants(summary.highest)} plants per ${areaName}, mean ${plants(summary.mean)}`
-  + `${summary.interval === null ? "" : `, likely between ${plants(summary.interval.low)} and ${plants(summary.interval.high)}`}`
-  + `${target === null ? ", no target entered" : `, target ${plants(target)}`}.`;
+  `${placesWords(summary.places)} ` +
+  `from ${plants(summary.lowest)} ` +
+  `to ${plants(summary.highest)} plants per ` +
+  `${areaName}, mean ${plants(summary.mean)}` +
+  `${summary.interval === null ? "" : `, likely between ${plants(summary.interval.low)} and ${plants(summary.interval.high)}`}` +
+  `${target === null ? ", no target entered" : `, target ${plants(target)}`}.`;

@@ -13,7 +13,13 @@ export type TriedLoss = {
 };
 
 /** What the outlook would be with that loss instead of the one entered. */
-export function tryLoss(typed: string, { field, outlook }: FieldStand, yieldUnit: string, decimalComma: boolean, format: Format): TriedLoss {
+export function tryLoss(
+  typed: string,
+  { field, outlook }: FieldStand,
+  yieldUnit: string,
+  decimalComma: boolean,
+  format: Format,
+): TriedLoss {
   const entered = field.uniformityLoss ?? null;
   if (typed.trim() === "") return { says: "", toKeep: entered === null ? null : "" };
   const loss = typedNumber(typed.replace(/\s*%\s*$/, ""), decimalComma);
@@ -22,7 +28,10 @@ export function tryLoss(typed: string, { field, outlook }: FieldStand, yieldUnit
   if (outlook?.ok !== true) return { says: "There is no yield by date and stand to take it from.", toKeep };
   const { byDateAndStand } = outlook.value;
   const left = byDateAndStand.times(one.minus(loss.div(hundred)));
-  return { says: `${format.yield(byDateAndStand)} less ${format.quantity(loss)}% is ${format.yield(left)} ${yieldUnit} per ${format.areaName}.`, toKeep };
+  return {
+    says: `${format.yield(byDateAndStand)} less ${format.quantity(loss)}% is ${format.yield(left)} ${yieldUnit} per ${format.areaName}.`,
+    toKeep,
+  };
 }
 
 /** A finding with its figure and source. */

@@ -17,8 +17,12 @@ export function FinerLine({ season, tables }: { readonly season: Season; readonl
   return (
     <p className="pn-note">
       Finer: {step.words}{" "}
-      <button type="button" className="pn-link" onClick={go}>{step.id === "bills" ? "What did you buy?" : `Go to ${step.table}`}</button>{" "}
-      <button type="button" className="pn-link" aria-label={`Not now: ${step.words}`} onClick={() => setAway(new Set([...away, step.id]))}>Not now</button>
+      <button type="button" className="pn-link" onClick={go}>
+        {step.id === "bills" ? "What did you buy?" : `Go to ${step.table}`}
+      </button>{" "}
+      <button type="button" className="pn-link" aria-label={`Not now: ${step.words}`} onClick={() => setAway(new Set([...away, step.id]))}>
+        Not now
+      </button>
     </p>
   );
 }

@@ -23,15 +23,26 @@ export function StartForm({ report }: { readonly report: SeasonReport }) {
   const [isWriting, setWriting] = useState(false);
   const [failed, setFailed] = useState("");
   const form = useRef<HTMLFormElement>(null);
-  const view = useMemo(() => startView(draft, {
-    crops: season.crops.map(({ name }) => name), fields: season.fields.map(({ name }) => name), loans: (season.loans ?? []).map(({ name }) => name), seasonYear: season.settings.seasonYear, decimalComma,
-  }), [draft, season, decimalComma]);
+  const view = useMemo(
+    () =>
+      startView(draft, {
+        crops: season.crops.map(({ name }) => name),
+        fields: season.fields.map(({ name }) => name),
+        loans: (season.loans ?? []).map(({ name }) => name),
+        seasonYear: season.settings.seasonYear,
+        decimalComma,
+      }),
+    [draft, season, decimalComma],
+  );
   const of = (name: string): number => (/^(year|crop)/.test(name) ? 0 : /^(need|whole)/.test(name) ? 1 : 2);
   const faulty = (at: number) => Object.entries(view.faults).filter(([name, words]) => words !== undefined && of(name) === at);
   const boxes: Boxes = {
     words: format.words,
-    draft, view, change: (name, value) => setDraft((before) => ({ ...before, [name]: value })),
-    // Once a step was tried, all that is wrong in it is said; before that what is wrong with something typed that cannot become right by typing on.
+    draft,
+    view,
+    change: (name, value) => setDraft((before) => ({ ...before, [name]: value })),
+    // Once a step was tried, all that is wrong in it is said; before that what is wrong with something typed that cannot become
+    // right by typing on.
     shown: (name) => (wasTried >= of(name) ? view.faults[name] : undefined),
   };
   const focusFirst = (selector: string) => requestAnimationFrame(() => form.current?.querySelector<HTMLElement>(selector)?.focus());
@@ -51,7 +62,10 @@ export function StartForm({ report }: { readonly report: SeasonReport }) {
     setDraft({ year: draft["year"] ?? "" });
     setStep(0);
     setTried(-1);
-    tell({ tone: "done", text: `Written to ${view.entries.map(({ table }) => table).join(", ")}. Change any of it there; each cell says what it is for.` });
+    tell({
+      tone: "done",
+      text: `Written to ${view.entries.map(({ table }) => table).join(", ")}. Change any of it there; each cell says what it is for.`,
+    });
     open("season");
   };
   const submit = (event: FormEvent) => {
@@ -70,35 +84,82 @@ export function StartForm({ report }: { readonly report: SeasonReport }) {
   const told = faulty(step).filter(([name]) => boxes.shown(name) !== undefined);
   return (
     <form ref={form} className="pn-form pn-start" onSubmit={submit} noValidate aria-label="Start a season">
-      <ol className="pn-start-steps">{steps.map((title, at) => (
-        <li key={title} aria-current={at === step ? "step" : undefined}>
-          {at < step ? <button type="button" className="pn-link" onClick={() => setStep(at)}>{at + 1} {title}</button> : `${at + 1} ${title}`}
-        </li>
-      ))}
+      <ol className="pn-start-steps">
+        {steps.map((title, at) => (
+          <li key={title} aria-current={at === step ? "step" : undefined}>
+            {at < step ? (
+              <button type="button" className="pn-link" onClick={() => setStep(at)}>
+                {at + 1} {title}
+              </button>
+            ) : (
+              `${at + 1} ${title}`
+            )}
+          </li>
+        ))}
       </ol>
       {answers.length > 0 && <Answers answers={answers} lacks={startLacks(view)} perArea={format.perArea} />}
       {step === 0 && <CropStep {...boxes} asksYear={season.settings.seasonYear === null} />}
       {step === 1 && <NeedStep {...boxes} perArea={format.perArea} currency={format.currency} />}
       {step === 2 && <LandStep {...boxes} perArea={format.perArea} />}
-      {told.map(([name, words]) => <p key={name} id={idOf(name)} className="pn-fault">{labelOf(name, view, format.words)}: {words}</p>)}
-      {failed !== "" && <p className="pn-result pn-result-failed" role="alert">{failed}</p>}
+      {told.map(([name, words]) => (
+        <p key={name} id={idOf(name)} className="pn-fault">
+          {labelOf(name, view, format.words)}: {words}
+        </p>
+      ))}
+      {failed !== "" && (
+        <p className="pn-result pn-result-failed" role="alert">
+          {failed}
+        </p>
+      )}
       <p className="pn-buttons">
-        <Button type="submit" appearance="primary" disabledFocusable={isWriting}>{step < steps.length - 1 ? "Next" : isWriting ? "Writing …" : "Write it into the workbook"}</Button>
+        <Button type="submit" appearance="primary" disabledFocusable={isWriting}>
+          {step < steps.length - 1 ? "Next" : isWriting ? "Writing …" : "Write it into the workbook"}
+        </Button>
         {step > 0 && <Button onClick={() => setStep(step - 1)}>Back</Button>}
       </p>
-      <p className="pn-note">Nothing is written before the last step. It adds entries to the tables Crops, Fields, Budget and Loans, and changes none that is there.</p>
+      <p className="pn-note">
+        Nothing is written before the last step. It adds entries to the tables Crops, Fields, Budget and Loans, and changes none that is
+        there.
+      </p>
     </form>
   );
 }
 
-function Answers({ answers, lacks, perArea }: { readonly answers: ReturnType<typeof startAnswers>; readonly lacks: string; readonly perArea: string }) {
+function Answers({
+  answers,
+  lacks,
+  perArea,
+}: {
+  readonly answers: ReturnType<typeof startAnswers>;
+  readonly lacks: string;
+  readonly perArea: string;
+}) {
   return (
     <table className="pn-table pn-start-answer" aria-live="polite">
       <caption>So far{lacks === "" ? "" : `, ${lacks}`}</caption>
-      <thead><tr><th scope="col">Crop</th><th scope="col" className="pn-number">Cash cost, {perArea}</th><th scope="col" className="pn-number">Price needed</th><th scope="col" className="pn-number">Yield needed</th></tr></thead>
-      <tbody>{answers.map(({ crop, cost, price, yield: needed }) => (
-        <tr key={crop}><th scope="row">{crop}</th><td className="pn-number">{cost}</td><td className="pn-number">{price}</td><td className="pn-number">{needed}</td></tr>
-      ))}
+      <thead>
+        <tr>
+          <th scope="col">Crop</th>
+          <th scope="col" className="pn-number">
+            Cash cost, {perArea}
+          </th>
+          <th scope="col" className="pn-number">
+            Price needed
+          </th>
+          <th scope="col" className="pn-number">
+            Yield needed
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {answers.map(({ crop, cost, price, yield: needed }) => (
+          <tr key={crop}>
+            <th scope="row">{crop}</th>
+            <td className="pn-number">{cost}</td>
+            <td className="pn-number">{price}</td>
+            <td className="pn-number">{needed}</td>
+          </tr>
+        ))}
       </tbody>
     </table>
   );

@@ -22,7 +22,25 @@ import { hybridColumns, weatherColumns } from "./weather";
 import { weedColumns } from "./weeds";
 
 export const declaredTables: readonly Declared[] = [
-  seasonColumns, cropColumns, fieldColumns, budgetColumns, itemColumns, purchaseColumns, applicationColumns, operationColumns,
-  machineColumns, otherCostColumns, loanColumns, insuranceColumns, standCountColumns, weatherColumns, hybridColumns, weedColumns,
-  planterCheckColumns, saleColumns, harvestColumns, changeColumns, matchColumns,
+  seasonColumns,
+  cropColumns,
+  fieldColumns,
+  budgetColumns,
+  itemColumns,
+  purchaseColumns,
+  applicationColumns,
+  operationColumns,
+  machineColumns,
+  otherCostColumns,
+  loanColumns,
+  insuranceColumns,
+  standCountColumns,
+  weatherColumns,
+  hybridColumns,
+  weedColumns,
+  planterCheckColumns,
+  saleColumns,
+  harvestColumns,
+  changeColumns,
+  matchColumns,
 ];

@@ -6,13 +6,19 @@ import { choice, type CellReader, type Column, type Named, type Said } from "./c
 /** @param bases the words that are counted by; a new table offers those of an area for acres and for hectares */
 export const basisColumn = <const Basis extends string>(bases: readonly Basis[], said: Said): Column<Basis> => {
   const named = { heading: "Basis" };
-  return { ...choice(named.heading, bases, { words: ["per"], ...said }), choices: basisChoices(bases), read: (row) => basisIn(row, named, bases) };
+  return {
+    ...choice(named.heading, bases, { words: ["per"], ...said }),
+    choices: basisChoices(bases),
+    read: (row) => basisIn(row, named, bases),
+  };
 };
 
-const basisChoices = (bases: readonly string[]): readonly string[] => bases.flatMap((basis) => (basis === "per acre" ? [basis, "per hectare"] : [basis]));
+const basisChoices = (bases: readonly string[]): readonly string[] =>
+  bases.flatMap((basis) => (basis === "per acre" ? [basis, "per hectare"] : [basis]));
 
 /** The basis that is an area's as it is written for the area unit of the workbook. */
-export const basisWords = (basis: string, areaUnit: AreaUnit): string => (basis === "per acre" && areaUnit === "ha" ? "per hectare" : basis);
+export const basisWords = (basis: string, areaUnit: AreaUnit): string =>
+  basis === "per acre" && areaUnit === "ha" ? "per hectare" : basis;
 
 /**
  * The basis as typed; "per hectare" and "per bu" are what a metric or a bushel workbook calls it. One that names the other area unit
@@ -23,6 +29,7 @@ function basisIn<Basis extends string>(row: CellReader, column: Named, bases: re
   const [, area] = /^(?:per|an?|\/)?(acres?|ac|hectares?|ha)$/.exec(typed) ?? [];
   const meant = area !== undefined ? "per acre" : /^per(bu|bushel|t|tonne|ton|cwt|lb|kg)$/.test(typed) ? "per unit of yield" : null;
   const known = meant === null ? undefined : bases.find((basis) => basis === meant);
-  if (known !== undefined && area !== undefined && area.startsWith("h") !== (row.areaUnit === "ha")) row.fault("basis-area", column, { like: row.areaUnit === "ha" ? "hectare" : "acre" });
+  if (known !== undefined && area !== undefined && area.startsWith("h") !== (row.areaUnit === "ha"))
+    row.fault("basis-area", column, { like: row.areaUnit === "ha" ? "hectare" : "acre" });
   return known ?? row.choice(column, bases);
 }

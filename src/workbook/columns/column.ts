@@ -41,7 +41,10 @@ export type Said = {
   readonly required?: true;
   /** Of the column, in characters; by its heading where nothing is said. */
   readonly width?: number;
-  /** Headings that older workbooks have for it: read, written to and told of as its own. Beside the heading of today each is an entry to fix. */
+  /**
+   * Headings that older workbooks have for it: read, written to and told of as its own. Beside the heading of today each is an
+   * entry to fix.
+   */
   readonly was?: readonly string[];
   /**
    * Words that growers and dealers write above it, as `tradeWord` spells them: proposed where a range is matched. One that stands
@@ -65,7 +68,10 @@ export type Columns = Readonly<Record<string, Column>>;
 
 /** All columns of a table, in the order in which a new table has them. */
 export type Declared<Of extends Columns = Columns> = { readonly table: TableName | typeof matchesTable; readonly columns: Of };
-export const declared = <const Table extends Declared["table"], const Of extends Columns>(table: Table, columns: Of): Declared<Of> & { readonly table: Table } => ({ table, columns });
+export const declared = <const Table extends Declared["table"], const Of extends Columns>(
+  table: Table,
+  columns: Of,
+): Declared<Of> & { readonly table: Table } => ({ table, columns });
 
 const moneyFormat = "#,##0.00";
 // `#,##0.##` would show a whole number with a point and nothing behind it.
@@ -88,8 +94,12 @@ const column = <Value>(heading: string, said: Said, look: Look, read: Read<Value
 
 export const text = (heading: string, said: Said): Column<string> => column(heading, said, {}, (row, at) => row.text(at));
 
-const numbers = (numberFormat: string) => (heading: string, { range = "zero or more", ...said }: Ranged): NumberColumn =>
-  ({ ...column(heading, said, { numberFormat }, (row, at) => row.number(at, range)), range });
+const numbers =
+  (numberFormat: string) =>
+  (heading: string, { range = "zero or more", ...said }: Ranged): NumberColumn => ({
+    ...column(heading, said, { numberFormat }, (row, at) => row.number(at, range)),
+    range,
+  });
 
 export const quantity = numbers(quantityFormat);
 
@@ -100,20 +110,24 @@ export const count = numbers(countFormat);
 export const money = numbers(moneyFormat);
 
 /** A fraction from 0 to 1, typed as such or in percent. */
-export const share = (heading: string, said: Said): Column<Decimal> => column(heading, said, { numberFormat: percentFormat }, (row, at) => row.share(at));
+export const share = (heading: string, said: Said): Column<Decimal> =>
+  column(heading, said, { numberFormat: percentFormat }, (row, at) => row.share(at));
 
 /** A rate of interest a year. */
-export const rate = (heading: string, said: Said): Column<Decimal> => column(heading, said, { numberFormat: percentFormat }, (row, at) => row.interestRate(at));
+export const rate = (heading: string, said: Said): Column<Decimal> =>
+  column(heading, said, { numberFormat: percentFormat }, (row, at) => row.interestRate(at));
 
 /** Points of moisture: 15.5, 15.5% and 0.155 are the same. */
-export const moisture = (heading: string, said: Said): Column<Points> => column(heading, said, { numberFormat: percentFormat }, (row, at) => {
-  const fraction = row.share(at);
-  if (fraction === null) return null;
-  // Grain that is all water leaves nothing when it is dried.
-  return fraction.gte("1") ? row.fault("percent-range", at) : points(fraction.times("100"));
-});
+export const moisture = (heading: string, said: Said): Column<Points> =>
+  column(heading, said, { numberFormat: percentFormat }, (row, at) => {
+    const fraction = row.share(at);
+    if (fraction === null) return null;
+    // Grain that is all water leaves nothing when it is dried.
+    return fraction.gte("1") ? row.fault("percent-range", at) : points(fraction.times("100"));
+  });
 
-export const date = (heading: string, said: Said): Column<IsoDate> => column(heading, said, { numberFormat: dateFormat }, (row, at) => row.date(at));
+export const date = (heading: string, said: Said): Column<IsoDate> =>
+  column(heading, said, { numberFormat: dateFormat }, (row, at) => row.date(at));
 
 /** One of the words listed, in any case. */
 export const choice = <const Word extends string>(heading: string, choices: readonly Word[], said: Said): Column<Word> =>
@@ -123,8 +137,12 @@ export const yesOrNo = (heading: string, said: Said): Column<"yes" | "no"> => ch
 
 /** One of the words listed, in any spelling that `named` understands. */
 export const word = <const Word extends string>(
-  heading: string, choices: readonly Word[], named: (typed: string, areaUnit: AreaUnit) => Word | null, said: Said,
-): Column<Word> => column(heading, said, { choices }, (row, at) => {
-  const typed = row.text(at);
-  return typed === null ? null : named(typed, row.areaUnit) ?? row.fault("not-in-list", at, { choices });
-});
+  heading: string,
+  choices: readonly Word[],
+  named: (typed: string, areaUnit: AreaUnit) => Word | null,
+  said: Said,
+): Column<Word> =>
+  column(heading, said, { choices }, (row, at) => {
+    const typed = row.text(at);
+    return typed === null ? null : (named(typed, row.areaUnit) ?? row.fault("not-in-list", at, { choices }));
+  });

@@ -13,17 +13,32 @@ export const cropColumns = declared("Crops", {
   crop: text("Crop", { required: true, hint: "The crop's name, as fields and entries use it.", width: 16, words: ["commodity"] }),
   yieldUnit: word("Yield unit", yieldUnits, ownUnit, { hint: "What yields and prices are counted in.", words: ["uom", "unit"] }),
   weightPerBushel: quantity("Weight per bu", {
-    range: "above zero", hint: "Pounds in a bushel.", words: ["lbperbu", "lbsperbu", "lbperbushel", "bushelweight", "testweight"],
+    range: "above zero",
+    hint: "Pounds in a bushel.",
+    words: ["lbperbu", "lbsperbu", "lbperbushel", "bushelweight", "testweight"],
   }),
-  standardMoisture: moisture("Standard moisture", { hint: "Moisture at which the crop is paid, percent.", words: ["stdmoisture", "basemoisture"] }),
-  price: money("Expected price", { required: true, hint: "Money per unit of yield, before selling costs.", words: ["price", "budgetprice", "planprice", "estprice"] }),
+  standardMoisture: moisture("Standard moisture", {
+    hint: "Moisture at which the crop is paid, percent.",
+    words: ["stdmoisture", "basemoisture"],
+  }),
+  price: money("Expected price", {
+    required: true,
+    hint: "Money per unit of yield, before selling costs.",
+    words: ["price", "budgetprice", "planprice", "estprice"],
+  }),
   lowPrice: money("Low price", { hint: "Money per unit in a poor market." }),
   highPrice: money("High price", { hint: "Money per unit in a good market." }),
-  sellingCost: money("Per-unit selling cost", { hint: "Haul, checkoff, storage: money per unit sold.", words: ["sellingcost", "marketingcost"] }),
+  sellingCost: money("Per-unit selling cost", {
+    hint: "Haul, checkoff, storage: money per unit sold.",
+    words: ["sellingcost", "marketingcost"],
+  }),
   harvestMoisture: moisture("Expected harvest moisture", {
-    hint: "Percent; drying is charged on the points above standard.", words: ["harvestmoisture", "expectedmoisture"],
+    hint: "Percent; drying is charged on the points above standard.",
+    words: ["harvestmoisture", "expectedmoisture"],
   }),
   otherIncome: money("Other income per acre", {
-    range: "any", hint: "Program payments, straw, grazing: money per area.", words: ["otherincome", "programpayments"],
+    range: "any",
+    hint: "Program payments, straw, grazing: money per area.",
+    words: ["otherincome", "programpayments"],
   }),
 });

@@ -22,29 +22,84 @@ function harvestDoneIn(row: CellReader): Field["harvestDone"] {
 export const fieldColumns = declared("Fields", {
   field: fieldColumn({ hint: "The field's name." }),
   crop: cropColumn(),
-  acres: quantity("Acres", { required: true, range: "above zero", hint: "Planted area, in the area unit of the season.", words: acresWords }),
-  variety: text("Hybrid or variety", { hint: "What is grown.", words: ["hybrid", "variety", "var", "hyb", "cultivar", "seedvariety"], width: 24 }),
-  yieldGoal: quantity("Yield goal", { required: true, hint: "Yield per area that the plan rests on. It is never overwritten.", words: ["goal", "targetyield", "budgetyield", "planyield", "yield", "goalyield", "yieldtarget", "expectedyield", "plannedyield", "goalbuperacre", "yieldgoalbuperacre", "targetbuperacre", "goalbu"] }),
+  acres: quantity("Acres", {
+    required: true,
+    range: "above zero",
+    hint: "Planted area, in the area unit of the season.",
+    words: acresWords,
+  }),
+  variety: text("Hybrid or variety", {
+    hint: "What is grown.",
+    words: ["hybrid", "variety", "var", "hyb", "cultivar", "seedvariety"],
+    width: 24,
+  }),
+  yieldGoal: quantity("Yield goal", {
+    required: true,
+    hint: "Yield per area that the plan rests on. It is never overwritten.",
+    words: [
+      "goal",
+      "targetyield",
+      "budgetyield",
+      "planyield",
+      "yield",
+      "goalyield",
+      "yieldtarget",
+      "expectedyield",
+      "plannedyield",
+      "goalbuperacre",
+      "yieldgoalbuperacre",
+      "targetbuperacre",
+      "goalbu",
+    ],
+  }),
   plannedPlanting: date("Planned planting date", {
-    hint: "The date that the goal assumes.", words: ["planneddate", "plantingdate", "plantdate"],
-    movesNothing: [{
-      where: { column: "Planted date", says: "" },
-      why: "It waits for a planted date to move the projected yield; before that it is the day on which costs without a date are paid, where there are any.",
-    }],
+    hint: "The date that the goal assumes.",
+    words: ["planneddate", "plantingdate", "plantdate"],
+    movesNothing: [
+      {
+        where: { column: "Planted date", says: "" },
+        why:
+          "It waits for a planted date to move the projected " +
+          "yield; before that it is the day on which costs " +
+          "without a date " +
+          "are paid, where there are any.",
+      },
+    ],
   }),
   planted: date("Planted date", { hint: "The day it was planted.", words: ["planted", "dateplanted", "plantingdate", "plantdate"] }),
-  seedsDropped: quantity("Seeds dropped", { hint: "Seeds per area.", words: ["seedingrate", "seedrate", "seedsperacre", "population", "pop", "seeddrop"] }),
-  targetStand: quantity("Target stand", { hint: "Plants per area that the goal assumes.", words: ["finalstand", "standgoal", "plantsperacre", "population", "pop", "targetpopulation"] }),
+  seedsDropped: quantity("Seeds dropped", {
+    hint: "Seeds per area.",
+    words: ["seedingrate", "seedrate", "seedsperacre", "population", "pop", "seeddrop"],
+  }),
+  targetStand: quantity("Target stand", {
+    hint: "Plants per area that the goal assumes.",
+    words: ["finalstand", "standgoal", "plantsperacre", "population", "pop", "targetpopulation"],
+  }),
   rowWidth: quantity("Row width", { range: "above zero", hint: "Inches (centimetres with hectares).", words: rowWidthWords }),
   tenure: choice("Tenure", tenures, { hint: "How the land is held.", words: ["ownperrent", "landtenure"] }),
   rent: money("Rent per acre", { hint: "Cash rent, money per area and year.", words: ["rent", "cashrent", "landrent"] }),
-  landCharge: money("Land charge per acre", { hint: "What owned land should earn, money per area and year.", words: ["landcharge", "landcost"] }),
-  operatorShare: share("Operator share of crop %", { hint: "On crop-shared land: the operator's part.", words: ["operatorshare", "cropshare", "myshare"] }),
-  provenYield: quantity("Proven yield", { hint: "Yield per area by production history.", words: ["aph", "aphyield", "averageyield", "avgyield", "historicyield", "yield", "approvedyield"] }),
-  uniformityLoss: share("Uniformity loss %", { hint: "Yield lost to gaps and late plants, beyond the number of plants. Leave blank for none." }),
-  weatherPlace: text("Weather place", { hint: "Where its weather is recorded, a Place of the table Weather. Blank: the only one.", width: 18 }),
+  landCharge: money("Land charge per acre", {
+    hint: "What owned land should earn, money per area and year.",
+    words: ["landcharge", "landcost"],
+  }),
+  operatorShare: share("Operator share of crop %", {
+    hint: "On crop-shared land: the operator's part.",
+    words: ["operatorshare", "cropshare", "myshare"],
+  }),
+  provenYield: quantity("Proven yield", {
+    hint: "Yield per area by production history.",
+    words: ["aph", "aphyield", "averageyield", "avgyield", "historicyield", "yield", "approvedyield"],
+  }),
+  uniformityLoss: share("Uniformity loss %", {
+    hint: "Yield lost to gaps and late plants, beyond the number of plants. Leave blank for none.",
+  }),
+  weatherPlace: text("Weather place", {
+    hint: "Where its weather is recorded, a Place of the table Weather. Blank: the only one.",
+    width: 18,
+  }),
   harvestDone: { ...doneOn, read: (row: CellReader) => harvestDoneIn(row) },
   sameLandAs: text("Same land as", {
-    hint: "Of a second crop in the year: the field whose acres it uses again. They count once, and the rent stands on one of the two.", width: 22,
+    hint: "Of a second crop in the year: the field whose acres it uses again. They count once, and the rent stands on one of the two.",
+    width: 22,
   }),
 });

@@ -11,7 +11,9 @@ export const loanColumns = declared("Loans", {
   name: text("Name", { required: true, hint: "What the loan is called.", width: 24, words: ["loan", "lender"] }),
   kind: choice("Kind", loanKinds, { hint: "Operating for the season's line, term for one that is paid off.", words: kindWords }),
   balance: money("Balance", {
-    required: true, hint: "What is owed before Next due; of an operating loan, before the first month of the season.", words: ["owed", "outstanding", "loanbalance"],
+    required: true,
+    hint: "What is owed before Next due; of an operating loan, before the first month of the season.",
+    words: ["owed", "outstanding", "loanbalance"],
   }),
   rate: rate("Rate", { required: true, hint: "Interest a year.", words: rateWords }),
   payment: money("Payment", { hint: "Each payment, interest and principal together.", words: ["pmt", "installment", "instalment"] }),

@@ -5,10 +5,13 @@ import { choice, declared, money, quantity, rate, share, text } from "./column";
 
 export const machineLabour = ["hired labour", "unpaid labour"] as const;
 
-/** What a machine is valued by: of the implement, or under headings that begin with "Tractor" of what pulls it, which only some rows need. */
+/**
+ * What a machine is valued by: of the implement, or under headings that begin with "Tractor" of what pulls it, which only some
+ * rows need.
+ */
 const part = (of: "implement" | "tractor") => {
   const name = (words: string) => (of === "implement" ? words : `Tractor ${words.charAt(0).toLowerCase()}${words.slice(1)}`);
-  const needed = of === "implement" ? { required: true } as const : {};
+  const needed = of === "implement" ? ({ required: true } as const) : {};
   return {
     listPrice: money(name("List price"), { ...needed, hint: "What it costs new today; salvage and repairs are counted on it." }),
     purchasePrice: money(name("Purchase price"), { hint: "What was paid, or what it is worth to you. Blank: the list price." }),
@@ -16,7 +19,8 @@ const part = (of: "implement" | "tractor") => {
     yearsKept: quantity(name("Years kept"), { ...needed, range: "above zero", hint: "Years until it is sold or traded." }),
     hoursAYear: quantity(name("Hours a year"), { range: "above zero", hint: "Blank: the hours of the season's own passes." }),
     repairClass: choice(name("Repair class"), repairClasses, {
-      hint: "Computes repairs by published factors. Blank: enter repairs as they come.", width: 20,
+      hint: "Computes repairs by published factors. Blank: enter repairs as they come.",
+      width: 20,
     }),
     remainingValueClass: choice(name("Remaining value class"), remainingValueClasses, {
       hint: "Computes what it is worth in the end. Blank: nothing, or the salvage value.",
@@ -32,16 +36,30 @@ export const implementColumns = part("implement");
 export const tractorColumns = part("tractor");
 
 const prefixed = (columns: PartColumns) => ({
-  tractorListPrice: columns.listPrice, tractorPurchasePrice: columns.purchasePrice, tractorAge: columns.age, tractorYearsKept: columns.yearsKept,
-  tractorHoursAYear: columns.hoursAYear, tractorRepairClass: columns.repairClass, tractorRemainingValueClass: columns.remainingValueClass, tractorSalvage: columns.salvage,
+  tractorListPrice: columns.listPrice,
+  tractorPurchasePrice: columns.purchasePrice,
+  tractorAge: columns.age,
+  tractorYearsKept: columns.yearsKept,
+  tractorHoursAYear: columns.hoursAYear,
+  tractorRepairClass: columns.repairClass,
+  tractorRemainingValueClass: columns.remainingValueClass,
+  tractorSalvage: columns.salvage,
 });
 
 export const machineColumns = declared("Machines", {
-  machine: text("Machine", { required: true, hint: "The implement with its tractor, or the self-propelled machine.", width: 24, words: ["implement", "equipment"] }),
+  machine: text("Machine", {
+    required: true,
+    hint: "The implement with its tractor, or the self-propelled machine.",
+    width: 24,
+    words: ["implement", "equipment"],
+  }),
   ...implementColumns,
   power: quantity("Power", {
-    range: "above zero", hint: "PTO horsepower (kilowatts with hectares) that does the work.",
-    movesNothing: [{ where: { column: "Fuel per acre", says: "filled" }, why: "Fuel as measured counts before fuel computed from the power." }],
+    range: "above zero",
+    hint: "PTO horsepower (kilowatts with hectares) that does the work.",
+    movesNothing: [
+      { where: { column: "Fuel per acre", says: "filled" }, why: "Fuel as measured counts before fuel computed from the power." },
+    ],
   }),
   width: quantity("Width", { required: true, range: "above zero", hint: "Feet (metres)." }),
   speed: quantity("Speed", { required: true, range: "above zero", hint: "Miles (kilometres) an hour." }),

@@ -9,13 +9,22 @@ const ofLumpSum = { column: "Basis", says: "lump sum" };
 
 export const operationColumns = declared("Operations", {
   ...placeColumns({ required: true, hint: "A field, or a crop for all its fields." }),
-  operation: text("Operation", { required: true, hint: "The pass, by one name all season.", width: 28, words: ["pass", "task", "job", "work", "activity", "fieldwork"] }),
+  operation: text("Operation", {
+    required: true,
+    hint: "The pass, by one name all season.",
+    width: 28,
+    words: ["pass", "task", "job", "work", "activity", "fieldwork"],
+  }),
   acres: quantity("Acres", {
-    range: "above zero", hint: "Blank: the whole field or crop.", words: acresWords,
+    range: "above zero",
+    hint: "Blank: the whole field or crop.",
+    words: acresWords,
     movesNothing: [{ where: ofLumpSum, why: "A lump sum is the money for the whole row, whatever part of the field it goes over." }],
   }),
   passes: quantity("Passes", {
-    range: "above zero", hint: "How often it goes over the area.", words: ["trips", "times", "timesover"],
+    range: "above zero",
+    hint: "How often it goes over the area.",
+    words: ["trips", "times", "timesover"],
     movesNothing: [{ where: ofLumpSum, why: "A lump sum is the money for the whole row, its passes included." }],
   }),
   rate: money("Rate", { hint: "Money by the basis; leave it blank for a machine of your own.", words: rateWords }),

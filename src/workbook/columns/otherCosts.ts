@@ -11,7 +11,11 @@ export const otherCostColumns = declared("Other costs", {
   kind: choice("Kind", kinds, { required: true, hint: "What kind of cost it is.", width: 18, words: kindWords }),
   amount: money("Amount", { required: true, range: "any", hint: "Money by the basis.", words: amountWords }),
   basis: basisColumn(otherBases, { required: true, hint: "What the amount is for.", width: 18 }),
-  sharedOver: text("Shared over", { hint: "all, a crop or a field; add \"by revenue\" to share by income. Blank: all, by acres.", words: ["allocateto", "sharedby"], width: 20 }),
+  sharedOver: text("Shared over", {
+    hint: 'all, a crop or a field; add "by revenue" to share by income. Blank: all, by acres.',
+    words: ["allocateto", "sharedby"],
+    width: 20,
+  }),
   cash: yesOrNo("Cash", { hint: "Whether money is paid." }),
   month: text("Month", {
     hint: "The month or date of payment.",

@@ -5,26 +5,54 @@ import { amountWords, dateColumn, itemColumn, quantityWords, remarkWords, unitWo
 
 /** Kinds of what bills may be charged directly: land, loans and what is no cash stand in tables of their own. */
 export const billKinds = [
-  ...operatingKinds.filter((kind) => kind !== "operating interest"), "land tax", "overhead", "family living", "income tax",
+  ...operatingKinds.filter((kind) => kind !== "operating interest"),
+  "land tax",
+  "overhead",
+  "family living",
+  "income tax",
 ] as const satisfies readonly Kind[];
 
 export const purchaseColumns = declared("Purchases", {
   date: dateColumn({
-    required: true, hint: "Date of the invoice.", movesNothing: [{ where: { column: "Paid on", says: "filled" }, why: "Paid on says when the money goes." }],
+    required: true,
+    hint: "Date of the invoice.",
+    movesNothing: [{ where: { column: "Paid on", says: "filled" }, why: "Paid on says when the money goes." }],
   }),
   item: itemColumn({ hint: "A name from the table Items." }),
-  quantity: quantity("Quantity", { required: true, range: "any", hint: "How many of the unit; negative for a return.", words: quantityWords }),
+  quantity: quantity("Quantity", {
+    required: true,
+    range: "any",
+    hint: "How many of the unit; negative for a return.",
+    words: quantityWords,
+  }),
   unit: text("Unit", { required: true, hint: "The pack's name, or any unit of its kind.", words: unitWords }),
   unitPrice: money("Unit price", {
     hint: "Money per unit; leave it or the amount blank.",
     words: ["unitcost", "price", "priceperunit", "costperunit", "$perunit", "priceeach", "each", "cost"],
   }),
   amount: money("Amount", { range: "any", hint: "Money for the line before freight and rebate.", words: amountWords }),
-  freight: money("Freight", { range: "any", hint: "Money paid to bring it.", words: ["shipping", "delivery", "carriage", "haulage", "freightin"] }),
+  freight: money("Freight", {
+    range: "any",
+    hint: "Money paid to bring it.",
+    words: ["shipping", "delivery", "carriage", "haulage", "freightin"],
+  }),
   rebate: money("Rebate", { range: "any", hint: "Money given back.", words: ["discount", "credit"] }),
-  kind: choice("Kind", billKinds, { hint: "With For: what kind of cost the line is. Blank: the item's own.", width: 18, words: ["costkind"] }),
-  over: text("For", { hint: "A field, a crop, or all: the line is charged there directly, by acres, and is no stock. Blank: the item is charged as it is used.", width: 20 }),
+  kind: choice("Kind", billKinds, {
+    hint: "With For: what kind of cost the line is. Blank: the item's own.",
+    width: 18,
+    words: ["costkind"],
+  }),
+  over: text("For", {
+    hint:
+      "A field, a crop, or all: the line is charged there " +
+      "directly, by acres, and is no stock. Blank: the item is " +
+      "charged as it is used.",
+    width: 20,
+  }),
   supplier: text("Supplier", { hint: "Who sold it.", width: 26, words: ["vendor", "dealer", "seller", "retailer", "boughtfrom"] }),
-  paidOn: date("Paid on", { hint: "When it is paid. Blank: the date of the invoice.", words: ["datepaid", "paid", "paiddate", "paymentdate"] }),
+  paidOn: date("Paid on", {
+    hint: "When it is paid. Blank: the date of the invoice.",
+    words: ["datepaid", "paid", "paiddate", "paymentdate"],
+  }),
   note: text("Note", { hint: "Anything to remember.", width: 36, words: ["notes", "remark", ...remarkWords] }),
 });

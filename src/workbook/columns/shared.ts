@@ -4,18 +4,55 @@ import type { Status } from "../../core/season";
 
 export const statuses = ["plan", "done", "done as planned"] as const satisfies readonly Status[];
 
-const dateWords = ["invoicedate", "datebought", "purchasedate", "datesold", "saledate", "harvestdate", "dateapplied", "when", "day", "invdate", "purchdate"];
+const dateWords = [
+  "invoicedate",
+  "datebought",
+  "purchasedate",
+  "datesold",
+  "saledate",
+  "harvestdate",
+  "dateapplied",
+  "when",
+  "day",
+  "invdate",
+  "purchdate",
+];
 const fieldWords = ["fieldname", "paddock", "block", "parcel", "name"];
 const itemWords = ["product", "input", "description", "desc", "material", "article", "expense", "name"];
 export const cropWords = ["commodity"];
 export const kindWords = ["type", "category", "costtype"];
 export const unitWords = ["uom", "um", "uperm", "measure", "units", "unitofmeasure"];
 export const priceWords = [
-  "pricepaid", "contractprice", "cashprice", "priceperbu", "priceperbushel", "$perbu", "unitprice", "unitcost", "saleprice", "salesprice",
+  "pricepaid",
+  "contractprice",
+  "cashprice",
+  "priceperbu",
+  "priceperbushel",
+  "$perbu",
+  "unitprice",
+  "unitcost",
+  "saleprice",
+  "salesprice",
 ];
 export const quantityWords = ["qty", "count", "units", "quantitybought", "qtyshipped", "qtybought", "quantityshipped"];
 export const amountWords = [
-  "amt", "total", "linetotal", "extendedprice", "extension", "ext", "extprice", "extcost", "extamt", "extamount", "extendedamount", "extendedcost", "netamount", "cost", "totalcost", "totalprice", "invoiceamount",
+  "amt",
+  "total",
+  "linetotal",
+  "extendedprice",
+  "extension",
+  "ext",
+  "extprice",
+  "extcost",
+  "extamt",
+  "extamount",
+  "extendedamount",
+  "extendedcost",
+  "netamount",
+  "cost",
+  "totalcost",
+  "totalprice",
+  "invoiceamount",
 ];
 export const rateWords = ["applicationrate", "customrate", "interestrate", "apr"];
 export const remarkWords = ["comment", "comments", "remarks", "memo"];
@@ -34,7 +71,13 @@ export const placeColumns = (said: Said) => ({
   crop: text("Crop", { offered: false, hint: "A crop, instead of Field or Crop.", words: cropWords }),
 });
 
-export const statusColumn = () => choice("Status", statuses, {
-  required: true, words: ["state"],
-  hint: "plan, done, or done as planned. A row of the plan stays and what is done is taken off it; where it was done as it stands, mark it done as planned.",
-});
+export const statusColumn = () =>
+  choice("Status", statuses, {
+    required: true,
+    words: ["state"],
+    hint:
+      "plan, done, or done as planned. A row of the plan " +
+      "stays and what is done is taken off it; where it was " +
+      "done as it " +
+      "stands, mark it done as planned.",
+  });

@@ -3,14 +3,45 @@ import { declared, quantity, text } from "./column";
 import { dateColumn } from "./shared";
 
 export const weatherColumns = declared("Weather", {
-  date: dateColumn({ required: true, hint: "The day. Earlier years in the same table are the normal.", words: ["day", "localdate", "datetime", "obsdate"] }),
-  high: quantity("High", { required: true, range: "any", hint: "Highest temperature of the day, by the setting Temperature unit. Blank: missing, which is told.", words: ["tmax", "maxtemp", "max", "hightemp", "maxtemperature", "maximum"] }),
-  low: quantity("Low", { required: true, range: "any", hint: "Lowest temperature of the day.", words: ["tmin", "mintemp", "min", "lowtemp", "mintemperature", "minimum"] }),
-  rain: quantity("Rain", { hint: "Inches (millimetres with hectares). Blank: not recorded; 0: none.", words: ["prcp", "precip", "precipitation", "totalprecip", "rainfall"] }),
-  place: text("Place", { hint: "Where it was recorded, as Weather place in the table Fields names it. Blank: the only place.", width: 18, words: ["station", "stationname", "location", "site"] }),
+  date: dateColumn({
+    required: true,
+    hint: "The day. Earlier years in the same table are the normal.",
+    words: ["day", "localdate", "datetime", "obsdate"],
+  }),
+  high: quantity("High", {
+    required: true,
+    range: "any",
+    hint: "Highest temperature of the day, by the setting Temperature unit. Blank: missing, which is told.",
+    words: ["tmax", "maxtemp", "max", "hightemp", "maxtemperature", "maximum"],
+  }),
+  low: quantity("Low", {
+    required: true,
+    range: "any",
+    hint: "Lowest temperature of the day.",
+    words: ["tmin", "mintemp", "min", "lowtemp", "mintemperature", "minimum"],
+  }),
+  rain: quantity("Rain", {
+    hint: "Inches (millimetres with hectares). Blank: not recorded; 0: none.",
+    words: ["prcp", "precip", "precipitation", "totalprecip", "rainfall"],
+  }),
+  place: text("Place", {
+    hint: "Where it was recorded, as Weather place in the table Fields names it. Blank: the only place.",
+    width: 18,
+    words: ["station", "stationname", "location", "site"],
+  }),
 });
 
 export const hybridColumns = declared("Hybrids", {
-  hybrid: text("Hybrid", { required: true, hint: "Its name, as Hybrid or variety in the table Fields has it.", width: 24, words: ["variety", "brand"] }),
-  heatUnits: quantity("Heat units to maturity", { range: "above zero", hint: "From planting to black layer, by its seller, in the units of the setting Heat units.", width: 24, words: ["gdd", "gddtoblacklayer", "gddtomaturity", "chu", "heatunits"] }),
+  hybrid: text("Hybrid", {
+    required: true,
+    hint: "Its name, as Hybrid or variety in the table Fields has it.",
+    width: 24,
+    words: ["variety", "brand"],
+  }),
+  heatUnits: quantity("Heat units to maturity", {
+    range: "above zero",
+    hint: "From planting to black layer, by its seller, in the units of the setting Heat units.",
+    width: 24,
+    words: ["gdd", "gddtoblacklayer", "gddtomaturity", "chu", "heatunits"],
+  }),
 });

@@ -15,35 +15,66 @@ const lineLength = 92;
 const usualScale = 90;
 
 type Row = readonly SheetCell[];
-const yieldNames = (currency: string) => ({ goal: "yield goal", outlook: "projected yield", proven: provenYield(currency).replace("P", "p"), harvested: "harvested yield" });
+const yieldNames = (currency: string) => ({
+  goal: "yield goal",
+  outlook: "projected yield",
+  proven: provenYield(currency).replace("P", "p"),
+  harvested: "harvested yield",
+});
 
 export function breakEvenSheet(report: SeasonReport): ResultSheet {
   const area = areaName(report);
   const rows: Row[] = [
     title("Break-even"),
     note(`${seasonName(report)}, projected.`),
-    ...inLines("A price needed is rounded up to the cent, a yield needed to the tenth. Hauling, drying and selling follow the yield here too.", lineLength).map(note),
+    ...inLines(
+      "A price needed is rounded up to the cent, a yield needed to the tenth. Hauling, drying and selling follow the yield here too.",
+      lineLength,
+    ).map(note),
     ...incompleteRows(report, { of: "farm" }),
   ];
   const charts: ChartModel[] = [];
   const breakAfter: number[] = [];
   for (const crop of report.figures.crops) {
     if (crop !== report.figures.crops[0]) breakAfter.push(rows.length);
-    rows.push([], section(`${crop.crop}, expected price ${moneyText(crop.outlook.price)} ${report.season.settings.currency} per ${crop.yieldUnit}`), ...incompleteRows(report, { of: "crop", name: crop.crop }));
-    rows.push(...breakEvenRows(crop, area, yieldNames(report.season.settings.currency)), [], ...fieldRows(report, crop, area), [], ...salesRows(crop));
+    rows.push(
+      [],
+      section(`${crop.crop}, expected price ${moneyText(crop.outlook.price)} ${report.season.settings.currency} per ${crop.yieldUnit}`),
+      ...incompleteRows(report, { of: "crop", name: crop.crop }),
+    );
+    rows.push(
+      ...breakEvenRows(crop, area, yieldNames(report.season.settings.currency)),
+      [],
+      ...fieldRows(report, crop, area),
+      [],
+      ...salesRows(crop),
+    );
     charts.push(layerChart(crop, rows));
   }
   rows.push([], ...[...layerNotes, caution].flatMap((words) => inLines(words, lineLength)).map(note));
   return {
-    name: "Break-even", columns: [34, 13, 13, 13, 13], headingRows: 2, rows, charts,
-    page: { orientation: "portrait", paper: report.season.settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, scale: usualScale, breakAfter, footer: `Break-even, ${seasonName(report)}` },
+    name: "Break-even",
+    columns: [34, 13, 13, 13, 13],
+    headingRows: 2,
+    rows,
+    charts,
+    page: {
+      orientation: "portrait",
+      paper: report.season.settings.areaUnit === "ac" ? "letter" : "a4",
+      pagesTall: 0,
+      scale: usualScale,
+      breakAfter,
+      footer: `Break-even, ${seasonName(report)}`,
+    },
   };
 }
 
 const moneyText = (value: Decimal): string => value.toFixed(2);
 const layerHeadings = (first: string): Row => headings(first, ...layers.map(layerTitle));
-const perLayer = (name: string, values: PerLayer<Decimal | null>, cell: (value: Decimal | null) => SheetCell): Row =>
-  [text(name), ...layers.map((layer) => cell(values[layer]))];
+const perLayer = (name: string, values: PerLayer<Decimal | null>, cell: (value: Decimal | null) => SheetCell): Row => [
+  text(name),
+  ...layers.map((layer) => cell(values[layer])),
+];
 
 function breakEvenRows(crop: CropFigures, area: string, names: ReturnType<typeof yieldNames>): readonly Row[] {
   const { breakEvens } = crop.outlook;
@@ -51,7 +82,9 @@ function breakEvenRows(crop: CropFigures, area: string, names: ReturnType<typeof
   const byPrice = breakEvens.filter((each, index) => breakEvens.findIndex((other) => other.priceOf === each.priceOf) === index);
   return [
     layerHeadings(`Price needed per ${crop.yieldUnit}`),
-    ...byYield.map((each) => perLayer(`at ${names[each.yieldOf]} ${each.yield.toFixed(1)} ${crop.yieldUnit}`, each.breakEvenPrice, priceNeededCell)),
+    ...byYield.map((each) =>
+      perLayer(`at ${names[each.yieldOf]} ${each.yield.toFixed(1)} ${crop.yieldUnit}`, each.breakEvenPrice, priceNeededCell),
+    ),
     layerHeadings(`Yield needed, ${crop.yieldUnit} per ${area}`),
     ...byPrice.map((each) => perLayer(`at ${each.priceOf} price ${moneyText(each.price)}`, each.breakEvenYield, yieldNeededCell)),
     layerHeadings(`Net return per ${area}`),
@@ -61,10 +94,16 @@ function breakEvenRows(crop: CropFigures, area: string, names: ReturnType<typeof
 }
 
 /** Net return with what is sold at its own price, stage by stage; none where nothing is sold. */
-function withSoldRows({ sales: { sold, withSold: { plan, outlook, final } } }: CropFigures): readonly Row[] {
+function withSoldRows({
+  sales: {
+    sold,
+    withSold: { plan, outlook, final },
+  },
+}: CropFigures): readonly Row[] {
   if (sold.isZero()) return [];
   return [
-    perLayer("plan, with what is sold", plan.netPerArea, moneyCell), perLayer("projected, with what is sold", outlook.netPerArea, moneyCell),
+    perLayer("plan, with what is sold", plan.netPerArea, moneyCell),
+    perLayer("projected, with what is sold", outlook.netPerArea, moneyCell),
     ...(final === null ? [] : [perLayer("final, with what is sold", final.netPerArea, moneyCell)]),
   ];
 }
@@ -74,9 +113,13 @@ function fieldRows(report: SeasonReport, { fields, yieldUnit, outlook }: CropFig
   const mark = (field: string) => fieldMark(report, field);
   return [
     layerHeadings(`Each field: price needed per ${yieldUnit}`),
-    ...fields.map(({ field, outlook: { budget } }) => perLayer(`${field}${mark(field)}, at ${budget.yields.used.toFixed(1)} ${yieldUnit}`, budget.breakEvenPrice, priceNeededCell)),
+    ...fields.map(({ field, outlook: { budget } }) =>
+      perLayer(`${field}${mark(field)}, at ${budget.yields.used.toFixed(1)} ${yieldUnit}`, budget.breakEvenPrice, priceNeededCell),
+    ),
     layerHeadings(`Each field: ${yieldUnit} per ${area} needed at ${moneyText(outlook.price)}`),
-    ...fields.map(({ field, area: land, outlook: { budget } }) => perLayer(`${field}${mark(field)}, ${land.toFixed(1)} ${report.season.settings.areaUnit}`, budget.breakEvenYield, yieldNeededCell)),
+    ...fields.map(({ field, area: land, outlook: { budget } }) =>
+      perLayer(`${field}${mark(field)}, ${land.toFixed(1)} ${report.season.settings.areaUnit}`, budget.breakEvenYield, yieldNeededCell),
+    ),
   ];
 }
 
@@ -97,11 +140,14 @@ function layerChart(crop: CropFigures, rows: Row[]): ChartModel {
   const height = 14;
   for (let line = 0; line < height; line += 1) rows.push([]);
   return {
-    kind: "column", title: `${crop.crop}: break-even price against expected price`, categories: `B${heading}:E${heading}`,
+    kind: "column",
+    title: `${crop.crop}: break-even price against expected price`,
+    categories: `B${heading}:E${heading}`,
     series: [
       { name: "Break-even price", values: `B${heading + 1}:E${heading + 1}` },
       { name: "Expected price", values: `B${heading + 2}:E${heading + 2}` },
     ],
-    from: `A${top}`, to: `E${top + height - 1}`,
+    from: `A${top}`,
+    to: `E${top + height - 1}`,
   };
 }

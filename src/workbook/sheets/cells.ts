@@ -12,13 +12,15 @@ export const blank: SheetCell = { value: "" };
 /** A cell in which a figure has no answer. */
 const none = (style: CellStyle): SheetCell => ({ value: "–", style: { align: "right", ...style } });
 
-const number = (format: string, shown: (value: Decimal) => Decimal) =>
+const number =
+  (format: string, shown: (value: Decimal) => Decimal) =>
   (value: Decimal | null, style: CellStyle = {}): SheetCell =>
     value === null ? none(style) : { value: Number(shown(value).toFixed()), style: { numberFormat: format, align: "right", ...style } };
 
 export const moneyCell = number(moneyFormat, shownMoney);
 /** Money where nothing is nothing: a dash, so that the eye finds what there is. */
-export const moneyOrDash = (value: Decimal, style: CellStyle = {}): SheetCell => (shownMoney(value).isZero() ? none(style) : moneyCell(value, style));
+export const moneyOrDash = (value: Decimal, style: CellStyle = {}): SheetCell =>
+  shownMoney(value).isZero() ? none(style) : moneyCell(value, style);
 /** The difference of two amounts as they are shown, so that a reader who subtracts on paper finds the same. */
 export const changeOf = (from: Decimal, to: Decimal): Decimal => shownMoney(to).minus(shownMoney(from));
 /** Money to the nearest whole, for large sums. */
@@ -39,7 +41,9 @@ export const section = (value: string): readonly SheetCell[] => [text(value, { b
 
 /** A row of column headings: the first to the left, the figures to the right. */
 export const headings = (...names: readonly string[]): readonly SheetCell[] =>
-  names.map((name, index) => text(name, { bold: true, fill: "heading", wrap: true, border: "bottom", align: index === 0 ? "left" : "right" }));
+  names.map((name, index) =>
+    text(name, { bold: true, fill: "heading", wrap: true, border: "bottom", align: index === 0 ? "left" : "right" }),
+  );
 
 /** The style of a subtotal. */
 export const subtotal: CellStyle = { bold: true, border: "top", fill: "soft" };

@@ -7,7 +7,8 @@ import { changeSheet } from "./change";
 import { resultSheets } from "./resultSheets";
 import { standSheet } from "./stand";
 
-const report = seasonReport(contentFromText(`
+const report = seasonReport(
+  contentFromText(`
 Season
 | Setting | Value |
 | Season year | 2031 |
@@ -35,11 +36,22 @@ Changes
 | A pass more | added costs | Product Q | 1 | ac | 5 | per acre | | | | | | |
 | A pass more | added costs | Hours kept | 1 | h | 60 | lump sum | 2 | | | | 0 | |
 | Replant the low end | added costs | Seed | | bag | 280 | per acre | | | | 10 | | |
-`));
+`),
+);
 const rowsOf = (sheet: ResultSheet) => sheet.rows.map((row) => row.map(({ value }) => value));
-const change = (name: string) => changeSheet(report, report.figures.changes.find((each) => each.change.name === name)!);
-const row = (sheet: ResultSheet, first: string) => rowsOf(sheet).find(([name]) => name === first)?.slice(1) ?? null;
-const says = (sheet: ResultSheet): string => rowsOf(sheet).map(([words]) => String(words ?? "")).join(" ");
+const change = (name: string) =>
+  changeSheet(
+    report,
+    report.figures.changes.find((each) => each.change.name === name)!,
+  );
+const row = (sheet: ResultSheet, first: string) =>
+  rowsOf(sheet)
+    .find(([name]) => name === first)
+    ?.slice(1) ?? null;
+const says = (sheet: ResultSheet): string =>
+  rowsOf(sheet)
+    .map(([words]) => String(words ?? ""))
+    .join(" ");
 
 describe("changeSheet", () => {
   it("leads with the gain that pays, rounded up, and with why nothing else can be told", () => {
@@ -48,9 +60,16 @@ describe("changeSheet", () => {
     expect(row(sheet, "Yield gain")).toEqual([0.5, "  bu/ac, or more"]);
     expect(row(sheet, "Price of the crop")).toBeNull();
     expect(says(sheet)).toContain("What else it pays from is known once every entry is: Yield gain is blank.");
-    expect(rowsOf(sheet).filter(([name]) => name === "Net change").at(-1)!.slice(1)).toEqual(["", "", "", "", "–", "–"]);
+    expect(
+      rowsOf(sheet)
+        .filter(([name]) => name === "Net change")
+        .at(-1)!
+        .slice(1),
+    ).toEqual(["", "", "", "", "–", "–"]);
     expect(row(sheet, "Net change of what is entered")).toEqual(["", "", "", "", -400, -2]);
-    expect(rowsOf(sheet).findIndex(([name]) => name === "Pays from")).toBeLessThan(rowsOf(sheet).findIndex(([name]) => name === "Net change"));
+    expect(rowsOf(sheet).findIndex(([name]) => name === "Pays from")).toBeLessThan(
+      rowsOf(sheet).findIndex(([name]) => name === "Net change"),
+    );
   });
 
   it("shows the gain needed at each price; the expected one stands in for a high price that is not entered", () => {
@@ -62,7 +81,11 @@ describe("changeSheet", () => {
   it("moves price and yield together where both are known", () => {
     const sheet = change("A pass more");
     // 2.00 and 4.00 a bushel brought home, less 5.30.
-    expect([row(sheet, "   0, none at all"), row(sheet, "   3, as entered"), row(sheet, "   4.5, half as much again")]).toEqual([[-5.3, -5.3, -5.3], [0.7, 6.7, 6.7], [3.7, 12.7, 12.7]]);
+    expect([row(sheet, "   0, none at all"), row(sheet, "   3, as entered"), row(sheet, "   4.5, half as much again")]).toEqual([
+      [-5.3, -5.3, -5.3],
+      [0.7, 6.7, 6.7],
+      [3.7, 12.7, 12.7],
+    ]);
     expect(row(change("Closing wheels"), "   0, none at all")).toBeNull();
   });
 
@@ -71,21 +94,35 @@ describe("changeSheet", () => {
     expect(row(sheet, "   =Yield gain")).toEqual([3, "  bu/ac", 4, "  per acre", 1200, 12]);
     expect(row(sheet, "Added costs")).toEqual(["", "", "", "", 530, 5.3]);
     expect(row(sheet, "   Hours kept")).toEqual([1, "  h", 60, "  lump sum, 2 years", 30, 0.3]);
-    expect(rowsOf(sheet).filter(([name]) => name === "Net change").at(-1)!.slice(5)).toEqual([670, 6.7]);
+    expect(
+      rowsOf(sheet)
+        .filter(([name]) => name === "Net change")
+        .at(-1)!
+        .slice(5),
+    ).toEqual([670, 6.7]);
     expect(row(sheet, "Payback")).toEqual([0.1, "  years without interest, 0.1 with it"]);
   });
 
   it("says money per unit of the crop, or of what is priced, by its name", () => {
     // 530 ÷ 100 acres ÷ 3 bushels + 0.40, rounded up.
     expect(row(change("A pass more"), "Price of the crop")).toEqual([2.17, "  USD per bu, or more"]);
-    expect(says(change("A pass more"))).toContain("The crop nets 4.00 USD per bu: its price of 4.40, less 0.40 for hauling, drying and selling, times the operator's share of 100 %.");
-    expect(rowsOf(change("A pass more")).find(([name]) => String(name).endsWith("net return, full cost"))!.slice(1)).toEqual(["Per acre", "In all"]);
+    expect(says(change("A pass more"))).toContain(
+      "The crop nets 4.00 USD per bu: its price of 4.40, less 0.40 for hauling, drying and selling, times the operator's share of 100 %.",
+    );
+    expect(
+      rowsOf(change("A pass more"))
+        .find(([name]) => String(name).endsWith("net return, full cost"))!
+        .slice(1),
+    ).toEqual(["Per acre", "In all"]);
   });
 
   it("lays a change that is counted in over the outlook of its crop", () => {
     const sheet = change("A pass more");
     const { outlook, withChanges } = report.figures.overlays[0]!;
-    expect(row(sheet, "Projected with the changes counted in")).toEqual([Number(withChanges!.perArea.toFixed(2)), Number(withChanges!.inAll.toFixed(2))]);
+    expect(row(sheet, "Projected with the changes counted in")).toEqual([
+      Number(withChanges!.perArea.toFixed(2)),
+      Number(withChanges!.inAll.toFixed(2)),
+    ]);
     expect(withChanges!.inAll.minus(outlook.inAll).toString()).toBe("670");
     expect(row(change("Closing wheels"), "Projected with the changes counted in")).toBeNull();
   });
@@ -94,8 +131,17 @@ describe("changeSheet", () => {
     expect(says(change("Closing wheels"))).toContain(underPlanterCaution);
     expect(says(change("Closing wheels"))).toContain("What trials found");
     expect(says(change("A pass more"))).not.toContain(underPlanterCaution);
-    expect(report.figures.changes.map((each) => says(changeSheet(report, each))).map((words) => [blankGainCaution.slice(0, 40), labelCaution.slice(0, 40), adjusterCaution].map((caution) => words.includes(caution))))
-      .toEqual([[true, false, false], [false, true, false], [false, false, true]]);
+    expect(
+      report.figures.changes
+        .map((each) => says(changeSheet(report, each)))
+        .map((words) =>
+          [blankGainCaution.slice(0, 40), labelCaution.slice(0, 40), adjusterCaution].map((caution) => words.includes(caution)),
+        ),
+    ).toEqual([
+      [true, false, false],
+      [false, true, false],
+      [false, false, true],
+    ]);
   });
 
   it("marks a change that is not whole", () => {
@@ -119,11 +165,17 @@ describe("standSheet", () => {
   it("shows the cells that the outlook was read from, their parts adding up, and ends at the outlook of the figures", () => {
     const rows = rowsOf(sheet);
     const from = rows.findIndex(([name]) => name === "actual");
-    const read = rows.slice(from, rows.findIndex(([name], index) => index > from && name !== ""));
+    const read = rows.slice(
+      from,
+      rows.findIndex(([name], index) => index > from && name !== ""),
+    );
     expect(read.reduce((all, cells) => all + Number(cells[4]), 0)).toBeCloseTo(1, 9);
     const stand = report.figures.stands[0]!;
     const value = stand.outlook!.ok ? stand.outlook!.value : null;
-    expect(read.reduce((all, cells) => all + Number(cells[3]) * Number(cells[4]), 0) / 100).toBeCloseTo(Number(value!.real.relativeYield.toFixed()), 9);
+    expect(read.reduce((all, cells) => all + Number(cells[3]) * Number(cells[4]), 0) / 100).toBeCloseTo(
+      Number(value!.real.relativeYield.toFixed()),
+      9,
+    );
     expect(row(sheet, "Projected yield (bu)")).toEqual([Number(value!.outlook.toFixed(1))]);
     expect(row(sheet, "Lost to unevenness, as entered")).toEqual([0.02]);
   });
@@ -148,7 +200,14 @@ describe("standSheet", () => {
 
 describe("resultSheets", () => {
   it("are the two of every season, the stand where one is counted, and one of each change", () => {
-    expect(resultSheets(report).map(({ name }) => name)).toEqual(["Cost per acre", "Break-even", "Stand", "Change – Closing wheels", "Change – A pass more", "Change – Replant the low end"]);
+    expect(resultSheets(report).map(({ name }) => name)).toEqual([
+      "Cost per acre",
+      "Break-even",
+      "Stand",
+      "Change – Closing wheels",
+      "Change – A pass more",
+      "Change – Replant the low end",
+    ]);
     const { figures, ...reading } = report;
     expect(resultSheets({ ...reading, figures: { ...figures, stands: [], changes: [] } })).toHaveLength(2);
   });

@@ -24,10 +24,19 @@ export function changeSheet(report: SeasonReport, figures: ChangeFigures): Resul
   const about = change.target === null ? "the whole farm" : "field" in change.target ? change.target.field : change.target.crop;
   const heading = `Change – ${change.name}`;
   return {
-    name: heading, columns: [34, 12, 12, 12, 26, 14, 12], headingRows: 3, charts: [],
+    name: heading,
+    columns: [34, 12, 12, 12, 26, 14, 12],
+    headingRows: 3,
+    charts: [],
     rows: [
       title(heading),
-      note(`${seasonName(report)}. ${currency} a year, on ${change.area.toFixed()} ${areaUnit} (${about}); interest on equipment kept more than a year ${change.rate.times("100").toFixed()} %.`),
+      note(
+        `${seasonName(report)}. ${currency} a year, on ` +
+          `${change.area.toFixed()} ` +
+          `${areaUnit} (${about}); interest on ` +
+          `equipment kept more than a year ` +
+          `${change.rate.times("100").toFixed()} %.`,
+      ),
       ...incompleteRows(report, { of: "change", name: change.name }),
       ...payRows(figures, report),
       ...netRows(figures, report),
@@ -35,7 +44,12 @@ export function changeSheet(report: SeasonReport, figures: ChangeFigures): Resul
       ...overlayRows(figures, report),
       ...restRows(figures, report),
     ],
-    page: { orientation: "portrait", paper: areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `${heading}, ${seasonName(report)}` },
+    page: {
+      orientation: "portrait",
+      paper: areaUnit === "ac" ? "letter" : "a4",
+      pagesTall: 0,
+      footer: `${heading}, ${seasonName(report)}`,
+    },
   };
 }
 
@@ -59,32 +73,60 @@ function payRows({ change, gain, net, breakEven: solved, payback }: ChangeFigure
     ...others.flatMap((line) => row(line.item, breakEven(change, { of: "quantity", line }), line.unit, 1)),
     ...row(priceName, solved.price, priced === null ? currency : perUnitOf(priced, currency), 2),
     ...row("Area of the change", solved.area, areaUnit, 1),
-    ...change.lines.filter(isCapital).flatMap((line) => row(`Years kept: ${line.item}`, breakEven(change, { of: "years kept", line }), "years", 1)),
+    ...change.lines
+      .filter(isCapital)
+      .flatMap((line) => row(`Years kept: ${line.item}`, breakEven(change, { of: "years kept", line }), "years", 1)),
     ...(open.length === 0 && change.lines.some(isCapital) ? [paybackRow(payback)] : []),
   ];
   return [
-    [], section("Pays from"), ...solvedAll, ...(mark === "" ? [] : [note(mark)]),
-    ...(open.length === 0 ? [] : [note(`What else it pays from is known once every entry is: ${open.join(", ")} ${open.length === 1 ? "is" : "are"} blank.`)]),
+    [],
+    section("Pays from"),
+    ...solvedAll,
+    ...(mark === "" ? [] : [note(mark)]),
+    ...(open.length === 0
+      ? []
+      : [note(`What else it pays from is known once every entry is: ${open.join(", ")} ${open.length === 1 ? "is" : "are"} blank.`)]),
   ];
 }
 
 function paybackRow(payback: ChangeFigures["payback"]): Row {
   if (payback === null) return [text("Payback"), blank, beside("Nothing is laid out on balance, or nothing comes back.")];
   const { simple, withInterest } = payback;
-  return [text("Payback"), neededCell({ value: simple, pays: "above" }, 1), beside(`years without interest, ${withInterest === null ? "never" : shownYield(withInterest).toFixed(1)} with it`)];
+  return [
+    text("Payback"),
+    neededCell({ value: simple, pays: "above" }, 1),
+    beside(`years without interest, ${withInterest === null ? "never" : shownYield(withInterest).toFixed(1)} with it`),
+  ];
 }
 
 function netRows({ net }: ChangeFigures, report: SeasonReport): readonly Row[] {
   const area = areaName(report);
   return [
     [],
-    headings("Net change", "Quantity", "Unit", "Price", "Basis", "In all, a year", `Per ${area}`).map((cell) => (["Unit", "Basis"].includes(String(cell.value)) ? { ...cell, ...beside(String(cell.value), { ...cell.style, align: "left" }) } : cell)),
+    headings("Net change", "Quantity", "Unit", "Price", "Basis", "In all, a year", `Per ${area}`).map((cell) =>
+      ["Unit", "Basis"].includes(String(cell.value)) ? { ...cell, ...beside(String(cell.value), { ...cell.style, align: "left" }) } : cell,
+    ),
     ...quadrants.flatMap((quadrant) => quadrantRows(quadrant, net)),
-    [text("Net change", subtotal), ...[1, 2, 3, 4].map(() => text("", subtotal)), moneyCell(net.net.perYear, subtotal), moneyCell(net.net.perArea, subtotal)],
-    ...(net.blank.length === 0 ? [] : [
-      [text("Net change of what is entered"), blank, blank, blank, blank, moneyCell(net.netOfKnown.perYear), moneyCell(net.netOfKnown.perArea)],
-      note(`Not known yet: ${net.blank.map(({ item }) => item).join(", ")}.`),
-    ]),
+    [
+      text("Net change", subtotal),
+      ...[1, 2, 3, 4].map(() => text("", subtotal)),
+      moneyCell(net.net.perYear, subtotal),
+      moneyCell(net.net.perArea, subtotal),
+    ],
+    ...(net.blank.length === 0
+      ? []
+      : [
+          [
+            text("Net change of what is entered"),
+            blank,
+            blank,
+            blank,
+            blank,
+            moneyCell(net.netOfKnown.perYear),
+            moneyCell(net.netOfKnown.perArea),
+          ],
+          note(`Not known yet: ${net.blank.map(({ item }) => item).join(", ")}.`),
+        ]),
     ...grainNotes(net.change, report.season.settings.currency).map(note),
   ];
 }
@@ -94,8 +136,15 @@ function quadrantRows(quadrant: Quadrant, net: NetChange): readonly Row[] {
   const name = `${quadrant.charAt(0).toUpperCase()}${quadrant.slice(1)}`;
   return [
     [text(name, { bold: true }), blank, blank, blank, blank, moneyCell(perYear, { bold: true }), moneyCell(perArea, { bold: true })],
-    ...lines.map(({ line, perYear: inAll, perArea: perOne }: LineAmount): Row =>
-      [text(`   ${line.item}`), quantityCell(line.quantity), beside(line.unit), moneyCell(priceOf(line)), beside(basisWords(line)), moneyCell(inAll), moneyCell(perOne)]),
+    ...lines.map(({ line, perYear: inAll, perArea: perOne }: LineAmount): Row => [
+      text(`   ${line.item}`),
+      quantityCell(line.quantity),
+      beside(line.unit),
+      moneyCell(priceOf(line)),
+      beside(basisWords(line)),
+      moneyCell(inAll),
+      moneyCell(perOne),
+    ]),
   ];
 }
 
@@ -106,16 +155,21 @@ function stripRows({ strip, gainNeeded, gain, grid, net: { net } }: ChangeFigure
   if (strip === null) return gridRows(grid, report);
   const across = <Of>(of: Strip<Of>, cell: (value: Of) => SheetCell): Row => [cell(of.low), cell(of.expected), cell(of.high)];
   const needed = (answer: BreakEven) => (answer.found ? yieldNeededCell(answer.value) : text("–", { align: "right" }));
-  const price = ({ change }: NetChange): Decimal | null => { const grain = change.lines.map((line) => line.price).find(isGrain); return grain?.price ?? null; };
+  const price = ({ change }: NetChange): Decimal | null => {
+    const grain = change.lines.map((line) => line.price).find(isGrain);
+    return grain?.price ?? null;
+  };
   return [
     [],
     headings("By the price of the crop", "Low", "Expected", "High"),
     [text("Price"), ...across(strip, (net) => moneyCell(price(net)))],
     ...(gainNeeded === null ? [] : [[text(`${gain!.item} needed (${gain!.unit})`), ...across(gainNeeded, needed)]]),
-    ...(net.perYear === null ? [] : [
-      [text(`Net change per ${areaName(report)}`), ...across(strip, (each) => moneyCell(each.net.perArea))],
-      [text("Net change in all"), ...across(strip, (each) => moneyCell(each.net.perYear))],
-    ]),
+    ...(net.perYear === null
+      ? []
+      : [
+          [text(`Net change per ${areaName(report)}`), ...across(strip, (each) => moneyCell(each.net.perArea))],
+          [text("Net change in all"), ...across(strip, (each) => moneyCell(each.net.perYear))],
+        ]),
     ...gridRows(grid, report),
   ];
 }
@@ -128,8 +182,10 @@ function gridRows(grid: ChangeFigures["grid"], report: SeasonReport): readonly R
     [],
     section(`Net change per ${areaName(report)} by ${line.item.toLowerCase()} and price`),
     headings(`${line.item} (${line.unit})`, "Low price", "Expected", "High price"),
-    ...(["low", "expected", "high"] as const).map((of): Row =>
-      [text(`   ${shownQuantity(quantities[of]).toFixed()}${words[of]}`), ...(["low", "expected", "high"] as const).map((price) => moneyCell(net[of][price].net.perArea))]),
+    ...(["low", "expected", "high"] as const).map((of): Row => [
+      text(`   ${shownQuantity(quantities[of]).toFixed()}${words[of]}`),
+      ...(["low", "expected", "high"] as const).map((price) => moneyCell(net[of][price].net.perArea)),
+    ]),
   ];
 }
 const words = { low: ", none at all", expected: ", as entered", high: ", half as much again" } as const;
@@ -144,7 +200,11 @@ function overlayRows({ change }: ChangeFigures, report: SeasonReport): readonly 
     headings(`${crop}, ${area.toFixed(1)} ${season.settings.areaUnit}: net return, full cost`, `Per ${areaName(report)}`, "In all"),
     [text("Projected"), moneyCell(outlook.perArea), moneyCell(outlook.inAll)],
     ...added.map((each): Row => [text(`   ${each.change}`), moneyCell(each.perArea), moneyCell(each.inAll)]),
-    [text("Projected with the changes counted in", subtotal), moneyCell(withChanges?.perArea ?? null, subtotal), moneyCell(withChanges?.inAll ?? null, subtotal)],
+    [
+      text("Projected with the changes counted in", subtotal),
+      moneyCell(withChanges?.perArea ?? null, subtotal),
+      moneyCell(withChanges?.inAll ?? null, subtotal),
+    ],
   ]);
 }
 
@@ -152,12 +212,24 @@ function restRows(figures: ChangeFigures, { season }: SeasonReport): readonly Ro
   const findings = changeFindings(figures.change);
   const lines = (words: readonly string[]) => words.flatMap((each) => inLines(each, lineLength)).map(note);
   const rests = [
-    "Only what the change adds or takes away is counted. Equipment kept more than a year costs its capital recovery: the outlay less its salvage value, spread with interest.",
+    "Only what the change adds or takes away is " +
+      "counted. Equipment kept more than a year costs its " +
+      "capital recovery: " +
+      "the outlay less its salvage value, spread with interest.",
     "All entries are in the table Changes. Nothing is assumed of a product or a part.",
   ];
   return [
-    [], section("What it rests on"), ...lines(rests),
-    ...(findings.length === 0 ? [] : [[], section("What trials found"), ...lines(findings.map((each) => `${each.noDifference ? "No difference: " : ""}${trialWords(each)}`))]),
-    [], ...lines(changeCautions(figures, season)),
+    [],
+    section("What it rests on"),
+    ...lines(rests),
+    ...(findings.length === 0
+      ? []
+      : [
+          [],
+          section("What trials found"),
+          ...lines(findings.map((each) => `${each.noDifference ? "No difference: " : ""}${trialWords(each)}`)),
+        ]),
+    [],
+    ...lines(changeCautions(figures, season)),
   ];
 }

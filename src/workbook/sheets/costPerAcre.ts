@@ -9,11 +9,25 @@ import type { ResultSheet, SheetCell } from "../resultSheet";
 import { harvestNotes, tableNotes } from "../harvestNotes";
 import type { SeasonReport } from "../seasonReport";
 import { areaCell, changeOf, headings, moneyCell, note, section, subtotal, text, title, yieldCell } from "./cells";
-import { areaName, caution, fieldMark, incompleteRows, inLines, interestLeaving, interestNote, layerNotes, layerTitle, seasonName } from "./words";
+import {
+  areaName,
+  caution,
+  fieldMark,
+  incompleteRows,
+  inLines,
+  interestLeaving,
+  interestNote,
+  layerNotes,
+  layerTitle,
+  seasonName,
+} from "./words";
 
 /** Characters of a note that fit across the page. */
 const lineLength = 120;
-/** Percent at which the columns fit the width of a letter or A4 page and a crop with all notes below it one page; each crop begins a page. */
+/**
+ * Percent at which the columns fit the width of a letter or A4 page and a crop with all notes below it one page; each crop begins
+ * a page.
+ */
 const usualScale = 78;
 
 type Row = readonly SheetCell[];
@@ -25,7 +39,10 @@ export function costPerAcreSheet(report: SeasonReport): ResultSheet {
   const rows: Row[] = [
     title(`Cost per ${area}`),
     note(`${seasonName(report)}. ${currency} per ${area}, at the yield stated.`),
-    ...inLines("Plan: set before spring. Projected: done and bought so far at actual cost, the rest as planned. Change: projected less plan.", lineLength).map(note),
+    ...inLines(
+      "Plan: set before spring. Projected: done and bought so far at actual cost, the rest as planned. Change: projected less plan.",
+      lineLength,
+    ).map(note),
     ...incompleteRows(report, { of: "farm" }),
   ];
   const breakAfter: number[] = [];
@@ -33,13 +50,25 @@ export function costPerAcreSheet(report: SeasonReport): ResultSheet {
     if (crop !== report.figures.crops[0]) breakAfter.push(rows.length);
     rows.push(...cropRows(report, crop));
   }
-  rows.push([], ...[...layerNotes, interestNote(report), ...uncheckedNotes(report.season), ...costCautions(report.season), caution].flatMap((words) => inLines(words, lineLength)).map(note));
+  rows.push(
+    [],
+    ...[...layerNotes, interestNote(report), ...uncheckedNotes(report.season), ...costCautions(report.season), caution]
+      .flatMap((words) => inLines(words, lineLength))
+      .map(note),
+  );
   return {
     name: "Cost per acre",
     columns: [30, 12, 12, 12, 12, 12, 12, 12],
     headingRows: 2,
     rows,
-    page: { orientation: "portrait", paper: report.season.settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, scale: usualScale, breakAfter, footer: `Cost per ${area}, ${seasonName(report)}` },
+    page: {
+      orientation: "portrait",
+      paper: report.season.settings.areaUnit === "ac" ? "letter" : "a4",
+      pagesTall: 0,
+      scale: usualScale,
+      breakAfter,
+      footer: `Cost per ${area}, ${seasonName(report)}`,
+    },
     charts: [],
   };
 }
@@ -69,7 +98,9 @@ function cropRows(report: SeasonReport, crop: CropFigures): readonly Row[] {
 }
 
 const stageColumns = ({ plan, outlook, final }: CropFigures): readonly { name: string; budget: Budget }[] => [
-  { name: "Plan", budget: plan }, { name: "Projected", budget: outlook }, ...(final === null ? [] : [{ name: "Final", budget: final }]),
+  { name: "Plan", budget: plan },
+  { name: "Projected", budget: outlook },
+  ...(final === null ? [] : [{ name: "Final", budget: final }]),
 ];
 
 const interestWords = {
@@ -87,16 +118,23 @@ function fullRows(crop: CropFigures, marked: KindMarker): readonly Row[] {
 /** One row for each kind that costs something at any stage. */
 function kindRows(crop: CropFigures, kinds: readonly Kind[], marked: KindMarker): readonly Row[] {
   const columns = stageColumns(crop);
-  return kinds.filter((kind) => columns.some(({ budget }) => budget.costPerArea.byKind.has(kind))).map((kind) => {
-    const of = (budget: Budget) => budget.costPerArea.byKind.get(kind) ?? null;
-    return [text(`   ${marked(kind)}`), ...columns.map(({ budget }) => moneyCell(of(budget))), moneyCell(changeOf(of(crop.plan) ?? zero, of(crop.outlook) ?? zero))];
-  });
+  return kinds
+    .filter((kind) => columns.some(({ budget }) => budget.costPerArea.byKind.has(kind)))
+    .map((kind) => {
+      const of = (budget: Budget) => budget.costPerArea.byKind.get(kind) ?? null;
+      return [
+        text(`   ${marked(kind)}`),
+        ...columns.map(({ budget }) => moneyCell(of(budget))),
+        moneyCell(changeOf(of(crop.plan) ?? zero, of(crop.outlook) ?? zero)),
+      ];
+    });
 }
 
 function layerRow(crop: CropFigures, layer: Layer): Row {
   const of = (budget: Budget) => budget.costPerArea.layers[layer];
   return [
-    text(layerTitle(layer), subtotal), ...stageColumns(crop).map(({ budget }) => moneyCell(of(budget), subtotal)),
+    text(layerTitle(layer), subtotal),
+    ...stageColumns(crop).map(({ budget }) => moneyCell(of(budget), subtotal)),
     moneyCell(changeOf(of(crop.plan), of(crop.outlook)), subtotal),
   ];
 }
@@ -118,13 +156,28 @@ function notPlannedRows(crop: CropFigures): readonly Row[] {
 function fieldRows(report: SeasonReport, crop: CropFigures): readonly Row[] {
   return [
     [],
-    headings("Field, projected", `Area (${report.season.settings.areaUnit})`, `Yield (${crop.yieldUnit})`, "Operating", "Cash", "Full", "Cash need", "Net, full"),
+    headings(
+      "Field, projected",
+      `Area (${report.season.settings.areaUnit})`,
+      `Yield (${crop.yieldUnit})`,
+      "Operating",
+      "Cash",
+      "Full",
+      "Cash need",
+      "Net, full",
+    ),
     ...crop.fields.map(({ field, outlook: { budget } }): Row => {
       const { layers } = budget.costPerArea;
       const mark = fieldMark(report, field);
       return [
-        text(`${field}${mark}`), areaCell(budget.area), yieldCell(budget.yields.used),
-        moneyCell(layers.operating), moneyCell(layers.cash), moneyCell(layers.full), moneyCell(layers.cashNeed), moneyCell(budget.netPerArea.full),
+        text(`${field}${mark}`),
+        areaCell(budget.area),
+        yieldCell(budget.yields.used),
+        moneyCell(layers.operating),
+        moneyCell(layers.cash),
+        moneyCell(layers.full),
+        moneyCell(layers.cashNeed),
+        moneyCell(budget.netPerArea.full),
       ];
     }),
   ];

@@ -17,7 +17,9 @@ import { lenderNotices } from "./lender/notes";
 import { resultSheets } from "./resultSheets";
 
 let report: SeasonReport;
-beforeAll(async () => { ({ report } = await demo()); });
+beforeAll(async () => {
+  ({ report } = await demo());
+});
 const says = (sheet: Parameters<typeof sheetLines>[0]) => sheetLines(sheet).join(" ");
 
 describe("what figures are for", () => {
@@ -30,7 +32,9 @@ describe("what figures are for", () => {
   });
 
   it("fits into the footer of the lender pages with the longest farm's name: Excel takes 255 characters", () => {
-    const { page } = lenderPages(reportOf({ ...smallFarm, settings: { ...smallFarm.settings, farm: "A".repeat(300) } }), { date: "2031-06-15" });
+    const { page } = lenderPages(reportOf({ ...smallFarm, settings: { ...smallFarm.settings, farm: "A".repeat(300) } }), {
+      date: "2031-06-15",
+    });
     expect(page.footer.length).toBeLessThan(230);
     expect(page.footer).toMatch(/^A{60}, 2031-06-15, cash need\. /);
   });
@@ -41,7 +45,10 @@ describe("what costs bring along", () => {
     const [other] = smallFarm.otherCosts;
     const named = (item: string) => ({ ...other!, item });
     const words = ["Ammonia: goggles", "Dryer: gas", "Bin: nobody", "Long hours: tired"];
-    const farm = reportOf({ ...smallFarm, otherCosts: [named("Anhydrous ammonia bar"), named("Dryer parts"), named("Bin fan"), named("Overtime")] });
+    const farm = reportOf({
+      ...smallFarm,
+      otherCosts: [named("Anhydrous ammonia bar"), named("Dryer parts"), named("Bin fan"), named("Overtime")],
+    });
     expect(words.filter((each) => !says(costPerAcreSheet(farm)).includes(each))).toEqual([]);
     const free = reportOf({ ...smallFarm, otherCosts: [], operations: smallFarm.operations });
     expect(words.filter((each) => says(costPerAcreSheet(free)).includes(each))).toEqual([]);
@@ -71,8 +78,15 @@ describe("each field's break-evens", () => {
 
 describe("the lender pages of an insured, shared crop", () => {
   it("show guarantee and payment as the operator's share: half of 648 is 324, of 67.5 bu", () => {
-    const fields = smallFarm.fields.map((each) => ({ ...each, tenure: "crop share" as const, rentPerArea: null, operatorShare: share("0.5") }));
-    const line = sheetLines(lenderPages(reportOf({ ...smallFarm, fields }), { date: "2031-06-15" })).find((each) => each.startsWith("Insurance guarantee per acre"));
+    const fields = smallFarm.fields.map((each) => ({
+      ...each,
+      tenure: "crop share" as const,
+      rentPerArea: null,
+      operatorShare: share("0.5"),
+    }));
+    const line = sheetLines(lenderPages(reportOf({ ...smallFarm, fields }), { date: "2031-06-15" })).find((each) =>
+      each.startsWith("Insurance guarantee per acre"),
+    );
     expect(line).toBe("Insurance guarantee per acre | 324 | revenue: | 67.5 | 4.8");
   });
 });
@@ -80,7 +94,11 @@ describe("the lender pages of an insured, shared crop", () => {
 describe("the demo", () => {
   it("has no result sheet of the name of an input table's sheet, where it would be another of that name", () => {
     const entered = new Set(inputTables.map(({ sheet }) => sheet.toLowerCase()));
-    expect(resultSheets(report).map(({ name }) => name).filter((name) => entered.has(name.toLowerCase()))).toEqual([]);
+    expect(
+      resultSheets(report)
+        .map(({ name }) => name)
+        .filter((name) => entered.has(name.toLowerCase())),
+    ).toEqual([]);
   });
 
   it("fits its lender pages on two, which their footers count", () => {

@@ -11,13 +11,21 @@ const lineLength = 128;
 
 /** The words for what is to be done with a part. */
 export const stateWords: Readonly<Record<PartState, string>> = {
-  due: "due", soon: "soon", adjust: "adjust", good: "good", done: "done", "not judged": "not judged",
+  due: "due",
+  soon: "soon",
+  adjust: "adjust",
+  good: "good",
+  done: "done",
+  "not judged": "not judged",
 };
 
 export function planterCheckSheet(report: SeasonReport): ResultSheet {
   const { areaUnit } = report.season.settings;
   return {
-    name: "Planter check", columns: [8, 26, 9, 11, 10, 7, 9, 11, 22, 9, 8, 12], headingRows: 3, charts: [],
+    name: "Planter check",
+    columns: [8, 26, 9, 11, 10, 7, 9, 11, 22, 9, 8, 12],
+    headingRows: 3,
+    charts: [],
     rows: [
       title("Planter check"),
       note(`${seasonName(report)}. What is due is no cost of the season until it is planned, bought or done.`),
@@ -27,7 +35,12 @@ export function planterCheckSheet(report: SeasonReport): ResultSheet {
       [],
       ...[...cautionsOf.planter, planningCaution].flatMap((words) => inLines(words, lineLength)).map(note),
     ],
-    page: { orientation: "landscape", paper: areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `Planter check, ${seasonName(report)}` },
+    page: {
+      orientation: "landscape",
+      paper: areaUnit === "ac" ? "letter" : "a4",
+      pagesTall: 0,
+      footer: `Planter check, ${seasonName(report)}`,
+    },
   };
 }
 
@@ -37,8 +50,17 @@ const planterRows = ({ machine, parts, cost, soonCost, area, costPerArea }: Plan
   ...parts.map(partRow),
   summed("Due and to adjust", moneyCell(cost, subtotal)),
   ...(soonCost.isZero() ? [] : [summed("Due soon, not among it", moneyCell(soonCost, { ...subtotal, bold: false }))]),
-  ...(costPerArea === null ? [note(`Per ${perArea}: no entry of Operations names this machine, so there are no ${perArea}s to share it.`)]
-    : [[...Array<SheetCell>(8).fill(text("")), text(`Per ${perArea} of this planter, over`, { align: "right" }), areaCell(area), text(""), moneyCell(costPerArea)]]),
+  ...(costPerArea === null
+    ? [note(`Per ${perArea}: no entry of Operations names this machine, so there are no ${perArea}s to share it.`)]
+    : [
+        [
+          ...Array<SheetCell>(8).fill(text("")),
+          text(`Per ${perArea} of this planter, over`, { align: "right" }),
+          areaCell(area),
+          text(""),
+          moneyCell(costPerArea),
+        ],
+      ]),
   [],
 ];
 
@@ -47,9 +69,17 @@ const summed = (words: string, amount: SheetCell): Row => [text(words, subtotal)
 function partRow({ check, state, wear, cost }: PlanterPart): Row {
   const right = { align: "right" } as const;
   return [
-    text(check.row ?? "all"), text(check.part), quantityCell(check.whenNew), quantityCell(check.replaceAt), quantityCell(check.measured), text(check.unit ?? "", right),
-    percentCell(wear), text(check.doneOn === null ? stateWords[state] : check.doneOn, { ...right, bold: state === "due" }),
-    text(check.item ?? "", right), check.item === null ? text("") : quantityCell(check.quantity), quantityCell(check.hours),
+    text(check.row ?? "all"),
+    text(check.part),
+    quantityCell(check.whenNew),
+    quantityCell(check.replaceAt),
+    quantityCell(check.measured),
+    text(check.unit ?? "", right),
+    percentCell(wear),
+    text(check.doneOn === null ? stateWords[state] : check.doneOn, { ...right, bold: state === "due" }),
+    text(check.item ?? "", right),
+    check.item === null ? text("") : quantityCell(check.quantity),
+    quantityCell(check.hours),
     cost === null ? text("no price", right) : moneyOrDash(cost),
   ];
 }

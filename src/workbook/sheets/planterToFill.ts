@@ -23,10 +23,18 @@ export function planterToFill(report: SeasonReport, machine: string, rows: numbe
   if (!Number.isInteger(rows) || rows < 1 || rows > mostRows) throw new RangeError(`a planter has from 1 to ${mostRows} rows`);
   const starts = Array.from({ length: Math.ceil(rows / across) }, (_, block) => block * across + 1);
   return {
-    name: "Planter check to fill", columns: [26, 46, ...Array<number>(across).fill(8)], headingRows: 3, charts: [],
+    name: "Planter check to fill",
+    columns: [26, 46, ...Array<number>(across).fill(8)],
+    headingRows: 3,
+    charts: [],
     rows: [
       title(`Planter check: ${machine}`),
-      note(`${seasonName(report)}. Measure or look, write it in the box, then type it into the table Planter checks. Checked by:                          Date:`),
+      note(
+        `${seasonName(report)}. Measure or look, write it ` +
+          `in the box, then type it into the table Planter ` +
+          `checks. Checked ` +
+          `by:                          Date:`,
+      ),
       [],
       ...cautionsOf.planter.flatMap((words) => inLines(words, lineLength)).map(note),
       [],
@@ -35,7 +43,12 @@ export function planterToFill(report: SeasonReport, machine: string, rows: numbe
       ...planterParts.filter(({ of }) => of === "whole").map((part) => boxes(part, 4)),
       ...starts.flatMap((first) => rowBlock(first, Math.min(across, rows - first + 1))),
     ],
-    page: { orientation: "landscape", paper: report.season.settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `Planter check, ${seasonName(report)}` },
+    page: {
+      orientation: "landscape",
+      paper: report.season.settings.areaUnit === "ac" ? "letter" : "a4",
+      pagesTall: 0,
+      footer: `Planter check, ${seasonName(report)}`,
+    },
   };
 }
 
@@ -46,4 +59,8 @@ const rowBlock = (first: number, count: number): readonly Row[] => [
   ...planterParts.filter(({ of }) => of === "each").map((part) => boxes(part, count)),
 ];
 
-const boxes = ({ part, look }: PartToCheck, count: number): Row => [text(part), text(look, { wrap: true }), ...Array<SheetCell>(count).fill({ value: "", style: { border: "box" } })];
+const boxes = ({ part, look }: PartToCheck, count: number): Row => [
+  text(part),
+  text(look, { wrap: true }),
+  ...Array<SheetCell>(count).fill({ value: "", style: { border: "box" } }),
+];

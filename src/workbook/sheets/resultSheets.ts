@@ -12,11 +12,13 @@ import { mixingCard, weedsSheet } from "./weeds";
 
 /** Every result sheet that a season has something for, but the lender pages, which are made for a day and a reader. */
 export const resultSheets = (report: SeasonReport): readonly ResultSheet[] => [
-  costPerAcreSheet(report), breakEvenSheet(report),
+  costPerAcreSheet(report),
+  breakEvenSheet(report),
   ...(report.figures.stands.length === 0 ? [] : [standSheet(report)]),
   ...(report.season.harvest.length === 0 ? [] : [harvestSheet(report)]),
   ...(fieldWeather(report.season).length === 0 ? [] : [weatherSheet(report)]),
-  ...((report.season.weeds ?? []).length === 0 ? [] : [weedsSheet(report)]), ...mixingCards(report),
+  ...((report.season.weeds ?? []).length === 0 ? [] : [weedsSheet(report)]),
+  ...mixingCards(report),
   ...(report.figures.planters.length === 0 ? [] : [planterCheckSheet(report)]),
   ...report.figures.changes.map((figures) => changeSheet(report, figures)),
 ];

@@ -1,4 +1,7 @@
-/** The result sheet *Stand*: what was counted in each field, what planting and counts let expect, which table says so, and how the outlook came there. */
+/**
+ * The result sheet *Stand*: what was counted in each field, what planting and counts let expect, which table says so, and how the
+ * outlook came there.
+ */
 import { adjusterCaution, estimateCaution, planningCaution } from "../../core/cautions";
 import type { Field } from "../../core/season";
 import type { FieldOutlook } from "../../core/stand/fieldOutlook";
@@ -23,10 +26,18 @@ export function standSheet(report: SeasonReport): ResultSheet {
   const { areaUnit } = report.season.settings;
   const tables = [...new Map(shown.flatMap(({ table }) => (table === null ? [] : [[table.name, table] as const]))).values()];
   return {
-    name: "Stand", columns: [26, 12, 12, 12, 12, 12, 12, 12, 12], headingRows: 3, charts: [],
+    name: "Stand",
+    columns: [26, 12, 12, 12, 12, 12, 12, 12, 12],
+    headingRows: 3,
+    charts: [],
     rows: [
       title("Stand"),
-      note(`${seasonName(report)}. Plants per ${areaName(report)} from the last round of counts of each field; the interval holds the mean 19 times in 20.`),
+      note(
+        `${seasonName(report)}. Plants per ${areaName(report)} ` +
+          `from the last round of counts of each field; ` +
+          `the interval ` +
+          `holds the mean 19 times in 20.`,
+      ),
       [],
       headings("Field", "Counted", "Spots", "Advised", "Plants", "From", "To", "Spread (CV)", "Emergence"),
       ...stands.map(countRow),
@@ -41,13 +52,22 @@ export function standSheet(report: SeasonReport): ResultSheet {
 }
 
 const countRow = ({ field, summary, emergence }: FieldStand): Row => [
-  text(field.name), text(summary.to, { align: "right" }), quantityCell(summary.places), quantityCell(summary.placesAdvised), standCell(summary.mean),
-  standCell(summary.interval?.low ?? null), standCell(summary.interval?.high ?? null), percentCell(summary.coefficientOfVariation), percentCell(emergence),
+  text(field.name),
+  text(summary.to, { align: "right" }),
+  quantityCell(summary.places),
+  quantityCell(summary.placesAdvised),
+  standCell(summary.mean),
+  standCell(summary.interval?.low ?? null),
+  standCell(summary.interval?.high ?? null),
+  percentCell(summary.coefficientOfVariation),
+  percentCell(emergence),
 ];
 
 function fieldRows(report: SeasonReport, outlook: FieldOutlook): readonly Row[] {
   const { field } = outlook;
-  const figures = report.figures.crops.flatMap(({ fields, yieldUnit }) => fields.map((each) => ({ ...each, yieldUnit }))).find((each) => each.field === field.name)!;
+  const figures = report.figures.crops
+    .flatMap(({ fields, yieldUnit }) => fields.map((each) => ({ ...each, yieldUnit })))
+    .find((each) => each.field === field.name)!;
   return [
     [],
     section(`${field.name}, ${field.crop}`),
@@ -61,20 +81,32 @@ function fieldRows(report: SeasonReport, outlook: FieldOutlook): readonly Row[] 
 function outlookRows(report: SeasonReport, { field, table, chosen, byDate, stand, yield: expected }: FieldOutlook): readonly Row[] {
   const unit = report.season.crops.find(({ name }) => name === field.crop)!.yieldUnit;
   const goal = [text(`Yield goal (${unit})`), yieldCell(field.yieldGoal)];
-  if (table === null) return [goal, note(`No table of yield by date and stand is chosen for ${field.crop}, so the goal stays as the projected yield${(field.uniformityLoss ?? null) === null ? "" : ", less what is lost to unevenness as entered"}.`)];
+  if (table === null)
+    return [
+      goal,
+      note(
+        `No table of yield by date and stand is chosen for ` +
+          `${field.crop}, so the goal stays as the projected ` +
+          `yield${(field.uniformityLoss ?? null) === null ? "" : ", less what is lost to unevenness as entered"}.`,
+      ),
+    ];
   const by = inLines(tableWords(table, chosen), lineLength).map(note);
   const refused = [...(stand?.outlook?.ok === false ? stand.outlook.problems : []), ...(byDate?.ok === false ? byDate.problems : [])];
   if (refused.length > 0) {
-    const why = [...new Set(refused.map((each) => `The projected yield stays at ${shownYield(expected).toFixed(1)}: ${refusalWords(each)}.`))];
+    const why = [
+      ...new Set(refused.map((each) => `The projected yield stays at ${shownYield(expected).toFixed(1)}: ${refusalWords(each)}.`)),
+    ];
     return [goal, ...by, ...why.flatMap((words) => inLines(words, lineLength)).map(note)];
   }
   const answer = stand?.outlook?.ok === true ? stand.outlook.value : byDate?.ok === true ? byDate.value : null;
   if (answer === null) return [goal, ...by];
   const loss = field.uniformityLoss ?? null;
   return [
-    ...by, ...(stand === null ? [note("Nothing is counted: the planted date alone, the stand at its target.")] : []),
+    ...by,
+    ...(stand === null ? [note("Nothing is counted: the planted date alone, the stand at its target.")] : []),
     headings("Read from the table", "Date", "Stand", "Percent", "Part", "Relative yield"),
-    ...readRows("planned", answer.planned), ...readRows("actual", answer.real),
+    ...readRows("planned", answer.planned),
+    ...readRows("actual", answer.real),
     goal,
     [text(`Goal × actual ÷ planned (${unit})`), yieldCell(answer.byDateAndStand)],
     ...(loss === null || loss.isZero() ? [] : [[text("Lost to unevenness, as entered"), percentCell(loss.div("100"))]]),
@@ -84,9 +116,15 @@ function outlookRows(report: SeasonReport, { field, table, chosen, byDate, stand
 
 /** The cells that an answer was read from, with what comes of them beside the first. */
 const readRows = (name: string, { cells, relativeYield }: RelativeYieldAt): readonly Row[] =>
-  cells.filter(({ part }) => !part.isZero()).map((cell, index): Row => [
-    text(index === 0 ? name : ""), ...axes(cell), areaCell(cell.percent), percentCell(cell.part), index === 0 ? percentCell(relativeYield) : text(""),
-  ]);
+  cells
+    .filter(({ part }) => !part.isZero())
+    .map((cell, index): Row => [
+      text(index === 0 ? name : ""),
+      ...axes(cell),
+      areaCell(cell.percent),
+      percentCell(cell.part),
+      index === 0 ? percentCell(relativeYield) : text(""),
+    ]);
 
 const axes = ({ date, stand }: CellUsed): readonly SheetCell[] => {
   const right = (words: string) => text(words, { align: "right" });
@@ -104,17 +142,27 @@ function historyRows({ season }: SeasonReport, field: Field): readonly Row[] {
   return [
     [],
     headings("Projected yield by date", "Date", "From", "To"),
-    ...steps.map(({ date, reason, from, to }): Row => [text(reasonWords(reason)), text(date, { align: "right" }), yieldCell(from), yieldCell(to)]),
+    ...steps.map(({ date, reason, from, to }): Row => [
+      text(reasonWords(reason)),
+      text(date, { align: "right" }),
+      yieldCell(from),
+      yieldCell(to),
+    ]),
   ];
 }
 
 function reasonWords(reason: StepReason): string {
   switch (reason.of) {
-    case "planted": return reason.planned === null ? "planted" : `planted (plan ${reason.planned})`;
-    case "counted": return `counted ${grouped(shownStand(reason.summary.mean))} plants`;
-    case "uneven": return `${shownQuantity(reason.loss).toFixed()} % lost to unevenness`;
-    case "weighed": return "more is weighed already; the harvest is not done";
-    case "harvested": return "harvested";
+    case "planted":
+      return reason.planned === null ? "planted" : `planted (plan ${reason.planned})`;
+    case "counted":
+      return `counted ${grouped(shownStand(reason.summary.mean))} plants`;
+    case "uneven":
+      return `${shownQuantity(reason.loss).toFixed()} % lost to unevenness`;
+    case "weighed":
+      return "more is weighed already; the harvest is not done";
+    case "harvested":
+      return "harvested";
   }
 }
 
@@ -122,7 +170,11 @@ const tableRows = ({ name, region, source, limits, standUnit }: StandTable): rea
   [],
   section(name),
   ...[
-    `Region: ${region}. Stands in ${standUnit}. ${source.title}, ${source.publisher}, ${source.year}; ${source.where}.`, source.address, ...limits,
+    `Region: ${region}. Stands in ${standUnit}. ${source.title}, ${source.publisher}, ${source.year}; ${source.where}.`,
+    source.address,
+    ...limits,
     "Between its cells it is read by straight lines; beyond them it says nothing.",
-  ].flatMap((words) => inLines(words, lineLength)).map(note),
+  ]
+    .flatMap((words) => inLines(words, lineLength))
+    .map(note),
 ];

@@ -9,14 +9,20 @@ import { resultSheets } from "./resultSheets";
 /** 20 heat units a day in two earlier years and 22 this year, to the end of June. */
 const record = (() => {
   const rows: string[] = [];
-  for (const [from, to, high] of [["2029-05-01", "2029-12-01", "80"], ["2030-05-01", "2030-12-01", "80"], ["2031-05-01", "2031-06-30", "84"]] as const) {
+  for (const [from, to, high] of [
+    ["2029-05-01", "2029-12-01", "80"],
+    ["2030-05-01", "2030-12-01", "80"],
+    ["2031-05-01", "2031-06-30", "84"],
+  ] as const) {
     for (let date: string = from; date <= to; date = nextDay(date)) {
       if (date !== "2031-06-02") rows.push(`| ${date} | ${high} | 60 | ${date.endsWith("-15") ? "0.5" : "0"} |`);
     }
   }
   return rows.join("\n");
 })();
-const season = (settings = "", weather = record) => seasonReport(contentFromText(`
+const season = (settings = "", weather = record) =>
+  seasonReport(
+    contentFromText(`
 Season
 | Setting | Value |
 | Season year | 2031 |
@@ -32,7 +38,8 @@ Hybrids
 | Early one | 2500 |
 Weather
 | Date | High | Low | Rain |
-${weather}`));
+${weather}`),
+  );
 const lines = (of: ReturnType<typeof season>) => sheetLines(resultSheets(of).find(({ name }) => name === "Heat and rain")!);
 
 describe("the sheet Weather", () => {
@@ -48,13 +55,15 @@ describe("the sheet Weather", () => {
     expect(told.join(" ")).toContain("2 earlier years; first killing freeze: median 10-06, earliest 10-02, of 3 falls.");
   });
 
-  it.each([["", "GDD so far", "no 28 °F freeze is known"], ["| Heat units | corn heat units |\n", "CHU so far", "no 28 °F freeze is known"], ["| Temperature unit | C |\n", "CHU so far", "no −2.2 °C freeze is known"]])(
-    "names heat by the setting, and a freeze by its threshold: %j", (setting, heat, freeze) => {
-      const told = lines(season(setting)).join(" ");
-      expect(told).toContain(heat);
-      expect(told).toContain(freeze);
-    },
-  );
+  it.each([
+    ["", "GDD so far", "no 28 °F freeze is known"],
+    ["| Heat units | corn heat units |\n", "CHU so far", "no 28 °F freeze is known"],
+    ["| Temperature unit | C |\n", "CHU so far", "no −2.2 °C freeze is known"],
+  ])("names heat by the setting, and a freeze by its threshold: %j", (setting, heat, freeze) => {
+    const told = lines(season(setting)).join(" ");
+    expect(told).toContain(heat);
+    expect(told).toContain(freeze);
+  });
 
   it("is not there without weather", () => {
     expect(resultSheets(season("", "")).map(({ name }) => name)).not.toContain("Heat and rain");
@@ -62,11 +71,30 @@ describe("the sheet Weather", () => {
 
   it("is in the data, place by place", () => {
     const [alder] = reportJson(season()).weather;
-    expect(alder).toMatchObject({ field: "Alder", place: null, from: "2031-05-02", to: "2031-06-30", days: "59", missing: "1", heatUnits: "1298", normal: "1180", rain: "1", rating: "2500", stage: "R1", maturity: { date: "2031-08-29" }, frost: null, frostMarginDays: null });
+    expect(alder).toMatchObject({
+      field: "Alder",
+      place: null,
+      from: "2031-05-02",
+      to: "2031-06-30",
+      days: "59",
+      missing: "1",
+      heatUnits: "1298",
+      normal: "1180",
+      rain: "1",
+      rating: "2500",
+      stage: "R1",
+      maturity: { date: "2031-08-29" },
+      frost: null,
+      frostMarginDays: null,
+    });
   });
 
   it("leaves every figure of money complete where a day is at fault", () => {
     const told = season("", `${record}\n| 2031-06-30 | 50 | 60 | 0 |`);
-    expect([told.problemsOf({ of: "weather" }).filter(({ code }) => code === "low-above-high").length, told.problemsOf({ of: "crop", name: "Corn" }).filter(({ code }) => code === "low-above-high").length, told.problemsOf({ of: "farm" }).filter(({ code }) => code === "low-above-high").length]).toEqual([1, 0, 0]);
+    expect([
+      told.problemsOf({ of: "weather" }).filter(({ code }) => code === "low-above-high").length,
+      told.problemsOf({ of: "crop", name: "Corn" }).filter(({ code }) => code === "low-above-high").length,
+      told.problemsOf({ of: "farm" }).filter(({ code }) => code === "low-above-high").length,
+    ]).toEqual([1, 0, 0]);
   });
 });

@@ -5,7 +5,9 @@ import { cautionsOf } from "../../core/cautions";
 import { seasonReport } from "../report";
 import { resultSheets } from "./resultSheets";
 
-const season = (rows: string, weeds: string) => seasonReport(contentFromText(`
+const season = (rows: string, weeds: string) =>
+  seasonReport(
+    contentFromText(`
 Crops
 | Crop | Yield unit | Expected price |
 | Corn | bu | 4 |
@@ -19,9 +21,14 @@ Items
 Applications
 | Field or Crop | Item | Rate | Rate unit | Date | Status | Carrier per acre | Tank size |
 ${rows}
-${weeds}`));
+${weeds}`),
+  );
 const report = season(
-  "| Corn | Spray A | 2 | qt/ac | 2031-05-01 | plan | 15 | 600 |\n| Corn | Spray B | 1 | qt/ac | 2031-05-01 | plan | | |\n| Alder | Spray B | 1 | qt/ac | 2031-06-05 | plan | | |",
+  "| Corn | Spray A | 2 | qt/ac | 2031-05-01 | plan " +
+    "| 15 | 600 |\n| Corn | Spray B | 1 | qt/ac | " +
+    "2031-05-01 | plan | " +
+    "| |\n| Alder | Spray B | 1 | " +
+    "qt/ac | 2031-06-05 | plan | | |",
   "Weeds\n| Field or Crop | Weed | Resistant to |\n| Alder | Waterhemp | 9 |",
 );
 const linesOf = (name: string, of = report) => sheetLines(resultSheets(of).find((sheet) => sheet.name === name)!);
@@ -30,8 +37,14 @@ describe("the sheet Weeds", () => {
   it("shows each pass with its sites and cost, and for each weed the sites that are left", () => {
     const lines = linesOf("Weeds by field");
     expect(lines.slice(lines.indexOf("Alder"), lines.indexOf("Alder") + 8)).toEqual([
-      "Alder", "Pass |  |  | Products | Sites | USD per acre", "2031-05-01 | planned |  | Spray A, Spray B | 9, 15, 27 | 25", "2031-06-05 | planned |  | Spray B | 9 | 5", "All planned |  |  |  |  | 30",
-      "In every pass: 9. What is used in every pass is what weeds learn to live with.", "Weed | Resistant to | Pass |  | Sites left | Is that", "Waterhemp | 9 | 2031-05-01 | planned | 15, 27 | two or more",
+      "Alder",
+      "Pass |  |  | Products | Sites | USD per acre",
+      "2031-05-01 | planned |  | Spray A, Spray B | 9, 15, 27 | 25",
+      "2031-06-05 | planned |  | Spray B | 9 | 5",
+      "All planned |  |  |  |  | 30",
+      "In every pass: 9. What is used in every pass is what weeds learn to live with.",
+      "Weed | Resistant to | Pass |  | Sites left | Is that",
+      "Waterhemp | 9 | 2031-05-01 | planned | 15, 27 | two or more",
     ]);
     expect(lines).toContain(" |  | 2031-06-05 | planned | – | none");
   });
@@ -54,8 +67,13 @@ describe("the mixing card", () => {
     const lines = linesOf("Mixing card");
     // 100 ac × 15 = 1,500 gal; 600 ÷ 15 = 40 ac × 2 qt.
     expect(lines.slice(lines.indexOf("Corn, 2031-05-01, planned"), lines.indexOf("Corn, 2031-05-01, planned") + 8)).toEqual([
-      "Corn, 2031-05-01, planned", "100 ac at 15 gal per ac: 1,500 gal in all; a tank of 600 gal covers 40 ac; 2 full loads and a last load", "of 300 gal for 20 ac.",
-      "Product | Rate per ac | Unit | In a full load | In the last load | In all", "Spray A | 2 | qt | 80 | 40 | 200", "Spray B | 1 | qt | 40 | 20 | 100", "Filled up to |  | gal | 600 | 300 | 1500",
+      "Corn, 2031-05-01, planned",
+      "100 ac at 15 gal per ac: 1,500 gal in all; a tank of 600 gal covers 40 ac; 2 full loads and a last load",
+      "of 300 gal for 20 ac.",
+      "Product | Rate per ac | Unit | In a full load | In the last load | In all",
+      "Spray A | 2 | qt | 80 | 40 | 200",
+      "Spray B | 1 | qt | 40 | 20 | 100",
+      "Filled up to |  | gal | 600 | 300 | 1500",
       "Area covered |  | ac | 40 | 20 | 100",
     ]);
   });

@@ -11,14 +11,17 @@ import type { SheetCell } from "../resultSheet";
 
 export const areaName = (report: SeasonReport): "acre" | "hectare" => (report.season.settings.areaUnit === "ac" ? "acre" : "hectare");
 
-export const seasonName = ({ season }: SeasonReport): string => (season.settings.seasonYear === null ? "Season" : `Season ${season.settings.seasonYear}`);
+export const seasonName = ({ season }: SeasonReport): string =>
+  season.settings.seasonYear === null ? "Season" : `Season ${season.settings.seasonYear}`;
 
 /** "Operating cost", "Cash cost" … */
 export const layerTitle = (layer: Layer): string => `${layerCosts[layer].charAt(0).toUpperCase()}${layerCosts[layer].slice(1)}`;
 
 /** How much of the term interest leaves the full layer of these crops: it stays in fields for which no capital is charged. */
 export function interestLeaving(crops: readonly CropFigures[]): "all" | "some" | "none" {
-  const outlooks = crops.map(({ outlook }) => outlook).filter(({ costPerArea }) => costPerArea.byKind.get("term interest")?.isZero() === false);
+  const outlooks = crops
+    .map(({ outlook }) => outlook)
+    .filter(({ costPerArea }) => costPerArea.byKind.get("term interest")?.isZero() === false);
   const stays = (outlook: Budget) => outlook.interestInFull.minus(outlook.costPerArea.byKind.get("term interest")!).abs().lt("0.000001");
   if (outlooks.every(({ interestInFull }) => interestInFull.isZero())) return "all";
   return outlooks.every(stays) ? "none" : "some";
@@ -40,30 +43,53 @@ export function inLines(words: string, length: number): readonly string[] {
  *
  * @param lengths characters that fit the first column and each of the others
  */
-export function headingsInLines([first, others]: readonly [number, number], ...names: readonly string[]): readonly (readonly SheetCell[])[] {
+export function headingsInLines(
+  [first, others]: readonly [number, number],
+  ...names: readonly string[]
+): readonly (readonly SheetCell[])[] {
   const lines = names.map((name, index) => inLines(name, index === 0 ? first : others));
   const height = Math.max(...lines.map(({ length }) => length));
-  return Array.from({ length: height }, (_, row) => lines.map((words, index) => text(words[row - height + words.length] ?? "", {
-    bold: true, fill: "heading", align: index === 0 ? "left" : "right", ...(row === height - 1 && { border: "bottom" }),
-  })));
+  return Array.from({ length: height }, (_, row) =>
+    lines.map((words, index) =>
+      text(words[row - height + words.length] ?? "", {
+        bold: true,
+        fill: "heading",
+        align: index === 0 ? "left" : "right",
+        ...(row === height - 1 && { border: "bottom" }),
+      }),
+    ),
+  );
 }
 
 /** What each layer adds, for the foot of a page. */
 export const layerNotes: readonly string[] = [
-  "Operating: seed, fertilizer, crop protection, fuel, repairs, custom work, hired labour, drying, haul, crop insurance, supplies, irrigation, other operating and operating interest.",
+  "Operating: seed, fertilizer, crop protection, fuel, " +
+    "repairs, custom work, hired labour, drying, haul, crop " +
+    "insurance, supplies, irrigation, " +
+    "other operating and operating interest.",
   "Cash: operating, and cash rent, land tax, overhead and term interest.",
-  "Full: cash without term interest, and machine ownership, land charge, unpaid labour and management; with it where neither ownership nor a land charge is entered.",
+  "Full: cash without term interest, and machine " +
+    "ownership, land charge, unpaid labour and management; " +
+    "with it where " +
+    "neither ownership nor a land charge is entered.",
   "Cash need: cash, and term principal, family living and income tax.",
 ];
 
 /** How operating interest is charged, for the foot of a page. */
-export function interestNote({ season: { settings: { operatingInterest: interest } } }: SeasonReport): string {
+export function interestNote({
+  season: {
+    settings: { operatingInterest: interest },
+  },
+}: SeasonReport): string {
   if (interest === null) return "Operating interest: none, since no rate is entered.";
   const rate = `${interest.rate.times("100").toFixed()} % a year`;
   return interest.method === "months"
     ? `Operating interest: ${rate} on operating costs paid in cash, for ${interest.months.toFixed()} months.`
-    : `Operating interest: ${rate} from each payment to ${interest.repaymentDate}, days over 365; from its planned use on what is still to be bought. `
-      + "Costs without a date: field work and inputs at planned planting, drying and haul at repayment, the rest evenly over the year.";
+    : `Operating interest: ${rate} from each payment to ` +
+        `${interest.repaymentDate}, days over 365; from its ` +
+        `planned use ` +
+        `on what is still to be bought. ` +
+        "Costs without a date: field work and inputs at planned planting, drying and haul at repayment, the rest evenly over the year.";
 }
 
 /** What every result sheet says at its foot. */
@@ -84,7 +110,12 @@ export function incompleteRows(report: SeasonReport, subject: Subject): readonly
   const most = 3;
   const more = problems.length > most ? [note(`… and ${problems.length - most} more under Entries to fix.`)] : [];
   return [
-    [text(`${capital(incompleteMark(problems)!)}: ${problems.length} ${problems.length === 1 ? "entry needs" : "entries need"} attention.`, { bold: true })],
+    [
+      text(
+        `${capital(incompleteMark(problems)!)}: ${problems.length} ${problems.length === 1 ? "entry needs" : "entries need"} attention.`,
+        { bold: true },
+      ),
+    ],
     ...problems.slice(0, most).map((problem) => note(placed(problem, report))),
     ...more,
   ];

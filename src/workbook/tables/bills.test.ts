@@ -6,7 +6,9 @@ import { paidAndCharged } from "../../core/lender/paidAndCharged";
 import { seasonReport } from "../report";
 import { farmCashFlow } from "../sheets/lender/farmCashFlow";
 
-const farm = (bills: string, more = "") => seasonReport(contentFromText(`
+const farm = (bills: string, more = "") =>
+  seasonReport(
+    contentFromText(`
 Season
 | Setting | Value |
 | Season year | 2031 |
@@ -29,17 +31,32 @@ ${more}
 Purchases
 | Date | Item | Quantity | Unit | Unit price | Amount | Freight | Rebate | Kind | For | Supplier | Paid on | Note |
 ${bills}
-`));
+`),
+  );
 type Report = ReturnType<typeof farm>;
 const outlook = ({ figures }: Report, field = "Alder") => {
   const { budget } = figures.crops[0]!.fields.find((each) => each.field === field)!.outlook;
   return Object.fromEntries([...budget.costPerArea.byKind].map(([kind, value]) => [kind, value.toFixed()]));
 };
-const told = ({ problems }: Report) => problems.filter(({ code }) => code !== "capital-not-charged" && code !== "cost-none").map(({ code, at }) => `${code} ${at.table} ${at.row ?? ""} ${at.column ?? ""}`.trim());
+const told = ({ problems }: Report) =>
+  problems
+    .filter(({ code }) => code !== "capital-not-charged" && code !== "cost-none")
+    .map(({ code, at }) => `${code} ${at.table} ${at.row ?? ""} ${at.column ?? ""}`.trim());
 const outOf = (report: Report) => {
   const flow = farmCashFlow(report)!;
-  expect(paidAndCharged(report.season, report.figures, flow).filter(({ charged, differences, paid }) => sum([charged, ...Object.values(differences)]).minus(paid).abs().gt("1e-9")).map(({ group }) => group)).toEqual([]);
-  return sum(flow.months.map(({ moneyOut }) => moneyOut)).toDecimalPlaces(9).toFixed();
+  expect(
+    paidAndCharged(report.season, report.figures, flow)
+      .filter(({ charged, differences, paid }) =>
+        sum([charged, ...Object.values(differences)])
+          .minus(paid)
+          .abs()
+          .gt("1e-9"),
+      )
+      .map(({ group }) => group),
+  ).toEqual([]);
+  return sum(flow.months.map(({ moneyOut }) => moneyOut))
+    .toDecimalPlaces(9)
+    .toFixed();
 };
 
 describe("a bill with Kind and For", () => {
@@ -78,7 +95,8 @@ describe("a bill with Kind and For", () => {
       "| 2031-04-01 | Tarps | | | | 3OO | | | supplies | Corn | | | |": "not-a-number Purchases 1 Amount",
       "| 2031-04-01 | Tarps | 3 | rolls | 100 | 290 | | | supplies | Corn | | | |": "amount-disagrees Purchases 1 Amount",
       "| 2031-04-01 | Urea | 10 | lb | 1 | | | | supplies | | | | |": "kind-alone Purchases 1 Kind",
-      "| 2031-04-01 | Tarps | | | | 300 | | | supplies | Corn | | | |\n| 2031-04-01 | Tarps | | | | 300 | | | supplies | Corn | | | |": "line-twice Purchases 2",
+      "| 2031-04-01 | Tarps | | | | 300 | | | supplies | Corn | | | |\n| 2031-04-01 | Tarps | | | | 300 | | | supplies | Corn | | | |":
+        "line-twice Purchases 2",
     };
     for (const [rows, problem] of Object.entries(lacking)) {
       const report = farm(rows);
@@ -87,7 +105,8 @@ describe("a bill with Kind and For", () => {
   });
 
   it("beside done work at a rate is told until a Note settles it", () => {
-    const work = "\nOperations\n| Field or Crop | Operation | Rate | Basis | Date | Status |\n| Alder | Spray | 9 | per acre | 2031-05-01 | done |\n";
+    const work =
+      "\nOperations\n| Field or Crop | Operation | Rate | Basis | Date | Status |\n| Alder | Spray | 9 | per acre | 2031-05-01 | done |\n";
     expect(told(farm("| 2031-06-01 | | | | | 900 | | | custom work | Corn | | | |", work))).toEqual(["bill-beside-done Purchases 1"]);
     expect(told(farm("| 2031-06-01 | | | | | 900 | | | custom work | Corn | | | mowing |", work))).toEqual([]);
     expect(told(farm("| 2031-06-01 | | | | | 900 | | | custom work | Birch | | | |", work))).toEqual([]);

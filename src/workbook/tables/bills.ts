@@ -13,7 +13,12 @@ import type { Places } from "./targets";
 const { columns } = purchaseColumns;
 
 /** What reading a bill rests on. `applied`: the items that Applications names. */
-export type BillReading = { readonly items: Names; readonly units: ReadonlyMap<string, ItemUnits>; readonly places: Places; readonly applied: ReadonlySet<string> };
+export type BillReading = {
+  readonly items: Names;
+  readonly units: ReadonlyMap<string, ItemUnits>;
+  readonly places: Places;
+  readonly applied: ReadonlySet<string>;
+};
 
 /**
  * Whether a row is charged directly: For is filled. An item that Applications names is charged as it is used; its row stays a
@@ -45,7 +50,12 @@ export function billOf(row: Row, { items, units, places }: BillReading, amount: 
   const [freight, rebate] = [row.of(columns.freight) ?? zero, row.of(columns.rebate) ?? zero];
   if (kind === null || over === null || paidOn === null || amount === null) return null;
   return {
-    over, kind, paidOn, name: known?.name ?? typed ?? row.of(columns.supplier) ?? "Bill", amount: money(amount.plus(freight).minus(rebate)),
-    operatorCostShare: known?.operatorCostShare ?? null, source: row.source,
+    over,
+    kind,
+    paidOn,
+    name: known?.name ?? typed ?? row.of(columns.supplier) ?? "Bill",
+    amount: money(amount.plus(freight).minus(rebate)),
+    operatorCostShare: known?.operatorCostShare ?? null,
+    source: row.source,
   };
 }

@@ -36,10 +36,13 @@ const grainQuadrants: ReadonlySet<Quadrant> = new Set<Quadrant>(["added returns"
 export function readChanges(table: TableReader, places: Places, around: Around): readonly SeasonChange[] {
   if (!table.hasNeeded(changeColumns)) return [];
   const names = changeNames(table);
-  const entered = table.rows((row) => lineOf(row, table, places), (row) => {
-    const name = names.get(plain(String(row.cell(columns.change))));
-    return (name === undefined ? [...names.values()] : [name]).map((each) => ({ of: "change", name: each }));
-  });
+  const entered = table.rows(
+    (row) => lineOf(row, table, places),
+    (row) => {
+      const name = names.get(plain(String(row.cell(columns.change))));
+      return (name === undefined ? [...names.values()] : [name]).map((each) => ({ of: "change", name: each }));
+    },
+  );
   const byChange = new Map<string, Entered[]>();
   for (const each of entered) byChange.set(plain(each.change), [...(byChange.get(plain(each.change)) ?? []), each]);
   const changes = [...byChange].flatMap(([key, lines]): readonly SeasonChange[] => {
@@ -70,19 +73,36 @@ function lineOf(row: Row, table: TableReader, places: Places): Entered | null {
   const salvage = row.of(columns.salvage);
   const basis = row.of(columns.basis) ?? (kept === null ? "per acre" : "lump sum");
   if (kept !== null && basis === "per year") row.fault("years-on-yearly", columns.yearsKept);
-  else if (kept === null && salvage !== null && !salvage.isZero() && !hasFault(row, columns.yearsKept)) row.fault("salvage-unused", columns.salvage);
-  if (quadrant !== null && quantity === null && !grainQuadrants.has(quadrant) && !hasFault(row, columns.quantity)) row.fault("quantity-missing", columns.quantity);
+  else if (kept === null && salvage !== null && !salvage.isZero() && !hasFault(row, columns.yearsKept))
+    row.fault("salvage-unused", columns.salvage);
+  if (quadrant !== null && quantity === null && !grainQuadrants.has(quadrant) && !hasFault(row, columns.quantity))
+    row.fault("quantity-missing", columns.quantity);
   const target = optionalTarget(row, table, places);
   const acres = row.of(columns.acres);
   if (target !== null && acres !== null) warnOfArea(row, columns.acres, acres, target, places);
-  const about: About = { acres, target: grown(row, target, places), rate: row.of(columns.rate), layout: row.of(columns.layout), countedIn: row.of(columns.countedIn) };
+  const about: About = {
+    acres,
+    target: grown(row, target, places),
+    rate: row.of(columns.rate),
+    layout: row.of(columns.layout),
+    countedIn: row.of(columns.countedIn),
+  };
   if (change === null || quadrant === null || item === null) return null;
   return {
-    ...about, change, priceFaulty: hasFault(row, columns.price),
+    ...about,
+    change,
+    priceFaulty: hasFault(row, columns.price),
     line: {
-      quadrant, item, quantity, unit: row.of(columns.unit) ?? "", price: price === null ? null : money(price), basis,
-      yearsKept: kept === null || basis === "per year" ? null : years(kept), salvage: salvage === null ? null : money(salvage),
-      sellsCrop: false, source: row.source,
+      quadrant,
+      item,
+      quantity,
+      unit: row.of(columns.unit) ?? "",
+      price: price === null ? null : money(price),
+      basis,
+      yearsKept: kept === null || basis === "per year" ? null : years(kept),
+      salvage: salvage === null ? null : money(salvage),
+      sellsCrop: false,
+      source: row.source,
     },
   };
 }
@@ -98,9 +118,18 @@ function grown(row: Row, target: Target | null, places: Places): Target | null {
 
 function changeOf(name: string, entered: readonly Entered[], table: TableReader, { crops, fields, settings }: Around): SeasonChange | null {
   const problem = (code: ProblemCode, { source }: SeasonChangeLine, { heading: column }: Named, more: Partial<Problem> = {}) =>
-    table.problems.push({ code, at: { table: table.name, row: source!.row, column }, found: "", touches: [{ of: "change", name }], ...more });
+    table.problems.push({
+      code,
+      at: { table: table.name, row: source!.row, column },
+      found: "",
+      touches: [{ of: "change", name }],
+      ...more,
+    });
   const agreed = <Value>(of: (line: Entered) => Value | null, column: Named, words: (value: Value) => string): Value | null => {
-    const told = entered.flatMap((each) => { const value = of(each); return value === null ? [] : [{ value, line: each.line }]; });
+    const told = entered.flatMap((each) => {
+      const value = of(each);
+      return value === null ? [] : [{ value, line: each.line }];
+    });
     const [first, ...others] = told;
     if (first === undefined) return null;
     for (const { value, line } of others) {
@@ -108,11 +137,32 @@ function changeOf(name: string, entered: readonly Entered[], table: TableReader,
     }
     return first.value;
   };
-  const target = agreed((each) => each.target, targetColumn(table), (value) => ("field" in value ? value.field : value.crop));
-  const acres = agreed((each) => each.acres, columns.acres, (value) => value.toFixed());
-  const rate = agreed((each) => each.rate, columns.rate, (value) => `${value.times("100").toFixed()} %`);
-  const layout = agreed((each) => each.layout, columns.layout, (value) => value);
-  const countedIn = agreed((each) => each.countedIn, columns.countedIn, (value) => value) === "yes";
+  const target = agreed(
+    (each) => each.target,
+    targetColumn(table),
+    (value) => ("field" in value ? value.field : value.crop),
+  );
+  const acres = agreed(
+    (each) => each.acres,
+    columns.acres,
+    (value) => value.toFixed(),
+  );
+  const rate = agreed(
+    (each) => each.rate,
+    columns.rate,
+    (value) => `${value.times("100").toFixed()} %`,
+  );
+  const layout = agreed(
+    (each) => each.layout,
+    columns.layout,
+    (value) => value,
+  );
+  const countedIn =
+    agreed(
+      (each) => each.countedIn,
+      columns.countedIn,
+      (value) => value,
+    ) === "yes";
   const crop = target === null ? null : cropOf(target, crops, fields);
   const land = acres ?? areaOf(target, fields);
   const [first] = entered;
@@ -125,7 +175,15 @@ function changeOf(name: string, entered: readonly Entered[], table: TableReader,
     if (priced.price === null && !priced.sellsCrop && !priceFaulty) problem("price-missing", line, columns.price);
     return priced;
   });
-  return { name, target, layout, countedIn, area: area(land), rate: rateOf(lines, rate, settings, (line) => problem("rate-missing", line, columns.rate)), lines };
+  return {
+    name,
+    target,
+    layout,
+    countedIn,
+    area: area(land),
+    rate: rateOf(lines, rate, settings, (line) => problem("rate-missing", line, columns.rate)),
+    lines,
+  };
 }
 
 const cropOf = (target: Target, crops: readonly Crop[], fields: readonly Field[]): Crop | null => {
@@ -137,7 +195,10 @@ const cropOf = (target: Target, crops: readonly Crop[], fields: readonly Field[]
 const areaOf = (target: Target | null, fields: readonly Field[]): Decimal =>
   landArea(fields.filter(({ name, crop }) => target === null || ("field" in target ? name === target.field : crop === target.crop)));
 
-/** A line without a price that counts the crop: it sells it at what a unit brings home. The line as it is where it counts something else. */
+/**
+ * A line without a price that counts the crop: it sells it at what a unit brings home. The line as it is where it counts
+ * something else.
+ */
 function soldLine(line: SeasonChangeLine, crop: Crop, { areaUnit }: Settings): SeasonChangeLine {
   const unit = line.unit === "" ? crop.yieldUnit : yieldUnitNamed(line.unit, areaUnit, crop.yieldUnit);
   const factor = unit === null || unit === "ton-unclear" ? null : cropFactor(unit, crop);
@@ -146,8 +207,16 @@ function soldLine(line: SeasonChangeLine, crop: Crop, { areaUnit }: Settings): S
   return { ...line, unit: words, quantity: line.quantity?.times(factor) ?? null, sellsCrop: true };
 }
 
-/** Interest on capital: as the change says, else the operating interest rate of the season, else none, which is a problem where it matters. */
-function rateOf(lines: readonly SeasonChangeLine[], typed: Decimal | null, { operatingInterest }: Settings, missing: (line: SeasonChangeLine) => void): YearlyRate {
+/**
+ * Interest on capital: as the change says, else the operating interest rate of the season, else none, which is a problem where it
+ * matters.
+ */
+function rateOf(
+  lines: readonly SeasonChangeLine[],
+  typed: Decimal | null,
+  { operatingInterest }: Settings,
+  missing: (line: SeasonChangeLine) => void,
+): YearlyRate {
   const rate = typed ?? operatingInterest?.rate ?? null;
   const capital = lines.find(isCapital);
   if (rate === null && capital !== undefined) missing(capital);

@@ -9,23 +9,36 @@ import type { Names } from "../names";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
 
-const { crop, yieldUnit, weightPerBushel, standardMoisture, price, lowPrice, highPrice, sellingCost, harvestMoisture, otherIncome } = cropColumns.columns;
+const { crop, yieldUnit, weightPerBushel, standardMoisture, price, lowPrice, highPrice, sellingCost, harvestMoisture, otherIncome } =
+  cropColumns.columns;
 
 export function readCrops(table: TableReader, names: Names, settings: Settings): readonly Crop[] {
   if (!table.needs(crop.heading, price.heading)) return [];
-  return table.rows((row): Crop | null => {
-    const name = names.define(row, crop);
-    const expected = row.need(price);
-    if (name === null || expected === null) return null;
-    const perUnit = (column: Column<Decimal>) => { const value = row.of(column); return value === null ? null : moneyPerUnit(value); };
-    return {
-      name, yieldUnit: row.of(yieldUnit) ?? (settings.areaUnit === "ac" ? "bu" : "t"), weightPerBushel: row.of(weightPerBushel),
-      standardMoisture: row.of(standardMoisture), expectedHarvestMoisture: row.of(harvestMoisture),
-      price: moneyPerUnit(expected), lowPrice: perUnit(lowPrice), highPrice: perUnit(highPrice),
-      sellingCostPerUnit: perUnit(sellingCost) ?? moneyPerUnit(zero),
-      otherIncomePerArea: moneyPerArea(row.of(otherIncome) ?? zero), source: row.source,
-    };
-  }, (row) => cropTouched(row, names));
+  return table.rows(
+    (row): Crop | null => {
+      const name = names.define(row, crop);
+      const expected = row.need(price);
+      if (name === null || expected === null) return null;
+      const perUnit = (column: Column<Decimal>) => {
+        const value = row.of(column);
+        return value === null ? null : moneyPerUnit(value);
+      };
+      return {
+        name,
+        yieldUnit: row.of(yieldUnit) ?? (settings.areaUnit === "ac" ? "bu" : "t"),
+        weightPerBushel: row.of(weightPerBushel),
+        standardMoisture: row.of(standardMoisture),
+        expectedHarvestMoisture: row.of(harvestMoisture),
+        price: moneyPerUnit(expected),
+        lowPrice: perUnit(lowPrice),
+        highPrice: perUnit(highPrice),
+        sellingCostPerUnit: perUnit(sellingCost) ?? moneyPerUnit(zero),
+        otherIncomePerArea: moneyPerArea(row.of(otherIncome) ?? zero),
+        source: row.source,
+      };
+    },
+    (row) => cropTouched(row, names),
+  );
 }
 
 const cropTouched = (row: Row, names: Names) => {
@@ -39,7 +52,7 @@ const kilogramsPerPound = measureNamed("lb")!.factor;
 export function cropFactor(unit: YieldUnit, { yieldUnit, weightPerBushel }: Crop): Decimal | null {
   if (unit === yieldUnit) return new Decimal("1");
   const kilograms = (of: YieldUnit): Decimal | null =>
-    of === "bu" ? weightPerBushel?.times(kilogramsPerPound) ?? null : conversion(measureNamed(of)!, measureNamed("kg")!, null);
+    of === "bu" ? (weightPerBushel?.times(kilogramsPerPound) ?? null) : conversion(measureNamed(of)!, measureNamed("kg")!, null);
   const [from, to] = [kilograms(unit), kilograms(yieldUnit)];
   return from === null || to === null ? null : from.div(to);
 }

@@ -24,7 +24,10 @@ const called = {
 type Line = DockLine & { readonly crop: string | null };
 
 export class Docks {
-  constructor(private readonly lines: readonly Line[], private readonly isInUse: boolean) {}
+  constructor(
+    private readonly lines: readonly Line[],
+    private readonly isInUse: boolean,
+  ) {}
 
   /** What is taken off a unit of a load; `null` where no table speaks of its crop, or the load tells no test weight. */
   of(row: Row, crop: Crop, testWeight: Decimal | null): MoneyPerUnit | null {
@@ -41,11 +44,17 @@ export class Docks {
     for (const load of loads) {
       const crop = fields.get(load.field)?.crop ?? "";
       if (load.testWeight !== null || load.quantity.isZero() || this.linesOf(crop).length === 0) continue;
-      byField.set(load.field, [...byField.get(load.field) ?? [], load]);
+      byField.set(load.field, [...(byField.get(load.field) ?? []), load]);
     }
     for (const [name, without] of byField) {
       const { table: at, row } = without[0]!.source;
-      table.problems.push({ code: "test-weight-missing", at: { table: at, row, column: harvestColumns.columns.testWeight.heading }, found: name, like: String(without.length), touches: [{ of: "field", name }] });
+      table.problems.push({
+        code: "test-weight-missing",
+        at: { table: at, row, column: harvestColumns.columns.testWeight.heading },
+        found: name,
+        like: String(without.length),
+        touches: [{ of: "field", name }],
+      });
     }
   }
 
@@ -56,17 +65,32 @@ export class Docks {
 
 const lowest = (lines: readonly Line[]): Decimal => lines.reduce((least, { from }) => (from.lt(least) ? from : least), lines[0]!.from);
 
-type Around = { readonly settings: Settings; readonly others: readonly string[]; readonly crops: readonly Crop[]; readonly style: Style; readonly setting: Place };
+type Around = {
+  readonly settings: Settings;
+  readonly others: readonly string[];
+  readonly crops: readonly Crop[];
+  readonly style: Style;
+  readonly setting: Place;
+};
 
 /** @param own the tables and matched ranges of the workbook that are none of ours */
-export function readDocks(own: readonly RawTable[], { settings, others, crops, style, setting }: Around): { readonly docks: Docks; readonly problems: readonly Problem[] } {
+export function readDocks(
+  own: readonly RawTable[],
+  { settings, others, crops, style, setting }: Around,
+): { readonly docks: Docks; readonly problems: readonly Problem[] } {
   const problems: Problem[] = [];
   const names = standResponseNames(settings.testWeightDock ?? null);
   const lines = names.flatMap((name): readonly Line[] => {
     const raw = own.find((each) => plain(each.name) === plain(name));
     if (raw === undefined) {
       const like = nearest(name, [...own.map((table) => table.name), ...others]);
-      problems.push({ code: "dock-table-unknown", at: setting, found: name, touches: [{ of: "farm" }], ...(like === null ? {} : { like }) });
+      problems.push({
+        code: "dock-table-unknown",
+        at: setting,
+        found: name,
+        touches: [{ of: "farm" }],
+        ...(like === null ? {} : { like }),
+      });
       return [];
     }
     problems.push(...problemsBelow(raw, raw.name, [{ of: "farm" }]));
@@ -80,27 +104,38 @@ function linesOf(raw: RawTable, crops: readonly Crop[], style: Style, problems: 
     problems.push({ code: "dock-table-fault", at: { table: raw.name, ...at }, found: raw.name, like, touches: [{ of: "farm" }] });
     return [];
   };
-  const headingOf = (of: keyof typeof called) => raw.headers.find((heading) => (called[of] as readonly string[]).includes(plainHeading(heading)));
+  const headingOf = (of: keyof typeof called) =>
+    raw.headers.find((heading) => (called[of] as readonly string[]).includes(plainHeading(heading)));
   const [testWeight, off, crop] = [headingOf("testWeight"), headingOf("off"), headingOf("crop")];
   if (testWeight === undefined || off === undefined) return fault(`it has no column ${testWeight === undefined ? "Test weight" : "Dock"}`);
   if (crop === undefined && crops.length > 1) return fault("it has no column Crop, and the season has more than one crop");
   const table = new TableReader(raw.name, raw, style);
-  const lines = table.rows((row): Line | null => {
-    const [from, amount] = [row.needNumber(testWeight, "above zero"), row.needNumber(off)];
-    const typed = crop === undefined ? null : row.needText(crop);
-    const named = typed === null ? null : crops.find(({ name }) => plain(name) === plain(typed));
-    if (named === undefined) return row.lose("not-in-list", crop, { choices: crops.map(({ name }) => name) });
-    return from === null || amount === null ? null : { from, off: moneyPerUnit(amount), crop: named?.name ?? null };
-  }, () => [{ of: "farm" }]);
+  const lines = table.rows(
+    (row): Line | null => {
+      const [from, amount] = [row.needNumber(testWeight, "above zero"), row.needNumber(off)];
+      const typed = crop === undefined ? null : row.needText(crop);
+      const named = typed === null ? null : crops.find(({ name }) => plain(name) === plain(typed));
+      if (named === undefined) return row.lose("not-in-list", crop, { choices: crops.map(({ name }) => name) });
+      return from === null || amount === null ? null : { from, off: moneyPerUnit(amount), crop: named?.name ?? null };
+    },
+    () => [{ of: "farm" }],
+  );
   problems.push(...table.problems);
   if (raw.rows.every((cells) => cells.every(isBlank))) return fault("it has no lines");
   const of = new Map<string | null, Line[]>();
-  for (const line of lines) of.set(line.crop, [...of.get(line.crop) ?? [], line]);
+  for (const line of lines) of.set(line.crop, [...(of.get(line.crop) ?? []), line]);
   for (const [name, ofCrop] of of) {
     const top = ofCrop.reduce((best, line) => (line.from.gt(best.from) ? line : best));
     // Without a line of nothing off, good grain would be docked by the first line that it is above.
-    if (!top.off.isZero()) return fault(`its highest line${name === null ? "" : ` for ${name}`} takes ${top.off.toFixed()} off, so that nothing says from which test weight nothing is taken`);
-    if (new Set(ofCrop.map(({ from }) => from.toFixed())).size < ofCrop.length) return fault(`two lines${name === null ? "" : ` for ${name}`} begin at one test weight`);
+    if (!top.off.isZero())
+      return fault(
+        `its highest line${name === null ? "" : ` for ${name}`} ` +
+          `takes ${top.off.toFixed()} off, so that ` +
+          `nothing says from ` +
+          `which test weight nothing is taken`,
+      );
+    if (new Set(ofCrop.map(({ from }) => from.toFixed())).size < ofCrop.length)
+      return fault(`two lines${name === null ? "" : ` for ${name}`} begin at one test weight`);
   }
   return lines;
 }

@@ -14,29 +14,48 @@ const { columns } = fieldColumns;
 
 export function readFields(table: TableReader, names: Names, crops: Names): readonly Field[] {
   if (!table.hasNeeded(fieldColumns)) return [];
-  const fields = table.rows((row): Field | null => {
-    const name = names.define(row, columns.field);
-    const crop = row.needName(columns.crop, crops);
-    const acres = row.need(columns.acres);
-    const goal = row.need(columns.yieldGoal);
-    const proven = row.of(columns.provenYield);
-    const land = landOf(row);
-    if (name === null || crop === null || acres === null || goal === null) return null;
-    return {
-      name, crop, area: area(acres), yieldGoal: yieldPerArea(goal), provenYield: proven === null ? null : yieldPerArea(proven),
-      variety: row.of(columns.variety), plannedPlanting: row.of(columns.plannedPlanting), planted: row.of(columns.planted),
-      seedsDropped: row.of(columns.seedsDropped), targetStand: row.of(columns.targetStand), rowWidth: row.of(columns.rowWidth),
-      uniformityLoss: row.of(columns.uniformityLoss)?.times("100") ?? null, weatherPlace: row.of(columns.weatherPlace), harvestDone: row.of(columns.harvestDone), sameLandAs: row.of(columns.sameLandAs), ...land, source: row.source,
-    };
-  }, (row) => {
-    const name = names.spelled(String(row.cell(columns.field)));
-    // A field that is left out changes what every other field bears of shared costs.
-    return name === null || row.lost ? [{ of: "farm" }] : [{ of: "field", name }];
-  });
+  const fields = table.rows(
+    (row): Field | null => {
+      const name = names.define(row, columns.field);
+      const crop = row.needName(columns.crop, crops);
+      const acres = row.need(columns.acres);
+      const goal = row.need(columns.yieldGoal);
+      const proven = row.of(columns.provenYield);
+      const land = landOf(row);
+      if (name === null || crop === null || acres === null || goal === null) return null;
+      return {
+        name,
+        crop,
+        area: area(acres),
+        yieldGoal: yieldPerArea(goal),
+        provenYield: proven === null ? null : yieldPerArea(proven),
+        variety: row.of(columns.variety),
+        plannedPlanting: row.of(columns.plannedPlanting),
+        planted: row.of(columns.planted),
+        seedsDropped: row.of(columns.seedsDropped),
+        targetStand: row.of(columns.targetStand),
+        rowWidth: row.of(columns.rowWidth),
+        uniformityLoss: row.of(columns.uniformityLoss)?.times("100") ?? null,
+        weatherPlace: row.of(columns.weatherPlace),
+        harvestDone: row.of(columns.harvestDone),
+        sameLandAs: row.of(columns.sameLandAs),
+        ...land,
+        source: row.source,
+      };
+    },
+    (row) => {
+      const name = names.spelled(String(row.cell(columns.field)));
+      // A field that is left out changes what every other field bears of shared costs.
+      return name === null || row.lost ? [{ of: "farm" }] : [{ of: "field", name }];
+    },
+  );
   return onSharedLand(fields, table, names);
 }
 
-/** Puts the table's own spelling to the fields that lend their land; what names no other field, or a field that has no land of its own, is told. */
+/**
+ * Puts the table's own spelling to the fields that lend their land; what names no other field, or a field that has no land of its
+ * own, is told.
+ */
 function onSharedLand(fields: readonly Field[], table: TableReader, names: Names): readonly Field[] {
   const byName = new Map(fields.map((field) => [field.name, field]));
   return fields.map((field) => {
@@ -44,7 +63,12 @@ function onSharedLand(fields: readonly Field[], table: TableReader, names: Names
     if (typed === null) return field;
     const name = names.spelled(typed);
     const fault = (problem: Pick<Problem, "code" | "like">) => {
-      table.problems.push({ ...problem, at: { table: field.source.table, row: field.source.row, column: columns.sameLandAs.heading }, found: typed, touches: [{ of: "farm" }] });
+      table.problems.push({
+        ...problem,
+        at: { table: field.source.table, row: field.source.row, column: columns.sameLandAs.heading },
+        found: typed,
+        touches: [{ of: "farm" }],
+      });
     };
     const like = nearest(typed, names.all);
     if (name === null) fault({ code: "unknown-name", ...(like === null ? {} : { like }) });
@@ -63,17 +87,31 @@ function landOf(row: Row): Pick<Field, "tenure" | "rentPerArea" | "landChargePer
   const part = row.of(columns.operatorShare);
   const shared = part !== null && part.lt("1");
   const tenure = row.of(columns.tenure) ?? (shared ? "crop share" : rent !== null && !rent.isZero() ? "cash rent" : "owned");
-  const conflict = (column: Named, like: string, other: Named = columns.tenure) => row.fault("tenure-conflict", column, { like, other: { ...row.source, column: other.heading } });
+  const conflict = (column: Named, like: string, other: Named = columns.tenure) =>
+    row.fault("tenure-conflict", column, { like, other: { ...row.source, column: other.heading } });
   const rentBeside = tenure === "crop share" && rent !== null && !rent.isZero();
-  if (rentBeside) conflict(columns.rent, "the field is crop-shared, and a rent is entered; the share counts and the rent is left aside", columns.operatorShare);
+  if (rentBeside)
+    conflict(
+      columns.rent,
+      "the field is crop-shared, and a rent is entered; the share counts and the rent is left aside",
+      columns.operatorShare,
+    );
   if (tenure === "owned" && rent !== null && !rent.isZero()) conflict(columns.rent, "the field is owned, and a rent is entered");
-  if (tenure !== "owned" && charge !== null && !charge.isZero()) conflict(columns.landCharge, "the field is rented, and a charge for owned land is entered");
-  if (tenure !== "crop share" && shared) conflict(columns.operatorShare, `the field is ${tenure === "owned" ? "owned" : "rented for cash"}, and the operator has only a share of the crop`);
+  if (tenure !== "owned" && charge !== null && !charge.isZero())
+    conflict(columns.landCharge, "the field is rented, and a charge for owned land is entered");
+  if (tenure !== "crop share" && shared)
+    conflict(
+      columns.operatorShare,
+      `the field is ${tenure === "owned" ? "owned" : "rented for cash"}, and the operator has only a share of the crop`,
+    );
   // The rent of land that grows two crops stands on one of their rows.
-  if (tenure === "cash rent" && rent === null && row.of(columns.sameLandAs) === null && !row.isFaulty(columns.rent)) row.fault("rent-missing", columns.rent);
+  if (tenure === "cash rent" && rent === null && row.of(columns.sameLandAs) === null && !row.isFaulty(columns.rent))
+    row.fault("rent-missing", columns.rent);
   if (tenure === "crop share" && part === null && !row.isFaulty(columns.operatorShare)) row.fault("share-missing", columns.operatorShare);
   return {
-    tenure, operatorShare: share(part ?? one),
-    rentPerArea: rent === null || rentBeside ? null : moneyPerArea(rent), landChargePerArea: charge === null ? null : moneyPerArea(charge),
+    tenure,
+    operatorShare: share(part ?? one),
+    rentPerArea: rent === null || rentBeside ? null : moneyPerArea(rent),
+    landChargePerArea: charge === null ? null : moneyPerArea(charge),
   };
 }

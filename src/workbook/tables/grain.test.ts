@@ -10,8 +10,12 @@ Fields
 | Field | Crop | Acres | Yield goal | Harvest done |
 | Alder | Corn | 100 | 200 | |
 `;
-const harvested = (row: string) => readSeason(contentFromText(`${farm}Harvest\n| Field | Date | Weight or bushels | Unit | Moisture |\n| Alder | 2031-10-01 | ${row} |`)).season.harvest[0]!;
-const sold = (row: string) => readSeason(contentFromText(`${farm}Sales\n| Crop | Date | Quantity | Unit | Price | Delivery month |\n| Corn | 2031-10-15 | ${row} |`)).season.sales[0]!;
+const harvested = (row: string) =>
+  readSeason(contentFromText(`${farm}Harvest\n| Field | Date | Weight or bushels | Unit | Moisture |\n| Alder | 2031-10-01 | ${row} |`))
+    .season.harvest[0]!;
+const sold = (row: string) =>
+  readSeason(contentFromText(`${farm}Sales\n| Crop | Date | Quantity | Unit | Price | Delivery month |\n| Corn | 2031-10-15 | ${row} |`))
+    .season.sales[0]!;
 
 describe("a load of grain", () => {
   // 56,000 lb are 1,000 bu of 56 lb; at 20 % moisture they hold 800 bu of dry matter, and 84.5 % of a standard bushel is dry.
@@ -24,38 +28,77 @@ describe("a load of grain", () => {
   });
 
   it("has its moisture in points, whether it is typed as 20, 20% or 0.2", () => {
-    expect([harvested("1 | | 20"), harvested("1 | | 20%"), harvested("1 | | 0.2")].map(({ moisture }) => moisture!.toFixed())).toEqual(["20", "20", "20"]);
+    expect([harvested("1 | | 20"), harvested("1 | | 20%"), harvested("1 | | 0.2")].map(({ moisture }) => moisture!.toFixed())).toEqual([
+      "20",
+      "20",
+      "20",
+    ]);
   });
 });
 
 describe("bushels", () => {
-  const typed = (are: string, moisture: string) => readSeason(contentFromText(`${farm}Harvest\n| Field | Date | Weight or bushels | Bushels are | Moisture | Test weight |\n| Alder | 2031-10-01 | 1000 | ${are} | ${moisture} | 57.5 |`)).season.harvest[0]!;
-  const both = (are: string, moisture: string) => { const { wet, quantity } = typed(are, moisture); return [wet.toFixed(6), quantity.toFixed(6)]; };
+  const typed = (are: string, moisture: string) =>
+    readSeason(
+      contentFromText(
+        `${farm}Harvest\n| Field | Date | Weight or bushels ` +
+          `| Bushels are | Moisture | Test weight |\n| Alder | ` +
+          `2031-10-01 ` +
+          `| 1000 | ${are} | ${moisture} | 57.5 |`,
+      ),
+    ).season.harvest[0]!;
+  const both = (are: string, moisture: string) => {
+    const { wet, quantity } = typed(are, moisture);
+    return [wet.toFixed(6), quantity.toFixed(6)];
+  };
   it("are wet unless they are typed as dry, which are not shrunk again", () => {
     // 1,000 wet × 80 ÷ 84.5 = 946.745562 dry; 1,000 dry × 84.5 ÷ 80 = 1,056.25 wet.
     expect([both("", "20"), both("wet", "20"), both("Dry", "20"), both("dry", "14")]).toEqual([
-      ["1000.000000", "946.745562"], ["1000.000000", "946.745562"], ["1056.250000", "1000.000000"], ["1000.000000", "1000.000000"],
+      ["1000.000000", "946.745562"],
+      ["1000.000000", "946.745562"],
+      ["1056.250000", "1000.000000"],
+      ["1000.000000", "1000.000000"],
     ]);
     expect(typed("", "20").testWeight!.toFixed()).toBe("57.5");
   });
   it("that are all water are a fault, because drying would leave nothing", () => {
-    expect(readSeason(contentFromText(`${farm}Harvest\n| Field | Date | Weight or bushels | Bushels are | Moisture |\n| Alder | 2031-10-01 | 1000 | dry | 100 |`)).problems.map(({ code }) => code)).toEqual(["percent-range"]);
+    expect(
+      readSeason(
+        contentFromText(
+          `${farm}Harvest\n| Field | Date | Weight or bushels | Bushels are | Moisture |\n| Alder | 2031-10-01 | 1000 | dry | 100 |`,
+        ),
+      ).problems.map(({ code }) => code),
+    ).toEqual(["percent-range"]);
     const standard = (moisture: string) => readSeason(contentFromText(farm.replace("15.5", moisture)));
     for (const all of ["100", "100%", "1"]) {
       const { season, problems } = standard(all);
-      expect([season.crops[0]!.standardMoisture, problems.map(({ code, at }) => [code, at.column])]).toEqual([null, [["percent-range", "Standard moisture"]]]);
+      expect([season.crops[0]!.standardMoisture, problems.map(({ code, at }) => [code, at.column])]).toEqual([
+        null,
+        [["percent-range", "Standard moisture"]],
+      ]);
     }
     expect(standard("99").problems).toEqual([]);
   });
 });
 
 describe("grain that is entered with a fault", () => {
-  const faults = (tables: string) => readSeason(contentFromText(farm + tables)).problems
-    .map(({ code, at, touches }) => `${code} ${at.column}: ${touches.map((subject) => ("name" in subject ? subject.name : subject.of)).join()}`);
+  const faults = (tables: string) =>
+    readSeason(contentFromText(farm + tables)).problems.map(
+      ({ code, at, touches }) =>
+        `${code} ${at.column}: ${touches.map((subject) => ("name" in subject ? subject.name : subject.of)).join()}`,
+    );
   it("names the field or the crop that it touches, or the farm where none is named", () => {
-    expect(faults("Harvest\n| Field | Date | Weight or bushels | Moisture |\n| Alder | 2031-10-01 | 900 | |\n| Alder | 2031-10-01 | 900 | wet |\n| | 2031-10-01 | 900 | 16 |"))
-      .toEqual(["blank Moisture: Alder", "not-a-number Moisture: Alder", "blank Field: farm"]);
-    expect(faults("Sales\n| Crop | Date | Quantity | Price |\n| Corn | 2031-10-01 | | 4 |\n| | 2031-10-01 | 900 | 4 |")).toEqual(["blank Quantity: Corn", "blank Crop: farm"]);
+    expect(
+      faults(
+        "Harvest\n| Field | Date | Weight or bushels | " +
+          "Moisture |\n| Alder | 2031-10-01 | 900 | |\n| Alder | " +
+          "2031-10-01 | " +
+          "900 | wet |\n| | 2031-10-01 | 900 | 16 |",
+      ),
+    ).toEqual(["blank Moisture: Alder", "not-a-number Moisture: Alder", "blank Field: farm"]);
+    expect(faults("Sales\n| Crop | Date | Quantity | Price |\n| Corn | 2031-10-01 | | 4 |\n| | 2031-10-01 | 900 | 4 |")).toEqual([
+      "blank Quantity: Corn",
+      "blank Crop: farm",
+    ]);
   });
 });
 
@@ -70,6 +113,10 @@ describe("a sale", () => {
   });
 
   it("is delivered in the month named, the next one where that is over", () => {
-    expect([sold("1 | | 4 | October"), sold("1 | | 4 | November"), sold("1 | | 4 | March"), sold("1 | | 4 | Mar 2033"), sold("1 | | 4 |")].map(({ delivered }) => delivered)).toEqual(["2031-10-01", "2031-11-01", "2032-03-01", "2033-03-01", null]);
+    expect(
+      [sold("1 | | 4 | October"), sold("1 | | 4 | November"), sold("1 | | 4 | March"), sold("1 | | 4 | Mar 2033"), sold("1 | | 4 |")].map(
+        ({ delivered }) => delivered,
+      ),
+    ).toEqual(["2031-10-01", "2031-11-01", "2032-03-01", "2033-03-01", null]);
   });
 });

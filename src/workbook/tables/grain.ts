@@ -17,29 +17,39 @@ const { columns } = saleColumns;
 
 export function readSales(table: TableReader, names: Names, crops: ReadonlyMap<string, Crop>, seasonYear: string | null): readonly Sale[] {
   if (!table.hasNeeded(saleColumns)) return [];
-  return table.rows((row): Sale | null => {
-    const name = row.needName(columns.crop, names);
-    const date = row.need(columns.date);
-    const quantity = row.need(columns.quantity);
-    const price = row.need(columns.price);
-    if (quantity?.isZero() === true && price?.isZero() === false) row.fault("quantity-zero", columns.quantity, { like: price.toFixed() });
-    const crop = name === null ? undefined : crops.get(name);
-    const factor = crop === undefined ? null : unitFactor(row, columns.unit, crop);
-    const delivered = deliveryOf(row, date, seasonYear);
-    const cropYear = cropYearOf(row);
-    if (cropYear !== null && seasonYear !== null && cropYear > seasonYear) return row.lose("crop-year-later", columns.cropYear, { like: seasonYear });
-    if (name === null || date === null || quantity === null || price === null || factor === null) return null;
-    return {
-      crop: name, date, quantity: cropQuantity(quantity.times(factor)), price: moneyPerUnit(price.div(factor)),
-      delivered, cropYear, kind: row.of(columns.kind), source: row.source,
-    };
-  }, (row) => named("crop", names.spelled(String(row.cell(columns.crop)))));
+  return table.rows(
+    (row): Sale | null => {
+      const name = row.needName(columns.crop, names);
+      const date = row.need(columns.date);
+      const quantity = row.need(columns.quantity);
+      const price = row.need(columns.price);
+      if (quantity?.isZero() === true && price?.isZero() === false) row.fault("quantity-zero", columns.quantity, { like: price.toFixed() });
+      const crop = name === null ? undefined : crops.get(name);
+      const factor = crop === undefined ? null : unitFactor(row, columns.unit, crop);
+      const delivered = deliveryOf(row, date, seasonYear);
+      const cropYear = cropYearOf(row);
+      if (cropYear !== null && seasonYear !== null && cropYear > seasonYear)
+        return row.lose("crop-year-later", columns.cropYear, { like: seasonYear });
+      if (name === null || date === null || quantity === null || price === null || factor === null) return null;
+      return {
+        crop: name,
+        date,
+        quantity: cropQuantity(quantity.times(factor)),
+        price: moneyPerUnit(price.div(factor)),
+        delivered,
+        cropYear,
+        kind: row.of(columns.kind),
+        source: row.source,
+      };
+    },
+    (row) => named("crop", names.spelled(String(row.cell(columns.crop)))),
+  );
 }
 
 /** The year in which the grain grew, as typed or of a date that Excel made of it. */
 function cropYearOf(row: Row): string | null {
   const typed = row.of(columns.cropYear);
-  return typed === null ? null : /\d{4}/.exec(typed)?.[0] ?? row.fault("not-a-date", columns.cropYear);
+  return typed === null ? null : (/\d{4}/.exec(typed)?.[0] ?? row.fault("not-a-date", columns.cropYear));
 }
 
 const named = (of: "crop", name: string | null): readonly Subject[] => (name === null ? [{ of: "farm" }] : [{ of, name }]);

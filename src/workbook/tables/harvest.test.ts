@@ -16,8 +16,12 @@ Fields
 | Birch | Wheat | 50 | 80 | |
 ${more}`;
 const docks = "Docks\n| Crop | Test weight | Dock |\n| Corn | 54 | 0 |\n| Corn | 52 | 0.02 |\n| Corn | 49 | 0.10 |\n";
-const read = (headings: string, rows: readonly string[], before = farm()) => readSeason(contentFromText(`${before}Harvest\n| Field | Date | ${headings} |\n${rows.map((row) => `| ${row} |`).join("\n")}\n`));
-const told = (headings: string, rows: readonly string[], before = farm()) => read(headings, rows, before).problems.map(({ code, at: { row, column }, found, like }) => `${code} ${row} ${column}: ${found}${like === undefined ? "" : ` ~ ${like}`}`);
+const read = (headings: string, rows: readonly string[], before = farm()) =>
+  readSeason(contentFromText(`${before}Harvest\n| Field | Date | ${headings} |\n${rows.map((row) => `| ${row} |`).join("\n")}\n`));
+const told = (headings: string, rows: readonly string[], before = farm()) =>
+  read(headings, rows, before).problems.map(
+    ({ code, at: { row, column }, found, like }) => `${code} ${row} ${column}: ${found}${like === undefined ? "" : ` ~ ${like}`}`,
+  );
 
 describe("a load by its scale ticket", () => {
   const headings = "Weight or bushels | Unit | Gross | Tare | Moisture";
@@ -25,24 +29,40 @@ describe("a load by its scale ticket", () => {
 
   it("is gross less tare: pounds where nothing is said, else the weight that Unit names", () => {
     // 84,000 − 28,000 = 56,000 lb = 1,000 bu. 25.4 t = 25,400 ÷ (56 × 0.45359237) = 999.9538 bu.
-    expect([wet(" | | 84000 | 28000 | 15"), wet(" | bu | 84000 | 28000 | 15"), wet(" | t | 38.1 | 12.7 | 15")]).toEqual(["1000.0000", "1000.0000", "999.9538"]);
+    expect([wet(" | | 84000 | 28000 | 15"), wet(" | bu | 84000 | 28000 | 15"), wet(" | t | 38.1 | 12.7 | 15")]).toEqual([
+      "1000.0000",
+      "1000.0000",
+      "999.9538",
+    ]);
   });
 
   it("stands beside a net that agrees with it, dry bushels too", () => {
-    expect(told(headings, ["Alder | 2031-10-01 | 1000 | | 84000 | 28000 | 15", "Alder | 2031-10-01 | 56000 | lb | 84000 | 28000 | 15", "Alder | 2031-10-01 | 999.95 | | 84000 | 28000 | 15"])).toEqual([]);
+    expect(
+      told(headings, [
+        "Alder | 2031-10-01 | 1000 | | 84000 | 28000 | 15",
+        "Alder | 2031-10-01 | 56000 | lb | 84000 | 28000 | 15",
+        "Alder | 2031-10-01 | 999.95 | | 84000 | 28000 | 15",
+      ]),
+    ).toEqual([]);
     // 1,000 wet at 20 % are 946.7456 dry.
     expect(told(`Bushels are | ${headings}`, ["Alder | 2031-10-01 | dry | 946.7 | | 84000 | 28000 | 20"])).toEqual([]);
   });
 
   it("is told where the two disagree, and what is typed counts", () => {
-    expect(told(headings, ["Alder | 2031-10-01 | 1010 | | 84000 | 28000 | 15", "Alder | 2031-10-01 | 56002 | lb | 84000 | 28000 | 15"]))
-      .toEqual(["load-disagrees 1 Weight or bushels: 1010 ~ 1000", "load-disagrees 2 Weight or bushels: 56002 ~ 56000"]);
+    expect(
+      told(headings, ["Alder | 2031-10-01 | 1010 | | 84000 | 28000 | 15", "Alder | 2031-10-01 | 56002 | lb | 84000 | 28000 | 15"]),
+    ).toEqual(["load-disagrees 1 Weight or bushels: 1010 ~ 1000", "load-disagrees 2 Weight or bushels: 56002 ~ 56000"]);
     expect(wet("1010 | | 84000 | 28000 | 15")).toBe("1010.0000");
   });
 
   it("is lost, and that is told, with half of a ticket or an empty truck that outweighs the full one", () => {
-    expect(told(headings, ["Alder | 2031-10-01 | | | 84000 | | 15", "Alder | 2031-10-01 | | | 28000 | 84000 | 15", "Alder | 2031-10-01 | | | | | 15"]))
-      .toEqual(["blank 1 Tare: ", "tare-above-gross 2 Tare: 84000 ~ 28000", "blank 3 Weight or bushels: "]);
+    expect(
+      told(headings, [
+        "Alder | 2031-10-01 | | | 84000 | | 15",
+        "Alder | 2031-10-01 | | | 28000 | 84000 | 15",
+        "Alder | 2031-10-01 | | | | | 15",
+      ]),
+    ).toEqual(["blank 1 Tare: ", "tare-above-gross 2 Tare: 84000 ~ 28000", "blank 3 Weight or bushels: "]);
   });
 
   it("needs no column of net weights", () => {
@@ -54,9 +74,19 @@ describe("a load by its scale ticket", () => {
 describe("a ticket number", () => {
   const headings = "Weight or bushels | Moisture | Ticket | Buyer";
   it("that comes twice is told, but not one that two buyers use, nor a load split between two fields", () => {
-    expect(told(headings, ["Alder | 2031-10-01 | 900 | 15 | 4711 | Co-op", "Alder | 2031-10-02 | 950 | 15 | 4711 | Co-op"])).toEqual(["ticket-twice 2 Ticket: 4711"]);
-    expect(told(headings, ["Alder | 2031-10-01 | 900 | 15 | 4711 |", "Birch | 2031-10-02 | 900 | 13 | 4711 | Co-op"])).toEqual(["ticket-twice 2 Ticket: 4711"]);
-    expect(told(headings, ["Alder | 2031-10-01 | 900 | 15 | 4711 | Co-op", "Alder | 2031-10-02 | 950 | 15 | 4711 | Mill", "Birch | 2031-10-01 | 400 | 13 | 4711 | Co-op"])).toEqual([]);
+    expect(told(headings, ["Alder | 2031-10-01 | 900 | 15 | 4711 | Co-op", "Alder | 2031-10-02 | 950 | 15 | 4711 | Co-op"])).toEqual([
+      "ticket-twice 2 Ticket: 4711",
+    ]);
+    expect(told(headings, ["Alder | 2031-10-01 | 900 | 15 | 4711 |", "Birch | 2031-10-02 | 900 | 13 | 4711 | Co-op"])).toEqual([
+      "ticket-twice 2 Ticket: 4711",
+    ]);
+    expect(
+      told(headings, [
+        "Alder | 2031-10-01 | 900 | 15 | 4711 | Co-op",
+        "Alder | 2031-10-02 | 950 | 15 | 4711 | Mill",
+        "Birch | 2031-10-01 | 400 | 13 | 4711 | Co-op",
+      ]),
+    ).toEqual([]);
   });
 });
 
@@ -67,7 +97,11 @@ describe("a dock by the grower's own table", () => {
 
   it("is taken of each load by its test weight, of the crops that the table speaks of", () => {
     const before = farm(setting, docks);
-    expect([off("Alder | 2031-10-01 | 900 | 15 | 51.4", before), off("Alder | 2031-10-01 | 900 | 15 | 56", before), off("Birch | 2031-10-01 | 900 | 13 | 51.4", before)]).toEqual(["0.1", "0", null]);
+    expect([
+      off("Alder | 2031-10-01 | 900 | 15 | 51.4", before),
+      off("Alder | 2031-10-01 | 900 | 15 | 56", before),
+      off("Birch | 2031-10-01 | 900 | 13 | 51.4", before),
+    ]).toEqual(["0.1", "0", null]);
   });
 
   it("is not taken where no setting names it", () => {
@@ -78,15 +112,36 @@ describe("a dock by the grower's own table", () => {
     const rows = ["Alder | 2031-10-01 | 900 | 15 | 51.4"];
     expect(told(headings, rows, farm("| Test weight dock | Dockage |\n", docks))).toEqual(["dock-table-unknown 2 Value: Dockage"]);
     const withTable = (table: string) => told(headings, rows, farm(setting, table));
-    expect(withTable("Docks\n| Crop | Step |\n| Corn | 54 |\n")).toEqual(["dock-table-fault undefined undefined: Docks ~ it has no column Test weight"]);
-    expect(withTable("Docks\n| Test weight | Dock |\n| 54 | 0 |\n")).toEqual(["dock-table-fault undefined undefined: Docks ~ it has no column Crop, and the season has more than one crop"]);
-    expect(withTable("Docks\n| Crop | Test weight | Dock |\n| Corn | 53 | 0.01 |\n")).toEqual(["dock-table-fault undefined undefined: Docks ~ its highest line for Corn takes 0.01 off, so that nothing says from which test weight nothing is taken"]);
-    expect(withTable("Docks\n| Crop | Test weight | Dock |\n| Corn | 50 | 0 |\n| Corn | 50 | 0 |\n")).toEqual(["dock-table-fault undefined undefined: Docks ~ two lines for Corn begin at one test weight"]);
+    expect(withTable("Docks\n| Crop | Step |\n| Corn | 54 |\n")).toEqual([
+      "dock-table-fault undefined undefined: Docks ~ it has no column Test weight",
+    ]);
+    expect(withTable("Docks\n| Test weight | Dock |\n| 54 | 0 |\n")).toEqual([
+      "dock-table-fault undefined undefined: Docks ~ it has no column Crop, and the season has more than one crop",
+    ]);
+    expect(withTable("Docks\n| Crop | Test weight | Dock |\n| Corn | 53 | 0.01 |\n")).toEqual([
+      "dock-table-fault undefined undefined: Docks ~ " +
+        "its highest line for Corn takes 0.01 off, so that " +
+        "nothing says from " +
+        "which test weight nothing is taken",
+    ]);
+    expect(withTable("Docks\n| Crop | Test weight | Dock |\n| Corn | 50 | 0 |\n| Corn | 50 | 0 |\n")).toEqual([
+      "dock-table-fault undefined undefined: Docks ~ two lines for Corn begin at one test weight",
+    ]);
     expect(withTable("Docks\n| Crop | Test weight | Dock |\n| Rye | 50 | 0 |\n")).toEqual(["not-in-list 1 Crop: Rye"]);
   });
 
   it("is told where a load is lighter than the table goes, and once a field where loads have no test weight", () => {
-    expect(told(headings, ["Alder | 2031-10-01 | 900 | 15 | 48", "Alder | 2031-10-01 | 900 | 15 | ", "Alder | 2031-10-02 | 900 | 15 | ", "Birch | 2031-07-01 | 900 | 13 | "], farm(setting, docks)))
-      .toEqual(["dock-outside 1 Test weight: 48 ~ 49", "test-weight-missing 2 Test weight: Alder ~ 2"]);
+    expect(
+      told(
+        headings,
+        [
+          "Alder | 2031-10-01 | 900 | 15 | 48",
+          "Alder | 2031-10-01 | 900 | 15 | ",
+          "Alder | 2031-10-02 | 900 | 15 | ",
+          "Birch | 2031-07-01 | 900 | 13 | ",
+        ],
+        farm(setting, docks),
+      ),
+    ).toEqual(["dock-outside 1 Test weight: 48 ~ 49", "test-weight-missing 2 Test weight: Alder ~ 2"]);
   });
 });

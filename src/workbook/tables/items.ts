@@ -19,23 +19,40 @@ import { needsTarget, targetOf, targetSubjects, type Places } from "./targets";
 const { columns } = itemColumns;
 
 /** @param firstUnit the unit in which each item, by its plain name, is first bought or used */
-export function readItems(table: TableReader, names: Names, areaUnit: AreaUnit, style: NumberStyle, firstUnit: ReadonlyMap<string, string>): readonly ItemUnits[] {
+export function readItems(
+  table: TableReader,
+  names: Names,
+  areaUnit: AreaUnit,
+  style: NumberStyle,
+  firstUnit: ReadonlyMap<string, string>,
+): readonly ItemUnits[] {
   if (!table.hasNeeded(itemColumns)) return [];
-  return table.rows((row): ItemUnits | null => {
-    const name = names.define(row, columns.item);
-    const kind = row.need(columns.kind);
-    const pack = name === null ? null : packOf(row, firstUnit.get(plain(name)) ?? null, areaUnit);
-    const price = row.of(columns.planPrice);
-    const [density, analysis] = [densityOf(row, areaUnit, style), analysisOf(row)];
-    if (name === null || kind === null || pack === null) return null;
-    const charged = row.of(columns.charged) ?? (chargedAsUsed.has(kind) ? "as used" : "by acres");
-    const item: Item = {
-      name, kind, packName: pack.packName, packSize: itemQuantity(pack.packSize), unit: pack.unit, charged,
-      planPricePerPack: price === null ? null : money(price), operatorCostShare: share(row.of(columns.operatorCostShare) ?? one),
-      sitesOfAction: siteTextOf(row), ...controlsOf(row), source: row.source,
-    };
-    return { item, density, analysis };
-  }, (row) => itemSubjects(row, names));
+  return table.rows(
+    (row): ItemUnits | null => {
+      const name = names.define(row, columns.item);
+      const kind = row.need(columns.kind);
+      const pack = name === null ? null : packOf(row, firstUnit.get(plain(name)) ?? null, areaUnit);
+      const price = row.of(columns.planPrice);
+      const [density, analysis] = [densityOf(row, areaUnit, style), analysisOf(row)];
+      if (name === null || kind === null || pack === null) return null;
+      const charged = row.of(columns.charged) ?? (chargedAsUsed.has(kind) ? "as used" : "by acres");
+      const item: Item = {
+        name,
+        kind,
+        packName: pack.packName,
+        packSize: itemQuantity(pack.packSize),
+        unit: pack.unit,
+        charged,
+        planPricePerPack: price === null ? null : money(price),
+        operatorCostShare: share(row.of(columns.operatorCostShare) ?? one),
+        sitesOfAction: siteTextOf(row),
+        ...controlsOf(row),
+        source: row.source,
+      };
+      return { item, density, analysis };
+    },
+    (row) => itemSubjects(row, names),
+  );
 }
 
 /** The weeds that a label names; "none" says that it is for no weed. */
@@ -59,25 +76,41 @@ const { columns: used } = applicationColumns;
 
 export type Units = ReadonlyMap<string, ItemUnits>;
 
-export function readApplications(table: TableReader, places: Places, items: Names, units: Units, converter: ItemConverter): readonly Application[] {
+export function readApplications(
+  table: TableReader,
+  places: Places,
+  items: Names,
+  units: Units,
+  converter: ItemConverter,
+): readonly Application[] {
   if (!needsTarget(table) || !table.needs(used.item, used.rate, used.rateUnit, used.status)) return [];
-  return table.rows((row): Application | null => {
-    const target = targetOf(row, table, places);
-    const item = row.needName(used.item, items);
-    const { value: rate, unit: typed } = row.measured(used.rate, used.rateUnit);
-    const status = row.need(used.status);
-    const acres = row.of(used.acres);
-    if (target !== null && acres !== null) warnOfArea(row, used.acres, acres, target, places);
-    const of = item === null ? undefined : units.get(item);
-    const perUnit = of === undefined || typed === null ? null : converter.perRateUnit(row, used.rateUnit, of, typed);
-    const date = row.of(used.date);
-    const [carrier, tank] = [row.of(used.carrier), row.of(used.tankSize)];
-    if (target === null || item === null || rate === null || status === null || perUnit === null) return null;
-    return { target, item, rate: itemRate(perUnit === one ? rate : rate.times(perUnit)), area: acres === null ? null : area(acres), date, status, source: row.source,
-      ...(carrier === null && tank === null ? {} : { tank: { carrierPerArea: carrier, size: tank } }),
-      ...(of!.item.kind === "crop protection" || carrier !== null || tank !== null ? rateAsTyped(typed!, rate, row.areaUnit) : {}),
-    };
-  }, (row) => [...targetSubjects(row, table, places), ...itemSubjects(row, items).filter(({ of }) => of === "item")]);
+  return table.rows(
+    (row): Application | null => {
+      const target = targetOf(row, table, places);
+      const item = row.needName(used.item, items);
+      const { value: rate, unit: typed } = row.measured(used.rate, used.rateUnit);
+      const status = row.need(used.status);
+      const acres = row.of(used.acres);
+      if (target !== null && acres !== null) warnOfArea(row, used.acres, acres, target, places);
+      const of = item === null ? undefined : units.get(item);
+      const perUnit = of === undefined || typed === null ? null : converter.perRateUnit(row, used.rateUnit, of, typed);
+      const date = row.of(used.date);
+      const [carrier, tank] = [row.of(used.carrier), row.of(used.tankSize)];
+      if (target === null || item === null || rate === null || status === null || perUnit === null) return null;
+      return {
+        target,
+        item,
+        rate: itemRate(perUnit === one ? rate : rate.times(perUnit)),
+        area: acres === null ? null : area(acres),
+        date,
+        status,
+        source: row.source,
+        ...(carrier === null && tank === null ? {} : { tank: { carrierPerArea: carrier, size: tank } }),
+        ...(of!.item.kind === "crop protection" || carrier !== null || tank !== null ? rateAsTyped(typed!, rate, row.areaUnit) : {}),
+      };
+    },
+    (row) => [...targetSubjects(row, table, places), ...itemSubjects(row, items).filter(({ of }) => of === "item")],
+  );
 }
 
 /** More acres than there are may be a slip, or one pass too many in a row. */

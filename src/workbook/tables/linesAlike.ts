@@ -35,7 +35,11 @@ export class LinesAlike {
 
   private tell({ item, source: { table, row } }: Line, first: EntryRef): void {
     this.table.problems.push({
-      code: "line-twice", at: { table, row }, other: { table: first.table, row: first.row }, found: item, touches: [{ of: "item", name: item }],
+      code: "line-twice",
+      at: { table, row },
+      other: { table: first.table, row: first.row },
+      found: item,
+      touches: [{ of: "item", name: item }],
     });
   }
 }

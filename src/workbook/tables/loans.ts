@@ -13,34 +13,49 @@ const { columns } = loanColumns;
 
 export function readLoans(table: TableReader, places: Places): readonly Loan[] {
   if (!table.hasNeeded(loanColumns)) return [];
-  return table.rows((row): Loan | null => {
-    const name = row.need(columns.name);
-    const kind = row.of(columns.kind) ?? "term";
-    const balance = row.need(columns.balance);
-    const rate = row.of(columns.rate);
-    const payment = row.of(columns.payment);
-    const [nextDue, firstDue] = [row.of(columns.nextDue), row.of(columns.firstDue)];
-    const times = timesAYear(row);
-    const bornBy = forWhom(row, places);
-    if (rate === null) row.missing(columns.rate);
-    if (kind === "term" && (payment === null || nextDue === null)) row.fault("payment-missing");
-    if (kind === "operating") tellUnread(row, payment);
-    if (nextDue !== null && firstDue !== null && firstDue > nextDue) row.fault("first-due-late", columns.firstDue, { like: nextDue });
-    if (name === null || balance === null || rate === null) return null;
-    return {
-      name, kind, balance: money(balance), rate, payment: payment === null ? null : money(payment), paymentsAYear: times ?? one,
-      // How often it is paid is not known: nothing tells when.
-      nextDue: times === null ? null : nextDue, firstDue, bornBy, source: row.source,
-    };
-  }, (row) => {
-    const target = places.named(String(row.cell(columns.over)));
-    return target === null ? [{ of: "farm" }] : ["field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop }];
-  });
+  return table.rows(
+    (row): Loan | null => {
+      const name = row.need(columns.name);
+      const kind = row.of(columns.kind) ?? "term";
+      const balance = row.need(columns.balance);
+      const rate = row.of(columns.rate);
+      const payment = row.of(columns.payment);
+      const [nextDue, firstDue] = [row.of(columns.nextDue), row.of(columns.firstDue)];
+      const times = timesAYear(row);
+      const bornBy = forWhom(row, places);
+      if (rate === null) row.missing(columns.rate);
+      if (kind === "term" && (payment === null || nextDue === null)) row.fault("payment-missing");
+      if (kind === "operating") tellUnread(row, payment);
+      if (nextDue !== null && firstDue !== null && firstDue > nextDue) row.fault("first-due-late", columns.firstDue, { like: nextDue });
+      if (name === null || balance === null || rate === null) return null;
+      return {
+        name,
+        kind,
+        balance: money(balance),
+        rate,
+        payment: payment === null ? null : money(payment),
+        paymentsAYear: times ?? one,
+        // How often it is paid is not known: nothing tells when.
+        nextDue: times === null ? null : nextDue,
+        firstDue,
+        bornBy,
+        source: row.source,
+      };
+    },
+    (row) => {
+      const target = places.named(String(row.cell(columns.over)));
+      return target === null
+        ? [{ of: "farm" }]
+        : ["field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop }];
+    },
+  );
 }
 
 /** What only a loan paid off by the year has, and counts for nothing on an operating loan; the first that is filled is told for all. */
 function tellUnread(row: Row, payment: Decimal | null): void {
-  const filled = [columns.paymentsAYear, columns.nextDue, columns.firstDue].find((column) => row.text(column) !== null && !row.isFaulty(column));
+  const filled = [columns.paymentsAYear, columns.nextDue, columns.firstDue].find(
+    (column) => row.text(column) !== null && !row.isFaulty(column),
+  );
   const column = payment === null || payment.isZero() ? filled : columns.payment;
   if (column !== undefined) row.fault("payment-unread", column);
 }

@@ -2,8 +2,16 @@ import { describe, expect, it } from "vitest";
 import { contentFromText } from "../../../tests/support/tableFromText";
 import { readSeason } from "../readSeason";
 
-const headings = "Machine, List price, Purchase price, Age, Years kept, Width, Speed, Power, Labour per hour, Fuel price, Real interest rate, Tractor, Tractor list price, Tractor years kept".split(", ");
-const read = (settings: string, ...machines: readonly string[]) => readSeason(contentFromText(`Season
+const headings = (
+  "Machine, List price, Purchase price, Age, Years " +
+  "kept, Width, Speed, Power, Labour per hour, Fuel " +
+  "price, Real " +
+  "interest rate, Tractor, Tractor " +
+  "list price, Tractor years kept"
+).split(", ");
+const read = (settings: string, ...machines: readonly string[]) =>
+  readSeason(
+    contentFromText(`Season
 | Setting | Value |
 ${settings}
 Crops
@@ -14,14 +22,23 @@ Fields
 | Alder | Corn | 100 | 200 |
 Machines
 | ${headings.join(" | ")} |
-${machines.join("\n")}`));
+${machines.join("\n")}`),
+  );
 const sprayer = "| Sprayer | 90000 | | | 10 | 60 | 6 | 150 | 22 | | 4% | | | |";
 
 describe("the table Machines", () => {
   it("takes common practice, and the list price of a new machine, where nothing is said", () => {
     const [machine] = read("| Fuel per gallon | 3.50 |", sprayer).season.machines!;
     const { main, tractor, fieldEfficiency, taxesInsuranceHousing, labour, fuelPrice, realRate } = machine!;
-    expect([fieldEfficiency, taxesInsuranceHousing, labour, fuelPrice, realRate, main.purchasePrice, main.age].map(String)).toEqual(["0.7", "0.01", "unpaid labour", "3.5", "0.04", "90000", "0"]);
+    expect([fieldEfficiency, taxesInsuranceHousing, labour, fuelPrice, realRate, main.purchasePrice, main.age].map(String)).toEqual([
+      "0.7",
+      "0.01",
+      "unpaid labour",
+      "3.5",
+      "0.04",
+      "90000",
+      "0",
+    ]);
     expect([tractor, main.salvage, main.repairClass, main.hoursAYear]).toEqual([null, null, null, null]);
   });
 
@@ -34,8 +51,14 @@ describe("the table Machines", () => {
   it("reads the tractor from its own columns, and leaves the machine out without its price", () => {
     const planter = (tractor: string) => read("", `| Planter | 80000 | 60000 | 2 | 10 | 30 | 5.5 | 200 | 22 | 3 | 4% | ${tractor} |`);
     const [machine] = planter("Blue one | 200000 | 8").season.machines!;
-    expect([machine!.main, machine!.tractor!].map(({ name, listPrice, purchasePrice, age, yearsKept }) => [name, ...[listPrice, purchasePrice, age, yearsKept].map(String)])).toEqual([
-      ["Planter", "80000", "60000", "2", "10"], ["Blue one", "200000", "200000", "0", "8"],
+    expect(
+      [machine!.main, machine!.tractor!].map(({ name, listPrice, purchasePrice, age, yearsKept }) => [
+        name,
+        ...[listPrice, purchasePrice, age, yearsKept].map(String),
+      ]),
+    ).toEqual([
+      ["Planter", "80000", "60000", "2", "10"],
+      ["Blue one", "200000", "200000", "0", "8"],
     ]);
     const { season, problems } = planter("Blue one | | 8");
     expect(season.machines).toEqual([]);
@@ -43,8 +66,21 @@ describe("the table Machines", () => {
   });
 
   it("leaves a machine out without what its hours or its value need", () => {
-    const { season, problems } = read("", "| | 90000 | | | 10 | 60 | 6 | 150 | 22 | 3 | 4% | | | |", "| A | | | | 10 | 60 | 6 | 150 | 22 | 3 | 4% | | | |", "| B | 90000 | | | | 60 | 6 | 150 | 22 | 3 | 4% | | | |", "| C | 90000 | | | 10 | | 6 | 150 | 22 | 3 | 4% | | | |", "| D | 90000 | | | 10 | 60 | | 150 | 22 | 3 | 4% | | | |");
+    const { season, problems } = read(
+      "",
+      "| | 90000 | | | 10 | 60 | 6 | 150 | 22 | 3 | 4% | | | |",
+      "| A | | | | 10 | 60 | 6 | 150 | 22 | 3 | 4% | | | |",
+      "| B | 90000 | | | | 60 | 6 | 150 | 22 | 3 | 4% | | | |",
+      "| C | 90000 | | | 10 | | 6 | 150 | 22 | 3 | 4% | | | |",
+      "| D | 90000 | | | 10 | 60 | | 150 | 22 | 3 | 4% | | | |",
+    );
     expect(season.machines).toEqual([]);
-    expect(problems.filter(({ at }) => at.table === "Machines").map(({ at }) => at.column)).toEqual(["Machine", "List price", "Years kept", "Width", "Speed"]);
+    expect(problems.filter(({ at }) => at.table === "Machines").map(({ at }) => at.column)).toEqual([
+      "Machine",
+      "List price",
+      "Years kept",
+      "Width",
+      "Speed",
+    ]);
   });
 });

@@ -21,33 +21,44 @@ const usualTaxesInsuranceHousing = new Decimal("0.01");
 export function readMachines(table: TableReader, names: Names, settings: Settings): readonly Machine[] {
   if (!table.hasNeeded(machineColumns)) return [];
   const tractors: Tractors = new Map();
-  return table.rows((row): Machine | null => {
-    const name = names.define(row, columns.machine);
-    const main = partOf(row, implementColumns, name);
-    const tractor = tractorOf(row, tractors);
-    const width = row.need(columns.width);
-    const speed = row.need(columns.speed);
-    const power = row.of(columns.power);
-    const fuelPerArea = row.of(columns.fuelPerArea);
-    const wage = orZero(row, columns.wage, row.of(columns.wage) ?? settings.labourPerHour, "labour");
-    const burns = power !== null || (fuelPerArea !== null && !fuelPerArea.isZero());
-    const typedPrice = row.of(columns.fuelPrice) ?? usualFuelPrice(settings);
-    const fuelPrice = burns ? orZero(row, columns.fuelPrice, typedPrice, "fuel") : typedPrice ?? zero;
-    const realRate = orZero(row, columns.realRate, row.of(columns.realRate), "interest on what it is worth");
-    if (name === null || main === null || width === null || speed === null) return null;
-    if (row.of(columns.tractor) !== null && tractor === null) return null;
-    return {
-      name, main, tractor, width, speed, power,
-      fieldEfficiency: share(efficiencyOf(row) ?? usualFieldEfficiency),
-      realRate: yearlyRate(realRate),
-      taxesInsuranceHousing: yearlyRate(row.of(columns.taxesInsuranceHousing) ?? usualTaxesInsuranceHousing),
-      wage: moneyPerHour(wage), labour: row.of(columns.labour) ?? "unpaid labour",
-      fuelPrice: money(fuelPrice), fuelPerArea, source: row.source,
-    };
-  }, (row) => {
-    const name = names.spelled(String(row.cell(columns.machine)));
-    return name === null ? [{ of: "farm" }] : [{ of: "machine", name }];
-  });
+  return table.rows(
+    (row): Machine | null => {
+      const name = names.define(row, columns.machine);
+      const main = partOf(row, implementColumns, name);
+      const tractor = tractorOf(row, tractors);
+      const width = row.need(columns.width);
+      const speed = row.need(columns.speed);
+      const power = row.of(columns.power);
+      const fuelPerArea = row.of(columns.fuelPerArea);
+      const wage = orZero(row, columns.wage, row.of(columns.wage) ?? settings.labourPerHour, "labour");
+      const burns = power !== null || (fuelPerArea !== null && !fuelPerArea.isZero());
+      const typedPrice = row.of(columns.fuelPrice) ?? usualFuelPrice(settings);
+      const fuelPrice = burns ? orZero(row, columns.fuelPrice, typedPrice, "fuel") : (typedPrice ?? zero);
+      const realRate = orZero(row, columns.realRate, row.of(columns.realRate), "interest on what it is worth");
+      if (name === null || main === null || width === null || speed === null) return null;
+      if (row.of(columns.tractor) !== null && tractor === null) return null;
+      return {
+        name,
+        main,
+        tractor,
+        width,
+        speed,
+        power,
+        fieldEfficiency: share(efficiencyOf(row) ?? usualFieldEfficiency),
+        realRate: yearlyRate(realRate),
+        taxesInsuranceHousing: yearlyRate(row.of(columns.taxesInsuranceHousing) ?? usualTaxesInsuranceHousing),
+        wage: moneyPerHour(wage),
+        labour: row.of(columns.labour) ?? "unpaid labour",
+        fuelPrice: money(fuelPrice),
+        fuelPerArea,
+        source: row.source,
+      };
+    },
+    (row) => {
+      const name = names.spelled(String(row.cell(columns.machine)));
+      return name === null ? [{ of: "farm" }] : [{ of: "machine", name }];
+    },
+  );
 }
 
 /** A machine that works none of the time does no acre. */
@@ -64,7 +75,7 @@ function orZero(row: Row, column: Named, value: Decimal | null, without: string)
 
 /** The setting is money per gallon whatever the area unit; a machine of a hectare workbook burns litres. */
 const usualFuelPrice = ({ fuelPerGallon, areaUnit }: Settings): Decimal | null =>
-  (fuelPerGallon === null || areaUnit === "ac" ? fuelPerGallon : fuelPerGallon.div(measureNamed("gal")!.factor));
+  fuelPerGallon === null || areaUnit === "ac" ? fuelPerGallon : fuelPerGallon.div(measureNamed("gal")!.factor);
 
 /** Each tractor as the first row that names it has it. */
 type Tractors = Map<string, { readonly row: Row; readonly part: MachinePart | null }>;
@@ -76,7 +87,8 @@ type Tractors = Map<string, { readonly row: Row; readonly part: MachinePart | nu
 function tractorOf(row: Row, tractors: Tractors): MachinePart | null {
   const name = row.of(columns.tractor);
   if (name === null) {
-    for (const column of ofTractor) if (row.text(column) !== null) row.fault("tractor-unnamed", column, { other: { ...row.source, column: columns.tractor.heading } });
+    for (const column of ofTractor)
+      if (row.text(column) !== null) row.fault("tractor-unnamed", column, { other: { ...row.source, column: columns.tractor.heading } });
     return null;
   }
   const known = tractors.get(plain(name));
@@ -87,7 +99,8 @@ function tractorOf(row: Row, tractors: Tractors): MachinePart | null {
   }
   for (const column of ofTractor) {
     const [said, first] = [row.text(column), known.row.text(column) ?? ""];
-    if (said !== null && !isAlike(row, known.row, column)) row.fault("tractor-disagrees", column, { like: first, other: { ...known.row.source, column: column.heading } });
+    if (said !== null && !isAlike(row, known.row, column))
+      row.fault("tractor-disagrees", column, { like: first, other: { ...known.row.source, column: column.heading } });
   }
   return known.part;
 }
@@ -113,8 +126,13 @@ function partOf(row: Row, part: PartColumns, name: string | null): MachinePart |
   const repairClass = row.of(part.repairClass);
   if (name === null || list === null || kept === null) return null;
   return {
-    name, listPrice: money(list), purchasePrice: money(paid ?? list), age: years(age ?? zero), yearsKept: years(kept),
-    hoursAYear: perYear === null ? null : hours(perYear), repairClass,
+    name,
+    listPrice: money(list),
+    purchasePrice: money(paid ?? list),
+    age: years(age ?? zero),
+    yearsKept: years(kept),
+    hoursAYear: perYear === null ? null : hours(perYear),
+    repairClass,
     salvage: salvage !== null ? { stated: money(salvage) } : valueClass === null ? null : { by: valueClass },
   };
 }

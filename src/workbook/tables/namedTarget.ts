@@ -30,4 +30,4 @@ export function namedSubjects(row: Row, { heading }: Column<string>, places: Pla
 
 /** Whom an entry over something touches. */
 export const subjectOver = (over: BudgetLine["over"]): Subject =>
-  ("all" in over ? { of: "farm" } : "field" in over ? { of: "field", name: over.field } : { of: "crop", name: over.crop });
+  "all" in over ? { of: "farm" } : "field" in over ? { of: "field", name: over.field } : { of: "crop", name: over.crop };

@@ -19,19 +19,22 @@ const { columns: other } = otherCostColumns;
 
 export function readOperations(table: TableReader, places: Places, machines: Names): readonly Operation[] {
   if (!needsTarget(table) || !table.needs(columns.operation, columns.status)) return [];
-  return table.rows((row): Operation | null => {
-    const target = targetOf(row, table, places);
-    const operation = row.need(columns.operation);
-    const status = row.need(columns.status);
-    const acres = row.of(columns.acres);
-    if (target !== null && acres !== null) warnOfArea(row, columns.acres, acres, target, places);
-    const passes = row.of(columns.passes) ?? one;
-    const cost = costOf(row, machines);
-    const kind = row.of(columns.kind) ?? "custom work";
-    const date = row.of(columns.date);
-    if (target === null || operation === null || status === null || cost === null) return null;
-    return { target, operation, area: acres === null ? null : area(acres), passes, cost, date, status, kind, source: row.source };
-  }, (row) => targetSubjects(row, table, places));
+  return table.rows(
+    (row): Operation | null => {
+      const target = targetOf(row, table, places);
+      const operation = row.need(columns.operation);
+      const status = row.need(columns.status);
+      const acres = row.of(columns.acres);
+      if (target !== null && acres !== null) warnOfArea(row, columns.acres, acres, target, places);
+      const passes = row.of(columns.passes) ?? one;
+      const cost = costOf(row, machines);
+      const kind = row.of(columns.kind) ?? "custom work";
+      const date = row.of(columns.date);
+      if (target === null || operation === null || status === null || cost === null) return null;
+      return { target, operation, area: acres === null ? null : area(acres), passes, cost, date, status, kind, source: row.source };
+    },
+    (row) => targetSubjects(row, table, places),
+  );
 }
 
 function costOf(row: Row, machines: Names): Operation["cost"] | null {
@@ -54,17 +57,20 @@ function costOf(row: Row, machines: Names): Operation["cost"] | null {
 
 export function readOtherCosts(table: TableReader, places: Places, seasonYear: string | null): readonly OtherCost[] {
   if (!table.hasNeeded(otherCostColumns)) return [];
-  return table.rows((row): OtherCost | null => {
-    const item = row.need(other.item);
-    const kind = row.need(other.kind);
-    const amount = row.need(other.amount);
-    const basis = row.need(other.basis);
-    const shared = sharedOver(row, places);
-    const cash = row.of(other.cash) !== "no";
-    const paidOn = monthOf(row, other.month, seasonYear);
-    if (item === null || kind === null || amount === null || basis === null || shared === null) return null;
-    return { item, kind, amount, basis, ...shared, cash, paidOn, source: row.source };
-  }, (row) => sharedSubjects(row, places));
+  return table.rows(
+    (row): OtherCost | null => {
+      const item = row.need(other.item);
+      const kind = row.need(other.kind);
+      const amount = row.need(other.amount);
+      const basis = row.need(other.basis);
+      const shared = sharedOver(row, places);
+      const cash = row.of(other.cash) !== "no";
+      const paidOn = monthOf(row, other.month, seasonYear);
+      if (item === null || kind === null || amount === null || basis === null || shared === null) return null;
+      return { item, kind, amount, basis, ...shared, cash, paidOn, source: row.source };
+    },
+    (row) => sharedSubjects(row, places),
+  );
 }
 
 const byWords = /[\s,;]*\bby\s+(acres?|hectares?|revenue)\s*$/i;
@@ -96,4 +102,3 @@ export function monthOf(row: Row, column: Named, seasonYear: string | null): Iso
   if (month === null) return monthOfYear(typed) ?? row.date(column);
   return seasonYear === null ? row.fault("year-missing", column) : `${seasonYear}-${String(month).padStart(2, "0")}-01`;
 }
-

@@ -30,7 +30,9 @@ describe("a table of yields of the grower's own", () => {
   it("answers in the place of the published one, by straight lines between its cells", () => {
     const { problems, figures, season } = seasonReport(contentFromText(farm("Our trials") + table));
     expect(problems).toEqual([]);
-    expect(season.standTables!.map(({ dates, standUnit }) => [dates!.map(({ from }) => from), standUnit])).toEqual([[["05-01", "05-11"], "plants per acre"]]);
+    expect(season.standTables!.map(({ dates, standUnit }) => [dates!.map(({ from }) => from), standUnit])).toEqual([
+      [["05-01", "05-11"], "plants per acre"],
+    ]);
     const [stand] = figures.stands;
     // 24 plants on a thousandth of an acre: half way from 70 to 90; the goal is for 100.
     expect(stand!.summary.mean.toFixed(6)).toBe("24000.000000");
@@ -39,12 +41,19 @@ describe("a table of yields of the grower's own", () => {
   });
 
   it("holds fractions where Excel shows percentages", () => {
-    const { figures } = seasonReport(contentFromText(farm("Our trials") + table.replace("| 80 | 95 | 100 |", "| 0.8 | 0.95 | 1 |").replace("| 70 | 90% | 96 |", "| 0.7 | 0.9 | 0.96 |")));
+    const { figures } = seasonReport(
+      contentFromText(
+        farm("Our trials") + table.replace("| 80 | 95 | 100 |", "| 0.8 | 0.95 | 1 |").replace("| 70 | 90% | 96 |", "| 0.7 | 0.9 | 0.96 |"),
+      ),
+    );
     expect(figures.stands[0]!.outlook!.ok && figures.stands[0]!.outlook!.value.outlook.toFixed(6)).toBe("160.000000");
   });
 
   it("may go by stand alone, or by date alone", () => {
-    const outlook = (rows: string) => { const [stand] = seasonReport(contentFromText(`${farm("Our trials")}Our_trials\n${rows}`)).figures.stands; return stand!.outlook!.ok ? stand!.outlook!.value.outlook.toFixed(6) : null; };
+    const outlook = (rows: string) => {
+      const [stand] = seasonReport(contentFromText(`${farm("Our trials")}Our_trials\n${rows}`)).figures.stands;
+      return stand!.outlook!.ok ? stand!.outlook!.value.outlook.toFixed(6) : null;
+    };
     expect(outlook("| Corn | 20000 | 32000 |\n| | 70 | 100 |")).toBe("160.000000");
     expect(outlook("| Corn | Percent |\n| 1 May | 100 |\n| 5/21 | 80 |")).toBe("180.000000");
   });

@@ -16,10 +16,20 @@ import { problemsBelow } from "../rowsBelow";
 import { nearest, plain } from "../words";
 
 export type OwnStandTables = { readonly tables: readonly StandTable[]; readonly problems: readonly Problem[] };
-type Around = { readonly settings: Settings; /** Names of tables that were not read. */ readonly others: readonly string[]; readonly crops: readonly Crop[]; readonly style: Style; readonly setting: Place };
+type Around = {
+  readonly settings: Settings;
+  /** Names of tables that were not read. */ readonly others: readonly string[];
+  readonly crops: readonly Crop[];
+  readonly style: Style;
+  readonly setting: Place;
+};
 
 /** The names of tables in the setting Stand response. */
-export const standResponseNames = (typed: string | null): readonly string[] => (typed ?? "").split(";").map((name) => name.trim()).filter((name) => name !== "" && name.toLowerCase() !== noTable);
+export const standResponseNames = (typed: string | null): readonly string[] =>
+  (typed ?? "")
+    .split(";")
+    .map((name) => name.trim())
+    .filter((name) => name !== "" && name.toLowerCase() !== noTable);
 
 /**
  * Reads each table of the workbook that the setting names. Its headings are stands, the first column holds planting
@@ -34,8 +44,18 @@ export function readOwnStandTables(own: readonly RawTable[], around: Around): Ow
     const raw = own.find((each) => plain(each.name) === plain(name));
     if (raw === undefined) {
       if (publishedStandTable(name) !== null) continue;
-      const like = nearest(name, [...publishedStandTables.tables.map((table) => table.name), ...own.map((table) => table.name), ...around.others]);
-      problems.push({ code: "stand-table-unknown", at: around.setting, found: name, touches: [{ of: "farm" }], ...(like === null ? {} : { like }) });
+      const like = nearest(name, [
+        ...publishedStandTables.tables.map((table) => table.name),
+        ...own.map((table) => table.name),
+        ...around.others,
+      ]);
+      problems.push({
+        code: "stand-table-unknown",
+        at: around.setting,
+        found: name,
+        touches: [{ of: "farm" }],
+        ...(like === null ? {} : { like }),
+      });
       continue;
     }
     const crop = cropOf(raw, around.crops);
@@ -64,27 +84,62 @@ function cropOf(raw: RawTable, crops: readonly Crop[]): string | null {
 function tableOf(raw: RawTable, name: string, crop: string, { settings, style }: Around): Result<StandTable, Problem> {
   const problems: Problem[] = [];
   const fault = (like: string, found: Cell, at: Omit<Place, "table"> = {}): null => {
-    problems.push({ code: "stand-table-fault", at: { table: raw.name, ...at }, found: String(found), like, touches: [{ of: "crop", name: crop }] });
+    problems.push({
+      code: "stand-table-fault",
+      at: { table: raw.name, ...at },
+      found: String(found),
+      like,
+      touches: [{ of: "crop", name: crop }],
+    });
     return null;
   };
-  const columns = raw.headers.map((heading, index) => ({ heading, index })).slice(1).filter(({ heading, index }) => heading.trim() !== "" && raw.rows.some((row) => !isBlank(row[index] ?? "")));
+  const columns = raw.headers
+    .map((heading, index) => ({ heading, index }))
+    .slice(1)
+    .filter(({ heading, index }) => heading.trim() !== "" && raw.rows.some((row) => !isBlank(row[index] ?? "")));
   const rows = raw.rows.map((cells, index) => ({ cells, row: index + 1 })).filter(({ cells }) => !cells.every(isBlank));
   const dated = rows.some(({ cells }) => !isBlank(cells[0] ?? ""));
-  const dates = dated ? rows.map(({ cells, row }) => monthDay(cells[0] ?? "", style) ?? fault("a planting date is missing or cannot be read", cells[0] ?? "", { row, column: raw.headers[0] ?? "" })) : null;
+  const dates = dated
+    ? rows.map(
+        ({ cells, row }) =>
+          monthDay(cells[0] ?? "", style) ??
+          fault("a planting date is missing or cannot be read", cells[0] ?? "", { row, column: raw.headers[0] ?? "" }),
+      )
+    : null;
   const single = columns.length === 1 && !/\d/.test(columns[0]!.heading);
-  const stands = single ? null : columns.map(({ heading }) => standOf(heading, style) ?? fault(`the heading "${heading}" is not a number of plants`, heading, { column: heading }));
-  const percent = rows.map(({ cells, row }) => columns.map(({ heading, index }) => {
-    const cell = cells[index] ?? "";
-    if (isBlank(cell)) return null;
-    const reading = readNumber(cell, style);
-    if (typeof reading === "string") return fault("a percentage is not a number", cell, { row, column: heading });
-    return reading.percent ? reading.value.times(hundred) : reading.value;
-  }));
+  const stands = single
+    ? null
+    : columns.map(
+        ({ heading }) =>
+          standOf(heading, style) ?? fault(`the heading "${heading}" is not a number of plants`, heading, { column: heading }),
+      );
+  const percent = rows.map(({ cells, row }) =>
+    columns.map(({ heading, index }) => {
+      const cell = cells[index] ?? "";
+      if (isBlank(cell)) return null;
+      const reading = readNumber(cell, style);
+      if (typeof reading === "string") return fault("a percentage is not a number", cell, { row, column: heading });
+      return reading.percent ? reading.value.times(hundred) : reading.value;
+    }),
+  );
   if (columns.length === 0 || rows.length === 0) fault("it has no percentages", "");
   if (problems.length > 0) return failed(...problems);
   const read = ownStandTable(
-    { name, crop, standUnit: settings.areaUnit === "ac" ? "plants per acre" : "plants per hectare", dates: dates as readonly MonthDay[] | null, stands: stands as readonly Decimal[] | null, percent: inPercent(percent) },
-    { title: raw.name, publisher: "this workbook", year: settings.seasonYear ?? "no year entered", address: raw.body.sheet, where: "table" },
+    {
+      name,
+      crop,
+      standUnit: settings.areaUnit === "ac" ? "plants per acre" : "plants per hectare",
+      dates: dates as readonly MonthDay[] | null,
+      stands: stands as readonly Decimal[] | null,
+      percent: inPercent(percent),
+    },
+    {
+      title: raw.name,
+      publisher: "this workbook",
+      year: settings.seasonYear ?? "no year entered",
+      address: raw.body.sheet,
+      where: "table",
+    },
   );
   if (read.ok) return read;
   for (const each of read.problems) fault(faultWords[each.fault], "", placeOf(each, rows, columns));
@@ -99,7 +154,11 @@ const faultWords: Readonly<Record<OwnStandTableFault["fault"], string>> = {
   "percent outside 0 to 120": "a percentage is not between 0 and 120",
 };
 
-function placeOf({ fault, where }: OwnStandTableFault, rows: readonly { readonly row: number }[], columns: readonly { readonly heading: string }[]): Omit<Place, "table"> {
+function placeOf(
+  { fault, where }: OwnStandTableFault,
+  rows: readonly { readonly row: number }[],
+  columns: readonly { readonly heading: string }[],
+): Omit<Place, "table"> {
   if (fault === "stands not ascending") return { column: columns[where - 1]!.heading };
   return fault === "no axis" ? {} : { row: rows[where - 1]!.row };
 }

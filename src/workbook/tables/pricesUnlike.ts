@@ -17,7 +17,10 @@ type Line = { readonly purchase: Purchase; readonly row: Row; readonly price: De
 export class PricesUnlike {
   private readonly byItem = new Map<string, Line[]>();
 
-  constructor(private readonly table: TableReader, private readonly itemNamed: (name: string) => Item) {}
+  constructor(
+    private readonly table: TableReader,
+    private readonly itemNamed: (name: string) => Item,
+  ) {}
 
   look(purchase: Purchase, row: Row): void {
     const { item, quantity, amount } = purchase;
@@ -34,12 +37,20 @@ export class PricesUnlike {
       const sorted = [...lines].sort((a, b) => a.price.comparedTo(b.price));
       const middle = sorted[Math.ceil(sorted.length / 2) - 1]!;
       const shown = priceWords(this.itemNamed(item));
-      for (const { purchase: { source }, row, price } of lines) {
+      for (const {
+        purchase: { source },
+        row,
+        price,
+      } of lines) {
         const isUnlike = !price.eq(middle.price) && (price.gte(middle.price.times(two)) || price.times(two).lte(middle.price));
         if (!isUnlike || row.of(note) !== null) continue;
         this.table.problems.push({
-          code: "price-unlike", at: { ...source, column: (row.text(unitPrice) === null ? amountColumn : unitPrice).heading },
-          other: middle.purchase.source, found: shown(price), like: shown(middle.price), touches: [{ of: "item", name: item }],
+          code: "price-unlike",
+          at: { ...source, column: (row.text(unitPrice) === null ? amountColumn : unitPrice).heading },
+          other: middle.purchase.source,
+          found: shown(price),
+          like: shown(middle.price),
+          touches: [{ of: "item", name: item }],
         });
       }
     }
@@ -47,4 +58,7 @@ export class PricesUnlike {
 }
 
 /** A price of the base unit, in words for one pack. */
-const priceWords = ({ packName, packSize }: Item) => (price: Decimal): string => `${price.times(packSize).toSignificantDigits(6).toFixed()} per ${packName}`;
+const priceWords =
+  ({ packName, packSize }: Item) =>
+  (price: Decimal): string =>
+    `${price.times(packSize).toSignificantDigits(6).toFixed()} per ${packName}`;

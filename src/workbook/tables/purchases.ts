@@ -17,7 +17,11 @@ import { PricesUnlike } from "./pricesUnlike";
 const { columns: bill } = purchaseColumns;
 
 /** What a row of Purchases is: a purchase of an item, or a bill charged directly. */
-export type ReadPurchases = { readonly purchases: readonly Purchase[]; readonly bills: readonly Bill[]; /** Rows of bills that a Note settles. */ readonly noted: ReadonlySet<number> };
+export type ReadPurchases = {
+  readonly purchases: readonly Purchase[];
+  readonly bills: readonly Bill[];
+  /** Rows of bills that a Note settles. */ readonly noted: ReadonlySet<number>;
+};
 
 export function readPurchases(table: TableReader, reading: BillReading, converter: ItemConverter): ReadPurchases {
   const { items, units, places } = reading;
@@ -27,33 +31,44 @@ export function readPurchases(table: TableReader, reading: BillReading, converte
   const noted = new Set<number>();
   const alike = new LinesAlike(table);
   const unlike = new PricesUnlike(table, (name) => units.get(name)!.item);
-  const purchases = table.rows((row): Purchase | null => {
-    if (isDirect(row, reading)) {
-      const direct = billOf(row, reading, billedAmount(row));
-      if (direct === null || row.lost) return null;
-      bills.push(direct);
-      if (row.of(bill.note) !== null) noted.add(direct.source.row);
-      alike.look({ ...direct, item: direct.name, date: row.of(bill.date)!, quantity: `${direct.kind} ${row.text(bill.quantity) ?? ""}` }, row);
-      return null;
-    }
-    if (isDirectToo && lacksLandAlone(row)) {
-      row.need(bill.over);
-      return null;
-    }
-    const purchase = purchaseOf(row, items, units, converter);
-    if (purchase === null) return null;
-    kindAlone(row, units.get(purchase.item)!.item);
-    alike.look({ ...purchase, quantity: purchase.quantity.toFixed() }, row);
-    unlike.look(purchase, row);
-    return purchase;
-  }, (row) => (row.text(bill.over) !== null ? [...namedSubjects(row, bill.over, places), ...itemSubjects(row, items).filter(({ of }) => of === "item")] : itemSubjects(row, items)));
+  const purchases = table.rows(
+    (row): Purchase | null => {
+      if (isDirect(row, reading)) {
+        const direct = billOf(row, reading, billedAmount(row));
+        if (direct === null || row.lost) return null;
+        bills.push(direct);
+        if (row.of(bill.note) !== null) noted.add(direct.source.row);
+        alike.look(
+          { ...direct, item: direct.name, date: row.of(bill.date)!, quantity: `${direct.kind} ${row.text(bill.quantity) ?? ""}` },
+          row,
+        );
+        return null;
+      }
+      if (isDirectToo && lacksLandAlone(row)) {
+        row.need(bill.over);
+        return null;
+      }
+      const purchase = purchaseOf(row, items, units, converter);
+      if (purchase === null) return null;
+      kindAlone(row, units.get(purchase.item)!.item);
+      alike.look({ ...purchase, quantity: purchase.quantity.toFixed() }, row);
+      unlike.look(purchase, row);
+      return purchase;
+    },
+    (row) =>
+      row.text(bill.over) !== null
+        ? [...namedSubjects(row, bill.over, places), ...itemSubjects(row, items).filter(({ of }) => of === "item")]
+        : itemSubjects(row, items),
+  );
   unlike.tell();
   return { purchases, bills, noted };
 }
 
 /** Whether a line of a register of payments says its kind and no item: the land that it is for is all that it lacks. */
 const lacksLandAlone = (row: Row): boolean =>
-  row.text(bill.kind) !== null && row.text(bill.over) === null && [bill.item, bill.quantity, bill.unit].every((column) => row.text(column) === null);
+  row.text(bill.kind) !== null &&
+  row.text(bill.over) === null &&
+  [bill.item, bill.quantity, bill.unit].every((column) => row.text(column) === null);
 
 /** A purchase of an item that is known, in its own unit. */
 function purchaseOf(row: Row, items: Names, units: Units, converter: ItemConverter): Purchase | null {
@@ -67,12 +82,26 @@ function purchaseOf(row: Row, items: Names, units: Units, converter: ItemConvert
   if (quantity?.isZero() === true) moneyOfNothing(row, amount);
   const paidOn = row.of(bill.paidOn) ?? date;
   if (item === null || quantity === null || date === null || paidOn === null || perUnit === null || amount === null) return null;
-  return { item, date, quantity: itemQuantity(perUnit === one ? quantity : quantity.times(perUnit)), amount, freight: money(freight), rebate: money(rebate), paidOn, source: row.source };
+  return {
+    item,
+    date,
+    quantity: itemQuantity(perUnit === one ? quantity : quantity.times(perUnit)),
+    amount,
+    freight: money(freight),
+    rebate: money(rebate),
+    paidOn,
+    source: row.source,
+  };
 }
 
 /** What a line that is charged directly comes to before freight and rebate: its quantity and unit need not be known where its amount is. */
 function billedAmount(row: Row): Money | null {
-  const quantity = row.text(bill.unit) === null ? row.of(bill.quantity) : row.text(bill.quantity) === null ? null : row.measured(bill.quantity, bill.unit).value;
+  const quantity =
+    row.text(bill.unit) === null
+      ? row.of(bill.quantity)
+      : row.text(bill.quantity) === null
+        ? null
+        : row.measured(bill.quantity, bill.unit).value;
   if (quantity !== null) return amountOf(row, quantity);
   const amount = row.of(bill.amount);
   if (amount !== null) return money(amount);
@@ -85,7 +114,8 @@ function billedAmount(row: Row): Money | null {
  */
 function moneyOfNothing(row: Row, amount: Money | null): void {
   const price = row.of(bill.unitPrice);
-  if (price !== null && !price.isZero() && row.text(bill.amount) === null) row.fault("quantity-zero", bill.quantity, { like: price.toFixed() });
+  if (price !== null && !price.isZero() && row.text(bill.amount) === null)
+    row.fault("quantity-zero", bill.quantity, { like: price.toFixed() });
   else if (amount?.isZero() === false && row.of(bill.note) === null) row.fault("money-alone", bill.quantity);
 }
 
@@ -99,6 +129,7 @@ function amountOf(row: Row, quantity: Decimal | null): Money | null {
   const signed = typed !== null && quantity.isNegative() && typed.gt("0") ? typed.neg() : typed;
   const worked = price === null ? null : quantity.times(price);
   if (signed === null) return worked === null ? null : money(worked);
-  if (worked !== null && !shownMoney(worked).eq(shownMoney(signed))) row.fault("amount-disagrees", bill.amount, { like: shownMoney(worked).toFixed(2) });
+  if (worked !== null && !shownMoney(worked).eq(shownMoney(signed)))
+    row.fault("amount-disagrees", bill.amount, { like: shownMoney(worked).toFixed(2) });
   return money(signed);
 }

@@ -17,17 +17,32 @@ type SettingName = (typeof settingNames)[number];
 type Entered = ReadonlyMap<SettingName, Row>;
 
 export const defaultSettings: Settings = {
-  seasonYear: null, currency: "USD", areaUnit: "ac", operatingInterest: null, repaymentDate: null, labourPerHour: null, fuelPerGallon: null, dryingChargePerPoint: null, dryingCountedOn: "wet", landlordsInputs: "repaid", standResponse: null,
+  seasonYear: null,
+  currency: "USD",
+  areaUnit: "ac",
+  operatingInterest: null,
+  repaymentDate: null,
+  labourPerHour: null,
+  fuelPerGallon: null,
+  dryingChargePerPoint: null,
+  dryingCountedOn: "wet",
+  landlordsInputs: "repaid",
+  standResponse: null,
 };
 
-/** How the workbook is typed: read before anything else, because it decides how cells are read. What is at fault is told when the settings are read. */
+/**
+ * How the workbook is typed: read before anything else, because it decides how cells are read. What is at fault is told when the
+ * settings are read.
+ */
 export function typingStyle(raw: RawTable | null): Pick<Style, "decimalComma" | "seasonYear" | "areaUnit"> {
   if (raw === null) return { decimalComma: false };
   const table = new TableReader("Season", raw, { decimalComma: false, dateSystem: "1900", dayFirst: false });
   const [name, value] = [table.indexOf(settingColumn.heading), table.indexOf(valueColumn.heading)];
-  const typed = (setting: string) => String(raw.rows.find((row) => plain(String(row[name] ?? "")) === plain(setting))?.[value] ?? "").trim();
+  const typed = (setting: string) =>
+    String(raw.rows.find((row) => plain(String(row[name] ?? "")) === plain(setting))?.[value] ?? "").trim();
   return {
-    decimalComma: /^(yes|y|true|1|comma|,)$/i.test(typed("Decimal comma")), seasonYear: yearIn(typed("Season year")),
+    decimalComma: /^(yes|y|true|1|comma|,)$/i.test(typed("Decimal comma")),
+    seasonYear: yearIn(typed("Season year")),
     areaUnit: /^(ha|hectares?)$/i.test(typed("Area unit")) ? "ha" : "ac",
   };
 }
@@ -41,59 +56,92 @@ export function readSettings(raw: RawTable | null, style: Style): { readonly set
   if (!table.hasNeeded(seasonColumns)) return { settings: defaultSettings, problems: table.problems };
   const entered = new Map<SettingName, Row>();
   let settings = defaultSettings;
-  const rows = table.rows((row) => {
-    const typed = row.needText(settingColumn);
-    if (typed === null) return null;
-    const name = settingNames.find((each) => plainWord(each) === plainWord(typed));
-    if (name === undefined) {
-      const like = nearest(typed, settingNames);
-      return row.lose("setting-unknown", settingColumn, { choices: settingNames, ...(like === null ? {} : { like }) });
-    }
-    if (entered.has(name)) return row.lose("duplicate-name", settingColumn);
-    entered.set(name, row);
-    return read(name, row);
-  }, () => [{ of: "farm" }]);
+  const rows = table.rows(
+    (row) => {
+      const typed = row.needText(settingColumn);
+      if (typed === null) return null;
+      const name = settingNames.find((each) => plainWord(each) === plainWord(typed));
+      if (name === undefined) {
+        const like = nearest(typed, settingNames);
+        return row.lose("setting-unknown", settingColumn, { choices: settingNames, ...(like === null ? {} : { like }) });
+      }
+      if (entered.has(name)) return row.lose("duplicate-name", settingColumn);
+      entered.set(name, row);
+      return read(name, row);
+    },
+    () => [{ of: "farm" }],
+  );
   for (const { interest: _interest, ...part } of rows) settings = { ...settings, ...part };
   const interest = interestOf(rows, entered);
   return { settings: { ...settings, operatingInterest: interest.value }, problems: [...table.problems, ...interest.problems] };
 }
 
-type Part = Partial<Settings> & { readonly interest?: { rate?: Decimal | null; method?: "by date" | "months" | null; months?: Decimal | null; repaymentDate?: string | null } };
+type Part = Partial<Settings> & {
+  readonly interest?: {
+    rate?: Decimal | null;
+    method?: "by date" | "months" | null;
+    months?: Decimal | null;
+    repaymentDate?: string | null;
+  };
+};
 
 function read(name: SettingName, row: Row): Part {
   const amount = () => row.number(valueColumn);
   switch (name) {
-    case "Farm": return { farm: row.text(valueColumn) };
-    case "Season year": return { seasonYear: yearOf(row) };
-    case "Currency": return { currency: row.text(valueColumn) ?? defaultSettings.currency };
-    case "Area unit": return { areaUnit: areaUnitOf(row) };
-    case "Decimal comma": row.choice(valueColumn, ["yes", "no"]); return {};
-    case "Operating interest rate": return { interest: { rate: row.interestRate(valueColumn) } };
-    case "Interest method": return { interest: { method: row.choice(valueColumn, ["by date", "months"]) } };
-    case "Interest months": return { interest: { months: row.number(valueColumn) } };
+    case "Farm":
+      return { farm: row.text(valueColumn) };
+    case "Season year":
+      return { seasonYear: yearOf(row) };
+    case "Currency":
+      return { currency: row.text(valueColumn) ?? defaultSettings.currency };
+    case "Area unit":
+      return { areaUnit: areaUnitOf(row) };
+    case "Decimal comma":
+      row.choice(valueColumn, ["yes", "no"]);
+      return {};
+    case "Operating interest rate":
+      return { interest: { rate: row.interestRate(valueColumn) } };
+    case "Interest method":
+      return { interest: { method: row.choice(valueColumn, ["by date", "months"]) } };
+    case "Interest months":
+      return { interest: { months: row.number(valueColumn) } };
     case "Repayment date": {
       const repaymentDate = row.date(valueColumn);
       return { repaymentDate, interest: { repaymentDate } };
     }
-    case "Labour per hour": return withMoney("labourPerHour", amount());
-    case "Fuel per gallon": return withMoney("fuelPerGallon", amount());
-    case "Drying charge per point": { const value = amount(); return { dryingChargePerPoint: value === null ? null : moneyPerUnit(value) }; }
-    case "Drying counted on": return { dryingCountedOn: row.choice(valueColumn, wetnesses) ?? defaultSettings.dryingCountedOn };
-    case "Landlord's inputs": return { landlordsInputs: row.choice(valueColumn, landlordsInputs) ?? defaultSettings.landlordsInputs };
-    case "Test weight dock": return { testWeightDock: row.text(valueColumn) };
-    case "Temperature unit": return { temperatureUnit: row.choice(valueColumn, ["F", "C"]) };
-    case "Heat units": return { heatUnits: row.choice(valueColumn, heatUnitWays) };
-    case "First killing frost": return { firstFrosts: row.dates(valueColumn) };
-    case "Stand response": return { standResponse: row.text(valueColumn) };
+    case "Labour per hour":
+      return withMoney("labourPerHour", amount());
+    case "Fuel per gallon":
+      return withMoney("fuelPerGallon", amount());
+    case "Drying charge per point": {
+      const value = amount();
+      return { dryingChargePerPoint: value === null ? null : moneyPerUnit(value) };
+    }
+    case "Drying counted on":
+      return { dryingCountedOn: row.choice(valueColumn, wetnesses) ?? defaultSettings.dryingCountedOn };
+    case "Landlord's inputs":
+      return { landlordsInputs: row.choice(valueColumn, landlordsInputs) ?? defaultSettings.landlordsInputs };
+    case "Test weight dock":
+      return { testWeightDock: row.text(valueColumn) };
+    case "Temperature unit":
+      return { temperatureUnit: row.choice(valueColumn, ["F", "C"]) };
+    case "Heat units":
+      return { heatUnits: row.choice(valueColumn, heatUnitWays) };
+    case "First killing frost":
+      return { firstFrosts: row.dates(valueColumn) };
+    case "Stand response":
+      return { standResponse: row.text(valueColumn) };
   }
 }
 
-const withMoney = (name: "labourPerHour" | "fuelPerGallon", value: Decimal | null): Part => ({ [name]: value === null ? null : money(value) });
+const withMoney = (name: "labourPerHour" | "fuelPerGallon", value: Decimal | null): Part => ({
+  [name]: value === null ? null : money(value),
+});
 
 /** The year as typed, or of a date that Excel made of it. Five figures are no year of four with one to spare. */
 function yearOf(row: Row): string | null {
   const typed = row.text(valueColumn);
-  return typed === null ? null : yearIn(typed) ?? row.date(valueColumn)?.slice(0, 4) ?? null;
+  return typed === null ? null : (yearIn(typed) ?? row.date(valueColumn)?.slice(0, 4) ?? null);
 }
 
 /** Four figures that stand alone. */
@@ -117,5 +165,16 @@ function interestOf(rows: readonly Part[], entered: Entered): { value: Settings[
   if (method === "by date" && repaymentDate !== null) return { value: { method, rate, repaymentDate }, problems: [] };
   const missing: SettingName = method === "months" ? "Interest months" : "Repayment date";
   const row = (entered.get(missing) ?? entered.get("Operating interest rate"))!.source.row;
-  return { value: null, problems: [{ code: "interest-incomplete", at: { table: "Season", row, column: valueColumn.heading }, found: "", like: missing, touches: [{ of: "farm" }] }] };
+  return {
+    value: null,
+    problems: [
+      {
+        code: "interest-incomplete",
+        at: { table: "Season", row, column: valueColumn.heading },
+        found: "",
+        like: missing,
+        touches: [{ of: "farm" }],
+      },
+    ],
+  };
 }

@@ -16,9 +16,14 @@ export class Places {
   /** What each text was found to stand for: thousands of rows name a few fields. */
   private readonly found = new Map<string, Target | null>();
 
-  constructor(readonly fieldNames: Names, readonly cropNames: Names, fields: readonly Field[]) {
+  constructor(
+    readonly fieldNames: Names,
+    readonly cropNames: Names,
+    fields: readonly Field[],
+  ) {
     for (const field of fields) this.areas.set(`field ${field.name}`, field.area);
-    for (const crop of cropNames.all) this.areas.set(`crop ${crop}`, sum(fields.filter((field) => field.crop === crop).map((field) => field.area)));
+    for (const crop of cropNames.all)
+      this.areas.set(`crop ${crop}`, sum(fields.filter((field) => field.crop === crop).map((field) => field.area)));
   }
 
   areaOf(target: Target): Decimal | null {
@@ -90,7 +95,10 @@ function matched(row: Row, places: Places, { column, text }: Typed): Target | nu
 
 /** What a fault in the row touches; all, where its field and crop cannot be made out. */
 export function targetSubjects(row: Row, table: TableReader, places: Places): readonly Subject[] {
-  const typed = columns.filter((column) => table.has(column)).map((column) => String(row.cell(column))).find((text) => plain(text) !== "");
+  const typed = columns
+    .filter((column) => table.has(column))
+    .map((column) => String(row.cell(column)))
+    .find((text) => plain(text) !== "");
   const target = typed === undefined ? null : places.named(typed);
   if (target === null) return [{ of: "farm" }];
   return ["field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop }];

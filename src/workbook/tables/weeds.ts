@@ -11,18 +11,21 @@ const { weed: weedColumn, resistantTo: resistantColumn, seenOn, note } = weedCol
 export function readWeeds(table: TableReader, places: Places): readonly WeedEntry[] {
   if (!needsTarget(table) || !table.needs(weedColumn)) return [];
   const seen = new Map<string, Row>();
-  return table.rows((row): WeedEntry | null => {
-    const target = targetOf(row, table, places);
-    const weed = row.need(weedColumn);
-    const resistantTo = sitesOf(row, resistantColumn);
-    const [on, noted] = [row.of(seenOn), row.of(note)];
-    if (target === null || weed === null) return null;
-    const key = `${"field" in target ? `field ${target.field}` : `crop ${target.crop}`}\n${plainWeed(weed)}`;
-    const first = seen.get(key);
-    if (first === undefined) seen.set(key, row);
-    else row.fault("weed-twice", weedColumn, { other: first.source });
-    return { target, weed, resistantTo, seenOn: on, note: noted, source: row.source };
-  }, () => [{ of: "weeds" }]);
+  return table.rows(
+    (row): WeedEntry | null => {
+      const target = targetOf(row, table, places);
+      const weed = row.need(weedColumn);
+      const resistantTo = sitesOf(row, resistantColumn);
+      const [on, noted] = [row.of(seenOn), row.of(note)];
+      if (target === null || weed === null) return null;
+      const key = `${"field" in target ? `field ${target.field}` : `crop ${target.crop}`}\n${plainWeed(weed)}`;
+      const first = seen.get(key);
+      if (first === undefined) seen.set(key, row);
+      else row.fault("weed-twice", weedColumn, { other: first.source });
+      return { target, weed, resistantTo, seenOn: on, note: noted, source: row.source };
+    },
+    () => [{ of: "weeds" }],
+  );
 }
 
 /** Words between numbers that mean nothing by themselves. */

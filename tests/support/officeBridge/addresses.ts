@@ -22,7 +22,8 @@ export function blockAt(sheet: SheetModel, address: string): Block {
   const column = left === "" ? 0 : columnNumber(left);
   const lastRow = bottom === "" ? allRows - 1 : Number(bottom) - 1;
   const lastColumn = right === "" ? allColumns - 1 : columnNumber(right);
-  if (row < 0 || lastRow >= allRows || lastColumn >= allColumns) throw new HostRefusal("InvalidArgument", `${address} is outside the sheet`);
+  if (row < 0 || lastRow >= allRows || lastColumn >= allColumns)
+    throw new HostRefusal("InvalidArgument", `${address} is outside the sheet`);
   return { sheet, row, column, rows: lastRow - row + 1, columns: lastColumn - column + 1 };
 }
 

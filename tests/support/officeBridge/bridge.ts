@@ -12,7 +12,14 @@ import { WorkbookObject } from "./workbookObjects";
 type Message = { readonly id: number; readonly flags: number; readonly message: { readonly body: Batch } };
 
 /** One batch as it went by. */
-export type Trip = { readonly members: readonly string[]; readonly flags: number; readonly actions: number; readonly requestBytes: number; readonly answerBytes: number; readonly milliseconds: number };
+export type Trip = {
+  readonly members: readonly string[];
+  readonly flags: number;
+  readonly actions: number;
+  readonly requestBytes: number;
+  readonly answerBytes: number;
+  readonly milliseconds: number;
+};
 
 /** Set in the flags of a batch that may wait until the user has left the cell being edited. */
 export const waitsForCell = 64;
@@ -21,7 +28,9 @@ export const writes = 1;
 
 export class Bridge {
   /** The library puts its receiver here. */
-  onMessageFromHost: (message: string) => void = () => { throw new Error("The library has not been loaded"); };
+  onMessageFromHost: (message: string) => void = () => {
+    throw new Error("The library has not been loaded");
+  };
   /** The round trips since they were last emptied. */
   readonly trips: Trip[] = [];
   /** Version of ExcelApi that this Excel says it has. */
@@ -56,7 +65,17 @@ export class Bridge {
     workbook.changes.length = 0;
     this.trips.length = 0;
     this.waiting = [];
-    Object.assign(this, { excelApi: "1.17", answerLimit: Infinity, editing: false, silent: false, silentWhenWriting: false, refusesNext: null, faultOf: () => null, requests: 0, canUndo: true });
+    Object.assign(this, {
+      excelApi: "1.17",
+      answerLimit: Infinity,
+      editing: false,
+      silent: false,
+      silentWhenWriting: false,
+      refusesNext: null,
+      faultOf: () => null,
+      requests: 0,
+      canUndo: true,
+    });
   }
 
   sendMessageToHost = (text: string): void => {
@@ -77,7 +96,14 @@ export class Bridge {
   private answer({ id, flags, message }: Message, fault: Fault | null): void {
     const began = performance.now();
     const { members, text } = this.carried(message.body, fault);
-    this.trips.push({ members, flags, actions: message.body.Actions.length, requestBytes: JSON.stringify(message.body).length, answerBytes: text.length, milliseconds: performance.now() - began });
+    this.trips.push({
+      members,
+      flags,
+      actions: message.body.Actions.length,
+      requestBytes: JSON.stringify(message.body).length,
+      answerBytes: text.length,
+      milliseconds: performance.now() - began,
+    });
     const [statusCode, body] = brokenAnswers[fault?.how ?? "refused"] ?? [200, text];
     const answer = JSON.stringify({ id, type: 2, message: { statusCode, headers: {}, body } });
     if (fault?.how !== "lost answer") this.onMessageFromHost(answer);
@@ -91,17 +117,30 @@ export class Bridge {
     const refused = this.editing ? new HostRefusal("InvalidOperationInCellEditMode", "Excel is in cell-editing mode.") : asked;
     this.refusesNext = null;
     if (refused) return { members: [], text: refusal(refused) };
-    const cut = fault?.how === "cut" ? { after: fault.after, refusal: new HostRefusal(fault.code ?? "GeneralException", "There was an internal error.") } : null;
+    const cut =
+      fault?.how === "cut"
+        ? { after: fault.after, refusal: new HostRefusal(fault.code ?? "GeneralException", "There was an internal error.") }
+        : null;
     const { answer, members } = carryOut(body, this.object, cut);
     const text = JSON.stringify(answer);
     if (text.length <= this.answerLimit) return { members, text };
-    return { members, text: refusal(new HostRefusal("ResponsePayloadSizeLimitExceeded", "The response payload size has exceeded the limit.")) };
+    return {
+      members,
+      text: refusal(new HostRefusal("ResponsePayloadSizeLimitExceeded", "The response payload size has exceeded the limit.")),
+    };
   }
 
   /** Sends the events of what has changed since. */
   tellChanges(triggerSource: string): void {
     for (const { sheet, table } of this.workbook?.changes.splice(0) ?? []) {
-      const event = { changeType: "RangeEdited", source: "Local", worksheetId: sheet.id, address: "A1", shiftDirection: "None", triggerSource };
+      const event = {
+        changeType: "RangeEdited",
+        source: "Local",
+        worksheetId: sheet.id,
+        address: "A1",
+        shiftDirection: "None",
+        triggerSource,
+      };
       const inTable = table ?? this.workbook?.tables.find((each) => each.sheet === sheet);
       if (this.watched.has(sheetChanged)) this.tell(sheetChanged, event);
       if (inTable && this.watched.has(tableChanged)) this.tell(tableChanged, { ...event, tableId: inTable.id });

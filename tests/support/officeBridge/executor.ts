@@ -5,7 +5,14 @@ import type { WorkbookObject } from "./workbookObjects";
 
 type Path = { Id: number; ObjectPathType: number; Name: string; ParentObjectPathId?: number; ArgumentInfo?: Arguments };
 type Arguments = { Arguments?: unknown[]; ReferencedObjectPathIds?: unknown[] };
-type Action = { Id: number; ActionType: number; Name: string; ObjectPathId: number; ArgumentInfo?: Arguments; QueryInfo?: { Select?: string[] } };
+type Action = {
+  Id: number;
+  ActionType: number;
+  Name: string;
+  ObjectPathId: number;
+  ArgumentInfo?: Arguments;
+  QueryInfo?: { Select?: string[] };
+};
 export type Batch = { Actions: Action[]; ObjectPaths: Record<string, Path> };
 export type Answer = { Results: { ActionId: number; Value: unknown }[]; Error?: Record<string, unknown> };
 
@@ -37,18 +44,26 @@ class Objects {
   readonly members: string[] = [];
   /** The path of a method is followed once in a batch. */
   private readonly followed = new Map<number, object | null>();
-  constructor(private readonly paths: Record<string, Path>, private readonly workbook: WorkbookObject) {}
+  constructor(
+    private readonly paths: Record<string, Path>,
+    private readonly workbook: WorkbookObject,
+  ) {}
 
   act({ ActionType, Name, ObjectPathId, ArgumentInfo, QueryInfo }: Action): unknown {
     if (ActionType === 5) return null; // a marker of the library's own
     const object = this.follow(ObjectPathId);
     if (object === null) return null;
     switch (ActionType) {
-      case 1: return identity(object);
-      case 2: return this.query(object, QueryInfo?.Select);
-      case 3: return this.call(object, Name, ArgumentInfo);
-      case 4: return this.set(object, Name, this.given(ArgumentInfo)[0]);
-      default: throw new HostRefusal("NotImplemented", `Action ${ActionType} is not known here`);
+      case 1:
+        return identity(object);
+      case 2:
+        return this.query(object, QueryInfo?.Select);
+      case 3:
+        return this.call(object, Name, ArgumentInfo);
+      case 4:
+        return this.set(object, Name, this.given(ArgumentInfo)[0]);
+      default:
+        throw new HostRefusal("NotImplemented", `Action ${ActionType} is not known here`);
     }
   }
 
@@ -63,10 +78,14 @@ class Objects {
     const parent = this.follow(ParentObjectPathId as number);
     if (parent === null) return null;
     switch (ObjectPathType) {
-      case 3: return this.call(parent, Name, ArgumentInfo) as object | null;
-      case 4: return this.get(parent, Name) as object;
-      case 5: return this.call(parent, "indexer", ArgumentInfo) as object;
-      default: throw new HostRefusal("NotImplemented", `Path ${ObjectPathType} is not known here`);
+      case 3:
+        return this.call(parent, Name, ArgumentInfo) as object | null;
+      case 4:
+        return this.get(parent, Name) as object;
+      case 5:
+        return this.call(parent, "indexer", ArgumentInfo) as object;
+      default:
+        throw new HostRefusal("NotImplemented", `Path ${ObjectPathType} is not known here`);
     }
   }
 
@@ -120,7 +139,11 @@ class Objects {
 /** What the library must know of an object to find it again in a later batch. */
 function identity(object: object): Record<string, unknown> {
   const { Id, _ReferenceId, _EventTargetId } = object as Record<string, unknown>;
-  return { ...(Id !== undefined && { Id }), ...(_ReferenceId !== undefined && { _ReferenceId }), ...(_EventTargetId !== undefined && { _EventTargetId }) };
+  return {
+    ...(Id !== undefined && { Id }),
+    ...(_ReferenceId !== undefined && { _ReferenceId }),
+    ...(_EventTargetId !== undefined && { _EventTargetId }),
+  };
 }
 
 const unknownMember = (object: object, name: string) =>

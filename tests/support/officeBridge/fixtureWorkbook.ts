@@ -11,13 +11,29 @@ export function workbookFrom({ dateSystem, sheets }: Fixture): WorkbookModel {
   return workbook;
 }
 
-function fillSheet(workbook: WorkbookModel, sheet: SheetModel, { cells, formulas = {}, tables = [], ours, hidden, locked, unlocked = [] }: FixtureSheet): void {
-  cells.forEach((row, down) => row.forEach((value, across) => {
-    if (value !== "") workbook.put({ sheet }, down, across, value, formulas[letters(across) + String(down + 1)]);
-  }));
+function fillSheet(
+  workbook: WorkbookModel,
+  sheet: SheetModel,
+  { cells, formulas = {}, tables = [], ours, hidden, locked, unlocked = [] }: FixtureSheet,
+): void {
+  cells.forEach((row, down) =>
+    row.forEach((value, across) => {
+      if (value !== "") workbook.put({ sheet }, down, across, value, formulas[letters(across) + String(down + 1)]);
+    }),
+  );
   for (const { name, range, totalsRow = false } of tables) {
     const { row, column, rows, columns } = blockAt(sheet, range);
-    workbook.tables.push({ id: workbook.id("table"), name, sheet, row, column, bodyRows: rows - 1 - Number(totalsRow), columns, totals: totalsRow, showHeaders: true });
+    workbook.tables.push({
+      id: workbook.id("table"),
+      name,
+      sheet,
+      row,
+      column,
+      bodyRows: rows - 1 - Number(totalsRow),
+      columns,
+      totals: totalsRow,
+      showHeaders: true,
+    });
   }
   if (ours) sheet.names.push({ name: resultSheetMark, formula: "=TRUE", visible: false });
   if (hidden) sheet.visibility = "Hidden";
@@ -38,19 +54,24 @@ export function snapshotOf(workbook: WorkbookModel): Snapshot {
 
 function sheetSnapshot(workbook: WorkbookModel, sheet: SheetModel): SheetSnapshot {
   const cells: Record<string, SheetSnapshot["cells"][string]> = {};
-  sheet.cells.forEach((row, down) => row.forEach(({ value, formula, looks }, across) => {
-    if (value === "" && formula === undefined) return;
-    const { numberFormat, bold } = looks;
-    cells[letters(across) + String(down + 1)] = { value, ...(formula !== undefined && { formula }), numberFormat, bold };
-  }));
+  sheet.cells.forEach((row, down) =>
+    row.forEach(({ value, formula, looks }, across) => {
+      if (value === "" && formula === undefined) return;
+      const { numberFormat, bold } = looks;
+      cells[letters(across) + String(down + 1)] = { value, ...(formula !== undefined && { formula }), numberFormat, bold };
+    }),
+  );
   return {
     name: sheet.name,
     cells,
-    tables: workbook.tables.filter((table) => table.sheet === sheet)
+    tables: workbook.tables
+      .filter((table) => table.sheet === sheet)
       .map(({ name, totals, bodyRows, ...at }) => ({ name, range: rangeAddress({ ...at, rows: 1 + bodyRows + Number(totals) }) })),
     merges: sheet.merges,
-    columnWidths: Array.from({ length: Math.max(0, ...[...sheet.widths.keys()].map((column) => column + 1)) },
-      (_, column) => ((sheet.widths.get(column) ?? 48) / 0.75 - 5) / 7),
+    columnWidths: Array.from(
+      { length: Math.max(0, ...[...sheet.widths.keys()].map((column) => column + 1)) },
+      (_, column) => ((sheet.widths.get(column) ?? 48) / 0.75 - 5) / 7,
+    ),
     frozenRows: sheet.frozenRows,
     titleRows: (sheet.page["titleRows"] as string | undefined) ?? null,
     orientation: sheet.page["orientation"] === "Landscape" ? "landscape" : "portrait",

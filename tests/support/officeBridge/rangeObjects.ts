@@ -10,32 +10,61 @@ import type { Block, Looks, SheetModel, WorkbookModel } from "./workbookModel";
 
 export class RangeObject {
   private reference?: string;
-  constructor(readonly workbook: WorkbookModel, readonly block: Block, readonly references: Map<string, RangeObject>) {}
+  constructor(
+    readonly workbook: WorkbookModel,
+    readonly block: Block,
+    readonly references: Map<string, RangeObject>,
+  ) {}
 
-  get _ReferenceId(): string | undefined { return this.reference; }
+  get _ReferenceId(): string | undefined {
+    return this.reference;
+  }
   _KeepReference(): void {
     if (this.reference !== undefined) return;
     this.reference = this.workbook.id("range"); // never the one of a range that was given back
     this.references.set(this.reference, this);
   }
 
-  get Address(): string { return fullAddress(this.block); }
-  get RowIndex(): number { return this.block.row; }
-  get ColumnIndex(): number { return this.block.column; }
-  get RowCount(): number { return this.block.rows; }
-  get ColumnCount(): number { return this.block.columns; }
-  get Format(): RangeFormat { return new RangeFormat(this); }
-  get DataValidation(): DataValidation { return new DataValidation(this); }
+  get Address(): string {
+    return fullAddress(this.block);
+  }
+  get RowIndex(): number {
+    return this.block.row;
+  }
+  get ColumnIndex(): number {
+    return this.block.column;
+  }
+  get RowCount(): number {
+    return this.block.rows;
+  }
+  get ColumnCount(): number {
+    return this.block.columns;
+  }
+  get Format(): RangeFormat {
+    return new RangeFormat(this);
+  }
+  get DataValidation(): DataValidation {
+    return new DataValidation(this);
+  }
 
   get Values(): Cell[][] {
     return this.matrix((row, column) => this.block.sheet.cell(row, column)?.value ?? "");
   }
-  set Values(given: Cell[][]) { this.putAll(given); }
-  get Formulas(): Cell[][] {
-    return this.matrix((row, column) => { const cell = this.block.sheet.cell(row, column); return cell?.formula ?? cell?.value ?? ""; });
+  set Values(given: Cell[][]) {
+    this.putAll(given);
   }
-  set Formulas(given: Cell[][]) { this.putAll(given); }
-  get NumberFormat(): string[][] { return this.matrix((row, column) => this.block.sheet.cell(row, column)?.looks.numberFormat ?? "General"); }
+  get Formulas(): Cell[][] {
+    return this.matrix((row, column) => {
+      const cell = this.block.sheet.cell(row, column);
+      return cell?.formula ?? cell?.value ?? "";
+    });
+  }
+  set Formulas(given: Cell[][]) {
+    this.putAll(given);
+  }
+  get NumberFormat(): string[][] {
+    return this.matrix((row, column) => this.block.sheet.cell(row, column)?.looks.numberFormat ?? "General");
+  }
   set NumberFormat(given: string[][]) {
     this.each(given, (row, column, format) => {
       this.workbook.touch(this.block.sheet);
@@ -43,8 +72,12 @@ export class RangeObject {
     });
   }
 
-  GetCell(row: number, column: number): RangeObject { return this.at({ row: this.block.row + row, column: this.block.column + column, rows: 1, columns: 1 }); }
-  GetRow(row: number): RangeObject { return this.at({ row: this.block.row + row, rows: 1 }); }
+  GetCell(row: number, column: number): RangeObject {
+    return this.at({ row: this.block.row + row, column: this.block.column + column, rows: 1, columns: 1 });
+  }
+  GetRow(row: number): RangeObject {
+    return this.at({ row: this.block.row + row, rows: 1 });
+  }
   GetResizedRange(rows: number, columns: number): RangeObject {
     return this.at({ rows: this.block.rows + rows, columns: this.block.columns + columns });
   }
@@ -53,13 +86,18 @@ export class RangeObject {
     const [one, two] = [this.block, other.block];
     const [row, column] = [Math.min(one.row, two.row), Math.min(one.column, two.column)];
     return this.at({
-      row, column, rows: Math.max(one.row + one.rows, two.row + two.rows) - row, columns: Math.max(one.column + one.columns, two.column + two.columns) - column,
+      row,
+      column,
+      rows: Math.max(one.row + one.rows, two.row + two.rows) - row,
+      columns: Math.max(one.column + one.columns, two.column + two.columns) - column,
     });
   }
   _ValidateArraySize(rows: number, columns: number): void {
     if (rows !== this.block.rows || columns !== this.block.columns) throw wrongSize();
   }
-  GetEntireColumn(): RangeObject { return this.at({ row: 0, rows: 1_048_576 }); }
+  GetEntireColumn(): RangeObject {
+    return this.at({ row: 0, rows: 1_048_576 });
+  }
   GetUsedRangeOrNullObject(_valuesOnly: boolean): RangeObject | null {
     const used = usedPart(this.block);
     return used && this.at(used);
@@ -71,25 +109,43 @@ export class RangeObject {
     const isFilled = (row: number, column: number): boolean => row >= 0 && column >= 0 && (sheet.cell(row, column)?.value ?? "") !== "";
     let { row: top, column: left } = this.block;
     let [bottom, right] = [top + this.block.rows - 1, left + this.block.columns - 1];
-    const inRow = (row: number) => Array.from({ length: right - left + 3 }, (_, index) => left - 1 + index).some((column) => isFilled(row, column));
-    const inColumn = (column: number) => Array.from({ length: bottom - top + 3 }, (_, index) => top - 1 + index).some((row) => isFilled(row, column));
+    const inRow = (row: number) =>
+      Array.from({ length: right - left + 3 }, (_, index) => left - 1 + index).some((column) => isFilled(row, column));
+    const inColumn = (column: number) =>
+      Array.from({ length: bottom - top + 3 }, (_, index) => top - 1 + index).some((row) => isFilled(row, column));
     for (let grew = true; grew;) {
       grew = false;
-      if (inRow(top - 1)) { top -= 1; grew = true; }
-      if (inRow(bottom + 1)) { bottom += 1; grew = true; }
-      if (inColumn(left - 1)) { left -= 1; grew = true; }
-      if (inColumn(right + 1)) { right += 1; grew = true; }
+      if (inRow(top - 1)) {
+        top -= 1;
+        grew = true;
+      }
+      if (inRow(bottom + 1)) {
+        bottom += 1;
+        grew = true;
+      }
+      if (inColumn(left - 1)) {
+        left -= 1;
+        grew = true;
+      }
+      if (inColumn(right + 1)) {
+        right += 1;
+        grew = true;
+      }
     }
     return this.at({ row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 });
   }
 
-  Select(): void { this.workbook.selected = this.block; }
+  Select(): void {
+    this.workbook.selected = this.block;
+  }
   Merge(): void {
     this.workbook.touch(this.block.sheet);
     this.block.sheet.merges.push(rangeAddress(this.block));
   }
   /** The two below are only ever asked for whole sheets. */
-  Unmerge(): void { this.wholeSheet().merges = []; }
+  Unmerge(): void {
+    this.wholeSheet().merges = [];
+  }
   Clear(): void {
     const sheet = this.wholeSheet();
     sheet.cells.length = 0;
@@ -101,7 +157,9 @@ export class RangeObject {
     this.workbook.touch(this.block.sheet);
     return this.block.sheet;
   }
-  private at(other: Partial<Block>): RangeObject { return new RangeObject(this.workbook, { ...this.block, ...other }, this.references); }
+  private at(other: Partial<Block>): RangeObject {
+    return new RangeObject(this.workbook, { ...this.block, ...other }, this.references);
+  }
 
   private matrix<Value>(of: (row: number, column: number) => Value): Value[][] {
     const { row, column, rows, columns } = this.block;
@@ -125,62 +183,96 @@ export class RangeObject {
   /** Sets one thing of the looks of every cell. */
   look(name: keyof Looks & string, value: unknown): void {
     this.workbook.touch(this.block.sheet);
-    this.matrix((row, column) => { this.block.sheet.cellToChange(row, column).looks[name] = value; });
+    this.matrix((row, column) => {
+      this.block.sheet.cellToChange(row, column).looks[name] = value;
+    });
   }
 }
 
-const wrongSize = () => new HostRefusal("InvalidArgument", "The number of rows or columns in the input array doesn't match the size or dimensions of the range.");
+const wrongSize = () =>
+  new HostRefusal("InvalidArgument", "The number of rows or columns in the input array doesn't match the size or dimensions of the range.");
 
 /** The smallest block with all values of a block; null if it has none. */
 export function usedPart(block: Block): Omit<Block, "sheet"> | null {
   let [top, left, bottom, right] = [Infinity, Infinity, -1, -1];
-  block.sheet.cells.forEach((cells, row) => cells.forEach((cell, column) => {
-    const inside = row >= block.row && row < block.row + block.rows && column >= block.column && column < block.column + block.columns;
-    if (!inside || (cell.value === "" && cell.formula === undefined)) return;
-    [top, left, bottom, right] = [Math.min(top, row), Math.min(left, column), Math.max(bottom, row), Math.max(right, column)];
-  }));
+  block.sheet.cells.forEach((cells, row) =>
+    cells.forEach((cell, column) => {
+      const inside = row >= block.row && row < block.row + block.rows && column >= block.column && column < block.column + block.columns;
+      if (!inside || (cell.value === "" && cell.formula === undefined)) return;
+      [top, left, bottom, right] = [Math.min(top, row), Math.min(left, column), Math.max(bottom, row), Math.max(right, column)];
+    }),
+  );
   return bottom < 0 ? null : { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
 }
 
 class RangeFormat {
   constructor(readonly range: RangeObject) {}
-  get Font(): RangeFont { return new RangeFont(this.range); }
-  get Fill(): RangeFill { return new RangeFill(this.range); }
-  get Borders(): RangeBorders { return new RangeBorders(this.range); }
-  get Protection(): RangeProtection { return new RangeProtection(this.range); }
+  get Font(): RangeFont {
+    return new RangeFont(this.range);
+  }
+  get Fill(): RangeFill {
+    return new RangeFill(this.range);
+  }
+  get Borders(): RangeBorders {
+    return new RangeBorders(this.range);
+  }
+  get Protection(): RangeProtection {
+    return new RangeProtection(this.range);
+  }
   set ColumnWidth(points: number) {
     const { sheet, column, columns } = this.range.block;
     for (let each = column; each < column + columns; each += 1) sheet.widths.set(each, points);
   }
-  set HorizontalAlignment(value: string) { this.range.look("align", value); }
-  set WrapText(value: boolean) { this.range.look("wrap", value); }
+  set HorizontalAlignment(value: string) {
+    this.range.look("align", value);
+  }
+  set WrapText(value: boolean) {
+    this.range.look("wrap", value);
+  }
 }
 class RangeFont {
   constructor(readonly range: RangeObject) {}
-  set Bold(value: boolean) { this.range.look("bold", value); }
-  set Italic(value: boolean) { this.range.look("italic", value); }
-  set Size(value: number) { this.range.look("size", value); }
+  set Bold(value: boolean) {
+    this.range.look("bold", value);
+  }
+  set Italic(value: boolean) {
+    this.range.look("italic", value);
+  }
+  set Size(value: number) {
+    this.range.look("size", value);
+  }
 }
 class RangeFill {
   constructor(readonly range: RangeObject) {}
-  set Color(value: string) { this.range.look("fill", value); }
+  set Color(value: string) {
+    this.range.look("fill", value);
+  }
 }
 class RangeProtection {
   constructor(readonly range: RangeObject) {}
   /** `null` where some of the cells are locked and others are not. */
   get Locked(): boolean | null {
     const { sheet, row, column, rows, columns } = this.range.block;
-    const locks = new Set(Array.from({ length: rows * columns }, (_, at) => !sheet.isUnlocked(row + Math.floor(at / columns), column + (at % columns))));
+    const locks = new Set(
+      Array.from({ length: rows * columns }, (_, at) => !sheet.isUnlocked(row + Math.floor(at / columns), column + (at % columns))),
+    );
     return locks.size === 1 ? [...locks][0]! : null;
   }
 }
 class RangeBorders {
   constructor(readonly range: RangeObject) {}
-  indexer(edge: string): RangeBorder { return new RangeBorder(this.range, edge); }
+  indexer(edge: string): RangeBorder {
+    return new RangeBorder(this.range, edge);
+  }
 }
 class RangeBorder {
-  constructor(readonly range: RangeObject, readonly edge: string) {}
-  set Style(value: string) { this.range.look(this.edge, value); }
+  constructor(
+    readonly range: RangeObject,
+    readonly edge: string,
+  ) {}
+  set Style(value: string) {
+    this.range.look(this.edge, value);
+  }
 }
 class DataValidation {
   constructor(readonly range: RangeObject) {}
@@ -192,7 +284,9 @@ class DataValidation {
     if (value.title.length > 32 || value.message.length > 255) throw new HostRefusal("InvalidArgument", "The prompt is too long.");
     this.change({ prompt: value });
   }
-  set ErrorAlert(value: unknown) { this.change({ errorAlert: value }); }
+  set ErrorAlert(value: unknown) {
+    this.change({ errorAlert: value });
+  }
   private change(part: object): void {
     const { sheet } = this.range.block;
     this.range.workbook.touch(sheet);

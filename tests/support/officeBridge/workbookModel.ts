@@ -11,7 +11,17 @@ export type ValidationModel = { rule?: unknown; prompt?: unknown; errorAlert?: u
 /** A block of a sheet; `rows` and `columns` are counts, everything counts from 0. */
 export type Block = { sheet: SheetModel; row: number; column: number; rows: number; columns: number };
 /** `row` is that of the headings, also where they are switched off. */
-export type TableModel = { id: string; name: string; sheet: SheetModel; row: number; column: number; bodyRows: number; columns: number; totals: boolean; showHeaders: boolean };
+export type TableModel = {
+  id: string;
+  name: string;
+  sheet: SheetModel;
+  row: number;
+  column: number;
+  bodyRows: number;
+  columns: number;
+  totals: boolean;
+  showHeaders: boolean;
+};
 export type Change = { readonly sheet: SheetModel; readonly table?: TableModel };
 
 export class SheetModel {
@@ -27,7 +37,10 @@ export class SheetModel {
   /** Cells that may be changed on a locked sheet, as `row,column`. */
   readonly unlocked = new Set<string>();
   visibility = "Visible";
-  constructor(readonly id: string, readonly name: string) {}
+  constructor(
+    readonly id: string,
+    readonly name: string,
+  ) {}
 
   isUnlocked = (row: number, column: number): boolean => this.unlocked.has(`${row},${column}`);
 
@@ -61,7 +74,8 @@ export class WorkbookModel {
 
   addSheet(name: string): SheetModel {
     if (this.structureLocked) throw new HostRefusal("AccessDenied", "You cannot perform the requested operation.");
-    if (name.length > 31 || /[:\\/?*[\]]/.test(name) || /^'|'$/.test(name)) throw new HostRefusal("InvalidArgument", `The name ${name} is not allowed`);
+    if (name.length > 31 || /[:\\/?*[\]]/.test(name) || /^'|'$/.test(name))
+      throw new HostRefusal("InvalidArgument", `The name ${name} is not allowed`);
     if (this.sheet(name)) throw new HostRefusal("ItemAlreadyExists", "A resource with the same name or identifier already exists.");
     const sheet = new SheetModel(this.id("sheet"), name);
     this.sheets.push(sheet);
@@ -70,7 +84,8 @@ export class WorkbookModel {
 
   removeSheet(sheet: SheetModel): void {
     if (this.structureLocked) throw new HostRefusal("AccessDenied", "You cannot perform the requested operation.");
-    if (this.sheets.filter(({ visibility }) => visibility === "Visible").length < 2) throw new HostRefusal("GeneralException", "A workbook must contain at least one visible worksheet.");
+    if (this.sheets.filter(({ visibility }) => visibility === "Visible").length < 2)
+      throw new HostRefusal("GeneralException", "A workbook must contain at least one visible worksheet.");
     this.sheets.splice(this.sheets.indexOf(sheet), 1);
     for (const table of this.tables.filter((each) => each.sheet === sheet)) this.tables.splice(this.tables.indexOf(table), 1);
   }

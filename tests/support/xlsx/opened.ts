@@ -19,8 +19,10 @@ export const place = (cell: string) => {
 };
 
 /** What is typed into cells of a sheet: a value, or a formula with its `=`. */
-export const entries = (cells: Readonly<Record<string, Cell>>) => Object.entries(cells).map(([cell, value]) =>
-  (typeof value === "string" && value.startsWith("=") ? { ...place(cell), formula: value.slice(1) } : { ...place(cell), value }));
+export const entries = (cells: Readonly<Record<string, Cell>>) =>
+  Object.entries(cells).map(([cell, value]) =>
+    typeof value === "string" && value.startsWith("=") ? { ...place(cell), formula: value.slice(1) } : { ...place(cell), value },
+  );
 
 /** The parts of a file as text. */
 export const partsOf = (bytes: Uint8Array): Readonly<Record<string, string>> =>

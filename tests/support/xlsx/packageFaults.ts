@@ -22,11 +22,19 @@ export function packageFaults(bytes: Uint8Array): string[] {
       faults.push(`${name} is not well-formed: ${String(error)}`);
     }
   }
-  return [...faults, ...typeFaults(parts, documents), ...relationshipFaults(parts, documents), ...bookFaults(documents), ...sheetFaults(documents)];
+  return [
+    ...faults,
+    ...typeFaults(parts, documents),
+    ...relationshipFaults(parts, documents),
+    ...bookFaults(documents),
+    ...sheetFaults(documents),
+  ];
 }
 
 function parsed(text: string): Element {
-  const onError = (level: string, message: string) => { if (level !== "warning") throw new Error(message); };
+  const onError = (level: string, message: string) => {
+    if (level !== "warning") throw new Error(message);
+  };
   return new DOMParser({ onError }).parseFromString(text, "text/xml").documentElement!;
 }
 
@@ -38,10 +46,14 @@ function typeFaults(parts: Package, documents: ReadonlyMap<string, Element>): st
   return [
     ...overrides.filter((name, index) => overrides.indexOf(name) !== index).map((name) => `${name} has two content types`),
     ...overrides.filter((name) => !parts.has(name.slice(1))).map((name) => `a content type is given for ${name}, which is not there`),
-    ...[...parts.keys()].filter((name) => name !== "[Content_Types].xml" && !overrides.includes(`/${name}`) && !defaults.has(name.split(".").at(-1)!.toLowerCase()))
+    ...[...parts.keys()]
+      .filter(
+        (name) => name !== "[Content_Types].xml" && !overrides.includes(`/${name}`) && !defaults.has(name.split(".").at(-1)!.toLowerCase()),
+      )
       .map((name) => `${name} has no content type`),
     // "xml" is a default too, so a sheet without an override of its own would pass the line above.
-    ...[...parts.keys()].filter((name) => /^xl\/.*\/?(sheet|table|chart|drawing|styles|workbook)\d*\.xml$/.test(name) && !overrides.includes(`/${name}`))
+    ...[...parts.keys()]
+      .filter((name) => /^xl\/.*\/?(sheet|table|chart|drawing|styles|workbook)\d*\.xml$/.test(name) && !overrides.includes(`/${name}`))
       .map((name) => `${name} has only the content type of any XML`),
   ];
 }
@@ -71,13 +83,18 @@ function relationshipFaults(parts: Package, documents: ReadonlyMap<string, Eleme
   }
   for (const [name, document] of documents) {
     const relationships = name.replace(/([^/]*)$/, "_rels/$1.rels");
-    if (!name.endsWith(".rels") && usedIds(document).length > 0 && !parts.has(relationships)) faults.push(`${name} uses relationships and has none`);
+    if (!name.endsWith(".rels") && usedIds(document).length > 0 && !parts.has(relationships))
+      faults.push(`${name} uses relationships and has none`);
   }
   return [...faults, ...[...parts.keys()].filter((name) => !pointedAt.has(name)).map((name) => `nothing points at ${name}`)];
 }
 
-const usedIds = (root: Element): string[] => [root, ...all(root, "*")].flatMap((element) =>
-  [...element.attributes].filter(({ namespaceURI }) => namespaceURI?.endsWith("/officeDocument/2006/relationships") ?? false).map((each) => each.value));
+const usedIds = (root: Element): string[] =>
+  [root, ...all(root, "*")].flatMap((element) =>
+    [...element.attributes]
+      .filter(({ namespaceURI }) => namespaceURI?.endsWith("/officeDocument/2006/relationships") ?? false)
+      .map((each) => each.value),
+  );
 
 function bookFaults(documents: ReadonlyMap<string, Element>): string[] {
   const book = documents.get("xl/workbook.xml");
@@ -86,20 +103,46 @@ function bookFaults(documents: ReadonlyMap<string, Element>): string[] {
   const names = sheets.map((each) => value(each, "name"));
   const lower = names.map((name) => name.toLowerCase());
   const numbers = sheets.map((each) => value(each, "sheetId"));
-  const defined = all(book, "definedName").map((each) => ({ key: `${value(each, "name").toLowerCase()}@${value(each, "localSheetId")}`, local: value(each, "localSheetId") }));
+  const defined = all(book, "definedName").map((each) => ({
+    key: `${value(each, "name").toLowerCase()}@${value(each, "localSheetId")}`,
+    local: value(each, "localSheetId"),
+  }));
   const order = [...book.childNodes].filter((node) => node.nodeType === 1).map((node) => (node as Element).localName!);
   return [
     ...names.filter((name, index) => lower.indexOf(name.toLowerCase()) !== index).map((name) => `two sheets are named ${name}`),
     ...names.filter((name) => name.length > 31 || name === "" || /[:\\/?*[\]]/.test(name)).map((name) => `${name} is no name for a sheet`),
     ...numbers.filter((id, index) => numbers.indexOf(id) !== index).map((id) => `two sheets have the number ${id}`),
-    ...defined.filter(({ key }, index) => defined.findIndex((each) => each.key === key) !== index).map(({ key }) => `the name ${key} is there twice`),
-    ...defined.filter(({ local }) => local !== "" && Number(local) >= sheets.length).map(({ key }) => `the name ${key} belongs to no sheet`),
+    ...defined
+      .filter(({ key }, index) => defined.findIndex((each) => each.key === key) !== index)
+      .map(({ key }) => `the name ${key} is there twice`),
+    ...defined
+      .filter(({ local }) => local !== "" && Number(local) >= sheets.length)
+      .map(({ key }) => `the name ${key} belongs to no sheet`),
     ...orderFaults("xl/workbook.xml", order, bookOrder),
   ];
 }
 
 const bookOrder = [
-  "fileVersion", "fileSharing", "workbookPr", "AlternateContent", "revisionPtr", "absPath", "workbookProtection", "bookViews", "sheets", "functionGroups",
-  "externalReferences", "definedNames", "calcPr", "oleSize", "customWorkbookViews", "pivotCaches", "smartTagPr", "smartTagTypes", "webPublishing",
-  "fileRecoveryPr", "webPublishObjects", "extLst",
+  "fileVersion",
+  "fileSharing",
+  "workbookPr",
+  "AlternateContent",
+  "revisionPtr",
+  "absPath",
+  "workbookProtection",
+  "bookViews",
+  "sheets",
+  "functionGroups",
+  "externalReferences",
+  "definedNames",
+  "calcPr",
+  "oleSize",
+  "customWorkbookViews",
+  "pivotCaches",
+  "smartTagPr",
+  "smartTagTypes",
+  "webPublishing",
+  "fileRecoveryPr",
+  "webPublishObjects",
+  "extLst",
 ];

@@ -21,10 +21,22 @@ export type ClosingWheels = Circumstances & {
 /** Other closing wheels: what the set costs a year against a yield gain that must be shown, not assumed. */
 export function closingWheels(of: ClosingWheels): Layout {
   const gain = yieldGain(of, of.yieldGain);
-  return layout("Other closing wheels", of, lines(
-    gain,
-    outlay("added costs", { item: "Closing wheels", unit: "rows", quantity: of.rows, price: of.pricePerRow }, of.yearsKept, of.salvage ?? money("0")),
-    given(of.fittingHours, (hours) => outlay("added costs", { item: "Fitting", unit: "h", quantity: hours, price: money(of.wage) }, of.yearsKept)),
-    given(of.upkeep, (upkeep) => amountPerAcre("added costs", "Upkeep", upkeep, of.areaUnit)),
-  ), { lead: { of: "quantity", line: gain }, findings: findingsOn("closing wheels"), cautions: [blankGainCaution] });
+  return layout(
+    "Other closing wheels",
+    of,
+    lines(
+      gain,
+      outlay(
+        "added costs",
+        { item: "Closing wheels", unit: "rows", quantity: of.rows, price: of.pricePerRow },
+        of.yearsKept,
+        of.salvage ?? money("0"),
+      ),
+      given(of.fittingHours, (hours) =>
+        outlay("added costs", { item: "Fitting", unit: "h", quantity: hours, price: money(of.wage) }, of.yearsKept),
+      ),
+      given(of.upkeep, (upkeep) => amountPerAcre("added costs", "Upkeep", upkeep, of.areaUnit)),
+    ),
+    { lead: { of: "quantity", line: gain }, findings: findingsOn("closing wheels"), cautions: [blankGainCaution] },
+  );
 }

@@ -35,25 +35,48 @@ export type AnotherHybrid = Circumstances & {
  */
 export function anotherHybrid(of: AnotherHybrid): Layout {
   const { now, other, yieldNow, grain, dryingPerPoint } = of;
-  const perUnit = (hybrid: HybridFacts) => ({ drying: hybrid.wetPoints.times(dryingPerPoint), discount: hybrid.discount ?? moneyPerUnit("0") });
+  const perUnit = (hybrid: HybridFacts) => ({
+    drying: hybrid.wetPoints.times(dryingPerPoint),
+    discount: hybrid.discount ?? moneyPerUnit("0"),
+  });
   const ofOther = perUnit(other);
   const gainGrain: Grain = { ...grain, moving: moneyPerUnit(grain.moving.plus(ofOther.drying).plus(ofOther.discount)) };
   const gain = yieldGain({ ...of, grain: gainGrain }, of.yieldGain);
   const onPresentYield = (item: string, more: Quadrant, less: Quadrant, difference: Decimal): ChangeLine | null =>
-    given(difference.times(yieldNow).times(grain.share), (perArea) => amountPerAcre(perArea.gt("0") ? more : less, item, perArea.abs(), of.areaUnit));
-  const seed = (quadrant: Quadrant, item: string, hybrid: HybridFacts): ChangeLine => perAcre(quadrant, {
-    item, unit: `units/${of.areaUnit}`, quantity: hybrid.seedsPerArea.div(hybrid.seedsPerUnit), price: hybrid.pricePerUnit,
-  });
-  return layout("Another hybrid", of, lines(
-    gain,
-    seed("reduced costs", "Seed of the present hybrid", now),
-    given(now.traitFee, (fee) => amountPerAcre("reduced costs", "Trait fee of the present hybrid", fee, of.areaUnit)),
-    seed("added costs", "Seed of the other hybrid", other),
-    given(other.traitFee, (fee) => amountPerAcre("added costs", "Trait fee of the other hybrid", fee, of.areaUnit)),
-    onPresentYield("Drying of the present yield", "added costs", "reduced costs", ofOther.drying.minus(perUnit(now).drying)),
-    onPresentYield("Test-weight discount on the present yield", "reduced returns", "added returns", ofOther.discount.minus(perUnit(now).discount)),
-  ), {
-    lead: { of: "quantity", line: gain }, findings: findingsOn("hybrid"),
-    cautions: [blankGainCaution, "Compare over several places and years, and look at the error of the trial before a difference of a few bushels."],
-  });
+    given(difference.times(yieldNow).times(grain.share), (perArea) =>
+      amountPerAcre(perArea.gt("0") ? more : less, item, perArea.abs(), of.areaUnit),
+    );
+  const seed = (quadrant: Quadrant, item: string, hybrid: HybridFacts): ChangeLine =>
+    perAcre(quadrant, {
+      item,
+      unit: `units/${of.areaUnit}`,
+      quantity: hybrid.seedsPerArea.div(hybrid.seedsPerUnit),
+      price: hybrid.pricePerUnit,
+    });
+  return layout(
+    "Another hybrid",
+    of,
+    lines(
+      gain,
+      seed("reduced costs", "Seed of the present hybrid", now),
+      given(now.traitFee, (fee) => amountPerAcre("reduced costs", "Trait fee of the present hybrid", fee, of.areaUnit)),
+      seed("added costs", "Seed of the other hybrid", other),
+      given(other.traitFee, (fee) => amountPerAcre("added costs", "Trait fee of the other hybrid", fee, of.areaUnit)),
+      onPresentYield("Drying of the present yield", "added costs", "reduced costs", ofOther.drying.minus(perUnit(now).drying)),
+      onPresentYield(
+        "Test-weight discount on the present yield",
+        "reduced returns",
+        "added returns",
+        ofOther.discount.minus(perUnit(now).discount),
+      ),
+    ),
+    {
+      lead: { of: "quantity", line: gain },
+      findings: findingsOn("hybrid"),
+      cautions: [
+        blankGainCaution,
+        "Compare over several places and years, and look at the error of the trial before a difference of a few bushels.",
+      ],
+    },
+  );
 }

@@ -17,15 +17,31 @@ export type Circumstances = {
 };
 
 export const layoutNames = [
-  "Other closing wheels", "Reseed", "Rebuild worn row units", "Another hybrid", "Another seeding rate",
-  "A second site of action in the tank", "An extra pass", "An earlier weed pass", "Own or hire", "A higher rent",
+  "Other closing wheels",
+  "Reseed",
+  "Rebuild worn row units",
+  "Another hybrid",
+  "Another seeding rate",
+  "A second site of action in the tank",
+  "An extra pass",
+  "An earlier weed pass",
+  "Own or hire",
+  "A higher rent",
 ] as const;
 export type LayoutName = (typeof layoutNames)[number];
 
 /** The work at which somebody can be hurt or lose a right, known by the layout alone: a change keeps it under any name. */
 export const worksOfLayout: Readonly<Record<LayoutName, readonly Work[]>> = {
-  "Other closing wheels": ["planter"], Reseed: ["replant"], "Rebuild worn row units": ["planter"], "Another hybrid": [], "Another seeding rate": [],
-  "A second site of action in the tank": ["tank"], "An extra pass": ["tank"], "An earlier weed pass": ["tank"], "Own or hire": ["long hours"], "A higher rent": [],
+  "Other closing wheels": ["planter"],
+  Reseed: ["replant"],
+  "Rebuild worn row units": ["planter"],
+  "Another hybrid": [],
+  "Another seeding rate": [],
+  "A second site of action in the tank": ["tank"],
+  "An extra pass": ["tank"],
+  "An earlier weed pass": ["tank"],
+  "Own or hire": ["long hours"],
+  "A higher rent": [],
 };
 /** What must be read before the work is even weighed. */
 export const workCautions = (name: LayoutName): readonly string[] => worksOfLayout[name].flatMap((work) => cautionsOf[work]);
@@ -49,7 +65,12 @@ export const lines = (...all: readonly (ChangeLine | null | readonly ChangeLine[
   all.flatMap((each) => (each === null ? [] : "quadrant" in each ? [each] : each));
 
 /** A layout with its change made up of the lines. */
-export function layout(name: LayoutName, { area, rate }: Circumstances, all: readonly ChangeLine[], about: Omit<Layout, "name" | "change">): Layout {
+export function layout(
+  name: LayoutName,
+  { area, rate }: Circumstances,
+  all: readonly ChangeLine[],
+  about: Omit<Layout, "name" | "change">,
+): Layout {
   return { name, change: { name, area, rate, lines: all }, ...about };
 }
 

@@ -1,7 +1,22 @@
 import { describe, expect, it } from "vitest";
 import { centralCornBelt } from "../../../../tests/support/publishedStandTables";
 import { Decimal } from "../../decimal";
-import { area, hours, money, moneyPerArea, moneyPerHour, moneyPerUnit, moneyPerYear, plantsPerArea, points, seedsPerArea, share, yearlyRate, yieldPerArea, years } from "../../units";
+import {
+  area,
+  hours,
+  money,
+  moneyPerArea,
+  moneyPerHour,
+  moneyPerUnit,
+  moneyPerYear,
+  plantsPerArea,
+  points,
+  seedsPerArea,
+  share,
+  yearlyRate,
+  yieldPerArea,
+  years,
+} from "../../units";
 import { trialFindings } from "../../tables/trialFindings";
 import { reseed, type ReseedQuestion } from "../../reseed";
 import { breakEven } from "../breakEven";
@@ -17,29 +32,87 @@ import { anotherSeedingRate } from "./seedingRate";
 import { extraPass, secondSite } from "./spraying";
 
 const here: Circumstances = {
-  area: area("500"), areaUnit: "ac", yieldUnit: "bu", rate: yearlyRate("0.06"),
+  area: area("500"),
+  areaUnit: "ac",
+  yieldUnit: "bu",
+  rate: yearlyRate("0.06"),
   grain: { price: moneyPerUnit("4.20"), moving: moneyPerUnit("0.20"), share: share("1") },
 };
 const needed = ({ change, lead }: Layout) => {
   const result = breakEven(change, lead);
   return result.found ? result.value.toFixed(4) : result.why;
 };
-const wheels = { ...here, rows: new Decimal("12"), pricePerRow: money("300"), yearsKept: years("5"), salvage: null, fittingHours: hours("6"), wage: moneyPerHour("25"), upkeep: moneyPerArea("0.10"), yieldGain: null };
-const rebuild = { ...here, rows: new Decimal("12"), rowsRebuilt: new Decimal("12"), partsPerRow: money("250"), shopHoursPerRow: hours("1.5"), wage: moneyPerHour("25"), yearsKept: years("4"), repairsSpared: null, wear: null, badRows: null };
-const hybrid: AnotherHybrid = {
-  ...here, yieldNow: yieldPerArea("190"), yieldGain: null, dryingPerPoint: moneyPerUnit("0.05"),
-  now: { seedsPerArea: seedsPerArea("34000"), pricePerUnit: money("250"), seedsPerUnit: new Decimal("80000"), traitFee: null, wetPoints: points("4"), discount: null },
-  other: { seedsPerArea: seedsPerArea("34000"), pricePerUnit: money("290"), seedsPerUnit: new Decimal("80000"), traitFee: moneyPerArea("3"), wetPoints: points("5"), discount: moneyPerUnit("0.02") },
+const wheels = {
+  ...here,
+  rows: new Decimal("12"),
+  pricePerRow: money("300"),
+  yearsKept: years("5"),
+  salvage: null,
+  fittingHours: hours("6"),
+  wage: moneyPerHour("25"),
+  upkeep: moneyPerArea("0.10"),
+  yieldGain: null,
 };
-const seeding = { ...here, from: seedsPerArea("32000"), to: seedsPerArea("34000"), pricePerUnit: money("275"), seedsPerUnit: new Decimal("80000"), yieldDifference: null };
+const rebuild = {
+  ...here,
+  rows: new Decimal("12"),
+  rowsRebuilt: new Decimal("12"),
+  partsPerRow: money("250"),
+  shopHoursPerRow: hours("1.5"),
+  wage: moneyPerHour("25"),
+  yearsKept: years("4"),
+  repairsSpared: null,
+  wear: null,
+  badRows: null,
+};
+const hybrid: AnotherHybrid = {
+  ...here,
+  yieldNow: yieldPerArea("190"),
+  yieldGain: null,
+  dryingPerPoint: moneyPerUnit("0.05"),
+  now: {
+    seedsPerArea: seedsPerArea("34000"),
+    pricePerUnit: money("250"),
+    seedsPerUnit: new Decimal("80000"),
+    traitFee: null,
+    wetPoints: points("4"),
+    discount: null,
+  },
+  other: {
+    seedsPerArea: seedsPerArea("34000"),
+    pricePerUnit: money("290"),
+    seedsPerUnit: new Decimal("80000"),
+    traitFee: moneyPerArea("3"),
+    wetPoints: points("5"),
+    discount: moneyPerUnit("0.02"),
+  },
+};
+const seeding = {
+  ...here,
+  from: seedsPerArea("32000"),
+  to: seedsPerArea("34000"),
+  pricePerUnit: money("275"),
+  seedsPerUnit: new Decimal("80000"),
+  yieldDifference: null,
+};
 const product = { item: "Second partner", perArea: new Decimal("3"), unit: "fl oz", price: money("2.50") };
 const rent = { ...here, from: moneyPerArea("240"), to: moneyPerArea("260"), marginKept: null, yieldGain: null };
 
 describe("every layout that claims a yield", () => {
   const blank = [
-    closingWheels(wheels), rebuildRowUnits(rebuild), anotherHybrid(hybrid), anotherSeedingRate(seeding),
+    closingWheels(wheels),
+    rebuildRowUnits(rebuild),
+    anotherHybrid(hybrid),
+    anotherSeedingRate(seeding),
     secondSite({ ...here, items: [product], extraPass: null, passSpared: null, laterCostSpared: null, yieldKept: null }),
-    extraPass({ ...here, items: [product], pass: moneyPerArea("9"), trampled: share("0.01"), yieldNow: yieldPerArea("190"), yieldGain: null }),
+    extraPass({
+      ...here,
+      items: [product],
+      pass: moneyPerArea("9"),
+      trampled: share("0.01"),
+      yieldNow: yieldPerArea("190"),
+      yieldGain: null,
+    }),
     higherRent(rent),
   ];
   it.each(blank.map((each) => [each.name, each] as const))("starts blank and knows the gain needed: %s", (_, { change, lead }) => {
@@ -51,19 +124,42 @@ describe("every layout that claims a yield", () => {
 });
 
 describe("a layout", () => {
-  const ownership = { ...here, customRate: moneyPerArea("25"), purchasePrice: money("9000"), salvage: money("0"), yearsKept: years("10"), taxesInsuranceHousing: moneyPerYear("100"), running: moneyPerArea("8"), timeliness: yieldPerArea("2") };
+  const ownership = {
+    ...here,
+    customRate: moneyPerArea("25"),
+    purchasePrice: money("9000"),
+    salvage: money("0"),
+    yearsKept: years("10"),
+    taxesInsuranceHousing: moneyPerYear("100"),
+    running: moneyPerArea("8"),
+    timeliness: yieldPerArea("2"),
+  };
   it("says what its figures cannot", () => {
     const gain = "The yield gain starts blank";
     const told = [
-      [closingWheels(wheels), gain], [rebuildRowUnits(rebuild), gain], [anotherHybrid(hybrid), gain, "several places and years"], [anotherSeedingRate(seeding), gain],
-      [secondSite({ ...here, items: [product], extraPass: null, passSpared: null, laterCostSpared: null, yieldKept: null }), gain, "both work on the weeds"],
-      [extraPass({ ...here, items: [product], pass: moneyPerArea("9"), trampled: null, yieldNow: yieldPerArea("190"), yieldGain: null }), gain],
-      [ownOrHireChange(ownership), "ask whether it will still be offered"], [higherRent(rent), "whatever the yield"],
+      [closingWheels(wheels), gain],
+      [rebuildRowUnits(rebuild), gain],
+      [anotherHybrid(hybrid), gain, "several places and years"],
+      [anotherSeedingRate(seeding), gain],
+      [
+        secondSite({ ...here, items: [product], extraPass: null, passSpared: null, laterCostSpared: null, yieldKept: null }),
+        gain,
+        "both work on the weeds",
+      ],
+      [
+        extraPass({ ...here, items: [product], pass: moneyPerArea("9"), trampled: null, yieldNow: yieldPerArea("190"), yieldGain: null }),
+        gain,
+      ],
+      [ownOrHireChange(ownership), "ask whether it will still be offered"],
+      [higherRent(rent), "whatever the yield"],
     ] as const;
-    for (const [{ cautions }, ...words] of told) expect(words.filter((each) => !cautions.some((caution) => caution.includes(each)))).toEqual([]);
+    for (const [{ cautions }, ...words] of told)
+      expect(words.filter((each) => !cautions.some((caution) => caution.includes(each)))).toEqual([]);
   });
   it("has no line for what is nothing", () => {
-    expect(rebuildRowUnits({ ...rebuild, shopHoursPerRow: hours("0"), repairsSpared: moneyPerYear("0") }).change.lines.map(({ item }) => item)).toEqual(["Yield kept", "Parts"]);
+    expect(
+      rebuildRowUnits({ ...rebuild, shopHoursPerRow: hours("0"), repairsSpared: moneyPerYear("0") }).change.lines.map(({ item }) => item),
+    ).toEqual(["Yield kept", "Parts"]);
   });
   it("counts the yield that doing it in time brings", () => {
     expect(netChange(ownOrHireChange(ownership).change).quadrants["added returns"].perArea!.toString()).toBe("8");
@@ -84,7 +180,11 @@ describe("worn row units", () => {
     expect(() => openerWear({ whenNew: new Decimal("14"), measured: new Decimal("14"), replaceAt: new Decimal("14") })).toThrow(RangeError);
   });
   it("bring what bad rows lose once those are told of", () => {
-    const told = rebuildRowUnits({ ...rebuild, badRows: { rows: new Decimal("2"), yield: yieldPerArea("200"), loss: share("0.06") }, repairsSpared: moneyPerYear("200") });
+    const told = rebuildRowUnits({
+      ...rebuild,
+      badRows: { rows: new Decimal("2"), yield: yieldPerArea("200"), loss: share("0.06") },
+      repairsSpared: moneyPerYear("200"),
+    });
     const result = netChange(told.change);
     expect(result.quadrants["added returns"].perArea!.toString()).toBe("8");
     expect(result.quadrants["reduced costs"].perYear!.toString()).toBe("200");
@@ -109,7 +209,13 @@ describe("another hybrid", () => {
     expect(result.net.perArea!.toFixed(10)).toBe("4.0000000000");
   });
   it("charges the operator's share of the crop's drying, to the cent, and spares the trait fee of the present one", () => {
-    const shared = { ...hybrid, grain: { ...here.grain, share: share("0.5") }, dryingPerPoint: moneyPerUnit("0.01"), now: { ...hybrid.now, traitFee: moneyPerArea("5") }, yieldGain: yieldPerArea("0") };
+    const shared = {
+      ...hybrid,
+      grain: { ...here.grain, share: share("0.5") },
+      dryingPerPoint: moneyPerUnit("0.01"),
+      now: { ...hybrid.now, traitFee: moneyPerArea("5") },
+      yieldGain: yieldPerArea("0"),
+    };
     const lines = netChange(anotherHybrid(shared).change).quadrants;
     // A point of a cent on 190 bushels, half of them: 0.95; discount 2 cents on as many.
     expect(lines["added costs"].lines.find(({ line }) => line.item.startsWith("Drying"))!.perArea!.toString()).toBe("0.95");
@@ -118,7 +224,9 @@ describe("another hybrid", () => {
   });
   it("turns a drier and heavier one to its credit", () => {
     const other = { ...hybrid.other, wetPoints: points("2"), discount: null, traitFee: null };
-    const result = netChange(anotherHybrid({ ...hybrid, now: { ...hybrid.now, discount: moneyPerUnit("0.01") }, other, yieldGain: yieldPerArea("0") }).change);
+    const result = netChange(
+      anotherHybrid({ ...hybrid, now: { ...hybrid.now, discount: moneyPerUnit("0.01") }, other, yieldGain: yieldPerArea("0") }).change,
+    );
     expect(result.quadrants["reduced costs"].lines.map(({ line }) => line.item)).toContain("Drying of the present yield");
     expect(result.quadrants["added returns"].perArea!.toString()).toBe("1.9");
   });
@@ -129,7 +237,10 @@ describe("another seeding rate", () => {
     // 2,000 × 275 ÷ 80,000 = 6.875, over 4.00
     expect(needed(anotherSeedingRate(seeding))).toBe("1.7188");
     expect(anotherSeedingRate(seeding).change.lines.map(({ item }) => item)).toEqual(["Yield gain", "More seed"]);
-    expect(anotherSeedingRate({ ...seeding, to: seeding.from }).change.lines.map(({ quadrant }) => quadrant)).toEqual(["added returns", "added costs"]);
+    expect(anotherSeedingRate({ ...seeding, to: seeding.from }).change.lines.map(({ quadrant }) => quadrant)).toEqual([
+      "added returns",
+      "added costs",
+    ]);
   });
   it("asks for a lower one how much yield may be given up", () => {
     const lower = anotherSeedingRate({ ...seeding, from: seedsPerArea("34000"), to: seedsPerArea("32000") });
@@ -141,12 +252,26 @@ describe("another seeding rate", () => {
 
 describe("spraying", () => {
   it("counts the second partner, its pass and what it spares", () => {
-    const second = secondSite({ ...here, items: [product], extraPass: moneyPerArea("8"), passSpared: moneyPerArea("4"), laterCostSpared: moneyPerArea("2"), yieldKept: yieldPerArea("0") });
+    const second = secondSite({
+      ...here,
+      items: [product],
+      extraPass: moneyPerArea("8"),
+      passSpared: moneyPerArea("4"),
+      laterCostSpared: moneyPerArea("2"),
+      yieldKept: yieldPerArea("0"),
+    });
     // 7.50 + 8 − 4 − 2
     expect(netChange(second.change).net.perArea!.toString()).toBe("-9.5");
   });
   it("counts the yield under the wheels", () => {
-    const pass = extraPass({ ...here, items: [product], pass: moneyPerArea("9"), trampled: share("0.01"), yieldNow: yieldPerArea("190"), yieldGain: yieldPerArea("0") });
+    const pass = extraPass({
+      ...here,
+      items: [product],
+      pass: moneyPerArea("9"),
+      trampled: share("0.01"),
+      yieldNow: yieldPerArea("190"),
+      yieldGain: yieldPerArea("0"),
+    });
     // 7.50 + 9 + 1.9 × 4.00
     expect(netChange(pass.change).net.perArea!.toString()).toBe("-24.1");
   });
@@ -154,7 +279,17 @@ describe("spraying", () => {
 
 describe("own or hire", () => {
   it("leads with the area above which owning is cheaper", () => {
-    const layout = ownOrHireChange({ ...here, customRate: moneyPerArea("25"), purchasePrice: money("9000"), salvage: money("0"), yearsKept: years("10"), taxesInsuranceHousing: moneyPerYear("100"), running: moneyPerArea("8"), timeliness: null, rate: yearlyRate("0") });
+    const layout = ownOrHireChange({
+      ...here,
+      customRate: moneyPerArea("25"),
+      purchasePrice: money("9000"),
+      salvage: money("0"),
+      yearsKept: years("10"),
+      taxesInsuranceHousing: moneyPerYear("100"),
+      running: moneyPerArea("8"),
+      timeliness: null,
+      rate: yearlyRate("0"),
+    });
     expect(layout.change.lines.filter(({ quadrant }) => quadrant === "added returns")).toEqual([]);
     expect(needed(layout)).toBe("58.8235");
   });
@@ -170,10 +305,30 @@ describe("a higher rent", () => {
 describe("reseeding as a change", () => {
   const at = (date: string, stand: string) => ({ date, stand: plantsPerArea(stand), rowWidth: null, areaUnit: "ac" as const });
   const question: ReseedQuestion = {
-    table: centralCornBelt, area: area("60"), goal: yieldPerArea("190"), planned: at("04-30", "32000"), kept: at("05-02", "17000"), reseeded: at("05-22", "31000"),
-    keptUniformityLoss: new Decimal("3"), reseedAllowance: new Decimal("5"), price: moneyPerUnit("4.10"), moving: moneyPerUnit("0.25"), share: share("0.6"), dryingPerPoint: moneyPerUnit("0.05"),
-    keptPoints: points("4"), reseededPoints: points("7"), insurance: moneyPerArea("20"),
-    costs: { endOldStand: moneyPerArea("12"), seed: moneyPerArea("100"), seedCredit: moneyPerArea("40"), pass: moneyPerArea("18"), treatment: moneyPerArea("5"), herbicide: moneyPerArea("9"), other: moneyPerArea("3") },
+    table: centralCornBelt,
+    area: area("60"),
+    goal: yieldPerArea("190"),
+    planned: at("04-30", "32000"),
+    kept: at("05-02", "17000"),
+    reseeded: at("05-22", "31000"),
+    keptUniformityLoss: new Decimal("3"),
+    reseedAllowance: new Decimal("5"),
+    price: moneyPerUnit("4.10"),
+    moving: moneyPerUnit("0.25"),
+    share: share("0.6"),
+    dryingPerPoint: moneyPerUnit("0.05"),
+    keptPoints: points("4"),
+    reseededPoints: points("7"),
+    insurance: moneyPerArea("20"),
+    costs: {
+      endOldStand: moneyPerArea("12"),
+      seed: moneyPerArea("100"),
+      seedCredit: moneyPerArea("40"),
+      pass: moneyPerArea("18"),
+      treatment: moneyPerArea("5"),
+      herbicide: moneyPerArea("9"),
+      other: moneyPerArea("3"),
+    },
   };
   it("comes to the same net change, quadrant by quadrant", () => {
     const answer = reseed(question);

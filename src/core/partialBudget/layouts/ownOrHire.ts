@@ -17,11 +17,22 @@ export type OwnOrHireChange = Circumstances & {
 
 /** Buy a machine in place of hiring the work; it leads with the area above which owning is cheaper. */
 export function ownOrHireChange(of: OwnOrHireChange): Layout {
-  return layout("Own or hire", of, lines(
-    given(of.timeliness, () => yieldGain(of, of.timeliness, "Yield from doing it in time")),
-    amountPerAcre("reduced costs", "Custom rate", of.customRate, of.areaUnit),
-    outlay("added costs", { item: "Machine", unit: "machine", quantity: one, price: of.purchasePrice }, of.yearsKept, of.salvage),
-    given(of.taxesInsuranceHousing, (amount) => perYear("added costs", { item: "Taxes, insurance, housing", unit: "year", quantity: one, price: money(amount) })),
-    amountPerAcre("added costs", "Fuel, labour, repairs", of.running, of.areaUnit),
-  ), { lead: { of: "area" }, findings: [], cautions: ["A custom rate may be less than what the work costs its owner; ask whether it will still be offered."] });
+  return layout(
+    "Own or hire",
+    of,
+    lines(
+      given(of.timeliness, () => yieldGain(of, of.timeliness, "Yield from doing it in time")),
+      amountPerAcre("reduced costs", "Custom rate", of.customRate, of.areaUnit),
+      outlay("added costs", { item: "Machine", unit: "machine", quantity: one, price: of.purchasePrice }, of.yearsKept, of.salvage),
+      given(of.taxesInsuranceHousing, (amount) =>
+        perYear("added costs", { item: "Taxes, insurance, housing", unit: "year", quantity: one, price: money(amount) }),
+      ),
+      amountPerAcre("added costs", "Fuel, labour, repairs", of.running, of.areaUnit),
+    ),
+    {
+      lead: { of: "area" },
+      findings: [],
+      cautions: ["A custom rate may be less than what the work costs its owner; ask whether it will still be offered."],
+    },
+  );
 }

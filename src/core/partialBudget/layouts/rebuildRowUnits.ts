@@ -2,7 +2,17 @@ import { blankGainCaution } from "../../cautions";
 import { Decimal, hundred } from "../../decimal";
 import { findingsOn } from "../../tables/trialFindings";
 import { wearUsed, type PartSizes } from "../../planter/wear";
-import { money, yieldPerArea, type Hours, type Money, type MoneyPerHour, type MoneyPerYear, type Share, type Years, type Yield } from "../../units";
+import {
+  money,
+  yieldPerArea,
+  type Hours,
+  type Money,
+  type MoneyPerHour,
+  type MoneyPerYear,
+  type Share,
+  type Years,
+  type Yield,
+} from "../../units";
 import { outlay, perYear } from "../change";
 import { layout, lines, given, yieldGain, type Layout, type Circumstances } from "./layout";
 
@@ -46,10 +56,28 @@ export type RebuildRowUnits = Circumstances & {
 export function rebuildRowUnits(of: RebuildRowUnits): Layout {
   const { badRows, wear } = of;
   const kept = yieldGain(of, badRows === null ? null : lossToBadRows(badRows.yield, badRows.rows, of.rows, badRows.loss), "Yield kept");
-  return layout("Rebuild worn row units", of, lines(
-    kept,
-    given(of.repairsSpared, (spared) => perYear("reduced costs", { item: "Repairs saved in season", unit: "year", quantity: new Decimal("1"), price: money(spared) })),
-    outlay("added costs", { item: wear === null ? "Parts" : `Parts (openers ${openerWear(wear).used.times(hundred).toDecimalPlaces(0).toFixed()}% worn)`, unit: "rows", quantity: of.rowsRebuilt, price: of.partsPerRow }, of.yearsKept),
-    given(of.rowsRebuilt.times(of.shopHoursPerRow), (hours) => outlay("added costs", { item: "Shop labour", unit: "h", quantity: hours, price: money(of.wage) }, of.yearsKept)),
-  ), { lead: { of: "quantity", line: kept }, findings: findingsOn("row unit wear"), cautions: [blankGainCaution] });
+  return layout(
+    "Rebuild worn row units",
+    of,
+    lines(
+      kept,
+      given(of.repairsSpared, (spared) =>
+        perYear("reduced costs", { item: "Repairs saved in season", unit: "year", quantity: new Decimal("1"), price: money(spared) }),
+      ),
+      outlay(
+        "added costs",
+        {
+          item: wear === null ? "Parts" : `Parts (openers ${openerWear(wear).used.times(hundred).toDecimalPlaces(0).toFixed()}% worn)`,
+          unit: "rows",
+          quantity: of.rowsRebuilt,
+          price: of.partsPerRow,
+        },
+        of.yearsKept,
+      ),
+      given(of.rowsRebuilt.times(of.shopHoursPerRow), (hours) =>
+        outlay("added costs", { item: "Shop labour", unit: "h", quantity: hours, price: money(of.wage) }, of.yearsKept),
+      ),
+    ),
+    { lead: { of: "quantity", line: kept }, findings: findingsOn("row unit wear"), cautions: [blankGainCaution] },
+  );
 }

@@ -14,9 +14,18 @@ export type HigherRent = Circumstances & {
 /** A higher rent: pay it and keep the ground, or let it go. */
 export function higherRent(of: HigherRent): Layout {
   const gain = yieldGain(of, of.yieldGain, "Yield that carries the rise");
-  return layout("A higher rent", of, lines(
-    gain,
-    given(of.marginKept, (margin) => amountPerAcre("added returns", "Margin kept with the ground", margin, of.areaUnit)),
-    amountPerAcre("added costs", "Rise in rent", of.to.minus(of.from), of.areaUnit),
-  ), { lead: { of: "quantity", line: gain }, findings: [], cautions: ["Rent is paid whatever the yield: look at it with the low price too."] });
+  return layout(
+    "A higher rent",
+    of,
+    lines(
+      gain,
+      given(of.marginKept, (margin) => amountPerAcre("added returns", "Margin kept with the ground", margin, of.areaUnit)),
+      amountPerAcre("added costs", "Rise in rent", of.to.minus(of.from), of.areaUnit),
+    ),
+    {
+      lead: { of: "quantity", line: gain },
+      findings: [],
+      cautions: ["Rent is paid whatever the yield: look at it with the low price too."],
+    },
+  );
 }

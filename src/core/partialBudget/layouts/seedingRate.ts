@@ -18,12 +18,20 @@ export type AnotherSeedingRate = Circumstances & {
 export function anotherSeedingRate(of: AnotherSeedingRate): Layout {
   const more = of.to.gte(of.from);
   const difference = perAcre(more ? "added returns" : "reduced returns", {
-    item: more ? "Yield gain" : "Yield given up", unit: `${of.yieldUnit}/${of.areaUnit}`, quantity: of.yieldDifference, price: of.grain,
+    item: more ? "Yield gain" : "Yield given up",
+    unit: `${of.yieldUnit}/${of.areaUnit}`,
+    quantity: of.yieldDifference,
+    price: of.grain,
   });
   const seed = perAcre(more ? "added costs" : "reduced costs", {
-    item: more ? "More seed" : "Seed saved", unit: `units/${of.areaUnit}`, quantity: of.to.minus(of.from).abs().div(of.seedsPerUnit), price: of.pricePerUnit,
+    item: more ? "More seed" : "Seed saved",
+    unit: `units/${of.areaUnit}`,
+    quantity: of.to.minus(of.from).abs().div(of.seedsPerUnit),
+    price: of.pricePerUnit,
   });
   return layout("Another seeding rate", of, lines(difference, seed), {
-    lead: { of: "quantity", line: difference }, findings: findingsOn("seeding rate"), cautions: [blankGainCaution],
+    lead: { of: "quantity", line: difference },
+    findings: findingsOn("seeding rate"),
+    cautions: [blankGainCaution],
   });
 }

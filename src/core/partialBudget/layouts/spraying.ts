@@ -26,16 +26,25 @@ export type SecondSite = Circumstances & {
 /** A second site of action in the tank: its cost against yield kept now and trouble spared later. */
 export function secondSite(of: SecondSite): Layout {
   const kept = yieldGain(of, of.yieldKept, "Yield kept");
-  return layout("A second site of action in the tank", of, lines(
-    kept,
-    given(of.passSpared, (spared) => amountPerAcre("reduced costs", "Later pass saved", spared, of.areaUnit)),
-    given(of.laterCostSpared, (spared) => amountPerAcre("reduced costs", "Cost of escapes in later years", spared, of.areaUnit)),
-    tank(of.items, of.areaUnit),
-    given(of.extraPass, (pass) => amountPerAcre("added costs", "Pass", pass, of.areaUnit)),
-  ), {
-    lead: { of: "quantity", line: kept }, findings: [],
-    cautions: [blankGainCaution, "Two group numbers in the tank are two sites of action only where both work on the weeds that are there."],
-  });
+  return layout(
+    "A second site of action in the tank",
+    of,
+    lines(
+      kept,
+      given(of.passSpared, (spared) => amountPerAcre("reduced costs", "Later pass saved", spared, of.areaUnit)),
+      given(of.laterCostSpared, (spared) => amountPerAcre("reduced costs", "Cost of escapes in later years", spared, of.areaUnit)),
+      tank(of.items, of.areaUnit),
+      given(of.extraPass, (pass) => amountPerAcre("added costs", "Pass", pass, of.areaUnit)),
+    ),
+    {
+      lead: { of: "quantity", line: kept },
+      findings: [],
+      cautions: [
+        blankGainCaution,
+        "Two group numbers in the tank are two sites of action only where both work on the weeds that are there.",
+      ],
+    },
+  );
 }
 
 export type ExtraPass = Circumstances & {
@@ -51,10 +60,22 @@ export type ExtraPass = Circumstances & {
 /** An extra pass, such as a fungicide. */
 export function extraPass(of: ExtraPass): Layout {
   const gain = yieldGain(of, of.yieldGain);
-  return layout("An extra pass", of, lines(
-    gain,
-    tank(of.items, of.areaUnit),
-    amountPerAcre("added costs", "Pass", of.pass, of.areaUnit),
-    given(of.trampled, (trampled) => perAcre("reduced returns", { item: "Wheel-track loss", unit: `${of.yieldUnit}/${of.areaUnit}`, quantity: of.yieldNow.times(trampled), price: of.grain })),
-  ), { lead: { of: "quantity", line: gain }, findings: findingsOn("fungicide"), cautions: [blankGainCaution] });
+  return layout(
+    "An extra pass",
+    of,
+    lines(
+      gain,
+      tank(of.items, of.areaUnit),
+      amountPerAcre("added costs", "Pass", of.pass, of.areaUnit),
+      given(of.trampled, (trampled) =>
+        perAcre("reduced returns", {
+          item: "Wheel-track loss",
+          unit: `${of.yieldUnit}/${of.areaUnit}`,
+          quantity: of.yieldNow.times(trampled),
+          price: of.grain,
+        }),
+      ),
+    ),
+    { lead: { of: "quantity", line: gain }, findings: findingsOn("fungicide"), cautions: [blankGainCaution] },
+  );
 }

@@ -7,21 +7,38 @@ import { earlierPass, yieldKept, type WeedTiming } from "./weedTiming";
 
 const loss = (density: "thick" | "thin", height: string) => weedLoss(density, new Decimal(height))?.toFixed() ?? null;
 const of: WeedTiming = {
-  area: area("100"), areaUnit: "ac", yieldUnit: "bu", grain: { price: moneyPerUnit("4"), moving: moneyPerUnit("0.5"), share: share("1") }, rate: yearlyRate("0.06"),
-  density: "thick", early: new Decimal("5"), late: new Decimal("11"), yieldNow: yieldPerArea("200"), extra: moneyPerArea("12"), spared: moneyPerArea("2"),
+  area: area("100"),
+  areaUnit: "ac",
+  yieldUnit: "bu",
+  grain: { price: moneyPerUnit("4"), moving: moneyPerUnit("0.5"), share: share("1") },
+  rate: yearlyRate("0.06"),
+  density: "thick",
+  early: new Decimal("5"),
+  late: new Decimal("11"),
+  yieldNow: yieldPerArea("200"),
+  extra: moneyPerArea("12"),
+  spared: moneyPerArea("2"),
 };
 
 describe("yield lost to weeds", () => {
   it("is as printed at the heights of the source, and straight between two of them", () => {
     // University of Guelph, Weed Technology 36(2), 2022: 5 % at 7 cm, 10 % at 11 cm in thick weeds; 9 cm lies between them.
-    expect([loss("thick", "7"), loss("thick", "11"), loss("thick", "27"), loss("thin", "11"), loss("thin", "53"), loss("thick", "9")]).toEqual(["5", "10", "25", "5", "10", "7.5"]);
+    expect([
+      loss("thick", "7"),
+      loss("thick", "11"),
+      loss("thick", "27"),
+      loss("thin", "11"),
+      loss("thin", "53"),
+      loss("thick", "9"),
+    ]).toEqual(["5", "10", "25", "5", "10", "7.5"]);
   });
   it("is not reckoned beyond them", () => {
     expect([loss("thick", "2.9"), loss("thick", "27.1"), loss("thin", "0.9"), loss("thin", "54")]).toEqual([null, null, null, null]);
   });
   it("never falls with height", () => {
     for (const points of Object.values(weedLosses)) {
-      for (const [index, { height, loss: lost }] of points.slice(1).entries()) expect(height.gt(points[index]!.height) && lost.gt(points[index]!.loss)).toBe(true);
+      for (const [index, { height, loss: lost }] of points.slice(1).entries())
+        expect(height.gt(points[index]!.height) && lost.gt(points[index]!.loss)).toBe(true);
     }
   });
 });

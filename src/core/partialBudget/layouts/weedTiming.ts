@@ -26,12 +26,24 @@ export function yieldKept({ density, early, late, yieldNow }: Pick<WeedTiming, "
 /** An early pass against a late one: the yield that a published table says is kept, against what the early one costs more. */
 export function earlierPass(of: WeedTiming): Layout {
   const kept = yieldGain(of, yieldKept(of), "Yield kept");
-  return layout("An earlier weed pass", of, lines(
-    kept,
-    given(of.spared, (spared) => amountPerAcre("reduced costs", "Saved by the early pass", spared, of.areaUnit)),
-    given(of.extra, (extra) => amountPerAcre("added costs", "Early pass", extra, of.areaUnit)),
-  ), {
-    lead: { of: "quantity", line: kept }, findings: [],
-    cautions: [`Yield kept is read from one table, nine trials in Ontario (${weedLossSource.publisher}, ${weedLossSource.year}); other sources lose more or less. Weeds that come up after an early pass are not in it.`],
-  });
+  return layout(
+    "An earlier weed pass",
+    of,
+    lines(
+      kept,
+      given(of.spared, (spared) => amountPerAcre("reduced costs", "Saved by the early pass", spared, of.areaUnit)),
+      given(of.extra, (extra) => amountPerAcre("added costs", "Early pass", extra, of.areaUnit)),
+    ),
+    {
+      lead: { of: "quantity", line: kept },
+      findings: [],
+      cautions: [
+        `Yield kept is read from one table, nine trials ` +
+          `in Ontario (${weedLossSource.publisher}, ` +
+          `${weedLossSource.year}); ` +
+          `other sources lose more or less. Weeds that ` +
+          `come up after an early pass are not in it.`,
+      ],
+    },
+  );
 }

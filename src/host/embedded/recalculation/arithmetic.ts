@@ -13,20 +13,30 @@ const plainFunctions = new Set(["SUM", "PRODUCT", "MIN", "MAX"]);
 export function isArithmetic({ cell: { formula }, understood: { reads, engineFormula } }: KnownFormula, book: FormulaBook): boolean {
   if (engineFormula === null) return false;
   const tokens = formulaTokens(formula).filter(({ text }) => text.trim() !== "");
-  const isOneCell = (token: FormulaToken) => token.kind === "table" ? /^[^[]*\[(@|\[#This Row\],)/i.test(token.text) && !token.text.includes(":") : isSingle(token.text);
+  const isOneCell = (token: FormulaToken) =>
+    token.kind === "table" ? /^[^[]*\[(@|\[#This Row\],)/i.test(token.text) && !token.text.includes(":") : isSingle(token.text);
   const isAllowed = (token: FormulaToken, index: number) => {
     switch (token.kind) {
-      case "sheet": return true;
-      case "area": case "table": return isOneCell(token) || isWholeArgument(tokens, index);
-      case "function": return plainFunctions.has(token.text.toUpperCase());
-      case "other": return /^([0-9.]+(e[+-]?[0-9]+)?|[-+*/(),])$/i.test(token.text);
-      default: return false;
+      case "sheet":
+        return true;
+      case "area":
+      case "table":
+        return isOneCell(token) || isWholeArgument(tokens, index);
+      case "function":
+        return plainFunctions.has(token.text.toUpperCase());
+      case "other":
+        return /^([0-9.]+(e[+-]?[0-9]+)?|[-+*/(),])$/i.test(token.text);
+      default:
+        return false;
     }
   };
   if (!tokens.every(isAllowed)) return false;
   if (tokens.filter(({ kind }) => kind !== "sheet").length === 1) return true;
   // Of texts and of yes and no, one program makes numbers where another does not.
-  return reads.every(({ sheet, area }) => area.top !== area.bottom || area.left !== area.right || isNumeric(book.valueAt({ sheet, row: area.top, column: area.left })));
+  return reads.every(
+    ({ sheet, area }) =>
+      area.top !== area.bottom || area.left !== area.right || isNumeric(book.valueAt({ sheet, row: area.top, column: area.left })),
+  );
 }
 
 const isSingle = (text: string): boolean => {

@@ -29,7 +29,8 @@ export type FormulaBook = {
   readonly hasHiddenRow: (cells: { readonly sheet: number; readonly area: Area }) => boolean;
 };
 
-export const isCellError = (value: CalculatedValue | null): value is { readonly error: string } => typeof value === "object" && value !== null;
+export const isCellError = (value: CalculatedValue | null): value is { readonly error: string } =>
+  typeof value === "object" && value !== null;
 
 /** What a file says of the values that it stores for its formulas. */
 export type StoredValues = {

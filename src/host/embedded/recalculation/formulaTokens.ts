@@ -5,7 +5,10 @@
  * without `$`. `table`: a structured reference, its table's name and brackets included. `name`: a defined name, or TRUE and
  * FALSE. `function`: a function's name, without its bracket. `other`: numbers, operators, brackets and blanks.
  */
-export type FormulaToken = { readonly kind: "text" | "error" | "sheet" | "area" | "table" | "name" | "function" | "other"; readonly text: string };
+export type FormulaToken = {
+  readonly kind: "text" | "error" | "sheet" | "area" | "table" | "name" | "function" | "other";
+  readonly text: string;
+};
 
 const word = String.raw`[\p{L}_\\][\p{L}\p{N}_.\\?]*`;
 const cell = String.raw`\$?[A-Za-z]{1,3}\$?[0-9]{1,7}`;
@@ -15,7 +18,10 @@ const patterns: readonly (readonly [FormulaToken["kind"], RegExp])[] = [
   ["text", /"(?:[^"]|"")*"/uy],
   ["error", /#(?:N\/A|NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|SPILL!|CALC!|GETTING_DATA)/uy],
   ["sheet", new RegExp(String.raw`(?:'(?:[^']|'')+'|(?:\[[^\]]*\])?[\p{L}\p{N}_.]+(?::[\p{L}\p{N}_.]+)?)!`, "uy")],
-  ["area", new RegExp(`(?:${cell}:${cell}|${String.raw`\$?[A-Za-z]{1,3}:\$?[A-Za-z]{1,3}|\$?[0-9]{1,7}:\$?[0-9]{1,7}`}|${cell})${end}`, "uy")],
+  [
+    "area",
+    new RegExp(`(?:${cell}:${cell}|${String.raw`\$?[A-Za-z]{1,3}:\$?[A-Za-z]{1,3}|\$?[0-9]{1,7}:\$?[0-9]{1,7}`}|${cell})${end}`, "uy"),
+  ],
   ["table", new RegExp(String.raw`(?:${word})?\[(?:'.|[^\[\]']|\[(?:'.|[^\[\]'])*\])*\]`, "uy")],
   ["function", new RegExp(String.raw`${word}(?=\()`, "uy")],
   ["name", new RegExp(word, "uy")],

@@ -47,10 +47,14 @@ function valueIn(model: Model, sheet: number, row: number, column: number): Calc
   if (fillsMore(model.getCellArrayStructure(sheet, row, column))) return null;
   const shown = model.getFormattedCellValue(sheet, row, column);
   switch (model.getCellType(sheet, row, column)) {
-    case types.text: return shown;
-    case types.logical: return shown === "TRUE";
-    case types.error: return engineErrors.has(shown) ? null : { error: shown };
-    default: return number(shown) ?? number(shownWithAllDigits(model, sheet, row, column));
+    case types.text:
+      return shown;
+    case types.logical:
+      return shown === "TRUE";
+    case types.error:
+      return engineErrors.has(shown) ? null : { error: shown };
+    default:
+      return number(shown) ?? number(shownWithAllDigits(model, sheet, row, column));
   }
 }
 

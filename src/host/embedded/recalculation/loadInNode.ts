@@ -8,7 +8,9 @@ let loaded: Promise<unknown> | undefined;
 
 /** The engine in Node, its program read from the package the first time. */
 export const engineInNode: Engine = async (request) => {
-  loaded ??= readFile(createRequire(import.meta.url).resolve("@ironcalc/wasm/wasm_bg.wasm")).then((program) => initSync({ module: program }));
+  loaded ??= readFile(createRequire(import.meta.url).resolve("@ironcalc/wasm/wasm_bg.wasm")).then((program) =>
+    initSync({ module: program }),
+  );
   await loaded;
   return ironCalcAnswer(request);
 };

@@ -21,14 +21,23 @@ export type Recalculated = {
 
 /** What the file's own values say of the engine, and the engine of them. */
 type Trust = {
-  /** Formulas that the engine gets wrong, by place and formula, and by formula alone for those elsewhere, such as in new rows of the table. */
+  /**
+   * Formulas that the engine gets wrong, by place and formula, and by formula alone for those elsewhere, such as in new rows of
+   * the table.
+   */
   readonly wrong: ReadonlySet<string>;
   /** Formulas that keep a value which says nothing. */
   readonly doubtful: ReadonlySet<string>;
-  readonly differing: ReadonlyMap<string, { readonly file: CalculatedValue; readonly worked: CalculatedValue; readonly counts: "file" | "worked" }>;
+  readonly differing: ReadonlyMap<
+    string,
+    { readonly file: CalculatedValue; readonly worked: CalculatedValue; readonly counts: "file" | "worked" }
+  >;
 };
 
-/** As long as a formula that the engine has wrong spoils others, they are worked out again without it; after that they all count as wrong. */
+/**
+ * As long as a formula that the engine has wrong spoils others, they are worked out again without it; after that they all count
+ * as wrong.
+ */
 const mostRounds = 6;
 /** An engine that broke or fell silent so often is not asked any more. */
 const mostFaults = 3;
@@ -51,7 +60,11 @@ export class Recalculation {
   fault: Error | null = null;
 
   /** @param opened the workbook as its file has it */
-  constructor(private readonly opened: FormulaBook, private readonly engine: Engine | null, private readonly stored: StoredValues = asWorkedOut) {
+  constructor(
+    private readonly opened: FormulaBook,
+    private readonly engine: Engine | null,
+    private readonly stored: StoredValues = asWorkedOut,
+  ) {
     this.old = new CellSet(stored.old);
   }
 
@@ -82,11 +95,21 @@ export class Recalculation {
   /** What may be old where nothing can be worked out: all that reads a changed cell. */
   withoutEngine(book: FormulaBook, changed: readonly FormulaPlace[]): Recalculated {
     const { areToBeWorkedOut } = this.stored;
-    const { roots, all } = staleFormulas(this.know(book), changed, () => true, ({ cell }) => areToBeWorkedOut || this.old.has(cell));
+    const { roots, all } = staleFormulas(
+      this.know(book),
+      changed,
+      () => true,
+      ({ cell }) => areToBeWorkedOut || this.old.has(cell),
+    );
     return { values: [], stale: cellsOf(all), unworked: cellsOf(roots), differing: [] };
   }
 
-  private async worked(engine: Engine, book: FormulaBook, known: readonly KnownFormula[], changed: readonly FormulaPlace[]): Promise<Recalculated> {
+  private async worked(
+    engine: Engine,
+    book: FormulaBook,
+    known: readonly KnownFormula[],
+    changed: readonly FormulaPlace[],
+  ): Promise<Recalculated> {
     if (known.length === 0) return { values: [], stale: [], unworked: [], differing: [] };
     this.trust ??= this.findTrust(engine);
     const trust = await this.trust;
@@ -132,7 +155,9 @@ export class Recalculation {
       const led = new Set(readersOf(known, placesOf(real)));
       const roots = round === mostRounds - 1 ? real : real.filter((formula) => !led.has(formula));
       const asked = roots.length === 0 ? real : roots;
-      const certain = new Set(stored.areRounded ? [] : asked.filter((formula) => !isCellError(answerOf.get(formula)!) && isArithmetic(formula, opened)));
+      const certain = new Set(
+        stored.areRounded ? [] : asked.filter((formula) => !isCellError(answerOf.get(formula)!) && isArithmetic(formula, opened)),
+      );
       storesZeros ||= [...certain].some(({ cell }) => cell.value === 0);
       for (const formula of asked) {
         const [file, worked] = [formula.cell.value!, answerOf.get(formula)!];
@@ -145,8 +170,11 @@ export class Recalculation {
     }
     if (storesZeros) for (const formula of known) if (formula.cell.value === 0 && !right.has(formula)) doubtful.add(formula);
     return {
-      wrong: new Set([...wrong].flatMap((formula) => (this.old.has(formula.cell) ? [keyOf(formula.cell)] : [keyOf(formula.cell), formula.cell.formula]))),
-      doubtful: new Set([...doubtful].map(({ cell }) => keyOf(cell))), differing,
+      wrong: new Set(
+        [...wrong].flatMap((formula) => (this.old.has(formula.cell) ? [keyOf(formula.cell)] : [keyOf(formula.cell), formula.cell.formula])),
+      ),
+      doubtful: new Set([...doubtful].map(({ cell }) => keyOf(cell))),
+      differing,
     };
   }
 
@@ -154,8 +182,15 @@ export class Recalculation {
    * What the engine answers, in the order of `known`. Formulas that it has no answer for, and those that are held, take
    * part with the value they have; what reads one that has none has no answer either.
    */
-  private async ask(engine: Engine, book: FormulaBook, known: readonly KnownFormula[], isHeld: (formula: KnownFormula) => boolean): Promise<EngineAnswer> {
-    const held = new Set(known.filter((formula) => formula.understood.engineFormula === null || formula.cell.fills !== undefined || isHeld(formula)));
+  private async ask(
+    engine: Engine,
+    book: FormulaBook,
+    known: readonly KnownFormula[],
+    isHeld: (formula: KnownFormula) => boolean,
+  ): Promise<EngineAnswer> {
+    const held = new Set(
+      known.filter((formula) => formula.understood.engineFormula === null || formula.cell.fills !== undefined || isHeld(formula)),
+    );
     for (let round = 0; ; round += 1) {
       const blank = [...held].filter(({ cell }) => cell.value === null);
       const lost = new Set(readersOf(known, placesOf(blank)));
@@ -192,7 +227,12 @@ export class Recalculation {
 }
 
 /** Of the formulas that differed at first, those that still have the value that was found then and are not told as stale. */
-function differingNow(known: readonly KnownFormula[], answers: EngineAnswer, { differing }: Trust, stale: ReadonlySet<KnownFormula>): Recalculated["differing"] {
+function differingNow(
+  known: readonly KnownFormula[],
+  answers: EngineAnswer,
+  { differing }: Trust,
+  stale: ReadonlySet<KnownFormula>,
+): Recalculated["differing"] {
   if (differing.size === 0) return [];
   return known.flatMap((formula, index) => {
     const { cell } = formula;
@@ -206,33 +246,50 @@ function differingNow(known: readonly KnownFormula[], answers: EngineAnswer, { d
 
 const placesOf = (formulas: readonly KnownFormula[]): FormulaCell[] => formulas.map(({ cell }) => cell);
 
-async function askOnce(engine: Engine, book: FormulaBook, asked: readonly KnownFormula[]): Promise<ReadonlyMap<KnownFormula, CalculatedValue | null>> {
+async function askOnce(
+  engine: Engine,
+  book: FormulaBook,
+  asked: readonly KnownFormula[],
+): Promise<ReadonlyMap<KnownFormula, CalculatedValue | null>> {
   if (asked.length === 0) return new Map();
   const isAsked = new CellSet(placesOf(asked));
-  const constants = cellsRead(book, asked.flatMap(({ understood }) => understood.reads)).flatMap((place) => {
+  const constants = cellsRead(
+    book,
+    asked.flatMap(({ understood }) => understood.reads),
+  ).flatMap((place) => {
     if (isAsked.has(place)) return [];
     const value = book.valueAt(place);
     return value === "" ? [] : [{ ...place, value }];
   });
-  const formulas = asked.map(({ cell: { sheet, row, column }, understood }) => ({ sheet, row, column, formula: understood.engineFormula! }));
+  const formulas = asked.map(({ cell: { sheet, row, column }, understood }) => ({
+    sheet,
+    row,
+    column,
+    formula: understood.engineFormula!,
+  }));
   const answers = await engine({ sheets: book.sheets, constants, formulas });
   return new Map(asked.map((formula, index) => [formula, answers[index] ?? null]));
 }
 
 /** The cells of formulas, those included that an array formula fills. */
-const cellsOf = (formulas: readonly KnownFormula[]): FormulaPlace[] => formulas.flatMap(({ cell: { sheet, row, column, fills } }): FormulaPlace[] => {
-  if (fills === undefined) return [{ sheet, row, column }];
-  const width = fills.right - fills.left + 1;
-  return Array.from({ length: width * (fills.bottom - fills.top + 1) }, (_, index) =>
-    ({ sheet, row: fills.top + Math.floor(index / width), column: fills.left + (index % width) }));
-});
+const cellsOf = (formulas: readonly KnownFormula[]): FormulaPlace[] =>
+  formulas.flatMap(({ cell: { sheet, row, column, fills } }): FormulaPlace[] => {
+    if (fills === undefined) return [{ sheet, row, column }];
+    const width = fills.right - fills.left + 1;
+    return Array.from({ length: width * (fills.bottom - fills.top + 1) }, (_, index) => ({
+      sheet,
+      row: fills.top + Math.floor(index / width),
+      column: fills.left + (index % width),
+    }));
+  });
 
 const placeKey = ({ sheet, row, column }: FormulaPlace): string => `${sheet}/${row}/${column}`;
 const keyOf = (cell: FormulaCell): string => `${placeKey(cell)}/${cell.formula}`;
 
 /** Whether two values are the same, numbers up to a share of the larger. */
 function isSame(one: CalculatedValue, other: CalculatedValue, share: number): boolean {
-  if (typeof one === "number" && typeof other === "number") return Math.abs(one - other) <= share * Math.max(1, Math.abs(one), Math.abs(other));
+  if (typeof one === "number" && typeof other === "number")
+    return Math.abs(one - other) <= share * Math.max(1, Math.abs(one), Math.abs(other));
   if (isCellError(one) || isCellError(other)) return isCellError(one) && isCellError(other) && one.error === other.error;
   return one === other;
 }

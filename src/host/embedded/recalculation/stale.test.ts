@@ -5,7 +5,12 @@ import type { KnownFormula } from "./understood";
 /** A formula in column A that reads cells of column A. */
 const reading = (row: number, top: number, bottom = top): KnownFormula => ({
   cell: { sheet: 0, row, column: 0, formula: "", value: 0 },
-  understood: { engineFormula: "", reads: [{ sheet: 0, area: { top, bottom, left: 0, right: 0 } }], readsAnything: false, isVolatile: false },
+  understood: {
+    engineFormula: "",
+    reads: [{ sheet: 0, area: { top, bottom, left: 0, right: 0 } }],
+    readsAnything: false,
+    isVolatile: false,
+  },
 });
 const rows = (found: readonly KnownFormula[]) => found.map(({ cell }) => cell.row);
 

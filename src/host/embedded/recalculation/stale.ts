@@ -9,12 +9,28 @@ import type { KnownFormula } from "./understood";
  * come first; all that read one of these are stale with them.
  */
 export function staleFormulas(
-  known: readonly KnownFormula[], changed: readonly FormulaPlace[], isHeld: (formula: KnownFormula) => boolean, isDoubtful: (formula: KnownFormula) => boolean = () => false,
+  known: readonly KnownFormula[],
+  changed: readonly FormulaPlace[],
+  isHeld: (formula: KnownFormula) => boolean,
+  isDoubtful: (formula: KnownFormula) => boolean = () => false,
 ): { readonly roots: readonly KnownFormula[]; readonly all: readonly KnownFormula[] } {
   const moved = new CellSet(changed);
-  const first = known.filter((formula) => isHeld(formula)
-    && (formula.cell.value === null || isDoubtful(formula) || moved.has(formula.cell) || reads(formula, moved)));
-  return { roots: first, all: [...new Set([...first, ...readersOf(known, first.map(({ cell }) => cell))])] };
+  const first = known.filter(
+    (formula) =>
+      isHeld(formula) && (formula.cell.value === null || isDoubtful(formula) || moved.has(formula.cell) || reads(formula, moved)),
+  );
+  return {
+    roots: first,
+    all: [
+      ...new Set([
+        ...first,
+        ...readersOf(
+          known,
+          first.map(({ cell }) => cell),
+        ),
+      ]),
+    ],
+  };
 }
 
 /** The formulas that read one of these cells, directly or through other formulas; a cell that is a formula itself only if it is read so. */
@@ -51,7 +67,10 @@ const key = ({ sheet, row, column }: FormulaPlace): string => `${sheet}/${row}/$
 function readersByCell(known: readonly KnownFormula[]): ReadonlyMap<string, readonly KnownFormula[]> {
   const readers = new Map<string, KnownFormula[]>();
   for (const formula of known) {
-    for (const { sheet, area: { top, bottom, left, right } } of formula.understood.reads) {
+    for (const {
+      sheet,
+      area: { top, bottom, left, right },
+    } of formula.understood.reads) {
       if (top !== bottom || left !== right) continue;
       const at = key({ sheet, row: top, column: left });
       const there = readers.get(at);

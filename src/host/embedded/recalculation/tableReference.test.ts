@@ -2,7 +2,14 @@ import { describe, expect, it } from "vitest";
 import { areaName, parseArea } from "../../address";
 import { tableArea, tableReference, type FormulaTable } from "./tableReference";
 
-const bills: FormulaTable = { name: "Bills", sheet: 1, area: parseArea("B3:E9")!, headerRows: 1, totalsRows: 1, columns: ["Item", "Rate (per ac)", "Odd '#' [name]", "Line\nbreak"] };
+const bills: FormulaTable = {
+  name: "Bills",
+  sheet: 1,
+  area: parseArea("B3:E9")!,
+  headerRows: 1,
+  totalsRows: 1,
+  columns: ["Item", "Rate (per ac)", "Odd '#' [name]", "Line\nbreak"],
+};
 const area = (reference: string, cell = "C5", sheet = 1) => {
   const { top, left } = parseArea(cell)!;
   const found = tableArea(tableReference(reference), { sheet, row: top, column: left }, [bills]);
@@ -11,10 +18,26 @@ const area = (reference: string, cell = "C5", sheet = 1) => {
 
 describe("tableArea", () => {
   it.each([
-    ["Bills", "B4:E8"], ["Bills[]", "B4:E8"], ["bills[item]", "B4:B8"], ["Bills[Rate (per ac)]", "C4:C8"], ["Bills[[Item]:[Rate (per ac)]]", "B4:C8"],
-    ["Bills[#All]", "B3:E9"], ["Bills[[#All],[Item]]", "B3:B9"], ["Bills[#Headers]", "B3:E3"], ["Bills[[#Headers],[Item]]", "B3"], ["Bills[[#Totals],[Item]]", "B9"],
-    ["Bills[[#Headers],[#Data],[Item]]", "B3:B8"], ["Bills[[#Data],[#Totals],[Item]]", "B4:B9"], ["Bills[[#This Row],[Item]]", "B5"], ["Bills[@Item]", "B5"], ["[@Item]", "B5"],
-    ["[@[Rate (per ac)]]", "C5"], ["[Item]", "B4:B8"], ["Bills[@]", "B5:E5"], ["Bills[Odd '''#'' '[name']]", "D4:D8"], ["Bills[Line break]", "E4:E8"],
+    ["Bills", "B4:E8"],
+    ["Bills[]", "B4:E8"],
+    ["bills[item]", "B4:B8"],
+    ["Bills[Rate (per ac)]", "C4:C8"],
+    ["Bills[[Item]:[Rate (per ac)]]", "B4:C8"],
+    ["Bills[#All]", "B3:E9"],
+    ["Bills[[#All],[Item]]", "B3:B9"],
+    ["Bills[#Headers]", "B3:E3"],
+    ["Bills[[#Headers],[Item]]", "B3"],
+    ["Bills[[#Totals],[Item]]", "B9"],
+    ["Bills[[#Headers],[#Data],[Item]]", "B3:B8"],
+    ["Bills[[#Data],[#Totals],[Item]]", "B4:B9"],
+    ["Bills[[#This Row],[Item]]", "B5"],
+    ["Bills[@Item]", "B5"],
+    ["[@Item]", "B5"],
+    ["[@[Rate (per ac)]]", "C5"],
+    ["[Item]", "B4:B8"],
+    ["Bills[@]", "B5:E5"],
+    ["Bills[Odd '''#'' '[name']]", "D4:D8"],
+    ["Bills[Line break]", "E4:E8"],
   ])("of %s is %s", (reference, expected) => expect(area(reference.includes("[") ? reference : `${reference}[]`)).toBe(expected));
 
   it("is none for another table, another column, or a row outside the body", () => {

@@ -33,7 +33,8 @@ export function tableReference(text: string): TableReference {
   const part = (raw: string, isBracketed: boolean) => {
     const word = isBracketed ? raw : raw.trim();
     const special = word.trim().toLowerCase();
-    if (special === "#all" || special === "#data" || special === "#headers" || special === "#totals" || special === "#this row") rows.add(special);
+    if (special === "#all" || special === "#data" || special === "#headers" || special === "#totals" || special === "#this row")
+      rows.add(special);
     else if (word !== "") columns.push(word.replace(/'(.)/gs, "$1"));
   };
   const rest = inside.startsWith("@") ? inside.slice(1).trim() : inside;
@@ -44,8 +45,15 @@ export function tableReference(text: string): TableReference {
 }
 
 /** The cells that a reference means for a formula in `place`; null where there are none, such as a table that has gone. */
-export function tableArea({ table: name, rows, columns }: TableReference, place: FormulaPlace, tables: readonly FormulaTable[]): { readonly sheet: number; readonly area: Area } | null {
-  const table = name === null ? tables.find((each) => each.sheet === place.sheet && holds(each.area, place)) : tables.find((each) => same(each.name, name));
+export function tableArea(
+  { table: name, rows, columns }: TableReference,
+  place: FormulaPlace,
+  tables: readonly FormulaTable[],
+): { readonly sheet: number; readonly area: Area } | null {
+  const table =
+    name === null
+      ? tables.find((each) => each.sheet === place.sheet && holds(each.area, place))
+      : tables.find((each) => same(each.name, name));
   if (table === undefined) return null;
   const span = rowSpan(table, rows, place);
   const positions = columns.map((column) => table.columns.findIndex((each) => same(each, column)));
@@ -55,19 +63,27 @@ export function tableArea({ table: name, rows, columns }: TableReference, place:
   return { sheet: table.sheet, area: { ...span, left, right } };
 }
 
-function rowSpan({ area, headerRows, totalsRows, sheet }: FormulaTable, rows: TableReference["rows"], place: FormulaPlace): { top: number; bottom: number } | null {
+function rowSpan(
+  { area, headerRows, totalsRows, sheet }: FormulaTable,
+  rows: TableReference["rows"],
+  place: FormulaPlace,
+): { top: number; bottom: number } | null {
   const body = { top: area.top + headerRows, bottom: area.bottom - totalsRows };
-  if (rows.has("#this row")) return place.sheet === sheet && place.row >= body.top && place.row <= body.bottom ? { top: place.row, bottom: place.row } : null;
+  if (rows.has("#this row"))
+    return place.sheet === sheet && place.row >= body.top && place.row <= body.bottom ? { top: place.row, bottom: place.row } : null;
   if (rows.has("#all")) return { top: area.top, bottom: area.bottom };
   const spans = [
     ...(rows.has("#headers") && headerRows > 0 ? [{ top: area.top, bottom: body.top - 1 }] : []),
     ...(rows.has("#data") || rows.size === 0 ? [body] : []),
     ...(rows.has("#totals") && totalsRows > 0 ? [{ top: body.bottom + 1, bottom: area.bottom }] : []),
   ];
-  return spans.length === 0 ? null : { top: Math.min(...spans.map(({ top }) => top)), bottom: Math.max(...spans.map(({ bottom }) => bottom)) };
+  return spans.length === 0
+    ? null
+    : { top: Math.min(...spans.map(({ top }) => top)), bottom: Math.max(...spans.map(({ bottom }) => bottom)) };
 }
 
-const holds = (area: Area, { row, column }: FormulaPlace): boolean => row >= area.top && row <= area.bottom && column >= area.left && column <= area.right;
+const holds = (area: Area, { row, column }: FormulaPlace): boolean =>
+  row >= area.top && row <= area.bottom && column >= area.left && column <= area.right;
 const same = (one: string, other: string): boolean => plain(one) === plain(other);
 /** Names are the same in any case; a line break in a heading is a blank to formulas. */
 const plain = (name: string): string => name.toLowerCase().replace(/_x000a_|\r?\n/g, " ");

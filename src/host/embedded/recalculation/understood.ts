@@ -27,8 +27,26 @@ const shownOnly = new Set(["SUBTOTAL", "AGGREGATE"]);
 const volatileFunctions = new Set(["NOW", "TODAY", "RAND", "RANDBETWEEN", "RANDARRAY"]);
 /** Functions that turn days into numbers or back; the engine counts days from 1900 only. */
 const dayFunctions = new Set([
-  "DATE", "DATEDIF", "DATEVALUE", "DAY", "DAYS360", "EDATE", "EOMONTH", "ISOWEEKNUM", "MONTH", "NETWORKDAYS", "NETWORKDAYS.INTL", "NOW", "TEXT",
-  "TODAY", "WEEKDAY", "WEEKNUM", "WORKDAY", "WORKDAY.INTL", "YEAR", "YEARFRAC",
+  "DATE",
+  "DATEDIF",
+  "DATEVALUE",
+  "DAY",
+  "DAYS360",
+  "EDATE",
+  "EOMONTH",
+  "ISOWEEKNUM",
+  "MONTH",
+  "NETWORKDAYS",
+  "NETWORKDAYS.INTL",
+  "NOW",
+  "TEXT",
+  "TODAY",
+  "WEEKDAY",
+  "WEEKNUM",
+  "WORKDAY",
+  "WORKDAY.INTL",
+  "YEAR",
+  "YEARFRAC",
 ]);
 /** Names that lead to names that lead to themselves end here. */
 const deepestName = 20;
@@ -41,7 +59,12 @@ export function understoodFormula(formula: string, place: FormulaPlace, book: Fo
   const reader = new FormulaReader(place, book);
   const text = reader.read(formula, 0);
   if (reader.countsShownOnly && reader.reads.some((area) => book.hasHiddenRow(area))) reader.isBeyondEngine = true;
-  return { engineFormula: reader.isBeyondEngine ? null : text, reads: reader.reads, readsAnything: reader.readsAnything, isVolatile: reader.isVolatile };
+  return {
+    engineFormula: reader.isBeyondEngine ? null : text,
+    reads: reader.reads,
+    readsAnything: reader.readsAnything,
+    isVolatile: reader.isVolatile,
+  };
 }
 
 class FormulaReader {
@@ -51,7 +74,10 @@ class FormulaReader {
   isBeyondEngine = false;
   countsShownOnly = false;
 
-  constructor(private readonly place: FormulaPlace, private readonly book: FormulaBook) {}
+  constructor(
+    private readonly place: FormulaPlace,
+    private readonly book: FormulaBook,
+  ) {}
 
   read(formula: string, depth: number): string {
     const tokens = formulaTokens(formula);
@@ -60,13 +86,21 @@ class FormulaReader {
 
   private rewritten(token: FormulaToken, before: FormulaToken | undefined, depth: number): string {
     switch (token.kind) {
-      case "sheet": return token.text;
-      case "area": return this.area(token.text, before?.kind === "sheet" ? before.text : null, depth);
-      case "table": return this.table(token.text);
-      case "name": return this.name(token.text, before?.kind === "sheet" ? before.text : null, depth);
-      case "function": return this.func(token.text);
-      case "other": if (token.text === "#" || token.text === "@") this.giveUp(); return token.text;
-      default: return token.text;
+      case "sheet":
+        return token.text;
+      case "area":
+        return this.area(token.text, before?.kind === "sheet" ? before.text : null, depth);
+      case "table":
+        return this.table(token.text);
+      case "name":
+        return this.name(token.text, before?.kind === "sheet" ? before.text : null, depth);
+      case "function":
+        return this.func(token.text);
+      case "other":
+        if (token.text === "#" || token.text === "@") this.giveUp();
+        return token.text;
+      default:
+        return token.text;
     }
   }
 
@@ -78,7 +112,13 @@ class FormulaReader {
     if (depth > 0 && !isFixed(text)) return this.giveUp(text);
     const used = this.book.used(sheet);
     const isWhole = /^\$?[A-Za-z]/.test(text) !== /[0-9]$/.test(text);
-    const clipped = isWhole ? { ...area, bottom: Math.min(area.bottom, Math.max(used.rows - 1, 0)), right: Math.min(area.right, Math.max(used.columns - 1, area.left)) } : area;
+    const clipped = isWhole
+      ? {
+          ...area,
+          bottom: Math.min(area.bottom, Math.max(used.rows - 1, 0)),
+          right: Math.min(area.right, Math.max(used.columns - 1, area.left)),
+        }
+      : area;
     this.reads.push({ sheet, area: clipped });
     return isWhole ? areaName(clipped) : text;
   }
@@ -110,12 +150,17 @@ class FormulaReader {
     if (madeUpReferences.has(upper)) this.giveUp();
     if (shownOnly.has(upper)) this.countsShownOnly = true;
     if (volatileFunctions.has(upper)) this.isVolatile = true;
-    if (upper === "SINGLE" || upper === "ANCHORARRAY" || (this.book.dateSystem === "1904" && dayFunctions.has(upper))) this.isBeyondEngine = true;
+    if (upper === "SINGLE" || upper === "ANCHORARRAY" || (this.book.dateSystem === "1904" && dayFunctions.has(upper)))
+      this.isBeyondEngine = true;
     return plain;
   }
 
   private sheetOf(prefix: string): number | null {
-    const bare = prefix.slice(0, -1).replace(/^'(.*)'$/s, "$1").replaceAll("''", "'").toLowerCase();
+    const bare = prefix
+      .slice(0, -1)
+      .replace(/^'(.*)'$/s, "$1")
+      .replaceAll("''", "'")
+      .toLowerCase();
     const index = this.book.sheets.findIndex((name) => name.toLowerCase() === bare);
     return index < 0 ? null : index;
   }

@@ -11,24 +11,52 @@ import type { SeasonReport } from "../../seasonReport";
 import { moneyCell, priceNeededCell, subtotal, text, yieldNeededCell } from "../cells";
 import { areaName, layerTitle } from "../words";
 import {
-  breakEvenPriceFormula, breakEvenYieldFormula, costPerAreaFormula, costPerUnitFormula, netFormula, type BalanceCells,
+  breakEvenPriceFormula,
+  breakEvenYieldFormula,
+  costPerAreaFormula,
+  costPerUnitFormula,
+  netFormula,
+  type BalanceCells,
 } from "./formulas";
 import { abreast, blockWidth, corner, range, reference, type Page, type Spot } from "./page";
 
 /** Where the assumptions of a crop stand. */
-export type CropBalance = { readonly crop: CropFigures; readonly cells: (layer: Layer) => BalanceCells; readonly breakEvenRow: number; readonly column: number };
+export type CropBalance = {
+  readonly crop: CropFigures;
+  readonly cells: (layer: Layer) => BalanceCells;
+  readonly breakEvenRow: number;
+  readonly column: number;
+};
 
 const input: CellStyle = { border: "box", italic: true, align: "right" };
-const inputNumber = (value: Decimal, numberFormat: string): SheetCell => ({ value: Number(value.toPrecision(15)), style: { ...input, numberFormat } });
+const inputNumber = (value: Decimal, numberFormat: string): SheetCell => ({
+  value: Number(value.toPrecision(15)),
+  style: { ...input, numberFormat },
+});
 
 /** One live line for each layer: its words, the formula over the cells, and the figure that it gives now. */
-type Line = { readonly label: string; readonly formula: (cells: BalanceCells) => string; readonly now: (costs: Costs, crop: CropFigures) => SheetCell };
+type Line = {
+  readonly label: string;
+  readonly formula: (cells: BalanceCells) => string;
+  readonly now: (costs: Costs, crop: CropFigures) => SheetCell;
+};
 
 export function breakEvenBand(page: Page, report: SeasonReport, crops: readonly CropFigures[]): readonly CropBalance[] {
   const area = areaName(report);
   const unit = commonUnit(crops);
   const top = page.next;
-  const rows = { facts: top + 1, yields: top + 2, price: top + 3, yieldHere: top + 4, share: top + 5, other: top + 6, layers: top + 7, fixed: top + 8, moving: top + 9, lines: top + 10 };
+  const rows = {
+    facts: top + 1,
+    yields: top + 2,
+    price: top + 3,
+    yieldHere: top + 4,
+    share: top + 5,
+    other: top + 6,
+    layers: top + 7,
+    fixed: top + 8,
+    moving: top + 9,
+    lines: top + 10,
+  };
   const label = (row: number, words: string, style: CellStyle = {}) => page.put({ row, column: 0 }, text(words, style));
   label(top, "Try your own price and yield", { bold: true, fill: "heading" });
   label(rows.facts, `${area === "acre" ? "Acres" : "Hectares"} and yields entered`);
@@ -46,10 +74,24 @@ export function breakEvenBand(page: Page, report: SeasonReport, crops: readonly 
     const at = (row: number, offset = 0): Spot => ({ row, column: column + offset });
     const { outlook } = crop;
     const mark = incompleteMark(report.problemsOf({ of: "crop", name: crop.crop }));
-    page.across(at(top), blockWidth, text(`${crop.crop}${mark === null ? "" : ` – ${mark.toUpperCase()}`}`, { bold: true, fill: "heading", align: "center" }));
+    page.across(
+      at(top),
+      blockWidth,
+      text(`${crop.crop}${mark === null ? "" : ` – ${mark.toUpperCase()}`}`, { bold: true, fill: "heading", align: "center" }),
+    );
     const yields = outlook.yields;
-    page.across(at(rows.facts), blockWidth, text(`${outlook.area.toFixed(1)} ${report.season.settings.areaUnit}; yields in ${crop.yieldUnit}:`, { align: "center" }));
-    page.across(at(rows.yields), blockWidth, text(`goal ${yields.goal.toFixed(1)}, projected ${yields.outlook.toFixed(1)}, proven ${yields.proven?.toFixed(1) ?? "not entered"}`, { align: "center" }));
+    page.across(
+      at(rows.facts),
+      blockWidth,
+      text(`${outlook.area.toFixed(1)} ${report.season.settings.areaUnit}; yields in ${crop.yieldUnit}:`, { align: "center" }),
+    );
+    page.across(
+      at(rows.yields),
+      blockWidth,
+      text(`goal ${yields.goal.toFixed(1)}, projected ${yields.outlook.toFixed(1)}, proven ${yields.proven?.toFixed(1) ?? "not entered"}`, {
+        align: "center",
+      }),
+    );
     page.put(at(rows.price), inputNumber(outlook.price, "#,##0.00"), text(`per ${crop.yieldUnit}`));
     // A dock for test weight stands beside the price that it comes off, where there is one.
     const isDocked = !outlook.dock.isZero();
@@ -60,8 +102,12 @@ export function breakEvenBand(page: Page, report: SeasonReport, crops: readonly 
     const cells = (layer: Layer): BalanceCells => {
       const offset = layers.indexOf(layer);
       return {
-        price: reference(at(rows.price)), yieldHere: reference(at(rows.yieldHere)), share: reference(at(rows.share)), otherIncome: reference(at(rows.other)),
-        fixed: reference(at(rows.fixed, offset)), moving: reference(at(rows.moving, offset)),
+        price: reference(at(rows.price)),
+        yieldHere: reference(at(rows.yieldHere)),
+        share: reference(at(rows.share)),
+        otherIncome: reference(at(rows.other)),
+        fixed: reference(at(rows.fixed, offset)),
+        moving: reference(at(rows.moving, offset)),
         ...(isDocked ? { dock: reference(at(rows.price, 3)) } : {}),
       };
     };
@@ -87,11 +133,31 @@ function commonUnit(crops: readonly CropFigures[]): string {
 const breakEvenLine = 2;
 
 const linesOf = (area: string, unit: string): readonly Line[] => [
-  { label: `Cost per ${area}`, formula: costPerAreaFormula, now: (costs, { outlook }) => moneyCell(costPerArea(costs, outlook.yields.used), subtotal) },
-  { label: `Cost per ${unit}`, formula: costPerUnitFormula, now: (costs, { outlook }) => moneyCell(costPerUnit(costs, outlook.yields.used)) },
-  { label: "Break-even price", formula: breakEvenPriceFormula, now: (costs, { outlook }) => priceNeededCell(breakEvenPrice(costs, outlook.yields.used), { bold: true }) },
-  { label: "Break-even yield", formula: breakEvenYieldFormula, now: (costs, { outlook }) => yieldNeededCell(breakEvenYield(costs, outlook.price), { bold: true }) },
-  { label: `Net return per ${area}`, formula: netFormula, now: (costs, { outlook }) => moneyCell(netPerArea(costs, outlook.yields.used, outlook.price), subtotal) },
+  {
+    label: `Cost per ${area}`,
+    formula: costPerAreaFormula,
+    now: (costs, { outlook }) => moneyCell(costPerArea(costs, outlook.yields.used), subtotal),
+  },
+  {
+    label: `Cost per ${unit}`,
+    formula: costPerUnitFormula,
+    now: (costs, { outlook }) => moneyCell(costPerUnit(costs, outlook.yields.used)),
+  },
+  {
+    label: "Break-even price",
+    formula: breakEvenPriceFormula,
+    now: (costs, { outlook }) => priceNeededCell(breakEvenPrice(costs, outlook.yields.used), { bold: true }),
+  },
+  {
+    label: "Break-even yield",
+    formula: breakEvenYieldFormula,
+    now: (costs, { outlook }) => yieldNeededCell(breakEvenYield(costs, outlook.price), { bold: true }),
+  },
+  {
+    label: `Net return per ${area}`,
+    formula: netFormula,
+    now: (costs, { outlook }) => moneyCell(netPerArea(costs, outlook.yields.used, outlook.price), subtotal),
+  },
   {
     label: "Net return without other income",
     formula: (cells) => netFormula({ ...cells, otherIncome: "0" }),
@@ -112,13 +178,22 @@ export function layerChart(page: Page, balances: readonly CropBalance[]): readon
   page.put({ row: priceRow, column: 0 }, text("Price, for the charts", { italic: true }));
   const charts = balances.map(({ crop, column, breakEvenRow, cells }): ChartModel => {
     layers.forEach((layer, offset) => {
-      page.put({ row: priceRow, column: column + offset }, { ...moneyCell(crop.outlook.price, { italic: true }), formula: `=${cells(layer).price}` });
+      page.put(
+        { row: priceRow, column: column + offset },
+        { ...moneyCell(crop.outlook.price, { italic: true }), formula: `=${cells(layer).price}` },
+      );
     });
     const line = (row: number) => range({ row, column }, { row, column: column + blockWidth - 1 });
     return {
-      kind: "column", title: `${crop.crop}: break-even by layer`, categories: line(breakEvenRow - breakEvenLine - 3),
-      series: [{ name: "Break-even price", values: line(breakEvenRow) }, { name: "Price", values: line(priceRow) }],
-      from: corner({ row: priceRow + 1, column }), to: corner({ row: priceRow + chartHeight, column: column + blockWidth - 1 }),
+      kind: "column",
+      title: `${crop.crop}: break-even by layer`,
+      categories: line(breakEvenRow - breakEvenLine - 3),
+      series: [
+        { name: "Break-even price", values: line(breakEvenRow) },
+        { name: "Price", values: line(priceRow) },
+      ],
+      from: corner({ row: priceRow + 1, column }),
+      to: corner({ row: priceRow + chartHeight, column: column + blockWidth - 1 }),
     };
   });
   page.skip(chartHeight);

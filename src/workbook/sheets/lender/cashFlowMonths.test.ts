@@ -12,12 +12,15 @@ import { farmCashFlow } from "./farmCashFlow";
 import { lenderPages } from "./lenderPages";
 
 const monthsOf = (report: SeasonReport) => farmCashFlow(report)?.months.map(({ month }) => month) ?? null;
-const bill = (paidOn: string) => seasonOf({ ...smallFarm, items: [item("Urea", "0.3")], purchases: [purchase("Urea", "100", "30", { date: paidOn, paidOn })] });
+const bill = (paidOn: string) =>
+  seasonOf({ ...smallFarm, items: [item("Urea", "0.3")], purchases: [purchase("Urea", "100", "30", { date: paidOn, paidOn })] });
 
 describe("the months of a cash flow", () => {
   it("sell unsold grain on the day of repayment, also where no rate of interest is entered", () => {
-    const months = (repaymentDate: string | null) => farmCashFlow(reportOf({ ...smallFarm, settings: { ...smallFarm.settings, repaymentDate } }))!
-      .months.filter(({ flows }) => flows.get("grain sales")?.gt("50000") === true).map(({ month }) => month);
+    const months = (repaymentDate: string | null) =>
+      farmCashFlow(reportOf({ ...smallFarm, settings: { ...smallFarm.settings, repaymentDate } }))!
+        .months.filter(({ flows }) => flows.get("grain sales")?.gt("50000") === true)
+        .map(({ month }) => month);
     expect(months(null)).toEqual(["2031-11"]);
     expect(months("2031-12-01")).toEqual(["2031-12"]);
   });
@@ -38,7 +41,9 @@ describe("the months of a cash flow", () => {
   });
 });
 
-const workbook = (rows: string, settings = "") => seasonReport(contentFromText(`
+const workbook = (rows: string, settings = "") =>
+  seasonReport(
+    contentFromText(`
 Season
 | Setting | Value |
 | Currency | USD |
@@ -52,26 +57,42 @@ Fields
 Operations
 | Field or Crop | Operation | Rate | Basis | Date | Status |
 ${rows}
-`));
+`),
+  );
 
 describe("a season whose year is not entered", () => {
   it("is of the year in which all its field work falls", () => {
-    const report = workbook("| Alder | Planting | 20 | per acre | 2031-05-05 | plan |\n| Alder | Spraying | 10 | per acre | 2031-06-10 | plan |");
+    const report = workbook(
+      "| Alder | Planting | 20 | per acre | 2031-05-05 | plan |\n| Alder | Spraying | 10 | per acre | 2031-06-10 | plan |",
+    );
     expect([report.season.settings.seasonYear, report.problems]).toEqual(["2031", []]);
     // Rent of 20,000 falls half in March and half in November of it.
-    expect(farmCashFlow(report)!.months.filter(({ flows }) => flows.has("cash rent")).map(({ month }) => month)).toEqual(["2031-03", "2031-11"]);
+    expect(
+      farmCashFlow(report)!
+        .months.filter(({ flows }) => flows.has("cash rent"))
+        .map(({ month }) => month),
+    ).toEqual(["2031-03", "2031-11"]);
   });
 
   it("has no cash flow, and asks for the year, where the entries disagree; the budgets stay complete", () => {
-    const report = workbook("| Alder | Planting | 20 | per acre | 2030-05-05 | plan |\n| Alder | Spraying | 10 | per acre | 2031-06-10 | plan |");
+    const report = workbook(
+      "| Alder | Planting | 20 | per acre | 2030-05-05 | plan |\n| Alder | Spraying | 10 | per acre | 2031-06-10 | plan |",
+    );
     expect(report.problems.map(({ code, found }) => [code, found])).toEqual([["season-year-missing", "2030, 2031"]]);
     expect(monthsOf(report)).toBeNull();
-    expect([report.problemsOf({ of: "cash flow" }).length, report.problemsOf({ of: "farm" }).length, report.problemsOf({ of: "crop", name: "Corn" }).length]).toEqual([1, 0, 0]);
+    expect([
+      report.problemsOf({ of: "cash flow" }).length,
+      report.problemsOf({ of: "farm" }).length,
+      report.problemsOf({ of: "crop", name: "Corn" }).length,
+    ]).toEqual([1, 0, 0]);
     const told = sheetLines(cashFlowSheet(report)).join("\n");
     expect(told).toContain("No cash flow yet: enter Season year");
     expect(told).toContain("Incomplete: 1 entry needs attention.");
     expect(sheetLines(lenderPages(report, { date: "2031-06-15" })).join("\n")).toContain("No cash flow yet: enter Season year");
-    const settled = workbook("| Alder | Planting | 20 | per acre | 2030-05-05 | plan |\n| Alder | Spraying | 10 | per acre | 2031-06-10 | plan |", "| Season year | 2031 |");
+    const settled = workbook(
+      "| Alder | Planting | 20 | per acre | 2030-05-05 | plan |\n| Alder | Spraying | 10 | per acre | 2031-06-10 | plan |",
+      "| Season year | 2031 |",
+    );
     expect([settled.problems, monthsOf(settled)![0]]).toEqual([[], "2030-05"]);
   });
 

@@ -19,11 +19,22 @@ export function cashFlowSheet(report: SeasonReport): ResultSheet {
   return flow === null ? noFlowSheet(report) : flowSheet(report, flow);
 }
 
-const pageOf = (report: SeasonReport): ResultSheet["page"] =>
-  ({ orientation: "landscape", paper: report.season.settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 1, footer: `Cash flow, ${seasonName(report)}` });
+const pageOf = (report: SeasonReport): ResultSheet["page"] => ({
+  orientation: "landscape",
+  paper: report.season.settings.areaUnit === "ac" ? "letter" : "a4",
+  pagesTall: 1,
+  footer: `Cash flow, ${seasonName(report)}`,
+});
 
 function noFlowSheet(report: SeasonReport): ResultSheet {
-  const rows: Row[] = [title("Cash flow"), note(`${seasonName(report)}, whole farm.`), ...incompleteRows(report, { of: "cash flow" }), [], [text(noCashFlow, { bold: true })], note(caution)];
+  const rows: Row[] = [
+    title("Cash flow"),
+    note(`${seasonName(report)}, whole farm.`),
+    ...incompleteRows(report, { of: "cash flow" }),
+    [],
+    [text(noCashFlow, { bold: true })],
+    note(caution),
+  ];
   return { name: "Cash flow", columns: [40], headingRows: 2, rows, charts: [], page: pageOf(report) };
 }
 
@@ -34,8 +45,11 @@ function flowSheet(report: SeasonReport, flow: CashFlow): ResultSheet {
   const { currency } = report.season.settings;
   const columns = flow.months.length;
   const whole = (value: Decimal) => wholeMoneyCell(value);
-  const line = (name: string, of: (month: CashMonth) => Decimal, total: boolean, style = {}): Row =>
-    [text(name, style), ...flow.months.map((month) => ({ ...whole(of(month)), style: { ...whole(of(month)).style, ...style } })), ...(total ? [{ ...whole(sum(flow.months.map(of))), style: { ...whole(zero).style, ...style } }] : [])];
+  const line = (name: string, of: (month: CashMonth) => Decimal, total: boolean, style = {}): Row => [
+    text(name, style),
+    ...flow.months.map((month) => ({ ...whole(of(month)), style: { ...whole(of(month)).style, ...style } })),
+    ...(total ? [{ ...whole(sum(flow.months.map(of))), style: { ...whole(zero).style, ...style } }] : []),
+  ];
   const rows: Row[] = [
     title("Cash flow"),
     note(`${seasonName(report)}, whole farm, ${currency} to the nearest whole.`),
@@ -57,42 +71,92 @@ function flowSheet(report: SeasonReport, flow: CashFlow): ResultSheet {
   const headingRow = rows.findIndex((row) => row.at(-1)?.value === "All") + 1;
   const last = columnName(columns);
   const chartTop = rows.length + 2;
-  const leftOut = report.figures.crops.flatMap((crop) => leftOutNotes(report, crop).flatMap((words) => inLines(`${crop.crop}: ${words}`, lineLength)).map(note));
+  const leftOut = report.figures.crops.flatMap((crop) =>
+    leftOutNotes(report, crop)
+      .flatMap((words) => inLines(`${crop.crop}: ${words}`, lineLength))
+      .map(note),
+  );
   rows.push([], ...Array.from({ length: 15 }, () => []), ...between, [], ...leftOut, note(caution));
   return {
-    name: "Cash flow", columns: [40, ...Array.from({ length: columns + 1 }, () => 10)], headingRows: 2, rows,
+    name: "Cash flow",
+    columns: [40, ...Array.from({ length: columns + 1 }, () => 10)],
+    headingRows: 2,
+    rows,
     page: pageOf(report),
-    charts: [{
-      kind: "line", title: "Operating loan and cash at the end of each month", categories: `B${headingRow}:${last}${headingRow}`,
-      series: [{ name: "Operating loan", values: `B${loanRow}:${last}${loanRow}` }, { name: "Cash", values: `B${loanRow + 1}:${last}${loanRow + 1}` }],
-      from: `A${chartTop}`, to: `${last}${chartTop + 13}`,
-    }],
+    charts: [
+      {
+        kind: "line",
+        title: "Operating loan and cash at the end of each month",
+        categories: `B${headingRow}:${last}${headingRow}`,
+        series: [
+          { name: "Operating loan", values: `B${loanRow}:${last}${loanRow}` },
+          { name: "Cash", values: `B${loanRow + 1}:${last}${loanRow + 1}` },
+        ],
+        from: `A${chartTop}`,
+        to: `${last}${chartTop + 13}`,
+      },
+    ],
   };
 }
 
 const reasonTitles: Readonly<Record<DifferenceReason, string>> = {
-  stock: "Stock bought", landlord: "Landlord's part", "next crop": "For the next crop", "machine work": "Machine work and its bills", "no field": "Borne by no field",
-  "beyond yield": "Grain beyond the projected crop", "interest by balance": "Interest by balance",
+  stock: "Stock bought",
+  landlord: "Landlord's part",
+  "next crop": "For the next crop",
+  "machine work": "Machine work and its bills",
+  "no field": "Borne by no field",
+  "beyond yield": "Grain beyond the projected crop",
+  "interest by balance": "Interest by balance",
 };
 
-/** What the costs charge and what these months pay for it, group by group, with every reason for a difference; each row adds up as shown. */
+/**
+ * What the costs charge and what these months pay for it, group by group, with every reason for a difference; each row adds up as
+ * shown.
+ */
 function reconciledRows(report: SeasonReport, flow: CashFlow): readonly Row[] {
   const groups = paidAndCharged(report.season, report.figures, flow);
   const reasons = differenceReasons.filter((reason) => groups.some(({ differences }) => !(differences[reason] ?? zero).isZero()));
   const line = (name: string, amounts: readonly Decimal[], style = {}): Row => {
     const shown = wholeAmounts(amounts.slice(0, -1));
-    return [text(name, style), ...[...shown, sum(shown)].map((amount) => ({ ...wholeMoneyCell(amount), style: { ...wholeMoneyCell(amount).style, ...style } }))];
+    return [
+      text(name, style),
+      ...[...shown, sum(shown)].map((amount) => ({ ...wholeMoneyCell(amount), style: { ...wholeMoneyCell(amount).style, ...style } })),
+    ];
   };
-  const amountsOf = ({ charged, differences, paid }: (typeof groups)[number]) => [charged, ...reasons.map((reason) => differences[reason] ?? zero), paid];
+  const amountsOf = ({ charged, differences, paid }: (typeof groups)[number]) => [
+    charged,
+    ...reasons.map((reason) => differences[reason] ?? zero),
+    paid,
+  ];
   const all = groups.map(amountsOf);
   return [
-    ...headingsInLines([40, 10], "What the fields are charged, and what these months pay", "Charged", ...reasons.map((reason) => reasonTitles[reason]), "Paid"),
+    ...headingsInLines(
+      [40, 10],
+      "What the fields are charged, and what these months pay",
+      "Charged",
+      ...reasons.map((reason) => reasonTitles[reason]),
+      "Paid",
+    ),
     ...groups.map((group) => line(`   ${group.group}`, amountsOf(group))),
-    line("All", (all[0] ?? []).map((_, index) => sum(all.map((amounts) => amounts[index]!))), subtotal),
+    line(
+      "All",
+      (all[0] ?? []).map((_, index) => sum(all.map((amounts) => amounts[index]!))),
+      subtotal,
+    ),
   ];
 }
 
 function notes(report: SeasonReport, flow: CashFlow): string {
-  const spread = flow.spread.isZero() ? "" : ` ${amountWords(flow.spread.abs())} without a date falls by rule: field costs at planned planting, the rest evenly.`;
-  return `Invoices as they are paid, the rest of the plan in its planned month, cash rent half in March and half in November, grain not sold yet at the expected price in ${grainMonth(report)}. Opening cash is taken as nothing; the operating loan begins with the balance entered.${spread}`;
+  const spread = flow.spread.isZero()
+    ? ""
+    : ` ${amountWords(flow.spread.abs())} without a date falls by rule: field costs at planned planting, the rest evenly.`;
+  return (
+    `Invoices as they are paid, the rest of the plan in ` +
+    `its planned month, cash rent half in March and half in ` +
+    `November, grain not sold yet at the expected price ` +
+    `in ${grainMonth(report)}. Opening cash is taken ` +
+    `as nothing; ` +
+    `the operating loan begins with ` +
+    `the balance entered.${spread}`
+  );
 }

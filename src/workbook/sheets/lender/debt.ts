@@ -36,7 +36,8 @@ export function debtBlock(page: Page, report: SeasonReport): void {
   page.across({ row: top + 1 + lines.length, column: 1 }, 2, moneyCell(termDebtCoverage));
 
   const flow = farmCashFlow(report);
-  const right = (row: number, words: string, bold = false) => page.put({ row: top + row, column: rightHalf }, text(words, bold ? { bold: true } : {}));
+  const right = (row: number, words: string, bold = false) =>
+    page.put({ row: top + row, column: rightHalf }, text(words, bold ? { bold: true } : {}));
   page.across({ row: top, column: rightHalf }, 6, text("Operating loan", { bold: true, fill: "heading" }));
   if (flow === null) right(1, noCashFlow, true);
   else operatingLoan(right, flow);
@@ -44,13 +45,24 @@ export function debtBlock(page: Page, report: SeasonReport): void {
   const term = loans.filter((loan) => loan.kind === "term");
   if (term.length === 0) right(6, "none entered");
   term.slice(0, 3).forEach((loan, index) => {
-    right(6 + index, `${loan.name}: ${amountWords(loan.balance)} at ${loan.rate.times("100").toFixed(2)} %, ${loan.payment === null ? "no payment entered" : amountWords(loan.payment)}${loan.payment === null ? "" : `, ${loan.paymentsAYear.toFixed()} a year`}`);
+    right(
+      6 + index,
+      `${loan.name}: ${amountWords(loan.balance)} ` +
+        `at ${loan.rate.times("100").toFixed(2)} %, ` +
+        `${loan.payment === null ? "no payment entered" : amountWords(loan.payment)}${loan.payment === null ? "" : `, ${loan.paymentsAYear.toFixed()} a year`}`,
+    );
   });
   if (term.length > 3) right(9, `and ${term.length - 3} more`);
-  if (flow !== null) fromMargin(reconciliation(margin, paidAndCharged(report.season, report.figures, flow), flow)).forEach((words, index) => { right(Math.max(8, 6 + Math.min(term.length, 4)) + index, words); });
+  if (flow !== null)
+    fromMargin(reconciliation(margin, paidAndCharged(report.season, report.figures, flow), flow)).forEach((words, index) => {
+      right(Math.max(8, 6 + Math.min(term.length, 4)) + index, words);
+    });
 }
 
-/** What lies between the margin and the operating loan of the same year, in two lines that fit the half of a page, and whose whole amounts add up as shown. */
+/**
+ * What lies between the margin and the operating loan of the same year, in two lines that fit the half of a page, and whose whole
+ * amounts add up as shown.
+ */
 function fromMargin({ margin, steps, change }: Reconciliation): readonly [string, string] {
   const ofInterest = steps.get("interest by balance") ?? zero;
   const others = sum([...steps].filter(([reason]) => reason !== "interest by balance").map(([, amount]) => amount));
@@ -65,7 +77,13 @@ function fromMargin({ margin, steps, change }: Reconciliation): readonly [string
 /** The peak of the operating loan and what is left of it. */
 function operatingLoan(right: (row: number, words: string, bold?: boolean) => void, flow: CashFlow): void {
   const end = flow.months.at(-1)!;
-  right(1, flow.peak === null ? "No operating loan is needed in any month." : `Peak: ${amountWords(flow.peak.balance)} at the end of ${flow.peak.month}.`, true);
+  right(
+    1,
+    flow.peak === null
+      ? "No operating loan is needed in any month."
+      : `Peak: ${amountWords(flow.peak.balance)} at the end of ${flow.peak.month}.`,
+    true,
+  );
   right(2, `At the end of ${end.month}: ${amountWords(end.loan)} owed, ${amountWords(end.cash)} in cash.`);
   right(3, "Month by month on the sheet Cash flow.");
   if (!flow.spread.eq(zero)) right(4, `${amountWords(flow.spread.abs())} has no date and falls by rule.`);

@@ -8,7 +8,10 @@ import { repaidOn } from "../../../core/paymentDates";
 import { money } from "../../../core/units";
 import type { SeasonReport } from "../../seasonReport";
 
-/** The month in which grain that is not sold yet is counted: that of the repayment date, else November of the season; `null`: of no known year. */
+/**
+ * The month in which grain that is not sold yet is counted: that of the repayment date, else November of the season; `null`: of
+ * no known year.
+ */
 export function grainMonth({ season: { settings } }: SeasonReport): Month | null {
   const { seasonYear } = settings;
   const repaid = repaidOn(settings);

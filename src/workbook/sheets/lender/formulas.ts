@@ -5,7 +5,13 @@
 
 /** References of the cells that hold F, v, s, o, Y and p, and d where the buyer takes anything off. */
 export type BalanceCells = {
-  readonly fixed: string; readonly moving: string; readonly share: string; readonly otherIncome: string; readonly yieldHere: string; readonly price: string; readonly dock?: string;
+  readonly fixed: string;
+  readonly moving: string;
+  readonly share: string;
+  readonly otherIncome: string;
+  readonly yieldHere: string;
+  readonly price: string;
+  readonly dock?: string;
 };
 
 const noAnswer = '"–"';
@@ -26,10 +32,13 @@ export const breakEvenPriceFormula = ({ fixed, moving, share, otherIncome, yield
   `=IF(${share}*${yieldHere}=0,${noAnswer},${roundedUp(`${moving}${plus(dock)}+(${fixed}-${otherIncome})/(${share}*${yieldHere})`, 2)})`;
 
 export const breakEvenYieldFormula = ({ fixed, moving, share, otherIncome, price, dock }: BalanceCells): string =>
-  `=IF((${price}-${moving}${less(dock)})*${share}<=0,${noAnswer},MAX(0,${roundedUp(`(${fixed}-${otherIncome})/((${price}-${moving}${less(dock)})*${share})`, 1)}))`;
+  `=IF((${price}-${moving}${less(dock)})*${share}<=0,` +
+  `${noAnswer},MAX(0,` +
+  `${roundedUp(`(${fixed}-${otherIncome})/((${price}-${moving}${less(dock)})*${share})`, 1)}))`;
 
 export const netFormula = ({ fixed, moving, share, otherIncome, yieldHere, price, dock }: BalanceCells): string =>
   `=${rounded(`(${price}-${moving}${less(dock)})*${share}*${yieldHere}+${otherIncome}-${fixed}`, 2)}`;
 
 /** A part of a cell, a price to the cent or a yield to the tenth; all of it as it is. */
-export const partFormula = (cell: string, part: string, places: number): string => (part === "1" ? `=${cell}` : `=${rounded(`${cell}*${part}`, places)}`);
+export const partFormula = (cell: string, part: string, places: number): string =>
+  part === "1" ? `=${cell}` : `=${rounded(`${cell}*${part}`, places)}`;

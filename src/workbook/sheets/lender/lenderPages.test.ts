@@ -1,6 +1,18 @@
 import { describe, expect, it } from "vitest";
 import { reportOf } from "../../../../tests/support/reportOf";
-import { application, corn, field, item, load, operation, otherCost, purchase, sale, seasonOf, settings } from "../../../../tests/support/season";
+import {
+  application,
+  corn,
+  field,
+  item,
+  load,
+  operation,
+  otherCost,
+  purchase,
+  sale,
+  seasonOf,
+  settings,
+} from "../../../../tests/support/season";
 import { Decimal, sum } from "../../../core/decimal";
 import { moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../../../core/units";
 import type { SheetCell } from "../../resultSheet";
@@ -23,10 +35,15 @@ const season = seasonOf({
   items: [item("Urea", "0.30"), item("Seed", "3", { kind: "seed" })],
   purchases: [purchase("Urea", "20000", "7100"), purchase("Seed", "9000", "27999.99", { paidOn: "2031-01-15" })],
   applications: [
-    application("Urea", "Home", "140", "plan", { date: "2031-05-20" }), application("Seed", "Home", "30", "done", { date: "2031-05-01" }),
-    application("Seed", "Home", "32", "plan", { date: "2031-05-02" }), application("Seed", "Flat", "20", "plan"),
+    application("Urea", "Home", "140", "plan", { date: "2031-05-20" }),
+    application("Seed", "Home", "30", "done", { date: "2031-05-01" }),
+    application("Seed", "Home", "32", "plan", { date: "2031-05-02" }),
+    application("Seed", "Flat", "20", "plan"),
   ],
-  operations: [operation("Planting", "Home", "21.50", "plan", { date: "2031-05-02" }), operation("Planting", "Home", "24", "done", { date: "2031-05-03" })],
+  operations: [
+    operation("Planting", "Home", "21.50", "plan", { date: "2031-05-02" }),
+    operation("Planting", "Home", "24", "done", { date: "2031-05-03" }),
+  ],
   otherCosts: [otherCost("Office", "6000"), otherCost("Living", "40000", { kind: "family living", paidOn: "2031-06-01" })],
   sales: [sale("6000", "4.25")],
 });
@@ -36,19 +53,38 @@ const cells = sheet.rows.flat();
 const find = (words: string): number => sheet.rows.findIndex((row) => row.some((cell) => cell.value === words));
 
 describe("a budget line that nobody has billed", () => {
-  const line = (allIn: boolean) => ({ over: { crop: "Corn" }, kind: "seed" as const, amount: new Decimal("120"), basis: "per acre" as const, paidOn: null, operatorCostShare: share("1"), allIn, source: { table: "Budget", row: 1 } });
+  const line = (allIn: boolean) => ({
+    over: { crop: "Corn" },
+    kind: "seed" as const,
+    amount: new Decimal("120"),
+    basis: "per acre" as const,
+    paidOn: null,
+    operatorCostShare: share("1"),
+    allIn,
+    source: { table: "Budget", row: 1 },
+  });
   const saidOf = (parts: Parameters<typeof seasonOf>[0]) => {
-    const of = reportOf(seasonOf({ fields: [field("Home", "100", "200", { harvestDone: { on: null } })], harvest: [load("Home", "20000")], ...parts }));
-    const labels = lenderPages(of, { date: "2031-12-15" }).rows.map((row) => String(row[0]?.value ?? "").trim()).filter((words) => words.startsWith("seed") || words.startsWith("drying"));
+    const of = reportOf(
+      seasonOf({ fields: [field("Home", "100", "200", { harvestDone: { on: null } })], harvest: [load("Home", "20000")], ...parts }),
+    );
+    const labels = lenderPages(of, { date: "2031-12-15" })
+      .rows.map((row) => String(row[0]?.value ?? "").trim())
+      .filter((words) => words.startsWith("seed") || words.startsWith("drying"));
     return [...labels, ...lenderNotices(of).flatMap(({ code }) => (code === "budget-unbilled" ? [code] : []))];
   };
   it("marks its kind once the field is harvested, until it is all in", () => {
-    expect([saidOf({ budget: [line(false)] }), saidOf({ budget: [line(true)] })]).toEqual([["seed, no bill yet", "budget-unbilled"], ["seed"]]);
+    expect([saidOf({ budget: [line(false)] }), saidOf({ budget: [line(true)] })]).toEqual([
+      ["seed, no bill yet", "budget-unbilled"],
+      ["seed"],
+    ]);
     expect(saidOf({ budget: [line(false)], harvest: [], fields: [field("Home", "100", "200")] })).toEqual(["seed"]);
   });
   it("is told too where planned rows hide it in the outlook: the final has none of them", () => {
     // Drying that is planned comes after the last load and stays in the outlook; in the final it is the line's.
-    const drying = { budget: [{ ...line(false), kind: "drying" as const }], operations: [operation("Drying", "Home", "150", "plan", { kind: "drying", date: "2031-12-01" })] };
+    const drying = {
+      budget: [{ ...line(false), kind: "drying" as const }],
+      operations: [operation("Drying", "Home", "150", "plan", { kind: "drying", date: "2031-12-01" })],
+    };
     expect(saidOf(drying)).toEqual(["drying, no bill yet", "budget-unbilled"]);
   });
 });
@@ -63,10 +99,15 @@ describe("the lender pages", () => {
   });
 
   it("name the unit of yield where all crops have one, and leave it to the columns where they differ", () => {
-    const labels = (of: typeof sheet) => of.rows.map(([first]) => String(first?.value ?? "")).filter((words) => /^(Price|Cost|Hauling.*) per (bu|unit)/.test(words));
+    const labels = (of: typeof sheet) =>
+      of.rows.map(([first]) => String(first?.value ?? "")).filter((words) => /^(Price|Cost|Hauling.*) per (bu|unit)/.test(words));
     expect(labels(sheet)).toEqual(["Price per bu (yours to change)", "Hauling, drying, selling per bu", "Cost per bu"]);
     const mixed = lenderPages(reportOf({ ...season, crops: [season.crops[0]!, { ...soybeans, yieldUnit: "t" }] }), { date: "2031-06-15" });
-    expect(labels(mixed)).toEqual(["Price per unit of yield (yours to change)", "Hauling, drying, selling per unit of yield", "Cost per unit of yield"]);
+    expect(labels(mixed)).toEqual([
+      "Price per unit of yield (yours to change)",
+      "Hauling, drying, selling per unit of yield",
+      "Cost per unit of yield",
+    ]);
   });
 
   it("let a reader change price, yield, share, other income and costs, and nothing else", () => {
@@ -82,7 +123,8 @@ describe("the lender pages", () => {
     };
     const formulas = cells.flatMap((cell) => (cell.formula === undefined ? [] : [cell.formula]));
     expect(formulas.length).toBeGreaterThan(100);
-    for (const formula of formulas) for (const [reference] of formula.matchAll(/\$[A-Z]+\$\d+/g)) expect(typeof at(reference)?.value).toBe("number");
+    for (const formula of formulas)
+      for (const [reference] of formula.matchAll(/\$[A-Z]+\$\d+/g)) expect(typeof at(reference)?.value).toBe("number");
   });
 
   it("give the reasons of each crop so that the cents add up from plan to outlook", () => {
@@ -126,12 +168,19 @@ describe("what a lender would ask about first", () => {
     expect(codes({ otherCosts: [] })).toEqual(expect.arrayContaining(["no-overhead", "no-living"]));
   });
   it("is a price above the high price, or above what grain was sold for", () => {
-    expect(codes({ crops: [{ ...corn, price: moneyPerUnit("5"), highPrice: moneyPerUnit("4.5") }, soybeans] })).toEqual(expect.arrayContaining(["price-high", "price-above-sales"]));
+    expect(codes({ crops: [{ ...corn, price: moneyPerUnit("5"), highPrice: moneyPerUnit("4.5") }, soybeans] })).toEqual(
+      expect.arrayContaining(["price-high", "price-above-sales"]),
+    );
     expect(codes({})).not.toContain("price-high");
   });
   it("is a farm without a name, land without a cost, a case without a price, more grain sold than grows", () => {
     expect(codes({})).toEqual(expect.arrayContaining(["no-farm", "no-price-range"]));
-    expect(codes({ settings: { ...season.settings, farm: "Larkmere" }, crops: season.crops.map((crop) => ({ ...crop, lowPrice: moneyPerUnit("3"), highPrice: moneyPerUnit("12") })) })).not.toEqual(expect.arrayContaining(["no-farm"]));
+    expect(
+      codes({
+        settings: { ...season.settings, farm: "Larkmere" },
+        crops: season.crops.map((crop) => ({ ...crop, lowPrice: moneyPerUnit("3"), highPrice: moneyPerUnit("12") })),
+      }),
+    ).not.toEqual(expect.arrayContaining(["no-farm"]));
     expect(codes({ fields: season.fields.map((each) => ({ ...each, tenure: "owned" as const, rentPerArea: null })) })).toContain("no-land");
     // Corn grows 120.5 × 205 and six tenths of 61.2 × 180, 31,312.1 bu in all.
     expect(codes({ sales: [sale("31313", "4.25")] })).toContain("sold-beyond");

@@ -51,10 +51,26 @@ export function lenderPages(report: SeasonReport, options: LenderOptions): Resul
   }
   debtBlock(page, report);
   page.skip(1);
-  for (const line of lenderNotes(report, layer, crops).flatMap((words) => inLines(words, lineLength))) page.put({ row: page.next, column: 0 }, ...note(line));
+  for (const line of lenderNotes(report, layer, crops).flatMap((words) => inLines(words, lineLength)))
+    page.put({ row: page.next, column: 0 }, ...note(line));
   return {
-    name: "Lender pages", columns: [labelWidth, ...Array.from({ length: blockWidth * abreast }, () => figureWidth)], headingRows: 2, rows: page.rows(), merges: page.merges, charts,
-    page: { orientation: "portrait", paper: settings.areaUnit === "ac" ? "letter" : "a4", pagesTall: 2, ...(firstPage === null ? {} : { scale: usualScale, breakAfter: [firstPage] }), footer: `${(settings.farm ?? seasonName(report)).slice(0, longestFarm)}, ${options.date}, ${layerTitle(layer).toLowerCase()}. ${caution}`, pages: pagesOf(page.next, firstPage, settings.areaUnit) },
+    name: "Lender pages",
+    columns: [labelWidth, ...Array.from({ length: blockWidth * abreast }, () => figureWidth)],
+    headingRows: 2,
+    rows: page.rows(),
+    merges: page.merges,
+    charts,
+    page: {
+      orientation: "portrait",
+      paper: settings.areaUnit === "ac" ? "letter" : "a4",
+      pagesTall: 2,
+      ...(firstPage === null ? {} : { scale: usualScale, breakAfter: [firstPage] }),
+      footer:
+        `${(settings.farm ?? seasonName(report)).slice(0, longestFarm)}, ` +
+        `${options.date}, ` +
+        `${layerTitle(layer).toLowerCase()}. ${caution}`,
+      pages: pagesOf(page.next, firstPage, settings.areaUnit),
+    },
   };
 }
 
@@ -69,7 +85,8 @@ const rowsOnPage = { ac: 73, ha: 78 } as const;
 function pagesOf(rows: number, firstPage: number | null, areaUnit: AreaUnit): number {
   if (firstPage === null) return rows > rowsOnPage[areaUnit] ? 2 : 1;
   // From the second page on the two heading rows are printed again.
-  const pagesOfPart = (part: number, isFirst: boolean) => (isFirst && part <= rowsOnPage[areaUnit] ? 1 : Math.ceil(part / (rowsOnPage[areaUnit] - 2)));
+  const pagesOfPart = (part: number, isFirst: boolean) =>
+    isFirst && part <= rowsOnPage[areaUnit] ? 1 : Math.ceil(part / (rowsOnPage[areaUnit] - 2));
   return pagesOfPart(firstPage, true) + pagesOfPart(rows - firstPage, false);
 }
 
@@ -80,8 +97,19 @@ const lineLength = 150;
 
 function heading(page: Page, report: SeasonReport, { date }: LenderOptions, layer: Layer): void {
   const { currency, areaUnit, farm = null } = report.season.settings;
-  page.put({ row: 0, column: 0 }, text(`${farm === null ? "Cost" : `${farm}: cost`} of production and break-evens`, { bold: true, size: 14 }));
-  page.put({ row: 1, column: 0 }, ...note(`${seasonName(report)}, as of ${date}; tables on the layer ${layerTitle(layer).toLowerCase()}. ${currency}, per ${areaName(report)} unless it says otherwise (${areaUnit}). Figures in a box may be changed: try another price, yield or cost.`));
+  page.put(
+    { row: 0, column: 0 },
+    text(`${farm === null ? "Cost" : `${farm}: cost`} of production and break-evens`, { bold: true, size: 14 }),
+  );
+  page.put(
+    { row: 1, column: 0 },
+    ...note(
+      `${seasonName(report)}, as of ${date}; tables on ` +
+        `the layer ${layerTitle(layer).toLowerCase()}. ` +
+        `${currency}, per ` +
+        `${areaName(report)} unless it says otherwise (${areaUnit}). Figures in a box may be changed: try another price, yield or cost.`,
+    ),
+  );
   for (const row of incompleteRows(report, { of: "cash flow" })) page.put({ row: page.next, column: 0 }, ...row);
   page.skip(1);
 }

@@ -29,7 +29,9 @@ export class Page {
   /** Puts cells in a row from a spot to the right and answers the spot below the first. */
   put(spot: Spot, ...cells: readonly SheetCell[]): Spot {
     while (this.grid.length <= spot.row) this.grid.push([]);
-    cells.forEach((cell, index) => { this.grid[spot.row]![spot.column + index] = cell; });
+    cells.forEach((cell, index) => {
+      this.grid[spot.row]![spot.column + index] = cell;
+    });
     return { row: spot.row + 1, column: spot.column };
   }
 

@@ -13,7 +13,10 @@ const named = 5;
 
 export function reasonsBand(page: Page, report: SeasonReport, crops: readonly CropFigures[], layer: Layer): void {
   const top = page.next;
-  page.put({ row: top, column: 0 }, text(`What changed since the plan (${report.season.settings.currency})`, { bold: true, fill: "heading" }));
+  page.put(
+    { row: top, column: 0 },
+    text(`What changed since the plan (${report.season.settings.currency})`, { bold: true, fill: "heading" }),
+  );
   page.put({ row: top + 1, column: 0 }, text(`Net return, ${layerTitle(layer).toLowerCase()}: plan to projected`, { italic: true }));
   crops.forEach((crop, index) => {
     const column = 1 + index * blockWidth;
@@ -33,12 +36,19 @@ const whole = (value: Decimal): Decimal => value.toDecimalPlaces(0, Decimal.ROUN
 /** The lines of one crop. Each is shown to the whole; the last reason takes what rounding leaves, so that the print adds up. */
 export function reasonLines({ plan, outlook, ...crop }: CropFigures, layer: Layer): readonly Line[] {
   const all = reasons({ plan, outlook, ...crop }, layer);
-  const first = all.slice(0, named).map((reason) => ({ words: reasonWords(reason, crop.yieldUnit), amount: whole(reason.effect), bold: false }));
+  const first = all
+    .slice(0, named)
+    .map((reason) => ({ words: reasonWords(reason, crop.yieldUnit), amount: whole(reason.effect), bold: false }));
   const from = whole(plan.netPerArea[layer].times(plan.area));
   const to = whole(outlook.netPerArea[layer].times(outlook.area));
   const rest = to.minus(from).minus(sum(first.map(({ amount }) => amount)));
   const others = all.length - first.length;
-  const last = others > 0 ? [{ words: `${others} other ${others === 1 ? "reason" : "reasons"}`, amount: rest, bold: false }] : rest.isZero() ? [] : [{ words: "rounding", amount: rest, bold: false }];
+  const last =
+    others > 0
+      ? [{ words: `${others} other ${others === 1 ? "reason" : "reasons"}`, amount: rest, bold: false }]
+      : rest.isZero()
+        ? []
+        : [{ words: "rounding", amount: rest, bold: false }];
   return [{ words: "Plan", amount: from, bold: true }, ...first, ...last, { words: "Projected", amount: to, bold: true }];
 }
 

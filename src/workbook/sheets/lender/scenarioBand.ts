@@ -11,8 +11,20 @@ import { blockWidth, type Page } from "./page";
 export function scenarioBand(page: Page, report: SeasonReport, crops: readonly CropFigures[]): void {
   const top = page.next + 1;
   const area = areaName(report);
-  const labels = ["Low, expected, high of your own figures", `Yield per ${area}`, "Price", `Income per ${area}`, `Net return per ${area}, operating`, `Net return per ${area}, full`, `Net return per ${area}, cash need`, `Insurance payment per ${area}, not in the net`, "   valued at"];
-  labels.forEach((words, index) => { page.put({ row: top + index, column: 0 }, text(words, index === 0 ? { bold: true, fill: "heading" } : {})); });
+  const labels = [
+    "Low, expected, high of your own figures",
+    `Yield per ${area}`,
+    "Price",
+    `Income per ${area}`,
+    `Net return per ${area}, operating`,
+    `Net return per ${area}, full`,
+    `Net return per ${area}, cash need`,
+    `Insurance payment per ${area}, not in the net`,
+    "   valued at",
+  ];
+  labels.forEach((words, index) => {
+    page.put({ row: top + index, column: 0 }, text(words, index === 0 ? { bold: true, fill: "heading" } : {}));
+  });
   crops.forEach((figures, index) => {
     const crop = report.season.crops.find((each) => each.name === figures.crop)!;
     const policy = report.season.insurance?.find((each) => each.crop === figures.crop) ?? null;
@@ -39,5 +51,7 @@ export function scenarioBand(page: Page, report: SeasonReport, crops: readonly C
 function valuedAt(policy: Policy | null): string {
   if (policy === null) return "no policy entered";
   const { price, priceOf } = insurancePayment(policy, policy.approvedYield);
-  return priceOf === "harvest price" ? `its harvest price ${price.toFixed(2)}` : `its projected price ${price.toFixed(2)}, no harvest price`;
+  return priceOf === "harvest price"
+    ? `its harvest price ${price.toFixed(2)}`
+    : `its projected price ${price.toFixed(2)}, no harvest price`;
 }
