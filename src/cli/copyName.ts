@@ -1,7 +1,7 @@
 /** Under which names a copy may be written. */
 import { readFile } from "node:fs/promises";
 import { extname } from "node:path";
-import type { WorkbookKind } from "../host/embedded/workbookKind";
+import type { WorkbookKind } from "../host/embedded/package/workbookKind";
 import { Refusal } from "./arguments";
 import { isMarked } from "./madeByUs";
 import { onOneLine } from "./printed";

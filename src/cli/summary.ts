@@ -1,6 +1,6 @@
 /** The report as a page of plain text for a terminal. */
 import { planningCaution } from "../core/cautions";
-import type { Decimal } from "../core/decimal";
+import type { Decimal } from "../core/numbers/decimal";
 import type { CropFigures, ItemFigures, PerLayer } from "../core/figures";
 import { layerCosts, layerNames, layers } from "../core/kinds";
 import { incompleteMark } from "../workbook/incompleteMark";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { breakEvenPrice, breakEvenYield, costPerUnit, netPerArea, type Costs } from "./breakEven";
-import { moneyPerArea, moneyPerUnit, share, yieldPerArea } from "./units";
+import { moneyPerArea, moneyPerUnit, share, yieldPerArea } from "./numbers/units";
 
 const costs = (fixed: string, moving = "0", operatorShare = "1", otherIncome = "0"): Costs => ({
   fixed: moneyPerArea(fixed),

@@ -12,7 +12,7 @@
  *
  * What goes into F and v decides what an answer means: a caller names the cost layer beside it. Nothing is rounded.
  */
-import { moneyPerArea, moneyPerUnit, yieldPerArea, type MoneyPerArea, type MoneyPerUnit, type Share, type Yield } from "./units";
+import { moneyPerArea, moneyPerUnit, yieldPerArea, type MoneyPerArea, type MoneyPerUnit, type Share, type Yield } from "./numbers/units";
 
 /** What one area costs and earns, apart from its price and its yield. */
 export type Costs = {

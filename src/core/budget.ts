@@ -1,12 +1,12 @@
 /** From the costs of a field, or of all fields of a crop, to its figures. */
-import { sum, zero, type Decimal } from "./decimal";
+import { sum, zero, type Decimal } from "./numbers/decimal";
 import { breakEvenPrice, breakEvenYield, costPerArea, costPerUnit, incomePerArea, netPerArea, type Costs } from "./breakEven";
 import type { Cost, MovingCost } from "./cost";
 import type { BreakEvens, Budget, ByKindAndLayer, PerLayer, StageFigures } from "./figures";
 import { cashKinds, cashNeedKinds, fullKinds, kinds, layers, operatingKinds, type Kind, type Layer } from "./kinds";
 import { once } from "./once";
 import type { Crop } from "./season";
-import { tallied, weightedMean } from "./tally";
+import { tallied, weightedMean } from "./numbers/tally";
 import {
   area,
   money,
@@ -19,7 +19,7 @@ import {
   type MoneyPerArea,
   type MoneyPerUnit,
   type Share,
-} from "./units";
+} from "./numbers/units";
 
 /** What a budget rests on. Costs by kind: per area, when somebody asks for them, and per unit of the operator's crop. */
 export type BudgetBasis = {

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { capitalRecovery, capitalRecoveryFactor, discount } from "./capitalRecovery";
-import { sum } from "./decimal";
-import { money, yearlyRate, years } from "./units";
+import { sum } from "./numbers/decimal";
+import { money, yearlyRate, years } from "./numbers/units";
 
 const rates = fc.integer({ min: 1, max: 2_000 }).map((basisPoints) => yearlyRate(`${basisPoints}e-4`));
 const lives = fc.integer({ min: 1, max: 30 }).map((n) => years(String(n)));

@@ -1,7 +1,7 @@
 /** What a thing that lasts for years costs in each of them, interest on its value included. */
-import { one } from "./decimal";
-import { moneyPerYear, type Money, type MoneyPerYear, type Years, type YearlyRate } from "./units";
-import type { Decimal } from "./decimal";
+import { one } from "./numbers/decimal";
+import { moneyPerYear, type Money, type MoneyPerYear, type Years, type YearlyRate } from "./numbers/units";
+import type { Decimal } from "./numbers/decimal";
 
 /**
  * Yearly payment that pays back one unit of money with interest over a number of years:

@@ -2,7 +2,7 @@
  * Field work once a field's harvest is done. What was planned for this crop and not done by its last load never will be;
  * what is worked after it belongs to the next crop.
  */
-import { sum, zero } from "./decimal";
+import { sum, zero } from "./numbers/decimal";
 import type { IsoDate } from "./row";
 import { takeDone, takeOff, type FieldWork, type Work, type WorkRow } from "./work";
 

@@ -1,10 +1,10 @@
 /** Costs on their way from the entries to a budget. */
-import { zero, type Decimal } from "./decimal";
+import { zero, type Decimal } from "./numbers/decimal";
 import type { Charge, Stage } from "./figures";
 import { countsIn, type Kind } from "./kinds";
 import type { EntryRef, IsoDate } from "./row";
 import type { Field } from "./season";
-import { money, moneyPerUnit, type Money, type MoneyPerUnit } from "./units";
+import { money, moneyPerUnit, type Money, type MoneyPerUnit } from "./numbers/units";
 
 /**
  * The entries that made a cost, put together when somebody asks for them: all of them at once would be as many as fields

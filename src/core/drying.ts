@@ -1,7 +1,7 @@
 /** Grain that comes in wetter than it is sold: how much it is when dry, and what drying costs. */
-import { Decimal, hundred, one } from "./decimal";
+import { Decimal, hundred, one } from "./numbers/decimal";
 import type { Wetness } from "./season";
-import { cropQuantity, moneyPerUnit, type CropQuantity, type Money, type MoneyPerUnit, type Points, type Share } from "./units";
+import { cropQuantity, moneyPerUnit, type CropQuantity, type Money, type MoneyPerUnit, type Points, type Share } from "./numbers/units";
 
 /** What one unit of wet grain is at the moisture to which it is dried: (100 − wet) ÷ (100 − dry). */
 export const dryPerWet = (wet: Points, dry: Points): Decimal => hundred.minus(wet).div(hundred.minus(dry));

@@ -1,9 +1,9 @@
 /** The whole farm in money: what comes in, what it costs to each layer, and what is left over. */
 import { perLayer } from "./budget";
-import { sum, type Decimal } from "./decimal";
+import { sum, type Decimal } from "./numbers/decimal";
 import type { CropFigures, PerLayer, Stage } from "./figures";
 import type { SeasonFigures } from "./seasonFigures";
-import { money, type Money } from "./units";
+import { money, type Money } from "./numbers/units";
 
 export type FarmFigures = {
   /** Sold grain at its own price, the rest at the price entered, and other income. */

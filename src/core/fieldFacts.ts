@@ -1,10 +1,10 @@
 /** A field beside its crop, and what its harvest says. */
-import { larger } from "./decimal";
+import { larger } from "./numbers/decimal";
 import type { Stage } from "./figures";
 import { landWeights } from "./land";
 import type { Crop, Field, HarvestLoad, Season } from "./season";
 import { fieldOutlooks } from "./stand/fieldOutlook";
-import { yieldPerArea, type Yield } from "./units";
+import { yieldPerArea, type Yield } from "./numbers/units";
 import { weighedOf, type Weighed } from "./weighed";
 
 export type FieldFacts = {

@@ -3,11 +3,11 @@
  * is no answer".
  */
 import type { FieldLine } from "./budgetLines/fieldLine";
-import type { Decimal } from "./decimal";
+import type { Decimal } from "./numbers/decimal";
 import type { Kind, Layer } from "./kinds";
 import type { EntryRef } from "./row";
 import type { Weighed } from "./weighed";
-import type { Area, CropQuantity, Money, MoneyPerArea, MoneyPerUnit, Share, Yield, YieldUnit } from "./units";
+import type { Area, CropQuantity, Money, MoneyPerArea, MoneyPerUnit, Share, Yield, YieldUnit } from "./numbers/units";
 
 export type Stage = "plan" | "outlook" | "final";
 

@@ -17,7 +17,7 @@ import { seasonFlows } from "./lender/seasonFlows";
 import { landArea, landWeights } from "./land";
 import type { HarvestLoad, Season } from "./season";
 import { seasonFigures } from "./seasonFigures";
-import { area, cropQuantity, moneyPerArea, moneyPerUnit, points } from "./units";
+import { area, cropQuantity, moneyPerArea, moneyPerUnit, points } from "./numbers/units";
 
 const home = field("Home", "100", "200");
 const drying = { ...settings, dryingChargePerPoint: moneyPerUnit("0.04") };

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { corn, field, harvested, load, operation, sale, seasonOf, settings } from "../../tests/support/season";
-import { sum } from "./decimal";
+import { sum } from "./numbers/decimal";
 import { goalAndHarvest } from "./harvestMoney";
 import { layers } from "./kinds";
 import type { Season } from "./season";
 import { seasonFigures } from "./seasonFigures";
-import { moneyPerArea, moneyPerUnit, points, share } from "./units";
+import { moneyPerArea, moneyPerUnit, points, share } from "./numbers/units";
 
 const home = field("Home", "100", "200", { tenure: "cash rent", rentPerArea: moneyPerArea("250") });
 const hill = field("Hill", "60", "180", { tenure: "crop share", operatorShare: share("0.5") });

@@ -1,9 +1,9 @@
 /** The money between what a field was planned to leave and what its harvest leaves: by yield, by price, and by cost. */
-import { zero, type Decimal } from "./decimal";
+import { zero, type Decimal } from "./numbers/decimal";
 import type { Budget, CropFigures, FieldFigures } from "./figures";
 import type { Layer } from "./kinds";
 import { docked } from "./sales";
-import { money, type Money } from "./units";
+import { money, type Money } from "./numbers/units";
 
 export type GoalAndHarvest = {
   /** Net return of the plan on the whole field: the goal at the price entered and the plan's costs. */

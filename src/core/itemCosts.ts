@@ -1,14 +1,14 @@
 /** What the items cost each field: charged as they are used, or as they are bought. */
-import { larger, one, smaller, zero, type Decimal } from "./decimal";
+import { larger, one, smaller, zero, type Decimal } from "./numbers/decimal";
 import type { Cost, Due, Entries, StageCosts } from "./cost";
 import { sharingWeights, type FieldFacts } from "./fieldFacts";
 import type { ItemFigures, Stage } from "./figures";
 import type { DaysOut } from "./operatingInterest";
 import { averageDays, averagePrice, nothingBought, type Bought } from "./purchases";
 import type { Application, Field, Item, LandlordsInputs, Season } from "./season";
-import { splitToTheCent } from "./split";
-import { Tally, tallied } from "./tally";
-import { money, type Money } from "./units";
+import { splitToTheCent } from "./numbers/split";
+import { Tally, tallied } from "./numbers/tally";
+import { money, type Money } from "./numbers/units";
 import { type FieldWork, type Work, type WorkByField } from "./work";
 
 /**

@@ -2,9 +2,9 @@
  * Land that grows two crops in one year: the acres count once for the farm, and what is shared by acres is split between
  * the two crops that use them.
  */
-import { larger, sum, zero, type Decimal } from "./decimal";
+import { larger, sum, zero, type Decimal } from "./numbers/decimal";
 import type { Field } from "./season";
-import { area, type Area } from "./units";
+import { area, type Area } from "./numbers/units";
 
 type Land = Pick<Field, "name" | "area" | "sameLandAs">;
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { corn, field, harvested, load, operation, sale, seasonOf } from "../../tests/support/season";
 import { netPerArea } from "./breakEven";
-import { Decimal, sum } from "./decimal";
+import { Decimal, sum } from "./numbers/decimal";
 import { farmFigures, newestStage } from "./farm";
 import { farmYear } from "./lender/farmYear";
 import { reasons } from "./lender/reasons";
@@ -10,7 +10,7 @@ import { seasonFlows } from "./lender/seasonFlows";
 import { dockOf, type DockLine } from "./loadDock";
 import type { Season } from "./season";
 import { seasonFigures } from "./seasonFigures";
-import { moneyPerArea, moneyPerUnit, share } from "./units";
+import { moneyPerArea, moneyPerUnit, share } from "./numbers/units";
 
 /** Half of the crop is the operator's; 10 an acre of other income, 600 of cost. */
 const home = field("Home", "100", "200", { tenure: "crop share", operatorShare: share("0.5") });

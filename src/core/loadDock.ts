@@ -1,8 +1,8 @@
 /** What buyers take off the price of grain that is light: by a table of the grower's own, load by load. */
-import { type Decimal } from "./decimal";
+import { type Decimal } from "./numbers/decimal";
 import { yieldAt, type FieldFacts } from "./fieldFacts";
 import type { Stage } from "./figures";
-import { moneyPerUnit, type MoneyPerUnit } from "./units";
+import { moneyPerUnit, type MoneyPerUnit } from "./numbers/units";
 
 /** One line of a dock table: from this test weight up to the next line, so much off each unit. */
 export type DockLine = { readonly from: Decimal; readonly off: MoneyPerUnit };

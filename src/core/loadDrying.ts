@@ -1,5 +1,5 @@
 /** The points of moisture that a unit of a field's crop is charged drying on: of the loads as weighed, and of the rest as expected. */
-import { larger, zero, type Decimal } from "./decimal";
+import { larger, zero, type Decimal } from "./numbers/decimal";
 import { yieldAt, type FieldFacts } from "./fieldFacts";
 import type { Stage } from "./figures";
 import { pointsAbove } from "./weighed";

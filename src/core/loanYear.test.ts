@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { Decimal } from "./decimal";
+import { Decimal } from "./numbers/decimal";
 import { loanYear } from "./loanYear";
 import type { Loan, Settings } from "./season";
-import { money } from "./units";
+import { money } from "./numbers/units";
 
 const loan = (more: Partial<Loan> = {}): Loan => ({
   name: "Note",

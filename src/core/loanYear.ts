@@ -1,12 +1,12 @@
 /** What a loan takes of one year: its payments, how much of them is interest, and what is owed before and after them. */
-import { daysBetween } from "./day";
-import { Decimal, one, zero } from "./decimal";
+import { daysBetween } from "./numbers/day";
+import { Decimal, one, zero } from "./numbers/decimal";
 import { debtService, installment, type Installment } from "./lender/amortisation";
 import { monthOf, monthsLater, type Month } from "./lender/month";
 import { repaidOn } from "./paymentDates";
 import type { IsoDate } from "./row";
 import type { Loan, Settings } from "./season";
-import { money, type Money } from "./units";
+import { money, type Money } from "./numbers/units";
 
 export type DuePayment = Installment & { readonly month: Month };
 

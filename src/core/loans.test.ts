@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { corn, field, operation, otherCost, seasonOf } from "../../tests/support/season";
-import { Decimal } from "./decimal";
+import { Decimal } from "./numbers/decimal";
 import { layers } from "./kinds";
 import { reasons } from "./lender/reasons";
 import type { Loan, Season } from "./season";
 import { seasonFigures } from "./seasonFigures";
-import { money, moneyPerArea, moneyPerUnit } from "./units";
+import { money, moneyPerArea, moneyPerUnit } from "./numbers/units";
 
 /** 8 % of 100,000: 8,000 of interest and 12,000 of principal. */
 const loan = (more: Partial<Loan> = {}): Loan => ({

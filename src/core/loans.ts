@@ -1,11 +1,11 @@
 /** What loans cost the fields: the term interest and the term principal of the year. */
 import { isOver } from "./over";
-import { zero } from "./decimal";
+import { zero } from "./numbers/decimal";
 import type { Cost } from "./cost";
 import { sharingWeights, type FieldFacts } from "./fieldFacts";
 import { loanYear, type LoanYear } from "./loanYear";
 import type { Loan, Season } from "./season";
-import { splitToTheCent } from "./split";
+import { splitToTheCent } from "./numbers/split";
 
 /** The year of every loan, in the order of the table. */
 export const loanYears = ({ loans = [], settings }: Pick<Season, "loans" | "settings">): readonly LoanYear[] =>

@@ -1,8 +1,8 @@
 /** What was done or bought in a crop although the plan has nothing of it: a part of what moved the cost that is easily overlooked. */
-import { zero, type Decimal } from "./decimal";
+import { zero, type Decimal } from "./numbers/decimal";
 import type { CropFigures } from "./figures";
 import { countsIn, type Kind, type Layer } from "./kinds";
-import { money, type Money } from "./units";
+import { money, type Money } from "./numbers/units";
 
 export type NotPlanned = {
   readonly kind: Kind;

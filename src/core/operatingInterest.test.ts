@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { application, field, item, load, operation, otherCost, purchase, seasonOf, settings } from "../../tests/support/season";
-import { Decimal } from "./decimal";
+import { Decimal } from "./numbers/decimal";
 import type { Machine } from "./machines/machine";
 import { seasonFigures } from "./seasonFigures";
 import type { Season } from "./season";
-import { money, moneyPerHour, share, yearlyRate, years } from "./units";
+import { money, moneyPerHour, share, yearlyRate, years } from "./numbers/units";
 
 const home = field("Home", "100", "200");
 /** The one field of a season. */

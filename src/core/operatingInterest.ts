@@ -1,12 +1,12 @@
-import { daysBetween } from "./day";
-import { Decimal, larger, sum, zero } from "./decimal";
+import { daysBetween } from "./numbers/day";
+import { Decimal, larger, sum, zero } from "./numbers/decimal";
 import { bearsInterest, type Cost } from "./cost";
 import type { Kind } from "./kinds";
 import { paymentDates, type PaymentYear } from "./paymentDates";
 import type { IsoDate } from "./row";
 import type { Field, Settings } from "./season";
-import { Tally } from "./tally";
-import { money } from "./units";
+import { Tally } from "./numbers/tally";
+import { money } from "./numbers/units";
 
 const daysInYear = new Decimal("365");
 const monthsInYear = new Decimal("12");

@@ -1,5 +1,5 @@
 /** What field work costs each field: at a rate, or by what the machine costs. */
-import { one, zero, type Decimal } from "./decimal";
+import { one, zero, type Decimal } from "./numbers/decimal";
 import type { Cost, Due, StageCosts } from "./cost";
 import type { FieldFacts } from "./fieldFacts";
 import type { Stage } from "./figures";
@@ -7,8 +7,8 @@ import type { Kind } from "./kinds";
 import type { MachineCost } from "./machines/machineCost";
 import type { DaysOut } from "./operatingInterest";
 import type { Field, Operation } from "./season";
-import { Tally } from "./tally";
-import { money } from "./units";
+import { Tally } from "./numbers/tally";
+import { money } from "./numbers/units";
 import { doneAndLeft, type FieldWork, type Work } from "./work";
 
 /** What each machine costs at a stage, by its name: the hours that carry its ownership differ with the work of the stage. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { corn, field, harvested, load, otherCost, seasonOf, settings } from "../../tests/support/season";
 import type { Season } from "./season";
 import { seasonFigures } from "./seasonFigures";
-import { moneyPerArea, moneyPerUnit, points } from "./units";
+import { moneyPerArea, moneyPerUnit, points } from "./numbers/units";
 
 const season = (parts: Partial<Season>): Season =>
   seasonOf({

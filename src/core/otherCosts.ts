@@ -1,5 +1,5 @@
 /** Costs that are no field work, and what the land costs. */
-import { one, zero, type Decimal } from "./decimal";
+import { one, zero, type Decimal } from "./numbers/decimal";
 import type { Cost, MovingCost, StageCosts } from "./cost";
 import { sharingWeights, type FieldFacts } from "./fieldFacts";
 import { landWeights } from "./land";
@@ -8,8 +8,8 @@ import { pointsPerUnit } from "./loadDrying";
 import type { DaysOut } from "./operatingInterest";
 import { isOver } from "./over";
 import type { OtherCost } from "./season";
-import { splitToTheCent } from "./split";
-import { money, moneyPerUnit } from "./units";
+import { splitToTheCent } from "./numbers/split";
+import { money, moneyPerUnit } from "./numbers/units";
 
 /** The fields that a cost is spread over. */
 const fieldsOf = ({ over }: OtherCost, facts: readonly FieldFacts[]): readonly FieldFacts[] =>

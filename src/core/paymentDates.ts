@@ -1,6 +1,6 @@
 /** When money is paid of which nobody has entered a date: one rule for operating interest and for the cash flow. */
-import { dayBefore } from "./day";
-import { Decimal, one } from "./decimal";
+import { dayBefore } from "./numbers/day";
+import { Decimal, one } from "./numbers/decimal";
 import { fullKinds, type Kind } from "./kinds";
 import { monthOf, monthsLater } from "./lender/month";
 import type { IsoDate } from "./row";

@@ -1,10 +1,10 @@
 /** What was bought of an item this season, carried as value and quantity, never as a rounded unit price. */
-import { zero, type Decimal } from "./decimal";
+import { zero, type Decimal } from "./numbers/decimal";
 import type { DaysOut } from "./operatingInterest";
 import type { EntryRef } from "./row";
 import type { Purchase } from "./season";
-import { Tally } from "./tally";
-import { itemQuantity, money, type ItemQuantity, type Money } from "./units";
+import { Tally } from "./numbers/tally";
+import { itemQuantity, money, type ItemQuantity, type Money } from "./numbers/units";
 
 export type Bought = {
   readonly quantity: ItemQuantity;

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { centralCornBelt, iowa2010, northernMissouri } from "../../tests/support/publishedStandTables";
-import { Decimal } from "./decimal";
+import { Decimal } from "./numbers/decimal";
 import { fieldOutlook, reseed, reseedNotices, type ReseedQuestion } from "./reseed";
 import { lastDatePaying, netOverInterval, reseedGrid, thinnestWorthKeeping } from "./reseedLimits";
 import type { StandTable } from "./stand/standTable";
-import { area, moneyPerArea, moneyPerUnit, plantsPerArea, points, share, yieldPerArea } from "./units";
+import { area, moneyPerArea, moneyPerUnit, plantsPerArea, points, share, yieldPerArea } from "./numbers/units";
 
 const at = (date: string, stand: string) => ({ date, stand: plantsPerArea(stand), rowWidth: null, areaUnit: "ac" as const });
 const question: ReseedQuestion = {

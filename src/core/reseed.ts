@@ -11,7 +11,7 @@
  */
 import { failed, ok, type Result } from "../result";
 import { cautionsOf, estimateCaution, labelCaution } from "./cautions";
-import { hundred, one, sum, zero, type Decimal } from "./decimal";
+import { hundred, one, sum, zero, type Decimal } from "./numbers/decimal";
 import { netOfGrain, type Grain } from "./partialBudget/change";
 import { relativeYieldAt, type DateAndStand, type RelativeYieldAt, type StandRefusal, type StandTable } from "./stand/standTable";
 import {
@@ -26,7 +26,7 @@ import {
   type Points,
   type Share,
   type Yield,
-} from "./units";
+} from "./numbers/units";
 
 /** The costs of reseeding, per area; `null`: none. Seed is before the seller's credit. */
 export type ReseedCosts = {

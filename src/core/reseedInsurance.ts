@@ -3,9 +3,9 @@
  * due where the appraisal is under 90 % of the guaranteed yield; price × 20 % of the guaranteed yield, at most 8 bushels
  * of corn or 3 of soybeans. What binds today, and what counts as replanting, only the insurer can say.
  */
-import { Decimal } from "./decimal";
+import { Decimal } from "./numbers/decimal";
 import type { Source } from "./tables/source";
-import { moneyPerArea, type MoneyPerArea, type MoneyPerUnit, type Share, type Yield } from "./units";
+import { moneyPerArea, type MoneyPerArea, type MoneyPerUnit, type Share, type Yield } from "./numbers/units";
 
 const appraisalBelow = new Decimal("0.9");
 const shareOfGuarantee = new Decimal("0.2");

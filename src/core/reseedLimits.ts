@@ -1,10 +1,10 @@
 /** Where keeping turns into reseeding: the thinnest stand worth keeping, the last date that pays, and the grid around them. */
-import type { Decimal } from "./decimal";
+import type { Decimal } from "./numbers/decimal";
 import { reseed, type ReseedQuestion } from "./reseed";
 import type { IsoDate } from "./row";
 import { dayOfYear, monthDayOf, type MonthDay } from "./stand/monthDay";
 import { standFrom } from "./stand/standUnit";
-import { plantsPerArea, type MoneyPerArea, type PlantsPerArea } from "./units";
+import { plantsPerArea, type MoneyPerArea, type PlantsPerArea } from "./numbers/units";
 
 export type ThinnestStand =
   | { readonly found: true; readonly stand: PlantsPerArea }

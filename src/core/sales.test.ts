@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { corn, field, operation, sale, seasonOf, settings } from "../../tests/support/season";
 import type { Season } from "./season";
 import { seasonFigures } from "./seasonFigures";
-import { moneyPerArea, share } from "./units";
+import { moneyPerArea, share } from "./numbers/units";
 
 const salesOf = (sold: readonly (readonly [string, string])[]) =>
   seasonFigures(

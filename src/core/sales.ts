@@ -1,8 +1,8 @@
-import { larger, sum, zero, type Decimal } from "./decimal";
+import { larger, sum, zero, type Decimal } from "./numbers/decimal";
 import { perLayer } from "./budget";
 import type { Budget, CropFigures, SalesFigures, WithSold } from "./figures";
 import type { Sale } from "./season";
-import { cropQuantity, money, moneyPerArea, moneyPerUnit } from "./units";
+import { cropQuantity, money, moneyPerArea, moneyPerUnit } from "./numbers/units";
 
 /** Whether the grain of a sale grew in the season: only that is counted against its crop. */
 export const isOfSeason = ({ cropYear = null }: Pick<Sale, "cropYear">, seasonYear: string | null): boolean =>

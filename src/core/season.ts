@@ -6,11 +6,11 @@
  * unit. Shares are fractions from 0 to 1. Names are unique without regard to case; references hold the spelling of the
  * table that defines the name.
  */
-import type { Decimal } from "./decimal";
+import type { Decimal } from "./numbers/decimal";
 import type { Kind, OperatingKind } from "./kinds";
 import type { Policy } from "./lender/guarantee";
 import type { Machine } from "./machines/machine";
-import type { Measure } from "./measure";
+import type { Measure } from "./numbers/measure";
 import type { PlanterCheck } from "./planter/planterCheck";
 import type { SeasonChange } from "./partialBudget/seasonChange";
 import type { EntryRef, IsoDate, Target } from "./row";
@@ -32,7 +32,7 @@ import type {
   Share,
   Yield,
   YieldUnit,
-} from "./units";
+} from "./numbers/units";
 
 /** Grain with the water that it was weighed with, or as it is at the crop's standard moisture. */
 export type Wetness = "wet" | "dry";

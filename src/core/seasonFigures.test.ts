@@ -14,7 +14,7 @@ import {
   seasonOf,
   settings,
 } from "../../tests/support/season";
-import { Decimal } from "./decimal";
+import { Decimal } from "./numbers/decimal";
 import type { Charge } from "./figures";
 import { seasonFigures, type SeasonFigures } from "./seasonFigures";
 import type { Kind } from "./kinds";
@@ -33,7 +33,7 @@ import {
   yearlyRate,
   years,
   yieldPerArea,
-} from "./units";
+} from "./numbers/units";
 
 const figures = (parts: Partial<Season>) => seasonFigures(seasonOf(parts));
 const home = field("Home", "100", "200");

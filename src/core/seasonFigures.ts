@@ -1,5 +1,5 @@
 /** The whole calculation of a season: entries in, figures of every crop, field and item out. */
-import { sum, zero } from "./decimal";
+import { sum, zero } from "./numbers/decimal";
 import { billCosts, billParts, type BillPart } from "./bills/billCosts";
 import { withBills, type SetAgainst } from "./bills/setAgainst";
 import { fieldLines, type FieldLines } from "./budgetLines/budgetLine";
@@ -31,7 +31,7 @@ import { seasonMachineCosts } from "./seasonMachineCosts";
 import { fieldOutlooks, type FieldOutlook } from "./stand/fieldOutlook";
 import type { FieldStand } from "./stand/fieldStand";
 import { seasonWork } from "./seasonWork";
-import { area, type Area } from "./units";
+import { area, type Area } from "./numbers/units";
 import { areaOf, fieldsByCrop, type FieldWork, type WorkByField, type WorkRow } from "./work";
 
 /** What the core says of a season. Money is in the workbook's currency, unrounded; `null` is "there is no answer". */

@@ -3,8 +3,8 @@ import type { Stage } from "./figures";
 import { seasonMachines } from "./machines/seasonMachines";
 import { workAt, type MachineCosts } from "./operationCosts";
 import type { Operation, Season } from "./season";
-import { Tally } from "./tally";
-import { area } from "./units";
+import { Tally } from "./numbers/tally";
+import { area } from "./numbers/units";
 import type { FieldWork, Work, WorkByField } from "./work";
 
 /** A machine carries its year on all its hours, those for the next crop among them. */

@@ -1,5 +1,5 @@
 /** The field work of a season: of every item and of every operation in every field, closed where the harvest is done. */
-import { one } from "./decimal";
+import { one } from "./numbers/decimal";
 import { closedWork } from "./closedWork";
 import type { FieldFacts } from "./fieldFacts";
 import type { Kind } from "./kinds";

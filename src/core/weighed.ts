@@ -1,9 +1,9 @@
 /** What the loads of a field come to together, and the drying that they are charged. */
-import { Decimal, sum, zero } from "./decimal";
+import { Decimal, sum, zero } from "./numbers/decimal";
 import type { EntryRef, IsoDate } from "./row";
 import type { Crop, HarvestLoad, Wetness } from "./season";
-import { weightedMean } from "./tally";
-import { cropQuantity, money, points, type CropQuantity, type Money, type Points } from "./units";
+import { weightedMean } from "./numbers/tally";
+import { cropQuantity, money, points, type CropQuantity, type Money, type Points } from "./numbers/units";
 
 export type Weighed = {
   /** Yield units at the crop's standard moisture. */

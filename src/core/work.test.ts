@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { application, field, item, load, operation, seasonOf } from "../../tests/support/season";
 import { seasonFigures } from "./seasonFigures";
 import type { Application, Operation } from "./season";
-import { area, money } from "./units";
+import { area, money } from "./numbers/units";
 
 const fields = [field("Home", "100", "200"), field("Hill", "50", "160")];
 const outlookOf = (operations: readonly Operation[], name = "Home") =>

@@ -1,8 +1,8 @@
 /** Field work row by row: which part of a row falls to which field, and what is left of the plan. */
-import { one, smaller, sum, zero, type Decimal } from "./decimal";
+import { one, smaller, sum, zero, type Decimal } from "./numbers/decimal";
 import type { Application, Field, Operation } from "./season";
-import { Tally, tallied } from "./tally";
-import { area, type Area } from "./units";
+import { Tally, tallied } from "./numbers/tally";
+import { area, type Area } from "./numbers/units";
 
 /** Rows of field work: they say where, on how much of it, when, and whether it is planned or done. */
 export type WorkRow = Application | Operation;

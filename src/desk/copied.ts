@@ -1,7 +1,7 @@
 /** What was copied in this page, so that pasting it here keeps formulas and every digit, which a text of what is shown does not. */
 import type { Area, At } from "../host/address";
 import type { GridBook } from "./gridBook";
-import { moveFormula } from "../host/embedded/moveFormula";
+import { moveFormula } from "../host/embedded/formula/moveFormula";
 import { writeTsv } from "./tsv";
 
 /** `text` is what other programs get: the cells as shown. `entriesAt` is what goes into cells from a place of this workbook on. */

@@ -1,5 +1,5 @@
 /** The workbook as the grid sees it: sheets and cells as texts, entries, steps to undo. */
-import type { Decimal } from "../core/decimal";
+import type { Decimal } from "../core/numbers/decimal";
 import type { SheetChart, StepWords } from "../host/embedded";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { SheetPlace } from "../workbook/cell";

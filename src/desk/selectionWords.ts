@@ -1,5 +1,5 @@
 /** What is said of the cells that are selected: how many, and the sum of the numbers among them. */
-import { sum, type Decimal } from "../core/decimal";
+import { sum, type Decimal } from "../core/numbers/decimal";
 import { areaName, type Area } from "../host/address";
 import type { GridBook } from "./gridBook";
 import type { View } from "./views";

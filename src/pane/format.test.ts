@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Decimal } from "../core/decimal";
+import { Decimal } from "../core/numbers/decimal";
 import { formatOf } from "./format";
 
 const us = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");

@@ -1,5 +1,5 @@
 /** How figures read in the pane: rounded as everywhere else, grouped as the reader's language groups them. */
-import { hundred, type Decimal } from "../core/decimal";
+import { hundred, type Decimal } from "../core/numbers/decimal";
 import type { IsoDate } from "../core/row";
 import type { Settings } from "../core/season";
 import type { MonthDay } from "../core/stand/monthDay";

@@ -1,5 +1,5 @@
 /** Lines of the Budget that would each cost more than the acre earns: money of the whole land that was read as that of an acre. */
-import { zero, type Decimal } from "../core/decimal";
+import { zero, type Decimal } from "../core/numbers/decimal";
 import { isOver } from "../core/over";
 import type { Season } from "../core/season";
 import { budgetColumns } from "./columns/budget";

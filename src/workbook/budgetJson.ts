@@ -1,5 +1,5 @@
 /** Budget lines beside rows and bills, and the whole farm in money, as JSON. */
-import { sum, type Decimal } from "../core/decimal";
+import { sum, type Decimal } from "../core/numbers/decimal";
 import { farmFigures, newestStage } from "../core/farm";
 import type { FieldFigures, LinedKind } from "../core/figures";
 import { kinds, layers } from "../core/kinds";

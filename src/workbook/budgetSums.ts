@@ -1,5 +1,5 @@
 /** Lines of the Budget that add up the others of their land and kind, such as a column Total chem beside herbicide and fungicide. */
-import { zero } from "../core/decimal";
+import { zero } from "../core/numbers/decimal";
 import type { BudgetLine } from "../core/season";
 import { budgetColumns } from "./columns/budget";
 import type { Problem } from "./problem";

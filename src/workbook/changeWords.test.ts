@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { item, seasonOf } from "../../tests/support/season";
-import { type Decimal, one } from "../core/decimal";
+import { type Decimal, one } from "../core/numbers/decimal";
 import { amountPerAcre } from "../core/partialBudget/change";
 import type { LayoutName } from "../core/partialBudget/layouts/layout";
 import type { SeasonChange } from "../core/partialBudget/seasonChange";
-import { area, yearlyRate } from "../core/units";
+import { area, yearlyRate } from "../core/numbers/units";
 import { changeCautions, changeFindings, findingsMark } from "./changeWords";
 
 const named = (name: string, ...items: readonly string[]): SeasonChange => ({

@@ -1,5 +1,5 @@
 /** What is wrong between entries that are each right in themselves. */
-import { zero } from "../core/decimal";
+import { zero } from "../core/numbers/decimal";
 import { monthsOfSeason } from "../core/lender/month";
 import { fieldKinds, sixMonthsBefore } from "../core/paymentDates";
 import type { EntryRef } from "../core/row";

@@ -1,5 +1,5 @@
 /** The harvest of each field as JSON, and what its yield outlook rests on. */
-import { larger, one, zero, type Decimal } from "../core/decimal";
+import { larger, one, zero, type Decimal } from "../core/numbers/decimal";
 import type { FieldFigures } from "../core/figures";
 import type { FieldOutlook } from "../core/stand/fieldOutlook";
 import type { SeasonReport } from "./seasonReport";

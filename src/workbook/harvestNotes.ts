@@ -1,5 +1,5 @@
 /** What is said beside the figures of a crop about its yield table and its harvest, in the pane and on paper alike. */
-import { hundred } from "../core/decimal";
+import { hundred } from "../core/numbers/decimal";
 import type { CropFigures, FieldFigures } from "../core/figures";
 import type { StandTable } from "../core/stand/standTable";
 import type { SeasonReport } from "./seasonReport";

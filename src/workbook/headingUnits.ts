@@ -2,7 +2,7 @@
  * Units that a heading names: numbers under "Area (ha)", "Price (cents)" or "Yield (t/ha)" are not what they are read as, unless
  * the season counts so.
  */
-import type { AreaUnit, YieldUnit } from "../core/units";
+import type { AreaUnit, YieldUnit } from "../core/numbers/units";
 import type { RawTable } from "./cell";
 import { headingsOf } from "./headings";
 import type { Problem } from "./problem";

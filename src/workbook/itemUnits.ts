@@ -1,8 +1,8 @@
 /** From the units that people write on invoices and in rates to the base unit of an item. */
-import { Decimal, hundred, one } from "../core/decimal";
-import { conversion, measureNamed, measureNames, namedMeasure, type Density, type Measure } from "../core/measure";
+import { Decimal, hundred, one } from "../core/numbers/decimal";
+import { conversion, measureNamed, measureNames, namedMeasure, type Density, type Measure } from "../core/numbers/measure";
 import type { Item } from "../core/season";
-import type { AreaUnit } from "../core/units";
+import type { AreaUnit } from "../core/numbers/units";
 import { itemColumns } from "./columns/items";
 import { readNumber, type NumberStyle } from "./numbers";
 import type { At, Row } from "./tableRow";

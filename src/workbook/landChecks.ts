@@ -1,5 +1,5 @@
 /** Land that grows two crops in one year: acres, rent and passes that do not fit on it. */
-import { sum } from "../core/decimal";
+import { sum } from "../core/numbers/decimal";
 import { fieldFacts } from "../core/fieldFacts";
 import type { Field, Season } from "../core/season";
 import { afterHarvest } from "../core/seasonWork";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { Decimal } from "../core/decimal";
+import { Decimal } from "../core/numbers/decimal";
 import { decimalOf, readNumber } from "./numbers";
 
 const shown = (text: string, decimalComma = false) => {

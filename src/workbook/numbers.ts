@@ -1,5 +1,5 @@
 /** The door for numbers: from a cell as it was typed to a decimal, without binary arithmetic on the way. */
-import { Decimal, hundred, zero } from "../core/decimal";
+import { Decimal, hundred, zero } from "../core/numbers/decimal";
 import type { Cell } from "./cell";
 
 /**

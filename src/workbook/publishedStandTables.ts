@@ -1,6 +1,6 @@
 /** The published tables of yield by date and stand, in decimals, from the data that the product and its tests share. */
 import printed from "../../shared/published/stand-tables.json";
-import { Decimal } from "../core/decimal";
+import { Decimal } from "../core/numbers/decimal";
 import type { Span } from "../core/stand/bracket";
 import { shiftedTable, type PublishedStandTables, type StandTable } from "../core/stand/standTable";
 import { standUnits } from "../core/stand/standUnit";

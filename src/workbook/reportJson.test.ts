@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { reportOf } from "../../tests/support/reportOf";
 import { field, operation, seasonOf } from "../../tests/support/season";
-import { Decimal } from "../core/decimal";
+import { Decimal } from "../core/numbers/decimal";
 import type { Machine } from "../core/machines/machine";
 import type { Loan } from "../core/season";
 import type { StandCount } from "../core/stand/standCount";
-import { money, moneyPerHour, share, yearlyRate, years } from "../core/units";
+import { money, moneyPerHour, share, yearlyRate, years } from "../core/numbers/units";
 import { reportJson } from "./reportJson";
 
 const sown = field("Home", "100", "200", {

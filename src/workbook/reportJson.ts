@@ -1,6 +1,6 @@
 /** The season as JSON for other programs; docs/report-json.md is its description for people. */
 import { planningCaution } from "../core/cautions";
-import type { Decimal } from "../core/decimal";
+import type { Decimal } from "../core/numbers/decimal";
 import type { BreakEvens, Budget, CropFigures, FieldFigures, ItemFigures, PerLayer, WithSold } from "../core/figures";
 import { kinds, layers } from "../core/kinds";
 import { farmYear } from "../core/lender/farmYear";

@@ -1,7 +1,7 @@
 /** Budget lines all the way from the workbook: into every stage and the cash flow, or told and left out. */
 import { describe, expect, it } from "vitest";
 import { contentFromText } from "../../tests/support/tableFromText";
-import { sum } from "../core/decimal";
+import { sum } from "../core/numbers/decimal";
 import { paidAndCharged } from "../core/lender/paidAndCharged";
 import { explain } from "./explain";
 import { seasonReport } from "./report";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Decimal } from "../core/decimal";
+import { Decimal } from "../core/numbers/decimal";
 import { shownMoney, shownPriceAtMost, shownPriceNeeded, shownYieldNeeded } from "./shown";
 
 const shown = (how: (value: Decimal) => Decimal, ...values: readonly string[]) => values.map((value) => how(new Decimal(value)).toFixed());

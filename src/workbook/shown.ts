@@ -5,7 +5,7 @@
  * pays the cost: the price to the cent, the yield to a tenth. What lies beyond the ninth decimal is not rounded up: it is
  * the end of a division, and a formula in a cell does not have it.
  */
-import { Decimal } from "../core/decimal";
+import { Decimal } from "../core/numbers/decimal";
 
 const halfUp = Decimal.ROUND_HALF_UP;
 const up = Decimal.ROUND_CEIL;

@@ -1,5 +1,5 @@
 /** Rows that add up others without saying so: a subtotal among the entries would count everything above it twice. */
-import { zero, type Decimal } from "../core/decimal";
+import { zero, type Decimal } from "../core/numbers/decimal";
 import type { Named } from "./columns/column";
 import { fieldColumns } from "./columns/fields";
 import { harvestColumns } from "./columns/harvest";

@@ -1,7 +1,7 @@
 /** One row of a table, cell by cell as typed values, with the faults found on the way. */
-import { Decimal, hundred, one as whole } from "../core/decimal";
+import { Decimal, hundred, one as whole } from "../core/numbers/decimal";
 import type { EntryRef, IsoDate } from "../core/row";
-import type { AreaUnit } from "../core/units";
+import type { AreaUnit } from "../core/numbers/units";
 import type { Cell } from "./cell";
 import type { Column, Named, NumberColumn, Range } from "./columns/column";
 import { readDate, type DateStyle } from "./dates";

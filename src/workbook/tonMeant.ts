@@ -1,6 +1,6 @@
 /** Which ton is meant: in acre workbooks the short ton of 2,000 lb, in hectare workbooks the tonne, as the trade there says. */
-import { measureNamed, type Measure } from "../core/measure";
-import type { AreaUnit } from "../core/units";
+import { measureNamed, type Measure } from "../core/numbers/measure";
+import type { AreaUnit } from "../core/numbers/units";
 import { plain } from "./words";
 
 /** Units of weight that go with a short ton and not with a tonne. */

@@ -1,5 +1,5 @@
 /** Rows that add up others: typed under the entries or between them, they are no entries themselves. */
-import { zero } from "../core/decimal";
+import { zero } from "../core/numbers/decimal";
 import type { Cell } from "./cell";
 import { decimalOf, isBlank } from "./numbers";
 

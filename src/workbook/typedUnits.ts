@@ -1,5 +1,5 @@
 /** Units that people type into a cell of numbers, where only one meaning is possible: `152 ac`, `30"`, `$24/ac`, `3 hrs`. */
-import type { AreaUnit } from "../core/units";
+import type { AreaUnit } from "../core/numbers/units";
 import { plain, plainHeading } from "./words";
 
 /** Words in plain spelling, by what they measure; the second list is for hectare workbooks. */

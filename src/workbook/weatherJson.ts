@@ -1,5 +1,5 @@
 /** Heat and water of the planted fields as JSON. */
-import type { Decimal } from "../core/decimal";
+import type { Decimal } from "../core/numbers/decimal";
 import { fieldWeather } from "../core/weather/fieldWeather";
 import type { SeasonReport } from "./seasonReport";
 

@@ -1,5 +1,5 @@
 /** Weeds, sites of action and tank mixes as JSON. */
-import type { Decimal } from "../core/decimal";
+import type { Decimal } from "../core/numbers/decimal";
 import { programmes } from "../core/weeds/programme";
 import { mixes } from "../core/weeds/tankMix";
 import type { SeasonReport } from "./seasonReport";

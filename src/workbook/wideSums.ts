@@ -1,5 +1,5 @@
 /** Rows of a wide sheet that add up others by their numbers, whatever they are called: counted, they would be the same money again. */
-import { zero, type Decimal } from "../core/decimal";
+import { zero, type Decimal } from "../core/numbers/decimal";
 import type { Cell } from "./cell";
 import { isBlank, readNumber } from "./numbers";
 

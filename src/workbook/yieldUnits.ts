@@ -1,5 +1,5 @@
 /** The units in which a crop's yields, prices and quantities are counted. */
-import type { AreaUnit, YieldUnit } from "../core/units";
+import type { AreaUnit, YieldUnit } from "../core/numbers/units";
 import { measureMeant } from "./tonMeant";
 import { plain } from "./words";
 

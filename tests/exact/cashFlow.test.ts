@@ -1,6 +1,6 @@
 /** The months of the cash flow against exact fractions, to 25 digits. */
 import { describe, it } from "vitest";
-import { zero as none } from "../../src/core/decimal";
+import { zero as none } from "../../src/core/numbers/decimal";
 import type { Season } from "../../src/core/season";
 import { farmCashFlow } from "../../src/workbook/sheets/lender/farmCashFlow";
 import { reportOf } from "../support/reportOf";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { sum, type Decimal } from "../../src/core/decimal";
+import { sum, type Decimal } from "../../src/core/numbers/decimal";
 import type { Stage } from "../../src/core/figures";
 import type { Season } from "../../src/core/season";
 import { seasonFigures } from "../../src/core/seasonFigures";

@@ -1,14 +1,14 @@
 /** The debt test and insurance payments against exact fractions, to 25 digits. */
 import fc from "fast-check";
 import { describe, it } from "vitest";
-import { Decimal } from "../../src/core/decimal";
+import { Decimal } from "../../src/core/numbers/decimal";
 import type { Kind } from "../../src/core/kinds";
 import { farmYear } from "../../src/core/lender/farmYear";
 import { guarantee, insurancePayment, type Policy } from "../../src/core/lender/guarantee";
 import { repayment } from "../../src/core/lender/repayment";
 import type { Season } from "../../src/core/season";
 import { seasonFigures } from "../../src/core/seasonFigures";
-import { moneyPerUnit, share, yieldPerArea } from "../../src/core/units";
+import { moneyPerUnit, share, yieldPerArea } from "../../src/core/numbers/units";
 import { costsAt } from "./exactCosts";
 import { areaOf, unitsAt } from "./exactFields";
 import { itemAccount } from "./exactItems";

@@ -1,4 +1,4 @@
-import type { Decimal } from "../../src/core/decimal";
+import type { Decimal } from "../../src/core/numbers/decimal";
 import { seasonFigures } from "../../src/core/seasonFigures";
 import type { Season } from "../../src/core/season";
 import { exactSeason } from "./exactSeason";

@@ -1,5 +1,5 @@
 /** Crop, harvest and yields of a field, worked out again from the definition of the product. */
-import type { Decimal } from "../../src/core/decimal";
+import type { Decimal } from "../../src/core/numbers/decimal";
 import type { Stage } from "../../src/core/figures";
 import type { IsoDate } from "../../src/core/row";
 import type { Crop, Field, Season } from "../../src/core/season";

@@ -1,5 +1,5 @@
 /** The figures of the core as the same flat list of names that `exactSeason` gives. */
-import type { Decimal } from "../../src/core/decimal";
+import type { Decimal } from "../../src/core/numbers/decimal";
 import type { Budget, ByKindAndLayer, PerLayer } from "../../src/core/figures";
 import type { SeasonFigures } from "../../src/core/seasonFigures";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Decimal } from "../../src/core/decimal";
+import { Decimal } from "../../src/core/numbers/decimal";
 import { agree, compare, divided, floor, fraction, minus, plus, read, times, zero } from "./fraction";
 
 describe("a fraction", () => {

@@ -1,4 +1,4 @@
-import type { Decimal } from "../../src/core/decimal";
+import type { Decimal } from "../../src/core/numbers/decimal";
 
 /**
  * An exact fraction, its denominator above zero. It shares nothing with the product's decimals. It is brought to lowest

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { Decimal } from "../../src/core/decimal";
+import { Decimal } from "../../src/core/numbers/decimal";
 import { heatUnitsOf, heatUnitWays } from "../../src/core/weather/heatUnits";
 import { agree, divided, fraction, larger, minus, plus, read, smaller, times, zero, type Fraction } from "./fraction";
 

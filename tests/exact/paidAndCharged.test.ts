@@ -3,7 +3,7 @@
  * on its own.
  */
 import { describe, it } from "vitest";
-import { sum, zero } from "../../src/core/decimal";
+import { sum, zero } from "../../src/core/numbers/decimal";
 import { paidAndCharged } from "../../src/core/lender/paidAndCharged";
 import { farmCashFlow } from "../../src/workbook/sheets/lender/farmCashFlow";
 import type { Season } from "../../src/core/season";

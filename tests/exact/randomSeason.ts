@@ -1,8 +1,8 @@
 /** Small seasons of every sort that the reader lets through, without machines and stand counts. Names are invented. */
 import fc, { type Arbitrary } from "fast-check";
-import { Decimal } from "../../src/core/decimal";
+import { Decimal } from "../../src/core/numbers/decimal";
 import { kinds, operatingKinds } from "../../src/core/kinds";
-import { measureNamed } from "../../src/core/measure";
+import { measureNamed } from "../../src/core/numbers/measure";
 import type { EntryRef, Target } from "../../src/core/row";
 import {
   landlordsInputs,
@@ -32,7 +32,7 @@ import {
   points,
   share,
   yieldPerArea,
-} from "../../src/core/units";
+} from "../../src/core/numbers/units";
 import { billKinds } from "../../src/workbook/columns/purchases";
 import { publishedStandTables } from "../../src/workbook/publishedStandTables";
 

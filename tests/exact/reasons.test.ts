@@ -1,6 +1,6 @@
 /** What moved a crop adds up, reason by reason, to the difference of its net return, with budget lines and bills among its costs. */
 import { describe, it } from "vitest";
-import { sum } from "../../src/core/decimal";
+import { sum } from "../../src/core/numbers/decimal";
 import { layers } from "../../src/core/kinds";
 import { reasons } from "../../src/core/lender/reasons";
 import type { Season } from "../../src/core/season";

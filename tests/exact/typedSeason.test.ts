@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, it } from "vitest";
-import { Decimal } from "../../src/core/decimal";
+import { Decimal } from "../../src/core/numbers/decimal";
 import { judge } from "./judge";
 import { growingSeason, harvestedSeason } from "./randomSeason";
 import type { Kind } from "../../src/core/kinds";

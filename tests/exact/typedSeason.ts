@@ -1,10 +1,10 @@
 /** A season of the core as a workbook that people have typed: cells, headings, order and gaps as they come. */
-import type { Decimal } from "../../src/core/decimal";
+import type { Decimal } from "../../src/core/numbers/decimal";
 import { chargedAsUsed } from "../../src/core/kinds";
 import { repaidOn } from "../../src/core/paymentDates";
 import type { Target } from "../../src/core/row";
 import type { Bill, BudgetLine, Item, Operation, OtherCost, Season } from "../../src/core/season";
-import type { AreaUnit } from "../../src/core/units";
+import type { AreaUnit } from "../../src/core/numbers/units";
 import type { Cell, RawTable, WorkbookContent } from "../../src/workbook/cell";
 import { basisWords } from "../../src/workbook/columns/basis";
 import type { Habits } from "./typing";

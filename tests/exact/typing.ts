@@ -1,5 +1,5 @@
 /** How people type: the same number, date, word or name in one of many ways that all mean it. */
-import type { Decimal } from "../../src/core/decimal";
+import type { Decimal } from "../../src/core/numbers/decimal";
 import type { IsoDate } from "../../src/core/row";
 import type { Cell, DateSystem } from "../../src/workbook/cell";
 

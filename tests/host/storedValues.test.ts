@@ -150,7 +150,7 @@ describe("a value that could not be worked out", () => {
     workbook.setCells("Purchases", entries({ C2: 11 }));
     await workbook.settled();
     const parts = new Map(workbook.parts());
-    const { pack } = await import("../../src/host/embedded/zip");
+    const { pack } = await import("../../src/host/embedded/package/zip");
     const part = [...parts].find(([, bytes]) => Buffer.from(bytes).toString().includes("FARMFUNCTION"))![0];
     const written = pack(parts.set(part, Buffer.from(Buffer.from(parts.get(part)!).toString().replace("<v>8</v>", "<v>20</v>"))));
     expect((await counted(written)).told).toEqual([["stale-value", 2, "Amount"]]);

@@ -4,7 +4,7 @@ import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
-import type { Decimal } from "../../src/core/decimal";
+import type { Decimal } from "../../src/core/numbers/decimal";
 import type { Budget, CropFigures, PerLayer } from "../../src/core/figures";
 import { kinds, layers } from "../../src/core/kinds";
 import type { SeasonReport } from "../../src/workbook/seasonReport";

@@ -1,6 +1,6 @@
 /** What two entries would count twice: one of them counts, the other is told with both places. */
 import { describe, expect, it } from "vitest";
-import { sum, zero } from "../../src/core/decimal";
+import { sum, zero } from "../../src/core/numbers/decimal";
 import { seasonReport } from "../../src/workbook/report";
 import { cashFlowSheet } from "../../src/workbook/sheets/lender/cashFlowSheet";
 import { farmCashFlow } from "../../src/workbook/sheets/lender/farmCashFlow";

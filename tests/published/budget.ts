@@ -1,5 +1,5 @@
 /** A published budget as a season workbook, and what its table prints. */
-import { Decimal } from "../../src/core/decimal";
+import { Decimal } from "../../src/core/numbers/decimal";
 import type { WorkbookContent } from "../../src/workbook/cell";
 import { seasonReport } from "../../src/workbook/report";
 import { reportJson } from "../../src/workbook/reportJson";

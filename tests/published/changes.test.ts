@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Decimal, one, sum } from "../../src/core/decimal";
+import { Decimal, one, sum } from "../../src/core/numbers/decimal";
 import { dryQuantity, dryingPerPoint, propanePerBushelPoint, shrinkPerPoint, wetQuantity } from "../../src/core/drying";
 import { breakEven } from "../../src/core/partialBudget/breakEven";
 import { amountPerAcre, outlay, perAcre, type Change, type ChangeLine } from "../../src/core/partialBudget/change";
@@ -19,7 +19,7 @@ import {
   yearlyRate,
   yieldPerArea,
   years,
-} from "../../src/core/units";
+} from "../../src/core/numbers/units";
 import { expectPrinted } from "../support/expectPrinted";
 import * as printed from "./changes";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Decimal } from "../../src/core/decimal";
+import { Decimal } from "../../src/core/numbers/decimal";
 import { leafStage, ratingWhenPlanted, youngestThatMakesIt } from "../../src/core/weather/stage";
 import { seasonReport } from "../../src/workbook/report";
 import { reportJson } from "../../src/workbook/reportJson";

@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { capitalRecovery, capitalRecoveryFactor, discount, realRate } from "../../src/core/capitalRecovery";
-import { Decimal } from "../../src/core/decimal";
+import { Decimal } from "../../src/core/numbers/decimal";
 import { fieldCapacity } from "../../src/core/machines/fieldCapacity";
 import { dieselPerHour, lubePerFuel } from "../../src/core/machines/fuel";
 import { labourPerMachineHour, ownershipPerYear } from "../../src/core/machines/machineCost";
 import { ownOrHire } from "../../src/core/machines/ownOrHire";
 import { accumulatedRepairs, remainingValue, salvageValue } from "../../src/core/machines/wear";
 import type { MachinePart } from "../../src/core/machines/machine";
-import { area, hours, money, moneyPerArea, moneyPerYear, share, yearlyRate, years } from "../../src/core/units";
+import { area, hours, money, moneyPerArea, moneyPerYear, share, yearlyRate, years } from "../../src/core/numbers/units";
 import { expectPrinted } from "../support/expectPrinted";
 import * as printed from "./machinery";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { reseed, reseedCost, type ReseedCosts, type ReseedQuestion } from "../../src/core/reseed";
 import { replantPayment } from "../../src/core/reseedInsurance";
-import { area, moneyPerArea, moneyPerUnit, plantsPerArea, points, share, yieldPerArea } from "../../src/core/units";
+import { area, moneyPerArea, moneyPerUnit, plantsPerArea, points, share, yieldPerArea } from "../../src/core/numbers/units";
 import { expectPrinted } from "../support/expectPrinted";
 import { centralCornBelt } from "../support/publishedStandTables";
 import * as printed from "./changes";

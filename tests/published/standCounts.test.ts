@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Decimal } from "../../src/core/decimal";
+import { Decimal } from "../../src/core/numbers/decimal";
 import {
   impliedUnitPrice,
   prairieSeedWeight,
@@ -20,7 +20,7 @@ import {
 } from "../../src/core/stand/standCount";
 import { standSummary } from "../../src/core/stand/standSummary";
 import { lossToSkips } from "../../src/core/tables/uniformity";
-import { area, money, moneyPerArea, plantsPerArea, seedsPerArea, share } from "../../src/core/units";
+import { area, money, moneyPerArea, plantsPerArea, seedsPerArea, share } from "../../src/core/numbers/units";
 import { expectPrinted } from "../support/expectPrinted";
 import * as printed from "./standCounts";
 

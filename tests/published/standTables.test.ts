@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { Decimal } from "../../src/core/decimal";
+import { Decimal } from "../../src/core/numbers/decimal";
 import { tableFor } from "../../src/core/stand/fieldStand";
 import { relativeYieldAt, type StandTable } from "../../src/core/stand/standTable";
 import { standFrom } from "../../src/core/stand/standUnit";
 import { yieldOutlook } from "../../src/core/stand/yieldOutlook";
-import { plantsPerArea, yieldPerArea } from "../../src/core/units";
+import { plantsPerArea, yieldPerArea } from "../../src/core/numbers/units";
 import { publishedStandTable, publishedStandTables as published } from "../../src/workbook/publishedStandTables";
 import { expectPrinted } from "../support/expectPrinted";
 import {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Decimal } from "../../src/core/decimal";
+import { Decimal } from "../../src/core/numbers/decimal";
 import { tQuantile } from "../../src/core/stand/tQuantile";
 import { expectPrinted } from "../support/expectPrinted";
 import { recalled, tQuantiles } from "./tQuantiles";

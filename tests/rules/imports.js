@@ -25,8 +25,8 @@ export default {
     ),
     rule(
       "one-decimal",
-      "decimal.js comes in through core/decimal.ts, which sets precision and rounding once.",
-      { path: "^src/", pathNot: "^src/core/decimal\\.ts$" },
+      "decimal.js comes in through core/numbers/decimal.ts, which sets precision and rounding once.",
+      { path: "^src/", pathNot: "^src/core/numbers/decimal\\.ts$" },
       { path: "^node_modules/decimal\\.js/" },
     ),
     rule(

@@ -1,10 +1,10 @@
 import type { EmbeddedWorkbook } from "../../src/host/embedded";
 import { areaName, cellName } from "../../src/host/address";
 import { bookOf, sheetDataOf, sheetPosition } from "../../src/host/embedded/book";
-import { choiceLists } from "../../src/host/embedded/choices";
-import { lookOf } from "../../src/host/embedded/looks";
-import { relationshipsOf, isOfType } from "../../src/host/embedded/packageParts";
-import { textOf } from "../../src/host/embedded/xml";
+import { choiceLists } from "../../src/host/embedded/sheet/choices";
+import { lookOf } from "../../src/host/embedded/sheet/looks";
+import { relationshipsOf, isOfType } from "../../src/host/embedded/package/packageParts";
+import { textOf } from "../../src/host/embedded/package/xml";
 import type { Snapshot } from "../host/fixture";
 
 /** What an embedded workbook holds, from the parts that it would save. */

@@ -1,5 +1,5 @@
 import { expect } from "vitest";
-import { Decimal } from "../../src/core/decimal";
+import { Decimal } from "../../src/core/numbers/decimal";
 
 /**
  * Asserts that `actual` is the figure a table prints: rounded half-up to as many decimals as are printed.

@@ -1,9 +1,9 @@
 /** A small season of an invented farm as the pane gets it, without a workbook: two crops, one half bought, one harvested. */
-import { Decimal } from "../../src/core/decimal";
-import { measureNamed } from "../../src/core/measure";
+import { Decimal } from "../../src/core/numbers/decimal";
+import { measureNamed } from "../../src/core/numbers/measure";
 import type { Season } from "../../src/core/season";
 import { seasonFigures } from "../../src/core/seasonFigures";
-import { itemQuantity, money, moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../../src/core/units";
+import { itemQuantity, money, moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../../src/core/numbers/units";
 import type { Problem, Subject } from "../../src/workbook/problem";
 import type { SeasonReport } from "../../src/workbook/seasonReport";
 import { application, corn, field, item, load, operation, otherCost, purchase, sale, seasonOf } from "./season";

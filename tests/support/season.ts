@@ -1,5 +1,5 @@
 /** Seasons for tests, written with as little as matters to the test. All quantities are text. */
-import { Decimal } from "../../src/core/decimal";
+import { Decimal } from "../../src/core/numbers/decimal";
 import { wetAndDry } from "../../src/core/drying";
 import type {
   Application,
@@ -15,7 +15,7 @@ import type {
   Settings,
   Status,
 } from "../../src/core/season";
-import { measureNamed } from "../../src/core/measure";
+import { measureNamed } from "../../src/core/numbers/measure";
 import {
   area,
   cropQuantity,
@@ -27,7 +27,7 @@ import {
   points,
   share,
   yieldPerArea,
-} from "../../src/core/units";
+} from "../../src/core/numbers/units";
 import { publishedStandTables } from "../../src/workbook/publishedStandTables";
 
 const from = (table: string) => ({ table, row: 1 });

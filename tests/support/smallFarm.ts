@@ -1,7 +1,7 @@
 /** A farm of one field, small enough to be worked out with a pencil. */
-import { Decimal } from "../../src/core/decimal";
+import { Decimal } from "../../src/core/numbers/decimal";
 import type { Season } from "../../src/core/season";
-import { money, moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../../src/core/units";
+import { money, moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../../src/core/numbers/units";
 import { corn, field, operation, otherCost, sale, seasonOf } from "./season";
 
 export const smallFarm: Season = seasonOf({

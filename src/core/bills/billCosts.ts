@@ -1,5 +1,5 @@
 /** What bills that are charged directly to a field, a crop or all fields come to in each of them. */
-import { one, type Decimal } from "../decimal";
+import { one, type Decimal } from "../numbers/decimal";
 import type { FieldLines } from "../budgetLines/budgetLine";
 import { isOver } from "../over";
 import type { Cost } from "../cost";
@@ -7,8 +7,8 @@ import type { FieldFacts } from "../fieldFacts";
 import { landWeights } from "../land";
 import type { DaysOut } from "../operatingInterest";
 import type { Bill, Season } from "../season";
-import { splitToTheCent } from "../split";
-import { money, type Money } from "../units";
+import { splitToTheCent } from "../numbers/split";
+import { money, type Money } from "../numbers/units";
 
 /** The part of a bill that falls to one field: all that is paid for it, and what of that the operator bears. */
 export type BillPart = {

@@ -11,14 +11,14 @@ import {
   seasonOf,
   settings,
 } from "../../../tests/support/season";
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 import { cashFlow } from "../lender/cashFlow";
 import { monthsBetween } from "../lender/month";
 import { paidAndCharged } from "../lender/paidAndCharged";
 import { seasonFlows } from "../lender/seasonFlows";
 import { seasonFigures } from "../seasonFigures";
 import type { Bill, BudgetLine, Season } from "../season";
-import { area, money, share } from "../units";
+import { area, money, share } from "../numbers/units";
 
 const bill = (kind: Bill["kind"], amount: string, more: Partial<Bill> = {}): Bill => ({
   over: { field: "Home" },

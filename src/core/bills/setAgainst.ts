@@ -1,10 +1,10 @@
 /** Bills charged directly are set against what is left of their field and kind, so that neither counts beside the other. */
 import type { FieldCosts } from "../budgetLines/budgetRule";
 import { isLeft, type Cost, type MovingCost } from "../cost";
-import { larger, one, sum, zero, type Decimal } from "../decimal";
+import { larger, one, sum, zero, type Decimal } from "../numbers/decimal";
 import type { Stage } from "../figures";
 import type { Kind } from "../kinds";
-import { money, moneyPerUnit } from "../units";
+import { money, moneyPerUnit } from "../numbers/units";
 
 /** What bills take off a cost that was still to come, in money that the operator bears. */
 export type SetAgainst = { readonly cost: Cost; readonly amount: Decimal };

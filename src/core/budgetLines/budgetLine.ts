@@ -1,13 +1,13 @@
 /** What the rough lines of the plan come to in each field. */
-import { sum, type Decimal } from "../decimal";
+import { sum, type Decimal } from "../numbers/decimal";
 import { isOver } from "../over";
 import type { FieldFacts } from "../fieldFacts";
 import { fullKinds, type Kind } from "../kinds";
 import { landWeights } from "../land";
 import type { DaysOut } from "../operatingInterest";
 import type { BudgetLine } from "../season";
-import { splitToTheCent } from "../split";
-import { money } from "../units";
+import { splitToTheCent } from "../numbers/split";
+import { money } from "../numbers/units";
 import { nearestLines } from "./nearestLines";
 import { partsByMoney, type FieldLine, type LinePart } from "./fieldLine";
 

@@ -12,14 +12,14 @@ import {
   seasonOf,
   settings,
 } from "../../../tests/support/season";
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 import { cashFlow } from "../lender/cashFlow";
 import { monthsBetween } from "../lender/month";
 import { paidAndCharged } from "../lender/paidAndCharged";
 import { seasonFlows } from "../lender/seasonFlows";
 import { seasonFigures } from "../seasonFigures";
 import type { BudgetLine, Season } from "../season";
-import { area, money, moneyPerUnit, share } from "../units";
+import { area, money, moneyPerUnit, share } from "../numbers/units";
 
 const line = (kind: BudgetLine["kind"], amount: string, more: Partial<BudgetLine> = {}): BudgetLine => ({
   over: { crop: "Corn" },

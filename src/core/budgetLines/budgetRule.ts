@@ -1,10 +1,10 @@
 /** Rough and fine: what a budget line adds to the rows and bills of its field and kind at each stage. */
-import { larger, sum, zero, type Decimal } from "../decimal";
+import { larger, sum, zero, type Decimal } from "../numbers/decimal";
 import { isLeft, type Cost, type MovingCost, type StageCosts } from "../cost";
 import { yieldAt, type FieldFacts } from "../fieldFacts";
 import type { LinedKind, Stage } from "../figures";
 import type { Kind } from "../kinds";
-import { money, moneyPerUnit } from "../units";
+import { money, moneyPerUnit } from "../numbers/units";
 import type { FieldLine } from "./fieldLine";
 
 /** The costs of a field at each stage, those that move with yield apart. */

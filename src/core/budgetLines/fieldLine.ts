@@ -1,5 +1,5 @@
 /** The budget line of one kind in one field. */
-import { one, sum, type Decimal } from "../decimal";
+import { one, sum, type Decimal } from "../numbers/decimal";
 import type { Kind } from "../kinds";
 import type { EntryRef, IsoDate } from "../row";
 

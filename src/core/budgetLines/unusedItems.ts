@@ -1,13 +1,13 @@
 /** Items charged as they are used that no row takes: what they cost is so far where a field has nothing but a budget line of their kind. */
-import { larger, one, sum, zero, type Decimal } from "../decimal";
+import { larger, one, sum, zero, type Decimal } from "../numbers/decimal";
 import { isLeft, type Cost } from "../cost";
 import type { FieldFacts } from "../fieldFacts";
 import { bestPrice, costShare, isCharged, quantityOf, type ItemBook } from "../itemCosts";
 import type { Kind } from "../kinds";
 import { landWeights } from "../land";
 import { averageDays } from "../purchases";
-import { splitToTheCent } from "../split";
-import { itemQuantity, money, type ItemQuantity } from "../units";
+import { splitToTheCent } from "../numbers/split";
+import { itemQuantity, money, type ItemQuantity } from "../numbers/units";
 import type { FieldLines } from "./budgetLine";
 import type { FieldCosts } from "./budgetRule";
 import type { FieldLine } from "./fieldLine";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { Decimal, one, zero } from "../decimal";
-import { money } from "../units";
+import { Decimal, one, zero } from "../numbers/decimal";
+import { money } from "../numbers/units";
 import { levelPayment, schedule } from "./amortisation";
 
 const most = new Decimal("1200");

@@ -1,6 +1,6 @@
 /** Loans that are paid off in equal payments. Nothing is rounded: a schedule that rounds every line drifts by cents. */
-import { one, smaller, sum, zero, type Decimal } from "../decimal";
-import { money, type Money } from "../units";
+import { one, smaller, sum, zero, type Decimal } from "../numbers/decimal";
+import { money, type Money } from "../numbers/units";
 
 /** A loan on a day: what is owed, the interest of one payment period as a fraction, and what is paid each period. */
 export type Amortised = { readonly balance: Money; readonly ratePerPeriod: Decimal; readonly payment: Money };

@@ -1,8 +1,8 @@
 /** The money of bills that are charged directly, and what need not be paid beside them. */
-import { one, sum, zero, type Decimal } from "../decimal";
+import { one, sum, zero, type Decimal } from "../numbers/decimal";
 import { countsIn, type Kind } from "../kinds";
 import type { SeasonFigures } from "../seasonFigures";
-import { money } from "../units";
+import { money } from "../numbers/units";
 import type { Season } from "../season";
 import type { Differences } from "./differences";
 import type { Flow } from "./cashFlow";

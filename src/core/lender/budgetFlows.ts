@@ -1,9 +1,9 @@
 /** The money of budget lines that nobody has billed yet. */
 import { partsByMoney } from "../budgetLines/fieldLine";
-import { sum, zero, type Decimal } from "../decimal";
+import { sum, zero, type Decimal } from "../numbers/decimal";
 import type { CropFigures, LinedKind } from "../figures";
 import type { SeasonFigures } from "../seasonFigures";
-import { money } from "../units";
+import { money } from "../numbers/units";
 import type { Season } from "../season";
 import type { Flow } from "./cashFlow";
 import type { When } from "./whenPaid";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { Decimal, sum } from "../decimal";
-import { money } from "../units";
+import { Decimal, sum } from "../numbers/decimal";
+import { money } from "../numbers/units";
 import { cashFlow, type Flow } from "./cashFlow";
 import { monthsBetween, monthsLater } from "./month";
 

@@ -1,7 +1,7 @@
 /** Month by month: what comes in, what goes out, and the operating loan that carries the difference. */
-import { Decimal, larger, sum, zero } from "../decimal";
+import { Decimal, larger, sum, zero } from "../numbers/decimal";
 import type { EntryRef } from "../row";
-import { money, type Money } from "../units";
+import { money, type Money } from "../numbers/units";
 import type { Month } from "./month";
 
 /** Money that moves in a month. Positive comes in. `month` is `null` where the entry tells none. */

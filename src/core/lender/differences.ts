@@ -1,4 +1,4 @@
-import type { Decimal } from "../decimal";
+import type { Decimal } from "../numbers/decimal";
 
 /**
  * Why money is paid and not charged, or charged and not paid. `stock`: bought and not used. `landlord`: paid before a landlord's

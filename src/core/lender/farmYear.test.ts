@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { corn, field, otherCost, sale, seasonOf } from "../../../tests/support/season";
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 import type { Loan, Season } from "../season";
 import { seasonFigures } from "../seasonFigures";
-import { money, moneyPerArea, moneyPerUnit } from "../units";
+import { money, moneyPerArea, moneyPerUnit } from "../numbers/units";
 import { farmYear } from "./farmYear";
 
 const loan = (balance: string, payment: string, more: Partial<Loan> = {}): Loan => ({

@@ -1,10 +1,10 @@
 /** The whole farm in one year, as the tests of repayment need it. */
-import { larger, sum, zero, type Decimal } from "../decimal";
+import { larger, sum, zero, type Decimal } from "../numbers/decimal";
 import type { Charge, CropFigures } from "../figures";
 import { countsIn, type Kind } from "../kinds";
 import { docked } from "../sales";
 import type { SeasonFigures } from "../seasonFigures";
-import { money, type Money } from "../units";
+import { money, type Money } from "../numbers/units";
 import type { RepaymentBasis } from "./repayment";
 
 export type FarmYear = RepaymentBasis & {

@@ -1,6 +1,6 @@
 /** What a crop insurance policy guarantees an acre. Policies differ: the policy itself rules. */
-import { larger, zero, type Decimal } from "../decimal";
-import { moneyPerArea, moneyPerUnit, yieldPerArea, type MoneyPerArea, type MoneyPerUnit, type Share, type Yield } from "../units";
+import { larger, zero, type Decimal } from "../numbers/decimal";
+import { moneyPerArea, moneyPerUnit, yieldPerArea, type MoneyPerArea, type MoneyPerUnit, type Share, type Yield } from "../numbers/units";
 
 export type Policy = {
   readonly form: "revenue" | "yield";

@@ -1,10 +1,10 @@
 /** Why the year pays another amount for an item than its fields are charged with, each reason worked out on its own. */
 import type { Unused } from "../budgetLines/unusedItems";
-import { larger, one, sum, zero, type Decimal } from "../decimal";
+import { larger, one, sum, zero, type Decimal } from "../numbers/decimal";
 import type { FieldFacts } from "../fieldFacts";
 import { bestPrice, isCharged, itemWeights, quantityOf, type ItemBook } from "../itemCosts";
-import { splitToTheCent } from "../split";
-import { money } from "../units";
+import { splitToTheCent } from "../numbers/split";
+import { money } from "../numbers/units";
 import { billed, isShared, sharedCost } from "./itemFlows";
 import type { Differences } from "./differences";
 

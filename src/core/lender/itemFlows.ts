@@ -1,10 +1,10 @@
 /** The money of items: bills on the day they are paid, what is still to be bought as it is used, and the landlord's part of both. */
 import { nothingUnused, type Unused } from "../budgetLines/unusedItems";
-import { larger, one, smaller, sum, zero, type Decimal } from "../decimal";
+import { larger, one, smaller, sum, zero, type Decimal } from "../numbers/decimal";
 import type { FieldFacts } from "../fieldFacts";
 import { bestPrice, isCharged, itemWeights, quantityOf, type ItemBook } from "../itemCosts";
 import type { Application, Season } from "../season";
-import { money } from "../units";
+import { money } from "../numbers/units";
 import type { Work } from "../work";
 import { monthOf } from "./month";
 import type { Flow } from "./cashFlow";

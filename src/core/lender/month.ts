@@ -1,5 +1,5 @@
 /** Calendar months, and walking through them. */
-import { Decimal, one } from "../decimal";
+import { Decimal, one } from "../numbers/decimal";
 import type { IsoDate } from "../row";
 
 /** A month as `YYYY-MM`. */

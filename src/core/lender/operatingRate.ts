@@ -1,5 +1,5 @@
 /** The rate that the operating loan's balance bears over the months of the cash flow. */
-import { sum, zero, type Decimal } from "../decimal";
+import { sum, zero, type Decimal } from "../numbers/decimal";
 import type { Loan, Settings } from "../season";
 
 /**

@@ -1,5 +1,5 @@
 /** What the fields are charged with and what the year pays for it, group by group of the cash flow, and every reason for the difference. */
-import { larger, sum, zero, type Decimal } from "../decimal";
+import { larger, sum, zero, type Decimal } from "../numbers/decimal";
 import { nothingUnused } from "../budgetLines/unusedItems";
 import { isOver } from "../over";
 import { fieldFacts } from "../fieldFacts";

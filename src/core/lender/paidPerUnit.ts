@@ -1,5 +1,5 @@
 /** What of the costs that move with yield is paid in money, per unit of a crop that is sold. */
-import { sum, type Decimal } from "../decimal";
+import { sum, type Decimal } from "../numbers/decimal";
 import type { CropFigures } from "../figures";
 import { countsIn } from "../kinds";
 

@@ -1,5 +1,5 @@
 import { netPerArea, type Costs } from "../breakEven";
-import type { MoneyPerArea, MoneyPerUnit, Yield } from "../units";
+import type { MoneyPerArea, MoneyPerUnit, Yield } from "../numbers/units";
 
 export type PriceYieldGrid = {
   readonly prices: readonly MoneyPerUnit[];

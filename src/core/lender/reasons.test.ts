@@ -13,10 +13,10 @@ import {
   settings,
 } from "../../../tests/support/season";
 import { notPlanned } from "../notPlanned";
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 import type { Operation, Season, Status } from "../season";
 import { seasonFigures } from "../seasonFigures";
-import { cropQuantity, money, moneyPerUnit, points, share } from "../units";
+import { cropQuantity, money, moneyPerUnit, points, share } from "../numbers/units";
 import { reasons } from "./reasons";
 
 const typedDry = (bushels: string, moisture: string) =>

@@ -1,9 +1,9 @@
 /** Why the outlook of a crop is not its plan: the reasons, largest first, adding up exactly. */
-import { sum, zero, type Decimal } from "../decimal";
+import { sum, zero, type Decimal } from "../numbers/decimal";
 import type { Budget, Charge, CropFigures, FieldFigures, StageFigures } from "../figures";
 import { countsIn, type Kind, type Layer } from "../kinds";
 import { docked } from "../sales";
-import { money, type Money } from "../units";
+import { money, type Money } from "../numbers/units";
 
 export type Reason = {
   /** `yield`: another yield at the same price; `dock`: what buyers take off light grain; otherwise the cost that changed. */

@@ -1,6 +1,6 @@
 /** From the margin of the debt test to what the operating loan does over the months of the cash flow. */
-import { Decimal, sum, zero } from "../decimal";
-import { money, type Money } from "../units";
+import { Decimal, sum, zero } from "../numbers/decimal";
+import { money, type Money } from "../numbers/units";
 import type { CashFlow } from "./cashFlow";
 import { differenceReasons, type DifferenceReason } from "./differences";
 import type { PaidAndCharged } from "./paidAndCharged";

@@ -1,6 +1,6 @@
 /** Whether the farm can pay its term debt, and still replace its machines. */
-import type { Decimal } from "../decimal";
-import { money, type Money } from "../units";
+import type { Decimal } from "../numbers/decimal";
+import { money, type Money } from "../numbers/units";
 
 /** One year of the whole farm. */
 export type RepaymentBasis = {

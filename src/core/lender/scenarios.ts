@@ -1,11 +1,11 @@
 /** Low, expected and high of a crop, of the grower's own figures: its yields and prices pulled apart, its costs as the outlook has them. */
-import { sum, type Decimal } from "../decimal";
+import { sum, type Decimal } from "../numbers/decimal";
 import { incomePerArea, netPerArea, type Costs } from "../breakEven";
 import { perLayer } from "../budget";
 import type { Budget, CropFigures, FieldFigures, PerLayer } from "../figures";
 import type { Layer } from "../kinds";
 import type { Crop } from "../season";
-import { moneyPerArea, yieldPerArea, type MoneyPerArea, type MoneyPerUnit, type Share, type Yield } from "../units";
+import { moneyPerArea, yieldPerArea, type MoneyPerArea, type MoneyPerUnit, type Share, type Yield } from "../numbers/units";
 import { insurancePayment, type InsurancePayment, type Policy } from "./guarantee";
 
 export type Scenario = {

@@ -13,11 +13,11 @@ import {
   seasonOf,
   settings,
 } from "../../../tests/support/season";
-import { Decimal, sum } from "../decimal";
+import { Decimal, sum } from "../numbers/decimal";
 import { layers } from "../kinds";
 import type { Loan, Season } from "../season";
 import { seasonFigures } from "../seasonFigures";
-import { money, moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../units";
+import { money, moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../numbers/units";
 import type { Policy } from "./guarantee";
 import { farmYear } from "./farmYear";
 import { reasons } from "./reasons";

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { application, corn, field, item, operation, otherCost, purchase, sale, seasonOf, settings } from "../../../tests/support/season";
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 import type { Machine } from "../machines/machine";
 import type { Loan, Season } from "../season";
 import { seasonFigures } from "../seasonFigures";
-import { area, money, moneyPerArea, moneyPerHour, moneyPerUnit, share, yearlyRate, years } from "../units";
+import { area, money, moneyPerArea, moneyPerHour, moneyPerUnit, share, yearlyRate, years } from "../numbers/units";
 import { seasonFlows, termPayments } from "./seasonFlows";
 
 const home = field("Home", "100", "200");

@@ -1,5 +1,5 @@
 /** The money that a season moves, from its entries: paid invoices as they are dated, the rest as the plan dates it. */
-import { larger, sum, zero, type Decimal } from "../decimal";
+import { larger, sum, zero, type Decimal } from "../numbers/decimal";
 import { fieldFacts, sharingWeights, type FieldFacts } from "../fieldFacts";
 import type { SeasonFigures } from "../seasonFigures";
 import { itemBooks } from "../itemCosts";
@@ -11,7 +11,7 @@ import { loanYear } from "../loanYear";
 import { fieldKinds } from "../paymentDates";
 import { boughtByItem } from "../purchases";
 import type { Loan, Season } from "../season";
-import { money } from "../units";
+import { money } from "../numbers/units";
 import { seasonMachineCosts } from "../seasonMachineCosts";
 import { seasonWork } from "../seasonWork";
 import { docked, isOfSeason } from "../sales";

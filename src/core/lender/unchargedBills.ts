@@ -1,6 +1,6 @@
 /** Bills that are paid and that no field is charged with. */
 import { nothingUnused, type Unused } from "../budgetLines/unusedItems";
-import { one, zero, type Decimal } from "../decimal";
+import { one, zero, type Decimal } from "../numbers/decimal";
 import type { FieldFacts } from "../fieldFacts";
 import { isCharged, type ItemBook } from "../itemCosts";
 import type { Kind } from "../kinds";

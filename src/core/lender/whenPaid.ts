@@ -3,7 +3,7 @@ import type { Kind } from "../kinds";
 import { paymentDates, repaidOn } from "../paymentDates";
 import type { IsoDate } from "../row";
 import type { Field, Season } from "../season";
-import { money } from "../units";
+import { money } from "../numbers/units";
 import type { Flow } from "./cashFlow";
 import { monthOf, type Month } from "./month";
 

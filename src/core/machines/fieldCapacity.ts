@@ -1,5 +1,5 @@
-import { Decimal } from "../decimal";
-import { areaPerHour, hours, type Area, type AreaPerHour, type AreaUnit, type Hours, type Share } from "../units";
+import { Decimal } from "../numbers/decimal";
+import { areaPerHour, hours, type Area, type AreaPerHour, type AreaUnit, type Hours, type Share } from "../numbers/units";
 
 /** 43,560 square feet in an acre ÷ 5,280 feet in a mile; 10,000 square metres in a hectare ÷ 1,000 metres in a kilometre. */
 const strip: Readonly<Record<AreaUnit, Decimal>> = { ac: new Decimal("8.25"), ha: new Decimal("10") };

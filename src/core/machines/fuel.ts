@@ -1,5 +1,5 @@
-import { Decimal } from "../decimal";
-import type { AreaUnit } from "../units";
+import { Decimal } from "../numbers/decimal";
+import type { AreaUnit } from "../numbers/units";
 
 /** Horsepower in watts: 550 foot-pounds a second, from the exact foot, pound and standard gravity. */
 const horsepower = new Decimal("550").times("0.3048").times("0.45359237").times("9.80665");

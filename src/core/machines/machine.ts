@@ -4,11 +4,11 @@
  * The measures go with the workbook's area unit. Acres: PTO horsepower, feet, miles an hour, gallons. Hectares:
  * kilowatts, metres, kilometres an hour, litres.
  */
-import type { Decimal } from "../decimal";
+import type { Decimal } from "../numbers/decimal";
 import type { EntryRef } from "../row";
 import type { RemainingValueClass } from "../tables/remainingValue";
 import type { RepairClass } from "../tables/repairFactors";
-import type { Hours, Money, MoneyPerHour, Share, Years, YearlyRate } from "../units";
+import type { Hours, Money, MoneyPerHour, Share, Years, YearlyRate } from "../numbers/units";
 
 /** The tractor, the implement, or the self-propelled machine: what is owned, wears and loses value on its own. */
 export type MachinePart = {

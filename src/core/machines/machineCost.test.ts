@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { Decimal, sum } from "../decimal";
+import { Decimal, sum } from "../numbers/decimal";
 import { countsIn } from "../kinds";
-import { area, hours, money, moneyPerArea, moneyPerHour, moneyPerYear, share, yearlyRate, years } from "../units";
+import { area, hours, money, moneyPerArea, moneyPerHour, moneyPerYear, share, yearlyRate, years } from "../numbers/units";
 import { fieldCapacity } from "./fieldCapacity";
 import type { Machine, MachinePart } from "./machine";
 import { machineCost } from "./machineCost";

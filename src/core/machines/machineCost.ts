@@ -1,6 +1,6 @@
 /** What a machine costs per area and per hour, cost by cost. */
 import { capitalRecovery } from "../capitalRecovery";
-import { Decimal, sum, zero } from "../decimal";
+import { Decimal, sum, zero } from "../numbers/decimal";
 import type { Kind } from "../kinds";
 import {
   moneyPerArea,
@@ -12,7 +12,7 @@ import {
   type MoneyPerArea,
   type MoneyPerHour,
   type MoneyPerYear,
-} from "../units";
+} from "../numbers/units";
 import { fieldCapacity } from "./fieldCapacity";
 import { dieselPerHour, lubePerFuel } from "./fuel";
 import type { Machine, MachinePart } from "./machine";

@@ -1,5 +1,5 @@
 /** Owning a machine against hiring the work done. */
-import { area, moneyPerArea, type Area, type MoneyPerArea, type MoneyPerYear } from "../units";
+import { area, moneyPerArea, type Area, type MoneyPerArea, type MoneyPerYear } from "../numbers/units";
 
 export type OwnOrHire = {
   readonly own: MoneyPerArea;

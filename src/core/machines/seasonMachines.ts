@@ -1,6 +1,6 @@
 /** The machines of a season: their hours from the work that they do, and what each costs. */
-import { sum, zero } from "../decimal";
-import { area, hours, type Area, type AreaUnit, type Hours } from "../units";
+import { sum, zero } from "../numbers/decimal";
+import { area, hours, type Area, type AreaUnit, type Hours } from "../numbers/units";
 import { fieldCapacity, hoursFor } from "./fieldCapacity";
 import type { Machine, MachinePart } from "./machine";
 import { machineCost, type MachineCost } from "./machineCost";

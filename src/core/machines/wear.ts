@@ -1,8 +1,8 @@
 /** What a machine is worth after some years, and what its repairs come to. */
-import { larger, zero, type Decimal } from "../decimal";
+import { larger, zero, type Decimal } from "../numbers/decimal";
 import { remainingValueFactors, type RemainingValueClass } from "../tables/remainingValue";
 import { repairFactors, type RepairClass } from "../tables/repairFactors";
-import { money, moneyPerYear, type Hours, type Money, type MoneyPerYear, type Years } from "../units";
+import { money, moneyPerYear, type Hours, type Money, type MoneyPerYear, type Years } from "../numbers/units";
 import type { MachinePart } from "./machine";
 
 /**

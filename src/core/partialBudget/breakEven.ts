@@ -1,6 +1,6 @@
 /** The value of one entry at which a change neither gains nor loses. */
-import { one, zero, type Decimal } from "../decimal";
-import { money } from "../units";
+import { one, zero, type Decimal } from "../numbers/decimal";
+import { money } from "../numbers/units";
 import { isCapital, priceOf, type Change, type ChangeLine } from "./change";
 import { withEntries, type Entry } from "./entry";
 import { amountPerYear, signOf } from "./netChange";

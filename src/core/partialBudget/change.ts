@@ -3,9 +3,9 @@
  *
  * Money per year means in a year of the area that the change concerns.
  */
-import { one, zero, type Decimal } from "../decimal";
+import { one, zero, type Decimal } from "../numbers/decimal";
 import type { EntryRef } from "../row";
-import { money, type Area, type Money, type MoneyPerUnit, type Share, type Years, type YearlyRate } from "../units";
+import { money, type Area, type Money, type MoneyPerUnit, type Share, type Years, type YearlyRate } from "../numbers/units";
 
 export const quadrants = ["added returns", "reduced costs", "added costs", "reduced returns"] as const;
 export type Quadrant = (typeof quadrants)[number];

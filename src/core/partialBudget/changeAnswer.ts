@@ -1,5 +1,5 @@
 /** What is said of a change: what it comes to, what it must bring to pay, when its outlay is back, and how price moves it. */
-import type { MoneyPerUnit, Yield } from "../units";
+import type { MoneyPerUnit, Yield } from "../numbers/units";
 import { breakEven, type BreakEven } from "./breakEven";
 import { isGrain, type Change, type ChangeLine } from "./change";
 import type { Entry, Setting } from "./entry";

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { corn, field, operation, otherCost, seasonOf } from "../../../tests/support/season";
-import { Decimal, sum } from "../decimal";
+import { Decimal, sum } from "../numbers/decimal";
 import type { Season } from "../season";
 import { seasonFigures } from "../seasonFigures";
-import { area, money, moneyPerUnit, points, share, yearlyRate, years } from "../units";
+import { area, money, moneyPerUnit, points, share, yearlyRate, years } from "../numbers/units";
 import { type breakEven } from "./breakEven";
 import { amountPerAcre, outlay, perAcre, type ChangeLine } from "./change";
 import { withEntries } from "./entry";

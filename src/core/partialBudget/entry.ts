@@ -1,6 +1,6 @@
 /** The entries of a change that can be tried at other values, and solved for. */
-import type { Decimal } from "../decimal";
-import { area, money, moneyPerUnit, years } from "../units";
+import type { Decimal } from "../numbers/decimal";
+import { area, money, moneyPerUnit, years } from "../numbers/units";
 import { isGrain, type Change, type ChangeLine } from "./change";
 
 /**

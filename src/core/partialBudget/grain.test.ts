@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { budget } from "../budget";
-import { zero } from "../decimal";
-import { area, moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../units";
+import { zero } from "../numbers/decimal";
+import { area, moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../numbers/units";
 import { netOfGrain } from "./change";
 import { grainBeforeDrying, grainOf } from "./grain";
 

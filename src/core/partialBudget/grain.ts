@@ -1,7 +1,7 @@
 /** What a unit of a crop nets, from the figures of the season. */
-import { zero } from "../decimal";
+import { zero } from "../numbers/decimal";
 import type { Budget } from "../figures";
-import { moneyPerUnit } from "../units";
+import { moneyPerUnit } from "../numbers/units";
 import type { Grain } from "./change";
 
 /** Price, moving cost and share as they stand in a budget of a field or a crop: drying at its expected moisture included. */

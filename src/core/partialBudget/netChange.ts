@@ -1,7 +1,7 @@
 /** What a change comes to, line by line, quadrant by quadrant, in all and per area. */
 import { capitalRecovery } from "../capitalRecovery";
-import { one, sum, zero, type Decimal } from "../decimal";
-import { money, moneyPerArea, type Money, type MoneyPerArea } from "../units";
+import { one, sum, zero, type Decimal } from "../numbers/decimal";
+import { money, moneyPerArea, type Money, type MoneyPerArea } from "../numbers/units";
 import { isCapital, priceOf, quadrants, speaksFor, type Change, type ChangeLine, type Quadrant } from "./change";
 
 /** An amount in a year and per area; `null` where an entry that it needs is blank. */

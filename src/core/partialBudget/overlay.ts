@@ -4,9 +4,9 @@
  * A change charges its outlays by capital recovery, as the full layer charges machines; so it is laid over the net
  * return at full cost. The budgets themselves stay as they are.
  */
-import { sum, zero, type Decimal } from "../decimal";
+import { sum, zero, type Decimal } from "../numbers/decimal";
 import type { CropFigures } from "../figures";
-import { money, moneyPerArea, type Area, type Money, type MoneyPerArea } from "../units";
+import { money, moneyPerArea, type Area, type Money, type MoneyPerArea } from "../numbers/units";
 import type { ChangeFigures } from "./changeFigures";
 
 /** Net return at full cost, per area of the crop and on all of it. */

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { Decimal, one } from "../decimal";
-import { area, money, moneyPerUnit, share, yearlyRate, years } from "../units";
+import { Decimal, one } from "../numbers/decimal";
+import { area, money, moneyPerUnit, share, yearlyRate, years } from "../numbers/units";
 import { breakEven } from "./breakEven";
 import { amountPerAcre, netOfGrain, outlay, perAcre, perYear, type Change, type ChangeLine } from "./change";
 import { withEntries, type Entry } from "./entry";

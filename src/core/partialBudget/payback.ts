@@ -1,7 +1,7 @@
 /** How long an outlay takes to come back. */
 import { discount } from "../capitalRecovery";
-import { Decimal, one, sum, zero } from "../decimal";
-import { years, type Money, type Years, type YearlyRate } from "../units";
+import { Decimal, one, sum, zero } from "../numbers/decimal";
+import { years, type Money, type Years, type YearlyRate } from "../numbers/units";
 import { isCapital, priceOf, speaksFor, type Change } from "./change";
 import { amountPerYear, signOf } from "./netChange";
 

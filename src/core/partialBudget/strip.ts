@@ -1,6 +1,6 @@
 /** A change at low, expected and high values of what is uncertain. */
-import { Decimal, zero } from "../decimal";
-import type { MoneyPerUnit } from "../units";
+import { Decimal, zero } from "../numbers/decimal";
+import type { MoneyPerUnit } from "../numbers/units";
 import type { Change, ChangeLine } from "./change";
 import { withEntries, type Setting } from "./entry";
 import { netChange, type NetChange } from "./netChange";

@@ -1,7 +1,7 @@
 /** One part of a planter, as it was measured or looked at. */
-import type { Decimal } from "../decimal";
+import type { Decimal } from "../numbers/decimal";
 import type { EntryRef, IsoDate } from "../row";
-import type { Hours, ItemQuantity } from "../units";
+import type { Hours, ItemQuantity } from "../numbers/units";
 
 export const findings = ["good", "adjust", "replace"] as const;
 export type Finding = (typeof findings)[number];

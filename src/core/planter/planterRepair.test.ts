@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import fc from "fast-check";
 import { field, item, operation, purchase, seasonOf, settings } from "../../../tests/support/season";
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 import type { Machine } from "../machines/machine";
 import type { Season } from "../season";
 import { seasonFigures } from "../seasonFigures";
-import { hours, itemQuantity, money, moneyPerHour, share, yearlyRate, years } from "../units";
+import { hours, itemQuantity, money, moneyPerHour, share, yearlyRate, years } from "../numbers/units";
 import type { PlanterCheck } from "./planterCheck";
 import { stateOf } from "./planterRepair";
 import { wearUsed } from "./wear";

@@ -1,8 +1,8 @@
 /** Parts of a planter that were looked at: what is due, what it takes to set right, and what that costs. */
-import { one, sum, zero, type Decimal } from "../decimal";
+import { one, sum, zero, type Decimal } from "../numbers/decimal";
 import type { ItemFigures } from "../figures";
 import type { Item, Season } from "../season";
-import { money, moneyPerArea, type Area, type Money, type MoneyPerArea } from "../units";
+import { money, moneyPerArea, type Area, type Money, type MoneyPerArea } from "../numbers/units";
 import type { PlanterCheck } from "./planterCheck";
 import { soonFrom, wearUsed } from "./wear";
 

@@ -1,5 +1,5 @@
 /** How far a part of a planter is worn, from what it measures new, now, and when it is to be replaced. */
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 
 /** Three sizes of a part in one unit: a blade gets smaller, a gap or a play gets larger. */
 export type PartSizes = { readonly whenNew: Decimal; readonly measured: Decimal; readonly replaceAt: Decimal };

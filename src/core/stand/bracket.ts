@@ -1,4 +1,4 @@
-import { one, type Decimal } from "../decimal";
+import { one, type Decimal } from "../numbers/decimal";
 
 /** A point (`from` = `to`) or a window of an axis. */
 export type Span<Value> = { readonly from: Value; readonly to: Value };

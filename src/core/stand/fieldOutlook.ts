@@ -1,8 +1,8 @@
 /** What planting, stand and unevenness let expect of each field, before anything is harvested. */
 import type { Result } from "../../result";
-import { hundred, one } from "../decimal";
+import { hundred, one } from "../numbers/decimal";
 import type { Field, Season } from "../season";
-import { yieldPerArea, type PlantsPerArea, type Yield } from "../units";
+import { yieldPerArea, type PlantsPerArea, type Yield } from "../numbers/units";
 import { fieldStands, isChosen, tableFor, type FieldStand } from "./fieldStand";
 import type { StandTable } from "./standTable";
 import { yieldOutlook, type OutlookRefusal, type YieldOutlook } from "./yieldOutlook";

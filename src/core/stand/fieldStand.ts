@@ -4,7 +4,7 @@ import type { Crop, Field, Season } from "../season";
 import { emergence, standSummary, type StandSummary } from "./standSummary";
 import type { StandTable } from "./standTable";
 import { yieldOutlook, type OutlookRefusal, type YieldOutlook } from "./yieldOutlook";
-import type { Decimal } from "../decimal";
+import type { Decimal } from "../numbers/decimal";
 
 export type FieldStand = {
   readonly field: Field;

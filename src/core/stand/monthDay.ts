@@ -2,7 +2,7 @@
  * Days of a growing season. A planting date counts by its day in a year without a leap day, so that a table's date is
  * the same day in every year.
  */
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 import type { IsoDate } from "../row";
 
 /** A day of any year as `MM-DD`. */

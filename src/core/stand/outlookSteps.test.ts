@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { northernMissouri } from "../../../tests/support/publishedStandTables";
 import { field, load, seasonOf } from "../../../tests/support/season";
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 import { fieldFacts } from "../fieldFacts";
 import { fieldStands } from "./fieldStand";
 import { outlookSteps } from "./outlookSteps";

@@ -1,9 +1,9 @@
 /** How the yield outlook of a field came to be: from the goal by planting, counts, unevenness and harvest, step by step. */
-import type { Decimal } from "../decimal";
+import type { Decimal } from "../numbers/decimal";
 import { fieldFacts } from "../fieldFacts";
 import type { IsoDate } from "../row";
 import type { Field, Season } from "../season";
-import type { PlantsPerArea, Yield } from "../units";
+import type { PlantsPerArea, Yield } from "../numbers/units";
 import { fieldOutlooks, lessLoss } from "./fieldOutlook";
 import { tableFor } from "./fieldStand";
 import type { StandCount } from "./standCount";

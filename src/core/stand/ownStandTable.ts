@@ -1,6 +1,6 @@
 /** A table of the grower's own, in the place of a published one. */
 import { failed, ok, type Result } from "../../result";
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 import type { Source } from "../tables/source";
 import { dayOfYear, type MonthDay } from "./monthDay";
 import type { StandTable } from "./standTable";

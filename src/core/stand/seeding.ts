@@ -1,5 +1,5 @@
 /** Seed from the stand that is wanted, and what it costs. */
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 import {
   money,
   moneyPerArea,
@@ -11,7 +11,7 @@ import {
   type PlantsPerArea,
   type SeedsPerArea,
   type Share,
-} from "../units";
+} from "../numbers/units";
 import { squares } from "./standCount";
 
 const pound = new Decimal("453.59237");

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { centralCornBelt } from "../../../tests/support/publishedStandTables";
-import { Decimal } from "../decimal";
-import { area, plantsPerArea, seedsPerArea, share, yieldPerArea } from "../units";
+import { Decimal } from "../numbers/decimal";
+import { area, plantsPerArea, seedsPerArea, share, yieldPerArea } from "../numbers/units";
 import { bracket } from "./bracket";
 import { dayOfYear, monthDayOf } from "./monthDay";
 import { ownStandTable } from "./ownStandTable";

@@ -1,7 +1,7 @@
 /** Plants counted at one place, and plants per area from them. */
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 import type { EntryRef, IsoDate } from "../row";
-import { area, plantsPerArea, type Area, type AreaUnit, type PlantsPerArea } from "../units";
+import { area, plantsPerArea, type Area, type AreaUnit, type PlantsPerArea } from "../numbers/units";
 
 /**
  * What was measured out. With acres: row width in inches, length in feet, hoop in inches. With hectares: row width in

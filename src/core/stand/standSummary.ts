@@ -1,8 +1,8 @@
 /** What the counts of a field say together: the mean stand, and how far it may be off. */
-import { daysBetween } from "../day";
-import { Decimal, larger, sum, zero } from "../decimal";
+import { daysBetween } from "../numbers/day";
+import { Decimal, larger, sum, zero } from "../numbers/decimal";
 import type { IsoDate } from "../row";
-import { plantsPerArea, type Area, type AreaUnit, type PlantsPerArea } from "../units";
+import { plantsPerArea, type Area, type AreaUnit, type PlantsPerArea } from "../numbers/units";
 import { standAt, type StandCount } from "./standCount";
 import { tQuantile } from "./tQuantile";
 

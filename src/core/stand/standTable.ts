@@ -2,11 +2,11 @@
  * Relative yield by planting date and stand, as published. Inside a table it is read by straight lines between its
  * entries, in date and in stand; outside, nothing is said, and the reason comes back as a value.
  */
-import { hundred, one, sum, type Decimal } from "../decimal";
+import { hundred, one, sum, type Decimal } from "../numbers/decimal";
 import { failed, ok, type Result } from "../../result";
 import type { IsoDate } from "../row";
 import type { Source } from "../tables/source";
-import { relativeYield, type AreaUnit, type PlantsPerArea, type RelativeYield } from "../units";
+import { relativeYield, type AreaUnit, type PlantsPerArea, type RelativeYield } from "../numbers/units";
 import { bracket, type Bracket, type Span } from "./bracket";
 import { dayOfYear, monthDayOf, type MonthDay } from "./monthDay";
 import { standIn, type StandUnit } from "./standUnit";

@@ -1,6 +1,6 @@
 /** The units in which stands are published. */
-import { Decimal } from "../decimal";
-import { plantsPerArea, type AreaUnit, type PlantsPerArea } from "../units";
+import { Decimal } from "../numbers/decimal";
+import { plantsPerArea, type AreaUnit, type PlantsPerArea } from "../numbers/units";
 import { plantsPerSquare } from "./standCount";
 
 export const standUnits = ["plants per acre", "plants per hectare", "plants per square foot", "plants per metre of row"] as const;

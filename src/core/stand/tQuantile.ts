@@ -8,7 +8,7 @@
  *     ν odd    2 ÷ π · (θ + sin θ · (cos θ + 2/3 cos³ θ + …)), up to cos^(ν−2)
  *     ν even   sin θ · (1 + 1/2 cos² θ + 1·3/(2·4) cos⁴ θ + …), up to cos^(ν−2)
  */
-import { Decimal, one, zero } from "../decimal";
+import { Decimal, one, zero } from "../numbers/decimal";
 import { pi } from "./standCount";
 
 const two = new Decimal("2");

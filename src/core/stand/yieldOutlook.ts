@@ -1,8 +1,8 @@
 /** From a stand and a planting date to the yield that may be looked for. */
 import { failed, ok, type Result } from "../../result";
-import { hundred, one, zero, type Decimal } from "../decimal";
+import { hundred, one, zero, type Decimal } from "../numbers/decimal";
 import type { IsoDate } from "../row";
-import { yieldPerArea, type Yield } from "../units";
+import { yieldPerArea, type Yield } from "../numbers/units";
 import { relativeYieldAt, type DateAndStand, type RelativeYieldAt, type StandRefusal, type StandTable } from "./standTable";
 
 export type OutlookQuestion = {

@@ -7,7 +7,7 @@
  * Extension PM 710 (table 1a, read in a public copy of the table) but for two of a hundred, which differ by one percent
  * point, and the 23 % of its worked example. "from memory": not checked against anything.
  */
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 import type { Certainty, Source } from "./source";
 
 export const remainingValueClasses = [

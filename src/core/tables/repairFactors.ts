@@ -7,7 +7,7 @@
  * University Extension PM 710 (table 3, 1996, read in a public copy of the table) comes out of the two factors.
  * "from memory": not checked against anything.
  */
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 import type { Certainty, Source } from "./source";
 
 export const repairClasses = [

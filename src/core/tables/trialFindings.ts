@@ -2,7 +2,7 @@
  * What trials found, to stand beside a yield gain that is left blank. Nothing here is ever filled in: replicated trials
  * often found no difference, and many of the larger figures come from those who sell the part.
  */
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 import type { Source } from "./source";
 
 export const trialSubjects = [

@@ -2,7 +2,7 @@
  * What publications say of uneven stands, to stand beside the entry of a uniformity loss. None of it is ever applied by
  * itself. Percent of yield unless the unit says otherwise.
  */
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 import type { Source } from "./source";
 
 export type UniformityFinding = {

@@ -2,14 +2,14 @@
  * Heat and water of a planted field: its sum against the normal, its stage, and the day on which it is projected to mature. All
  * of it an estimate.
  */
-import { one, sum, zero, type Decimal } from "../decimal";
+import { one, sum, zero, type Decimal } from "../numbers/decimal";
 import type { IsoDate } from "../row";
 import type { Field, Season } from "../season";
 import { cropWord } from "../stand/fieldStand";
 import { dayOfYear } from "../stand/monthDay";
 import { firstFrosts, frostOf, type Frost } from "./frost";
 import { usualWay, type HeatUnitWay, type TemperatureUnit } from "./heatUnits";
-import { daysBetween, nextDay } from "../day";
+import { daysBetween, nextDay } from "../numbers/day";
 import { PlaceRecord, type WeatherDay } from "./record";
 import { ratingWhenPlanted, stageAt } from "./stage";
 

@@ -1,5 +1,5 @@
 /** The first killing frost of past autumns. */
-import { Decimal, sum } from "../decimal";
+import { Decimal, sum } from "../numbers/decimal";
 import type { IsoDate } from "../row";
 import { dayOfYear, monthDayOf, type MonthDay } from "../stand/monthDay";
 import { inUnit, type TemperatureUnit } from "./heatUnits";

@@ -1,5 +1,5 @@
 /** Heat units of a day, in the four ways that corn country counts them. */
-import { Decimal, larger, smaller, zero } from "../decimal";
+import { Decimal, larger, smaller, zero } from "../numbers/decimal";
 
 export const heatUnitWays = ["growing degree 86/50", "corn heat units", "base 10 C", "base 5 C"] as const;
 export type HeatUnitWay = (typeof heatUnitWays)[number];

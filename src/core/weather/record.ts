@@ -1,5 +1,5 @@
 /** Daily weather by place, year and day, as the projections ask for it. */
-import { sum, type Decimal } from "../decimal";
+import { sum, type Decimal } from "../numbers/decimal";
 import type { EntryRef, IsoDate } from "../row";
 import type { MonthDay } from "../stand/monthDay";
 import { heatUnitsOf, type HeatUnitWay, type TemperatureUnit } from "./heatUnits";

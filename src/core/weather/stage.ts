@@ -1,5 +1,5 @@
 /** Where corn is by its heat units since planting, 86/50. Means of trials, for the eye: an estimate. */
-import { Decimal, larger, zero } from "../decimal";
+import { Decimal, larger, zero } from "../numbers/decimal";
 
 /** Until it is up: 100 to 120 are printed (Ohio State University Extension, 2018, with 82 a leaf collar to V10; Purdue 50 after it). */
 const toEmerge = new Decimal("120");

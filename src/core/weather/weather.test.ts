@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { field, load, seasonOf, settings } from "../../../tests/support/season";
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 import type { Season } from "../season";
 import { fieldWeather } from "./fieldWeather";
 import { firstFrosts, frostOf } from "./frost";
-import { nextDay } from "../day";
+import { nextDay } from "../numbers/day";
 import type { WeatherDay } from "./record";
 import { leafStage, ratingWhenPlanted, stageAt } from "./stage";
 

@@ -2,11 +2,11 @@
  * What is sprayed on a field pass by pass: its cost, its sites of action, and for each weed listed there the sites that still
  * control it.
  */
-import { sum, zero, type Decimal } from "../decimal";
+import { sum, zero, type Decimal } from "../numbers/decimal";
 import type { ItemFigures } from "../figures";
 import type { IsoDate, Target } from "../row";
 import type { Application, Field, Item, Season } from "../season";
-import { moneyPerArea, type MoneyPerArea } from "../units";
+import { moneyPerArea, type MoneyPerArea } from "../numbers/units";
 import { inOrder, plainWeed, sitesIn } from "./sites";
 import { together } from "./tankMix";
 import type { WeedEntry } from "./weedEntry";

@@ -2,7 +2,7 @@
  * What goes into a sprayer's tank, from the area, the carrier and the rates as the grower typed them. No product or rate is ever
  * proposed.
  */
-import { sum, zero, type Decimal } from "../decimal";
+import { sum, zero, type Decimal } from "../numbers/decimal";
 import type { EntryRef, IsoDate, Target } from "../row";
 import type { Application, Season } from "../season";
 

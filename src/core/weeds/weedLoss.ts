@@ -2,7 +2,7 @@
  * Corn yield lost to weeds that are left to grow, by their height at the pass, as printed: a reading beside a decision, never a
  * promise.
  */
-import { Decimal } from "../decimal";
+import { Decimal } from "../numbers/decimal";
 import type { Source } from "../tables/source";
 
 export const weedDensities = ["thick", "thin"] as const;

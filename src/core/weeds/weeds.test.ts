@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { application, field, item, purchase, seasonOf } from "../../../tests/support/season";
-import { Decimal, sum } from "../decimal";
+import { Decimal, sum } from "../numbers/decimal";
 import type { Season } from "../season";
 import { seasonFigures } from "../seasonFigures";
-import { area } from "../units";
+import { area } from "../numbers/units";
 import { programmes } from "./programme";
 import { sitesIn } from "./sites";
 import { loadsOf, mixes } from "./tankMix";

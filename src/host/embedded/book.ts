@@ -1,11 +1,11 @@
 /** What the parts of a workbook say of it: its sheets, names, tables and strings. */
 import { parseArea, type Area } from "../address";
-import { Damaged } from "./fault";
-import { isOfType, relationshipsOf, relationshipsPart, workbookPart } from "./packageParts";
-import { scanSharedStrings } from "./sharedStrings";
-import { scanSheet, type SheetData } from "./sheetXml";
-import type { Parts } from "./zip";
-import { children, documentOf, elements, first, textOf, type Element } from "./xml";
+import { Damaged } from "./package/fault";
+import { isOfType, relationshipsOf, relationshipsPart, workbookPart } from "./package/packageParts";
+import { scanSharedStrings } from "./sheet/sharedStrings";
+import { scanSheet, type SheetData } from "./sheet/sheetXml";
+import type { Parts } from "./package/zip";
+import { children, documentOf, elements, first, textOf, type Element } from "./package/xml";
 
 export type SheetEntry = { readonly name: string; readonly part: string; readonly hidden: boolean };
 export type DefinedName = {

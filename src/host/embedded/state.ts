@@ -3,11 +3,11 @@ import type { Cell } from "../../workbook/cell";
 import { HostError } from "../workbookHost";
 import type { At } from "../address";
 import { bookOf, sheetDataOf, type SheetEntry } from "./book";
-import { moveFormula } from "./moveFormula";
-import type { SheetCell, SheetRow } from "./sheetRow";
-import type { SharedMaster } from "./sheetRows";
-import type { SheetData } from "./sheetXml";
-import type { Parts } from "./zip";
+import { moveFormula } from "./formula/moveFormula";
+import type { SheetCell, SheetRow } from "./sheet/sheetRow";
+import type { SharedMaster } from "./sheet/sheetRows";
+import type { SheetData } from "./sheet/sheetXml";
+import type { Parts } from "./package/zip";
 
 export type State = {
   readonly parts: Parts;

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { countedContent } from "../../../tests/support/paneWorkbook";
-import { Decimal } from "../../core/decimal";
+import { Decimal } from "../../core/numbers/decimal";
 import { changeAnswer } from "../../core/partialBudget/changeAnswer";
 import { amountPerAcre, outlay, perAcre, type Change } from "../../core/partialBudget/change";
 import { findingsOn } from "../../core/tables/trialFindings";
 import { overlays } from "../../core/partialBudget/overlay";
-import { area, money, moneyPerUnit, share, yearlyRate, years } from "../../core/units";
+import { area, money, moneyPerUnit, share, yearlyRate, years } from "../../core/numbers/units";
 import { seasonReport } from "../../workbook/report";
 import { formatOf } from "../format";
 import { trialWords } from "../../workbook/changeWords";

@@ -1,11 +1,11 @@
 /** What the pane says of a change: first what it must bring to pay, then what it comes to. */
-import { hundred } from "../../core/decimal";
+import { hundred } from "../../core/numbers/decimal";
 import { breakEven, type BreakEven } from "../../core/partialBudget/breakEven";
 import { isCapital, isGrain, priceOf, quadrants, type Change, type ChangeLine } from "../../core/partialBudget/change";
 import type { ChangeAnswer, PriceRange } from "../../core/partialBudget/changeAnswer";
 import { withEntries, type Entry } from "../../core/partialBudget/entry";
 import type { EntryRef } from "../../core/row";
-import { moneyPerArea } from "../../core/units";
+import { moneyPerArea } from "../../core/numbers/units";
 import { perUnitOf } from "../../workbook/changeWords";
 import type { Format } from "../format";
 

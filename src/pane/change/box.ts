@@ -1,4 +1,4 @@
-import type { Decimal } from "../../core/decimal";
+import type { Decimal } from "../../core/numbers/decimal";
 import type { TankItem } from "../../core/partialBudget/layouts/spraying";
 import type { Wanted } from "../parts/typed";
 import type { Ground } from "./ground";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { countedContent } from "../../../tests/support/paneWorkbook";
-import { Decimal } from "../../core/decimal";
+import { Decimal } from "../../core/numbers/decimal";
 import type { Cell, WorkbookContent } from "../../workbook/cell";
 import { seasonReport } from "../../workbook/report";
 import { inputTables } from "../../workbook/templates";

@@ -1,5 +1,5 @@
 /** A new change as it is being typed: what is wrong with it, its answer, and the rows that it becomes. */
-import { hundred, zero, type Decimal } from "../../core/decimal";
+import { hundred, zero, type Decimal } from "../../core/numbers/decimal";
 import { changeAnswer, type ChangeAnswer } from "../../core/partialBudget/changeAnswer";
 import { isCapital } from "../../core/partialBudget/change";
 import { grainOf } from "../../core/partialBudget/grain";

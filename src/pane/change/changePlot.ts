@@ -1,5 +1,5 @@
 /** The drawing of the net change against the yield gain: where its line runs and where it crosses nothing. */
-import { Decimal, one, zero } from "../../core/decimal";
+import { Decimal, one, zero } from "../../core/numbers/decimal";
 import type { Change, ChangeLine } from "../../core/partialBudget/change";
 import { withEntries } from "../../core/partialBudget/entry";
 import { netChange } from "../../core/partialBudget/netChange";

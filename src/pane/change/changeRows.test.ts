@@ -1,10 +1,10 @@
 /** What is saved from the pane reads back from the table as it was. */
 import { describe, expect, it } from "vitest";
 import { contentFromText } from "../../../tests/support/tableFromText";
-import { Decimal } from "../../core/decimal";
+import { Decimal } from "../../core/numbers/decimal";
 import { isCapital, quadrants, type Change, type ChangeLine } from "../../core/partialBudget/change";
 import { grainOf } from "../../core/partialBudget/grain";
-import { money, yearlyRate, years } from "../../core/units";
+import { money, yearlyRate, years } from "../../core/numbers/units";
 import { seasonReport } from "../../workbook/report";
 import { changeRows } from "./changeRows";
 

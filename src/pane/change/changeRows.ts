@@ -1,8 +1,8 @@
 /** A change as rows of the table Changes, one a line; what is said of the change as a whole stands on the first. */
 import { isCapital, isGrain, netOfGrain, type Change, type ChangeLine, type Grain } from "../../core/partialBudget/change";
 import type { LayoutName } from "../../core/partialBudget/layouts/layout";
-import { hundred, type Decimal } from "../../core/decimal";
-import type { AreaUnit } from "../../core/units";
+import { hundred, type Decimal } from "../../core/numbers/decimal";
+import type { AreaUnit } from "../../core/numbers/units";
 import { basisWords } from "../../workbook/columns/basis";
 import { changeColumns } from "../../workbook/columns/changes";
 import { largestFraction } from "../../workbook/tableRow";

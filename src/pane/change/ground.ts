@@ -1,12 +1,12 @@
 /** Where a new change happens: a crop or a field, with what its grain nets and what is known of it. */
-import { zero, type Decimal } from "../../core/decimal";
+import { zero, type Decimal } from "../../core/numbers/decimal";
 import type { Budget, CropFigures } from "../../core/figures";
 import { grainBeforeDrying, grainOf } from "../../core/partialBudget/grain";
 import type { PriceRange } from "../../core/partialBudget/changeAnswer";
 import type { Circumstances } from "../../core/partialBudget/layouts/layout";
 import type { Target } from "../../core/row";
 import type { Field } from "../../core/season";
-import { area, points, yearlyRate, type Points } from "../../core/units";
+import { area, points, yearlyRate, type Points } from "../../core/numbers/units";
 import type { SeasonReport } from "../../workbook/seasonReport";
 
 export type Ground = {

@@ -1,5 +1,5 @@
 /** The forms of the ready layouts: their boxes, what they are prefilled with, and the layout that the boxes make. */
-import { hundred, zero, type Decimal } from "../../core/decimal";
+import { hundred, zero, type Decimal } from "../../core/numbers/decimal";
 import { closingWheels } from "../../core/partialBudget/layouts/closingWheels";
 import { anotherHybrid, type HybridFacts } from "../../core/partialBudget/layouts/hybrid";
 import type { Circumstances, Layout, LayoutName } from "../../core/partialBudget/layouts/layout";
@@ -22,7 +22,7 @@ import {
   share,
   yieldPerArea,
   years,
-} from "../../core/units";
+} from "../../core/numbers/units";
 import type { Faults } from "../parts/typed";
 import type { Format } from "../format";
 import type { Box, Values } from "./box";

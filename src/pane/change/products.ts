@@ -1,8 +1,8 @@
 /** What goes into the tank, a product a row: picked from Items, whose price is taken, or named freely with a price of its own. */
-import { one, type Decimal } from "../../core/decimal";
+import { one, type Decimal } from "../../core/numbers/decimal";
 import type { TankItem } from "../../core/partialBudget/layouts/spraying";
 import type { Item } from "../../core/season";
-import { money } from "../../core/units";
+import { money } from "../../core/numbers/units";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import type { Format } from "../format";
 import { Typed, type Faults } from "../parts/typed";

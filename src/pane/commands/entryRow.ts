@@ -1,5 +1,5 @@
 /** A row that the pane adds to a table: what is entered, by the heading of its column. */
-import type { Decimal } from "../../core/decimal";
+import type { Decimal } from "../../core/numbers/decimal";
 import type { Named } from "../../workbook/columns/column";
 
 /** Text, a decimal or a day. */

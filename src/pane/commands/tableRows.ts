@@ -1,5 +1,5 @@
 /** Rows as the workbook's own tables take them. */
-import { Decimal } from "../../core/decimal";
+import { Decimal } from "../../core/numbers/decimal";
 import type { TableRows } from "../../host/workbookHost";
 import type { Cell, DateSystem, WorkbookContent } from "../../workbook/cell";
 import { findTables } from "../../workbook/findTables";

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { countedContent } from "../../../tests/support/paneWorkbook";
 import { paneProblems, paneSeason, reportOf } from "../../../tests/support/paneSeason";
-import { Decimal } from "../../core/decimal";
-import { moneyPerUnit } from "../../core/units";
+import { Decimal } from "../../core/numbers/decimal";
+import { moneyPerUnit } from "../../core/numbers/units";
 import { seasonReport } from "../../workbook/report";
 import { formatOf } from "../format";
 import { asCrop, fieldRows, fieldView } from "./fieldsView";

@@ -1,5 +1,5 @@
 /** Every field as one line, worst first, and what its own page leads with. */
-import { hundred, zero, type Decimal } from "../../core/decimal";
+import { hundred, zero, type Decimal } from "../../core/numbers/decimal";
 import type { CropFigures, FieldFigures } from "../../core/figures";
 import { layerCosts, layers, type Layer } from "../../core/kinds";
 import { ofLayer } from "../../workbook/incompleteMark";

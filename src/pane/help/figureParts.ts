@@ -1,6 +1,6 @@
 /** Help on what the figures mean: layers, stages, break-evens, units. */
 import { cashKinds, cashNeedKinds, fullKinds, operatingKinds } from "../../core/kinds";
-import { measureNames } from "../../core/measure";
+import { measureNames } from "../../core/numbers/measure";
 import { yieldUnits } from "../../workbook/yieldUnits";
 import { list, terms, words, type Part } from "./part";
 

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { cautionsOf, planningCaution } from "../../core/cautions";
 import { kinds, kindsIn, layerCosts, layers, type Layer } from "../../core/kinds";
-import { measureNames } from "../../core/measure";
+import { measureNames } from "../../core/numbers/measure";
 import { settingNames } from "../../workbook/columns/season";
 import { spelled } from "../../workbook/spelling";
 import { inputTables } from "../../workbook/templates";

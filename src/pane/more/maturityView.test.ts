@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { Decimal } from "../../core/decimal";
+import { Decimal } from "../../core/numbers/decimal";
 import type { FieldWeather } from "../../core/weather/fieldWeather";
 import { formatOf } from "../format";
 import { maturityLines } from "./maturityView";

@@ -1,6 +1,6 @@
 /** When a field is projected to mature and how far that is from a freeze: in words, and as places on a strip of dates. */
-import { Decimal, hundred } from "../../core/decimal";
-import { daysBetween } from "../../core/day";
+import { Decimal, hundred } from "../../core/numbers/decimal";
+import { daysBetween } from "../../core/numbers/day";
 import type { IsoDate } from "../../core/row";
 import type { FieldWeather } from "../../core/weather/fieldWeather";
 import { marginWords } from "../../workbook/sheets/weather";

@@ -1,8 +1,8 @@
 /** What one entry did, in a line: what was entered, and what it moved, in parts that add up to the difference as shown. */
-import { Decimal, sum } from "../../core/decimal";
+import { Decimal, sum } from "../../core/numbers/decimal";
 import type { Budget, CropFigures } from "../../core/figures";
 import { countsIn, layerCosts, type Kind, type Layer } from "../../core/kinds";
-import { moneyPerArea } from "../../core/units";
+import { moneyPerArea } from "../../core/numbers/units";
 import type { Cell } from "../../workbook/cell";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { shownMoney } from "../../workbook/shown";

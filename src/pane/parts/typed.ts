@@ -1,5 +1,5 @@
 /** Numbers typed in a form, with what is wrong said of each. */
-import type { Decimal } from "../../core/decimal";
+import type { Decimal } from "../../core/numbers/decimal";
 import { readNumber } from "../../workbook/numbers";
 
 export type Faults<Name extends string> = { readonly [N in Name]?: string };

@@ -1,8 +1,8 @@
 /** A purchase as it is being typed: what is wrong with it, what its row will say, and what it costs per pack. */
-import { zero, type Decimal } from "../../core/decimal";
-import { conversion, measureNamed, measureNames } from "../../core/measure";
+import { zero, type Decimal } from "../../core/numbers/decimal";
+import { conversion, measureNamed, measureNames } from "../../core/numbers/measure";
 import type { Item, Season } from "../../core/season";
-import { money, type Money } from "../../core/units";
+import { money, type Money } from "../../core/numbers/units";
 import { purchaseColumns } from "../../workbook/columns/purchases";
 import { typedNumber } from "../parts/typed";
 import { plain } from "../../workbook/words";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { countedContent } from "../../../tests/support/paneWorkbook";
-import { Decimal } from "../../core/decimal";
-import { money } from "../../core/units";
+import { Decimal } from "../../core/numbers/decimal";
+import { money } from "../../core/numbers/units";
 import { seasonReport } from "../../workbook/report";
 import { formatOf } from "../format";
 import { againstPlan, rowEffect } from "./rowEffect";

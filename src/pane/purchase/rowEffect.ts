@@ -1,6 +1,6 @@
 /** What a bill that is being typed will do, said before it is added: against the planned price, and what an acre costs before and after. */
 import { layerCosts, type Layer } from "../../core/kinds";
-import type { Money } from "../../core/units";
+import type { Money } from "../../core/numbers/units";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { shownMoney } from "../../workbook/shown";
 import type { Format } from "../format";

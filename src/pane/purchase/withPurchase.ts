@@ -1,5 +1,5 @@
 /** The workbook as it would be read with one more row in Purchases, so that the form can say what the row will do before it is added. */
-import { Decimal } from "../../core/decimal";
+import { Decimal } from "../../core/numbers/decimal";
 import type { Cell, WorkbookContent } from "../../workbook/cell";
 import { findTables } from "../../workbook/findTables";
 import { inputTables } from "../../workbook/templates";

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { field, load, otherCost, seasonOf } from "../../../tests/support/season";
 import { seasonFigures } from "../../core/seasonFigures";
-import { Decimal } from "../../core/decimal";
-import { moneyPerArea, share } from "../../core/units";
+import { Decimal } from "../../core/numbers/decimal";
+import { moneyPerArea, share } from "../../core/numbers/units";
 import { paneSeason, reportOf } from "../../../tests/support/paneSeason";
 import type { Place } from "../../workbook/problem";
 import { formatOf } from "../format";

@@ -2,10 +2,10 @@
 import { noBillYet, unbilledKinds } from "../../core/budgetLines/unbilled";
 import { costPerArea } from "../../core/breakEven";
 import type { Budget, Charge, CropFigures, FieldFigures, Stage, StageFigures } from "../../core/figures";
-import { zero, type Decimal } from "../../core/decimal";
+import { zero, type Decimal } from "../../core/numbers/decimal";
 import { countsIn, kinds, type Kind, type Layer } from "../../core/kinds";
 import type { EntryRef } from "../../core/row";
-import { moneyPerArea } from "../../core/units";
+import { moneyPerArea } from "../../core/numbers/units";
 import type { Format } from "../format";
 
 /** What one cost comes to in one field. `entries` are told without repeats. */

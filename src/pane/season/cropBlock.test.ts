@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { paneSeason, reportOf } from "../../../tests/support/paneSeason";
-import { Decimal, sum } from "../../core/decimal";
+import { Decimal, sum } from "../../core/numbers/decimal";
 import { layers } from "../../core/kinds";
 import type { Kind } from "../../core/kinds";
-import { moneyPerArea, moneyPerUnit } from "../../core/units";
+import { moneyPerArea, moneyPerUnit } from "../../core/numbers/units";
 import { formatOf } from "../format";
 import { cropBlock } from "./cropBlock";
 import { farmView } from "./farmView";

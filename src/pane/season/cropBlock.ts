@@ -1,5 +1,5 @@
 /** What the block of a crop says at a glance: cost and its change, what pays and what does not, and the two lines. */
-import type { Decimal } from "../../core/decimal";
+import type { Decimal } from "../../core/numbers/decimal";
 import type { Budget, CropFigures } from "../../core/figures";
 import type { Season } from "../../core/season";
 import { kindsIn, layerCosts, layerNames, layers, type Kind, type Layer } from "../../core/kinds";

@@ -1,6 +1,6 @@
 /** What the card of a crop says, as plain text. */
 import type { Budget, CropFigures, PerLayer, Stage } from "../../core/figures";
-import { sum, type Decimal } from "../../core/decimal";
+import { sum, type Decimal } from "../../core/numbers/decimal";
 import { layerNames, layers, type Layer } from "../../core/kinds";
 import { notPlanned } from "../../core/notPlanned";
 import type { Format } from "../format";

@@ -1,5 +1,5 @@
 /** What the pane says of the items: bought, used, still needed, short and left. */
-import { Decimal, hundred, sum, zero } from "../../core/decimal";
+import { Decimal, hundred, sum, zero } from "../../core/numbers/decimal";
 import type { ItemFigures } from "../../core/figures";
 import type { Kind } from "../../core/kinds";
 import type { EntryRef } from "../../core/row";

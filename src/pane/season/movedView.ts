@@ -1,10 +1,10 @@
 /** What moved the net return of a crop since the plan: the largest three and the rest, adding up to the difference as shown. */
-import { sum } from "../../core/decimal";
+import { sum } from "../../core/numbers/decimal";
 import type { CropFigures } from "../../core/figures";
 import type { Layer } from "../../core/kinds";
 import { reasons, toldAs, type Reason } from "../../core/lender/reasons";
 import type { EntryRef } from "../../core/row";
-import { moneyPerArea } from "../../core/units";
+import { moneyPerArea } from "../../core/numbers/units";
 import { shownMoney } from "../../workbook/shown";
 import type { Format } from "../format";
 

@@ -1,6 +1,6 @@
 /** Prices or yields on one axis: what each layer needs, what is expected, and between which bounds; as positions, labels and words. */
-import type { Decimal } from "../../core/decimal";
-import { Decimal as Dec } from "../../core/decimal";
+import type { Decimal } from "../../core/numbers/decimal";
+import { Decimal as Dec } from "../../core/numbers/decimal";
 
 export type Mark = { readonly name: string; readonly value: Decimal; readonly words: string };
 export type Need = Mark & { /** Whether it lies beyond what is expected. */ readonly isShort: boolean };

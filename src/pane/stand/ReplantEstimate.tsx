@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { Button } from "../parts/Button";
 import { adjusterCaution } from "../../core/cautions";
-import type { Decimal } from "../../core/decimal";
+import type { Decimal } from "../../core/numbers/decimal";
 import { replantRuleLimits, replantRuleSource, type mostBushels } from "../../core/reseedInsurance";
 import { provenYield } from "../../workbook/spelling";
 import { Entry } from "../parts/Entry";

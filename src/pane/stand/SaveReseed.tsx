@@ -4,7 +4,7 @@ import { grainOf } from "../../core/partialBudget/grain";
 import { reseedChange } from "../../core/partialBudget/layouts/reseedChange";
 import type { ReseedAnswer, ReseedQuestion } from "../../core/reseed";
 import type { FieldFigures } from "../../core/figures";
-import { yearlyRate } from "../../core/units";
+import { yearlyRate } from "../../core/numbers/units";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { addEntries } from "../commands/addEntries";
 import { nameFaults } from "../change/changeDraft";

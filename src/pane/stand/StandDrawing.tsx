@@ -1,4 +1,4 @@
-import type { Decimal } from "../../core/decimal";
+import type { Decimal } from "../../core/numbers/decimal";
 import type { StandSummary } from "../../core/stand/standSummary";
 import { usePane } from "../paneContext";
 import { standPlot } from "./standPlot";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { field } from "../../../tests/support/season";
-import { Decimal } from "../../core/decimal";
+import { Decimal } from "../../core/numbers/decimal";
 import { formatOf } from "../format";
 import { countView, emptyCount, nextCount } from "./countDraft";
 

@@ -1,7 +1,7 @@
 /** A place counted as it is being typed: what is wrong with it, what its row will say, and the stand it tells. */
-import type { Decimal } from "../../core/decimal";
+import type { Decimal } from "../../core/numbers/decimal";
 import type { Field } from "../../core/season";
-import type { AreaUnit } from "../../core/units";
+import type { AreaUnit } from "../../core/numbers/units";
 import { rowLengthOfThousandth, standAt, type CountedPlace } from "../../core/stand/standCount";
 import { typedNumber } from "../parts/typed";
 import { standCountColumns } from "../../workbook/columns/standCounts";

@@ -1,7 +1,7 @@
 /** An estimate of the insurer's payment for reseeding, as it is being typed; never put into the answer unasked. */
-import { hundred, type Decimal } from "../../core/decimal";
+import { hundred, type Decimal } from "../../core/numbers/decimal";
 import { mostBushels, replantPayment } from "../../core/reseedInsurance";
-import { moneyPerUnit, share, yieldPerArea, type AreaUnit, type YieldUnit } from "../../core/units";
+import { moneyPerUnit, share, yieldPerArea, type AreaUnit, type YieldUnit } from "../../core/numbers/units";
 import type { Format } from "../format";
 import { Typed, type Faults } from "../parts/typed";
 

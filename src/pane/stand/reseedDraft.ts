@@ -1,9 +1,9 @@
 /** The question whether to reseed, as it is being typed: prefilled from the counts and the season, every entry open to change. */
-import { sum, zero, type Decimal } from "../../core/decimal";
+import { sum, zero, type Decimal } from "../../core/numbers/decimal";
 import { grainBeforeDrying } from "../../core/partialBudget/grain";
 import type { ReseedQuestion } from "../../core/reseed";
 import type { FieldStand } from "../../core/stand/fieldStand";
-import { area, moneyPerArea, moneyPerUnit, plantsPerArea, points, type PlantsPerArea } from "../../core/units";
+import { area, moneyPerArea, moneyPerUnit, plantsPerArea, points, type PlantsPerArea } from "../../core/numbers/units";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { Typed, typedAs, type Faults } from "../parts/typed";
 

@@ -1,12 +1,12 @@
 /** What the pane answers on keeping or reseeding, as plain text. */
-import { zero, type Decimal } from "../../core/decimal";
+import { zero, type Decimal } from "../../core/numbers/decimal";
 import { fieldOutlook, grainsOf, reseed, type ReseedAnswer, type ReseedQuestion } from "../../core/reseed";
 import { lastDatePaying, netOverInterval, reseedGrid, thinnestWorthKeeping } from "../../core/reseedLimits";
 import type { IsoDate } from "../../core/row";
 import { dayOfYear, monthDayOf, type MonthDay } from "../../core/stand/monthDay";
 import { standFrom } from "../../core/stand/standUnit";
 import type { StandSummary } from "../../core/stand/standSummary";
-import { area, yieldPerArea, type Area, type PlantsPerArea, type Yield } from "../../core/units";
+import { area, yieldPerArea, type Area, type PlantsPerArea, type Yield } from "../../core/numbers/units";
 import { netsWords } from "../../workbook/changeWords";
 import { refusalWords } from "../../workbook/standRefusal";
 import type { Format } from "../format";

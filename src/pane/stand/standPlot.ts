@@ -1,8 +1,8 @@
 /** Where the marks of the drawing of a round of counts stand: fractions of its width, as text for the drawing. */
-import { Decimal, zero } from "../../core/decimal";
+import { Decimal, zero } from "../../core/numbers/decimal";
 import { standAt } from "../../core/stand/standCount";
 import type { StandSummary } from "../../core/stand/standSummary";
-import type { AreaUnit } from "../../core/units";
+import type { AreaUnit } from "../../core/numbers/units";
 
 export type StandPlot = {
   /** Places counted; dots that would hide each other are stacked, `level` counts from 0. */

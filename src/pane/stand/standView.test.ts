@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { countedContent } from "../../../tests/support/paneWorkbook";
 import { seasonReport } from "../../workbook/report";
-import { Decimal } from "../../core/decimal";
+import { Decimal } from "../../core/numbers/decimal";
 import { formatOf } from "../format";
 import { standChanged } from "./standChanged";
 import { standPlot } from "./standPlot";

@@ -1,5 +1,5 @@
 /** What the page Stand says of one field, as plain text. */
-import type { Decimal } from "../../core/decimal";
+import type { Decimal } from "../../core/numbers/decimal";
 import type { CropFigures } from "../../core/figures";
 import { layerCosts, type Layer } from "../../core/kinds";
 import type { Field, Season } from "../../core/season";

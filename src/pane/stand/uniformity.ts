@@ -1,5 +1,5 @@
 /** A loss to an uneven stand: tried on the outlook, and what publications found. */
-import { hundred, one, type Decimal } from "../../core/decimal";
+import { hundred, one, type Decimal } from "../../core/numbers/decimal";
 import type { FieldStand } from "../../core/stand/fieldStand";
 import type { UniformityFinding } from "../../core/tables/uniformity";
 import { typedNumber } from "../parts/typed";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Decimal } from "../../core/decimal";
+import { Decimal } from "../../core/numbers/decimal";
 import { formatOf } from "../format";
 import { startAnswers, startLacks, startReport } from "./startAnswer";
 import { acreKinds, farmKinds, linesShown, startView, type StartBasis, type StartDraft } from "./startDraft";

@@ -1,5 +1,5 @@
 /** What is typed at Start, and the rows that it becomes: a rough budget of one field a crop, with its land and loans. */
-import { Decimal, hundred } from "../../core/decimal";
+import { Decimal, hundred } from "../../core/numbers/decimal";
 import type { Kind } from "../../core/kinds";
 import { budgetColumns } from "../../workbook/columns/budget";
 import { cropColumns } from "../../workbook/columns/crops";

@@ -1,5 +1,5 @@
 /** What an amount or a rate is for, in any of the ways in which people write it. */
-import type { AreaUnit } from "../../core/units";
+import type { AreaUnit } from "../../core/numbers/units";
 import { plain } from "../words";
 import { choice, type CellReader, type Column, type Named, type Said } from "./column";
 

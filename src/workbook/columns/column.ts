@@ -2,9 +2,9 @@
  * A column of one of our tables, declared once: what it is called, how it looks, what may stand in it, what it says and what it
  * moves. New tables, the reader, the matching of ranges, forms and the page of tables all take it from its declaration.
  */
-import type { Decimal } from "../../core/decimal";
+import type { Decimal } from "../../core/numbers/decimal";
 import type { IsoDate } from "../../core/row";
-import { points, type AreaUnit, type Points } from "../../core/units";
+import { points, type AreaUnit, type Points } from "../../core/numbers/units";
 import type { ProblemCode } from "../problem";
 import type { TableName, matchesTable } from "../tableNames";
 

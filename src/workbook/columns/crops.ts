@@ -1,5 +1,5 @@
 /** The columns of the table Crops. */
-import type { AreaUnit, YieldUnit } from "../../core/units";
+import type { AreaUnit, YieldUnit } from "../../core/numbers/units";
 import { yieldUnitNamed, yieldUnits } from "../yieldUnits";
 import { declared, moisture, money, quantity, text, word } from "./column";
 

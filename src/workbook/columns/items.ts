@@ -1,6 +1,6 @@
 /** The columns of the table Items. */
 import { operatingKinds } from "../../core/kinds";
-import { measureNames } from "../../core/measure";
+import { measureNames } from "../../core/numbers/measure";
 import type { Charging } from "../../core/season";
 import { choice, declared, money, quantity, share, text } from "./column";
 import { itemColumn, kindWords } from "./shared";

@@ -1,5 +1,5 @@
 /** Amounts in sentences. */
-import { Decimal, sum, zero } from "../../core/decimal";
+import { Decimal, sum, zero } from "../../core/numbers/decimal";
 
 /** Money in a sentence: to the nearest whole, with thousands apart. */
 export const amountWords = (value: Decimal): string => value.toFixed(0, Decimal.ROUND_HALF_UP).replace(/\B(?=(\d{3})+$)/g, ",");

@@ -1,6 +1,6 @@
 /** The result sheet *Break-even*: prices and yields that pay the cost, at every yield and price that is known. */
 import type { CropFigures, PerLayer } from "../../core/figures";
-import type { Decimal } from "../../core/decimal";
+import type { Decimal } from "../../core/numbers/decimal";
 import { layers } from "../../core/kinds";
 import type { ChartModel, ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";

@@ -1,5 +1,5 @@
 /** Cells of our result sheets: values already rounded as they are shown, so that a cell and the pane never differ. */
-import { Decimal } from "../../core/decimal";
+import { Decimal } from "../../core/numbers/decimal";
 import type { CellStyle, SheetCell } from "../resultSheet";
 import { shownMoney, shownPriceNeeded, shownQuantity, shownStand, shownYield, shownYieldNeeded } from "../shown";
 

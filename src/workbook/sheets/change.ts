@@ -4,7 +4,7 @@ import { isCapital, isGrain, priceOf, quadrants, type ChangeLine, type Quadrant 
 import type { ChangeFigures } from "../../core/partialBudget/changeFigures";
 import type { LineAmount, NetChange } from "../../core/partialBudget/netChange";
 import type { Strip } from "../../core/partialBudget/strip";
-import type { Decimal } from "../../core/decimal";
+import type { Decimal } from "../../core/numbers/decimal";
 import { changeCautions, changeFindings, findingsMark, grainNotes, perUnitOf, trialWords, whyNone } from "../changeWords";
 import type { CellStyle, ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";

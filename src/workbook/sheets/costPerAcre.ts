@@ -1,5 +1,5 @@
 /** The result sheet *Cost per acre*: what each crop costs by kind and layer, plan against outlook, and field by field. */
-import { zero } from "../../core/decimal";
+import { zero } from "../../core/numbers/decimal";
 import type { Budget, CropFigures } from "../../core/figures";
 import { cashKinds, cashNeedKinds, fullKinds, operatingKinds, type Kind, type Layer } from "../../core/kinds";
 import { notPlanned } from "../../core/notPlanned";

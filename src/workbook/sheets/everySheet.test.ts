@@ -5,7 +5,7 @@ import { smallFarm } from "../../../tests/support/smallFarm";
 import { sheetLines } from "../../../tests/support/sheetLines";
 import { summary } from "../../cli/summary";
 import { planningCaution } from "../../core/cautions";
-import { share } from "../../core/units";
+import { share } from "../../core/numbers/units";
 import { reportJson } from "../reportJson";
 import type { SeasonReport } from "../seasonReport";
 import { inputTables } from "../templates";

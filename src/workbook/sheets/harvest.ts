@@ -2,7 +2,7 @@
  * The result sheet *Harvest*: what is in and what is left of every field, the goal against the harvest in yield and in money, and
  * the loads.
  */
-import { larger, one, sum, zero, type Decimal } from "../../core/decimal";
+import { larger, one, sum, zero, type Decimal } from "../../core/numbers/decimal";
 import type { CropFigures, FieldFigures } from "../../core/figures";
 import { goalAndHarvest, type GoalAndHarvest } from "../../core/harvestMoney";
 import type { HarvestLoad } from "../../core/season";

@@ -1,5 +1,5 @@
 /** A value from which something pays, rounded to the side on which it still pays. */
-import { Decimal } from "../../core/decimal";
+import { Decimal } from "../../core/numbers/decimal";
 import type { SheetCell } from "../resultSheet";
 
 const formats = { 1: "#,##0.0", 2: "#,##0.00" } as const;

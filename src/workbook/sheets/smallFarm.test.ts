@@ -4,7 +4,7 @@ import { operation } from "../../../tests/support/season";
 import { reportOf } from "../../../tests/support/reportOf";
 import { sheetLines } from "../../../tests/support/sheetLines";
 import { smallFarm } from "../../../tests/support/smallFarm";
-import { Decimal } from "../../core/decimal";
+import { Decimal } from "../../core/numbers/decimal";
 import type { Settings } from "../../core/season";
 import { breakEvenSheet } from "./breakEven";
 import { costPerAcreSheet } from "./costPerAcre";

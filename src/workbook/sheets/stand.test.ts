@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { reportOf } from "../../../tests/support/reportOf";
 import { field, load, seasonOf } from "../../../tests/support/season";
 import { sheetLines } from "../../../tests/support/sheetLines";
-import { Decimal } from "../../core/decimal";
+import { Decimal } from "../../core/numbers/decimal";
 import type { Field, Season } from "../../core/season";
 import type { StandCount } from "../../core/stand/standCount";
 import { standSheet } from "./stand";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { contentFromText } from "../../../tests/support/tableFromText";
 import { sheetLines } from "../../../tests/support/sheetLines";
-import { nextDay } from "../../core/day";
+import { nextDay } from "../../core/numbers/day";
 import { seasonReport } from "../report";
 import { reportJson } from "../reportJson";
 import { resultSheets } from "./resultSheets";

@@ -1,6 +1,6 @@
 /** The result sheet *Heat and rain*: heat and rain of every planted field since planting, and when it is projected to mature. */
 import { planningCaution } from "../../core/cautions";
-import { zero, type Decimal } from "../../core/decimal";
+import { zero, type Decimal } from "../../core/numbers/decimal";
 import type { Season } from "../../core/season";
 import { countingOf, fieldWeather, type FieldWeather } from "../../core/weather/fieldWeather";
 import type { ResultSheet, SheetCell } from "../resultSheet";

@@ -1,6 +1,6 @@
 /** The result sheets *Weeds*, what is sprayed against which weed, and *Mixing card*, what goes into a tank. */
 import { cautionsOf, planningCaution } from "../../core/cautions";
-import type { Decimal } from "../../core/decimal";
+import type { Decimal } from "../../core/numbers/decimal";
 import { programmes, type Pass, type Programme } from "../../core/weeds/programme";
 import { areaPerTank, mixes, type Mix } from "../../core/weeds/tankMix";
 import type { ResultSheet, SheetCell } from "../resultSheet";

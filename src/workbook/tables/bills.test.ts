@@ -1,7 +1,7 @@
 /** Bills with Kind and For, from the cells to the layers and the cash flow. */
 import { describe, expect, it } from "vitest";
 import { contentFromText } from "../../../tests/support/tableFromText";
-import { sum } from "../../core/decimal";
+import { sum } from "../../core/numbers/decimal";
 import { paidAndCharged } from "../../core/lender/paidAndCharged";
 import { seasonReport } from "../report";
 import { farmCashFlow } from "../sheets/lender/farmCashFlow";

@@ -1,8 +1,8 @@
 /** Rows of Purchases with Kind and For: bills that are charged directly to a field, a crop or all fields. */
-import { zero } from "../../core/decimal";
+import { zero } from "../../core/numbers/decimal";
 import type { Kind } from "../../core/kinds";
 import type { Bill } from "../../core/season";
-import { money, type Money } from "../../core/units";
+import { money, type Money } from "../../core/numbers/units";
 import { billKinds, purchaseColumns } from "../columns/purchases";
 import type { ItemUnits } from "../itemUnits";
 import type { Names } from "../names";

@@ -1,7 +1,7 @@
 /** The table Budget: rough lines of the plan. */
-import { one } from "../../core/decimal";
+import { one } from "../../core/numbers/decimal";
 import type { BudgetLine } from "../../core/season";
-import { share } from "../../core/units";
+import { share } from "../../core/numbers/units";
 import { budgetColumns } from "../columns/budget";
 import type { Subject } from "../problem";
 import type { TableReader } from "../tableReader";

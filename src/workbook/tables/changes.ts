@@ -1,12 +1,12 @@
 /** The table Changes: one line of a partial budget a row; the lines of one name are one change. */
-import { zero, type Decimal } from "../../core/decimal";
+import { zero, type Decimal } from "../../core/numbers/decimal";
 import { landArea } from "../../core/land";
 import { isCapital, type Quadrant } from "../../core/partialBudget/change";
 import type { LayoutName } from "../../core/partialBudget/layouts/layout";
 import type { SeasonChange, SeasonChangeLine } from "../../core/partialBudget/seasonChange";
 import type { Target } from "../../core/row";
 import type { Crop, Field, Season, Settings } from "../../core/season";
-import { area, money, yearlyRate, years, type YearlyRate } from "../../core/units";
+import { area, money, yearlyRate, years, type YearlyRate } from "../../core/numbers/units";
 import { changeColumns } from "../columns/changes";
 import type { Named } from "../columns/column";
 import type { Problem, ProblemCode } from "../problem";

@@ -1,8 +1,8 @@
 /** The table Crops, and quantities of a crop in any unit. */
-import { Decimal, zero } from "../../core/decimal";
-import { conversion, measureNamed } from "../../core/measure";
+import { Decimal, zero } from "../../core/numbers/decimal";
+import { conversion, measureNamed } from "../../core/numbers/measure";
 import type { Crop, Settings } from "../../core/season";
-import { moneyPerArea, moneyPerUnit, type YieldUnit } from "../../core/units";
+import { moneyPerArea, moneyPerUnit, type YieldUnit } from "../../core/numbers/units";
 import type { Column } from "../columns/column";
 import { cropColumns } from "../columns/crops";
 import type { Names } from "../names";

@@ -1,8 +1,8 @@
 /** Tables of the grower's own that say what buyers take off for a low test weight: what the setting Test weight dock names. */
 import { dockOf, type DockLine } from "../../core/loadDock";
 import type { Crop, Field, HarvestLoad, Settings } from "../../core/season";
-import { moneyPerUnit, type MoneyPerUnit } from "../../core/units";
-import type { Decimal } from "../../core/decimal";
+import { moneyPerUnit, type MoneyPerUnit } from "../../core/numbers/units";
+import type { Decimal } from "../../core/numbers/decimal";
 import type { RawTable } from "../cell";
 import { harvestColumns } from "../columns/harvest";
 import { isBlank } from "../numbers";

@@ -1,7 +1,7 @@
 /** The table Fields. */
-import { one } from "../../core/decimal";
+import { one } from "../../core/numbers/decimal";
 import type { Field } from "../../core/season";
-import { area, moneyPerArea, share, yieldPerArea } from "../../core/units";
+import { area, moneyPerArea, share, yieldPerArea } from "../../core/numbers/units";
 import type { Named } from "../columns/column";
 import { fieldColumns } from "../columns/fields";
 import type { Problem } from "../problem";

@@ -1,8 +1,8 @@
 /** The table Sales, and units that a row of grain names. */
-import { one, type Decimal } from "../../core/decimal";
+import { one, type Decimal } from "../../core/numbers/decimal";
 import type { IsoDate } from "../../core/row";
 import type { Crop, Sale } from "../../core/season";
-import { cropQuantity, moneyPerUnit } from "../../core/units";
+import { cropQuantity, moneyPerUnit } from "../../core/numbers/units";
 import type { Named } from "../columns/column";
 import { saleColumns } from "../columns/sales";
 import { monthNamed, monthOfYear } from "../dates";

@@ -1,8 +1,8 @@
 /** The table Harvest: one weighed load, or the whole of a field, a row. */
-import type { Decimal } from "../../core/decimal";
+import type { Decimal } from "../../core/numbers/decimal";
 import { wetAndDry } from "../../core/drying";
 import type { Crop, Field, HarvestLoad } from "../../core/season";
-import { cropQuantity, type AreaUnit, type YieldUnit } from "../../core/units";
+import { cropQuantity, type AreaUnit, type YieldUnit } from "../../core/numbers/units";
 import { harvestColumns } from "../columns/harvest";
 import { measureMeant } from "../tonMeant";
 import type { Names } from "../names";

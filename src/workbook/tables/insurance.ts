@@ -1,7 +1,7 @@
 /** The table Insurance. */
-import { Decimal } from "../../core/decimal";
+import { Decimal } from "../../core/numbers/decimal";
 import type { InsurancePolicy } from "../../core/season";
-import { moneyPerUnit, share, yieldPerArea } from "../../core/units";
+import { moneyPerUnit, share, yieldPerArea } from "../../core/numbers/units";
 import { insuranceColumns } from "../columns/insurance";
 import type { Names } from "../names";
 import type { TableReader } from "../tableReader";

@@ -1,9 +1,9 @@
 /** The tables Items and Applications. */
-import { one, type Decimal } from "../../core/decimal";
+import { one, type Decimal } from "../../core/numbers/decimal";
 import type { Named } from "../columns/column";
 import { chargedAsUsed } from "../../core/kinds";
 import type { Application, Item } from "../../core/season";
-import { area, itemQuantity, itemRate, money, share, type AreaUnit } from "../../core/units";
+import { area, itemQuantity, itemRate, money, share, type AreaUnit } from "../../core/numbers/units";
 import { namesIn, sitesIn } from "../../core/weeds/sites";
 import { analysisOf, densityOf, packOf, rateAsTyped, type ItemConverter, type ItemUnits } from "../itemUnits";
 import type { NumberStyle } from "../numbers";

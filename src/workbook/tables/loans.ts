@@ -1,8 +1,8 @@
 /** The table Loans. */
-import { one, type Decimal } from "../../core/decimal";
+import { one, type Decimal } from "../../core/numbers/decimal";
 import type { Loan } from "../../core/season";
 import type { Target } from "../../core/row";
-import { money } from "../../core/units";
+import { money } from "../../core/numbers/units";
 import { loanColumns, paymentsAYear } from "../columns/loans";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";

@@ -1,9 +1,9 @@
 /** The table Machines: one implement with its tractor, or one self-propelled machine, a row. */
-import { Decimal, zero } from "../../core/decimal";
+import { Decimal, zero } from "../../core/numbers/decimal";
 import type { Machine, MachinePart } from "../../core/machines/machine";
-import { measureNamed } from "../../core/measure";
+import { measureNamed } from "../../core/numbers/measure";
 import type { Settings } from "../../core/season";
-import { hours, money, moneyPerHour, share, yearlyRate, years } from "../../core/units";
+import { hours, money, moneyPerHour, share, yearlyRate, years } from "../../core/numbers/units";
 import type { Column, Named } from "../columns/column";
 import { implementColumns, machineColumns, tractorColumns, type PartColumns } from "../columns/machines";
 import type { Names } from "../names";

@@ -1,8 +1,8 @@
 /** The tables Operations and Other costs. */
-import { one } from "../../core/decimal";
+import { one } from "../../core/numbers/decimal";
 import type { IsoDate } from "../../core/row";
 import type { Operation, OtherCost } from "../../core/season";
-import { area, money, moneyPerArea } from "../../core/units";
+import { area, money, moneyPerArea } from "../../core/numbers/units";
 import { operationColumns } from "../columns/operations";
 import { otherCostColumns } from "../columns/otherCosts";
 import type { Named } from "../columns/column";

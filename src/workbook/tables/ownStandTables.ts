@@ -1,5 +1,5 @@
 /** Tables of yield by date and stand of the grower's own: what the setting Stand response names. */
-import { hundred, larger, zero, type Decimal } from "../../core/decimal";
+import { hundred, larger, zero, type Decimal } from "../../core/numbers/decimal";
 import type { Crop, Settings } from "../../core/season";
 import { failed, type Result } from "../../result";
 import { cropWord, noTable } from "../../core/stand/fieldStand";

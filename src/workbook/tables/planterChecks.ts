@@ -1,7 +1,7 @@
 /** The table Planter checks: one part that was measured or looked at a row. */
-import { one } from "../../core/decimal";
+import { one } from "../../core/numbers/decimal";
 import type { PlanterCheck } from "../../core/planter/planterCheck";
-import { hours, itemQuantity } from "../../core/units";
+import { hours, itemQuantity } from "../../core/numbers/units";
 import { planterCheckColumns } from "../columns/planterChecks";
 import type { Names } from "../names";
 import type { TableReader } from "../tableReader";

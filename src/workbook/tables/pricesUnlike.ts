@@ -1,5 +1,5 @@
 /** Finds the invoice line whose unit price is far from those of the other lines of its item: a slip, or a price of another pack. */
-import { Decimal, zero } from "../../core/decimal";
+import { Decimal, zero } from "../../core/numbers/decimal";
 import type { Item, Purchase } from "../../core/season";
 import { purchaseColumns } from "../columns/purchases";
 import type { TableReader } from "../tableReader";

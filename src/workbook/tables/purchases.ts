@@ -1,7 +1,7 @@
 /** The table Purchases: bills of items, and bills that are charged directly to what they name. */
-import { one, zero, type Decimal } from "../../core/decimal";
+import { one, zero, type Decimal } from "../../core/numbers/decimal";
 import type { Bill, Purchase } from "../../core/season";
-import { itemQuantity, money, type Money } from "../../core/units";
+import { itemQuantity, money, type Money } from "../../core/numbers/units";
 import { purchaseColumns } from "../columns/purchases";
 import type { ItemConverter } from "../itemUnits";
 import type { Names } from "../names";

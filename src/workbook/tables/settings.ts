@@ -1,7 +1,7 @@
 /** The table Season: one setting a row. */
-import type { Decimal } from "../../core/decimal";
+import type { Decimal } from "../../core/numbers/decimal";
 import { landlordsInputs, type Settings } from "../../core/season";
-import { money, moneyPerUnit, type AreaUnit } from "../../core/units";
+import { money, moneyPerUnit, type AreaUnit } from "../../core/numbers/units";
 import { heatUnitWays } from "../../core/weather/heatUnits";
 import type { RawTable } from "../cell";
 import type { Problem } from "../problem";

@@ -1,5 +1,5 @@
 /** The table Stand counts: one place counted a row. */
-import { zero } from "../../core/decimal";
+import { zero } from "../../core/numbers/decimal";
 import type { Field } from "../../core/season";
 import type { CountedPlace, StandCount } from "../../core/stand/standCount";
 import { standCountColumns } from "../columns/standCounts";

@@ -1,5 +1,5 @@
 /** Which field or crop a row of work belongs to. */
-import { sum, type Decimal } from "../../core/decimal";
+import { sum, type Decimal } from "../../core/numbers/decimal";
 import type { Target } from "../../core/row";
 import type { Field } from "../../core/season";
 import type { Named } from "../columns/column";

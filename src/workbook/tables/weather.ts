@@ -1,5 +1,5 @@
 /** The tables Weather, one day at one place a row, and Hybrids. */
-import type { Decimal } from "../../core/decimal";
+import type { Decimal } from "../../core/numbers/decimal";
 import type { Hybrid } from "../../core/season";
 import { inUnit, type TemperatureUnit } from "../../core/weather/heatUnits";
 import type { WeatherDay } from "../../core/weather/record";

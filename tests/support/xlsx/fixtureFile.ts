@@ -1,7 +1,7 @@
 import { strFromU8, strToU8 } from "fflate";
 import { areaName, cellName, parseArea } from "../../../src/host/address";
 import { newWorkbook } from "../../../src/host/embedded";
-import { pack } from "../../../src/host/embedded/zip";
+import { pack } from "../../../src/host/embedded/package/zip";
 import { resultSheetMark } from "../../../src/host/sheetNames";
 import type { Fixture, FixtureSheet } from "../../host/fixture";
 

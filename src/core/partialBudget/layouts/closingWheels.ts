@@ -1,7 +1,7 @@
 import { blankGainCaution } from "../../cautions";
-import type { Decimal } from "../../decimal";
+import type { Decimal } from "../../numbers/decimal";
 import { findingsOn } from "../../tables/trialFindings";
-import { money, type Hours, type Money, type MoneyPerArea, type MoneyPerHour, type Years, type Yield } from "../../units";
+import { money, type Hours, type Money, type MoneyPerArea, type MoneyPerHour, type Years, type Yield } from "../../numbers/units";
 import { amountPerAcre, outlay } from "../change";
 import { layout, lines, given, yieldGain, type Layout, type Circumstances } from "./layout";
 

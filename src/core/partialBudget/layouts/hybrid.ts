@@ -1,7 +1,15 @@
 import { blankGainCaution } from "../../cautions";
-import type { Decimal } from "../../decimal";
+import type { Decimal } from "../../numbers/decimal";
 import { findingsOn } from "../../tables/trialFindings";
-import { moneyPerUnit, type Money, type MoneyPerArea, type MoneyPerUnit, type Points, type SeedsPerArea, type Yield } from "../../units";
+import {
+  moneyPerUnit,
+  type Money,
+  type MoneyPerArea,
+  type MoneyPerUnit,
+  type Points,
+  type SeedsPerArea,
+  type Yield,
+} from "../../numbers/units";
 import { amountPerAcre, perAcre, type ChangeLine, type Grain, type Quadrant } from "../change";
 import { layout, lines, given, yieldGain, type Layout, type Circumstances } from "./layout";
 

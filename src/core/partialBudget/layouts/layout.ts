@@ -1,8 +1,8 @@
 /** What the ready layouts have in common. A layout only proposes lines; every one of them can be changed or struck out. */
 import { cautionsOf, type Work } from "../../cautions";
-import type { Decimal } from "../../decimal";
+import type { Decimal } from "../../numbers/decimal";
 import type { TrialFinding } from "../../tables/trialFindings";
-import type { Area, AreaUnit, Yield, YearlyRate, YieldUnit } from "../../units";
+import type { Area, AreaUnit, Yield, YearlyRate, YieldUnit } from "../../numbers/units";
 import { perAcre, type Change, type ChangeLine, type Grain } from "../change";
 import type { Entry } from "../entry";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { centralCornBelt } from "../../../../tests/support/publishedStandTables";
-import { Decimal } from "../../decimal";
+import { Decimal } from "../../numbers/decimal";
 import {
   area,
   hours,
@@ -16,7 +16,7 @@ import {
   yearlyRate,
   yieldPerArea,
   years,
-} from "../../units";
+} from "../../numbers/units";
 import { trialFindings } from "../../tables/trialFindings";
 import { reseed, type ReseedQuestion } from "../../reseed";
 import { breakEven } from "../breakEven";

@@ -1,5 +1,5 @@
-import { one } from "../../decimal";
-import { money, type Money, type MoneyPerArea, type MoneyPerYear, type Years, type Yield } from "../../units";
+import { one } from "../../numbers/decimal";
+import { money, type Money, type MoneyPerArea, type MoneyPerYear, type Years, type Yield } from "../../numbers/units";
 import { amountPerAcre, outlay, perYear } from "../change";
 import { layout, lines, given, yieldGain, type Layout, type Circumstances } from "./layout";
 

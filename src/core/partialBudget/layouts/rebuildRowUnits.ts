@@ -1,5 +1,5 @@
 import { blankGainCaution } from "../../cautions";
-import { Decimal, hundred } from "../../decimal";
+import { Decimal, hundred } from "../../numbers/decimal";
 import { findingsOn } from "../../tables/trialFindings";
 import { wearUsed, type PartSizes } from "../../planter/wear";
 import {
@@ -12,7 +12,7 @@ import {
   type Share,
   type Years,
   type Yield,
-} from "../../units";
+} from "../../numbers/units";
 import { outlay, perYear } from "../change";
 import { layout, lines, given, yieldGain, type Layout, type Circumstances } from "./layout";
 

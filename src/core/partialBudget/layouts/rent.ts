@@ -1,4 +1,4 @@
-import type { MoneyPerArea, Yield } from "../../units";
+import type { MoneyPerArea, Yield } from "../../numbers/units";
 import { amountPerAcre } from "../change";
 import { layout, lines, given, yieldGain, type Layout, type Circumstances } from "./layout";
 

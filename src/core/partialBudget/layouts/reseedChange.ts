@@ -1,6 +1,6 @@
-import type { Decimal } from "../../decimal";
+import type { Decimal } from "../../numbers/decimal";
 import { grainsOf, reseedNotices, type ReseedAnswer, type ReseedQuestion } from "../../reseed";
-import type { AreaUnit, MoneyPerArea, YearlyRate, YieldUnit } from "../../units";
+import type { AreaUnit, MoneyPerArea, YearlyRate, YieldUnit } from "../../numbers/units";
 import { amountPerAcre, perAcre, type ChangeLine, type Grain, type Quadrant } from "../change";
 import { layout, lines, given, type Layout } from "./layout";
 

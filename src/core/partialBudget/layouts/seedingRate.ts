@@ -1,7 +1,7 @@
 import { blankGainCaution } from "../../cautions";
-import type { Decimal } from "../../decimal";
+import type { Decimal } from "../../numbers/decimal";
 import { findingsOn } from "../../tables/trialFindings";
-import type { Money, SeedsPerArea, Yield } from "../../units";
+import type { Money, SeedsPerArea, Yield } from "../../numbers/units";
 import { perAcre } from "../change";
 import { layout, lines, type Layout, type Circumstances } from "./layout";
 

@@ -1,7 +1,7 @@
 import { blankGainCaution } from "../../cautions";
-import type { Decimal } from "../../decimal";
+import type { Decimal } from "../../numbers/decimal";
 import { findingsOn } from "../../tables/trialFindings";
-import type { Money, MoneyPerArea, Share, Yield } from "../../units";
+import type { Money, MoneyPerArea, Share, Yield } from "../../numbers/units";
 import { amountPerAcre, perAcre, type ChangeLine } from "../change";
 import { layout, lines, given, yieldGain, type Layout, type Circumstances } from "./layout";
 

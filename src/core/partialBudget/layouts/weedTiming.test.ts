@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { Decimal } from "../../decimal";
-import { area, moneyPerArea, moneyPerUnit, share, yearlyRate, yieldPerArea } from "../../units";
+import { Decimal } from "../../numbers/decimal";
+import { area, moneyPerArea, moneyPerUnit, share, yearlyRate, yieldPerArea } from "../../numbers/units";
 import { weedLoss, weedLosses } from "../../weeds/weedLoss";
 import { netChange } from "../netChange";
 import { earlierPass, yieldKept, type WeedTiming } from "./weedTiming";

@@ -1,6 +1,6 @@
-import { hundred, type Decimal } from "../../decimal";
+import { hundred, type Decimal } from "../../numbers/decimal";
 import { weedLoss, weedLossSource, type WeedDensity } from "../../weeds/weedLoss";
-import { yieldPerArea, type MoneyPerArea, type Yield } from "../../units";
+import { yieldPerArea, type MoneyPerArea, type Yield } from "../../numbers/units";
 import { amountPerAcre } from "../change";
 import { given, layout, lines, yieldGain, type Circumstances, type Layout } from "./layout";
 

@@ -1,10 +1,10 @@
 /** The live part of the lender pages: assumptions that may be changed, and the break-evens that follow from them. */
 import { breakEvenPrice, breakEvenYield, costPerArea, costPerUnit, netPerArea, type Costs } from "../../../core/breakEven";
-import type { Decimal } from "../../../core/decimal";
+import type { Decimal } from "../../../core/numbers/decimal";
 import type { CropFigures } from "../../../core/figures";
 import { layers, type Layer } from "../../../core/kinds";
 import { costsOf } from "../../../core/lender/scenarios";
-import { moneyPerArea } from "../../../core/units";
+import { moneyPerArea } from "../../../core/numbers/units";
 import type { CellStyle, ChartModel, SheetCell } from "../../resultSheet";
 import { incompleteMark } from "../../incompleteMark";
 import type { SeasonReport } from "../../seasonReport";

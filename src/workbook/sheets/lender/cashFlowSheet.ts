@@ -1,5 +1,5 @@
 /** The sheet *Cash flow*: month by month what comes in and goes out, and the operating loan beneath it. */
-import { sum, zero, type Decimal } from "../../../core/decimal";
+import { sum, zero, type Decimal } from "../../../core/numbers/decimal";
 import type { CashFlow, CashMonth } from "../../../core/lender/cashFlow";
 import { differenceReasons, type DifferenceReason } from "../../../core/lender/differences";
 import { paidAndCharged } from "../../../core/lender/paidAndCharged";

@@ -1,6 +1,6 @@
 /** Cost by kind and layer, plan against outlook. */
 import { noBillYet, unbilledKinds } from "../../../core/budgetLines/unbilled";
-import { zero } from "../../../core/decimal";
+import { zero } from "../../../core/numbers/decimal";
 import type { CropFigures } from "../../../core/figures";
 import { cashKinds, cashNeedKinds, fullKinds, operatingKinds, type Kind, type Layer } from "../../../core/kinds";
 import type { CellStyle } from "../../resultSheet";

@@ -1,5 +1,5 @@
 /** Whether the debt can be paid, and when the operating loan peaks. */
-import { Decimal, sum, zero } from "../../../core/decimal";
+import { Decimal, sum, zero } from "../../../core/numbers/decimal";
 import type { CashFlow } from "../../../core/lender/cashFlow";
 import { farmYear } from "../../../core/lender/farmYear";
 import { paidAndCharged } from "../../../core/lender/paidAndCharged";

@@ -1,11 +1,11 @@
 /** The farm's cash flow of a report, without the sheet that prints it: Season opens with its loan peak. */
-import { sum, zero } from "../../../core/decimal";
+import { sum, zero } from "../../../core/numbers/decimal";
 import { cashFlow, type CashFlow } from "../../../core/lender/cashFlow";
 import { monthOf, monthsBetween, monthsOfSeason, type Month } from "../../../core/lender/month";
 import { operatingRate } from "../../../core/lender/operatingRate";
 import { seasonFlows } from "../../../core/lender/seasonFlows";
 import { repaidOn } from "../../../core/paymentDates";
-import { money } from "../../../core/units";
+import { money } from "../../../core/numbers/units";
 import type { SeasonReport } from "../../seasonReport";
 
 /**

@@ -1,9 +1,9 @@
 /** Net return by yield and price, live: two crops abreast. */
-import { Decimal } from "../../../core/decimal";
+import { Decimal } from "../../../core/numbers/decimal";
 import type { Layer } from "../../../core/kinds";
 import { priceYieldGrid } from "../../../core/lender/priceYieldGrid";
 import { costsOf } from "../../../core/lender/scenarios";
-import { moneyPerUnit, yieldPerArea } from "../../../core/units";
+import { moneyPerUnit, yieldPerArea } from "../../../core/numbers/units";
 import type { SheetCell } from "../../resultSheet";
 import type { SeasonReport } from "../../seasonReport";
 import { moneyCell, text, yieldCell } from "../cells";

@@ -13,8 +13,8 @@ import {
   seasonOf,
   settings,
 } from "../../../../tests/support/season";
-import { Decimal, sum } from "../../../core/decimal";
-import { moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../../../core/units";
+import { Decimal, sum } from "../../../core/numbers/decimal";
+import { moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../../../core/numbers/units";
 import type { SheetCell } from "../../resultSheet";
 import { cashFlowSheet } from "./cashFlowSheet";
 import { farmCashFlow } from "./farmCashFlow";

@@ -1,7 +1,7 @@
 /** The sheet *Lender pages*: two pages that answer what an acre costs, where it breaks even, and what a bad year does. */
 import type { CropFigures } from "../../../core/figures";
 import type { Layer } from "../../../core/kinds";
-import type { AreaUnit } from "../../../core/units";
+import type { AreaUnit } from "../../../core/numbers/units";
 import type { ChartModel, ResultSheet } from "../../resultSheet";
 import type { SeasonReport } from "../../seasonReport";
 import { note, text } from "../cells";

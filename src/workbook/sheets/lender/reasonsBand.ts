@@ -1,5 +1,5 @@
 /** What changed since spring: outlook against plan, the reasons largest first, adding up to the difference. */
-import { Decimal, sum } from "../../../core/decimal";
+import { Decimal, sum } from "../../../core/numbers/decimal";
 import type { CropFigures } from "../../../core/figures";
 import type { Layer } from "../../../core/kinds";
 import { reasons, type Reason } from "../../../core/lender/reasons";

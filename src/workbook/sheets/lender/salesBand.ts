@@ -1,5 +1,5 @@
 /** Grain sold, the price that the rest must bring, and what insurance guarantees. */
-import { hundred, zero, type Decimal } from "../../../core/decimal";
+import { hundred, zero, type Decimal } from "../../../core/numbers/decimal";
 import type { CropFigures } from "../../../core/figures";
 import { layers } from "../../../core/kinds";
 import { guarantee } from "../../../core/lender/guarantee";
