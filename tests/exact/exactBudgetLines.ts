@@ -239,7 +239,8 @@ function addedBy(
   const isMoving = (kind === "drying" || kind === "haul") && !isZero(goalUnits);
   const perUnit = isMoving ? divided(ours, goalUnits) : zero;
   const beyond = (): Fraction => {
-    if (line.allIn) return zero;
+    // Of no crop nothing is left to move, whatever was credited.
+    if (line.allIn || (isMoving && isZero(units))) return zero;
     const other = total(rows.map((cost) => plus(cost.amount, times(cost.perUnit, units))));
     return larger(minus(isMoving ? times(perUnit, units) : ours, other), zero);
   };

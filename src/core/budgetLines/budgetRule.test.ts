@@ -207,6 +207,19 @@ describe("on crop share", () => {
 });
 
 describe("a line in a corner", () => {
+  it("of hauling a crop that was lost leaves nothing to pay, also where more was credited than billed", () => {
+    const lost = {
+      fields: [harvested(home)],
+      harvest: [load("Home", "0")],
+      items: [item("Tarps", "1", { kind: "haul", charged: "by acres" })],
+      purchases: [purchase("Tarps", "1", "10"), purchase("Tarps", "0", "-40")],
+      budget: [line("haul", "5")],
+    };
+    expect(apart(lost)).toEqual([]);
+    const [haul] = seasonFigures(seasonOf(lost)).crops[0]!.fields[0]!.lined;
+    expect([haul!.soFar, haul!.left, haul!.outlook].map(String)).toEqual(["-30", "0", "-30"]);
+  });
+
   const byDate = { ...settings, operatingInterest: { method: "by date" as const, rate: new Decimal("0.10"), repaymentDate: "2031-12-01" } };
 
   it("takes nothing off stock where a selling cost stands beside the line", () => {

@@ -102,8 +102,8 @@ function restOf(line: FieldLine, facts: FieldFacts, of: OfKind, stage: "outlook"
   const perUnit = perUnitOf(line, facts);
   const [{ amount, fixed, perUnit: ofRows }, units] = [of[stage], unitsAt(facts, stage)];
   if (perUnit === null) return fixedOf(line, larger(line.ours.minus(amount), zero), notBilled);
-  const rest = larger(perUnit.times(units).minus(amount), zero);
-  // Of no crop there is nothing to move; a price is still judged by what a unit would cost.
+  // Of no crop there is nothing to move, whatever was credited; a price is still judged by what a unit would cost.
+  const rest = units.isZero() ? zero : larger(perUnit.times(units).minus(amount), zero);
   const restPerUnit = units.isZero() ? (fixed.length === 0 ? larger(perUnit.minus(ofRows), zero) : zero) : rest.div(units);
   return movingOf(line, restPerUnit, rest, notBilled);
 }
