@@ -22,7 +22,7 @@ export const underPlanterCaution =
 const mixCaution = "Before you mix: compatibility, drift, re-entry, and days before harvest.";
 const planterPartsCaution = "Discs are sharp and springs are loaded; handle the dust of treated seed as its tag says.";
 const roadCaution = "Before the road: lights, flashers and the slow-moving emblem.";
-export const manualCaution = "The operator's manual gives the maker's limits; where it differs, it rules.";
+const manualCaution = "The operator's manual gives the maker's limits; where it differs, it rules.";
 const policyCaution = "Your policy may ask for check strips and has final dates; ask before you replant (reseed).";
 const afterSpraysCaution = "The labels of what was sprayed limit what may follow, and when.";
 

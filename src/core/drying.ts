@@ -4,7 +4,7 @@ import type { Wetness } from "./season";
 import { cropQuantity, moneyPerUnit, type CropQuantity, type Money, type MoneyPerUnit, type Points, type Share } from "./numbers/units";
 
 /** What one unit of wet grain is at the moisture to which it is dried: (100 − wet) ÷ (100 − dry). */
-export const dryPerWet = (wet: Points, dry: Points): Decimal => hundred.minus(wet).div(hundred.minus(dry));
+const dryPerWet = (wet: Points, dry: Points): Decimal => hundred.minus(wet).div(hundred.minus(dry));
 
 /** Dry grain from wet, by the water alone. */
 export const dryQuantity = (quantity: CropQuantity, wet: Points, dry: Points): CropQuantity =>

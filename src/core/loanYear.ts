@@ -8,7 +8,7 @@ import type { IsoDate } from "./row";
 import type { Loan, Settings } from "./season";
 import { money, type Money } from "./numbers/units";
 
-export type DuePayment = Installment & { readonly month: Month };
+type DuePayment = Installment & { readonly month: Month };
 
 export type LoanYear = {
   readonly loan: Loan;

@@ -123,15 +123,15 @@ export function reseed(question: ReseedQuestion): Result<ReseedAnswer, ReseedRef
 const left = (percentLost: Decimal | null): Decimal => one.minus((percentLost ?? zero).div(hundred));
 
 /** Kept yield, less the uniformity loss. */
-export const keptYieldAt = ({ goal, keptUniformityLoss }: ReseedQuestion, at: RelativeYieldAt, planned: RelativeYieldAt): Yield =>
+const keptYieldAt = ({ goal, keptUniformityLoss }: ReseedQuestion, at: RelativeYieldAt, planned: RelativeYieldAt): Yield =>
   yieldPerArea(goal.times(at.relativeYield).div(planned.relativeYield).times(left(keptUniformityLoss)));
 
 /** Reseeded yield, less the allowance. */
-export const reseededYieldAt = ({ goal, reseedAllowance }: ReseedQuestion, at: RelativeYieldAt, planned: RelativeYieldAt): Yield =>
+const reseededYieldAt = ({ goal, reseedAllowance }: ReseedQuestion, at: RelativeYieldAt, planned: RelativeYieldAt): Yield =>
   yieldPerArea(goal.times(at.relativeYield).div(planned.relativeYield).times(left(reseedAllowance)));
 
 /** The gain of reseeding per area, from the two yields. */
-export function netOfReseeding(question: ReseedQuestion, keptYield: Decimal, reseededYield: Decimal): MoneyPerArea {
+function netOfReseeding(question: ReseedQuestion, keptYield: Decimal, reseededYield: Decimal): MoneyPerArea {
   const { kept, reseeded } = perUnit(question);
   return moneyPerArea(reseededYield.times(reseeded).minus(keptYield.times(kept)).minus(netCost(question)));
 }

@@ -19,7 +19,7 @@ export type EntryLineProps = {
 };
 
 /** Where a cell is in words: its table, the row of the sheet and the heading; the address alone outside tables. */
-export function placeInTable(book: GridBook, sheet: GridSheet, at: At): string {
+function placeInTable(book: GridBook, sheet: GridSheet, at: At): string {
   const table = tableAt(sheet, at);
   if (table === undefined) return cellName(at);
   const { headingRow } = table;

@@ -6,7 +6,7 @@ import type { SeasonReport } from "../workbook/seasonReport";
 import type { At } from "../host/address";
 
 /** What is said of a cell, and whether figures are incomplete because of it. */
-export type CellFault = { readonly words: string; readonly isToFix: boolean };
+type CellFault = { readonly words: string; readonly isToFix: boolean };
 export type CellFaults = ReadonlyMap<string, CellFault>;
 
 const none: CellFaults = new Map();

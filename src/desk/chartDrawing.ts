@@ -1,7 +1,7 @@
 /** Where the figures of a chart lie on its drawing, as shares of its height. For the eye alone: the figures stand in the cells. */
 import type { SheetChart } from "../host/embedded";
 
-export type ChartPoint = { readonly category: number; readonly share: number };
+type ChartPoint = { readonly category: number; readonly share: number };
 export type ChartDrawing = {
   /** The share of the height at which nothing lies. */
   readonly zero: number;

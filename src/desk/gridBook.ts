@@ -95,4 +95,4 @@ export interface GridBook {
 }
 
 /** The bytes of a file, and what is to be called once they lie in one: until then the workbook counts as unsaved. */
-export type BytesToSave = { readonly bytes: Uint8Array; readonly keep: () => void };
+type BytesToSave = { readonly bytes: Uint8Array; readonly keep: () => void };

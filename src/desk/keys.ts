@@ -8,7 +8,7 @@ export type KeyMeaning =
   | { readonly do: "edit"; readonly text: string | null; readonly keepsDefault?: boolean };
 
 /** What the tools above the grid do, by keys. */
-export type Tool = "insert" | "delete" | "fill" | "sort up" | "sort down" | "wider" | "narrower" | "filter" | "find" | "print";
+type Tool = "insert" | "delete" | "fill" | "sort up" | "sort down" | "wider" | "narrower" | "filter" | "find" | "print";
 
 /** A key press as the browser reports it. */
 export type KeyPress = {

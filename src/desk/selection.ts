@@ -34,7 +34,7 @@ export const selectBlock = (block: Area): Selection => {
 };
 
 /** The block from where selecting began to another cell. */
-export const extendTo = (selection: Selection, corner: At): Selection => ({ ...selection, corner, entryColumn: null });
+const extendTo = (selection: Selection, corner: At): Selection => ({ ...selection, corner, entryColumn: null });
 
 /** The selected block. */
 export const selectedBlock = ({ anchor, corner }: Selection): Area => areaOf(anchor, corner);

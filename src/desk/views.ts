@@ -53,7 +53,7 @@ export function viewsOf(sheets: readonly GridSheet[]): readonly View[] {
 }
 
 /** The view of a sheet as it is. */
-export const sheetView = (sheet: GridSheet): View => ({
+const sheetView = (sheet: GridSheet): View => ({
   ...sheet,
   id: `sheet ${sheet.name}`,
   title: sheet.name,

@@ -3,7 +3,7 @@ import type { Cell, RowBelow } from "../workbook/cell";
 import type { Area } from "./address";
 
 /** So many rows are looked at below a block: a sheet that goes on further holds something else. */
-export const rowsLookedAt = 2_000;
+const rowsLookedAt = 2_000;
 
 /**
  * The last row that belongs to nothing else, at most so many rows below a block: where another table or range begins in its

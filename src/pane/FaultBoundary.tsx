@@ -20,7 +20,7 @@ export class FaultBoundary extends Component<FaultBoundaryProps, { readonly faul
 }
 
 /** The fault as text: version, message and where it happened. */
-export const faultDetails = (error: unknown): string =>
+const faultDetails = (error: unknown): string =>
   `Pennyacre ${version}\n${error instanceof Error ? `${error.name}: ${error.message}\n${error.stack ?? ""}` : String(error)}`;
 
 function FaultPage({ details, startAgain }: { readonly details: string; readonly startAgain: () => void }) {

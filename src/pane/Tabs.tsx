@@ -1,6 +1,6 @@
 import { useRef, type KeyboardEvent } from "react";
 
-export type TabChoice<Id extends string> = {
+type TabChoice<Id extends string> = {
   readonly id: Id;
   readonly title: string;
   /** The element that the tab shows, once it is there. */

@@ -4,7 +4,7 @@ import type { WorkbookContent } from "../workbook/cell";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { outcome, type Failure, type Outcome } from "./failure";
 
-export type Reading = { readonly content: WorkbookContent; readonly report: SeasonReport };
+type Reading = { readonly content: WorkbookContent; readonly report: SeasonReport };
 
 export type WatchState = {
   /** The last reading that came through; `null` before the first. It stays while a newer one fails. */
@@ -35,7 +35,8 @@ export const hintDelay = 300;
 /** Milliseconds after which figures are read again when the user comes back, because Excel misses a change now and then. */
 export const longestTrust = 300_000;
 /** Milliseconds after which a reading that found the workbook busy is tried again, the first time and at most. */
-export const [firstPause, longestPause] = [2_000, 30_000];
+export const firstPause = 2_000;
+const longestPause = 30_000;
 
 export function watchSeason(host: WorkbookHost, understand: (content: WorkbookContent) => SeasonReport): SeasonWatch {
   let state: WatchState = { reading: null, isReading: false, failure: null, deaf: null, fault: undefined };

@@ -12,7 +12,7 @@ import { nearest, plain } from "./words";
 const { columns } = itemColumns;
 
 /** Hectares in an acre, by the international foot. */
-export const hectaresPerAcre = new Decimal("0.40468564224");
+const hectaresPerAcre = new Decimal("0.40468564224");
 
 /** Percent by weight of nitrogen, phosphate and potash. */
 export type Analysis = { readonly n: Decimal; readonly p2o5: Decimal; readonly k2o: Decimal };

@@ -19,8 +19,8 @@ import { nearest, plain, plainHeading } from "./words";
 const { columns } = matchColumns;
 
 /** The ranges that stand for one table, put together as one. */
-export type Matched = Pick<Part, "raw" | "told"> & { readonly table: TableName; readonly parts: readonly MatchedPart[] };
-export type MatchedPart = Part & { readonly range: string };
+type Matched = Pick<Part, "raw" | "told"> & { readonly table: TableName; readonly parts: readonly MatchedPart[] };
+type MatchedPart = Part & { readonly range: string };
 
 export type MatchedRanges = {
   readonly ranges: readonly Matched[];

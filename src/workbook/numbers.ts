@@ -6,7 +6,7 @@ import type { Cell } from "./cell";
  * Why a cell gives no number. `decimal-comma`: it is one only if the comma is a decimal sign, which the workbook does not say.
  * `number-beyond`: it is larger than any money or quantity of a farm, or smaller than any part of them.
  */
-export type NumberFault = "not-a-number" | "decimal-comma" | "formula-error" | "number-beyond";
+type NumberFault = "not-a-number" | "decimal-comma" | "formula-error" | "number-beyond";
 export type NumberReading = { readonly value: Decimal; readonly percent: boolean } | NumberFault;
 
 /** How numbers are written as text in this workbook. */

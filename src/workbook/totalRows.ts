@@ -27,7 +27,7 @@ export function isSumRow(cells: readonly Cell[], above: readonly (readonly Cell[
 }
 
 /** Whether a number adds up the numbers among some cells, of which there are two at least. */
-export function isSumOf(number: number, cells: readonly Cell[]): boolean {
+function isSumOf(number: number, cells: readonly Cell[]): boolean {
   const parts = cells.filter((cell): cell is number => typeof cell === "number" && cell !== 0);
   if (parts.length < 2) return false;
   return parts.reduce((sum, part) => sum.plus(decimalOf(part)), zero).eq(decimalOf(number));

@@ -5,7 +5,7 @@ import type { Season } from "../core/season";
 import { remainingValueFactors } from "../core/tables/remainingValue";
 import { repairFactors } from "../core/tables/repairFactors";
 
-export type Unchecked = { readonly machine: string; readonly kind: Extract<Kind, "repairs" | "machine ownership">; readonly class: string };
+type Unchecked = { readonly machine: string; readonly kind: Extract<Kind, "repairs" | "machine ownership">; readonly class: string };
 
 const ofPart = ({ name, repairClass, salvage }: MachinePart): readonly Unchecked[] => [
   ...(repairClass !== null && repairFactors[repairClass].certainty === "from memory"
@@ -17,7 +17,7 @@ const ofPart = ({ name, repairClass, salvage }: MachinePart): readonly Unchecked
 ];
 
 /** Those of the machines that do work of this season, each once. */
-export function uncheckedCoefficients({ machines = [], operations }: Season): readonly Unchecked[] {
+function uncheckedCoefficients({ machines = [], operations }: Season): readonly Unchecked[] {
   const used = new Set(operations.flatMap(({ cost }) => (cost.basis === "machine" ? [cost.machine] : [])));
   const all = machines
     .filter(({ name }) => used.has(name))
@@ -26,7 +26,7 @@ export function uncheckedCoefficients({ machines = [], operations }: Season): re
 }
 
 /** Beside a figure that rests on one. */
-export const uncheckedMark = "*";
+const uncheckedMark = "*";
 
 /** A kind as it is written beside its figures, with the mark where some of it rests on an unchecked coefficient. */
 export function kindMarker(season: Season): (kind: Kind) => string {

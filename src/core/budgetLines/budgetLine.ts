@@ -15,7 +15,7 @@ import { partsByMoney, type FieldLine, type LinePart } from "./fieldLine";
 export type FieldLines = ReadonlyMap<string, ReadonlyMap<Kind, FieldLine>>;
 
 /** Kinds that are no cash. */
-export const isNoCash: ReadonlySet<Kind> = new Set<Kind>(fullKinds);
+const isNoCash: ReadonlySet<Kind> = new Set<Kind>(fullKinds);
 
 /**
  * The lines that count in each field: of a kind those of the field itself, else those of its crop, else those of all fields.

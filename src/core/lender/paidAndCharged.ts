@@ -31,9 +31,9 @@ export type PaidAndCharged = {
   readonly paid: Decimal;
 };
 
-export const movingGroup = "drying, haul and selling";
-export const termGroup = "term loans";
-export const balanceGroup = "interest on the operating loan";
+const movingGroup = "drying, haul and selling";
+const termGroup = "term loans";
+const balanceGroup = "interest on the operating loan";
 
 /** Every group of what goes out, in the order of the cost kinds; groups in which nothing is charged or paid are left out. */
 export function paidAndCharged(season: Season, figures: SeasonFigures, flow: CashFlow): readonly PaidAndCharged[] {

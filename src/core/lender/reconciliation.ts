@@ -6,8 +6,8 @@ import { differenceReasons, type DifferenceReason } from "./differences";
 import type { PaidAndCharged } from "./paidAndCharged";
 
 /** Why the two differ: money that is paid and not charged, and grain of an older crop year. */
-export const reconciliationReasons = [...differenceReasons, "older grain"] as const;
-export type ReconciliationReason = DifferenceReason | "older grain";
+const reconciliationReasons = [...differenceReasons, "older grain"] as const;
+type ReconciliationReason = DifferenceReason | "older grain";
 
 /** The margin and all steps add up to the change; each is worked out on its own. */
 export type Reconciliation = {

@@ -10,7 +10,7 @@ const gallonsPerHorsepowerHour = new Decimal("0.044");
  * Diesel an hour at the mean load of a year's work, for one unit of PTO power: 0.044 gallons an hour for a horsepower
  * (Iowa State University Extension PM 710), the same in litres for a kilowatt (0.2234).
  */
-export const dieselPerPower: Readonly<Record<AreaUnit, Decimal>> = {
+const dieselPerPower: Readonly<Record<AreaUnit, Decimal>> = {
   ac: gallonsPerHorsepowerHour,
   ha: gallonsPerHorsepowerHour.times(gallon).div(horsepower.div("1000")),
 };

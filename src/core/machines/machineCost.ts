@@ -24,7 +24,7 @@ export const labourPerMachineHour = new Decimal("1.1");
 export type MachineCostName = "Fuel" | "Lube" | "Labour" | "Repairs" | "Capital recovery" | "Taxes, insurance, housing";
 
 /** One cost of a machine. Running costs are of the operating layer, unpaid labour and ownership of the full layer. */
-export type MachineCostLine = {
+type MachineCostLine = {
   readonly name: MachineCostName;
   readonly kind: Extract<Kind, "fuel" | "hired labour" | "unpaid labour" | "repairs" | "machine ownership">;
   readonly perHour: MoneyPerHour;

@@ -7,7 +7,7 @@
 import { Decimal, one } from "./decimal";
 
 /** What a unit measures. `named`: a pack known only by its name, which converts to nothing else. */
-export type Dimension = "weight" | "volume" | "count" | "named";
+type Dimension = "weight" | "volume" | "count" | "named";
 
 /** A unit. `factor` is its size in kilograms, litres or pieces; 1 for a named pack. */
 export type Measure = { readonly name: string; readonly dimension: Dimension; readonly factor: Decimal };

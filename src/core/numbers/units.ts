@@ -15,7 +15,7 @@ export type YieldUnit = "bu" | "t" | "lb" | "cwt" | "ton" | "kg";
 declare const unit: unique symbol;
 
 /** A decimal that carries its unit in its type. */
-export type Quantity<Unit extends string> = Decimal & { readonly [unit]: Unit };
+type Quantity<Unit extends string> = Decimal & { readonly [unit]: Unit };
 
 /** Money in the workbook's currency. */
 export type Money = Quantity<"$">;

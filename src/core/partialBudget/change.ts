@@ -18,7 +18,7 @@ export type Grain = { readonly price: MoneyPerUnit; readonly moving: MoneyPerUni
 export const netOfGrain = ({ price, moving, share }: Grain): Money => money(price.minus(moving).times(share));
 
 export const lineBases = ["per acre", "per year", "lump sum"] as const;
-export type LineBasis = (typeof lineBases)[number];
+type LineBasis = (typeof lineBases)[number];
 
 export type ChangeLine = {
   readonly quadrant: Quadrant;

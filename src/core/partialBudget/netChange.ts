@@ -5,9 +5,9 @@ import { money, moneyPerArea, type Money, type MoneyPerArea } from "../numbers/u
 import { isCapital, priceOf, quadrants, speaksFor, type Change, type ChangeLine, type Quadrant } from "./change";
 
 /** An amount in a year and per area; `null` where an entry that it needs is blank. */
-export type Amount = { readonly perYear: Money | null; readonly perArea: MoneyPerArea | null };
+type Amount = { readonly perYear: Money | null; readonly perArea: MoneyPerArea | null };
 export type LineAmount = Amount & { readonly line: ChangeLine };
-export type QuadrantAmount = Amount & { readonly lines: readonly LineAmount[] };
+type QuadrantAmount = Amount & { readonly lines: readonly LineAmount[] };
 
 export type NetChange = {
   readonly change: Change;

@@ -10,10 +10,10 @@ import { money, moneyPerArea, type Area, type Money, type MoneyPerArea } from ".
 import type { ChangeFigures } from "./changeFigures";
 
 /** Net return at full cost, per area of the crop and on all of it. */
-export type NetReturn = { readonly perArea: MoneyPerArea; readonly inAll: Money };
+type NetReturn = { readonly perArea: MoneyPerArea; readonly inAll: Money };
 
 /** What one change that is counted in adds to one crop. `null`: one of its entries is blank. */
-export type AddedByChange = { readonly change: string; readonly perArea: MoneyPerArea | null; readonly inAll: Money | null };
+type AddedByChange = { readonly change: string; readonly perArea: MoneyPerArea | null; readonly inAll: Money | null };
 
 export type CropOverlay = {
   readonly crop: string;

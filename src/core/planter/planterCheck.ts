@@ -4,7 +4,7 @@ import type { EntryRef, IsoDate } from "../row";
 import type { Hours, ItemQuantity } from "../numbers/units";
 
 export const findings = ["good", "adjust", "replace"] as const;
-export type Finding = (typeof findings)[number];
+type Finding = (typeof findings)[number];
 
 /** One part, of one row of the planter or of the whole of it, as it was looked at. */
 export type PlanterCheck = {

@@ -7,7 +7,7 @@ import { standAt, type StandCount } from "./standCount";
 import { tQuantile } from "./tQuantile";
 
 /** The confidence of the interval that is shown: 19 times in 20. */
-export const usualConfidence = new Decimal("0.95");
+const usualConfidence = new Decimal("0.95");
 
 export type StandSummary = {
   /** How many places were counted. */

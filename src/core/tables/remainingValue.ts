@@ -38,6 +38,7 @@ export const remainingValueFactors: Readonly<Record<RemainingValueClass, Remaini
   tillage: factors("0.891", "0.11", "0", "from memory"),
 };
 
+/** Where the factors are printed. @public */
 export const remainingValueSource: Source = {
   title: "Agricultural Machinery Management Data (ASABE D497), as used in Estimating Farm Machinery Costs (PM 710), table 1a",
   publisher: "American Society of Agricultural and Biological Engineers; Iowa State University Extension",

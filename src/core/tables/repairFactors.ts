@@ -43,6 +43,7 @@ export const repairFactors: Readonly<Record<RepairClass, RepairFactors>> = {
   sprayer: factors("0.41", "1.3", "from memory"),
 };
 
+/** Where the factors are printed. @public */
 export const repairFactorsSource: Source = {
   title: "Agricultural Machinery Management Data (ASABE D497), as used in Estimating Farm Machinery Costs (PM 710), table 3",
   publisher: "American Society of Agricultural and Biological Engineers; Iowa State University Extension",

@@ -5,7 +5,7 @@
 import { Decimal } from "../numbers/decimal";
 import type { Source } from "./source";
 
-export const trialSubjects = [
+const trialSubjects = [
   "closing wheels",
   "down force",
   "row unit wear",

@@ -13,7 +13,7 @@ import { daysBetween, nextDay } from "../numbers/day";
 import { PlaceRecord, type WeatherDay } from "./record";
 import { ratingWhenPlanted, stageAt } from "./stage";
 
-export type Maturity = {
+type Maturity = {
   /** By the mean of the earlier years, or the day itself once the sum is there. */
   readonly date: IsoDate;
   /**

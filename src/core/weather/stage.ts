@@ -18,7 +18,7 @@ export function leafStage(heatUnits: Decimal, emergence: Decimal = toEmerge): De
 }
 
 /** Heat units that a hybrid of 2,700 still needs from each stage to black layer (Purdue University Agronomy, 1996, after NCH-40). */
-export const stillNeeded = [
+const stillNeeded = [
   { stage: "R1", units: "1300" },
   { stage: "R2", units: "1040" },
   { stage: "R3", units: "900" },

@@ -21,7 +21,7 @@ export type Pass = {
   readonly sites: readonly string[];
 };
 
-export type WeedOutlook = {
+type WeedOutlook = {
   readonly weed: string;
   readonly resistantTo: readonly string[];
   /** For each pass, in its order: sites of products whose *Controls* name the weed, less those that it resists. */

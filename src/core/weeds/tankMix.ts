@@ -19,7 +19,7 @@ export function loadsOf(area: Decimal, carrierPerArea: Decimal, tank: Decimal): 
 /** The area that a tank covers. */
 export const areaPerTank = (tank: Decimal, carrierPerArea: Decimal): Decimal => tank.div(carrierPerArea);
 
-export type MixItem = {
+type MixItem = {
   readonly item: string;
   /** The unit of the rate as it was typed; the item's own where the rate is one of a nutrient. */
   readonly unit: string;

@@ -5,7 +5,7 @@
 import { Decimal } from "../numbers/decimal";
 import type { Source } from "../tables/source";
 
-export const weedDensities = ["thick", "thin"] as const;
+const weedDensities = ["thick", "thin"] as const;
 export type WeedDensity = (typeof weedDensities)[number];
 
 /** Weeds so tall, cm, when they are sprayed, and the percent of yield that is lost by then. */

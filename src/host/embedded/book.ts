@@ -8,7 +8,7 @@ import type { Parts } from "./package/zip";
 import { children, documentOf, elements, first, textOf, type Element } from "./package/xml";
 
 export type SheetEntry = { readonly name: string; readonly part: string; readonly hidden: boolean };
-export type DefinedName = {
+type DefinedName = {
   readonly name: string;
   readonly refersTo: string;
   /** Position of the sheet it belongs to. */ readonly sheet: number | null;
@@ -81,7 +81,7 @@ export function sheetPosition(parts: Parts, name: string): number {
 
 const strings = new WeakMap<Uint8Array, readonly string[]>();
 
-export function sharedStringsOf(parts: Parts): readonly string[] {
+function sharedStringsOf(parts: Parts): readonly string[] {
   const part = relationshipsOf(parts, bookOf(parts).part).find((each) => isOfType(each, "sharedStrings"))?.target;
   const bytes = part === undefined ? undefined : parts.get(part);
   if (bytes === undefined) return [];

@@ -7,7 +7,7 @@ import { sheetNameChoices } from "../sheetNames";
 export const unfinishedMark = "Pennyacre_unfinished_sheet";
 
 /** A sheet that is there for the table already, with what an earlier try left on it. */
-export type BegunSheet = { readonly sheet: Excel.Worksheet; readonly isMarked: boolean; readonly table: Excel.Table | null };
+type BegunSheet = { readonly sheet: Excel.Worksheet; readonly isMarked: boolean; readonly table: Excel.Table | null };
 /** A table to be made or finished, and the name of its sheet; `old` is null where the sheet is to be made. */
 export type TablePlace = { readonly model: InputTable; readonly name: string; readonly old: BegunSheet | null };
 

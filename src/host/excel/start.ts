@@ -2,7 +2,7 @@ import type { WorkbookHost } from "../workbookHost";
 import { excelHost } from "./excelHost";
 
 /** How the Office program around the pane looks. High contrast is told by the browser (`forced-colors`), not here. */
-export type OfficeLook = { readonly dark: boolean };
+type OfficeLook = { readonly dark: boolean };
 
 export type Started =
   | {

@@ -9,7 +9,7 @@ import { moneyPerArea } from "../../core/numbers/units";
 import { perUnitOf } from "../../workbook/changeWords";
 import type { Format } from "../format";
 
-export type LineView = {
+type LineView = {
   readonly name: string;
   readonly detail: string;
   readonly cells: readonly string[];
@@ -39,7 +39,7 @@ export type AnswerView = {
 };
 
 /** Net change per area: yields across, prices down. */
-export type GridView = {
+type GridView = {
   readonly item: string;
   readonly columns: readonly string[];
   readonly rows: readonly { readonly name: string; readonly cells: readonly string[] }[];

@@ -16,7 +16,7 @@ const workNames: Readonly<Record<Work, string>> = {
   "long hours": "Long hours",
 };
 
-export const cautionsPart: Part = {
+const cautionsPart: Part = {
   id: "cautions",
   title: "Cautions",
   blocks: [

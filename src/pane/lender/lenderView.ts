@@ -18,7 +18,7 @@ import type { FigureRow } from "../season/cropView";
 
 /** The sheets that may go along with the lender pages. */
 export const companions = ["Cash flow", "Cost per acre", "Break-even"] as const;
-export type Companion = (typeof companions)[number];
+type Companion = (typeof companions)[number];
 
 export type LenderChoice = { readonly crops: readonly string[]; readonly layer: Layer; readonly companions: ReadonlySet<Companion> };
 

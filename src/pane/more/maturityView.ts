@@ -15,7 +15,7 @@ export type MaturityLine = {
   readonly strip: Strip;
 };
 /** Hundredths of the width, as text for the drawing. */
-export type Strip = {
+type Strip = {
   /** From the earliest to the latest. */
   readonly early: string;
   readonly width: string;

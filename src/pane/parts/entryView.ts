@@ -4,7 +4,7 @@ import type { Season } from "../../core/season";
 import { cellOf, type Places } from "../../workbook/cellName";
 import type { Format } from "../format";
 
-export type EntryLine = {
+type EntryLine = {
   readonly ref: EntryRef;
   /** "Purchases, row 12". */
   readonly place: string;

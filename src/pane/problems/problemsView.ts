@@ -27,7 +27,7 @@ export type ProblemView = {
   readonly readsAs: string | null;
 };
 
-export type ProblemGroup = { readonly table: string; readonly grade: Grade; readonly problems: readonly ProblemView[] };
+type ProblemGroup = { readonly table: string; readonly grade: Grade; readonly problems: readonly ProblemView[] };
 
 /** What stands above the groups of a grade. */
 export const gradeTitles: Readonly<Record<Grade, string>> = { fix: "Entries to fix", check: "To check: counted as they stand" };

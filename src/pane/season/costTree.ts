@@ -9,7 +9,7 @@ import { moneyPerArea } from "../../core/numbers/units";
 import type { Format } from "../format";
 
 /** What one cost comes to in one field. `entries` are told without repeats. */
-export type CostLine = { readonly name: string; readonly perArea: string; readonly amount: string; readonly entries: readonly EntryRef[] };
+type CostLine = { readonly name: string; readonly perArea: string; readonly amount: string; readonly entries: readonly EntryRef[] };
 export type FieldLine = {
   readonly field: string;
   readonly area: string;
@@ -17,7 +17,7 @@ export type FieldLine = {
   /** Against the plan, signed; empty where nothing moved. */ readonly change: string;
   readonly costs: readonly CostLine[];
 };
-export type KindLine = {
+type KindLine = {
   readonly kind: Kind;
   /** With its mark where some of it rests on an unchecked coefficient. */ readonly words: string;
   readonly perArea: string;
@@ -32,7 +32,7 @@ export type CostTree = {
 };
 
 /** The figures of a field or crop at a stage; those of the outlook where nothing is final yet. */
-export const atStage = <Figures>(of: { plan: Figures; outlook: Figures; final: Figures | null }, stage: Stage): Figures =>
+const atStage = <Figures>(of: { plan: Figures; outlook: Figures; final: Figures | null }, stage: Stage): Figures =>
   (stage === "final" ? of.final : of[stage]) ?? of.outlook;
 
 export function costTree(

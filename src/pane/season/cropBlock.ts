@@ -27,7 +27,7 @@ export type CropBlock = {
 };
 
 /** "projected" for the stage between plan and final, as everywhere on screen. */
-export const stageWord = ({ final }: Pick<CropFigures, "final">): string => (final === null ? "projected" : "final");
+const stageWord = ({ final }: Pick<CropFigures, "final">): string => (final === null ? "projected" : "final");
 
 export function cropBlock(crop: CropFigures, layer: Layer, season: Pick<Season, "crops">, format: Format): CropBlock {
   const now = crop.final ?? crop.outlook;

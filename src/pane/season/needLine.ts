@@ -24,7 +24,8 @@ export type NeedLine = {
 };
 
 /** Width of the drawing and of a letter of 13 px, in its own units; a little too wide rather than labels that touch. */
-export const [lineWidth, letter, margin] = [276, 6.5, 6];
+export const lineWidth = 276;
+const [letter, margin] = [6.5, 6];
 
 /**
  * @param marks what is expected or known, the main one first, which alone has a label: the caption tells the others

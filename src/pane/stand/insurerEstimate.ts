@@ -5,7 +5,7 @@ import { moneyPerUnit, share, yieldPerArea, type AreaUnit, type YieldUnit } from
 import type { Format } from "../format";
 import { Typed, type Faults } from "../parts/typed";
 
-export const estimateFields = ["approved", "coverage", "appraisal", "price"] as const;
+const estimateFields = ["approved", "coverage", "appraisal", "price"] as const;
 export type EstimateField = (typeof estimateFields)[number];
 export type EstimateDraft = { readonly [F in EstimateField]?: string };
 

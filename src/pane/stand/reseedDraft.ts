@@ -7,7 +7,7 @@ import { area, moneyPerArea, moneyPerUnit, plantsPerArea, points, type PlantsPer
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { Typed, typedAs, type Faults } from "../parts/typed";
 
-export const reseedCostFields = ["endOldStand", "seed", "seedCredit", "pass", "treatment", "herbicide", "other", "insurance"] as const;
+const reseedCostFields = ["endOldStand", "seed", "seedCredit", "pass", "treatment", "herbicide", "other", "insurance"] as const;
 const reseedFields = [
   "area",
   "stand",

@@ -39,7 +39,7 @@ export const acreKinds = [
 /** Kinds that a farm has as a whole. */
 export const farmKinds = ["land tax", "overhead", "family living", "income tax"] as const satisfies readonly Kind[];
 
-export type StartTable = "Season" | "Crops" | "Fields" | "Budget" | "Loans";
+type StartTable = "Season" | "Crops" | "Fields" | "Budget" | "Loans";
 export type StartEntries = readonly { readonly table: StartTable; readonly rows: readonly EntryRow[] }[];
 
 export type StartView = {

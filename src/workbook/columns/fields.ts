@@ -3,7 +3,7 @@ import type { Field, Tenure } from "../../core/season";
 import { choice, date, declared, money, quantity, share, text, type CellReader } from "./column";
 import { acresWords, cropColumn, fieldColumn, rowWidthWords } from "./shared";
 
-export const tenures = ["owned", "cash rent", "crop share"] as const satisfies readonly Tenure[];
+const tenures = ["owned", "cash rent", "crop share"] as const satisfies readonly Tenure[];
 
 const doneOn = date("Harvest done", {
   hint: "The day of the last load, or yes. Until it is filled the loads are the harvest so far, and the projected yield stays.",

@@ -2,7 +2,7 @@
 import { choice, declared, money, quantity, share, yesOrNo } from "./column";
 import { cropColumn } from "./shared";
 
-export const policyForms = ["revenue", "yield"] as const;
+const policyForms = ["revenue", "yield"] as const;
 
 export const insuranceColumns = declared("Insurance", {
   crop: cropColumn(),

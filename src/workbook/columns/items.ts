@@ -5,7 +5,7 @@ import type { Charging } from "../../core/season";
 import { choice, declared, money, quantity, share, text } from "./column";
 import { itemColumn, kindWords } from "./shared";
 
-export const chargings = ["as used", "by acres", "by revenue"] as const satisfies readonly Charging[];
+const chargings = ["as used", "by acres", "by revenue"] as const satisfies readonly Charging[];
 
 export const itemColumns = declared("Items", {
   item: itemColumn({ hint: "What is bought, by the name that invoices get in the table Purchases." }),

@@ -2,7 +2,7 @@
 import { choice, count, date, declared, money, rate, text } from "./column";
 import { kindWords, rateWords } from "./shared";
 
-export const loanKinds = ["operating", "term"] as const;
+const loanKinds = ["operating", "term"] as const;
 
 /** Whole months lie between the payments of these. */
 export const paymentsAYear = ["1", "2", "3", "4", "6", "12"] as const;

@@ -3,7 +3,7 @@ import { remainingValueClasses } from "../../core/tables/remainingValue";
 import { repairClasses } from "../../core/tables/repairFactors";
 import { choice, declared, money, quantity, rate, share, text } from "./column";
 
-export const machineLabour = ["hired labour", "unpaid labour"] as const;
+const machineLabour = ["hired labour", "unpaid labour"] as const;
 
 /**
  * What a machine is valued by: of the implement, or under headings that begin with "Tractor" of what pulls it, which only some

@@ -4,7 +4,7 @@ import { basisColumn } from "./basis";
 import { choice, declared, money, quantity, text } from "./column";
 import { acresWords, dateColumn, kindWords, placeColumns, rateWords, statusColumn } from "./shared";
 
-export const operationBases = ["per acre", "per hour", "lump sum"] as const;
+const operationBases = ["per acre", "per hour", "lump sum"] as const;
 const ofLumpSum = { column: "Basis", says: "lump sum" };
 
 export const operationColumns = declared("Operations", {

@@ -4,7 +4,7 @@ import { basisColumn } from "./basis";
 import { choice, declared, money, text, yesOrNo } from "./column";
 import { amountWords, itemColumn, kindWords } from "./shared";
 
-export const otherBases = ["per acre", "per unit of yield", "whole farm"] as const;
+const otherBases = ["per acre", "per unit of yield", "whole farm"] as const;
 
 export const otherCostColumns = declared("Other costs", {
   item: itemColumn({ hint: "What it is for.", width: 34 }),

@@ -2,7 +2,7 @@
 import { choice, date, text, type Said } from "./column";
 import type { Status } from "../../core/season";
 
-export const statuses = ["plan", "done", "done as planned"] as const satisfies readonly Status[];
+const statuses = ["plan", "done", "done as planned"] as const satisfies readonly Status[];
 
 const dateWords = [
   "invoicedate",
@@ -19,7 +19,7 @@ const dateWords = [
 ];
 const fieldWords = ["fieldname", "paddock", "block", "parcel", "name"];
 const itemWords = ["product", "input", "description", "desc", "material", "article", "expense", "name"];
-export const cropWords = ["commodity"];
+const cropWords = ["commodity"];
 export const kindWords = ["type", "category", "costtype"];
 export const unitWords = ["uom", "um", "uperm", "measure", "units", "unitofmeasure"];
 export const priceWords = [

@@ -10,7 +10,7 @@ type Row = readonly SheetCell[];
 const lineLength = 128;
 
 /** The words for what is to be done with a part. */
-export const stateWords: Readonly<Record<PartState, string>> = {
+const stateWords: Readonly<Record<PartState, string>> = {
   due: "due",
   soon: "soon",
   adjust: "adjust",

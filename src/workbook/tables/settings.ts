@@ -16,7 +16,7 @@ const { setting: settingColumn, value: valueColumn } = seasonColumns.columns;
 type SettingName = (typeof settingNames)[number];
 type Entered = ReadonlyMap<SettingName, Row>;
 
-export const defaultSettings: Settings = {
+const defaultSettings: Settings = {
   seasonYear: null,
   currency: "USD",
   areaUnit: "ac",

@@ -32,7 +32,7 @@ export function readWeeds(table: TableReader, places: Places): readonly WeedEntr
 const betweenWords = /^(and|or|groups?|grp|sites?|hrac|wssa|none|no|of|action)$/i;
 
 /** The sites in a cell; notes what is no number of a site, such as a date that Excel made of 9/14. */
-export function sitesOf(row: Row, column: At): readonly string[] {
+function sitesOf(row: Row, column: At): readonly string[] {
   const typed = row.text(column);
   if (typed === null) return [];
   const unread = typed.split(/[\s,;/+&]+/).filter((word) => word !== "" && !betweenWords.test(word) && sitesIn(word).length === 0);

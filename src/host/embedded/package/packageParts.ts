@@ -3,7 +3,7 @@ import type { Parts } from "./zip";
 import { bytesOf, children, documentOf, elements, freshDocument, serialized, sibling, type first } from "./xml";
 import { Damaged } from "./fault";
 
-export const relationshipType = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+const relationshipType = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
 export type Relationship = { readonly id: string; readonly type: string; readonly target: string };
 
@@ -49,7 +49,7 @@ function nameIn(parts: Parts, name: string): string {
 }
 
 /** A target relative to a part, or absolute, as the name of a part. */
-export function resolved(part: string, target: string): string {
+function resolved(part: string, target: string): string {
   if (target.startsWith("/")) return target.slice(1);
   const path = part.split("/").slice(0, -1);
   for (const step of target.split("/")) {

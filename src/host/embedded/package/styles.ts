@@ -21,7 +21,7 @@ export type StyleFacts = {
 const usual: StyleFacts = { numberFormat: "General", bold: false, italic: false, align: null, shaded: false, locked: true };
 const known = new WeakMap<Uint8Array, readonly StyleFacts[]>();
 
-export const stylesPart = (parts: Parts): string | null =>
+const stylesPart = (parts: Parts): string | null =>
   relationshipsOf(parts, bookOf(parts).part).find((each) => isOfType(each, "styles"))?.target ?? null;
 
 /** What each style number of the workbook means. */

@@ -7,9 +7,9 @@ import { startsWith, unpackedFile } from "./otherFile";
 import { centralDirectory, checksum, zipFile, type ZipEntry } from "./zipFormat";
 
 /** The file as it lies on the disk: a season of 100,000 rows takes about 5 MB. */
-export const mostFileBytes = 100 * 1024 * 1024;
+const mostFileBytes = 100 * 1024 * 1024;
 /** All parts unpacked: more than that does not fit beside the page that shows it, and no text in a browser may be longer than 512 MB. */
-export const mostUnpackedBytes = 500 * 1024 * 1024;
+const mostUnpackedBytes = 500 * 1024 * 1024;
 /** Spreadsheet XML packs about one to ten, rarely one to fifty; one to a thousand is made to burst. */
 export const mostRatio = 400;
 /** Below this size a part may pack as well as it likes. */

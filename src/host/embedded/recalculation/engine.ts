@@ -2,7 +2,7 @@
 import type { CalculatedValue } from "./formulaBook";
 
 /** What goes into a cell: sheet, row and column from 0, and a value or a formula without its `=`. */
-export type EngineCell = { readonly sheet: number; readonly row: number; readonly column: number };
+type EngineCell = { readonly sheet: number; readonly row: number; readonly column: number };
 export type EngineRequest = {
   readonly sheets: readonly string[];
   readonly constants: readonly (EngineCell & { readonly value: CalculatedValue })[];

@@ -14,7 +14,7 @@ export type FormulaCell = FormulaPlace & {
   readonly fills?: Area;
 };
 
-export type FormulaName = { readonly name: string; readonly sheet: number | null; readonly refersTo: string };
+type FormulaName = { readonly name: string; readonly sheet: number | null; readonly refersTo: string };
 
 export type FormulaBook = {
   readonly dateSystem: "1900" | "1904";

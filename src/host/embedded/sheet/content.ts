@@ -125,7 +125,7 @@ function staleIn({ stale, differing }: State, part: string, body: Area): Pick<Ra
  *
  * @param matched all that the table Matches names
  */
-export function rangeNamed(state: State, text: string, matched: Iterable<string> = []): RawTable | null {
+function rangeNamed(state: State, text: string, matched: Iterable<string> = []): RawTable | null {
   const { sheet, area } = splitSheet(text);
   const found = parseArea(area);
   if (sheet !== null && found !== null) return rangeAt(state, text, sheet, found, matched);

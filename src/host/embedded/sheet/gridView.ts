@@ -14,7 +14,7 @@ import { cellIn, dataOf, formulaIn, sheetNamed, valueIn, type State } from "../s
 import { styleAt } from "../package/styles";
 
 /** A table for a grid: `body` holds its rows without headings and totals. */
-export type GridTable = { readonly name: string; readonly area: Area; readonly body: Area; readonly totalsRows: number };
+type GridTable = { readonly name: string; readonly area: Area; readonly body: Area; readonly totalsRows: number };
 /** A sheet for a grid: `used` is the smallest block that holds every cell. */
 export type GridSheet = SheetLook & {
   readonly name: string;

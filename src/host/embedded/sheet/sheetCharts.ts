@@ -9,7 +9,7 @@ import { sameName } from "../../sheetNames";
 import { ParseError } from "@xmldom/xmldom";
 import { children, documentOf, elements, first, type Element } from "../package/xml";
 
-export type ChartSeries = { readonly name: string; readonly values: readonly (number | null)[] };
+type ChartSeries = { readonly name: string; readonly values: readonly (number | null)[] };
 export type SheetChart = {
   readonly title: string;
   /** How its series are drawn; `other` is a kind that is not drawn here, such as a pie. */

@@ -13,7 +13,7 @@ import { netFormula, partFormula } from "./formulas";
 import { reference, type Page } from "./page";
 
 /** The tested parts of the price and of the yield. */
-export const parts = ["0.8", "0.9", "1", "1.1", "1.2"] as const;
+const parts = ["0.8", "0.9", "1", "1.1", "1.2"] as const;
 /** Columns from one grid to the next: the yields, five prices, and one to breathe. */
 const step = 7;
 
