@@ -68,6 +68,8 @@ const all: readonly Counts[] = long
       check("types", "tsc", "--noEmit", "-p", "."),
       check("lint", "eslint", "--config", "tests/rules/eslint.config.js", "src", "tests", "shared"),
       check("imports", "depcruise", "--config", "tests/rules/imports.js", "src", "tests", "shared"),
+      check("unused", "knip", "--config", "tests/rules/knip.json"),
+      check("format", "prettier", "--check", "--log-level", "warn", "{src,tests,shared}/**/*.{ts,tsx,css,js}"),
       tests("unit"),
       ...(fast ? [] : [check("build", "webpack", "--env", "production"), tests("outside")]),
     ];
