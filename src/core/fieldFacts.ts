@@ -3,7 +3,7 @@ import { larger } from "./numbers/decimal";
 import type { Stage } from "./figures";
 import { landWeights } from "./land";
 import type { Crop, Field, HarvestLoad, Season } from "./season";
-import { fieldOutlooks } from "./stand/fieldOutlook";
+import type { FieldOutlook } from "./stand/fieldOutlook";
 import { yieldPerArea, type Yield } from "./numbers/units";
 import { weighedOf, type Weighed } from "./weighed";
 
@@ -21,15 +21,16 @@ export type FieldFacts = {
   readonly outlookYield: Yield;
 };
 
-/** What the facts of the fields rest on. */
-export type FactsSeason = Pick<Season, "settings" | "crops" | "fields" | "harvest" | "standCounts" | "standTables" | "published">;
-
 /**
  * Every field with its crop, stand and harvest, in the order of the table.
  *
+ * @param outlooks what planting, stand and unevenness let expect of its fields
  * @throws RangeError on a field whose crop is not in the season, or without area: the reader turns both away
  */
-export function fieldFacts(season: FactsSeason): readonly FieldFacts[] {
+export function fieldFacts(
+  season: Pick<Season, "settings" | "crops" | "fields" | "harvest">,
+  outlooks: ReadonlyMap<string, Pick<FieldOutlook, "yield">>,
+): readonly FieldFacts[] {
   const crops = new Map(season.crops.map((crop) => [crop.name, crop]));
   const loads = new Map<string, HarvestLoad[]>();
   for (const load of season.harvest) {
@@ -37,7 +38,6 @@ export function fieldFacts(season: FactsSeason): readonly FieldFacts[] {
     if (others === undefined) loads.set(load.field, [load]);
     else others.push(load);
   }
-  const outlooks = fieldOutlooks(season);
   return season.fields.map((field) => {
     const crop = crops.get(field.crop);
     if (crop === undefined) throw new RangeError(`field ${field.name} is of a crop that the season does not have: ${field.crop}`);

@@ -15,9 +15,9 @@ export const loanYears = ({ loans = [], settings }: Pick<Season, "loans" | "sett
  * Each field's part of interest and principal, to the cent: by acres over all fields, or over those that a loan is for.
  * They are alike at every stage.
  */
-export function loanCosts(season: Pick<Season, "loans" | "settings">, facts: readonly FieldFacts[]): ReadonlyMap<string, readonly Cost[]> {
+export function loanCosts(years: readonly LoanYear[], facts: readonly FieldFacts[]): ReadonlyMap<string, readonly Cost[]> {
   const byField = new Map(facts.map(({ field }) => [field.name, [] as Cost[]]));
-  for (const { loan, interest, principal } of loanYears(season)) {
+  for (const { loan, interest, principal } of years) {
     const over = bearersOf(loan, facts);
     if (over.length === 0) continue;
     const weights = sharingWeights(over, "acres", "plan");

@@ -1,5 +1,6 @@
 /** The whole calculation of a season: entries in, figures of every crop, field and item out. */
 import { sum, zero } from "./numbers/decimal";
+import { accounts } from "./accounts";
 import { billCosts, billParts, type BillPart } from "./bills/billCosts";
 import { withBills, type SetAgainst } from "./bills/setAgainst";
 import { fieldLines, type FieldLines } from "./budgetLines/budgetLine";
@@ -9,13 +10,13 @@ import { unusedItems, type Unused } from "./budgetLines/unusedItems";
 import { amountByKind, budget, cropBudget, perArea, perUnitByKind } from "./budget";
 import { capitalOf } from "./capital";
 import { charges, type Cost, type StageCosts } from "./cost";
-import { fieldFacts, yieldAt, type FieldFacts } from "./fieldFacts";
+import { yieldAt, type FieldFacts } from "./fieldFacts";
 import type { CropFigures, FieldFigures, ItemFigures, NeverDone, Stage, StageFigures } from "./figures";
-import { itemBooks, itemCosts, itemFigures, nextCropCosts } from "./itemCosts";
+import { itemCosts, itemFigures, nextCropCosts } from "./itemCosts";
 import type { Kind } from "./kinds";
 import { landWeights } from "./land";
 import type { MachineCost } from "./machines/machineCost";
-import { daysOut, operatingInterest } from "./operatingInterest";
+import { operatingInterest } from "./operatingInterest";
 import { once } from "./once";
 import { nextCropWork, operationCosts, workAt } from "./operationCosts";
 import { dockPerUnit } from "./loadDock";
@@ -24,13 +25,10 @@ import { landCosts, movingCosts, otherCosts } from "./otherCosts";
 import { changeFigures, type ChangeFigures } from "./partialBudget/changeFigures";
 import { overlays, type CropOverlay } from "./partialBudget/overlay";
 import { planterRepairs, type PlanterRepair } from "./planter/planterRepair";
-import { boughtByItem } from "./purchases";
 import { isOfSeason, salesFigures } from "./sales";
 import type { Operation, Season } from "./season";
-import { seasonMachineCosts } from "./seasonMachineCosts";
-import { fieldOutlooks, type FieldOutlook } from "./stand/fieldOutlook";
+import type { FieldOutlook } from "./stand/fieldOutlook";
 import type { FieldStand } from "./stand/fieldStand";
-import { seasonWork } from "./seasonWork";
 import { area, type Area } from "./numbers/units";
 import { areaOf, fieldsByCrop, type FieldWork, type WorkByField, type WorkRow } from "./work";
 
@@ -63,11 +61,8 @@ export type SeasonFigures = {
  * such as a field of an unknown crop.
  */
 export function seasonFigures(season: Season): SeasonFigures {
-  const facts = fieldFacts(season);
-  const days = daysOut(season.settings);
-  const { ofItems, ofOperations: operations } = seasonWork(season, facts);
-  const books = itemBooks(season, facts, boughtByItem(season.purchases, days.from), ofItems);
-  const machines = seasonMachineCosts(season, operations);
+  const { facts, days, books, machines, work } = accounts(season);
+  const { ofItems, ofOperations: operations } = work;
   const costs = fixedCosts(season, facts, {
     ofItems: books.map((book) => itemCosts(book, facts, days)),
     ofWork: (each) => [...operations.get(each.field.name)!.values()].map((work) => operationCosts(work, each, days, machines)),
@@ -95,7 +90,7 @@ export function seasonFigures(season: Season): SeasonFigures {
     return { ...fieldFigures(season, each, lined, capital.get(name) === "charged"), ...besides(each) };
   });
   const crops = cropFigures(season, fields);
-  const outlooks = [...fieldOutlooks(season).values()];
+  const outlooks = [...accounts(season).outlooks.values()];
   const changes = changeFigures(season, crops);
   const items = books.map((book) => itemFigures(book, unused.get(book.item.name)?.quantity ?? zero));
   return {
@@ -138,10 +133,10 @@ type CostsByField = {
 
 /** The costs of every field that do not move with yield, operating interest not yet among them. */
 function fixedCosts(season: Season, facts: readonly FieldFacts[], { ofItems, ofWork }: CostsByField): ReadonlyMap<string, StageCosts> {
-  const days = daysOut(season.settings);
+  const { days } = accounts(season);
   const isHarvested = facts.some(({ harvested }) => harvested !== null);
   const shared = otherCosts(season.otherCosts, facts, isHarvested ? ["plan", "outlook", "final"] : ["plan", "outlook"], days);
-  const ofLoans = loanCosts(season, facts);
+  const ofLoans = loanCosts(accounts(season).loans, facts);
   return new Map(
     facts.map((each) => {
       const name = each.field.name;
@@ -173,7 +168,7 @@ function billedCosts(
 ): ReadonlyMap<string, ReturnType<typeof withBills>> {
   const isPlanned = (field: string, kind: Kind) =>
     lines.get(field)?.has(kind) === true || costs.get(field)!.plan.some((cost) => cost.kind === kind);
-  const bills = billCosts(parts, daysOut(season.settings), isPlanned);
+  const bills = billCosts(parts, accounts(season).days, isPlanned);
   return new Map(
     facts.map((each) => {
       const at = (stage: Stage) => movingCosts(each, season.otherCosts, season.settings.dryingChargePerPoint, stage);

@@ -1,7 +1,7 @@
 /** Loads and the word that the harvest is done, where one of the two is missing or they do not agree. */
 import { fieldColumns } from "./columns/fields";
+import { accounts } from "../core/accounts";
 import type { FieldFacts } from "../core/fieldFacts";
-import { fieldFacts } from "../core/fieldFacts";
 import type { Season } from "../core/season";
 import type { Place, Problem } from "./problem";
 
@@ -9,7 +9,7 @@ const { heading: column } = fieldColumns.columns.harvestDone;
 
 /** @param isAsked whether the table Fields has the column: a workbook from before it is asked once, for all its fields */
 export function harvestProblems(season: Season, isAsked: boolean): readonly Problem[] {
-  const facts = fieldFacts(season);
+  const { facts } = accounts(season);
   const weighed = facts.filter((each) => each.weighed !== null);
   if (!isAsked) {
     if (weighed.length === 0) return [];

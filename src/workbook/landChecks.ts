@@ -1,6 +1,6 @@
 /** Land that grows two crops in one year: acres, rent and passes that do not fit on it. */
 import { sum } from "../core/numbers/decimal";
-import { fieldFacts } from "../core/fieldFacts";
+import { accounts } from "../core/accounts";
 import type { Field, Season } from "../core/season";
 import { afterHarvest } from "../core/seasonWork";
 import type { Named } from "./columns/column";
@@ -56,7 +56,7 @@ function fit(field: Field, land: Field, second: readonly Field[]): readonly Prob
 function nextCropHere(season: Season, second: readonly Field[]): readonly Problem[] {
   const next = new Map(second.map((field) => [field.sameLandAs!, field.name]));
   const last = new Map(
-    fieldFacts(season).flatMap(({ field, harvested }) =>
+    accounts(season).facts.flatMap(({ field, harvested }) =>
       harvested !== null && next.has(field.name) ? [[field.name, harvested.weighed.last] as const] : [],
     ),
   );

@@ -1,8 +1,8 @@
 /** What is wrong, or worth a look, between a loan and the season that it is paid in. */
 import { capitalOf } from "../core/capital";
 import { isOver } from "../core/over";
-import { fieldFacts } from "../core/fieldFacts";
-import { loanCosts, loanYears } from "../core/loans";
+import { accounts } from "../core/accounts";
+import { loanCosts } from "../core/loans";
 import type { EntryRef } from "../core/row";
 import type { Season } from "../core/season";
 import type { Named } from "./columns/column";
@@ -23,7 +23,7 @@ const touchesOf = ({ bornBy = null }: NonNullable<Season["loans"]>[number]): rea
 
 /** Payments that do not cover their interest: they are paid as entered, and the balance grows. */
 function lowPayments(season: Season): readonly Problem[] {
-  return loanYears(season).flatMap(({ loan, payments, opening, closing }): readonly Problem[] =>
+  return accounts(season).loans.flatMap(({ loan, payments, opening, closing }): readonly Problem[] =>
     payments.length === 0 || closing.lte(opening)
       ? []
       : [
@@ -63,7 +63,7 @@ function capitalProblems(season: Season): readonly Problem[] {
   const capital = capitalOf(season);
   const unsaid = season.fields.filter(({ name }) => capital.get(name) === "unsaid");
   if (unsaid.length === 0) return [];
-  const ofLoans = loanCosts(season, fieldFacts(season));
+  const ofLoans = loanCosts(accounts(season).loans, accounts(season).facts);
   const entered = [...season.otherCosts, ...(season.budget ?? [])].filter(
     ({ kind, amount }) => kind === "term interest" && !amount.isZero(),
   );

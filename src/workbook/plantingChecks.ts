@@ -1,7 +1,7 @@
 /** Plantings and stands that the table of yields does not answer for, so that the yield outlook rests on less than is entered. */
-import { fieldFacts } from "../core/fieldFacts";
+import { accounts } from "../core/accounts";
 import type { Season } from "../core/season";
-import { fieldOutlooks, type FieldOutlook } from "../core/stand/fieldOutlook";
+import type { FieldOutlook } from "../core/stand/fieldOutlook";
 import type { OutlookRefusal } from "../core/stand/yieldOutlook";
 import type { Named } from "./columns/column";
 import { fieldColumns } from "./columns/fields";
@@ -15,8 +15,8 @@ const { columns } = fieldColumns;
  * they once the field's harvest is done.
  */
 export function plantingProblems(season: Season): readonly Problem[] {
-  const harvested = new Set(fieldFacts(season).flatMap((each) => (each.harvested === null ? [] : [each.field.name])));
-  return [...fieldOutlooks(season).values()].filter(({ field }) => !harvested.has(field.name)).flatMap(ofField);
+  const harvested = new Set(accounts(season).facts.flatMap((each) => (each.harvested === null ? [] : [each.field.name])));
+  return [...accounts(season).outlooks.values()].filter(({ field }) => !harvested.has(field.name)).flatMap(ofField);
 }
 
 /** One for each field: what stops the planting stops the counts as well. */

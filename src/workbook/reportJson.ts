@@ -2,11 +2,11 @@
 import { planningCaution } from "../core/cautions";
 import type { Decimal } from "../core/numbers/decimal";
 import type { BreakEvens, Budget, CropFigures, FieldFigures, ItemFigures, PerLayer, WithSold } from "../core/figures";
+import { accounts } from "../core/accounts";
 import { kinds, layers } from "../core/kinds";
 import { farmYear } from "../core/lender/farmYear";
 import { repayment } from "../core/lender/repayment";
 import type { LoanYear } from "../core/loanYear";
-import { loanYears } from "../core/loans";
 import { notPlanned } from "../core/notPlanned";
 import type { MachineCost, MachineCostName } from "../core/machines/machineCost";
 import type { BreakEven } from "../core/partialBudget/breakEven";
@@ -223,7 +223,7 @@ export function reportJson(report: SeasonReport) {
     mixes: mixesJson(report, digits),
     machines: figures.machines.map(machineJson),
     planter: figures.planters.flatMap(({ parts }) => parts.map(planterJson)),
-    loans: loanYears(report.season).map(loanJson),
+    loans: accounts(report.season).loans.map(loanJson),
     repayment: repaymentJson(report),
     changes: figures.changes.map((change) => changeJson(change, season)),
   };

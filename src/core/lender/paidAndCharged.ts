@@ -1,18 +1,13 @@
 /** What the fields are charged with and what the year pays for it, group by group of the cash flow, and every reason for the difference. */
 import { larger, sum, zero, type Decimal } from "../numbers/decimal";
+import { accounts } from "../accounts";
 import { nothingUnused } from "../budgetLines/unusedItems";
 import { isOver } from "../over";
-import { fieldFacts } from "../fieldFacts";
-import { itemBooks } from "../itemCosts";
 import { countsIn, kinds, type Kind } from "../kinds";
 import { landArea } from "../land";
-import { loanYears } from "../loans";
 import { partsOf, workAt } from "../operationCosts";
-import { boughtByItem } from "../purchases";
-import { seasonMachineCosts } from "../seasonMachineCosts";
 import type { SeasonFigures } from "../seasonFigures";
 import type { Season } from "../season";
-import { seasonWork } from "../seasonWork";
 import { linesBack } from "./budgetFlows";
 import type { CashFlow } from "./cashFlow";
 import { differenceReasons, type Differences } from "./differences";
@@ -37,22 +32,14 @@ const balanceGroup = "interest on the operating loan";
 
 /** Every group of what goes out, in the order of the cost kinds; groups in which nothing is charged or paid are left out. */
 export function paidAndCharged(season: Season, figures: SeasonFigures, flow: CashFlow): readonly PaidAndCharged[] {
-  const facts = fieldFacts(season);
-  const { ofItems, ofOperations } = seasonWork(season, facts);
-  const books = itemBooks(
-    season,
-    facts,
-    boughtByItem(season.purchases, () => zero),
-    ofItems,
-  );
+  const { facts, books, work, machines, loans: ofLoans } = accounts(season);
   const paid = (group: string): Decimal => sum(flow.months.map(({ flows }) => flows.get(group) ?? zero)).neg();
-  const machines = seasonMachineCosts(season, ofOperations).outlook;
   const bills = unchargedBills(books, facts, figures);
-  const works = [...ofOperations.values()].flatMap((byName) => [...byName.values()]);
+  const works = [...work.ofOperations.values()].flatMap((byName) => [...byName.values()]);
   const parts = (kind: Kind, of: "season" | "next") =>
     works
       .flatMap((work) => (of === "season" ? workAt(work, "outlook") : [...work.next.done, ...work.next.left]))
-      .flatMap((work) => partsOf(work, machines).map((part) => ({ ...part, isComputed: work.row.cost.basis === "machine" })))
+      .flatMap((work) => partsOf(work, machines.outlook).map((part) => ({ ...part, isComputed: work.row.cost.basis === "machine" })))
       .filter((part) => part.cash && part.kind === kind)
       .map(({ perUnit, quantity, isComputed }) => ({ amount: perUnit.times(quantity), isComputed }));
   const ofWork = (kind: Kind): Differences => {
@@ -64,7 +51,6 @@ export function paidAndCharged(season: Season, figures: SeasonFigures, flow: Cas
       "machine work": (bill.lt(computed) ? larger(bill, zero) : computed).neg(),
     };
   };
-  const ofLoans = loanYears(season);
   const isByBalance = !operatingRate(season.settings, season.loans ?? []).isZero();
   const loans = (kind: Kind) =>
     sum(ofLoans.map(({ interest, principal }) => (kind === "term interest" ? interest : kind === "term principal" ? principal : zero)));

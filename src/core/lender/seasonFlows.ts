@@ -1,19 +1,16 @@
 /** The money that a season moves, from its entries: paid invoices as they are dated, the rest as the plan dates it. */
 import { larger, sum, zero, type Decimal } from "../numbers/decimal";
-import { fieldFacts, sharingWeights, type FieldFacts } from "../fieldFacts";
+import { accounts } from "../accounts";
+import { sharingWeights, type FieldFacts } from "../fieldFacts";
 import type { SeasonFigures } from "../seasonFigures";
-import { itemBooks } from "../itemCosts";
 import { countsIn, type Kind } from "../kinds";
 import { landArea } from "../land";
 import { partsOf, workAt } from "../operationCosts";
 import { isOver } from "../over";
 import { loanYear } from "../loanYear";
 import { fieldKinds } from "../paymentDates";
-import { boughtByItem } from "../purchases";
 import type { Loan, Season } from "../season";
 import { money } from "../numbers/units";
-import { seasonMachineCosts } from "../seasonMachineCosts";
-import { seasonWork } from "../seasonWork";
 import { docked, isOfSeason } from "../sales";
 import { billFlows } from "./billFlows";
 import { budgetFlows } from "./budgetFlows";
@@ -34,19 +31,13 @@ import { whenPaid, type When } from "./whenPaid";
  * @param grainSold the month in which grain not sold yet is expected to be paid
  */
 export function seasonFlows(season: Season, figures: SeasonFigures, loans: readonly Loan[], grainSold: Month): readonly Flow[] {
-  const facts = fieldFacts(season);
+  const { facts, books } = accounts(season);
   const when = whenPaid(season, grainSold);
-  const books = itemBooks(
-    season,
-    facts,
-    boughtByItem(season.purchases, () => zero),
-    seasonWork(season, facts).ofItems,
-  );
   const isInterestByBalance = !operatingRate(season.settings, loans).isZero();
   return [
     ...grainFlows(season, figures, grainSold),
     ...itemFlows(season, facts, books, figures.unused, when),
-    ...operationFlows(season, facts, unchargedBills(books, facts, figures), when),
+    ...operationFlows(season, unchargedBills(books, facts, figures), when),
     ...rentFlows(season, when),
     ...otherCostFlows(season, facts, when, isInterestByBalance),
     ...billFlows(season, figures, when, isInterestByBalance),
@@ -108,14 +99,14 @@ function grainFlows(season: Season, figures: SeasonFigures, grainSold: Month): r
  *
  * @param bills of each kind that are paid and charged to no field
  */
-function operationFlows(season: Season, facts: readonly FieldFacts[], bills: ReadonlyMap<Kind, Decimal>, when: When): readonly Flow[] {
-  const byField = seasonWork(season, facts).ofOperations;
-  const machines = seasonMachineCosts(season, byField).outlook;
+function operationFlows(season: Season, bills: ReadonlyMap<Kind, Decimal>, when: When): readonly Flow[] {
+  const { work, machines } = accounts(season);
+  const byField = work.ofOperations;
   const parts = season.fields.flatMap((field) =>
     [...(byField.get(field.name)?.values() ?? [])]
       .flatMap((work) => [...workAt(work, "outlook"), ...work.next.done, ...work.next.left])
       .flatMap((work) =>
-        partsOf(work, machines)
+        partsOf(work, machines.outlook)
           .filter(({ cash }) => cash)
           .map(({ kind, perUnit, quantity }) => ({
             kind,

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { northernMissouri } from "../../../tests/support/publishedStandTables";
 import { field, load, seasonOf } from "../../../tests/support/season";
 import { Decimal } from "../numbers/decimal";
-import { fieldFacts } from "../fieldFacts";
+import { accounts } from "../accounts";
 import { fieldStands } from "./fieldStand";
 import { outlookSteps } from "./outlookSteps";
 import type { StandCount } from "./standCount";
@@ -52,7 +52,7 @@ describe("the history of a yield outlook", () => {
   it("has the step of planting by a table that asks for no stand, where no target is entered", () => {
     // 16 May in northern Missouri against 11 May; the stand says nothing there.
     const undated = { ...mill, plannedPlanting: "2031-05-11", planted: "2031-05-16", targetStand: null, uniformityLoss: null };
-    const of = { ...season, harvest: [], settings: { ...season.settings, standResponse: northernMissouri.name } };
+    const of = { ...season, fields: [undated], harvest: [], settings: { ...season.settings, standResponse: northernMissouri.name } };
     expect(outlookSteps(of, undated).map(({ reason }) => reason.of)).toEqual(["planted", "counted", "counted"]);
     expect(outlookSteps({ ...of, settings: season.settings }, undated)).toEqual([]);
   });
@@ -64,23 +64,23 @@ describe("the history of a yield outlook", () => {
       ["2031-05-15", "planted", "200", "190"],
       ["2031-05-15", "uneven", "190", "180.5"],
     ]);
-    expect(fieldFacts(planted)[0]!.outlookYield.toString()).toBe("180.5");
+    expect(accounts(planted).facts[0]!.outlookYield.toString()).toBe("180.5");
   });
 
   it("keeps what the date says where a count is beyond the table", () => {
     const tooThin = { ...season, harvest: [], standCounts: [count("2031-06-08", "5")] };
     expect(outlookSteps(tooThin, mill).map(({ reason }) => reason.of)).toEqual(["planted", "uneven"]);
-    expect(fieldFacts(tooThin)[0]!.outlookYield.toString()).toBe("180.5");
+    expect(accounts(tooThin).facts[0]!.outlookYield.toString()).toBe("180.5");
   });
 
   it("stays at the goal where the setting says that no table is to be used", () => {
     const none = { ...season, standCounts: [], harvest: [], settings: { ...season.settings, standResponse: "none" } };
-    expect(fieldFacts({ ...none, fields: [{ ...mill, uniformityLoss: null }] })[0]!.outlookYield.toString()).toBe("200");
+    expect(accounts({ ...none, fields: [{ ...mill, uniformityLoss: null }] }).facts[0]!.outlookYield.toString()).toBe("200");
   });
 
   it("has the loads as a step before the harvest is done only where they are more than was looked for", () => {
     const underWay = { ...mill, harvestDone: null };
-    const last = (bushels: string) => outlookSteps({ ...season, harvest: [load("Mill", bushels)] }, underWay).at(-1)!;
+    const last = (bushels: string) => outlookSteps({ ...season, fields: [underWay], harvest: [load("Mill", bushels)] }, underWay).at(-1)!;
     expect([last("15000").reason.of, last("15000").to.toString()]).toEqual(["uneven", "169.1"]);
     expect([last("17000").reason.of, last("17000").to.toString()]).toEqual(["weighed", "170"]);
   });

@@ -1,10 +1,10 @@
 /** How the yield outlook of a field came to be: from the goal by planting, counts, unevenness and harvest, step by step. */
 import type { Decimal } from "../numbers/decimal";
-import { fieldFacts } from "../fieldFacts";
+import { accounts } from "../accounts";
 import type { IsoDate } from "../row";
 import type { Field, Season } from "../season";
 import type { PlantsPerArea, Yield } from "../numbers/units";
-import { fieldOutlooks, lessLoss } from "./fieldOutlook";
+import { lessLoss } from "./fieldOutlook";
 import { tableFor } from "./fieldStand";
 import type { StandCount } from "./standCount";
 import { lastRound, standSummary, type StandSummary } from "./standSummary";
@@ -30,16 +30,17 @@ export type OutlookStep = OutlookChange<StepReason>;
  * entered, and the harvest. A step on which the table gives no answer is left out, and so are planting and counts where
  * there is no table.
  *
+ * @param field one of the season's
  * @throws RangeError on a field whose crop is not in the season: the reader turns it away
  */
 export function outlookSteps(season: Season, field: Field): readonly OutlookStep[] {
-  const facts = fieldFacts({ ...season, fields: [field], harvest: season.harvest.filter((load) => load.field === field.name) })[0]!;
+  const { facts, outlooks } = accounts(season);
   const steps: { readonly date: IsoDate; readonly reason: StepReason; readonly outlook: Yield }[] = [];
   const at = outlookOf(season, field);
   const rounds = roundsOf((season.standCounts ?? []).filter((count) => count.field === field.name)).map((counts) =>
     standSummary(counts, field.area, season.settings.areaUnit)!,
   );
-  const expected = fieldOutlooks({ ...season, fields: [field] }).get(field.name) ?? null;
+  const expected = outlooks.get(field.name) ?? null;
   const byDate = expected?.byDate;
   if (byDate?.ok === true)
     steps.push({ date: field.planted!, reason: { of: "planted", planned: field.plannedPlanting }, outlook: byDate.value.byDateAndStand });
@@ -52,7 +53,7 @@ export function outlookSteps(season: Season, field: Field): readonly OutlookStep
   if (loss !== null && unevenOn !== null) {
     steps.push({ date: unevenOn, reason: { of: "uneven", loss }, outlook: lessLoss(field, steps.at(-1)?.outlook ?? field.yieldGoal) });
   }
-  const { harvested, weighed, outlookYield } = facts;
+  const { harvested, weighed, outlookYield } = facts.find((each) => each.field.name === field.name)!;
   if (harvested !== null) steps.push({ date: harvested.weighed.last, reason: { of: "harvested" }, outlook: harvested.yield });
   else if (weighed !== null && outlookYield.gt(expected?.yield ?? field.yieldGoal))
     steps.push({ date: weighed.last, reason: { of: "weighed" }, outlook: outlookYield });

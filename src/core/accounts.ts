@@ -1,0 +1,77 @@
+/** What the figures, the changes, the lender pages and the checks of a season are worked out from, each thing once. */
+import { fieldFacts, type FieldFacts } from "./fieldFacts";
+import { itemBooks, type ItemBook } from "./itemCosts";
+import { loanYears } from "./loans";
+import type { LoanYear } from "./loanYear";
+import { once } from "./once";
+import { daysOut, type DaysOut } from "./operatingInterest";
+import type { MachineCosts } from "./operationCosts";
+import { boughtByItem } from "./purchases";
+import type { Season } from "./season";
+import { seasonMachineCosts } from "./seasonMachineCosts";
+import { seasonWork, type SeasonWork } from "./seasonWork";
+import { fieldOutlooks, type FieldOutlook } from "./stand/fieldOutlook";
+
+export type Accounts = {
+  /** What planting, stand and unevenness let expect, of the fields that tell any of them, by name. */
+  readonly outlooks: ReadonlyMap<string, FieldOutlook>;
+  /** Every field with its crop and harvest, in the order of the table. */
+  readonly facts: readonly FieldFacts[];
+  /** Days that money waits for the repayment of the operating loan. */
+  readonly days: DaysOut;
+  /** The work of every item and operation in every field. */
+  readonly work: SeasonWork;
+  /** What was bought and is used of every item, in the order of the table. */
+  readonly books: readonly ItemBook[];
+  /** What each machine costs at each stage. */
+  readonly machines: MachineCosts;
+  /** The year of every loan, in the order of the table. */
+  readonly loans: readonly LoanYear[];
+};
+
+const known = new WeakMap<object, Accounts>();
+
+/**
+ * The accounts of a season, each worked out when it is first asked for and then kept as long as the season is. A season is never
+ * changed: another one has accounts of its own.
+ *
+ * @throws RangeError when asked for what rests on a field of an unknown crop or without area: the reader turns both away
+ */
+export function accounts(season: Season): Accounts {
+  let of = known.get(season);
+  if (of === undefined) known.set(season, (of = accountsOf(season)));
+  return of;
+}
+
+function accountsOf(season: Season): Accounts {
+  const outlooks = once(() => fieldOutlooks(season));
+  const facts = once(() => fieldFacts(season, outlooks()));
+  const days = once(() => daysOut(season.settings));
+  const work = once(() => seasonWork(season, facts()));
+  const books = once(() => itemBooks(season, facts(), boughtByItem(season.purchases, days().from), work().ofItems));
+  const machines = once(() => seasonMachineCosts(season, work().ofOperations));
+  const loans = once(() => loanYears(season));
+  return {
+    get outlooks() {
+      return outlooks();
+    },
+    get facts() {
+      return facts();
+    },
+    get days() {
+      return days();
+    },
+    get work() {
+      return work();
+    },
+    get books() {
+      return books();
+    },
+    get machines() {
+      return machines();
+    },
+    get loans() {
+      return loans();
+    },
+  };
+}
