@@ -12,7 +12,8 @@ import { useDecimalComma } from "../useDecimalComma";
 import { AnswerPart } from "./AnswerPart";
 import { changeDraftView, emptyChange, type ChangeDraft } from "./changeDraft";
 import { groundOf, targetChoices, type Ground } from "./ground";
-import { boxLabel, layoutForms, type LayoutForm } from "./layoutForms";
+import type { LayoutForm } from "./defineLayout";
+import { boxLabel, layoutForms } from "./layoutForms";
 import { ProductRows } from "./ProductRows";
 
 /** A new change: its layout, where it happens, its boxes, the answer while it is typed, and the rows at the end. */

@@ -12,7 +12,7 @@ import { Typed, typedAs, type Faults } from "../parts/typed";
 import { changeRows } from "./changeRows";
 import { circumstances, type Ground } from "./ground";
 import type { Values } from "./box";
-import type { LayoutForm } from "./layoutForms";
+import type { LayoutForm } from "./defineLayout";
 import { productsOf, type Products } from "./products";
 
 /** Boxes by name; besides the layout's own: `name`, `acres`, `rate` (percent). */
@@ -65,14 +65,11 @@ export function changeDraftView(
   const typed = new Typed<string>(draft, decimalComma);
   const acres = typed.number("acres", { needed: true, aboveZero: true });
   const rate = typed.number("rate");
-  const numbers = new Map(form.boxes.map(({ name, wanted }) => [name, typed.number(name, wanted)]));
+  const numbers = Object.fromEntries(form.boxes.map(({ name, wanted }) => [name, typed.number(name, wanted)]));
   const products = form.hasProducts === true ? productsOf(draft, ground.report, decimalComma) : null;
-  const values: Values = {
-    number: (name) => numbers.get(name) ?? null,
-    products: products?.rows.flatMap(({ product }) => product ?? []) ?? [],
-  };
+  const values: Values = { numbers, products: products?.rows.flatMap(({ product }) => product ?? []) ?? [] };
   const notYet = (faults: Faults<string>): ChangeDraftView => ({ faults, values, products, made: null, rows: null });
-  const between = { ...form.check?.(values), ...products?.faults };
+  const between = { ...form.check(values), ...products?.faults };
   if (!typed.isSound || acres === null || Object.keys(between).length > 0) return notYet({ ...between, ...typed.faults });
   const layout = spelledLayout(
     form.build(circumstances(ground, acres, (rate ?? zero).div(hundred), form.beforeDrying), values, ground),

@@ -2,7 +2,6 @@
 import { hundred, zero, type Decimal } from "../../core/numbers/decimal";
 import { closingWheels } from "../../core/partialBudget/layouts/closingWheels";
 import { anotherHybrid, type HybridFacts } from "../../core/partialBudget/layouts/hybrid";
-import type { Circumstances, Layout, LayoutName } from "../../core/partialBudget/layouts/layout";
 import { ownOrHireChange } from "../../core/partialBudget/layouts/ownOrHire";
 import { lossToBadRows, rebuildRowUnits } from "../../core/partialBudget/layouts/rebuildRowUnits";
 import { higherRent } from "../../core/partialBudget/layouts/rent";
@@ -23,122 +22,106 @@ import {
   yieldPerArea,
   years,
 } from "../../core/numbers/units";
-import type { Faults } from "../parts/typed";
 import type { Format } from "../format";
-import type { Box, Values } from "./box";
+import { may, must, type Box, type Sound } from "./box";
+import { defineLayout, type LayoutForm } from "./defineLayout";
 import { seedOf, type Ground } from "./ground";
 import { lengthName, openerWear, wearBoxes, wearFaults, wearWords } from "./openerWear";
 
-export type LayoutForm = {
-  readonly name: Exclude<LayoutName, "Reseed">;
-  readonly boxes: readonly Box[];
-  /** Whether products go into it, a row each. */
-  readonly hasProducts?: boolean;
-  /** Whether the grain of the layout is without drying. */
-  readonly beforeDrying?: boolean;
-  /** What is wrong between boxes that are sound each for itself. */
-  readonly check?: (values: Values) => Faults<string>;
-  /** What the boxes say by themselves, whatever the answer. */
-  readonly says?: (values: Values, format: Format, ground: Ground) => readonly string[];
-  /** Called with sound values only. */
-  readonly build: (of: Circumstances, values: Values, ground: Ground) => Layout;
-};
-
-const must = (name: string, label: string, more: Partial<Box> = {}): Box => ({ name, label, wanted: { needed: true }, ...more });
-const may = (name: string, label: string, more: Partial<Box> = {}): Box => ({ name, label, ...more });
 const above = { needed: true, aboveZero: true } as const;
 const gainHint = "blank: the answer is the gain needed";
-const gain = (label = "Yield gain, {yield}"): Box => may("gain", label, { hint: gainHint, wanted: { mayBeNegative: true } });
+const gain = (label = "Yield gain, {yield}") => may(label, { hint: gainHint, wanted: { mayBeNegative: true } });
 
 /** A value where one is typed. */
 const given = <Unit>(value: Decimal | null, unit: (value: Decimal) => Unit): Unit | null => (value === null ? null : unit(value));
 const percent = (value: Decimal) => share(value.div(hundred));
-const wage = must("wage", "Labour per hour", { begin: ({ report }) => report.season.settings.labourPerHour });
+const wage = must("Labour per hour", { begin: ({ report }) => report.season.settings.labourPerHour });
 
-/** Whether weeds stand thick or thin. */
-const densityOf = ({ number }: Values): WeedDensity => (number("thin")?.isZero() === false ? "thin" : "thick");
 /** The length that heights are typed in, as the labels name it, and how many centimetres it is. */
 const heightUnit = ({ report }: Ground): string => lengthName(report.season.settings);
 const centimetresPer = (ground: Ground): Decimal => (heightUnit(ground) === "in" ? centimetresPerInch : centimetresPerMillimetre);
-const weedsOf = (values: Values, ground: Ground) => {
-  const [early, late] = [values.number("early"), values.number("late")];
+/** What is typed of weeds at two passes; thick unless they are said to stand thin. */
+type WeedsTyped = { readonly early: Decimal | null; readonly late: Decimal | null; readonly thin: Decimal | null };
+function weedsOf({ early, late, thin }: WeedsTyped, ground: Ground) {
   const per = centimetresPer(ground);
+  const density: WeedDensity = thin?.isZero() === false ? "thin" : "thick";
   return early === null || late === null
     ? null
-    : { density: densityOf(values), early: early.times(per), late: late.times(per), yieldNow: ground.budget.yields.used };
-};
+    : { density, early: early.times(per), late: late.times(per), yieldNow: ground.budget.yields.used };
+}
 
-const hybridBoxes = (
-  of: "now" | "other",
-  words: string,
-  begin: (of: "rate" | "price" | "perUnit" | "wet", ground: Ground) => Decimal | null,
-): readonly Box[] => [
-  must(`${of}Seeds`, `Seeds per {area}, ${words}`, { wanted: above, begin: (ground) => begin("rate", ground) }),
-  must(`${of}Price`, `Price per unit of seed, ${words}`, { begin: (ground) => begin("price", ground) }),
-  must(`${of}PerUnit`, `Seeds in a unit, ${words}`, { wanted: above, begin: (ground) => begin("perUnit", ground) }),
-  may(`${of}Trait`, `Trait fee, {money}, ${words}`),
-  may(`${of}Wet`, `Points above standard, ${words}`, { begin: (ground) => begin("wet", ground) }),
-  may(`${of}Discount`, `Test-weight discount per {unit}, ${words}`),
-];
-const hybridOf = (of: "now" | "other", { number }: Values): HybridFacts => ({
-  seedsPerArea: seedsPerArea(number(`${of}Seeds`)!),
-  pricePerUnit: money(number(`${of}Price`)!),
-  seedsPerUnit: number(`${of}PerUnit`)!,
-  traitFee: given(number(`${of}Trait`), moneyPerArea),
-  wetPoints: points(number(`${of}Wet`) ?? zero),
-  discount: given(number(`${of}Discount`), moneyPerUnit),
-});
-const seedFact = (of: "rate" | "price" | "perUnit" | "wet", ground: Ground): Decimal | null => {
+type SeedFact = "rate" | "price" | "perUnit" | "wet";
+const seedFact = (of: SeedFact, ground: Ground): Decimal | null => {
   const seed = seedOf(ground);
   if (of === "wet") return ground.wetPoints;
   if (of === "rate") return ground.field.seedsDropped ?? seed?.rate ?? null;
   return seed?.[of] ?? null;
 };
 
+/** The boxes of one hybrid, with what the season knows of it. */
+const hybridBoxes = (words: string, begin: (of: SeedFact, ground: Ground) => Decimal | null) => ({
+  seeds: must(`Seeds per {area}, ${words}`, { wanted: above, begin: (ground) => begin("rate", ground) }),
+  price: must(`Price per unit of seed, ${words}`, { begin: (ground) => begin("price", ground) }),
+  perUnit: must(`Seeds in a unit, ${words}`, { wanted: above, begin: (ground) => begin("perUnit", ground) }),
+  trait: may(`Trait fee, {money}, ${words}`),
+  wet: may(`Points above standard, ${words}`, { begin: (ground) => begin("wet", ground) }),
+  discount: may(`Test-weight discount per {unit}, ${words}`),
+});
+const nowBoxes = hybridBoxes("present", seedFact);
+const otherBoxes = hybridBoxes("other", (of, ground) => (of === "price" ? null : seedFact(of, ground)));
+const hybridOf = (typed: Sound<typeof nowBoxes>): HybridFacts => ({
+  seedsPerArea: seedsPerArea(typed.seeds),
+  pricePerUnit: money(typed.price),
+  seedsPerUnit: typed.perUnit,
+  traitFee: given(typed.trait, moneyPerArea),
+  wetPoints: points(typed.wet ?? zero),
+  discount: given(typed.discount, moneyPerUnit),
+});
+
 export const layoutForms: readonly LayoutForm[] = [
-  {
+  defineLayout({
     name: "Other closing wheels",
-    boxes: [
-      gain(),
-      must("rows", "Rows", { wanted: above }),
-      must("price", "Price per row"),
-      must("years", "Years kept", { wanted: above }),
-      may("salvage", "Salvage value, in all"),
-      may("hours", "Hours to fit"),
+    boxes: {
+      gain: gain(),
+      rows: must("Rows", { wanted: above }),
+      price: must("Price per row"),
+      years: must("Years kept", { wanted: above }),
+      salvage: may("Salvage value, in all"),
+      hours: may("Hours to fit"),
       wage,
-      may("upkeep", "More upkeep, {money}"),
-    ],
-    build: (of, { number }) =>
+      upkeep: may("More upkeep, {money}"),
+    },
+    build: (of, values) =>
       closingWheels({
         ...of,
-        rows: number("rows")!,
-        pricePerRow: money(number("price")!),
-        yearsKept: years(number("years")!),
-        salvage: given(number("salvage"), money),
-        fittingHours: given(number("hours"), hours),
-        wage: moneyPerHour(number("wage")!),
-        upkeep: given(number("upkeep"), moneyPerArea),
-        yieldGain: given(number("gain"), yieldPerArea),
+        rows: values.rows,
+        pricePerRow: money(values.price),
+        yearsKept: years(values.years),
+        salvage: given(values.salvage, money),
+        fittingHours: given(values.hours, hours),
+        wage: moneyPerHour(values.wage),
+        upkeep: given(values.upkeep, moneyPerArea),
+        yieldGain: given(values.gain, yieldPerArea),
       }),
-  },
-  {
+  }),
+  defineLayout({
     name: "Rebuild worn row units",
-    boxes: [
+    boxes: {
       ...wearBoxes,
-      must("rows", "Rows", { wanted: above }),
-      must("rebuilt", "Rows rebuilt", { wanted: above }),
-      must("parts", "Parts per row"),
-      may("hours", "Shop hours per row", { hint: "two days of 8 h on 16 rows would be 1" }),
+      rows: must("Rows", { wanted: above }),
+      rebuilt: must("Rows rebuilt", { wanted: above }),
+      parts: must("Parts per row"),
+      hours: may("Shop hours per row", { hint: "two days of 8 h on 16 rows would be 1" }),
       wage,
-      must("years", "Years kept", { wanted: above }),
-      may("spared", "Repairs saved a year, in all"),
-      may("badRows", "Rows that plant badly", { hint: "blank: the answer is the yield that must be kept" }),
-      may("loss", "Yield that such a row loses, %", { hint: "of its own yield" }),
-    ],
+      years: must("Years kept", { wanted: above }),
+      spared: may("Repairs saved a year, in all"),
+      badRows: may("Rows that plant badly", { hint: "blank: the answer is the yield that must be kept" }),
+      loss: may("Yield that such a row loses, %", { hint: "of its own yield" }),
+    },
     check: wearFaults,
     says: (values, format, { budget, crop }) => {
       const wear = openerWear(values);
-      const [rows, bad, loss] = [values.number("rows"), values.number("badRows"), values.number("loss")];
+      const [rows, bad, loss] = [values.rows, values.badRows, values.loss];
       const lost = rows === null || bad === null || loss === null ? null : lossToBadRows(budget.yields.used, bad, rows, percent(loss));
       return [
         ...(wear === null ? [] : [wearWords(wear, format)]),
@@ -153,89 +136,112 @@ export const layoutForms: readonly LayoutForm[] = [
       ];
     },
     build: (of, values, { budget }) => {
-      const { number } = values;
-      const [bad, loss] = [number("badRows"), number("loss")];
+      const [bad, loss] = [values.badRows, values.loss];
       return rebuildRowUnits({
         ...of,
-        rows: number("rows")!,
-        rowsRebuilt: number("rebuilt")!,
-        partsPerRow: money(number("parts")!),
-        shopHoursPerRow: hours(number("hours") ?? zero),
-        wage: moneyPerHour(number("wage")!),
-        yearsKept: years(number("years")!),
-        repairsSpared: given(number("spared"), moneyPerYear),
+        rows: values.rows,
+        rowsRebuilt: values.rebuilt,
+        partsPerRow: money(values.parts),
+        shopHoursPerRow: hours(values.hours ?? zero),
+        wage: moneyPerHour(values.wage),
+        yearsKept: years(values.years),
+        repairsSpared: given(values.spared, moneyPerYear),
         wear: openerWear(values),
         badRows: bad === null || loss === null ? null : { rows: bad, yield: budget.yields.used, loss: percent(loss) },
       });
     },
-  },
-  {
+  }),
+  defineLayout({
     name: "Another hybrid",
     beforeDrying: true,
-    boxes: [
-      gain("Yield gain at standard moisture, {yield}"),
-      must("yieldNow", "Present yield, {yield}", { begin: ({ budget }) => budget.yields.used }),
-      may("drying", "Drying per {unit} and point", { begin: ({ report }) => report.season.settings.dryingChargePerPoint }),
-      ...hybridBoxes("now", "present", seedFact),
-      ...hybridBoxes("other", "other", (of, ground) => (of === "price" ? null : seedFact(of, ground))),
-    ],
+    boxes: {
+      gain: gain("Yield gain at standard moisture, {yield}"),
+      yieldNow: must("Present yield, {yield}", { begin: ({ budget }) => budget.yields.used }),
+      drying: may("Drying per {unit} and point", { begin: ({ report }) => report.season.settings.dryingChargePerPoint }),
+      nowSeeds: nowBoxes.seeds,
+      nowPrice: nowBoxes.price,
+      nowPerUnit: nowBoxes.perUnit,
+      nowTrait: nowBoxes.trait,
+      nowWet: nowBoxes.wet,
+      nowDiscount: nowBoxes.discount,
+      otherSeeds: otherBoxes.seeds,
+      otherPrice: otherBoxes.price,
+      otherPerUnit: otherBoxes.perUnit,
+      otherTrait: otherBoxes.trait,
+      otherWet: otherBoxes.wet,
+      otherDiscount: otherBoxes.discount,
+    },
     build: (of, values) =>
       anotherHybrid({
         ...of,
-        now: hybridOf("now", values),
-        other: hybridOf("other", values),
-        yieldNow: yieldPerArea(values.number("yieldNow")!),
-        yieldGain: given(values.number("gain"), yieldPerArea),
-        dryingPerPoint: moneyPerUnit(values.number("drying") ?? zero),
+        now: hybridOf({
+          seeds: values.nowSeeds,
+          price: values.nowPrice,
+          perUnit: values.nowPerUnit,
+          trait: values.nowTrait,
+          wet: values.nowWet,
+          discount: values.nowDiscount,
+        }),
+        other: hybridOf({
+          seeds: values.otherSeeds,
+          price: values.otherPrice,
+          perUnit: values.otherPerUnit,
+          trait: values.otherTrait,
+          wet: values.otherWet,
+          discount: values.otherDiscount,
+        }),
+        yieldNow: yieldPerArea(values.yieldNow),
+        yieldGain: given(values.gain, yieldPerArea),
+        dryingPerPoint: moneyPerUnit(values.drying ?? zero),
       }),
-  },
-  {
+  }),
+  defineLayout({
     name: "Another seeding rate",
-    boxes: [
-      must("from", "Seeds per {area} now", { wanted: above, begin: (ground) => seedFact("rate", ground) }),
-      must("to", "Seeds per {area} then", { wanted: above }),
-      must("price", "Price per unit of seed", { begin: (ground) => seedFact("price", ground) }),
-      must("perUnit", "Seeds in a unit", { wanted: above, begin: (ground) => seedFact("perUnit", ground) }),
-      may("gain", "Yield difference, {yield}", { hint: "gained by more seed, given up with less; blank: the answer is how much" }),
-    ],
-    build: (of, { number }) =>
+    boxes: {
+      from: must("Seeds per {area} now", { wanted: above, begin: (ground) => seedFact("rate", ground) }),
+      to: must("Seeds per {area} then", { wanted: above }),
+      price: must("Price per unit of seed", { begin: (ground) => seedFact("price", ground) }),
+      perUnit: must("Seeds in a unit", { wanted: above, begin: (ground) => seedFact("perUnit", ground) }),
+      gain: may("Yield difference, {yield}", { hint: "gained by more seed, given up with less; blank: the answer is how much" }),
+    },
+    build: (of, values) =>
       anotherSeedingRate({
         ...of,
-        from: seedsPerArea(number("from")!),
-        to: seedsPerArea(number("to")!),
-        pricePerUnit: money(number("price")!),
-        seedsPerUnit: number("perUnit")!,
-        yieldDifference: given(number("gain"), yieldPerArea),
+        from: seedsPerArea(values.from),
+        to: seedsPerArea(values.to),
+        pricePerUnit: money(values.price),
+        seedsPerUnit: values.perUnit,
+        yieldDifference: given(values.gain, yieldPerArea),
       }),
-  },
-  {
+  }),
+  defineLayout({
     name: "A second site of action in the tank",
     hasProducts: true,
-    boxes: [
-      gain("Yield kept from weeds, {yield}"),
-      may("pass", "A pass of its own, {money}"),
-      may("spared", "A later pass saved, {money}"),
-      may("later", "Cost of escapes saved in later years, {money}", { hint: "your own estimate" }),
-    ],
-    build: (of, values) =>
+    boxes: {
+      gain: gain("Yield kept from weeds, {yield}"),
+      pass: may("A pass of its own, {money}"),
+      spared: may("A later pass saved, {money}"),
+      later: may("Cost of escapes saved in later years, {money}", { hint: "your own estimate" }),
+    },
+    build: (of, values, _ground, products) =>
       secondSite({
         ...of,
-        items: values.products,
-        extraPass: given(values.number("pass"), moneyPerArea),
-        passSpared: given(values.number("spared"), moneyPerArea),
-        laterCostSpared: given(values.number("later"), moneyPerArea),
-        yieldKept: given(values.number("gain"), yieldPerArea),
+        items: products,
+        extraPass: given(values.pass, moneyPerArea),
+        passSpared: given(values.spared, moneyPerArea),
+        laterCostSpared: given(values.later, moneyPerArea),
+        yieldKept: given(values.gain, yieldPerArea),
       }),
-  },
-  {
+  }),
+  defineLayout({
     name: "An earlier weed pass",
-    boxes: [
-      must("early", "Height of weeds at the early pass, {length}", { wanted: above }),
-      must("late", "Height at the late one, {length}", { wanted: above }),
-      may("thin", "Thin stand of weeds: 1", { hint: "blank: a thick one, which takes more yield" }),
-      may("extra", "The early pass costs more, {money}", { hint: "a second pass later, a residual" }),
-      may("spared", "It saves, {money}"),
-    ],
+    boxes: {
+      early: must("Height of weeds at the early pass, {length}", { wanted: above }),
+      late: must("Height at the late one, {length}", { wanted: above }),
+      thin: may("Thin stand of weeds: 1", { hint: "blank: a thick one, which takes more yield" }),
+      extra: may("The early pass costs more, {money}", { hint: "a second pass later, a residual" }),
+      spared: may("It saves, {money}"),
+    },
     says: (values, format, ground) => {
       const weeds = weedsOf(values, ground);
       const kept = weeds === null ? null : yieldKept(weeds);
@@ -256,68 +262,68 @@ export const layoutForms: readonly LayoutForm[] = [
       earlierPass({
         ...of,
         ...weedsOf(values, ground)!,
-        extra: given(values.number("extra"), moneyPerArea),
-        spared: given(values.number("spared"), moneyPerArea),
+        extra: given(values.extra, moneyPerArea),
+        spared: given(values.spared, moneyPerArea),
       }),
-  },
-  {
+  }),
+  defineLayout({
     name: "An extra pass",
     hasProducts: true,
-    boxes: [
-      gain(),
-      must("pass", "The pass, {money}", { hint: "custom rate, or your own machine" }),
-      may("trampled", "Wheel-track loss, %"),
-    ],
-    build: (of, values, { budget }) =>
+    boxes: {
+      gain: gain(),
+      pass: must("The pass, {money}", { hint: "custom rate, or your own machine" }),
+      trampled: may("Wheel-track loss, %"),
+    },
+    build: (of, values, { budget }, products) =>
       extraPass({
         ...of,
-        items: values.products,
-        pass: moneyPerArea(values.number("pass")!),
-        trampled: given(values.number("trampled"), percent),
+        items: products,
+        pass: moneyPerArea(values.pass),
+        trampled: given(values.trampled, percent),
         yieldNow: budget.yields.used,
-        yieldGain: given(values.number("gain"), yieldPerArea),
+        yieldGain: given(values.gain, yieldPerArea),
       }),
-  },
-  {
+  }),
+  defineLayout({
     name: "Own or hire",
-    boxes: [
-      must("custom", "Custom rate, {money}"),
-      must("price", "Price of the machine"),
-      may("salvage", "Salvage value"),
-      must("years", "Years kept", { wanted: above }),
-      may("yearly", "Taxes, insurance, housing a year"),
-      must("running", "Fuel, labour, repairs, {money}"),
-      may("gain", "Yield from doing it in time, {yield}", { hint: "blank: none is claimed" }),
-    ],
-    build: (of, { number }) =>
+    boxes: {
+      custom: must("Custom rate, {money}"),
+      price: must("Price of the machine"),
+      salvage: may("Salvage value"),
+      years: must("Years kept", { wanted: above }),
+      yearly: may("Taxes, insurance, housing a year"),
+      running: must("Fuel, labour, repairs, {money}"),
+      gain: may("Yield from doing it in time, {yield}", { hint: "blank: none is claimed" }),
+    },
+    build: (of, values) =>
       ownOrHireChange({
         ...of,
-        customRate: moneyPerArea(number("custom")!),
-        purchasePrice: money(number("price")!),
-        salvage: money(number("salvage") ?? zero),
-        yearsKept: years(number("years")!),
-        taxesInsuranceHousing: moneyPerYear(number("yearly") ?? zero),
-        running: moneyPerArea(number("running")!),
-        timeliness: given(number("gain"), yieldPerArea),
+        customRate: moneyPerArea(values.custom),
+        purchasePrice: money(values.price),
+        salvage: money(values.salvage ?? zero),
+        yearsKept: years(values.years),
+        taxesInsuranceHousing: moneyPerYear(values.yearly ?? zero),
+        running: moneyPerArea(values.running),
+        timeliness: given(values.gain, yieldPerArea),
       }),
-  },
-  {
+  }),
+  defineLayout({
     name: "A higher rent",
-    boxes: [
-      must("from", "Rent now, {money}", { begin: ({ field }) => field.rentPerArea }),
-      must("to", "Rent asked, {money}"),
-      may("margin", "What the ground leaves beyond its costs and rent, {money}", { hint: "and would be lost with it" }),
-      gain("Yield that carries the rise, {yield}"),
-    ],
-    build: (of, { number }) =>
+    boxes: {
+      from: must("Rent now, {money}", { begin: ({ field }) => field.rentPerArea }),
+      to: must("Rent asked, {money}"),
+      margin: may("What the ground leaves beyond its costs and rent, {money}", { hint: "and would be lost with it" }),
+      gain: gain("Yield that carries the rise, {yield}"),
+    },
+    build: (of, values) =>
       higherRent({
         ...of,
-        from: moneyPerArea(number("from")!),
-        to: moneyPerArea(number("to")!),
-        marginKept: given(number("margin"), moneyPerArea),
-        yieldGain: given(number("gain"), yieldPerArea),
+        from: moneyPerArea(values.from),
+        to: moneyPerArea(values.to),
+        marginKept: given(values.margin, moneyPerArea),
+        yieldGain: given(values.gain, yieldPerArea),
       }),
-  },
+  }),
 ];
 
 /** The label of a box with its units. */

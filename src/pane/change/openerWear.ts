@@ -2,29 +2,25 @@
 import { commonOpener, openerWear as wornBy, type OpenerWear } from "../../core/partialBudget/layouts/rebuildRowUnits";
 import type { Format } from "../format";
 import type { Faults } from "../parts/typed";
-import type { Box, Values } from "./box";
+import { may, type SoFar } from "./box";
 
 const aboveZero = { aboveZero: true } as const;
 
 /** The boxes may stay blank: a rebuild can be weighed without a calliper. */
-export const wearBoxes: readonly Box[] = [
-  { name: "wearNew", label: "Opener when new, {length}", wanted: aboveZero, hint: "all three or none" },
-  { name: "wearNow", label: "Opener measured, {length}", wanted: aboveZero },
-  {
-    name: "wearLast",
-    label: "Opener replaced at, {length}",
+export const wearBoxes = {
+  wearNew: may("Opener when new, {length}", { wanted: aboveZero, hint: "all three or none" }),
+  wearNow: may("Opener measured, {length}", { wanted: aboveZero }),
+  wearLast: may("Opener replaced at, {length}", {
     wanted: aboveZero,
     hint:
-      `Common practice for ` +
-      `${commonOpener.whenNew.toFixed()} in new is ` +
-      `${commonOpener.replaceAt.toFixed()} in. Your ` +
-      `operator's manual rules.`,
-  },
-];
+      `Common practice for ${commonOpener.whenNew.toFixed()} in new is ${commonOpener.replaceAt.toFixed()} in. ` +
+      "Your operator's manual rules.",
+  }),
+};
+type WearTyped = SoFar<typeof wearBoxes>;
 
 /** What cannot be. */
-export function wearFaults({ number }: Values): Faults<string> {
-  const [whenNew, measured, replaceAt] = [number("wearNew"), number("wearNow"), number("wearLast")];
+export function wearFaults({ wearNew: whenNew, wearNow: measured, wearLast: replaceAt }: WearTyped): Faults<keyof WearTyped> {
   return {
     ...(whenNew !== null && measured?.gt(whenNew) === true ? { wearNow: "It is larger than when new." } : {}),
     ...(whenNew !== null && replaceAt?.gte(whenNew) === true ? { wearLast: "Enter less than when new." } : {}),
@@ -32,8 +28,8 @@ export function wearFaults({ number }: Values): Faults<string> {
 }
 
 /** The wear that is told of; `null` while a box is blank or cannot be. */
-export function openerWear(values: Values): OpenerWear | null {
-  const [whenNew, measured, replaceAt] = [values.number("wearNew"), values.number("wearNow"), values.number("wearLast")];
+export function openerWear(values: WearTyped): OpenerWear | null {
+  const { wearNew: whenNew, wearNow: measured, wearLast: replaceAt } = values;
   if (whenNew === null || measured === null || replaceAt === null || Object.keys(wearFaults(values)).length > 0) return null;
   return { whenNew, measured, replaceAt };
 }

@@ -16,22 +16,11 @@ export type Circumstances = {
   readonly rate: YearlyRate;
 };
 
-export const layoutNames = [
-  "Other closing wheels",
-  "Reseed",
-  "Rebuild worn row units",
-  "Another hybrid",
-  "Another seeding rate",
-  "A second site of action in the tank",
-  "An extra pass",
-  "An earlier weed pass",
-  "Own or hire",
-  "A higher rent",
-] as const;
-export type LayoutName = (typeof layoutNames)[number];
-
-/** The work at which somebody can be hurt or lose a right, known by the layout alone: a change keeps it under any name. */
-export const worksOfLayout: Readonly<Record<LayoutName, readonly Work[]>> = {
+/**
+ * Every layout by the name that saved changes keep, with the work at which somebody can be hurt or lose a right: a change keeps it
+ * under any name of its own.
+ */
+export const worksOfLayout = {
   "Other closing wheels": ["planter"],
   Reseed: ["replant"],
   "Rebuild worn row units": ["planter"],
@@ -42,7 +31,10 @@ export const worksOfLayout: Readonly<Record<LayoutName, readonly Work[]>> = {
   "An earlier weed pass": ["tank"],
   "Own or hire": ["long hours"],
   "A higher rent": [],
-};
+} as const satisfies Readonly<Record<string, readonly Work[]>>;
+export type LayoutName = keyof typeof worksOfLayout;
+export const layoutNames = Object.keys(worksOfLayout) as readonly LayoutName[];
+
 /** What must be read before the work is even weighed. */
 export const workCautions = (name: LayoutName): readonly string[] => worksOfLayout[name].flatMap((work) => cautionsOf[work]);
 
