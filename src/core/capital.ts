@@ -17,7 +17,7 @@ export function capitalOf({
   fields,
   otherCosts,
   operations,
-  budget = [],
+  budget,
 }: Pick<Season, "fields" | "otherCosts" | "operations" | "budget">): ReadonlyMap<string, Capital> {
   const ofCapital = ["machine ownership", "land charge"] as const;
   const entered = otherCosts.filter(({ kind }) => kind === "machine ownership" || kind === "land charge");

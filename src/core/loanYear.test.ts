@@ -12,6 +12,8 @@ const loan = (more: Partial<Loan> = {}): Loan => ({
   payment: money("20000"),
   paymentsAYear: new Decimal("1"),
   nextDue: "2031-03-01",
+  firstDue: null,
+  bornBy: null,
   source: { table: "Loans", row: 1 },
   ...more,
 });

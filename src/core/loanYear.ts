@@ -64,7 +64,7 @@ function paymentsOf(loan: Loan, payment: Money, nextDue: Month, year: string): P
   const step = monthsInYear.div(loan.paymentsAYear);
   const ratePerPeriod = loan.rate.div(loan.paymentsAYear);
   const [january, december] = [`${year}-01`, `${year}-12`];
-  const { firstDue = null } = loan;
+  const { firstDue } = loan;
   const first = firstDue === null || monthOf(firstDue) < january ? january : monthOf(firstDue);
   let [month, balance]: [Month, Money] = [nextDue, loan.balance];
   for (let before = monthsLater(month, step.neg()); before >= first; before = monthsLater(month, step.neg())) {

@@ -8,7 +8,7 @@ import type { Loan, Season } from "./season";
 import { splitToTheCent } from "./numbers/split";
 
 /** The year of every loan, in the order of the table. */
-export const loanYears = ({ loans = [], settings }: Pick<Season, "loans" | "settings">): readonly LoanYear[] =>
+export const loanYears = ({ loans, settings }: Pick<Season, "loans" | "settings">): readonly LoanYear[] =>
   loans.map((loan) => loanYear(loan, settings));
 
 /**
@@ -37,7 +37,7 @@ export function loanCosts(years: readonly LoanYear[], facts: readonly FieldFacts
 }
 
 /** The fields that bear a loan; all of them where what it is for grows nowhere. */
-function bearersOf({ bornBy = null }: Loan, facts: readonly FieldFacts[]): readonly FieldFacts[] {
+function bearersOf({ bornBy }: Loan, facts: readonly FieldFacts[]): readonly FieldFacts[] {
   const named = facts.filter(({ field }) => bornBy !== null && isOver(bornBy, field));
   return named.length === 0 ? facts : named;
 }

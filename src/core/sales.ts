@@ -5,7 +5,7 @@ import type { Sale } from "./season";
 import { cropQuantity, money, moneyPerArea, moneyPerUnit } from "./numbers/units";
 
 /** Whether the grain of a sale grew in the season: only that is counted against its crop. */
-export const isOfSeason = ({ cropYear = null }: Pick<Sale, "cropYear">, seasonYear: string | null): boolean =>
+export const isOfSeason = ({ cropYear }: Pick<Sale, "cropYear">, seasonYear: string | null): boolean =>
   cropYear === null || seasonYear === null || cropYear === seasonYear;
 
 /**

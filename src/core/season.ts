@@ -45,8 +45,8 @@ export const landlordsInputs = ["repaid", "bought by the landlord"] as const;
 export type LandlordsInputs = (typeof landlordsInputs)[number];
 
 export type Settings = {
-  /** The farm's name, for the pages that go to a lender; left out or `null`: none is printed. */
-  readonly farm?: string | null;
+  /** The farm's name, for the pages that go to a lender; `null`: none is printed. */
+  readonly farm: string | null;
   readonly seasonYear: string | null;
   readonly currency: string;
   readonly areaUnit: AreaUnit;
@@ -64,19 +64,19 @@ export type Settings = {
   /** The units of a load that the drying charge is counted on: as weighed, or as they are when dry. */
   readonly dryingCountedOn: Wetness;
   /**
-   * Names of the grower's own tables of what buyers take off for a low test weight, with semicolons; left out or `null`: nothing
+   * Names of the grower's own tables of what buyers take off for a low test weight, with semicolons; `null`: nothing
    * is taken off.
    */
-  readonly testWeightDock?: string | null;
+  readonly testWeightDock: string | null;
   readonly landlordsInputs: LandlordsInputs;
   /** Names of the date × stand tables in use, separated by semicolons, or "none"; `null`: the usual one of each crop. */
   readonly standResponse: string | null;
-  /** Of the table Weather; left out or `null`: Fahrenheit with acres, Celsius with hectares. */
-  readonly temperatureUnit?: TemperatureUnit | null;
+  /** Of the table Weather; `null`: Fahrenheit with acres, Celsius with hectares. */
+  readonly temperatureUnit: TemperatureUnit | null;
   /** Left out or `null`: growing degree 86/50 with Fahrenheit, corn heat units with Celsius. */
-  readonly heatUnits?: HeatUnitWay | null;
-  /** The first killing frost of past autumns; left out or `null`: as the table Weather tells it. */
-  readonly firstFrosts?: readonly IsoDate[] | null;
+  readonly heatUnits: HeatUnitWay | null;
+  /** The first killing frost of past autumns; `null`: as the table Weather tells it. */
+  readonly firstFrosts: readonly IsoDate[] | null;
 };
 
 export type Crop = {
@@ -117,14 +117,14 @@ export type Field = {
   readonly landChargePerArea: MoneyPerArea | null;
   /** The operator's share of the crop; 1 unless the field is crop-shared. */
   readonly operatorShare: Share;
-  /** Percent of the yield lost to gaps and late plants, beyond what the number of plants says; left out or `null`: none. */
-  readonly uniformityLoss?: Decimal | null;
+  /** Percent of the yield lost to gaps and late plants, beyond what the number of plants says; `null`: none. */
+  readonly uniformityLoss: Decimal | null;
   /** Filled once the last load is in, with the day where it is told; `null` until then. */
   readonly harvestDone: { readonly on: IsoDate | null } | null;
   /** The field whose acres this crop uses a second time in the year; `null` on land of its own. */
   readonly sameLandAs: string | null;
-  /** Where its weather is recorded; left out or `null`: at the only place there is. */
-  readonly weatherPlace?: string | null;
+  /** Where its weather is recorded; `null`: at the only place there is. */
+  readonly weatherPlace: string | null;
   readonly source: EntryRef;
 };
 
@@ -262,10 +262,10 @@ export type Sale = {
   readonly date: IsoDate;
   readonly quantity: CropQuantity;
   readonly price: MoneyPerUnit;
-  /** The first day of the month in which it is delivered and paid; left out or `null`: the date of the sale. */
-  readonly delivered?: IsoDate | null;
-  /** The year in which the grain grew; left out or `null`: the season's. Older grain is in the cash flow alone. */
-  readonly cropYear?: string | null;
+  /** The first day of the month in which it is delivered and paid; `null`: the date of the sale. */
+  readonly delivered: IsoDate | null;
+  /** The year in which the grain grew; `null`: the season's. Older grain is in the cash flow alone. */
+  readonly cropYear: string | null;
   readonly kind: string | null;
   readonly source: EntryRef;
 };
@@ -281,11 +281,11 @@ export type HarvestLoad = {
   readonly moisture: Points | null;
   /** Pounds in a bushel. */
   readonly testWeight: Decimal | null;
-  /** What the buyer takes off a unit for it, by the grower's own table; left out or `null`: nothing. */
-  readonly dock?: MoneyPerUnit | null;
-  /** Its scale ticket and who took it; left out or `null`: not said. */
-  readonly ticket?: string | null;
-  readonly buyer?: string | null;
+  /** What the buyer takes off a unit for it, by the grower's own table; `null`: nothing. */
+  readonly dock: MoneyPerUnit | null;
+  /** Its scale ticket and who took it; `null`: not said. */
+  readonly ticket: string | null;
+  readonly buyer: string | null;
   readonly source: EntryRef;
 };
 
@@ -302,10 +302,10 @@ export type Loan = {
   /** A divisor of twelve. */
   readonly paymentsAYear: Decimal;
   readonly nextDue: IsoDate | null;
-  /** The day of its first payment ever; left out or `null`: it was paid all along. */
-  readonly firstDue?: IsoDate | null;
-  /** The field or crop that bears it; left out or `null`: all land, by acres. */
-  readonly bornBy?: Target | null;
+  /** The day of its first payment ever; `null`: it was paid all along. */
+  readonly firstDue: IsoDate | null;
+  /** The field or crop that bears it; `null`: all land, by acres. */
+  readonly bornBy: Target | null;
   readonly source: EntryRef;
 };
 
@@ -317,31 +317,31 @@ export type Season = {
   readonly crops: readonly Crop[];
   readonly fields: readonly Field[];
   /** The rough lines of the plan; left out where there are none. */
-  readonly budget?: readonly BudgetLine[];
+  readonly budget: readonly BudgetLine[];
   readonly items: readonly Item[];
   readonly purchases: readonly Purchase[];
   /** Invoice lines charged directly; left out where there are none. */
-  readonly bills?: readonly Bill[];
+  readonly bills: readonly Bill[];
   readonly applications: readonly Application[];
   readonly operations: readonly Operation[];
   readonly otherCosts: readonly OtherCost[];
   readonly sales: readonly Sale[];
   readonly harvest: readonly HarvestLoad[];
   /** What is owed; left out where no loan is entered. */
-  readonly loans?: readonly Loan[];
-  readonly insurance?: readonly InsurancePolicy[];
-  readonly machines?: readonly Machine[];
-  readonly standCounts?: readonly StandCount[];
+  readonly loans: readonly Loan[];
+  readonly insurance: readonly InsurancePolicy[];
+  readonly machines: readonly Machine[];
+  readonly standCounts: readonly StandCount[];
   /** Weeds that were seen; left out where none is entered. */
-  readonly weeds?: readonly WeedEntry[];
+  readonly weeds: readonly WeedEntry[];
   /** Tables of yield by date and stand of the grower's own, beside the published ones. */
-  readonly standTables?: readonly StandTable[];
+  readonly standTables: readonly StandTable[];
   readonly published: PublishedStandTables;
   /** Daily weather of this year and earlier ones; left out where none is entered. */
-  readonly weather?: readonly WeatherDay[];
-  readonly hybrids?: readonly Hybrid[];
+  readonly weather: readonly WeatherDay[];
+  readonly hybrids: readonly Hybrid[];
   /** What was measured and seen on the planter. */
   readonly planterChecks: readonly PlanterCheck[];
   /** The changes that are weighed. */
-  readonly changes?: readonly SeasonChange[];
+  readonly changes: readonly SeasonChange[];
 };

@@ -67,7 +67,7 @@ export function seasonFigures(season: Season): SeasonFigures {
     ofItems: books.map((book) => itemCosts(book, facts, days)),
     ofWork: (each) => [...operations.get(each.field.name)!.values()].map((work) => operationCosts(work, each, days, machines)),
   });
-  const lines = fieldLines(season.budget ?? [], facts, days);
+  const lines = fieldLines(season.budget, facts, days);
   const parts = billParts(season, facts, lines);
   const billed = billedCosts(season, facts, costs, parts, lines);
   const unused = unusedItems(books, facts, lines, billed);

@@ -49,7 +49,7 @@ export function weighedOf(
     unitPoints: sum(
       loads.map((load) => pointsAbove(load.moisture, standardMoisture).times(countedOn === "wet" ? load.wet : load.quantity)),
     ),
-    dock: money(sum(loads.map(({ quantity, dock = null }) => (dock === null ? zero : quantity.times(dock))))),
+    dock: money(sum(loads.map(({ quantity, dock }) => (dock === null ? zero : quantity.times(dock))))),
     loads: new Decimal(String(loads.length)),
     last: loads.reduce((last, { date }) => (date > last ? date : last), ""),
     moisture: moisture === null ? null : points(moisture),

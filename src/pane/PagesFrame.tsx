@@ -58,7 +58,7 @@ export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps)
     heading.current?.focus();
   });
   useEffect(fetchLaterPages, []);
-  const { seasonYear, currency, farm = null } = report.season.settings;
+  const { seasonYear, currency, farm } = report.season.settings;
   if (report.tablesFound.size === 0)
     return (
       <Suspense fallback={<OnItsWay />}>

@@ -10,7 +10,7 @@ import { subjectOver } from "./tables/namedTarget";
  *
  * @param noted rows of bills that have one
  */
-export function billsBesideDone({ bills = [], operations, fields }: Season, noted: ReadonlySet<number>): readonly Problem[] {
+export function billsBesideDone({ bills, operations, fields }: Season, noted: ReadonlySet<number>): readonly Problem[] {
   return bills.flatMap((bill): readonly Problem[] => {
     if (bill.amount.isZero() || noted.has(bill.source.row)) return [];
     const named = fields.filter((field) => isOver(bill.over, field));

@@ -18,7 +18,7 @@ const { amount, basis } = budgetColumns.columns;
  */
 export function budgetChecks(
   table: TableReader | undefined,
-  { budget = [], fields, crops }: Pick<Season, "budget" | "fields" | "crops">,
+  { budget, fields, crops }: Pick<Season, "budget" | "fields" | "crops">,
 ): readonly Problem[] {
   if (table === undefined) return [];
   const at = table.indexOf(basis.heading);

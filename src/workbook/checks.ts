@@ -200,7 +200,7 @@ function farDates({
     if (isFar(paidOn))
       note(paidOn, source, otherCostColumns.columns.month.heading, "all" in over ? { of: "farm" } : subjectOf({ target: over }));
   }
-  for (const { date, delivered = null, crop, source } of sales) {
+  for (const { date, delivered, crop, source } of sales) {
     if (isFar(date)) note(date, source, saleColumns.columns.date.heading, { of: "crop", name: crop });
     if (isFar(delivered)) note(delivered, source, saleColumns.columns.deliveryMonth.heading, { of: "crop", name: crop });
   }

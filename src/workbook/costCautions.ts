@@ -6,7 +6,7 @@ import type { Season } from "../core/season";
 const worksOfKind: { readonly [K in Kind]?: Work } = { drying: "dryer", "hired labour": "long hours", "unpaid labour": "long hours" };
 
 /** One line for each work that some cost of the season concerns. */
-export function costCautions({ settings, items, operations, otherCosts, machines = [] }: Season): readonly string[] {
+export function costCautions({ settings, items, operations, otherCosts, machines }: Season): readonly string[] {
   const costs: readonly { readonly kind: Kind; readonly name: string }[] = [
     ...items,
     ...operations.map(({ operation, kind }) => ({ name: operation, kind })),

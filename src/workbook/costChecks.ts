@@ -29,19 +29,19 @@ function bearing({
   applications,
   operations,
   otherCosts: others,
-  bills = [],
-  budget = [],
-  loans = [],
+  bills,
+  budget,
+  loans,
 }: Season): (field: Field) => boolean {
   const shared = new Set(items.filter(({ charged }) => charged !== "as used").map(({ name }) => name));
   const otherCosts = [...others, ...budget, ...bills];
-  const isOverAll = otherCosts.some(({ over }) => "all" in over) || loans.some(({ bornBy = null }) => bornBy === null);
+  const isOverAll = otherCosts.some(({ over }) => "all" in over) || loans.some(({ bornBy }) => bornBy === null);
   if (isOverAll || purchases.some(({ item }) => shared.has(item))) return () => true;
   const [inFields, inCrops] = [new Set<string>(), new Set<string>()];
   const note = (target: Target) => ("field" in target ? inFields.add(target.field) : inCrops.add(target.crop));
   for (const { target } of [...applications, ...operations]) note(target);
   for (const { over } of otherCosts) if (!("all" in over)) note(over);
-  for (const { bornBy = null } of loans) if (bornBy !== null) note(bornBy);
+  for (const { bornBy } of loans) if (bornBy !== null) note(bornBy);
   return ({ name, crop, rentPerArea, landChargePerArea }) =>
     rentPerArea !== null || landChargePerArea !== null || inFields.has(name) || inCrops.has(crop);
 }

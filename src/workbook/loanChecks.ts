@@ -18,7 +18,7 @@ export const loanChecks = (season: Season): readonly Problem[] => [
   ...capitalProblems(season),
 ];
 
-const touchesOf = ({ bornBy = null }: NonNullable<Season["loans"]>[number]): readonly Subject[] =>
+const touchesOf = ({ bornBy }: NonNullable<Season["loans"]>[number]): readonly Subject[] =>
   bornBy === null ? [{ of: "farm" }] : ["field" in bornBy ? { of: "field", name: bornBy.field } : { of: "crop", name: bornBy.crop }];
 
 /** Payments that do not cover their interest: they are paid as entered, and the balance grows. */
@@ -42,7 +42,7 @@ function lowPayments(season: Season): readonly Problem[] {
 const yearsApart = 2;
 
 /** A next payment, or a first one to come, that a slip has put years outside the season. */
-function farPayments({ loans = [], settings: { seasonYear } }: Season): readonly Problem[] {
+function farPayments({ loans, settings: { seasonYear } }: Season): readonly Problem[] {
   if (seasonYear === null) return [];
   const [from, to] = [`${Number(seasonYear) - yearsApart}-01-01`, `${Number(seasonYear) + yearsApart}-12-31`];
   return loans.flatMap((loan) => {
@@ -50,7 +50,7 @@ function farPayments({ loans = [], settings: { seasonYear } }: Season): readonly
       !isFar || date === null
         ? []
         : [{ code: "date-far", at: { ...loan.source, column }, found: date, like: seasonYear, touches: touchesOf(loan) }];
-    const { nextDue, firstDue = null } = loan;
+    const { nextDue, firstDue } = loan;
     return [
       ...far(columns.nextDue, nextDue, nextDue !== null && (nextDue < from || nextDue > to)),
       ...far(columns.firstDue, firstDue, firstDue !== null && firstDue > to),
@@ -64,9 +64,7 @@ function capitalProblems(season: Season): readonly Problem[] {
   const unsaid = season.fields.filter(({ name }) => capital.get(name) === "unsaid");
   if (unsaid.length === 0) return [];
   const ofLoans = loanCosts(accounts(season).loans, accounts(season).facts);
-  const entered = [...season.otherCosts, ...(season.budget ?? [])].filter(
-    ({ kind, amount }) => kind === "term interest" && !amount.isZero(),
-  );
+  const entered = [...season.otherCosts, ...season.budget].filter(({ kind, amount }) => kind === "term interest" && !amount.isZero());
   const bearing = unsaid.flatMap((field): readonly { readonly name: string; readonly source: EntryRef }[] => {
     const source =
       ofLoans

@@ -195,8 +195,8 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
     ...besideLoans,
     ...besideLines,
     ...budgetChecks(readers.get("Budget"), season),
-    ...budgetSums(season.budget ?? []),
-    ...budgetSheets(readers.get("Budget"), season.budget ?? []),
+    ...budgetSums(season.budget),
+    ...budgetSheets(readers.get("Budget"), season.budget),
     ...crossChecks(season),
     ...billsBesideDone(season, noted),
     ...loanChecks(season),
@@ -270,7 +270,7 @@ function settingPlace(raw: RawTable | undefined, setting: string): Place {
 }
 
 /** The year is asked for where the dates disagree, and where a loan falls due in a year that nothing tells. */
-function yearProblems({ settings, loans = [] }: Season, years: readonly string[], at: Place): readonly Problem[] {
+function yearProblems({ settings, loans }: Season, years: readonly string[], at: Place): readonly Problem[] {
   const isNeeded = years.length > 1 || loans.length > 0;
   if (settings.seasonYear !== null || !isNeeded) return [];
   return [{ code: "season-year-missing", at, found: years.join(", "), touches: [{ of: "cash flow" }] }];

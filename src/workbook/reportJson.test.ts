@@ -89,6 +89,8 @@ describe("the report as plain data", () => {
       payment: money("20000"),
       paymentsAYear: new Decimal("1"),
       nextDue: "2031-03-01",
+      firstDue: null,
+      bornBy: null,
       source: { table: "Loans", row: 1 },
     };
     const { loans, repayment } = reportJson(reportOf(seasonOf({ fields: [field("Home", "100", "200")], loans: [loan] })));

@@ -40,7 +40,7 @@ const computes: Readonly<Record<ComputedKind, (machine: Machine) => boolean>> = 
 };
 
 function computedBy(season: Season, kind: ComputedKind): Computed | null {
-  const able = new Map((season.machines ?? []).filter(computes[kind]).map((machine) => [machine.name, machine.source]));
+  const able = new Map(season.machines.filter(computes[kind]).map((machine) => [machine.name, machine.source]));
   const fields = new Set<string>();
   let by: EntryRef | null = null;
   for (const { cost, target } of able.size === 0 ? [] : season.operations) {

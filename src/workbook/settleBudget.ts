@@ -16,7 +16,7 @@ const { columns: field } = fieldColumns;
 /** @param setting the cell of a setting */
 export function budgetSettled(season: Season, setting: (name: string) => Place): Settled {
   const problems: Problem[] = [];
-  const budget = (season.budget ?? []).filter((line) => {
+  const budget = season.budget.filter((line) => {
     const other = line.amount.isZero() ? null : countedBy(season, line, setting);
     if (other === null) return true;
     const {
@@ -52,7 +52,7 @@ function countedBy(season: Season, { kind, over }: BudgetLine, setting: (name: s
       return land(field.landCharge, "landChargePerArea");
     case "term interest":
     case "term principal":
-      return placeOf(loanOfKind(season.loans ?? [], kind) ?? undefined);
+      return placeOf(loanOfKind(season.loans, kind) ?? undefined);
     case "operating interest":
       return settings.operatingInterest === null ? null : setting("Operating interest rate");
     case "drying":

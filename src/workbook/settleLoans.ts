@@ -30,7 +30,7 @@ export function loansSettled(season: Season, rate: Place): Settled {
   const isCharged = season.settings.operatingInterest !== null;
   const otherCosts = season.otherCosts.filter(({ kind, amount, source }) => {
     if (amount.isZero()) return true;
-    const loan = loanOfKind(season.loans ?? [], kind);
+    const loan = loanOfKind(season.loans, kind);
     if (loan !== null) twice(source, kind, { table: loan.source.table, row: loan.source.row }, left);
     else if (kind === "operating interest" && isCharged) twice(source, kind, rate, left);
     else return true;

@@ -86,7 +86,7 @@ function reachOf(season: Season): (touches: readonly Subject[], spreads: Spreads
     ...names("field", season.fields),
     ...names("crop", season.crops),
     ...names("item", season.items),
-    ...names("machine", season.machines ?? []),
+    ...names("machine", season.machines),
   ]);
   // Of what is not in the season at all nobody can say how far it would reach.
   const isLost = (subject: Subject) => "name" in subject && subject.of !== "change" && !known.has(keyOf(subject));
@@ -123,14 +123,14 @@ function reachOf(season: Season): (touches: readonly Subject[], spreads: Spreads
 }
 
 /** The field or crop whose grain a change sells, as a key. */
-const soldBy = ({ changes = [] }: Season, name: string): readonly string[] =>
+const soldBy = ({ changes }: Season, name: string): readonly string[] =>
   changes
     .filter((change) => change.name === name && change.target !== null && change.lines.some(({ sellsCrop }) => sellsCrop))
     .map(({ target }) => ("field" in target! ? `field ${target.field}` : `crop ${target!.crop}`));
 
 /** The fields that each machine works. */
 function fieldsOfMachines(season: Season): ReadonlyMap<string, ReadonlySet<string>> {
-  const fields = new Map((season.machines ?? []).map(({ name }) => [name, new Set<string>()]));
+  const fields = new Map(season.machines.map(({ name }) => [name, new Set<string>()]));
   for (const { cost, target } of season.operations) {
     if (cost.basis === "machine") for (const name of fieldsOf(season, target)) fields.get(cost.machine)?.add(name);
   }

@@ -17,7 +17,7 @@ const ofPart = ({ name, repairClass, salvage }: MachinePart): readonly Unchecked
 ];
 
 /** Those of the machines that do work of this season, each once. */
-function uncheckedCoefficients({ machines = [], operations }: Season): readonly Unchecked[] {
+function uncheckedCoefficients({ machines, operations }: Season): readonly Unchecked[] {
   const used = new Set(operations.flatMap(({ cost }) => (cost.basis === "machine" ? [cost.machine] : [])));
   const all = machines
     .filter(({ name }) => used.has(name))

@@ -15,10 +15,10 @@ export function weatherProblems({ settings: { seasonYear }, fields, weather = []
   const later = seasonYear === null ? [] : weather.filter(({ date }) => date.slice(0, 4) > seasonYear);
   return [
     ...fields
-      .filter((field) => field.planted !== null || (field.weatherPlace ?? null) !== null)
+      .filter((field) => field.planted !== null || field.weatherPlace !== null)
       .flatMap((field): readonly Problem[] => {
         if (placeOfField(field, places) !== null) return [];
-        const { weatherPlace = null, source } = field;
+        const { weatherPlace, source } = field;
         const at = { ...source, column: fieldColumns.columns.weatherPlace.heading };
         if (weatherPlace === null) return [{ code: "weather-place-missing", at, found: field.name, choices: names, touches }];
         const like = nearest(weatherPlace, names);

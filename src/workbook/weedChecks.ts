@@ -16,7 +16,7 @@ const at = ({ source }: Pick<Application, "source">, { heading: column }: Named)
  * Products on land with listed weeds that tell only one of what they control and their sites, and names that are nearly a listed
  * weed's.
  */
-export function weedProblems({ applications, fields, items, weeds = [] }: Season): readonly Problem[] {
+export function weedProblems({ applications, fields, items, weeds }: Season): readonly Problem[] {
   if (weeds.length === 0) return [];
   const cropOf = new Map(fields.map(({ name, crop }) => [name, crop]));
   // A row and a weed meet on a field, or where one of them speaks of the field's crop.

@@ -58,7 +58,7 @@ const dayNumber = (date: IsoDate): number => Number(date.slice(0, 4)) * 372 + Nu
 
 type Column = { readonly column: string; readonly cells: readonly Dated[] };
 
-function columnsOf({ fields, purchases, applications, operations, sales, harvest, standCounts = [] }: Season): readonly Column[] {
+function columnsOf({ fields, purchases, applications, operations, sales, harvest, standCounts }: Season): readonly Column[] {
   const cropsOfFields = new Map(fields.map(({ name, crop }) => [name, crop]));
   const cropOf = (subject: Subject) =>
     subject.of === "field" ? cropsOfFields.get(subject.name) : subject.of === "crop" ? subject.name : null;

@@ -34,6 +34,7 @@ import {
   yieldPerArea,
 } from "../../src/core/numbers/units";
 import { billKinds } from "../../src/workbook/columns/purchases";
+import { noMore } from "../support/season";
 import { publishedStandTables } from "../../src/workbook/publishedStandTables";
 
 /** A decimal between two whole numbers with a few places. */
@@ -52,23 +53,25 @@ const source =
 const rows = <Row>(table: string, most: number, row: Arbitrary<Omit<Row, "source">>): Arbitrary<readonly Row[]> =>
   fc.array(row, { maxLength: most }).map((all) => all.map((each, index) => ({ ...each, source: source(table)(index + 1) }) as Row));
 
-const settings: Arbitrary<Settings> = fc.record({
-  seasonYear: fc.constantFrom("2031", "2031", null),
-  currency: fc.constant("USD"),
-  areaUnit: fc.constantFrom("ac", "ha"),
-  operatingInterest: fc.oneof(
-    fc.constant(null),
-    fc.record({ method: fc.constant("by date" as const), rate: decimal(0, 1, 4), repaymentDate: date }),
-    fc.record({ method: fc.constant("months" as const), rate: decimal(0, 1, 4), months: decimal(0, 12, 1) }),
-  ),
-  repaymentDate: perhaps(date),
-  labourPerHour: fc.constant(null),
-  fuelPerGallon: fc.constant(null),
-  standResponse: fc.constant(null),
-  dryingChargePerPoint: perhaps(decimal(0, 1, 3).map(moneyPerUnit)),
-  dryingCountedOn: fc.constantFrom("wet", "dry"),
-  landlordsInputs: fc.constantFrom(...landlordsInputs),
-});
+const settings: Arbitrary<Settings> = fc
+  .record({
+    seasonYear: fc.constantFrom("2031", "2031", null),
+    currency: fc.constant("USD"),
+    areaUnit: fc.constantFrom("ac", "ha"),
+    operatingInterest: fc.oneof(
+      fc.constant(null),
+      fc.record({ method: fc.constant("by date" as const), rate: decimal(0, 1, 4), repaymentDate: date }),
+      fc.record({ method: fc.constant("months" as const), rate: decimal(0, 1, 4), months: decimal(0, 12, 1) }),
+    ),
+    repaymentDate: perhaps(date),
+    labourPerHour: fc.constant(null),
+    fuelPerGallon: fc.constant(null),
+    standResponse: fc.constant(null),
+    dryingChargePerPoint: perhaps(decimal(0, 1, 3).map(moneyPerUnit)),
+    dryingCountedOn: fc.constantFrom("wet", "dry"),
+    landlordsInputs: fc.constantFrom(...landlordsInputs),
+  })
+  .map((entered) => ({ farm: null, testWeightDock: null, temperatureUnit: null, heatUnits: null, firstFrosts: null, ...entered }));
 
 const crop = (name: string): Arbitrary<Omit<Crop, "source">> =>
   fc.record({
@@ -123,6 +126,8 @@ const field = (name: string): Arbitrary<Omit<Field, "source">> =>
     })
     .map((each) => ({
       ...each,
+      uniformityLoss: null,
+      weatherPlace: null,
       rentPerArea: each.tenure === "cash rent" ? each.rentPerArea : null,
       landChargePerArea: each.tenure === "owned" ? each.landChargePerArea : null,
       operatorShare: each.tenure === "crop share" ? each.operatorShare : share("1"),
@@ -236,14 +241,16 @@ const otherCost = (fields: readonly string[]): Arbitrary<Omit<OtherCost, "source
       ),
     })
     .map(({ worth, ...rest }) => ({ ...rest, ...worth }));
-const sale: Arbitrary<Omit<Sale, "source">> = fc.record({
-  crop: fc.constantFrom(...cropNames),
-  date,
-  quantity: decimal(0, 20_000, 1).map(cropQuantity),
-  price: cents(12).map(moneyPerUnit),
-  kind: fc.constant(null),
-  cropYear: fc.constantFrom(null, null, "2031", "2030"),
-});
+const sale: Arbitrary<Omit<Sale, "source">> = fc
+  .record({
+    crop: fc.constantFrom(...cropNames),
+    date,
+    quantity: decimal(0, 20_000, 1).map(cropQuantity),
+    price: cents(12).map(moneyPerUnit),
+    kind: fc.constant(null),
+    cropYear: fc.constantFrom(null, null, "2031", "2030"),
+  })
+  .map((each) => ({ delivered: null, ...each }));
 const load = (fields: readonly string[]): Arbitrary<Omit<HarvestLoad, "source">> =>
   fc
     .record({
@@ -254,7 +261,13 @@ const load = (fields: readonly string[]): Arbitrary<Omit<HarvestLoad, "source">>
       water: decimal(0, 1, 2),
       testWeight: fc.constant(null),
     })
-    .map(({ water, ...rest }) => ({ ...rest, wet: cropQuantity(rest.quantity.times(water.plus("1"))) }));
+    .map(({ water, ...rest }) => ({
+      ...rest,
+      dock: null,
+      ticket: null,
+      buyer: null,
+      wet: cropQuantity(rest.quantity.times(water.plus("1"))),
+    }));
 
 /** Any day of the years around the season, since a statement may be from before it or after. */
 const dayAround = fc
@@ -390,7 +403,7 @@ const seasons = (harvest: (fields: readonly string[]) => Arbitrary<readonly Harv
         published: fc.constant(publishedStandTables),
         planterChecks: fc.constant([]),
       })
-      .map(shown);
+      .map((entered) => shown({ ...noMore, ...entered }));
   });
 
 export const growingSeason = seasons((fields) => rows<HarvestLoad>("Harvest", 2, load(fields)));

@@ -253,9 +253,11 @@ describe("the choice of a table", () => {
     expect(publishedStandTable("Corn, Ontario, Elora (central Corn Belt 5 days later)")!.limits.slice(1)).toEqual(centralCornBelt.limits);
   });
   it("is the central Corn Belt's for corn and nothing for other crops", () => {
-    expect(tableFor({ settings, published }, { name: "Corn after soybeans" })).toBe(centralCornBelt);
-    expect(tableFor({ settings, published }, { name: "Soybeans" })).toBeNull();
-    expect(tableFor({ settings: { ...settings, standResponse: soybeanDates.name }, published }, { name: "Soybeans" })).toBe(soybeanDates);
+    expect(tableFor({ settings, standTables: [], published }, { name: "Corn after soybeans" })).toBe(centralCornBelt);
+    expect(tableFor({ settings, standTables: [], published }, { name: "Soybeans" })).toBeNull();
+    expect(
+      tableFor({ settings: { ...settings, standResponse: soybeanDates.name }, standTables: [], published }, { name: "Soybeans" }),
+    ).toBe(soybeanDates);
   });
 });
 

@@ -33,6 +33,7 @@ import { publishedStandTables } from "../../src/workbook/publishedStandTables";
 const from = (table: string) => ({ table, row: 1 });
 
 export const settings: Settings = {
+  farm: null,
   seasonYear: "2031",
   currency: "USD",
   areaUnit: "ac",
@@ -42,8 +43,12 @@ export const settings: Settings = {
   fuelPerGallon: null,
   dryingChargePerPoint: null,
   dryingCountedOn: "wet",
+  testWeightDock: null,
   landlordsInputs: "repaid",
   standResponse: null,
+  temperatureUnit: null,
+  heatUnits: null,
+  firstFrosts: null,
 };
 
 export const corn: Crop = {
@@ -76,8 +81,10 @@ export const field = (name: string, acres: string, goal: string, more: Partial<F
   rentPerArea: null,
   landChargePerArea: null,
   operatorShare: share("1"),
+  uniformityLoss: null,
   harvestDone: null,
   sameLandAs: null,
+  weatherPlace: null,
   source: from("Fields"),
   ...more,
 });
@@ -151,7 +158,9 @@ export const sale = (quantity: string, price: string): Sale => ({
   date: "2031-06-01",
   quantity: cropQuantity(quantity),
   price: moneyPerUnit(price),
+  delivered: null,
   kind: null,
+  cropYear: null,
   source: from("Sales"),
 });
 
@@ -165,6 +174,9 @@ export const load = (of: string, wet: string, moisture: string | null = null, mo
     wet: weighed.wet,
     moisture: moisture === null ? null : points(moisture),
     testWeight: null,
+    dock: null,
+    ticket: null,
+    buyer: null,
     source: from("Harvest"),
     ...more,
   };
@@ -172,6 +184,22 @@ export const load = (of: string, wet: string, moisture: string | null = null, mo
 
 /** The same field, its last load in. */
 export const harvested = (of: Field): Field => ({ ...of, harvestDone: { on: null } });
+
+/** The tables that a season has besides, all empty. */
+export const noMore = {
+  budget: [],
+  bills: [],
+  loans: [],
+  insurance: [],
+  machines: [],
+  standCounts: [],
+  weeds: [],
+  standTables: [],
+  weather: [],
+  hybrids: [],
+  planterChecks: [],
+  changes: [],
+} as const satisfies Partial<Season>;
 
 export const seasonOf = (parts: Partial<Season>): Season => ({
   settings,
@@ -184,7 +212,7 @@ export const seasonOf = (parts: Partial<Season>): Season => ({
   otherCosts: [],
   sales: [],
   harvest: [],
-  planterChecks: [],
+  ...noMore,
   published: publishedStandTables,
   ...parts,
 });

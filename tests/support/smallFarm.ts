@@ -34,6 +34,8 @@ export const smallFarm: Season = seasonOf({
       payment: money("9000"),
       paymentsAYear: new Decimal("1"),
       nextDue: "2031-03-15",
+      firstDue: null,
+      bornBy: null,
       source: { table: "Loans", row: 1 },
     },
   ],

@@ -25,7 +25,7 @@ export type BillPart = {
  * On crop share the operator bears his part of the item, or else of the budget line of that kind, and all of it where neither
  * says: the landlord repays the rest. Where landlords buy their own part, a bill is the operator's alone.
  */
-export function billParts({ bills = [], settings }: Season, facts: readonly FieldFacts[], lines: FieldLines): readonly BillPart[] {
+export function billParts({ bills, settings }: Season, facts: readonly FieldFacts[], lines: FieldLines): readonly BillPart[] {
   return bills.flatMap((bill): readonly BillPart[] => {
     const named = facts.filter(({ field }) => isOver(bill.over, field));
     if (named.length === 0) return [];

@@ -14,6 +14,8 @@ const loan = (balance: string, payment: string, more: Partial<Loan> = {}): Loan 
   payment: money(payment),
   paymentsAYear: new Decimal("2"),
   nextDue: "2031-03-15",
+  firstDue: null,
+  bornBy: null,
   source: { table: "Loans", row: 1 },
   ...more,
 });

@@ -51,7 +51,7 @@ export function paidAndCharged(season: Season, figures: SeasonFigures, flow: Cas
       "machine work": (bill.lt(computed) ? larger(bill, zero) : computed).neg(),
     };
   };
-  const isByBalance = !operatingRate(season.settings, season.loans ?? []).isZero();
+  const isByBalance = !operatingRate(season.settings, season.loans).isZero();
   const loans = (kind: Kind) =>
     sum(ofLoans.map(({ interest, principal }) => (kind === "term interest" ? interest : kind === "term principal" ? principal : zero)));
   // What is charged at a rate is borne by the balance, and so is what is entered, where a balance bears any.

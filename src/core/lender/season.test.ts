@@ -58,6 +58,8 @@ const term: Loan = {
   payment: money("9000"),
   paymentsAYear: new Decimal("2"),
   nextDue: "2031-03-15",
+  firstDue: null,
+  bornBy: null,
   source: { table: "Loans", row: 1 },
 };
 const figures = seasonFigures(season);

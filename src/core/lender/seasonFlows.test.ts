@@ -18,6 +18,8 @@ const loan = (more: Partial<Loan> = {}): Loan => ({
   payment: money("9000"),
   paymentsAYear: new Decimal("2"),
   nextDue: "2031-03-15",
+  firstDue: null,
+  bornBy: null,
   source: { table: "Loans", row: 1 },
   ...more,
 });

@@ -19,7 +19,7 @@ export type ChangeFigures = ChangeAnswer & {
  * @throws RangeError on a change about a field or crop that the season does not grow, or one that sells its crop and names none: the
  * reader turns both away
  */
-export function changeFigures({ changes = [], crops: entered }: Season, crops: readonly CropFigures[]): readonly ChangeFigures[] {
+export function changeFigures({ changes, crops: entered }: Season, crops: readonly CropFigures[]): readonly ChangeFigures[] {
   return changes.map((change) => {
     const crop = change.target === null ? null : cropOf(change.target, crops);
     if (change.target !== null && crop === null) throw new RangeError(`the change ${change.name} is about a crop that no field grows`);

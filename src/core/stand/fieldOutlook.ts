@@ -29,7 +29,7 @@ export function fieldOutlooks(season: OutlookSeason): ReadonlyMap<string, FieldO
   const outlooks = new Map<string, FieldOutlook>();
   for (const field of season.fields) {
     const stand = stands.get(field.name) ?? null;
-    if (stand === null && field.planted === null && (field.uniformityLoss ?? null) === null) continue;
+    if (stand === null && field.planted === null && field.uniformityLoss === null) continue;
     const table = tableFor(season, { name: field.crop });
     const byDate = table === null ? null : dateAlone(field, table, season.settings.areaUnit);
     const counted = stand?.outlook?.ok === true ? stand.outlook.value : null;
@@ -47,7 +47,7 @@ export function fieldOutlooks(season: OutlookSeason): ReadonlyMap<string, FieldO
 }
 
 /** What is left of a yield after the loss to unevenness that is entered. */
-export const lessLoss = ({ uniformityLoss = null }: Field, expected: Yield): Yield =>
+export const lessLoss = ({ uniformityLoss }: Field, expected: Yield): Yield =>
   uniformityLoss === null ? expected : yieldPerArea(expected.times(one.minus(uniformityLoss.div(hundred))));
 
 /** The planted date against the planned one, at the target stand. A day that is the planned one needs no stand: it changes nothing. */

@@ -24,7 +24,7 @@ export function fieldStands(
   season: Pick<Season, "settings" | "crops" | "fields" | "standCounts" | "standTables" | "published">,
 ): ReadonlyMap<string, FieldStand> {
   const stands = new Map<string, FieldStand>();
-  const counts = season.standCounts ?? [];
+  const counts = season.standCounts;
   if (counts.length === 0) return stands;
   const crops = new Map(season.crops.map((crop) => [crop.name, crop]));
   for (const field of season.fields) {
@@ -89,7 +89,7 @@ function outlookOf(
   return yieldOutlook({
     table,
     goal: field.yieldGoal,
-    uniformityLoss: field.uniformityLoss ?? null,
+    uniformityLoss: field.uniformityLoss,
     planned: { date: field.plannedPlanting ?? field.planted, stand: field.targetStand as typeof summary.mean | null, rowWidth, areaUnit },
     real: { date: field.planted ?? field.plannedPlanting, stand: summary.mean, rowWidth, areaUnit },
   });

@@ -37,7 +37,7 @@ export function outlookSteps(season: Season, field: Field): readonly OutlookStep
   const { facts, outlooks } = accounts(season);
   const steps: { readonly date: IsoDate; readonly reason: StepReason; readonly outlook: Yield }[] = [];
   const at = outlookOf(season, field);
-  const rounds = roundsOf((season.standCounts ?? []).filter((count) => count.field === field.name)).map((counts) =>
+  const rounds = roundsOf(season.standCounts.filter((count) => count.field === field.name)).map((counts) =>
     standSummary(counts, field.area, season.settings.areaUnit)!,
   );
   const expected = outlooks.get(field.name) ?? null;
@@ -48,7 +48,7 @@ export function outlookSteps(season: Season, field: Field): readonly OutlookStep
     const outlook = at(summary.mean);
     if (outlook !== null) steps.push({ date: summary.to, reason: { of: "counted", summary }, outlook });
   }
-  const loss = field.uniformityLoss ?? null;
+  const loss = field.uniformityLoss;
   const unevenOn = rounds.at(-1)?.to ?? field.planted ?? field.plannedPlanting;
   if (loss !== null && unevenOn !== null) {
     steps.push({ date: unevenOn, reason: { of: "uneven", loss }, outlook: lessLoss(field, steps.at(-1)?.outlook ?? field.yieldGoal) });

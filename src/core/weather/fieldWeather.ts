@@ -55,7 +55,7 @@ type WeatherSeason = Pick<Season, "settings" | "fields" | "crops" | "harvest" | 
 export type Counting = { readonly way: HeatUnitWay; readonly unit: TemperatureUnit };
 
 /** How heat is counted: as set, or as is usual for the area unit. */
-export function countingOf({ settings: { areaUnit, temperatureUnit = null, heatUnits = null } }: Pick<Season, "settings">): Counting {
+export function countingOf({ settings: { areaUnit, temperatureUnit, heatUnits } }: Pick<Season, "settings">): Counting {
   const unit = temperatureUnit ?? (areaUnit === "ac" ? "F" : "C");
   return { unit, way: heatUnits ?? usualWay(unit) };
 }
@@ -75,14 +75,14 @@ export function daysByPlace(days: readonly WeatherDay[]): ReadonlyMap<string, re
 }
 
 /** The place of a field: the one it names, or the only one that there is; `null` where neither is so. */
-export function placeOfField({ weatherPlace = null }: Pick<Field, "weatherPlace">, places: ReadonlyMap<string, unknown>): string | null {
+export function placeOfField({ weatherPlace }: Pick<Field, "weatherPlace">, places: ReadonlyMap<string, unknown>): string | null {
   if (weatherPlace !== null) return places.has(placeKey(weatherPlace)) ? placeKey(weatherPlace) : null;
   return places.has("") ? "" : places.size === 1 ? [...places.keys()][0]! : null;
 }
 
 /** Every planted field that has a record after its planting, in the order of the table. */
 export function fieldWeather(season: WeatherSeason): readonly FieldWeather[] {
-  const { settings, fields, weather = [], hybrids = [] } = season;
+  const { settings, fields, weather, hybrids } = season;
   if (weather.length === 0) return [];
   const counting = countingOf(season);
   const places = daysByPlace(weather);

@@ -44,7 +44,7 @@ export function programmes(
   season: Pick<Season, "applications" | "fields" | "items" | "weeds">,
   figures: readonly ItemFigures[],
 ): readonly Programme[] {
-  const { fields, weeds = [] } = season;
+  const { fields, weeds } = season;
   const items = new Map(season.items.filter(({ kind }) => kind === "crop protection").map((item) => [item.name, item]));
   const rows = season.applications.filter(({ item }) => items.has(item));
   const prices = new Map(figures.map((each) => [each.item, each]));

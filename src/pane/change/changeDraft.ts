@@ -103,6 +103,6 @@ export function changeDraftView(
 /** Lines of one name are one change, so a new change needs a name of its own. */
 export function nameFaults(name: string, { season }: SeasonReport): { readonly name?: string } {
   if (name === "") return { name: "Give the change a name." };
-  const taken = (season.changes ?? []).some((change) => plain(change.name) === plain(name));
+  const taken = season.changes.some((change) => plain(change.name) === plain(name));
   return taken ? { name: `There is a change “${name}” already. Give this one a name of its own.` } : {};
 }

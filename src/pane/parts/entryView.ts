@@ -41,7 +41,7 @@ function tellers(season: Season, format: Format): ReadonlyMap<string, () => stri
   tell(season.items, (item) =>
     words(item.name, item.planPricePerPack === null ? null : `plan price ${amount(item.planPricePerPack)} per ${item.packName}`),
   );
-  tell(season.bills ?? [], (row) => words(row.paidOn, row.name, amount(row.amount)));
+  tell(season.bills, (row) => words(row.paidOn, row.name, amount(row.amount)));
   tell(season.purchases, (row) => words(row.date, row.item, `${quantity(row.quantity)} ${unitOf(row.item)}`, amount(row.amount)));
   tell(season.applications, (row) =>
     words(row.date, targetName(row.target), row.item, `${quantity(row.rate)} ${unitOf(row.item)} per ${areaName}`, row.status),

@@ -132,7 +132,7 @@ function TableInUse({ name, region, source, address, limits, cells }: ReturnType
 /** A loss to gaps and late plants: tried here, and entered in the table Fields when it is to stay. */
 function Uneven({ stand, yieldUnit }: { readonly stand: FieldStand; readonly yieldUnit: string }) {
   const { format } = usePane();
-  const { name, source, uniformityLoss = null } = stand.field;
+  const { name, source, uniformityLoss } = stand.field;
   const decimalComma = useDecimalComma();
   // What is not typed over follows the workbook.
   const [typed, setTyped] = useState<string | null>(null);

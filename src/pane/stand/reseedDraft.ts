@@ -117,7 +117,7 @@ export function reseedQuestion(
       planned: { date: field.plannedPlanting ?? field.planted, stand: field.targetStand as PlantsPerArea | null, rowWidth, areaUnit },
       kept: { date: field.planted ?? field.plannedPlanting, stand: plantsPerArea(kept), rowWidth, areaUnit },
       reseeded: { date, stand: plantsPerArea(newStand), rowWidth, areaUnit },
-      keptUniformityLoss: field.uniformityLoss ?? null,
+      keptUniformityLoss: field.uniformityLoss,
       reseedAllowance: allowance,
       price: moneyPerUnit(price),
       dryingPerPoint: moneyPerUnit(drying ?? zero),

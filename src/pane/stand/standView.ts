@@ -109,7 +109,7 @@ export function outlookView(
   const why = refused.length === 0 ? [] : [...new Set(refused.map((each) => sentence(refusalWords(each)))), "The table goes no further."];
   if (answer === null || why.length > 0) return { known: false, why: [...why, stays].join(" ") };
   const { planned, real, byDateAndStand } = answer;
-  const loss = field.uniformityLoss ?? null;
+  const loss = field.uniformityLoss;
   return {
     known: true,
     figure: format.yield(expected),
@@ -204,7 +204,7 @@ function reasonWords(reason: OutlookStep["reason"], { day, plants, quantity }: F
 /** What the counts of one field do to the net return of its crop; empty where nothing can be said. */
 export function netEffect(report: SeasonReport, field: Field, layer: Layer, format: Format): string {
   const { season, figures } = report;
-  const without = seasonFigures({ ...season, standCounts: (season.standCounts ?? []).filter((count) => count.field !== field.name) });
+  const without = seasonFigures({ ...season, standCounts: season.standCounts.filter((count) => count.field !== field.name) });
   const netOf = (from: SeasonReport["figures"]) => from.crops.find(({ crop }) => crop === field.crop)?.outlook.netPerArea[layer] ?? null;
   const [now, before] = [netOf(figures), netOf(without)];
   if (now === null || before === null) return "";

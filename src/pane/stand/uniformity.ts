@@ -20,7 +20,7 @@ export function tryLoss(
   decimalComma: boolean,
   format: Format,
 ): TriedLoss {
-  const entered = field.uniformityLoss ?? null;
+  const entered = field.uniformityLoss;
   if (typed.trim() === "") return { says: "", toKeep: entered === null ? null : "" };
   const loss = typedNumber(typed.replace(/\s*%\s*$/, ""), decimalComma);
   if (loss === null || loss.isNegative() || loss.gt(hundred)) return { says: "", fault: "Enter a percentage from 0 to 100.", toKeep: null };

@@ -28,7 +28,7 @@ export function StartForm({ report }: { readonly report: SeasonReport }) {
       startView(draft, {
         crops: season.crops.map(({ name }) => name),
         fields: season.fields.map(({ name }) => name),
-        loans: (season.loans ?? []).map(({ name }) => name),
+        loans: season.loans.map(({ name }) => name),
         seasonYear: season.settings.seasonYear,
         decimalComma,
       }),

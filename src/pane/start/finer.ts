@@ -7,7 +7,7 @@ export type Finer = { readonly id: "bills" | "rates" | "machines" | "fields"; re
 const machineKinds: ReadonlySet<Kind> = new Set<Kind>(["fuel", "repairs", "machine ownership"]);
 
 /** All steps that are still to do; none where nothing is budgeted roughly. */
-export function finerSteps({ budget = [], purchases, bills = [], applications, machines = [], fields, crops }: Season): readonly Finer[] {
+export function finerSteps({ budget, purchases, bills, applications, machines, fields, crops }: Season): readonly Finer[] {
   if (budget.length === 0) return [];
   const isBudgeted = (kinds: ReadonlySet<Kind>) => budget.some(({ kind }) => kinds.has(kind));
   const whole = fields.filter(({ name }) => crops.some((crop) => name === `All ${crop.name.toLowerCase()}`)).map(({ name }) => name);

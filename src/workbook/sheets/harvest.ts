@@ -222,7 +222,7 @@ function goalRows(report: SeasonReport, done: readonly Done[]): readonly Row[] {
 
 /** Who took how much; none where no buyer is entered. */
 function buyerRows({ season: { harvest, fields, crops } }: SeasonReport): readonly Row[] {
-  if (harvest.every(({ buyer = null }) => buyer === null)) return [];
+  if (harvest.every(({ buyer }) => buyer === null)) return [];
   const cropOf = new Map(fields.map(({ name, crop }) => [name, crop]));
   const units = new Map(crops.map(({ name, yieldUnit }) => [name, yieldUnit]));
   const groups = new Map<string, { readonly buyer: string; readonly crop: string; readonly loads: HarvestLoad[] }>();
@@ -249,7 +249,7 @@ function buyerRows({ season: { harvest, fields, crops } }: SeasonReport): readon
   ];
 }
 
-const dockOfLoad = ({ quantity, dock = null }: HarvestLoad): Decimal => (dock === null ? zero : quantity.times(dock));
+const dockOfLoad = ({ quantity, dock }: HarvestLoad): Decimal => (dock === null ? zero : quantity.times(dock));
 
 /** Every load, in the order of its table; its dock is that of the whole load, landlord's part included. */
 const loadRows = ({ season: { harvest } }: SeasonReport): readonly Row[] => [
@@ -265,14 +265,14 @@ const loadRows = ({ season: { harvest } }: SeasonReport): readonly Row[] => [
     percentCell(load.moisture === null ? null : load.moisture.div("100")),
     quantityCell(load.quantity),
     yieldCell(load.testWeight),
-    moneyCell(load.dock ?? null),
+    moneyCell(load.dock),
     moneyOrDash(dockOfLoad(load)),
   ]),
 ];
 
 function dockNote({
   season: {
-    settings: { testWeightDock = null },
+    settings: { testWeightDock },
   },
 }: SeasonReport): string {
   return testWeightDock === null

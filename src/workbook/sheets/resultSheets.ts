@@ -17,7 +17,7 @@ export const resultSheets = (report: SeasonReport): readonly ResultSheet[] => [
   ...(report.figures.stands.length === 0 ? [] : [standSheet(report)]),
   ...(report.season.harvest.length === 0 ? [] : [harvestSheet(report)]),
   ...(fieldWeather(report.season).length === 0 ? [] : [weatherSheet(report)]),
-  ...((report.season.weeds ?? []).length === 0 ? [] : [weedsSheet(report)]),
+  ...(report.season.weeds.length === 0 ? [] : [weedsSheet(report)]),
   ...mixingCards(report),
   ...(report.figures.planters.length === 0 ? [] : [planterCheckSheet(report)]),
   ...report.figures.changes.map((figures) => changeSheet(report, figures)),

@@ -87,7 +87,7 @@ function outlookRows(report: SeasonReport, { field, table, chosen, byDate, stand
       note(
         `No table of yield by date and stand is chosen for ` +
           `${field.crop}, so the goal stays as the projected ` +
-          `yield${(field.uniformityLoss ?? null) === null ? "" : ", less what is lost to unevenness as entered"}.`,
+          `yield${field.uniformityLoss === null ? "" : ", less what is lost to unevenness as entered"}.`,
       ),
     ];
   const by = inLines(tableWords(table, chosen), lineLength).map(note);
@@ -100,7 +100,7 @@ function outlookRows(report: SeasonReport, { field, table, chosen, byDate, stand
   }
   const answer = stand?.outlook?.ok === true ? stand.outlook.value : byDate?.ok === true ? byDate.value : null;
   if (answer === null) return [goal, ...by];
-  const loss = field.uniformityLoss ?? null;
+  const loss = field.uniformityLoss;
   return [
     ...by,
     ...(stand === null ? [note("Nothing is counted: the planted date alone, the stand at its target.")] : []),

@@ -30,7 +30,7 @@ export const heatUnit = ({ way }: ReturnType<typeof countingOf>): string => (way
  * freeze".
  */
 export const freezeWords = (season: Season): string =>
-  (season.settings.firstFrosts ?? null) !== null ? "killing freeze" : countingOf(season).unit === "F" ? "28 °F freeze" : "−2.2 °C freeze";
+  season.settings.firstFrosts !== null ? "killing freeze" : countingOf(season).unit === "F" ? "28 °F freeze" : "−2.2 °C freeze";
 
 /** Days to a freeze in words: "12 days before", "5 days after". */
 export const marginWords = (days: Decimal): string =>

@@ -79,7 +79,7 @@ export function readDocks(
   { settings, others, crops, style, setting }: Around,
 ): { readonly docks: Docks; readonly problems: readonly Problem[] } {
   const problems: Problem[] = [];
-  const names = standResponseNames(settings.testWeightDock ?? null);
+  const names = standResponseNames(settings.testWeightDock);
   const lines = names.flatMap((name): readonly Line[] => {
     const raw = own.find((each) => plain(each.name) === plain(name));
     if (raw === undefined) {

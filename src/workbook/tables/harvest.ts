@@ -138,7 +138,7 @@ class Tickets {
   constructor(private readonly table: TableReader) {}
 
   look(load: HarvestLoad): void {
-    const { ticket = null, buyer = null, source } = load;
+    const { ticket, buyer, source } = load;
     if (ticket === null) return;
     const others = this.seen.get(plain(ticket)) ?? [];
     const first = others.find(

@@ -17,6 +17,7 @@ type SettingName = (typeof settingNames)[number];
 type Entered = ReadonlyMap<SettingName, Row>;
 
 const defaultSettings: Settings = {
+  farm: null,
   seasonYear: null,
   currency: "USD",
   areaUnit: "ac",
@@ -26,8 +27,12 @@ const defaultSettings: Settings = {
   fuelPerGallon: null,
   dryingChargePerPoint: null,
   dryingCountedOn: "wet",
+  testWeightDock: null,
   landlordsInputs: "repaid",
   standResponse: null,
+  temperatureUnit: null,
+  heatUnits: null,
+  firstFrosts: null,
 };
 
 /**

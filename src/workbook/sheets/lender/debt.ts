@@ -14,7 +14,7 @@ import type { Page } from "./page";
 const rightHalf = 7;
 
 export function debtBlock(page: Page, report: SeasonReport): void {
-  const loans = report.season.loans ?? [];
+  const loans = report.season.loans;
   const year = farmYear(report.figures);
   const { capacity, debtService, margin, marginAfterReplacement, termDebtCoverage } = repayment(year);
   const top = page.next;

@@ -30,7 +30,7 @@ export function farmCashFlow(report: SeasonReport): CashFlow | null {
   const { seasonYear } = season.settings;
   const sold = grainMonth(report);
   if (seasonYear === null || sold === null) return null;
-  const loans = season.loans ?? [];
+  const loans = season.loans;
   const { first, last } = monthsOfSeason(seasonYear);
   const within = (month: Month | null): Month | null => (month === null ? null : month < first ? first : month > last ? last : month);
   const flows = seasonFlows(season, figures, loans, sold).map((flow) => ({ ...flow, month: within(flow.month) }));

@@ -96,7 +96,7 @@ const usualScale = 65;
 const lineLength = 150;
 
 function heading(page: Page, report: SeasonReport, { date }: LenderOptions, layer: Layer): void {
-  const { currency, areaUnit, farm = null } = report.season.settings;
+  const { currency, areaUnit, farm } = report.season.settings;
   page.put(
     { row: 0, column: 0 },
     text(`${farm === null ? "Cost" : `${farm}: cost`} of production and break-evens`, { bold: true, size: 14 }),

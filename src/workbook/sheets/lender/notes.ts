@@ -64,7 +64,7 @@ export type Notice = { readonly code: string; readonly words: string };
 export function lenderNotices(report: SeasonReport): readonly Notice[] {
   const { season, figures } = report;
   const problems = toFix(report.problems);
-  const loans = season.loans ?? [];
+  const loans = season.loans;
   const notices: Notice[] = [];
   const say = (when: boolean, code: string, words: string) => {
     if (when) notices.push({ code, words });
@@ -76,11 +76,7 @@ export function lenderNotices(report: SeasonReport): readonly Notice[] {
   );
   const checks = toCheck(report.problems).length;
   say(checks > 0, "to-check", `${checks} ${checks === 1 ? "entry is" : "entries are"} to check: counted as entered, and perhaps right.`);
-  say(
-    (season.settings.farm ?? null) === null,
-    "no-farm",
-    "No farm name is entered, so the pages carry none: enter Farm in the table Season.",
-  );
+  say(season.settings.farm === null, "no-farm", "No farm name is entered, so the pages carry none: enter Farm in the table Season.");
   say(
     report.season.settings.seasonYear === null,
     "no-year",
@@ -140,7 +136,7 @@ export function lenderNotices(report: SeasonReport): readonly Notice[] {
       `${crop}: the projected yield is above the proven yield of ${proven?.toFixed(1)} ${yieldUnit}.`,
     );
     say(proven === null, "no-proven", `${crop}: not every field has a proven yield.`);
-    say(!(season.insurance ?? []).some((policy) => policy.crop === crop), "no-insurance", `${crop}: no insurance policy is entered.`);
+    say(!season.insurance.some((policy) => policy.crop === crop), "no-insurance", `${crop}: no insurance policy is entered.`);
   }
   say(
     figures.outlooks.some(({ chosen, table, byDate, stand }) => !chosen && table !== null && (byDate !== null || stand !== null)),
