@@ -1,8 +1,10 @@
 /** The embedded workbook as the grid wants it. */
+import { typingStyle } from "../workbook/tables/settings";
+import { plain } from "../workbook/words";
 import { isDateFormat } from "numfmt";
 import { newWorkbook, openWorkbook, type EmbeddedWorkbook, type Entry, type Options, type SheetChart } from "../host/embedded";
 import { failed, ok, type Result } from "../result";
-import type { Cell } from "../workbook/cell";
+import type { Cell, RawTable } from "../workbook/cell";
 import { decimalOf } from "../workbook/numbers";
 import type { At } from "../host/address";
 import { entered, entryText, type EntrySettings } from "./entry";
@@ -39,10 +41,10 @@ function gridBook(workbook: EmbeddedWorkbook, { isDraft = false, later = laterIn
       .map(gridSheet),
   );
   const charts = oncePerVersion(workbook, () => new Map<string, readonly SheetChart[]>());
-  const season = oncePerVersion(workbook, () => ({
-    decimalComma: /^(yes|true)$/.test(settingOf(workbook, "decimal comma")),
-    seasonYear: /\d{4}/.exec(settingOf(workbook, "season year"))?.[0] ?? null,
-  }));
+  const season = oncePerVersion(workbook, () => {
+    const { decimalComma, seasonYear = null } = typingStyle(seasonTable(workbook));
+    return { decimalComma, seasonYear };
+  });
   const settingsAt = (sheet: string, at: At): EntrySettings => ({
     numberFormat: workbook.cellAt(sheet, at).numberFormat,
     dateSystem: workbook.dateSystem,
@@ -187,21 +189,20 @@ function kindOf(value: Cell): GridCell["kind"] {
   return value === "" ? "blank" : "text";
 }
 
-/** What stands beside a setting in the table Season, in small letters; empty where it has no row. */
-function settingOf(workbook: EmbeddedWorkbook, setting: string): string {
+/** The table Season as it stands, for how entries are typed; `null` where there is none. */
+function seasonTable(workbook: EmbeddedWorkbook): RawTable | null {
   for (const { name, tables } of workbook.sheets()) {
-    const season = tables.find((table) => table.name.toLowerCase() === "season");
+    const season = tables.find((table) => plain(table.name) === "season");
     if (season === undefined) continue;
     const { top, bottom, left, right } = season.body;
-    for (let row = top; row <= bottom; row += 1) {
-      const words = Array.from({ length: right - left + 1 }, (_, index) =>
-        String(workbook.cellAt(name, { row, column: left + index }).value)
-          .trim()
-          .toLowerCase(),
-      );
-      const at = words.indexOf(setting);
-      if (at >= 0) return words.slice(at + 1).find((word) => word !== "") ?? "";
-    }
+    const row = (at: number) =>
+      Array.from({ length: right - left + 1 }, (_, index) => workbook.cellAt(name, { row: at, column: left + index }).value);
+    return {
+      name: season.name,
+      headers: row(top - 1).map(String),
+      rows: Array.from({ length: bottom - top + 1 }, (_, index) => row(top + index)),
+      body: { sheet: name, row: top, column: left },
+    };
   }
-  return "";
+  return null;
 }

@@ -1,4 +1,5 @@
 /** What a text that somebody types or pastes into a cell means, as a spreadsheet would take it. */
+import { daysBetweenSystems } from "../workbook/daySerial";
 import { format, getFormatFromId, isDateFormat, isPercentFormat, isTextFormat, parseValue } from "numfmt";
 import type { Cell } from "../workbook/cell";
 import { shortDate } from "../workbook/dates";
@@ -37,7 +38,7 @@ export function entered(typed: string, { numberFormat, dateSystem, decimalComma,
   if (typeof value !== "number" && typeof value !== "boolean") return { value: typed };
   const typedFormat = shownWhole(typeof formatId === "number" ? getFormatFromId(formatId) : formatId);
   const isDate = typeof typedFormat === "string" && isDateFormat(typedFormat);
-  const stored = isDate && typeof value === "number" && dateSystem === "1904" ? value - days1904 : value;
+  const stored = isDate && typeof value === "number" && dateSystem === "1904" ? value - daysBetweenSystems : value;
   const keepsFormat = numberFormat !== "General" && isDateFormat(numberFormat) === isDate;
   if (keepsFormat && isPercentFormat(numberFormat) && typeof value === "number")
     return { value: stored, ...widerPercent(value, numberFormat) };
@@ -64,9 +65,6 @@ function widerPercent(value: number, numberFormat: string): { readonly numberFor
   return shown !== null && wanted > (shown[1]?.length ?? 0) ? { numberFormat: `0.${"0".repeat(wanted)}%` } : {};
 }
 
-/** Days from the first day of the 1900 system to that of the 1904 system. */
-const days1904 = 1462;
-
 /** Two numbers, or three of which the last is no full year and no slash parts them. */
 const looksLikePartOfADate = (text: string): boolean => /^\d{1,4}[-/]\d{1,2}$/.test(text) || /^\d{1,2}-\d{1,2}-\d{1,3}$/.test(text);
 
@@ -92,7 +90,7 @@ export function entryText(value: Cell, formula: string | null, settings: EntrySe
 }
 
 function numberText(value: number, { numberFormat, dateSystem, decimalComma }: EntrySettings): string {
-  const serial = dateSystem === "1904" ? value + days1904 : value;
+  const serial = dateSystem === "1904" ? value + daysBetweenSystems : value;
   if (isDateFormat(numberFormat) && Number.isInteger(value) && serial >= 61 && serial < 2_958_466) {
     return format("yyyy-mm-dd", serial);
   }

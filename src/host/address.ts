@@ -1,7 +1,7 @@
 /** A1 addresses. Rows and columns count from 0 here. */
-import { cellName, columnName } from "../workbook/cellName";
+import { cellName, columnName, columnNumber } from "../workbook/cellName";
 
-export { cellName, columnName };
+export { cellName, columnName, columnNumber };
 
 /** A cell of a sheet. */
 export type At = { readonly row: number; readonly column: number };
@@ -10,13 +10,6 @@ export type Area = { readonly top: number; readonly left: number; readonly botto
 
 export const lastRow = 1_048_575;
 export const lastColumn = 16_383;
-
-/** 0 for `A`, 26 for `AA`. */
-export function columnNumber(name: string): number {
-  let column = 0;
-  for (let index = 0; index < name.length; index += 1) column = column * 26 + (name.charCodeAt(index) & 31);
-  return column - 1;
-}
 
 /** `B4` for one cell, `B4:D9` for a block of more. */
 export const areaName = ({ top, left, bottom, right }: Area): string =>

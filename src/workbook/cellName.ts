@@ -10,6 +10,13 @@ export function columnName(column: number): string {
   return name;
 }
 
+/** 0 for `A`, 26 for `AA`, in capitals or small letters. */
+export function columnNumber(name: string): number {
+  let column = 0;
+  for (let index = 0; index < name.length; index += 1) column = column * 26 + (name.charCodeAt(index) & 31);
+  return column - 1;
+}
+
 /** `B4` for row 3, column 1. */
 export const cellName = ({ row, column }: { readonly row: number; readonly column: number }): string => `${columnName(column)}${row + 1}`;
 

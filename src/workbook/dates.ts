@@ -1,8 +1,8 @@
 /** From a cell to a calendar day: serial numbers of both date systems, and dates typed as text. */
 import type { IsoDate } from "../core/row";
 import type { Cell, DateSystem } from "./cell";
+import { momentOfSerial } from "./daySerial";
 
-const millisecondsInDay = 86_400_000;
 /** Days that a season can be of; other numbers are not meant as dates. */
 const firstYear = 1950;
 const lastYear = 2199;
@@ -55,15 +55,9 @@ function remembered<Key>(known: Remembered<Key>, key: Key, date: IsoDate | null)
   return date;
 }
 
-/**
- * Excel counts days from 1900-01-01 as 1 and believes in a 29 February 1900, so that from 1 March 1900 on serials are
- * one high (earlier days are of no season); in the 1904 system it counts from 1904-01-01 as 0. A time of day is cut off.
- */
-function ofSerial(serial: number, system: DateSystem): IsoDate | null {
-  if (!Number.isFinite(serial)) return null;
-  const start = system === "1904" ? Date.UTC(1904, 0, 1) : Date.UTC(1899, 11, 30);
-  return within(new Date(start + Math.floor(serial) * millisecondsInDay));
-}
+/** A time of day is cut off. */
+const ofSerial = (serial: number, system: DateSystem): IsoDate | null =>
+  Number.isFinite(serial) ? within(momentOfSerial(serial, system)) : null;
 
 const months = ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"];
 

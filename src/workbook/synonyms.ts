@@ -96,8 +96,12 @@ const meanings: ReadonlyMap<string, readonly string[]> = new Map(
     sharecrop: ["crop share"],
     y: ["yes"],
     true: ["yes"],
+    1: ["yes"],
+    comma: ["yes"],
     n: ["no"],
     false: ["no"],
+    0: ["no"],
+    point: ["no"],
   }).map(([typed, words]) => [plainWord(typed), words] as const),
 );
 
@@ -144,6 +148,9 @@ export function wordBought<Word extends string>(typed: string, words: readonly W
   );
   return kinds.size === 1 ? (words.find((word) => kinds.has(word)) ?? null) : null;
 }
+
+/** Whether a cell says yes, in one of the words that mean it. */
+export const isYes = (typed: string): boolean => plainWord(typed) === "yes" || wordMeant(typed, ["yes", "no"]) === "yes";
 
 /**
  * The word of the list that is meant: by another word, with points and commas or without (`Fert.`), or in the other number

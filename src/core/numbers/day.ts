@@ -3,10 +3,13 @@ import { Decimal } from "./decimal";
 import type { IsoDate } from "../row";
 
 const millisecondsInDay = 86_400_000;
-const moved = (date: IsoDate, days: 1 | -1): IsoDate => new Date(Date.parse(date) + days * millisecondsInDay).toISOString().slice(0, 10);
+/** So many whole days later, or before where they are below zero. */
+// eslint-disable-next-line no-restricted-syntax -- days are counted, not measured
+export const daysAfter = (date: IsoDate, days: number): IsoDate =>
+  new Date(Date.parse(date) + days * millisecondsInDay).toISOString().slice(0, 10);
 
-export const nextDay = (date: IsoDate): IsoDate => moved(date, 1);
-export const dayBefore = (date: IsoDate): IsoDate => moved(date, -1);
+export const nextDay = (date: IsoDate): IsoDate => daysAfter(date, 1);
+export const dayBefore = (date: IsoDate): IsoDate => daysAfter(date, -1);
 
 /** Days from one date to another; below zero where it lies before. */
 export const daysBetween = (from: IsoDate, to: IsoDate): Decimal =>

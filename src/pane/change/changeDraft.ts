@@ -64,7 +64,7 @@ export function changeDraftView(
 ): ChangeDraftView {
   const typed = new Typed<string>(draft, decimalComma);
   const acres = typed.number("acres", { needed: true, aboveZero: true });
-  const rate = typed.number("rate");
+  const rate = typed.number("rate", { isPercent: true });
   const numbers = Object.fromEntries(form.boxes.map(({ name, wanted }) => [name, typed.number(name, wanted)]));
   const products = form.hasProducts === true ? productsOf(draft, ground.report, decimalComma) : null;
   const values: Values = { numbers, products: products?.rows.flatMap(({ product }) => product ?? []) ?? [] };

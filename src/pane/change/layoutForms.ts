@@ -116,7 +116,7 @@ export const layoutForms: readonly LayoutForm[] = [
       years: must("Years kept", { wanted: above }),
       spared: may("Repairs saved a year, in all"),
       badRows: may("Rows that plant badly", { hint: "blank: the answer is the yield that must be kept" }),
-      loss: may("Yield that such a row loses, %", { hint: "of its own yield" }),
+      loss: may("Yield that such a row loses, %", { wanted: { isPercent: true }, hint: "of its own yield" }),
     },
     check: wearFaults,
     says: (values, format, { budget, crop }) => {
@@ -272,7 +272,7 @@ export const layoutForms: readonly LayoutForm[] = [
     boxes: {
       gain: gain(),
       pass: must("The pass, {money}", { hint: "custom rate, or your own machine" }),
-      trampled: may("Wheel-track loss, %"),
+      trampled: may("Wheel-track loss, %", { wanted: { isPercent: true } }),
     },
     build: (of, values, { budget }, products) =>
       extraPass({

@@ -2,7 +2,7 @@ import { describe, expect, it, vi } from "vitest";
 import { decimal } from "../../../tests/support/paneSeason";
 import { HostError, type WorkbookHost } from "../../host/workbookHost";
 import type { WorkbookContent } from "../../workbook/cell";
-import { serialOf } from "./tableRows";
+import { serialOfDay } from "../../workbook/daySerial";
 import { addPurchase } from "./addPurchase";
 
 const headed = (name: string, headers: readonly string[]): WorkbookContent => ({
@@ -80,9 +80,9 @@ describe("the serial number of a day", () => {
     ["2011-08-22", 40777],
     ["2008-01-01", 39448],
   ] as const)("of %s is %i", (day, serial) => {
-    expect(serialOf(day, "1900")).toBe(serial);
+    expect(serialOfDay(day, "1900")).toBe(serial);
   });
   it("is 1,462 less in the 1904 system", () => {
-    expect(serialOf("2011-08-22", "1904")).toBe(40777 - 1462);
+    expect(serialOfDay("2011-08-22", "1904")).toBe(40777 - 1462);
   });
 });

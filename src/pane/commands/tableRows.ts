@@ -1,4 +1,5 @@
 /** Rows as the workbook's own tables take them. */
+import { serialOfDay } from "../../workbook/daySerial";
 import { Decimal } from "../../core/numbers/decimal";
 import type { TableRows } from "../../host/workbookHost";
 import type { Cell, DateSystem, WorkbookContent } from "../../workbook/cell";
@@ -57,10 +58,4 @@ export const cellOf = (value: Entry, system: DateSystem): Cell =>
     ? value
     : value instanceof Decimal
       ? Number(value.toFixed())
-      : serialOf((value as { readonly day: string }).day, system);
-
-const dayLength = 86_400_000;
-const firstDays: Record<DateSystem, number> = { "1900": Date.UTC(1899, 11, 30), "1904": Date.UTC(1904, 0, 1) };
-
-/** The serial number of a day as Excel counts it; right from March 1900 on, where the 1900 system's false leap day is past. */
-export const serialOf = (day: string, system: DateSystem): number => (Date.parse(`${day}T00:00:00Z`) - firstDays[system]) / dayLength;
+      : serialOfDay((value as { readonly day: string }).day, system);

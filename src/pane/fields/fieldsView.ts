@@ -1,4 +1,5 @@
 /** Every field as one line, worst first, and what its own page leads with. */
+import { daysBetween } from "../../core/numbers/day";
 import { hundred, zero, type Decimal } from "../../core/numbers/decimal";
 import type { CropFigures, FieldFigures } from "../../core/figures";
 import { layerCosts, layers, type Layer } from "../../core/kinds";
@@ -78,7 +79,7 @@ const isBelowGoal = ({
 /** Days from the planned to the real planting; `null` where it was not later. */
 function daysLate(planned: string | null, planted: string | null): number | null {
   if (planned === null || planted === null || planted <= planned) return null;
-  return Math.round((Date.parse(planted) - Date.parse(planned)) / 86_400_000);
+  return Number(daysBetween(planned, planted).toFixed());
 }
 
 export type FieldView = {

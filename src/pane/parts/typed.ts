@@ -18,7 +18,13 @@ export function typedNumber(text: string, decimalComma: boolean): Decimal | null
 export const typedAs = (value: Decimal, decimalComma: boolean): string =>
   decimalComma ? value.toFixed().replace(".", ",") : value.toFixed();
 
-export type Wanted = { readonly needed?: boolean; readonly aboveZero?: boolean; readonly mayBeNegative?: boolean };
+export type Wanted = {
+  readonly needed?: boolean;
+  readonly aboveZero?: boolean;
+  readonly mayBeNegative?: boolean;
+  /** The box asks for percent, so that a sign behind the number says nothing new; elsewhere it makes no number of it. */
+  readonly isPercent?: boolean;
+};
 
 /** Reads the boxes of a form one by one and gathers their faults. */
 export class Typed<Name extends string> {
@@ -30,8 +36,9 @@ export class Typed<Name extends string> {
   ) {}
 
   /** The number in a box, zero or more unless it may be negative; `null` where it is blank or no such number. */
-  number(name: Name, { needed = false, aboveZero = false, mayBeNegative = false }: Wanted = {}): Decimal | null {
-    const typed = (this.draft[name] ?? "").trim().replace(/\s*%$/, "");
+  number(name: Name, { needed = false, aboveZero = false, mayBeNegative = false, isPercent = false }: Wanted = {}): Decimal | null {
+    const text = (this.draft[name] ?? "").trim();
+    const typed = isPercent ? text.replace(/\s*%$/, "") : text;
     if (typed === "") {
       if (needed) this.faults[name] = aboveZero ? "Enter a number above zero." : "Enter a number.";
       return null;

@@ -4,7 +4,7 @@ import { conversion, measureNamed, measureNames } from "../../core/numbers/measu
 import type { Item, Season } from "../../core/season";
 import { money, type Money } from "../../core/numbers/units";
 import { purchaseColumns } from "../../workbook/columns/purchases";
-import { typedNumber } from "../parts/typed";
+import { Typed } from "../parts/typed";
 import { plain } from "../../workbook/words";
 import { entryRow, type EntryRow } from "../commands/entryRow";
 import type { Format } from "../format";
@@ -105,7 +105,8 @@ export function lastPrice(
 export type PurchaseBasis = { readonly items: readonly Item[]; readonly decimalComma: boolean };
 
 export function purchaseView(draft: PurchaseDraft, { items, decimalComma }: PurchaseBasis, format: Format): PurchaseView {
-  const faults: { [F in PurchaseField]?: string } = {};
+  const typed = new Typed<PurchaseField>(draft, decimalComma);
+  const { faults } = typed;
   const item = itemNamed(items, draft.item);
   // Where nothing stands in Items yet, every bill is one for a field or crop and of a kind.
   const isDirect = draft.over !== "" || items.length === 0;
@@ -117,12 +118,7 @@ export function purchaseView(draft: PurchaseDraft, { items, decimalComma }: Purc
     faults.item = `The table Items has no “${draft.item.trim()}”. Add it there first, with its kind and pack; what is typed here stays.`;
   if (!isDay(draft.date)) faults.date = "Enter the date of the invoice.";
   if (draft.paidOn !== "" && !isDay(draft.paidOn)) faults.paidOn = "Enter a date, or leave it blank.";
-  const number = (of: "quantity" | "price" | "amount" | "freight" | "rebate"): Decimal | null => {
-    if (draft[of].trim() === "") return null;
-    const value = typedNumber(draft[of], decimalComma);
-    if (value === null) faults[of] = "Enter a number.";
-    return value;
-  };
+  const number = (of: "quantity" | "price" | "amount" | "freight" | "rebate") => typed.number(of, { mayBeNegative: true });
   const [quantity, price, amount, freight, rebate] = [
     number("quantity"),
     number("price"),

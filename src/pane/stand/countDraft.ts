@@ -3,11 +3,10 @@ import type { Decimal } from "../../core/numbers/decimal";
 import type { Field } from "../../core/season";
 import type { AreaUnit } from "../../core/numbers/units";
 import { rowLengthOfThousandth, standAt, type CountedPlace } from "../../core/stand/standCount";
-import { typedNumber } from "../parts/typed";
 import { standCountColumns } from "../../workbook/columns/standCounts";
 import { entryRow, type EntryRow } from "../commands/entryRow";
 import type { Format } from "../format";
-import { typedAs } from "../parts/typed";
+import { Typed, typedAs } from "../parts/typed";
 
 const { columns } = standCountColumns;
 
@@ -57,23 +56,17 @@ export type CountView = {
 };
 
 export function countView(draft: CountDraft, field: Field, decimalComma: boolean, format: Format): CountView {
-  const faults: { [F in CountField]?: string } = {};
-  const number = (of: Exclude<CountField, "date" | "remark">, needed: boolean, aboveZero: boolean): Decimal | null => {
-    const typed = draft[of].trim();
-    const value = typed === "" ? null : typedNumber(typed, decimalComma);
-    if (typed === "" ? needed : value === null)
-      faults[of] = aboveZero ? "Enter a number above zero." : "Enter a number, zero if there is none.";
-    else if (value !== null && (value.isNegative() || (aboveZero && value.isZero())))
-      faults[of] = aboveZero ? "Enter a number above zero." : "Enter zero or more.";
-    return value;
-  };
+  const typed = new Typed<CountField>(draft, decimalComma);
+  const { faults } = typed;
   if (!/^\d{4}-\d\d-\d\d$/.test(draft.date)) faults.date = "Enter the day of the count.";
   const byLength = draft.how === "length";
-  const rowWidth = byLength ? number("rowWidth", true, true) : null;
-  const length = byLength ? number("length", true, true) : null;
-  const hoop = byLength ? null : number("hoop", true, true);
-  const plants = number("plants", true, false);
-  const weak = number("weak", false, false);
+  const size = (name: "rowWidth" | "length" | "hoop") => typed.number(name, { needed: true, aboveZero: true });
+  const rowWidth = byLength ? size("rowWidth") : null;
+  const length = byLength ? size("length") : null;
+  const hoop = byLength ? null : size("hoop");
+  const plants = typed.number("plants", { needed: true });
+  if (draft.plants.trim() === "") faults.plants = "Enter a number, zero if there is none.";
+  const weak = typed.number("weak");
   const place: CountedPlace | null =
     rowWidth !== null && length !== null ? { rowWidth, length } : hoop !== null ? { hoopDiameter: hoop } : null;
   if (Object.keys(faults).length > 0 || place === null || plants === null) return { faults, says: "", row: null };

@@ -27,7 +27,7 @@ export function estimateView(draft: EstimateDraft, crop: keyof typeof mostBushel
   const typed = new Typed<EstimateField>(draft, decimalComma);
   const [approved, coverage, appraisal, price] = [
     typed.number("approved", { aboveZero: true }),
-    typed.number("coverage", { aboveZero: true }),
+    typed.number("coverage", { aboveZero: true, isPercent: true }),
     typed.number("appraisal"),
     typed.number("price"),
   ];

@@ -1,4 +1,5 @@
 /** The question whether to reseed, as it is being typed: prefilled from the counts and the season, every entry open to change. */
+import { daysAfter } from "../../core/numbers/day";
 import { sum, zero, type Decimal } from "../../core/numbers/decimal";
 import { grainBeforeDrying } from "../../core/partialBudget/grain";
 import type { ReseedQuestion } from "../../core/reseed";
@@ -40,7 +41,7 @@ export function emptyReseed({ season, figures }: SeasonReport, { field, summary 
   return {
     area: text(field.area),
     stand: text(summary.mean, 0),
-    date: later(summary.to, daysToReseed),
+    date: daysAfter(summary.to, daysToReseed),
     newStand: text(field.targetStand, 0),
     price: text(crop.price),
     drying: typedAs(season.settings.dryingChargePerPoint ?? zero, decimalComma),
@@ -57,9 +58,6 @@ export function emptyReseed({ season, figures }: SeasonReport, { field, summary 
     insurance: "",
   };
 }
-
-const later = (day: string, days: number): string =>
-  new Date(Date.parse(`${day}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
 
 /** The question that the boxes ask, or what is wrong with them. */
 export function reseedQuestion(
@@ -82,7 +80,7 @@ export function reseedQuestion(
     typed.number("keptPoints"),
     typed.number("newPoints"),
   ];
-  const allowance = typed.number("allowance");
+  const allowance = typed.number("allowance", { isPercent: true });
   if (allowance?.gt("100")) typed.faults.allowance = "Enter a percentage from 0 to 100.";
   const cost = (of: (typeof reseedCostFields)[number]) => {
     const amount = typed.number(of);

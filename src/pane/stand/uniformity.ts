@@ -2,7 +2,7 @@
 import { hundred, one, type Decimal } from "../../core/numbers/decimal";
 import type { FieldStand } from "../../core/stand/fieldStand";
 import type { UniformityFinding } from "../../core/tables/uniformity";
-import { typedNumber } from "../parts/typed";
+import { Typed } from "../parts/typed";
 import type { Format } from "../format";
 
 export type TriedLoss = {
@@ -22,8 +22,8 @@ export function tryLoss(
 ): TriedLoss {
   const entered = field.uniformityLoss;
   if (typed.trim() === "") return { says: "", toKeep: entered === null ? null : "" };
-  const loss = typedNumber(typed.replace(/\s*%\s*$/, ""), decimalComma);
-  if (loss === null || loss.isNegative() || loss.gt(hundred)) return { says: "", fault: "Enter a percentage from 0 to 100.", toKeep: null };
+  const loss = new Typed({ loss: typed }, decimalComma).number("loss", { isPercent: true });
+  if (loss === null || loss.gt(hundred)) return { says: "", fault: "Enter a percentage from 0 to 100.", toKeep: null };
   const toKeep = entered?.eq(loss) === true ? null : loss.div(hundred);
   if (outlook?.ok !== true) return { says: "There is no yield by date and stand to take it from.", toKeep };
   const { byDateAndStand } = outlook.value;

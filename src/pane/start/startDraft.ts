@@ -86,7 +86,7 @@ export function startView(draft: StartDraft, basis: StartBasis): StartView {
   const lines = (sort: "crop" | "loan", boxes: readonly string[]) =>
     Array.from({ length: linesShown(draft, sort) }, (_, line) => line).filter((line) => isBegun(sort, line, boxes));
   const percent = (name: string, example: string): Decimal | null => {
-    const value = typed.number(name);
+    const value = typed.number(name, { isPercent: true });
     if (value === null || value.isZero()) return value;
     if (value.lt("0.4") || value.gt(hundred)) faults[name] = `Enter percent, such as ${example}.`;
     return faults[name] === undefined ? value.div(hundred) : null;

@@ -1,4 +1,5 @@
 /** The table Season: one setting a row. */
+import { isYes } from "../synonyms";
 import type { Decimal } from "../../core/numbers/decimal";
 import { landlordsInputs, type Settings } from "../../core/season";
 import { money, moneyPerUnit, type AreaUnit } from "../../core/numbers/units";
@@ -46,7 +47,7 @@ export function typingStyle(raw: RawTable | null): Pick<Style, "decimalComma" | 
   const typed = (setting: string) =>
     String(raw.rows.find((row) => plain(String(row[name] ?? "")) === plain(setting))?.[value] ?? "").trim();
   return {
-    decimalComma: /^(yes|y|true|1|comma|,)$/i.test(typed("Decimal comma")),
+    decimalComma: isYes(typed("Decimal comma")),
     seasonYear: yearIn(typed("Season year")),
     areaUnit: /^(ha|hectares?)$/i.test(typed("Area unit")) ? "ha" : "ac",
   };

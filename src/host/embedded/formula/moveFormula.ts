@@ -1,4 +1,5 @@
 /** Formulas copied from one cell to another. */
+import { columnName, columnNumber } from "../../../workbook/cellName";
 
 /** Rows and columns from the cell a formula was copied from to the one it goes to. */
 export type Moved = { readonly rows: number; readonly columns: number };
@@ -20,15 +21,8 @@ export function moveFormula(formula: string, by: Moved): string {
 const parts = /"(?:[^"]|"")*"|'(?:[^']|'')*'|\[(?:[^[\]]|\[[^\]]*\])*\]|(\$?[A-Za-z]{1,3})(\$?\d{1,7})(?![\w.(!])|[\w.$]+/g;
 
 function columnMoved(name: string, by: number): string | null {
-  const column = [...name.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) + by;
-  if (column < 1 || column > 16_384) return null;
-  let rest = column;
-  let moved = "";
-  while (rest > 0) {
-    moved = String.fromCharCode(65 + ((rest - 1) % 26)) + moved;
-    rest = Math.floor((rest - 1) / 26);
-  }
-  return moved;
+  const column = columnNumber(name) + by;
+  return column < 0 || column >= 16_384 ? null : columnName(column);
 }
 
 function rowMoved(row: string, by: number): string | null {

@@ -1,3 +1,4 @@
+import { serialOfMoment } from "../../../workbook/daySerial";
 import type { Cell } from "../../../workbook/cell";
 import { Damaged } from "../package/fault";
 import { richText } from "./sharedStrings";
@@ -197,5 +198,5 @@ function numberIn(text: string): Cell {
 /** A date that stands in the file as text (ISO 8601), as its serial number. */
 function serialOf(text: string, date1904: boolean): number {
   const milliseconds = Date.parse(/T.*(Z|[+-]\d\d:?\d\d)$/.test(text) ? text : `${text.includes("T") ? text : `${text}T00:00:00`}Z`);
-  return (milliseconds - (date1904 ? Date.UTC(1904, 0, 1) : Date.UTC(1899, 11, 30))) / 86_400_000;
+  return serialOfMoment(milliseconds, date1904 ? "1904" : "1900");
 }

@@ -1,4 +1,5 @@
 /** Sheets and cells as a grid shows them. */
+import { daysBetweenSystems } from "../../../workbook/daySerial";
 import { format, isDateFormat } from "numfmt";
 import type { Cell } from "../../../workbook/cell";
 import { contains, parseArea, type Area, type At } from "../../address";
@@ -105,9 +106,6 @@ export function gridCell(state: State, sheet: string, at: At): GridCell {
     stale: state.stale.has(staleKey(part, at.row, at.column)),
   };
 }
-
-/** Days from the first of 1900 to that of 1904, as the two date systems count them. */
-const daysBetweenSystems = 1462;
 
 function shown(state: State, value: Cell, numberFormat: string): string {
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
