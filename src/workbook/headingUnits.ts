@@ -4,7 +4,9 @@
  */
 import type { AreaUnit, YieldUnit } from "../core/numbers/units";
 import type { RawTable } from "./cell";
+import { columnUnits, type ColumnUnit } from "./columns/columnUnit";
 import { headingsOf } from "./headings";
+import { unitOfColumn } from "./unitOfColumn";
 import type { Problem } from "./problem";
 import type { TableName } from "./tableNames";
 import { plainHeading } from "./words";
@@ -39,29 +41,6 @@ const units: ReadonlyMap<string, Unit> = new Map([
   ...named("time", { hours: "h hr hrs hour hours", minutes: "min mins minute minutes" }),
 ]);
 
-/** What a column's numbers are read in, for acres and for hectares; `crop`: in the yield unit of the crop. */
-type Read = { readonly over: Unit["of"] | "count"; readonly in?: readonly [acres: string, hectares: string]; readonly under?: "crop" };
-const columns: ReadonlyMap<string, Read> = new Map(
-  (
-    [
-      [["Acres"], { over: "area" }],
-      [["Yield goal", "Proven yield", "Approved yield"], { over: "crop" }],
-      [
-        ["Expected price", "Low price", "High price", "Per-unit selling cost", "Projected price", "Harvest price"],
-        { over: "money", under: "crop" },
-      ],
-      [["Seeds dropped", "Target stand"], { over: "count" }],
-      [["Row width", "Hoop diameter"], { over: "length", in: ["inches", "centimetres"] }],
-      [["Length", "Width"], { over: "length", in: ["feet", "metres"] }],
-      [["Speed"], { over: "speed", in: ["miles an hour", "kilometres an hour"] }],
-      [["Power"], { over: "power", in: ["horsepower", "kilowatts"] }],
-      [["Fuel per acre"], { over: "volume", in: ["gallons", "litres"] }],
-      [["Hours", "Hours a year", "Tractor hours a year"], { over: "time", in: ["hours", "hours"] }],
-    ] as const
-  ).flatMap(([headings, read]) => headings.map((heading) => [plainHeading(heading), read as Read] as const)),
-);
-const moneyColumns = /price|cost|rent|charge|amount|rate$|freight|rebate|payment|balance|income|fee|salvage/i;
-
 /** The units of a heading before and behind the stroke: `$/ac`, `bu per acre`. Outside brackets a letter alone is no unit. */
 function said(heading: string, isMatched: boolean): { readonly over: readonly Unit[]; readonly under: readonly Unit[] } {
   const inside = (/[([]([^)\]]*)[)\]]/.exec(heading)?.[1] ?? "").toLowerCase();
@@ -93,8 +72,8 @@ function said(heading: string, isMatched: boolean): { readonly over: readonly Un
 export type Around = { readonly areaUnit: AreaUnit; readonly yieldUnits: readonly YieldUnit[] };
 
 /** What a heading says of its unit that the season does not count in; `null` where it agrees or says nothing. */
-function strangeUnit(heading: string, known: string, isMatched: boolean, { areaUnit, yieldUnits }: Around): string | null {
-  const read = columns.get(plainHeading(known)) ?? (moneyColumns.test(known) ? { over: "money" } : null);
+function strangeUnit(heading: string, unit: ColumnUnit | null, isMatched: boolean, { areaUnit, yieldUnits }: Around): string | null {
+  const read = unit === null ? undefined : columnUnits[unit].headed;
   const { over, under } = said(heading, isMatched);
   const own = areaUnit === "ac" ? "acres" : "hectares";
   // Where the season counts in hectares, a ton is a tonne.
@@ -107,9 +86,9 @@ function strangeUnit(heading: string, known: string, isMatched: boolean, { areaU
   if (money?.of === "scale" && read?.over === "count") return `${money.name}, and plants and seeds are read one by one`;
   const yields = [...(read?.over === "crop" ? over : []), ...(read?.under === "crop" ? under : [])].find(otherCrop);
   if (yields !== undefined) return `${yields.name}, and a crop is counted in ${yieldUnits.find((each) => each !== yields.name)!}`;
-  const unit = read?.in?.[areaUnit === "ac" ? 0 : 1];
-  const other = over.find(({ of, name }) => of === read?.over && unit !== undefined && name !== unit);
-  return other === undefined ? null : `${other.name}, and it is read in ${unit!}`;
+  const counted = read?.in?.[areaUnit === "ac" ? 0 : 1];
+  const other = over.find(({ of, name }) => of === read?.over && counted !== undefined && name !== counted);
+  return other === undefined ? null : `${other.name}, and it is read in ${counted!}`;
 }
 
 /** Headings that name a unit in which the season does not count: their numbers are not what they are read as. */
@@ -119,7 +98,7 @@ export function headingUnits(name: TableName, { headers, called }: RawTable, aro
     const known = ours.get(plainHeading(found));
     const own = called?.[index] ?? found;
     const isMatched = plainHeading(own.replace(/[([][^)\]]*[)\]]/g, "")) !== plainHeading(known ?? "");
-    const like = known === undefined ? null : strangeUnit(own, known, isMatched, around);
+    const like = known === undefined ? null : strangeUnit(own, unitOfColumn(name, known), isMatched, around);
     return like === null ? [] : [{ code: "heading-unit", at: { table: name, column: found }, found: own, like, touches: [{ of: "farm" }] }];
   });
 }

@@ -10,6 +10,7 @@ import { isBlank, isErrorValue, readNumber, type NumberStyle } from "./numbers";
 import type { Problem, ProblemCode } from "./problem";
 import { wordBought, wordMeant } from "./synonyms";
 import { parted, withoutUnit } from "./typedUnits";
+import { unitOfColumn } from "./unitOfColumn";
 import { nearest, plain, plainWord } from "./words";
 
 /** How a workbook is typed. `areaUnit`: its own; acres where nothing is said. */
@@ -271,7 +272,7 @@ export class Row {
   private readNumber(column: At, cell: Cell) {
     const reading = readNumber(cell, this.table.style);
     if (reading === "not-a-number" && typeof cell === "string") {
-      const number = withoutUnit(cell, headingOf(column), this.areaUnit);
+      const number = withoutUnit(cell, unitOfColumn(this.table.name, headingOf(column)), this.areaUnit);
       const again = number === null ? reading : readNumber(number, this.table.style);
       if (typeof again !== "string") return again;
     }

@@ -12,7 +12,7 @@ export const applicationColumns = declared("Applications", {
     width: 18,
     words: ["uom", "unit"],
   }),
-  acres: quantity("Acres", { range: "above zero", hint: "Blank: the whole field or crop.", words: acresWords }),
+  acres: quantity("Acres", { unit: "area", range: "above zero", hint: "Blank: the whole field or crop.", words: acresWords }),
   date: dateColumn({ hint: "When it is planned or was done." }),
   status: statusColumn(),
   carrier: quantity("Carrier per acre", {

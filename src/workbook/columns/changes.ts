@@ -20,10 +20,11 @@ export const changeColumns = declared("Changes", {
     words: priceWords,
   }),
   basis: basisColumn(lineBases, { hint: "Per acre, per year in all, or once. Blank: per acre, or once where Years kept is filled." }),
-  yearsKept: quantity("Years kept", { range: "above zero", hint: "Of a lump sum: the years that it serves." }),
+  yearsKept: quantity("Years kept", { unit: "years", range: "above zero", hint: "Of a lump sum: the years that it serves." }),
   salvage: money("Salvage", { hint: "What is left of it then, money." }),
   ...placeColumns({ hint: "What the change is about, on one of its lines. Blank: the whole farm." }),
   acres: quantity("Acres", {
+    unit: "area",
     range: "above zero",
     hint: "The area that it is about, on one of its lines. Blank: all of the field, crop or farm.",
     words: acresWords,

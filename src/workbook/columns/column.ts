@@ -6,6 +6,7 @@ import type { Decimal } from "../../core/numbers/decimal";
 import type { IsoDate } from "../../core/row";
 import { points, type AreaUnit, type Points } from "../../core/numbers/units";
 import type { ProblemCode } from "../problem";
+import type { ColumnUnit } from "./columnUnit";
 import type { TableName, matchesTable } from "../tableNames";
 
 export type Range = "any" | "zero or more" | "above zero";
@@ -39,6 +40,8 @@ export type Said = {
   /** A sentence for whoever fills it: what to enter, in which unit. */
   readonly hint: string;
   readonly required?: true;
+  /** What its numbers are counted in: other units typed behind them or named above them are told. */
+  readonly unit?: ColumnUnit;
   /** Of the column, in characters; by its heading where nothing is said. */
   readonly width?: number;
   /**
@@ -107,7 +110,7 @@ export const quantity = numbers(quantityFormat);
 export const count = numbers(countFormat);
 
 /** Money, in the workbook's currency. */
-export const money = numbers(moneyFormat);
+export const money = (heading: string, said: Ranged): NumberColumn => numbers(moneyFormat)(heading, { unit: "money", ...said });
 
 /** A fraction from 0 to 1, typed as such or in percent. */
 export const share = (heading: string, said: Said): Column<Decimal> =>
@@ -115,7 +118,7 @@ export const share = (heading: string, said: Said): Column<Decimal> =>
 
 /** A rate of interest a year. */
 export const rate = (heading: string, said: Said): Column<Decimal> =>
-  column(heading, said, { numberFormat: percentFormat }, (row, at) => row.interestRate(at));
+  column(heading, { unit: "rate of interest", ...said }, { numberFormat: percentFormat }, (row, at) => row.interestRate(at));
 
 /** Points of moisture: 15.5, 15.5% and 0.155 are the same. */
 export const moisture = (heading: string, said: Said): Column<Points> =>

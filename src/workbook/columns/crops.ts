@@ -22,13 +22,15 @@ export const cropColumns = declared("Crops", {
     words: ["stdmoisture", "basemoisture"],
   }),
   price: money("Expected price", {
+    unit: "price",
     required: true,
     hint: "Money per unit of yield, before selling costs.",
     words: ["price", "budgetprice", "planprice", "estprice"],
   }),
-  lowPrice: money("Low price", { hint: "Money per unit in a poor market." }),
-  highPrice: money("High price", { hint: "Money per unit in a good market." }),
+  lowPrice: money("Low price", { unit: "price", hint: "Money per unit in a poor market." }),
+  highPrice: money("High price", { unit: "price", hint: "Money per unit in a good market." }),
   sellingCost: money("Per-unit selling cost", {
+    unit: "price",
     hint: "Haul, checkoff, storage: money per unit sold.",
     words: ["sellingcost", "marketingcost"],
   }),
@@ -37,6 +39,7 @@ export const cropColumns = declared("Crops", {
     words: ["harvestmoisture", "expectedmoisture"],
   }),
   otherIncome: money("Other income per acre", {
+    unit: "money per area",
     range: "any",
     hint: "Program payments, straw, grazing: money per area.",
     words: ["otherincome", "programpayments"],

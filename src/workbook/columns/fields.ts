@@ -23,6 +23,7 @@ export const fieldColumns = declared("Fields", {
   field: fieldColumn({ hint: "The field's name." }),
   crop: cropColumn(),
   acres: quantity("Acres", {
+    unit: "area",
     required: true,
     range: "above zero",
     hint: "Planted area, in the area unit of the season.",
@@ -34,6 +35,7 @@ export const fieldColumns = declared("Fields", {
     width: 24,
   }),
   yieldGoal: quantity("Yield goal", {
+    unit: "yield",
     required: true,
     hint: "Yield per area that the plan rests on. It is never overwritten.",
     words: [
@@ -68,17 +70,29 @@ export const fieldColumns = declared("Fields", {
   }),
   planted: date("Planted date", { hint: "The day it was planted.", words: ["planted", "dateplanted", "plantingdate", "plantdate"] }),
   seedsDropped: quantity("Seeds dropped", {
+    unit: "seeds per area",
     hint: "Seeds per area.",
     words: ["seedingrate", "seedrate", "seedsperacre", "population", "pop", "seeddrop"],
   }),
   targetStand: quantity("Target stand", {
+    unit: "plants per area",
     hint: "Plants per area that the goal assumes.",
     words: ["finalstand", "standgoal", "plantsperacre", "population", "pop", "targetpopulation"],
   }),
-  rowWidth: quantity("Row width", { range: "above zero", hint: "Inches (centimetres with hectares).", words: rowWidthWords }),
+  rowWidth: quantity("Row width", {
+    unit: "across",
+    range: "above zero",
+    hint: "Inches (centimetres with hectares).",
+    words: rowWidthWords,
+  }),
   tenure: choice("Tenure", tenures, { hint: "How the land is held.", words: ["ownperrent", "landtenure"] }),
-  rent: money("Rent per acre", { hint: "Cash rent, money per area and year.", words: ["rent", "cashrent", "landrent"] }),
+  rent: money("Rent per acre", {
+    unit: "money per area",
+    hint: "Cash rent, money per area and year.",
+    words: ["rent", "cashrent", "landrent"],
+  }),
   landCharge: money("Land charge per acre", {
+    unit: "money per area",
     hint: "What owned land should earn, money per area and year.",
     words: ["landcharge", "landcost"],
   }),
@@ -87,6 +101,7 @@ export const fieldColumns = declared("Fields", {
     words: ["operatorshare", "cropshare", "myshare"],
   }),
   provenYield: quantity("Proven yield", {
+    unit: "yield",
     hint: "Yield per area by production history.",
     words: ["aph", "aphyield", "averageyield", "avgyield", "historicyield", "yield", "approvedyield"],
   }),

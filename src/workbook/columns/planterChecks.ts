@@ -36,6 +36,6 @@ export const planterCheckColumns = declared("Planter checks", {
     words: ["product"],
   }),
   quantity: quantity("Quantity", { range: "above zero", hint: "How many, in the unit of the item. Blank: 1.", words: ["qty", "count"] }),
-  hours: quantity("Hours", { hint: "Hours in the shop for it.", words: ["shophours", "labourhours"] }),
+  hours: quantity("Hours", { unit: "hours", hint: "Hours in the shop for it.", words: ["shophours", "labourhours"] }),
   doneOn: date("Done on", { hint: "The day it was set right. From then on it is not due.", words: ["repaired", "replacedon", "fixedon"] }),
 });
