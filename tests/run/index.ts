@@ -1,6 +1,6 @@
 /**
  * `npm test`: everything, in order of speed. Goes on after a failure, so that one run shows all of them, and ends with
- * one line of counts. `npm test -- fast` leaves out what needs a browser or LibreOffice; `npm test -- long` has only the
+ * one line of counts. `npm test -- fast` has the types and the tests that take seconds; `npm test -- long` only the
  * judges of random seasons, with twenty times as many of them.
  */
 import { spawnSync } from "node:child_process";
@@ -25,7 +25,7 @@ const check = (title: string, command: string, ...words: readonly string[]): Cou
   run(title, command, ...words) ? { passed: 1, failed: 0, skipped: 0 } : { passed: 0, failed: 1, skipped: 0 };
 
 /** The tests of one vitest project, counted one by one. A run that failed without a failed test counts as one failure. */
-function tests(project: string, ...only: readonly string[]): Counts {
+function tests(project: "unit" | "alone" | "outside", ...only: readonly string[]): Counts {
   mkdirSync(".tmp", { recursive: true });
   const file = `.tmp/${project}-results.json`;
   rmSync(file, { force: true });
@@ -62,17 +62,22 @@ function longJudges(): readonly Counts[] {
   return [tests("unit", "tests/exact", "tests/problems/everyNumber.test.ts")];
 }
 
+/** What stands beside the code, and printed figures: seconds. */
+const quick = ["src", "tests/published", "tests/schema"];
+
+const types = (): Counts => check("types", "tsc", "--noEmit", "-p", ".", "--incremental", "--tsBuildInfoFile", ".tmp/types.json");
+const rules = (): readonly Counts[] => [
+  check("lint", "eslint", "--config", "tests/rules/eslint.config.js", "src", "tests", "shared"),
+  check("imports", "depcruise", "--config", "tests/rules/imports.js", "src", "tests", "shared"),
+  check("unused", "knip", "--config", "tests/rules/knip.json"),
+  check("format", "prettier", "--check", "--log-level", "warn", "{src,tests,shared}/**/*.{ts,tsx,css,js}"),
+];
+
 const all: readonly Counts[] = long
   ? longJudges()
-  : [
-      check("types", "tsc", "--noEmit", "-p", "."),
-      check("lint", "eslint", "--config", "tests/rules/eslint.config.js", "src", "tests", "shared"),
-      check("imports", "depcruise", "--config", "tests/rules/imports.js", "src", "tests", "shared"),
-      check("unused", "knip", "--config", "tests/rules/knip.json"),
-      check("format", "prettier", "--check", "--log-level", "warn", "{src,tests,shared}/**/*.{ts,tsx,css,js}"),
-      tests("unit"),
-      ...(fast ? [] : [check("build", "webpack", "--env", "production"), tests("outside")]),
-    ];
+  : fast
+    ? [types(), tests("unit", ...quick), tests("alone")]
+    : [types(), ...rules(), tests("unit"), tests("alone"), check("build", "webpack", "--env", "production"), tests("outside")];
 const total = (of: keyof Counts) => all.reduce((sum, counts) => sum + counts[of], 0);
 const skipped = total("skipped");
 console.log(`\n${total("passed")} passed, ${total("failed")} failed${skipped > 0 ? `, ${skipped} skipped` : ""}`);
