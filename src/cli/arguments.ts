@@ -12,7 +12,7 @@ export class Refusal extends Error {
   override readonly name = "Refusal";
 }
 
-export type Asked = {
+export type ReportRequest = {
   readonly path: string;
   readonly json: boolean;
   readonly out: string | null;
@@ -20,7 +20,7 @@ export type Asked = {
   readonly force: boolean;
 };
 
-export function asked(words: readonly string[]): Asked {
+export function asked(words: readonly string[]): ReportRequest {
   try {
     const { values, positionals } = parseArgs({
       args: [...words],

@@ -4,7 +4,7 @@ import { extname } from "node:path";
 import type { WorkbookKind } from "../host/embedded/package/workbookKind";
 import { Refusal } from "./arguments";
 import { isMarked } from "./madeByUs";
-import { onOneLine } from "./printed";
+import { onOneLine } from "./terminalText";
 import { isMissing } from "./writtenBeside";
 
 /**

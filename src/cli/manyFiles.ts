@@ -6,7 +6,7 @@ import { toFix } from "../workbook/problem";
 import type { ResultSheet } from "../workbook/resultSheet";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { Refusal } from "./arguments";
-import { onOneLine } from "./printed";
+import { onOneLine } from "./terminalText";
 import { problemLine } from "./problemLine";
 import { orRefuse, workbookFile } from "./workbookFile";
 

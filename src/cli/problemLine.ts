@@ -3,7 +3,7 @@ import { explain, placed } from "../workbook/explain";
 import { gradeOf, type Problem } from "../workbook/problem";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { around, spelledText } from "../workbook/spelling";
-import { onOneLine } from "./printed";
+import { onOneLine } from "./terminalText";
 
 export const problemLine = (problem: Problem, report: SeasonReport): string =>
   onOneLine(

@@ -10,7 +10,7 @@ import type { SeasonReport } from "../workbook/seasonReport";
 import { Refusal } from "./arguments";
 import { refuseOtherEnding, refuseReplacing } from "./copyName";
 import { marked } from "./madeByUs";
-import { onOneLine } from "./printed";
+import { onOneLine } from "./terminalText";
 import { writtenBeside } from "./writtenBeside";
 
 export type WorkbookFile = {

@@ -1,12 +1,12 @@
 /** What the figures, the changes, the lender pages and the checks of a season are worked out from, each thing once. */
 import { fieldFacts, type FieldFacts } from "./fieldFacts";
 import { itemBooks, type ItemBook } from "./itemCosts";
-import { loanYears } from "./loans";
+import { loanYears } from "./loanCosts";
 import type { LoanYear } from "./loanYear";
 import { once } from "./once";
 import { daysOut, type DaysOut } from "./operatingInterest";
 import type { MachineCosts } from "./operationCosts";
-import { boughtByItem } from "./purchases";
+import { boughtByItem } from "./boughtByItem";
 import type { Season } from "./season";
 import { seasonMachineCosts } from "./seasonMachineCosts";
 import { seasonWork, type SeasonWork } from "./seasonWork";

@@ -28,10 +28,10 @@ const afterSpraysCaution = "The labels of what was sprayed limit what may follow
 
 /** Work at which somebody can be hurt or lose a right. */
 export const works = ["planter", "tank", "replant", "ammonia", "dryer", "bin", "long hours"] as const;
-export type Work = (typeof works)[number];
+export type CautionedWork = (typeof works)[number];
 
 /** What is said of each, in the order in which it is read. */
-export const cautionsOf: Readonly<Record<Work, readonly string[]>> = {
+export const cautionsOf: Readonly<Record<CautionedWork, readonly string[]>> = {
   planter: [underPlanterCaution, planterPartsCaution, roadCaution, manualCaution],
   tank: [labelCaution, mixCaution],
   replant: [adjusterCaution, policyCaution, afterSpraysCaution],
@@ -41,7 +41,7 @@ export const cautionsOf: Readonly<Record<Work, readonly string[]>> = {
   "long hours": ["Long hours: tired people get hurt; rest, and let somebody know where you work."],
 };
 
-const words: readonly (readonly [Work, RegExp])[] = [
+const words: readonly (readonly [CautionedWork, RegExp])[] = [
   ["ammonia", /ammonia|\bnh3\b|\banhydrous\b/i],
   ["dryer", /\bdry(er|ing|down)\b|\bdrier\b/i],
   ["bin", /\b(bins?|silos?|grain storage)\b/i],
@@ -49,4 +49,5 @@ const words: readonly (readonly [Work, RegExp])[] = [
 ];
 
 /** Which of the works that are known by what an entry is called concern one: ammonia, dryer, bin and long hours. */
-export const worksNamed = (entry: string): readonly Work[] => words.filter(([, pattern]) => pattern.test(entry)).map(([work]) => work);
+export const worksNamed = (entry: string): readonly CautionedWork[] =>
+  words.filter(([, pattern]) => pattern.test(entry)).map(([work]) => work);

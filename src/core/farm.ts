@@ -1,5 +1,5 @@
 /** The whole farm in money: what comes in, what it costs to each layer, and what is left over. */
-import { perLayer } from "./budget";
+import { perLayer } from "./stageBudget";
 import { sum, type Decimal } from "./numbers/decimal";
 import type { CropFigures, PerLayer, Stage } from "./figures";
 import type { SeasonFigures } from "./seasonFigures";

@@ -2,7 +2,7 @@
 import { zero, type Decimal } from "./numbers/decimal";
 import type { Budget, CropFigures, FieldFigures } from "./figures";
 import type { Layer } from "./kinds";
-import { docked } from "./sales";
+import { docked } from "./salesFigures";
 import { money, type Money } from "./numbers/units";
 
 export type GoalAndHarvest = {

@@ -4,7 +4,7 @@ import type { Cost, Due, Entries, StageCosts } from "./cost";
 import { sharingWeights, type FieldFacts } from "./fieldFacts";
 import type { ItemFigures, Stage } from "./figures";
 import type { DaysOut } from "./operatingInterest";
-import { averageDays, averagePrice, nothingBought, type Bought } from "./purchases";
+import { averageDays, averagePrice, nothingBought, type Bought } from "./boughtByItem";
 import type { Application, Field, Item, LandlordsInputs, Season } from "./season";
 import { splitToTheCent } from "./numbers/split";
 import { Tally, tallied } from "./numbers/tally";

@@ -1,7 +1,7 @@
 import { useEffect, useId, useLayoutEffect, useRef, useState, type KeyboardEvent } from "react";
 import type { At } from "../host/address";
-import { meant, offered } from "./choices";
-import type { GridBook, GridSheet } from "./gridBook";
+import { meant, offered } from "./cellChoices";
+import type { GridBook, DeskSheet } from "./gridBook";
 import { offerAt } from "./offers";
 import { scrolledTo } from "./scrolledTo";
 import type { WorkspaceCommands } from "./useWorkspace";
@@ -9,7 +9,7 @@ import type { Editing } from "./workspace";
 
 export type CellEditorProps = {
   readonly book: GridBook;
-  readonly sheet: GridSheet;
+  readonly sheet: DeskSheet;
   readonly at: At;
   readonly editing: Editing;
   readonly commands: WorkspaceCommands;

@@ -10,7 +10,7 @@ import type { Draft } from "./drafts";
 import { newDraftId } from "./drafts";
 import { DraftsOffered } from "./DraftsOffered";
 import { picker, writeInPlace } from "./fileInPlace";
-import { download, fetchWorkbook, pickInPlace, readFile, readInPlace, type WorkbookFile } from "./files";
+import { download, fetchWorkbook, pickInPlace, readFile, readInPlace, type DeskFile } from "./files";
 import { Notice, type NoticeText } from "./Notice";
 import type { AtHand, FileCommands, OpenBook } from "./openBook";
 import { otherTabs, pageChannel } from "./otherTabs";
@@ -43,7 +43,7 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
 
   /** Opens a file; answers whether it could be opened. The workbook at hand stays where it could not. */
   const show = useCallback(
-    async (file: Promise<WorkbookFile>, from: "file" | "demo" | Draft = "file"): Promise<boolean> => {
+    async (file: Promise<DeskFile>, from: "file" | "demo" | Draft = "file"): Promise<boolean> => {
       const kept = atHand.current === null ? "" : ` ${atHand.current.name} is still open.`;
       const got = await file.then(ok, (reason: unknown) => failed(reason instanceof Error ? reason.message : String(reason)));
       if (!got.ok) {

@@ -1,6 +1,6 @@
 import { cellName, type At } from "../host/address";
 import { faultKey, type CellFaults } from "./cellFaults";
-import type { GridBook, GridSheet } from "./gridBook";
+import type { GridBook, DeskSheet } from "./gridBook";
 import { spelled } from "../workbook/spelling";
 import { hintAt } from "./hintAt";
 import { tableAt } from "./tableAt";
@@ -11,7 +11,7 @@ export type EntryLineProps = {
   /** Hints are spelled as its country spells; blank until the workbook is read. */
   readonly currency: string;
   readonly book: GridBook;
-  readonly sheet: GridSheet;
+  readonly sheet: DeskSheet;
   readonly faults: CellFaults;
   readonly active: At;
   readonly editing: Editing | null;
@@ -19,7 +19,7 @@ export type EntryLineProps = {
 };
 
 /** Where a cell is in words: its table, the row of the sheet and the heading; the address alone outside tables. */
-function placeInTable(book: GridBook, sheet: GridSheet, at: At): string {
+function placeInTable(book: GridBook, sheet: DeskSheet, at: At): string {
   const table = tableAt(sheet, at);
   if (table === undefined) return cellName(at);
   const { headingRow } = table;

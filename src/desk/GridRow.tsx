@@ -1,7 +1,7 @@
 import { memo } from "react";
 import { CellEditor } from "./CellEditor";
 import { faultKey, type CellFaults } from "./cellFaults";
-import type { GridBook, GridCell, GridLook, GridSheet } from "./gridBook";
+import type { GridBook, DeskCell, GridLook, DeskSheet } from "./gridBook";
 import type { View } from "./views";
 import type { Editing } from "./workspace";
 import type { WorkspaceCommands } from "./useWorkspace";
@@ -108,7 +108,7 @@ const lookWords = ({ bold, italic, align, shaded }: GridLook): string | undefine
 
 type TablePart = "heading" | "body" | undefined;
 
-function partOfTable({ tables }: GridSheet, row: number, column: number): TablePart {
+function partOfTable({ tables }: DeskSheet, row: number, column: number): TablePart {
   for (const { block, headingRow } of tables) {
     if (column < block.left || column > block.right || row < block.top || row > block.bottom) continue;
     return row === headingRow ? "heading" : "body";
@@ -117,7 +117,7 @@ function partOfTable({ tables }: GridSheet, row: number, column: number): TableP
 }
 
 /** The width of cells joined across from this one; `null` where none are. */
-function joinedWidth({ merges, widthOf }: GridSheet, row: number, column: number): number | null {
+function joinedWidth({ merges, widthOf }: DeskSheet, row: number, column: number): number | null {
   const join = merges.find(({ top, left }) => top === row && left === column);
   if (join === undefined || join.left === join.right) return null;
   let width = 0;
@@ -126,5 +126,5 @@ function joinedWidth({ merges, widthOf }: GridSheet, row: number, column: number
 }
 
 /** A text outside tables runs on over a blank neighbour, as on paper. */
-const spills = (cell: GridCell, book: GridBook, sheet: string, row: number, column: number): boolean =>
+const spills = (cell: DeskCell, book: GridBook, sheet: string, row: number, column: number): boolean =>
   cell.kind === "text" && (cell.look.align ?? "left") === "left" && book.cell(sheet, { row, column: column + 1 }).kind === "blank";

@@ -5,9 +5,9 @@ import { columnName, contains, type At } from "../host/address";
 import { isNeeded, isWrittenInNumbers } from "../workbook/columnHints";
 import { GridRow } from "./GridRow";
 import type { CellFaults } from "./cellFaults";
-import type { GridBook, GridSheet } from "./gridBook";
+import type { GridBook, DeskSheet } from "./gridBook";
 import { scrolledTo } from "./scrolledTo";
-import { isBlock, selectBlock, selectCell, selectedBlock, type Selection } from "./selection";
+import { isBlock, selectBlock, selectCell, selectedBlock, type Selection } from "./gridSelection";
 import { tableAt } from "./tableAt";
 import type { WorkspaceCommands } from "./useWorkspace";
 import { extentOf, lastInUse, type View } from "./views";
@@ -40,7 +40,7 @@ const keeping =
   };
 
 /** The heading row of the table that the active cell is in, where it has been scrolled out of sight: the column is named by it then. */
-function headingOutOfSight(sheet: GridSheet, active: At, column: number, firstInSight: number): number | null {
+function headingOutOfSight(sheet: DeskSheet, active: At, column: number, firstInSight: number): number | null {
   const table = tableAt(sheet, active);
   if (table === undefined || table.headingRow === null || table.headingRow >= firstInSight) return null;
   return column >= table.block.left && column <= table.block.right ? table.headingRow : null;

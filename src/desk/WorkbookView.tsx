@@ -7,7 +7,7 @@ import type { AtHand, FileCommands, OpenBook } from "./openBook";
 import { EntryLine } from "./EntryLine";
 import { Printed } from "./Printed";
 import { countShown, type Filter } from "./rowsShown";
-import { selectedBlock, type Selection } from "./selection";
+import { selectedBlock, type Selection } from "./gridSelection";
 import { selectionWords } from "./selectionWords";
 import { SheetCharts } from "./SheetCharts";
 import { SheetGrid } from "./SheetGrid";

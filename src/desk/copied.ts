@@ -1,5 +1,5 @@
 /** What was copied in this page, so that pasting it here keeps formulas and every digit, which a text of what is shown does not. */
-import type { Area, At } from "../host/address";
+import type { Block, At } from "../host/address";
 import type { GridBook } from "./gridBook";
 import { moveFormula } from "../host/embedded/formula/moveFormula";
 import { writeTsv } from "./tsv";
@@ -8,7 +8,7 @@ import { writeTsv } from "./tsv";
 export type Copied = { readonly text: string; readonly entriesAt: (to: At) => string[][] };
 
 /** A block as it is now, without rows that are out of sight; later changes to its cells do not change what was copied. */
-export function copied(book: GridBook, sheet: string, block: Area, isInSight: (row: number) => boolean = () => true): Copied {
+export function copied(book: GridBook, sheet: string, block: Block, isInSight: (row: number) => boolean = () => true): Copied {
   const numbers = Array.from({ length: block.bottom - block.top + 1 }, (_, index) => block.top + index).filter(isInSight);
   const rows = numbers.map((row) =>
     Array.from({ length: block.right - block.left + 1 }, (_, column) => book.cell(sheet, { row, column: block.left + column })),

@@ -2,13 +2,13 @@
 import { typingStyle } from "../workbook/tables/settings";
 import { plain } from "../workbook/words";
 import { isDateFormat } from "numfmt";
-import { newWorkbook, openWorkbook, type EmbeddedWorkbook, type Entry, type Options, type SheetChart } from "../host/embedded";
+import { newWorkbook, openWorkbook, type EmbeddedWorkbook, type CellEntry, type Options, type SheetChart } from "../host/embedded";
 import { failed, ok, type Result } from "../result";
 import type { Cell, RawTable } from "../workbook/cell";
 import { decimalOf } from "../workbook/numbers";
 import type { At } from "../host/address";
-import { entered, entryText, type EntrySettings } from "./entry";
-import type { GridBook, GridCell, GridSheet } from "./gridBook";
+import { entered, entryText, type EntrySettings } from "./cellEntry";
+import type { GridBook, DeskCell, DeskSheet } from "./gridBook";
 import { laterInPage, type Later } from "./later";
 
 /** A workbook over the bytes of a file, or in words why it cannot be opened. */
@@ -65,7 +65,7 @@ function gridBook(workbook: EmbeddedWorkbook, { isDraft = false, later = laterIn
       const rows = new Set(entries.map(({ at }) => at.row)).size;
       workbook.setCells(
         sheet,
-        entries.map(({ at, text }): Entry => {
+        entries.map(({ at, text }): CellEntry => {
           const settings = settingsAt(sheet, at);
           const above = settings.numberFormat === "General" ? rowToBeLike(sheets(), sheet, at, rows) : null;
           return {
@@ -116,7 +116,7 @@ function gridBook(workbook: EmbeddedWorkbook, { isDraft = false, later = laterIn
 }
 
 /** The cell whose look a cell right under a table takes over, when that many rows are entered there: the one in the last row. */
-function rowToBeLike(sheets: readonly GridSheet[], name: string, { row, column }: At, rows: number): At | null {
+function rowToBeLike(sheets: readonly DeskSheet[], name: string, { row, column }: At, rows: number): At | null {
   const table = sheets
     .find((sheet) => sheet.name === name)
     ?.tables.find(({ block }) => row > block.bottom && row <= block.bottom + rows && column >= block.left && column <= block.right);
@@ -145,7 +145,7 @@ function gridSheet({
   tables,
   widths,
   merges,
-}: ReturnType<EmbeddedWorkbook["sheets"]>[number]): GridSheet {
+}: ReturnType<EmbeddedWorkbook["sheets"]>[number]): DeskSheet {
   return {
     name,
     isResult,
@@ -164,7 +164,7 @@ function gridSheet({
   };
 }
 
-function gridCell(workbook: EmbeddedWorkbook, sheet: string, at: At, settingsAt: (sheet: string, at: At) => EntrySettings): GridCell {
+function gridCell(workbook: EmbeddedWorkbook, sheet: string, at: At, settingsAt: (sheet: string, at: At) => EntrySettings): DeskCell {
   const { value, isError, formula, text, stale, bold, italic, align, shaded, numberFormat } = workbook.cellAt(sheet, at);
   return {
     text,
@@ -183,7 +183,7 @@ function gridCell(workbook: EmbeddedWorkbook, sheet: string, at: At, settingsAt:
   };
 }
 
-function kindOf(value: Cell): GridCell["kind"] {
+function kindOf(value: Cell): DeskCell["kind"] {
   if (typeof value === "number") return "number";
   if (typeof value === "boolean") return "yes-no";
   return value === "" ? "blank" : "text";

@@ -2,7 +2,7 @@
 import { picker, type FileInPlace, type PlacedFile } from "./fileInPlace";
 
 /** A workbook file as it was picked, dropped or fetched. */
-export type WorkbookFile = {
+export type DeskFile = {
   readonly name: string;
   readonly bytes: Uint8Array;
   /** The file itself, where the browser handed it over: it is saved in its place. */
@@ -15,10 +15,10 @@ const xlsxType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sh
 export const acceptedFiles = `.xlsx,.xlsm,${xlsxType}`;
 
 /** Reads a picked or dropped file. Rejects when the browser may not read it. */
-export const readFile = async (file: File): Promise<WorkbookFile> => ({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) });
+export const readFile = async (file: File): Promise<DeskFile> => ({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) });
 
 /** Reads a file that the browser handed over itself. */
-export async function readInPlace(handle: FileInPlace): Promise<WorkbookFile> {
+export async function readInPlace(handle: FileInPlace): Promise<DeskFile> {
   const file = await handle.getFile();
   return { ...(await readFile(file)), placed: { handle, changedAt: file.lastModified } };
 }
@@ -40,14 +40,14 @@ export async function pickInPlace(): Promise<FileInPlace | null> {
  *
  * @throws Error in words when it is not there
  */
-export async function fetchWorkbook(name: string): Promise<WorkbookFile> {
+export async function fetchWorkbook(name: string): Promise<DeskFile> {
   const response = await fetch(new URL(name, document.baseURI));
   if (!response.ok) throw new Error(`${name} is not where this page came from (answer ${response.status}).`);
   return { name: name.split("/").at(-1) ?? name, bytes: new Uint8Array(await response.arrayBuffer()) };
 }
 
 /** Hands a workbook to the browser's downloads. Whether it arrives there a page is never told. @throws where the browser refuses at once */
-export function download({ name, bytes }: Pick<WorkbookFile, "name" | "bytes">): void {
+export function download({ name, bytes }: Pick<DeskFile, "name" | "bytes">): void {
   const address = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type: xlsxType }));
   const link = document.createElement("a");
   link.href = address;

@@ -4,7 +4,7 @@ import type { GridBook } from "./gridBook";
 import type { View } from "./views";
 
 /** A place that holds the text: number `index` of `count`, counted in the order of the rail. */
-export type Found = { readonly view: View; readonly at: At; readonly index: number; readonly count: number };
+export type FoundCell = { readonly view: View; readonly at: At; readonly index: number; readonly count: number };
 
 /** The next place that holds a text, or the one before; round at the ends. `null` where none does. */
 export function found(
@@ -13,7 +13,7 @@ export function found(
   text: string,
   from: { readonly view: string; readonly at: At },
   by: 1 | -1,
-): Found | null {
+): FoundCell | null {
   const wanted = text.trim().toLowerCase();
   if (wanted === "") return null;
   const places = views.flatMap((view) => placesIn(book, views, view, wanted));

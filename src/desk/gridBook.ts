@@ -3,13 +3,13 @@ import type { Decimal } from "../core/numbers/decimal";
 import type { SheetChart, StepWords } from "../host/embedded";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { SheetPlace } from "../workbook/cell";
-import type { Area, At } from "../host/address";
+import type { Block, At } from "../host/address";
 
 /** A table on a sheet. `block` holds its heading row, where it has one, and its body, without a totals row. */
-export type GridTable = { readonly name: string; readonly headingRow: number | null; readonly block: Area };
+export type GridTable = { readonly name: string; readonly headingRow: number | null; readonly block: Block };
 
 /** A sheet: how much of it is used, its tables, joined cells and column widths in pixels. */
-export type GridSheet = {
+export type DeskSheet = {
   readonly name: string;
   /** One of our result sheets. */
   readonly isResult: boolean;
@@ -17,7 +17,7 @@ export type GridSheet = {
   /** Columns in use without the words of our drop-down lists beside a table; left out: all that are in use. */
   readonly columnsBesideLists?: number;
   readonly tables: readonly GridTable[];
-  readonly merges: readonly Area[];
+  readonly merges: readonly Block[];
   readonly widthOf: (column: number) => number;
 };
 
@@ -30,7 +30,7 @@ export type GridLook = {
 };
 
 /** A cell to be shown. `entry` is what is edited: the formula with its `=`, or the value as it would be typed. */
-export type GridCell = {
+export type DeskCell = {
   readonly text: string;
   readonly entry: string;
   readonly kind: "blank" | "text" | "number" | "error" | "yes-no";
@@ -51,8 +51,8 @@ export interface GridBook {
   readonly id: string;
   readonly host: WorkbookHost;
   /** The sheets that are not hidden, in order. */
-  sheets(): readonly GridSheet[];
-  cell(sheet: string, at: At): GridCell;
+  sheets(): readonly DeskSheet[];
+  cell(sheet: string, at: At): DeskCell;
   /** The charts on a sheet, with what their cells say now. */
   charts(sheet: string): readonly SheetChart[];
   /** What the cell's drop-down list offers; none where it has no list. */
@@ -83,7 +83,7 @@ export interface GridBook {
   /** Calls back when the pane asks to show a cell; returns what stops the calls. */
   onShow(show: (place: SheetPlace) => void): () => void;
   /** Tells the workbook what is selected, for the pane to ask. */
-  selected(sheet: string, block: Area): void;
+  selected(sheet: string, block: Block): void;
   /** Why formulas cannot be worked out here any more, in words; `null` while they can. */
   engineFault(): string | null;
   /** The workbook as the bytes of an `.xlsx` file, once its formulas are worked out, or after a while without them. */

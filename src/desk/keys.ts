@@ -1,5 +1,5 @@
 /** What the keys of the grid mean while no cell is edited. */
-import type { KeyStroke } from "./selection";
+import type { KeyStroke } from "./gridSelection";
 
 export type KeyMeaning =
   | { readonly do: "move"; readonly stroke: KeyStroke; readonly keepsDefault?: false }

@@ -1,6 +1,6 @@
 /** What a cell offers while somebody types into it. */
 import type { At } from "../host/address";
-import type { GridBook, GridSheet, GridTable } from "./gridBook";
+import type { GridBook, DeskSheet, GridTable } from "./gridBook";
 import { tableAt } from "./tableAt";
 
 /**
@@ -14,7 +14,7 @@ export type Offer = { readonly kind: "list" | "names" | "earlier"; readonly word
 const mostRows = 2_000;
 
 /** What the cell offers; no words where there is nothing to offer. */
-export function offerAt(book: GridBook, sheet: GridSheet, at: At): Offer {
+export function offerAt(book: GridBook, sheet: DeskSheet, at: At): Offer {
   const listed = book.choices(sheet.name, at);
   if (listed.length > 0) return { kind: "list", words: listed };
   const table = tableAt(sheet, at);
@@ -25,7 +25,7 @@ export function offerAt(book: GridBook, sheet: GridSheet, at: At): Offer {
   return { kind: "earlier", words: distinct(columnTexts(book, sheet.name, table, at.column, at.row)) };
 }
 
-const headingAt = (book: GridBook, sheet: GridSheet, { headingRow }: GridTable, column: number): string =>
+const headingAt = (book: GridBook, sheet: DeskSheet, { headingRow }: GridTable, column: number): string =>
   headingRow === null ? "" : book.cell(sheet.name, { row: headingRow, column }).text.trim().toLowerCase();
 
 /** The names in the column *Item* of a table *Items*, and likewise for fields, crops and machines; none in that table itself. */

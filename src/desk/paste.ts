@@ -1,12 +1,12 @@
 /** Where the cells of a pasted block go. */
-import type { Area } from "../host/address";
+import type { Block } from "../host/address";
 import type { GridEntry } from "./gridBook";
 
 /**
  * The entries that pasting makes: from the selection's first cell on, or over the whole selection, again and again,
  * where it is a multiple of what is pasted (one price pasted over a column of them).
  */
-export function pasted(rows: readonly (readonly string[])[], over: Area): GridEntry[] {
+export function pasted(rows: readonly (readonly string[])[], over: Block): GridEntry[] {
   const height = rows.length;
   const width = rows[0]?.length ?? 0;
   if (height === 0 || width === 0) return [];
@@ -23,7 +23,7 @@ export function pasted(rows: readonly (readonly string[])[], over: Area): GridEn
 }
 
 /** The block that entries fill; `null` for none. */
-export function areaOfEntries(entries: readonly GridEntry[]): Area | null {
+export function areaOfEntries(entries: readonly GridEntry[]): Block | null {
   const first = entries[0];
   const last = entries.at(-1);
   if (first === undefined || last === undefined) return null;

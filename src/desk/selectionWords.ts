@@ -1,6 +1,6 @@
 /** What is said of the cells that are selected: how many, and the sum of the numbers among them. */
 import { sum, type Decimal } from "../core/numbers/decimal";
-import { areaName, type Area } from "../host/address";
+import { areaName, type Block } from "../host/address";
 import type { GridBook } from "./gridBook";
 import type { View } from "./views";
 
@@ -8,7 +8,7 @@ import type { View } from "./views";
 const mostAdded = 100_000;
 
 /** E.g. `C5:C9: 5 numbers, sum 1,234.5`; the block alone where it holds no numbers or too many cells. */
-export function selectionWords(book: GridBook, view: View, block: Area): string {
+export function selectionWords(book: GridBook, view: View, block: Block): string {
   const { name, used } = view;
   const rows = view.rowsShown === undefined || view.rowsShown === null ? null : new Set(view.rowsShown);
   const [bottom, right] = [Math.min(block.bottom, used.rows - 1), Math.min(block.right, used.columns - 1)];

@@ -1,7 +1,7 @@
 /** What can be done in the grid, by keys, pointer and buttons, over one workbook. */
 import { useCallback, useEffect, useMemo, useReducer, useRef, useState, useSyncExternalStore, type KeyboardEvent } from "react";
 import { HostError } from "../host/workbookHost";
-import { areaName, type Area, type At } from "../host/address";
+import { areaName, type Block, type At } from "../host/address";
 import type { StepWords } from "../host/embedded";
 import type { SheetPlace } from "../workbook/cell";
 import { copied, type Copied } from "./copied";
@@ -10,7 +10,7 @@ import type { GridBook, GridEntry, GridTable } from "./gridBook";
 import { keyMeaning } from "./keys";
 import { areaOfEntries, pasted } from "./paste";
 import { rowsShown, type Filter } from "./rowsShown";
-import { isBlock, moved, selectBlock, selectCell, selectedBlock, type Extent, type KeyStroke, type Selection } from "./selection";
+import { isBlock, moved, selectBlock, selectCell, selectedBlock, type Extent, type KeyStroke, type Selection } from "./gridSelection";
 import { tableAt } from "./tableAt";
 import { parseTsv } from "./tsv";
 import { extentOf, firstView, isShown, viewAt, viewsOf, type View } from "./views";
@@ -421,7 +421,7 @@ function movedInSight(selection: Selection, stroke: KeyStroke, extent: Extent, r
 }
 
 /** The cells of a block that lie in the used part of the sheet: clearing whole columns need not visit a million rows. */
-function cellsOf(block: Area, view: View) {
+function cellsOf(block: Block, view: View) {
   const { used } = view;
   const bottom = Math.min(block.bottom, used.rows - 1);
   const right = Math.min(block.right, used.columns - 1);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { GridSheet, GridTable } from "./gridBook";
+import type { DeskSheet, GridTable } from "./gridBook";
 import { entriesIn, extentOf, firstView, viewAt, viewsOf } from "./views";
 
 const table = (name: string, block: Partial<GridTable["block"]> = {}): GridTable => ({
@@ -7,7 +7,7 @@ const table = (name: string, block: Partial<GridTable["block"]> = {}): GridTable
   headingRow: block.top ?? 0,
   block: { top: 0, left: 0, bottom: 4, right: 2, ...block },
 });
-const sheet = (name: string, more: Partial<GridSheet> = {}): GridSheet => ({
+const sheet = (name: string, more: Partial<DeskSheet> = {}): DeskSheet => ({
   name,
   isResult: false,
   used: { rows: 5, columns: 3 },
@@ -16,7 +16,7 @@ const sheet = (name: string, more: Partial<GridSheet> = {}): GridSheet => ({
   widthOf: () => 64,
   ...more,
 });
-const rail = (sheets: readonly GridSheet[]) => viewsOf(sheets).map(({ group, title }) => `${group}: ${title}`);
+const rail = (sheets: readonly DeskSheet[]) => viewsOf(sheets).map(({ group, title }) => `${group}: ${title}`);
 
 describe("the views of a workbook", () => {
   it("are our tables as the work goes, then sheets of the grower's own, then results", () => {

@@ -1,9 +1,9 @@
 /** What the desk can show: a table of the season on its own, a sheet as it is, a result; and where each stands in the rail. */
-import type { Area, At } from "../host/address";
+import type { Block, At } from "../host/address";
 import type { SheetPlace } from "../workbook/cell";
 import { tableNames } from "../workbook/tableNames";
 import { plain } from "../workbook/words";
-import type { GridSheet, GridTable } from "./gridBook";
+import type { DeskSheet, GridTable } from "./gridBook";
 
 /** Groups of the rail, as the work of a season goes; then what is not a table of ours. */
 const railGroups = [
@@ -15,7 +15,7 @@ const railGroups = [
 const [ownSheets, results] = ["Own sheets", "Results"] as const;
 
 /** A sheet, or the part of it that one of our tables fills, as the grid shows it. */
-export type View = GridSheet & {
+export type View = DeskSheet & {
   /** Tells one view of the workbook from another. */
   readonly id: string;
   readonly kind: "table" | "own" | "result";
@@ -30,7 +30,7 @@ export type View = GridSheet & {
 };
 
 /** The views of a workbook in the order of the rail. A sheet that holds anything beside our tables is shown as it is too. */
-export function viewsOf(sheets: readonly GridSheet[]): readonly View[] {
+export function viewsOf(sheets: readonly DeskSheet[]): readonly View[] {
   const tables = sheets
     .flatMap((sheet) =>
       sheet.tables
@@ -53,7 +53,7 @@ export function viewsOf(sheets: readonly GridSheet[]): readonly View[] {
 }
 
 /** The view of a sheet as it is. */
-const sheetView = (sheet: GridSheet): View => ({
+const sheetView = (sheet: DeskSheet): View => ({
   ...sheet,
   id: `sheet ${sheet.name}`,
   title: sheet.name,
@@ -62,7 +62,7 @@ const sheetView = (sheet: GridSheet): View => ({
   ...(sheet.isResult ? { kind: "result", group: results } : { kind: "own", group: ownSheets }),
 });
 
-const tableView = (sheet: GridSheet, table: GridTable, group: string, title: string): View => ({
+const tableView = (sheet: DeskSheet, table: GridTable, group: string, title: string): View => ({
   ...sheet,
   id: `table ${table.name}`,
   kind: "table",
@@ -85,7 +85,7 @@ function placeInRail(name: string): { readonly group: string; readonly title: st
 }
 
 /** Whether a sheet holds nothing but the table and what stands right below its columns, which the table's view shows as well. */
-function isAlone({ used, columnsBesideLists = used.columns, tables }: GridSheet, { block }: GridTable): boolean {
+function isAlone({ used, columnsBesideLists = used.columns, tables }: DeskSheet, { block }: GridTable): boolean {
   return tables.length === 1 && block.top === 0 && block.left === 0 && columnsBesideLists <= block.right + 1;
 }
 
@@ -114,7 +114,7 @@ const lastColumnOfExcel = 16_384;
 
 /** Where a cell is shown: in the view of its table, also right below that, else on its sheet. */
 export function viewAt(views: readonly View[], { sheet, row, column }: SheetPlace): View | undefined {
-  const holds = ({ block }: { readonly block: Area }, below: number) =>
+  const holds = ({ block }: { readonly block: Block }, below: number) =>
     row > block.top && row <= block.bottom + below && column >= block.left && column <= block.right;
   const here = views.filter(({ name }) => name === sheet);
   return here.find(({ table }) => table !== null && holds(table, 1)) ?? here.find(({ table }) => table === null) ?? here[0];

@@ -1,6 +1,6 @@
 /** Which view is shown, what is selected in each, and what is being typed. */
 import type { At } from "../host/address";
-import { selectCell, type Selection } from "./selection";
+import { selectCell, type Selection } from "./gridSelection";
 import type { View } from "./views";
 
 /**

@@ -6,19 +6,19 @@ export { cellName, columnName, columnNumber };
 /** A cell of a sheet. */
 export type At = { readonly row: number; readonly column: number };
 /** A block of cells, its corners included. */
-export type Area = { readonly top: number; readonly left: number; readonly bottom: number; readonly right: number };
+export type Block = { readonly top: number; readonly left: number; readonly bottom: number; readonly right: number };
 
 export const lastRow = 1_048_575;
 export const lastColumn = 16_383;
 
 /** `B4` for one cell, `B4:D9` for a block of more. */
-export const areaName = ({ top, left, bottom, right }: Area): string =>
+export const areaName = ({ top, left, bottom, right }: Block): string =>
   top === bottom && left === right
     ? cellName({ row: top, column: left })
     : `${cellName({ row: top, column: left })}:${cellName({ row: bottom, column: right })}`;
 
 /** `A1`, `$B$2:C9`, `B:C` or `2:5`; `null` where it is none of them. Whole columns and rows run to the end of the sheet. */
-export function parseArea(text: string): Area | null {
+export function parseArea(text: string): Block | null {
   const bare = text.replaceAll("$", "").trim();
   const cells = /^([A-Za-z]{1,3})(\d{1,7})(?::([A-Za-z]{1,3})(\d{1,7}))?$/.exec(bare);
   if (cells) {
@@ -31,7 +31,7 @@ export function parseArea(text: string): Area | null {
   return rows ? ordered(Number(rows[1]) - 1, 0, Number(rows[2]) - 1, lastColumn) : null;
 }
 
-function ordered(top: number, left: number, bottom: number, right: number): Area | null {
+function ordered(top: number, left: number, bottom: number, right: number): Block | null {
   const area = { top: Math.min(top, bottom), left: Math.min(left, right), bottom: Math.max(top, bottom), right: Math.max(left, right) };
   return area.top >= 0 && area.left >= 0 && area.bottom <= lastRow && area.right <= lastColumn ? area : null;
 }
@@ -55,7 +55,7 @@ export function rangeOnSheet(address: string): { readonly sheet: string; readonl
 }
 
 /** The smallest area that holds both cells. */
-export const areaOf = (one: At, other: At): Area => ({
+export const areaOf = (one: At, other: At): Block => ({
   top: Math.min(one.row, other.row),
   left: Math.min(one.column, other.column),
   bottom: Math.max(one.row, other.row),
@@ -69,5 +69,5 @@ export const quotedSheet = (name: string): string =>
     : `'${name.replaceAll("'", "''")}'`;
 
 /** Whether the cell lies in the area. */
-export const contains = ({ top, left, bottom, right }: Area, { row, column }: At): boolean =>
+export const contains = ({ top, left, bottom, right }: Block, { row, column }: At): boolean =>
   row >= top && row <= bottom && column >= left && column <= right;

@@ -1,6 +1,6 @@
 /** What stands below tables and matched ranges, which a host hands over beside their own rows. */
 import type { Cell, RowBelow } from "../workbook/cell";
-import type { Area } from "./address";
+import type { Block } from "./address";
 
 /** So many rows are looked at below a block: a sheet that goes on further holds something else. */
 const rowsLookedAt = 2_000;
@@ -9,7 +9,7 @@ const rowsLookedAt = 2_000;
  * The last row that belongs to nothing else, at most so many rows below a block: where another table or range begins in its
  * columns, or goes on past its end, that one has the rows.
  */
-export function lastRowBelow(block: Area, others: readonly Area[]): number {
+export function lastRowBelow(block: Block, others: readonly Block[]): number {
   // A cell alone is what names a field beside a range, and no block that goes on.
   const beside = others.filter(
     ({ top, left, right, bottom }) =>

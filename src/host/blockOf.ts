@@ -1,5 +1,5 @@
 import type { Cell } from "../workbook/cell";
-import type { Area, At } from "./address";
+import type { Block, At } from "./address";
 
 /** A heading row has at least so many filled cells; a title has one. */
 const fewestHeadings = 2;
@@ -15,7 +15,7 @@ type ValueAt = (at: At) => Cell;
  * @param region what hangs together around one selected cell, where the host has found it already
  * @returns the selection itself where it holds no row of headings
  */
-export function blockOf(picked: Area, used: Area | null, valueAt: ValueAt, region: Area | null = null): Area {
+export function blockOf(picked: Block, used: Block | null, valueAt: ValueAt, region: Block | null = null): Block {
   if (used === null) return picked;
   const isFilled = (row: number, column: number) => valueAt({ row, column }) !== "";
   const isOneCell = picked.top === picked.bottom && picked.left === picked.right;
@@ -30,7 +30,7 @@ export function blockOf(picked: Area, used: Area | null, valueAt: ValueAt, regio
  * The row of headings: the fullest one of words alone above the numbers, since a title may stand in two cells and a line over the
  * headings may group them; without numbers the first. `null` where there is none.
  */
-function headingRow(block: Area, used: Area, valueAt: ValueAt): number | null {
+function headingRow(block: Block, used: Block, valueAt: ValueAt): number | null {
   const rows: { readonly row: number; readonly filled: number }[] = [];
   for (let row = Math.max(block.top, used.top); row <= Math.min(block.bottom, used.bottom); row += 1) {
     const filled = columns(block, used).filter((column) => valueAt({ row, column }) !== "");
@@ -46,7 +46,7 @@ function headingRow(block: Area, used: Area, valueAt: ValueAt): number | null {
 }
 
 /** The block with what goes on after one blank column on either side: headings in its row that it does not have, and numbers under them. */
-function withColumnsBeside(block: Area, used: Area, valueAt: ValueAt): Area {
+function withColumnsBeside(block: Block, used: Block, valueAt: ValueAt): Block {
   const heading = (column: number) =>
     String(valueAt({ row: block.top, column }))
       .trim()
@@ -70,20 +70,20 @@ function withColumnsBeside(block: Area, used: Area, valueAt: ValueAt): Area {
   return wide;
 }
 
-function hasNumber(column: number, { top, bottom }: Area, used: Area, valueAt: ValueAt): boolean {
+function hasNumber(column: number, { top, bottom }: Block, used: Block, valueAt: ValueAt): boolean {
   for (let row = top + 1; row <= Math.min(bottom, used.bottom); row += 1) {
     const value = valueAt({ row, column });
     if (typeof value === "number" || (typeof value === "string" && /^\W*\d/.test(value))) return true;
   }
   return false;
 }
-const columns = ({ left, right }: Area, used: Area): number[] => {
+const columns = ({ left, right }: Block, used: Block): number[] => {
   const from = Math.max(left, used.left);
   return Array.from({ length: Math.max(0, Math.min(right, used.right) - from + 1) }, (_, index) => from + index);
 };
 
 /** The block grown on each side for as long as something filled touches it. */
-function around(cell: Area, used: Area, isFilled: (row: number, column: number) => boolean): Area {
+function around(cell: Block, used: Block, isFilled: (row: number, column: number) => boolean): Block {
   let block = cell;
   for (;;) {
     const { top, left, bottom, right } = block;

@@ -1,6 +1,6 @@
 /** What must be said beside a change: cautions where the work can hurt, by the ready layout that it came from, and what trials found. */
-import { blankGainCaution, cautionsOf, planningCaution, works, worksNamed, type Work } from "../core/cautions";
-import type { BreakEven } from "../core/partialBudget/breakEven";
+import { blankGainCaution, cautionsOf, planningCaution, works, worksNamed, type CautionedWork } from "../core/cautions";
+import type { BreakEven } from "../core/partialBudget/breakEvenOfChange";
 import { isGrain, netOfGrain, type Change, type ChangeLine, type Grain } from "../core/partialBudget/change";
 import type { ChangeFigures } from "../core/partialBudget/changeFigures";
 import { worksOfLayout, type LayoutName } from "../core/partialBudget/layouts/layout";
@@ -30,7 +30,7 @@ const onSubject: readonly (readonly [TrialSubject, RegExp])[] = [
 const wordsOf = ({ name, layout, lines }: SeasonChange): string =>
   [...(layout === null ? [name] : []), ...lines.map(({ item }) => item)].join("\n");
 
-const worksByWords = (words: string): readonly Work[] =>
+const worksByWords = (words: string): readonly CautionedWork[] =>
   (
     [
       ["planter", planterWork],
@@ -47,7 +47,7 @@ export function changeCautions(
   const words = wordsOf(change);
   const protection = new Set(items.filter(({ kind }) => kind === "crop protection").map(({ name }) => plain(name)));
   const sprays = change.lines.some(({ item }) => protection.has(plain(item)));
-  const concerned = new Set<Work>([
+  const concerned = new Set<CautionedWork>([
     ...(change.layout === null ? worksByWords(words) : worksOfLayout[change.layout]),
     ...(sprays ? ["tank" as const] : []),
     ...worksNamed(words),

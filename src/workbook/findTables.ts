@@ -1,6 +1,6 @@
 /** Which table of the workbook is which of ours: by its name, or by the grower's own match of a range. */
 import type { RawTable, WorkbookContent } from "./cell";
-import { matchedRanges } from "./matches";
+import { matchedRanges } from "./matchedRanges";
 import { underTodaysHeadings } from "./oldHeadings";
 import type { Problem } from "./problem";
 import { problemsBelow } from "./rowsBelow";

@@ -5,7 +5,7 @@ import type { Item } from "../core/season";
 import type { AreaUnit } from "../core/numbers/units";
 import { itemColumns } from "./columns/items";
 import { readNumber, type NumberStyle } from "./numbers";
-import type { At, Row } from "./tableRow";
+import type { ColumnAt, Row } from "./tableRow";
 import { measureMeant } from "./tonMeant";
 import { nearest, plain } from "./words";
 
@@ -33,7 +33,7 @@ export class ItemConverter {
   constructor(private readonly areaUnit: AreaUnit) {}
 
   /** Base units in one of the unit as bought; notes a fault in `column` and answers `null` where there is no way. */
-  perUnit(row: Row, column: At, units: ItemUnits, typed: string): Decimal | null {
+  perUnit(row: Row, column: ColumnAt, units: ItemUnits, typed: string): Decimal | null {
     return this.orFault(
       row,
       column,
@@ -44,7 +44,7 @@ export class ItemConverter {
   }
 
   /** Base units per area of the workbook in one of the rate unit, such as "lb/ac", "lb N/ac" or "L/ha". */
-  perRateUnit(row: Row, column: At, units: ItemUnits, typed: string): Decimal | null {
+  perRateUnit(row: Row, column: ColumnAt, units: ItemUnits, typed: string): Decimal | null {
     return this.orFault(
       row,
       column,
@@ -54,7 +54,7 @@ export class ItemConverter {
     );
   }
 
-  private orFault(row: Row, column: At, { item }: ItemUnits, typed: string, factor: Factor): Decimal | null {
+  private orFault(row: Row, column: ColumnAt, { item }: ItemUnits, typed: string, factor: Factor): Decimal | null {
     if (typeof factor !== "string") return factor;
     if (factor === "unit-not-convertible") return row.lose(factor, column, { like: item.unit.name });
     const like = factor === "unknown-unit" ? nearest(typed.split(/\/| per /)[0]!, [item.packName, ...measureNames]) : null;

@@ -4,7 +4,7 @@ import type { Problem } from "./problem";
 import { plainHeading } from "./words";
 
 /** A matched range, its headings ours, and what is told of it by the numbers of its own rows. */
-export type Part = {
+export type JoinedPart = {
   readonly raw: RawTable;
   readonly told: readonly Problem[];
   /** The entries below it that it does not take in. */ readonly missed: Missed | null;
@@ -32,7 +32,7 @@ const originOf = ({ origins, body, headers, made = [] }: RawTable, row: number):
   };
 
 /** One range as it is; of several the rows one below the other, each placed where it stands. */
-export function joined(parts: readonly [Part, ...Part[]]): Pick<Part, "raw" | "told"> {
+export function joined(parts: readonly [JoinedPart, ...JoinedPart[]]): Pick<JoinedPart, "raw" | "told"> {
   const [first, ...others] = parts;
   if (others.length === 0) return first;
   const headers = [
@@ -48,9 +48,9 @@ export function joined(parts: readonly [Part, ...Part[]]): Pick<Part, "raw" | "t
     const there = raw.headers.map(plainHeading);
     return headers.map((heading) => there.indexOf(plainHeading(heading)));
   });
-  const rowsOf = ({ raw }: Part, index: number): readonly (readonly Cell[])[] =>
+  const rowsOf = ({ raw }: JoinedPart, index: number): readonly (readonly Cell[])[] =>
     raw.rows.map((cells) => columnsOf[index]!.map((column) => cells[column] ?? ""));
-  const placed = ({ raw }: Part, index: number, row: number): RowOrigin => {
+  const placed = ({ raw }: JoinedPart, index: number, row: number): RowOrigin => {
     const { columns, ...origin } = originOf(raw, row);
     return { ...origin, columns: columnsOf[index]!.map((column) => columns[Math.max(0, column)] ?? columns[0]!) };
   };

@@ -2,7 +2,7 @@
 import { capitalOf } from "../core/capital";
 import { isOver } from "../core/over";
 import { accounts } from "../core/accounts";
-import { loanCosts } from "../core/loans";
+import { loanCosts } from "../core/loanCosts";
 import type { EntryRef } from "../core/row";
 import type { Season } from "../core/season";
 import type { Named } from "./columns/column";

@@ -35,7 +35,7 @@ import { readChanges } from "./tables/changes";
 import { readCrops } from "./tables/crops";
 import { readFields } from "./tables/fields";
 import { readDocks } from "./tables/dockTables";
-import { readSales } from "./tables/grain";
+import { readSales } from "./tables/grainUnits";
 import { readHarvest } from "./tables/harvest";
 import { readHybrids, readWeather } from "./tables/weather";
 import { readWeeds } from "./tables/weeds";
@@ -51,7 +51,7 @@ import { typingStyle, readSettings } from "./tables/settings";
 import { readPlanterChecks } from "./tables/planterChecks";
 import { readStandCounts } from "./tables/standCounts";
 import { readPurchases } from "./tables/purchases";
-import { Places } from "./tables/targets";
+import { TargetPlaces } from "./tables/targets";
 import { sumRows } from "./sumRows";
 import { yearsOfEntries } from "./seasonYear";
 import { problemsBySubject } from "./touched";
@@ -114,7 +114,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
   const byItem = new Map(units.map((each) => [each.item.name, each]));
   const byField = new Map(fields.map((field) => [field.name, field]));
   const byCrop = new Map(crops.map((crop) => [crop.name, crop]));
-  const places = new Places(fieldNames, cropNames, fields);
+  const places = new TargetPlaces(fieldNames, cropNames, fields);
   const converter = new ItemConverter(settings.areaUnit);
   const standTables = readOwnStandTables(own, {
     settings,

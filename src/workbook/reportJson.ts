@@ -9,7 +9,7 @@ import { repayment } from "../core/lender/repayment";
 import type { LoanYear } from "../core/loanYear";
 import { notPlanned } from "../core/notPlanned";
 import type { MachineCost, MachineCostName } from "../core/machines/machineCost";
-import type { BreakEven } from "../core/partialBudget/breakEven";
+import type { BreakEven } from "../core/partialBudget/breakEvenOfChange";
 import type { Quadrant } from "../core/partialBudget/change";
 import type { ChangeFigures } from "../core/partialBudget/changeFigures";
 import type { FieldOutlook } from "../core/stand/fieldOutlook";

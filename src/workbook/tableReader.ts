@@ -8,7 +8,7 @@ import type { RawTable } from "./cell";
 import type { Declared } from "./columns/column";
 import { isBlank } from "./numbers";
 import type { Problem, Subject } from "./problem";
-import { Row, headingOf, type At, type Style, type TableOfRow } from "./tableRow";
+import { Row, headingOf, type ColumnAt, type Style, type TableOfRow } from "./tableRow";
 import { isTotalRow } from "./totalRows";
 import { plainHeading } from "./words";
 
@@ -41,12 +41,12 @@ export class TableReader implements TableOfRow {
     this.differing = new Map((raw.differing ?? []).map(({ row, column, notCounted }) => [`${row},${column}`, notCounted]));
   }
 
-  has(column: At): boolean {
+  has(column: ColumnAt): boolean {
     return this.indexOf(headingOf(column)) >= 0;
   }
 
   /** Notes each of `columns` that the table lacks; answers whether all are there. */
-  needs(...columns: readonly At[]): boolean {
+  needs(...columns: readonly ColumnAt[]): boolean {
     const missing = columns.map(headingOf).filter((column) => !this.has(column));
     for (const column of missing)
       this.problems.push({ code: "column-missing", at: { table: this.name, column }, found: "", touches: [{ of: "farm" }] });

@@ -38,8 +38,8 @@ export type TableOfRow = {
 };
 
 /** A column by its declaration or by its heading. */
-export type At = Named | string;
-export const headingOf = (column: At): string => (typeof column === "string" ? column : column.heading);
+export type ColumnAt = Named | string;
+export const headingOf = (column: ColumnAt): string => (typeof column === "string" ? column : column.heading);
 
 const noFaults: readonly Fault[] = [];
 /** What is wrong with a row that somebody has begun and not finished. */
@@ -75,7 +75,7 @@ export class Row {
   }
 
   /** Notes a fault of a cell, or of the row where no column is named. */
-  fault(code: ProblemCode, column?: At, more: More & { found?: string } = {}): null {
+  fault(code: ProblemCode, column?: ColumnAt, more: More & { found?: string } = {}): null {
     const { found, ...rest } = more;
     this.faults = [
       ...this.faults,
@@ -90,17 +90,17 @@ export class Row {
   }
 
   /** A fault that the row cannot be read with. */
-  lose(code: ProblemCode, column?: At, more: More & { found?: string } = {}): null {
+  lose(code: ProblemCode, column?: ColumnAt, more: More & { found?: string } = {}): null {
     this.lost = true;
     return this.fault(code, column, more);
   }
 
-  cell(column: At): Cell {
+  cell(column: ColumnAt): Cell {
     return this.cells[this.table.indexOf(headingOf(column))] ?? "";
   }
 
   /** Text as typed, outer spaces aside; `null` for a blank cell. */
-  text(column: At): string | null {
+  text(column: ColumnAt): string | null {
     const cell = this.filled(column);
     return cell === null ? null : String(cell).trim();
   }
@@ -115,16 +115,16 @@ export class Row {
     return this.of(column) ?? this.missing(column);
   }
 
-  needText(column: At): string | null {
+  needText(column: ColumnAt): string | null {
     return this.text(column) ?? this.missing(column);
   }
 
-  number(column: At, range: Range = "zero or more"): Decimal | null {
+  number(column: ColumnAt, range: Range = "zero or more"): Decimal | null {
     const cell = this.filled(column);
     return cell === null ? null : this.inRange(column, this.readNumber(column, cell)?.value ?? null, range);
   }
 
-  needNumber(column: At, range: Range = "zero or more"): Decimal | null {
+  needNumber(column: ColumnAt, range: Range = "zero or more"): Decimal | null {
     return this.number(column, range) ?? this.missing(column);
   }
 
@@ -132,7 +132,11 @@ export class Row {
    * A quantity and its unit, which may be typed together in the cell of the quantity: `2 jugs`, `32 oz/ac`. Where the unit has
    * a cell of its own that says another one, the quantity is no number.
    */
-  measured(column: At | NumberColumn, unitColumn: At, ranged?: Range): { readonly value: Decimal | null; readonly unit: string | null } {
+  measured(
+    column: ColumnAt | NumberColumn,
+    unitColumn: ColumnAt,
+    ranged?: Range,
+  ): { readonly value: Decimal | null; readonly unit: string | null } {
     const range = ranged ?? (typeof column === "object" && "range" in column ? column.range : "zero or more");
     const unit = this.text(unitColumn);
     const cell = this.cell(column);
@@ -144,13 +148,13 @@ export class Row {
   }
 
   /** A fraction: 60, 60% and 0.6 are all sixty percent. */
-  share(column: At): Decimal | null {
+  share(column: ColumnAt): Decimal | null {
     const share = this.rate(column);
     return share !== null && share.gt(whole) ? this.fault("percent-range", column) : share;
   }
 
   /** A fraction that may exceed one: 60, 60% and 0.6 are all sixty percent, and 1 is all of it. */
-  private rate(column: At): Decimal | null {
+  private rate(column: ColumnAt): Decimal | null {
     const reading = this.percent(column);
     return reading === null || reading.percent || reading.value.lte(whole) ? (reading?.value ?? null) : reading.value.div(hundred);
   }
@@ -159,7 +163,7 @@ export class Row {
    * A rate of interest as a fraction: 8.5, 8.5% and 0.085 are the same, and 1 is one percent. Between the largest
    * fraction that anybody pays and one, a number without its sign may mean either: it is a fault unless its cell shows percent.
    */
-  interestRate(column: At): Decimal | null {
+  interestRate(column: ColumnAt): Decimal | null {
     const reading = this.percent(column);
     if (reading === null) return null;
     if (reading.percent || reading.value.lte(largestFraction)) return reading.value;
@@ -167,20 +171,20 @@ export class Row {
     return reading.value.lt(whole) ? this.fault("rate-unclear", column) : reading.value.div(hundred);
   }
 
-  private percent(column: At) {
+  private percent(column: ColumnAt) {
     const cell = this.filled(column);
     const reading = cell === null ? null : this.readNumber(column, cell);
     return reading !== null && reading.value.isNegative() && !reading.value.isZero() ? this.fault("percent-range", column) : reading;
   }
 
-  date(column: At): IsoDate | null {
+  date(column: ColumnAt): IsoDate | null {
     const cell = this.filled(column);
     if (cell === null) return null;
     return readDate(cell, this.table.style) ?? this.fault("not-a-date", column);
   }
 
   /** Several dates in one cell, with semicolons; `null` where the cell is blank or one of them is none, which is noted. */
-  dates(column: At): readonly IsoDate[] | null {
+  dates(column: ColumnAt): readonly IsoDate[] | null {
     const cell = this.filled(column);
     if (cell === null) return null;
     const read = String(cell)
@@ -191,12 +195,12 @@ export class Row {
     return read.every((date) => date !== null) ? read : this.fault("not-a-date", column);
   }
 
-  needDate(column: At): IsoDate | null {
+  needDate(column: ColumnAt): IsoDate | null {
     return this.date(column) ?? this.missing(column);
   }
 
   /** One of the words, in any case; `null` where the cell is blank or holds another word, which is noted. */
-  choice<Word extends string>(column: At, words: readonly Word[]): Word | null {
+  choice<Word extends string>(column: ColumnAt, words: readonly Word[]): Word | null {
     const typed = this.text(column);
     if (typed === null) return null;
     // Most are typed as they are listed.
@@ -210,12 +214,12 @@ export class Row {
     );
   }
 
-  needChoice<Word extends string>(column: At, words: readonly Word[]): Word | null {
+  needChoice<Word extends string>(column: ColumnAt, words: readonly Word[]): Word | null {
     return this.choice(column, words) ?? this.missing(column);
   }
 
   /** A name of another table, as that table spells it. */
-  needName(column: At, names: Names): string | null {
+  needName(column: ColumnAt, names: Names): string | null {
     const typed = this.needText(column);
     if (typed === null) return null;
     const name = names.spelled(typed);
@@ -227,13 +231,13 @@ export class Row {
   }
 
   /** Notes that an entry gives way to another of the same row, where both are filled: the other counts. */
-  besides(column: At, counting: At): void {
+  besides(column: ColumnAt, counting: ColumnAt): void {
     if (this.text(column) !== null && !this.isFaulty(column))
       this.fault("entry-beside", column, { other: { ...this.source, column: headingOf(counting) } });
   }
 
   /** Whether a fault of this cell is noted that leaves it without a value. */
-  isFaulty(column: At): boolean {
+  isFaulty(column: ColumnAt): boolean {
     const heading = headingOf(column);
     return this.faults.some(
       (fault) => fault.column === heading && fault.code !== "value-differs" && (fault.code !== "stale-value" || fault.found === ""),
@@ -246,13 +250,13 @@ export class Row {
   }
 
   /** Loses the row for a cell without a value: one that is blank, or whose fault is noted already. */
-  missing(column: At): null {
+  missing(column: ColumnAt): null {
     this.lost = true;
     return this.isFaulty(column) ? null : this.fault("blank", column);
   }
 
   /** The cell where something stands in it that is no error; notes errors, and formulas that could not be worked out. */
-  private filled(column: At): Cell | null {
+  private filled(column: ColumnAt): Cell | null {
     const at = this.table.indexOf(headingOf(column));
     if (at < 0) return null;
     const cell = this.cells[at] ?? "";
@@ -265,11 +269,11 @@ export class Row {
   }
 
   /** A cell may be read more than once. */
-  private faultOnce(code: ProblemCode, column: At, more: More = {}): void {
+  private faultOnce(code: ProblemCode, column: ColumnAt, more: More = {}): void {
     if (!this.faults.some((fault) => fault.code === code && fault.column === headingOf(column))) this.fault(code, column, more);
   }
 
-  private readNumber(column: At, cell: Cell) {
+  private readNumber(column: ColumnAt, cell: Cell) {
     const reading = readNumber(cell, this.table.style);
     if (reading === "not-a-number" && typeof cell === "string") {
       const number = withoutUnit(cell, unitOfColumn(this.table.name, headingOf(column)), this.areaUnit);
@@ -279,7 +283,7 @@ export class Row {
     return typeof reading === "string" ? this.fault(reading, column) : reading;
   }
 
-  private inRange(column: At, value: Decimal | null, range: Range): Decimal | null {
+  private inRange(column: ColumnAt, value: Decimal | null, range: Range): Decimal | null {
     if (value === null || range === "any") return value;
     const isZero = value.isZero();
     if (range === "above zero") return !isZero && value.isPositive() ? value : this.fault("not-above-zero", column);

@@ -18,7 +18,7 @@ beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "pennyacre-"));
   // One file starts in a tenth of the time that the sources take.
   await build({
-    entryPoints: ["src/cli/report.ts"],
+    entryPoints: ["src/cli/reportCommand.ts"],
     outfile: at("report.mjs"),
     bundle: true,
     platform: "node",
@@ -56,7 +56,7 @@ const sheetNames = (path: string) =>
 
 describe("a season without problems", () => {
   it("is told on a page for people, and ends with 0", async () => {
-    const { code, out, error } = await started(["--import", "tsx", "src/cli/report.ts", season]);
+    const { code, out, error } = await started(["--import", "tsx", "src/cli/reportCommand.ts", season]);
     expect({ code, error }).toEqual({ code: 0, error: "" });
     expect(out).toMatch(/^Season 2026, USD\n/);
     for (const words of ["Corn, 860.7 ac", "break-even price/bu", "Still to buy", "not financial, tax or legal advice"])
@@ -88,7 +88,7 @@ describe("a season without problems", () => {
 });
 
 describe("a season with formulas in its input tables, stored without values as other programs do", () => {
-  const sources = (...words: readonly string[]) => started(["--import", "tsx", "src/cli/report.ts", ...words]);
+  const sources = (...words: readonly string[]) => started(["--import", "tsx", "src/cli/reportCommand.ts", ...words]);
 
   it("has the figures of one with the same entries typed", async () => {
     const [formulas, typed] = await Promise.all(

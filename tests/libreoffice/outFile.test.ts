@@ -11,7 +11,7 @@ import type { SeasonReport } from "../../src/workbook/seasonReport";
 import { resultSheets } from "../../src/workbook/sheets/resultSheets";
 import { spelled, spelledSheet } from "../../src/workbook/spelling";
 import { shownMoney, shownPriceNeeded, shownYield, shownYieldNeeded } from "../../src/workbook/shown";
-import { layerTitle } from "../../src/workbook/sheets/words";
+import { layerTitle } from "../../src/workbook/sheets/sheetWords";
 import { demo } from "../support/demoReport";
 import { pageTexts, printed, recalculated, type CellTexts } from "../support/libreOffice";
 
@@ -25,7 +25,7 @@ beforeAll(async () => {
   const folder = mkdtempSync(join(tmpdir(), "pennyacre-"));
   try {
     const out = join(folder, "out.xlsx");
-    execFileSync(process.execPath, ["--import", "tsx", "src/cli/report.ts", input, "--out", out]);
+    execFileSync(process.execPath, ["--import", "tsx", "src/cli/reportCommand.ts", input, "--out", out]);
     const written = readFileSync(out);
     const found = recalculated({ before: readFileSync(input), after: written }, true);
     [sheetsBefore, sheets] = [found.get("before")!, found.get("after")!];

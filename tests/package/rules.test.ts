@@ -23,7 +23,7 @@ const breaches: Readonly<Record<string, readonly [file: string, imports: string]
   "no-embedded-in-excel": ["src/pane/index.tsx", "../host/embedded/book"],
   "parts-below-pages": ["src/pane/parts/Line.ts", "../season/view"],
   "pane-below-desk": ["src/pane/Frame.ts", "../desk/grid"],
-  "cli-without-pages": ["src/cli/report.ts", "../pane/format"],
+  "cli-without-pages": ["src/cli/reportCommand.ts", "../pane/format"],
   "no-tests-in-product": ["src/workbook/usesDemo.ts", "../../shared/demo/rows"],
   "published-through-workbook": ["src/pane/tables.ts", "../../shared/published/tables"],
   "no-office-library": ["src/host/excel/bundles.ts", "@microsoft/office-js"],

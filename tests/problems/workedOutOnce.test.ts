@@ -25,7 +25,7 @@ vi.mock("../../src/core/seasonWork", async (module) => counting(await module(), 
 vi.mock("../../src/core/itemCosts", async (module) => counting(await module(), "itemBooks"));
 vi.mock("../../src/core/seasonMachineCosts", async (module) => counting(await module(), "seasonMachineCosts"));
 vi.mock("../../src/core/stand/fieldOutlook", async (module) => counting(await module(), "fieldOutlooks"));
-vi.mock("../../src/core/loans", async (module) => counting(await module(), "loanYears"));
+vi.mock("../../src/core/loanCosts", async (module) => counting(await module(), "loanYears"));
 
 beforeEach(() => {
   built.clear();

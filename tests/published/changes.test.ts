@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { Decimal, one, sum } from "../../src/core/numbers/decimal";
 import { dryQuantity, dryingPerPoint, propanePerBushelPoint, shrinkPerPoint, wetQuantity } from "../../src/core/drying";
-import { breakEven } from "../../src/core/partialBudget/breakEven";
+import { breakEven } from "../../src/core/partialBudget/breakEvenOfChange";
 import { amountPerAcre, outlay, perAcre, type Change, type ChangeLine } from "../../src/core/partialBudget/change";
-import { withEntries } from "../../src/core/partialBudget/entry";
+import { withEntries } from "../../src/core/partialBudget/changeEntry";
 import { closingWheels } from "../../src/core/partialBudget/layouts/closingWheels";
 import { lossToBadRows } from "../../src/core/partialBudget/layouts/rebuildRowUnits";
 import { netChange } from "../../src/core/partialBudget/netChange";

@@ -5,7 +5,7 @@ import { fieldCapacity } from "../../src/core/machines/fieldCapacity";
 import { dieselPerHour, lubePerFuel } from "../../src/core/machines/fuel";
 import { labourPerMachineHour, ownershipPerYear } from "../../src/core/machines/machineCost";
 import { ownOrHire } from "../../src/core/machines/ownOrHire";
-import { accumulatedRepairs, remainingValue, salvageValue } from "../../src/core/machines/wear";
+import { accumulatedRepairs, remainingValue, salvageValue } from "../../src/core/machines/machineWear";
 import type { MachinePart } from "../../src/core/machines/machine";
 import { area, hours, money, moneyPerArea, moneyPerYear, share, yearlyRate, years } from "../../src/core/numbers/units";
 import { expectPrinted } from "../support/expectPrinted";

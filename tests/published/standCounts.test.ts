@@ -19,7 +19,7 @@ import {
   type StandCount,
 } from "../../src/core/stand/standCount";
 import { standSummary } from "../../src/core/stand/standSummary";
-import { lossToSkips } from "../../src/core/tables/uniformity";
+import { lossToSkips } from "../../src/core/tables/uniformityFindings";
 import { area, money, moneyPerArea, plantsPerArea, seedsPerArea, share } from "../../src/core/numbers/units";
 import { expectPrinted } from "../support/expectPrinted";
 import * as printed from "./standCounts";

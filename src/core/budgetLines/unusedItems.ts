@@ -5,7 +5,7 @@ import type { FieldFacts } from "../fieldFacts";
 import { bestPrice, costShare, isCharged, quantityOf, type ItemBook } from "../itemCosts";
 import type { Kind } from "../kinds";
 import { landWeights } from "../land";
-import { averageDays } from "../purchases";
+import { averageDays } from "../boughtByItem";
 import { splitToTheCent } from "../numbers/split";
 import { itemQuantity, money, type ItemQuantity } from "../numbers/units";
 import type { FieldLines } from "./budgetLine";

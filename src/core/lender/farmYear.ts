@@ -2,7 +2,7 @@
 import { larger, sum, zero, type Decimal } from "../numbers/decimal";
 import type { Charge, CropFigures } from "../figures";
 import { countsIn, type Kind } from "../kinds";
-import { docked } from "../sales";
+import { docked } from "../salesFigures";
 import type { SeasonFigures } from "../seasonFigures";
 import { money, type Money } from "../numbers/units";
 import type { RepaymentBasis } from "./repayment";

@@ -2,7 +2,7 @@
 import { sum, zero, type Decimal } from "../numbers/decimal";
 import type { Budget, Charge, CropFigures, FieldFigures, StageFigures } from "../figures";
 import { countsIn, type Kind, type Layer } from "../kinds";
-import { docked } from "../sales";
+import { docked } from "../salesFigures";
 import { money, type Money } from "../numbers/units";
 
 export type Reason = {

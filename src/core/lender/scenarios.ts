@@ -1,7 +1,7 @@
 /** Low, expected and high of a crop, of the grower's own figures: its yields and prices pulled apart, its costs as the outlook has them. */
 import { sum, type Decimal } from "../numbers/decimal";
 import { incomePerArea, netPerArea, type Costs } from "../breakEven";
-import { perLayer } from "../budget";
+import { perLayer } from "../stageBudget";
 import type { Budget, CropFigures, FieldFigures, PerLayer } from "../figures";
 import type { Layer } from "../kinds";
 import type { Crop } from "../season";

@@ -11,7 +11,7 @@ import { loanYear } from "../loanYear";
 import { fieldKinds } from "../paymentDates";
 import type { Loan, Season } from "../season";
 import { money } from "../numbers/units";
-import { docked, isOfSeason } from "../sales";
+import { docked, isOfSeason } from "../salesFigures";
 import { billFlows } from "./billFlows";
 import { budgetFlows } from "./budgetFlows";
 import type { Flow } from "./cashFlow";

@@ -8,7 +8,7 @@ import type { Machine, MachinePart } from "./machine";
 import { machineCost } from "./machineCost";
 import { ownOrHire } from "./ownOrHire";
 import { seasonHours, seasonMachines } from "./seasonMachines";
-import { repairsPerYear, salvageValue } from "./wear";
+import { repairsPerYear, salvageValue } from "./machineWear";
 
 const tractor: MachinePart = {
   name: "Tractor",

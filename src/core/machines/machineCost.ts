@@ -16,7 +16,7 @@ import {
 import { fieldCapacity } from "./fieldCapacity";
 import { dieselPerHour, lubePerFuel } from "./fuel";
 import type { Machine, MachinePart } from "./machine";
-import { repairsPerYear, salvageValue } from "./wear";
+import { repairsPerYear, salvageValue } from "./machineWear";
 
 /** Hours of labour in an hour of machine work: getting ready, greasing and the road (PM 710: 1.1 to 1.2). */
 export const labourPerMachineHour = new Decimal("1.1");

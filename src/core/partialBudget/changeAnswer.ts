@@ -1,11 +1,11 @@
 /** What is said of a change: what it comes to, what it must bring to pay, when its outlay is back, and how price moves it. */
 import type { MoneyPerUnit, Yield } from "../numbers/units";
-import { breakEven, type BreakEven } from "./breakEven";
+import { breakEven, type BreakEven } from "./breakEvenOfChange";
 import { isGrain, type Change, type ChangeLine } from "./change";
-import type { Entry, Setting } from "./entry";
+import type { ChangeEntry, Setting } from "./changeEntry";
 import { netChange, type NetChange } from "./netChange";
 import { payback, type Payback } from "./payback";
-import { priceYieldGrid, strip, type PriceYieldGrid, type Strip } from "./strip";
+import { priceYieldGrid, strip, type ChangeGrid, type Strip } from "./strip";
 
 /** The crop's prices; where no low or high one is entered the strip has the expected one in its place. */
 export type PriceRange = {
@@ -37,7 +37,7 @@ export type ChangeAnswer = {
   /**
    * The same with the yield moved too; `null` while an entry is blank, where no line is a difference in yield, and without prices.
    */
-  readonly grid: PriceYieldGrid | null;
+  readonly grid: ChangeGrid | null;
   /** The yield gain at which the change pays at each of these prices; `null` without a strip or a gain. */
   readonly gainNeeded: Strip<BreakEven> | null;
 };
@@ -51,7 +51,7 @@ export type ChangeAnswer = {
 export function changeAnswer(change: Change, prices: PriceRange | null): ChangeAnswer {
   const gain = gainLine(change);
   const sellsGrain = change.lines.some((line) => isGrain(line.price));
-  const priceEntry: Entry | null = sellsGrain ? { of: "grain price" } : gain === null ? null : { of: "price", line: gain };
+  const priceEntry: ChangeEntry | null = sellsGrain ? { of: "grain price" } : gain === null ? null : { of: "price", line: gain };
   const atPrices = sellsGrain && prices !== null && (prices.low !== null || prices.high !== null) ? priceStrip(change, prices) : null;
   const net = netChange(change);
   return {
@@ -79,7 +79,7 @@ function priceStrip(change: Change, { low, expected, high }: PriceRange): Strip<
   return strip(change, { low: at(low), expected: at(expected), high: at(high) });
 }
 
-function gridOf(change: Change, { low, expected, high, cropYield }: PriceRange): PriceYieldGrid | null {
+function gridOf(change: Change, { low, expected, high, cropYield }: PriceRange): ChangeGrid | null {
   const isDifference = ({ price, quantity }: ChangeLine) =>
     isGrain(price) && quantity !== null && !quantity.isZero() && (cropYield === undefined || quantity.abs().times("2").lte(cropYield));
   const line =

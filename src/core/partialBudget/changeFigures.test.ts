@@ -5,9 +5,9 @@ import { Decimal, sum } from "../numbers/decimal";
 import type { Season } from "../season";
 import { seasonFigures } from "../seasonFigures";
 import { area, money, moneyPerUnit, points, share, yearlyRate, years } from "../numbers/units";
-import { type breakEven } from "./breakEven";
+import { type breakEven } from "./breakEvenOfChange";
 import { amountPerAcre, outlay, perAcre, type ChangeLine } from "./change";
-import { withEntries } from "./entry";
+import { withEntries } from "./changeEntry";
 import { netChange } from "./netChange";
 import type { SeasonChange } from "./seasonChange";
 

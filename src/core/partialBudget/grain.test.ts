@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { budget } from "../budget";
+import { budget } from "../stageBudget";
 import { zero } from "../numbers/decimal";
 import { area, moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../numbers/units";
 import { netOfGrain } from "./change";

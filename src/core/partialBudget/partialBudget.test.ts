@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { Decimal, one } from "../numbers/decimal";
 import { area, money, moneyPerUnit, share, yearlyRate, years } from "../numbers/units";
-import { breakEven } from "./breakEven";
+import { breakEven } from "./breakEvenOfChange";
 import { amountPerAcre, netOfGrain, outlay, perAcre, perYear, type Change, type ChangeLine } from "./change";
-import { withEntries, type Entry } from "./entry";
+import { withEntries, type ChangeEntry } from "./changeEntry";
 import { netChange } from "./netChange";
 import { payback, paybackOfFlows } from "./payback";
 import { strip } from "./strip";
@@ -68,7 +68,7 @@ describe("netChange", () => {
 });
 
 describe("breakEven", () => {
-  const entries: readonly (readonly [string, Change, Entry])[] = [
+  const entries: readonly (readonly [string, Change, ChangeEntry])[] = [
     ["the yield gain", change, { of: "quantity", line: gain }],
     ["the price of the wheels", known, { of: "price", line: wheels }],
     ["their salvage value", known, { of: "salvage", line: wheels }],
@@ -76,7 +76,7 @@ describe("breakEven", () => {
     ["the area", known, { of: "area" }],
     ["the years", known, { of: "years kept", line: wheels }],
   ];
-  const sameLine = (on: Change, entry: Entry): Entry =>
+  const sameLine = (on: Change, entry: ChangeEntry): ChangeEntry =>
     "line" in entry ? { ...entry, line: on.lines.find(({ item }) => item === entry.line.item)! } : entry;
 
   it.each(entries)("for %s brings the net change to nothing, and pays on the side that it names", (_, on, asked) => {
@@ -118,7 +118,7 @@ describe("breakEven", () => {
             { of: "grain price" },
             { of: "area" },
             { of: "years kept", line: buy },
-          ] as const satisfies readonly Entry[]) {
+          ] as const satisfies readonly ChangeEntry[]) {
             const result = breakEven(of, entry);
             if (result.found)
               expect(

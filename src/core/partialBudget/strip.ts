@@ -2,7 +2,7 @@
 import { Decimal, zero } from "../numbers/decimal";
 import type { MoneyPerUnit } from "../numbers/units";
 import type { Change, ChangeLine } from "./change";
-import { withEntries, type Setting } from "./entry";
+import { withEntries, type Setting } from "./changeEntry";
 import { netChange, type NetChange } from "./netChange";
 
 export type Strip<Of> = { readonly low: Of; readonly expected: Of; readonly high: Of };
@@ -15,7 +15,7 @@ export const strip = (change: Change, settings: Strip<readonly Setting[]>): Stri
 });
 
 /** The net change at yields of one line (outside) and prices of the crop (inside). */
-export type PriceYieldGrid = { readonly line: ChangeLine; readonly quantities: Strip<Decimal>; readonly net: Strip<Strip<NetChange>> };
+export type ChangeGrid = { readonly line: ChangeLine; readonly quantities: Strip<Decimal>; readonly net: Strip<Strip<NetChange>> };
 
 const halfAsMuchAgain = new Decimal("1.5");
 
@@ -23,7 +23,7 @@ const halfAsMuchAgain = new Decimal("1.5");
  * Price and yield moved together. The low yield is none at all, which is what replicated trials often find; the high one is
  * half as much again as entered. Both are arithmetic on the grower's own figure: nothing is claimed of a product.
  */
-export function priceYieldGrid(change: Change, line: ChangeLine, entered: Decimal, prices: Strip<MoneyPerUnit>): PriceYieldGrid {
+export function priceYieldGrid(change: Change, line: ChangeLine, entered: Decimal, prices: Strip<MoneyPerUnit>): ChangeGrid {
   const quantities = { low: zero, expected: entered, high: entered.times(halfAsMuchAgain) };
   const at = (quantity: Decimal) => {
     const setting = (price: MoneyPerUnit): readonly Setting[] => [

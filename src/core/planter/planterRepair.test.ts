@@ -8,7 +8,7 @@ import { seasonFigures } from "../seasonFigures";
 import { hours, itemQuantity, money, moneyPerHour, share, yearlyRate, years } from "../numbers/units";
 import type { PlanterCheck } from "./planterCheck";
 import { stateOf } from "./planterRepair";
-import { wearUsed } from "./wear";
+import { wearUsed } from "./partWear";
 
 const size = (text: string | null) => (text === null ? null : new Decimal(text));
 const sizes = (whenNew: string, measured: string, replaceAt: string) => ({

@@ -4,7 +4,7 @@ import type { ItemFigures } from "../figures";
 import type { Item, Season } from "../season";
 import { money, moneyPerArea, type Area, type Money, type MoneyPerArea } from "../numbers/units";
 import type { PlanterCheck } from "./planterCheck";
-import { soonFrom, wearUsed } from "./wear";
+import { soonFrom, wearUsed } from "./partWear";
 
 /** What is to be done: replace now, replace soon, adjust, nothing, it is done; or nobody can tell yet. */
 export type PartState = "due" | "soon" | "adjust" | "good" | "done" | "not judged";

@@ -1,5 +1,5 @@
 /** What the parts of a workbook say of it: its sheets, names, tables and strings. */
-import { parseArea, type Area } from "../address";
+import { parseArea, type Block } from "../address";
 import { Damaged } from "./package/fault";
 import { isOfType, relationshipsOf, relationshipsPart, workbookPart } from "./package/packageParts";
 import { scanSharedStrings } from "./sheet/sharedStrings";
@@ -25,7 +25,7 @@ export type TableEntry = {
   readonly sheet: string;
   readonly name: string;
   /** Headings, body and totals row together. */
-  readonly area: Area;
+  readonly area: Block;
   readonly headerRows: number;
   readonly totalsRows: number;
   readonly columns: readonly { readonly name: string; readonly formula: string | null }[];
@@ -131,7 +131,7 @@ export function tablesOf(parts: Parts): readonly TableEntry[] {
 }
 
 /** The body of a table: neither its headings nor its totals. */
-export const bodyOf = ({ area, headerRows, totalsRows }: TableEntry): Area => ({
+export const bodyOf = ({ area, headerRows, totalsRows }: TableEntry): Block => ({
   ...area,
   top: area.top + headerRows,
   bottom: area.bottom - totalsRows,

@@ -4,9 +4,9 @@ import type { InputTable } from "../../workbook/inputTable";
 import type { ResultSheet } from "../../workbook/resultSheet";
 import { sameName } from "../sheetNames";
 import { HostError, type CellChange, type NewColumn, type TableRows, type WorkbookHost } from "../workbookHost";
-import { parseArea, splitSheet, type Area, type At } from "../address";
+import { parseArea, splitSheet, type Block, type At } from "../address";
 import { bodyOf, bookOf, tablesOf } from "./book";
-import { withEntries, type Entry } from "./edit/cellEntries";
+import { withEntries, type CellEntry } from "./edit/cellEntries";
 import { choicesAt } from "./sheet/choices";
 import { withColumnWidth } from "./sheet/columnWidth";
 import { contentOf } from "./sheet/content";
@@ -16,7 +16,7 @@ import { writeInputTable } from "./edit/newTables";
 import { PackageEdit } from "./package/packageParts";
 import type { Engine } from "./recalculation/engine";
 import { savedBytes, savedParts } from "./package/save";
-import { sheetCharts, type SheetChart } from "./sheet/sheetCharts";
+import { sheetCharts, type SheetChart } from "./sheet/chartsOfSheet";
 import { addressOf, alikeRanges, blockPicked, headingsOf, type Picked } from "./sheet/selection";
 import { sheetNamed, stateOf, type State } from "./state";
 import { entryWords, type StepWords } from "./edit/stepWords";
@@ -204,7 +204,7 @@ export class EmbeddedWorkbook implements WorkbookHost {
    *
    * @throws HostError where Excel would refuse them, too: a protected sheet, a part of an array formula, no formula
    */
-  setCells(sheet: string, entries: readonly Entry[]): void {
+  setCells(sheet: string, entries: readonly CellEntry[]): void {
     if (entries.length > 0) this.steps.become(withEntries(this.steps.now, sheet, entries), entryWords(this.steps.now, sheet, entries));
   }
 
@@ -253,7 +253,7 @@ export class EmbeddedWorkbook implements WorkbookHost {
   }
 
   /** Tells what is selected, for `selection` to answer; a whole column runs to the end of the sheet. */
-  pick(sheet: string, area: Area | string): void {
+  pick(sheet: string, area: Block | string): void {
     const found = typeof area === "string" ? parseArea(area) : area;
     if (found === null) throw new RangeError(`no such range: ${String(area)}`);
     this.picked = { sheet: sheetNamed(this.steps.now, sheet).name, area: found };

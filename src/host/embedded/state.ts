@@ -4,7 +4,7 @@ import { HostError } from "../workbookHost";
 import type { At } from "../address";
 import { bookOf, sheetDataOf, type SheetEntry } from "./book";
 import { moveFormula } from "./formula/moveFormula";
-import type { SheetCell, SheetRow } from "./sheet/sheetRow";
+import type { StoredCell, SheetRow } from "./sheet/sheetRow";
 import type { SharedMaster } from "./sheet/sheetRows";
 import type { SheetData } from "./sheet/sheetXml";
 import type { Parts } from "./package/zip";
@@ -41,7 +41,7 @@ export function sheetNamed(state: State, name: string): SheetEntry {
   return sheet;
 }
 
-export function cellIn(data: SheetData, { row, column }: At): SheetCell | undefined {
+export function cellIn(data: SheetData, { row, column }: At): StoredCell | undefined {
   const cells = data.rows.get(row)?.cells;
   if (cells === undefined) return undefined;
   let [low, high] = [0, cells.length - 1];
@@ -58,7 +58,7 @@ export function cellIn(data: SheetData, { row, column }: At): SheetCell | undefi
 export const valueIn = (data: SheetData, at: At): Cell => cellIn(data, at)?.value ?? "";
 
 /** The formula of a cell without its `=`; one that follows a shared formula is moved to its place. */
-export function formulaIn(data: SheetData, at: At, cell: SheetCell | undefined = cellIn(data, at)): string | null {
+export function formulaIn(data: SheetData, at: At, cell: StoredCell | undefined = cellIn(data, at)): string | null {
   const formula = cell?.formula;
   if (formula === undefined || formula.kind === "table") return null;
   if (formula.text !== "" || formula.kind !== "shared") return formula.text;
@@ -67,7 +67,7 @@ export function formulaIn(data: SheetData, at: At, cell: SheetCell | undefined =
 }
 
 /** What is put into a cell. What is left out stays as it is; a value without a formula takes an old formula away. */
-export type CellEdit = At & Pick<SheetCell, "value" | "isError" | "isUnknown"> & { readonly formula?: string; readonly style?: number };
+export type CellEdit = At & Pick<StoredCell, "value" | "isError" | "isUnknown"> & { readonly formula?: string; readonly style?: number };
 
 /**
  * The sheet with cells changed. Cells that followed a shared formula whose master is overwritten get their own.
@@ -121,7 +121,7 @@ function withRowFormulas(row: SheetRow, edits: readonly CellEdit[], what: "resul
   const byColumn = new Map(edits.map((edit) => [edit.column, edit]));
   return {
     ...row,
-    cells: row.cells.map((cell): SheetCell => {
+    cells: row.cells.map((cell): StoredCell => {
       const edit = byColumn.get(cell.column);
       if (edit === undefined) return cell;
       const { source: _source, ...rest } = cell;
@@ -147,7 +147,7 @@ function freeFollowers(data: SheetData, rows: Map<number, SheetRow>, group: stri
   for (const number of data.rows.withFormulas()) {
     const row = rows.get(number) ?? data.rows.get(number)!;
     if (!row.cells.some((cell) => cell.formula?.kind === "shared" && cell.formula.group === group)) continue;
-    const cells = row.cells.map((cell): SheetCell => {
+    const cells = row.cells.map((cell): StoredCell => {
       if (cell.formula?.kind !== "shared" || cell.formula.group !== group) return cell;
       const { source: _, ...rest } = cell;
       return {

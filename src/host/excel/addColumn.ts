@@ -5,7 +5,7 @@ import { HostError, type NewColumn } from "../workbookHost";
 import { sameCell } from "../rowSays";
 import type { Command } from "./command";
 import type { Supports } from "./supports";
-import { asTyped } from "./typed";
+import { asTyped } from "./typedCells";
 
 /**
  * Adds a column at the right end of a table, in one round trip after three that read. The heading is written first and the table

@@ -4,7 +4,7 @@ import { HostError } from "../workbookHost";
 import { sameCell } from "../rowSays";
 import type { Command, Found } from "./command";
 import { isFormula } from "./formulaCell";
-import { asTyped } from "./typed";
+import { asTyped } from "./typedCells";
 
 /** Rows as they were added: body rows from `first` on, counted from 0, with `null` for cells that were left to Excel. */
 export type AddedRows = { readonly table: string; readonly first: number; readonly cells: readonly (readonly (Cell | null)[])[] };

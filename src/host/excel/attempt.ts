@@ -2,7 +2,7 @@ import { HostError } from "../workbookHost";
 import { notUnderstood, refusalOf } from "./refusal";
 
 /** One piece of work in Excel. It asks `goOn` between reading and writing, which ends work that was given up meanwhile. */
-export type Work<Value> = (context: Excel.RequestContext, goOn: () => void) => Promise<Value>;
+export type Attempted<Value> = (context: Excel.RequestContext, goOn: () => void) => Promise<Value>;
 
 export type AttemptOptions = {
   /** How long to wait for Excel, in seconds. A batch may wait for the user to leave a cell, and now and then never comes back. */
@@ -19,7 +19,7 @@ export type AttemptOptions = {
  * @throws HostError `busy` when Excel has not answered in time, and every error of the library in words for the user.
  * Work that has not begun to write by then never will; what was already sent may still be done by Excel.
  */
-export async function attempt<Value>({ seconds, context, doneLate }: AttemptOptions, work: Work<Value>): Promise<Value> {
+export async function attempt<Value>({ seconds, context, doneLate }: AttemptOptions, work: Attempted<Value>): Promise<Value> {
   let givenUp = false;
   const goOn = () => {
     if (givenUp) throw new HostError("busy", "Given up; nothing was written.");

@@ -4,7 +4,7 @@ import { HostError, type CellChange } from "../workbookHost";
 import { refuseOtherRow, sameCell } from "../rowSays";
 import type { Command, Found } from "./command";
 import { isFormula } from "./formulaCell";
-import { asTyped } from "./typed";
+import { asTyped } from "./typedCells";
 
 /** Cells as they were changed, with what they held before. */
 export type ChangedCells = readonly {

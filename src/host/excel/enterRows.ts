@@ -4,7 +4,7 @@ import { sameName } from "../sheetNames";
 import type { TableRows } from "../workbookHost";
 import { addRows, endsWith, type AddedRows } from "./addRows";
 import { isReady, type Command, type Found, type Ready } from "./command";
-import { makeTables } from "./makeTables";
+import { makeTables } from "./makeExcelTables";
 import type { Supports } from "./supports";
 
 /** What was entered, to be taken back: rows of tables that were there, and tables that were made. */

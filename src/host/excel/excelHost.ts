@@ -1,16 +1,16 @@
 import type { WorkbookHost } from "../workbookHost";
 import { addColumn } from "./addColumn";
 import { addRows } from "./addRows";
-import { attempt, type Work } from "./attempt";
+import { attempt, type Attempted } from "./attempt";
 import { changeCells } from "./changeCells";
-import { watchChanges } from "./changes";
+import { watchChanges } from "./watchedChanges";
 import { carryOut, type Command } from "./command";
 import { enterRows } from "./enterRows";
 import { growTable, takeBackGrowth } from "./growTable";
 import { hostState } from "./hostState";
-import { makeTables } from "./makeTables";
+import { makeTables } from "./makeExcelTables";
 import { workbookReader } from "./readWorkbook";
-import { alikeRanges, selectedRange, selectPlace } from "./selection";
+import { alikeRanges, selectedRange, selectPlace } from "./excelSelection";
 import { excelSupports, excelUndoes } from "./supports";
 import { takeBackCells, takeBackRows } from "./takeBack";
 import { takeBackEntered } from "./takeBackTables";
@@ -31,7 +31,7 @@ export type ExcelHostOptions = {
  */
 export function excelHost({ seconds = 30, quiet = 300 }: ExcelHostOptions = {}): WorkbookHost {
   const { follow, tell } = hostState();
-  const run = <Value>(work: Work<Value>) => attempt({ seconds }, work);
+  const run = <Value>(work: Attempted<Value>) => attempt({ seconds }, work);
   const command = <Value>(asked: Command<Value>, what: string, after = "") =>
     carryOut(asked, {
       seconds,

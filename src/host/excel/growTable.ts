@@ -1,4 +1,4 @@
-import { areaName, type Area } from "../address";
+import { areaName, type Block } from "../address";
 import { totalsInTheWay } from "../below";
 import { sameName } from "../sheetNames";
 import { HostError } from "../workbookHost";
@@ -6,7 +6,7 @@ import type { Command, Found } from "./command";
 import type { Supports } from "./supports";
 
 /** A table as it was drawn over more rows. */
-export type Grown = { readonly table: string; readonly before: Area; readonly after: Area };
+export type Grown = { readonly table: string; readonly before: Block; readonly after: Block };
 
 /**
  * Draws a table over rows below it (ExcelApi 1.13), in one round trip after two that read. No cell changes.
@@ -69,7 +69,7 @@ export const takeBackGrowth =
     return { value: undefined, write: () => table.resize(areaName(before)), look: (looking) => lookForArea(looking, name, after, before) };
   };
 
-async function lookForArea(context: Excel.RequestContext, name: string, before: Area, after: Area): Promise<Found> {
+async function lookForArea(context: Excel.RequestContext, name: string, before: Block, after: Block): Promise<Found> {
   const range = context.workbook.tables.getItemOrNullObject(name).getRange().load("rowIndex,columnIndex,rowCount,columnCount");
   await context.sync();
   if (range.isNullObject) return "unclear";
@@ -77,12 +77,12 @@ async function lookForArea(context: Excel.RequestContext, name: string, before: 
   return now === areaName(after) ? "there" : now === areaName(before) ? "not there" : "unclear";
 }
 
-const areaOf = ({ rowIndex, columnIndex, rowCount, columnCount }: Excel.Range): Area => ({
+const areaOf = ({ rowIndex, columnIndex, rowCount, columnCount }: Excel.Range): Block => ({
   top: rowIndex,
   left: columnIndex,
   bottom: rowIndex + rowCount - 1,
   right: columnIndex + columnCount - 1,
 });
 
-const overlap = (one: Area, two: Area): boolean =>
+const overlap = (one: Block, two: Block): boolean =>
   one.left <= two.right && one.right >= two.left && one.top <= two.bottom && one.bottom >= two.top;

@@ -1,7 +1,7 @@
 import type { CellStyle, ResultSheet, SheetCell } from "../../workbook/resultSheet";
 import { fillColours, widthInPoints } from "../sheetLook";
 import { rectanglesByKey } from "./rectangles";
-import { asTyped } from "./typed";
+import { asTyped } from "./typedCells";
 
 /** Cells, number formats, looks, column widths and merges of a result sheet on an empty sheet. */
 export function putBlock(sheet: Excel.Worksheet, { rows, columns, merges = [] }: ResultSheet): void {

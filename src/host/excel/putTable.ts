@@ -4,7 +4,7 @@ import { widthInPoints } from "../sheetLook";
 import { unfinishedMark, type TablePlace } from "./placesForTables";
 import { putInputPage } from "./putPage";
 import type { Supports } from "./supports";
-import { asTyped } from "./typed";
+import { asTyped } from "./typedCells";
 
 /** Longest list of choices, commas included, that Excel takes as text (a longer one needs cells), and longest hint. */
 const longestList = 255;

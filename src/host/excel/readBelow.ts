@@ -1,6 +1,6 @@
 /** The rows below tables and matched ranges, read only where the sheet goes on in their columns. */
 import type { RowBelow } from "../../workbook/cell";
-import type { Area } from "../address";
+import type { Block } from "../address";
 import { filledRows, lastRowBelow } from "../below";
 import { readInPieces, type Sized } from "./readInPieces";
 import type { Asked } from "./sources";
@@ -14,9 +14,9 @@ export const askNeighbour = (table: Excel.Table): Neighbour => ({
   block: table.getRange().untrack().load("rowIndex,columnIndex,columnCount"),
 });
 
-type Block = Area & { readonly sheet: string };
+type OnSheet = Block & { readonly sheet: string };
 
-const blockOf = ({ body, sheet, edges: { block } }: Asked): Block | null =>
+const blockOf = ({ body, sheet, edges: { block } }: Asked): OnSheet | null =>
   body.isNullObject
     ? null
     : {
@@ -40,7 +40,7 @@ export async function readBelow(
   neighbours: readonly Neighbour[],
 ): Promise<readonly (readonly RowBelow[])[]> {
   const blocks = asked.map(blockOf);
-  const begun = neighbours.map(({ sheet, block: { rowIndex, columnIndex, columnCount } }): Block => ({
+  const begun = neighbours.map(({ sheet, block: { rowIndex, columnIndex, columnCount } }): OnSheet => ({
     sheet: sheet.name,
     top: rowIndex,
     left: columnIndex,
@@ -52,7 +52,7 @@ export async function readBelow(
     const nothing = { rows: 0, columns: 0, range: () => sheet.getRange("A1") };
     if (block === null || used.isNullObject) return nothing;
     const others = [...blocks, ...begun].filter(
-      (other): other is Block => other !== null && other !== block && other.sheet === block.sheet,
+      (other): other is OnSheet => other !== null && other !== block && other.sheet === block.sheet,
     );
     const rows = Math.min(used.rowIndex + used.rowCount - 1, lastRowBelow(block, others)) - block.bottom;
     const columns = block.right - block.left + 1;

@@ -1,14 +1,14 @@
 /** How cells show their numbers, asked only of rates that a number alone does not tell. */
 import type { RawTable } from "../../workbook/cell";
 import { showsPercent, unclearRates } from "../../workbook/percentCells";
-import type { Asked, Source } from "./sources";
+import type { Asked, TableSource } from "./sources";
 
 type Percents = Pick<RawTable, "percents">;
 
 /** Of each source the rates that show percent; a round trip more only where there is a rate to ask about. */
 export async function readPercents(
   context: Excel.RequestContext,
-  sources: readonly Source[],
+  sources: readonly TableSource[],
   asked: readonly Asked[],
   raws: readonly (RawTable | null)[],
 ): Promise<readonly Percents[]> {

@@ -8,7 +8,7 @@ import { readPercents } from "./readPercents";
 import { askNeighbour, readBelow } from "./readBelow";
 import { readInPieces, type Sized } from "./readInPieces";
 import { isOfOneRange, isTooBig, refusalOf } from "./refusal";
-import { ask, rangeSource, tableSource, type Asked, type Source } from "./sources";
+import { ask, rangeSource, tableSource, type Asked, type TableSource } from "./sources";
 
 /**
  * A reader of one workbook, which reads all tables that may matter and matched ranges in two round trips: one to learn what there is, one
@@ -77,10 +77,10 @@ async function readAll(context: Excel.RequestContext): Promise<Omit<WorkbookCont
   };
 }
 
-type ReadSource = { readonly source: Source; readonly raw: RawTable };
+type ReadSource = { readonly source: TableSource; readonly raw: RawTable };
 
 /** Reads what is there of the sources; one that has gone is left out, one that cannot be read keeps none of the others back. */
-async function readSources(context: Excel.RequestContext, sources: readonly Source[], unread: readonly Excel.Table[]) {
+async function readSources(context: Excel.RequestContext, sources: readonly TableSource[], unread: readonly Excel.Table[]) {
   try {
     return { read: await readTogether(context, sources, unread), unreadable: [] };
   } catch (error) {
@@ -102,7 +102,7 @@ async function readSources(context: Excel.RequestContext, sources: readonly Sour
 /** @param unread tables of which only the place is asked; `null`: what stands below is not asked for, because others may be unreadable */
 async function readTogether(
   context: Excel.RequestContext,
-  sources: readonly Source[],
+  sources: readonly TableSource[],
   unread: readonly Excel.Table[] | null,
 ): Promise<readonly ReadSource[]> {
   const { asked, cells, neighbours } =
@@ -125,7 +125,7 @@ async function readTogether(
 }
 
 /** Everything in one round trip; null where Excel finds that too much. */
-async function readAtOnce(context: Excel.RequestContext, sources: readonly Source[], unread: readonly Excel.Table[]) {
+async function readAtOnce(context: Excel.RequestContext, sources: readonly TableSource[], unread: readonly Excel.Table[]) {
   const asked = sources.map(ask);
   const neighbours = unread.map(askNeighbour);
   for (const { body } of asked) body.load("values,rowIndex,columnIndex");
@@ -141,7 +141,7 @@ async function readAtOnce(context: Excel.RequestContext, sources: readonly Sourc
 }
 
 /** Everything but the cells first, then the cells in pieces. */
-async function readInParts(context: Excel.RequestContext, sources: readonly Source[], unread: readonly Excel.Table[]) {
+async function readInParts(context: Excel.RequestContext, sources: readonly TableSource[], unread: readonly Excel.Table[]) {
   const asked = sources.map(ask);
   const neighbours = unread.map(askNeighbour);
   for (const { body } of asked) body.load("rowIndex,columnIndex,rowCount,columnCount");

@@ -1,7 +1,7 @@
 import { rangeOnSheet } from "../address";
 
 /** Something to read. Each function asks Excel anew, for what was asked in a batch that failed cannot be used again. */
-export type Source = {
+export type TableSource = {
   readonly name: string;
   readonly isMatch: boolean;
   /** The cells, of which nothing is loaded yet. */
@@ -20,13 +20,13 @@ const edgesOf = (block: () => Excel.Range): Edges => ({
 });
 
 /** A source as it has been asked of Excel. */
-export type Asked = { readonly body: Excel.Range; readonly edges: Edges } & ReturnType<Source["around"]>;
+export type Asked = { readonly body: Excel.Range; readonly edges: Edges } & ReturnType<TableSource["around"]>;
 
 /** Asks Excel for a source; nothing of it is known before the next round trip. */
-export const ask = ({ body, around, edges }: Source): Asked => ({ body: body(), ...around(), edges: edges() });
+export const ask = ({ body, around, edges }: TableSource): Asked => ({ body: body(), ...around(), edges: edges() });
 
 /** A table of the workbook. */
-export const tableSource = (table: Excel.Table): Source => ({
+export const tableSource = (table: Excel.Table): TableSource => ({
   name: table.name,
   isMatch: false,
   body: () => table.getDataBodyRange().untrack(),
@@ -45,7 +45,7 @@ function askHeadings(table: Excel.Table): () => string[] {
 }
 
 /** A range by its address, as far as it is used, so that whole columns can be matched; null for what is no address. */
-export function rangeSource(context: Excel.RequestContext, address: string): Source | null {
+export function rangeSource(context: Excel.RequestContext, address: string): TableSource | null {
   const found = rangeOnSheet(address);
   if (found === null) return null;
   const sheet = () => context.workbook.worksheets.getItemOrNullObject(found.sheet);

@@ -5,7 +5,7 @@ import { sameCell } from "../rowSays";
 import { enteredIn, placeOfRows, type AddedRows } from "./addRows";
 import type { ChangedCells } from "./changeCells";
 import type { Command } from "./command";
-import { asTyped } from "./typed";
+import { asTyped } from "./typedCells";
 
 /**
  * Takes rows out again that were added; those that are left where an earlier try took out a part of them.

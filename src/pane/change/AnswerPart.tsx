@@ -1,7 +1,7 @@
 import { Fragment } from "react";
 import type { Change } from "../../core/partialBudget/change";
 import type { ChangeAnswer, PriceRange } from "../../core/partialBudget/changeAnswer";
-import type { Entry } from "../../core/partialBudget/entry";
+import type { ChangeEntry } from "../../core/partialBudget/changeEntry";
 import type { TrialFinding } from "../../core/tables/trialFindings";
 import { findingsMark, grainNotes, trialWords } from "../../workbook/changeWords";
 import { CellLink } from "../parts/CellLink";
@@ -17,7 +17,7 @@ export type AnswerPartProps = {
   readonly answer: ChangeAnswer;
   readonly prices: PriceRange | null;
   /** The entry whose break-even comes first; left out: the change's own. */
-  readonly lead?: Entry;
+  readonly lead?: ChangeEntry;
   readonly findings: readonly TrialFinding[];
   readonly cautions: readonly string[];
 };

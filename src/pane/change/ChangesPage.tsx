@@ -1,6 +1,6 @@
 import type { ChangeFigures } from "../../core/partialBudget/changeFigures";
 import { changeCautions, changeFindings } from "../../workbook/changeWords";
-import { changeSheet } from "../../workbook/sheets/change";
+import { changeSheet } from "../../workbook/sheets/changeSheet";
 import type { PageProps } from "../page";
 import { CellLink } from "../parts/CellLink";
 import { Disclosure } from "../parts/Disclosure";

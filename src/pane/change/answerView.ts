@@ -1,9 +1,9 @@
 /** What the pane says of a change: first what it must bring to pay, then what it comes to. */
 import { hundred } from "../../core/numbers/decimal";
-import { breakEven, type BreakEven } from "../../core/partialBudget/breakEven";
+import { breakEven, type BreakEven } from "../../core/partialBudget/breakEvenOfChange";
 import { isCapital, isGrain, priceOf, quadrants, type Change, type ChangeLine } from "../../core/partialBudget/change";
 import type { ChangeAnswer, PriceRange } from "../../core/partialBudget/changeAnswer";
-import { withEntries, type Entry } from "../../core/partialBudget/entry";
+import { withEntries, type ChangeEntry } from "../../core/partialBudget/changeEntry";
 import type { EntryRef } from "../../core/row";
 import { moneyPerArea } from "../../core/numbers/units";
 import { perUnitOf } from "../../workbook/changeWords";
@@ -46,12 +46,12 @@ type GridView = {
 };
 
 /** The entry whose break-even comes first: the yield gain, else the grain that is given up, else the area. */
-export function leadOf({ lines }: Change, { gain }: ChangeAnswer): Entry {
+export function leadOf({ lines }: Change, { gain }: ChangeAnswer): ChangeEntry {
   const line = gain ?? lines.find(({ quadrant, price }) => quadrant === "reduced returns" && isGrain(price));
   return line === undefined ? { of: "area" } : { of: "quantity", line };
 }
 
-export function answerView(change: Change, answer: ChangeAnswer, prices: PriceRange | null, lead: Entry, format: Format): AnswerView {
+export function answerView(change: Change, answer: ChangeAnswer, prices: PriceRange | null, lead: ChangeEntry, format: Format): AnswerView {
   const { net, netOfKnown, blank } = answer.net;
   const onArea = `on ${format.quantity(change.area)} ${format.areaUnit}`;
   const costs = netOfKnown.perYear.isNegative();
@@ -109,7 +109,7 @@ const quadrantWords: Readonly<Record<Exclude<(typeof quadrants)[number], "added 
  * What the change must bring, or may cost, where it is a figure of zero or more; changes count at full cost, what serves for
  * years by the year.
  */
-function mainOf(change: Change, lead: Entry, format: Format): AnswerView["main"] {
+function mainOf(change: Change, lead: ChangeEntry, format: Format): AnswerView["main"] {
   const solved = lead.of === "quantity" && !nothingEntered(change, lead.line) ? breakEven(change, lead) : null;
   if (lead.of !== "quantity" || solved?.found !== true || solved.value.isNegative()) return null;
   const item = `${lead.line.item.charAt(0).toLowerCase()}${lead.line.item.slice(1)}`;
@@ -152,7 +152,7 @@ function stripView(
   change: Change,
   { strip, net }: ChangeAnswer,
   prices: PriceRange | null,
-  lead: Entry,
+  lead: ChangeEntry,
   format: Format,
 ): Pick<AnswerView, "strip" | "stripOf"> {
   if (strip === null || prices === null) return { strip: [], stripOf: "net change" };
@@ -191,7 +191,7 @@ function detail(line: ChangeLine, format: Format): string {
 }
 
 /** What an entry must be for the change to pay, in a sentence. */
-export function leadWords(change: Change, entry: Entry, format: Format): string {
+export function leadWords(change: Change, entry: ChangeEntry, format: Format): string {
   if ("line" in entry && nothingEntered(change, entry.line)) {
     return "Enter what it costs or saves, and what it takes to pay shows here.";
   }
@@ -214,12 +214,12 @@ export function leadWords(change: Change, entry: Entry, format: Format): string 
   return neededWords(change, entry, answer, subject, format);
 }
 
-const blankBeside = ({ lines }: Change, entry: Entry): readonly ChangeLine[] =>
+const blankBeside = ({ lines }: Change, entry: ChangeEntry): readonly ChangeLine[] =>
   lines.filter((line) => (line.quantity === null || priceOf(line) === null) && !("line" in entry && entry.line === line));
 
 function neededWords(
   change: Change,
-  entry: Entry,
+  entry: ChangeEntry,
   { value, pays }: Extract<BreakEven, { found: true }>,
   subject: string,
   format: Format,
@@ -254,7 +254,7 @@ function priceWords(
   );
 }
 
-function facts(change: Change, { breakEven: solved, payback, gain }: ChangeAnswer, lead: Entry, format: Format): AnswerView["facts"] {
+function facts(change: Change, { breakEven: solved, payback, gain }: ChangeAnswer, lead: ChangeEntry, format: Format): AnswerView["facts"] {
   const { price, area } = solved;
   return [
     ...(lead.of !== "grain price" && price?.found === true && !price.value.isNegative()

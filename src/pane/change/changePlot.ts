@@ -1,9 +1,9 @@
 /** The drawing of the net change against the yield gain: where its line runs and where it crosses nothing. */
 import { Decimal, one, zero } from "../../core/numbers/decimal";
 import type { Change, ChangeLine } from "../../core/partialBudget/change";
-import { withEntries } from "../../core/partialBudget/entry";
+import { withEntries } from "../../core/partialBudget/changeEntry";
 import { netChange } from "../../core/partialBudget/netChange";
-import { breakEven } from "../../core/partialBudget/breakEven";
+import { breakEven } from "../../core/partialBudget/breakEvenOfChange";
 
 export type ChangePlot = {
   /** Positions in hundredths, x from the left, y from the top. */

@@ -1,9 +1,9 @@
 /** The changes of a season, a line each, and what is projected with those that are counted in. */
 import type { ChangeFigures } from "../../core/partialBudget/changeFigures";
 import type { CropOverlay } from "../../core/partialBudget/overlay";
-import { breakEven } from "../../core/partialBudget/breakEven";
+import { breakEven } from "../../core/partialBudget/breakEvenOfChange";
 import type { Change } from "../../core/partialBudget/change";
-import type { Entry } from "../../core/partialBudget/entry";
+import type { ChangeEntry } from "../../core/partialBudget/changeEntry";
 import { noFigure, type Format } from "../format";
 import { leadOf } from "./answerView";
 
@@ -38,7 +38,7 @@ export const comparedLines = (changes: readonly ChangeFigures[], format: Format)
     };
   });
 
-function paysAt(change: Change, lead: Entry, format: Format): string {
+function paysAt(change: Change, lead: ChangeEntry, format: Format): string {
   const solved = lead.of === "quantity" ? breakEven(change, lead) : null;
   if (lead.of !== "quantity" || solved?.found !== true) return noFigure;
   if (solved.pays === "above" && solved.value.lte("0")) return "none";

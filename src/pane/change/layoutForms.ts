@@ -2,7 +2,7 @@
 import { hundred, zero, type Decimal } from "../../core/numbers/decimal";
 import { closingWheels } from "../../core/partialBudget/layouts/closingWheels";
 import { anotherHybrid, type HybridFacts } from "../../core/partialBudget/layouts/hybrid";
-import { ownOrHireChange } from "../../core/partialBudget/layouts/ownOrHire";
+import { ownOrHireChange } from "../../core/partialBudget/layouts/ownOrHireChange";
 import { lossToBadRows, rebuildRowUnits } from "../../core/partialBudget/layouts/rebuildRowUnits";
 import { higherRent } from "../../core/partialBudget/layouts/rent";
 import { anotherSeedingRate } from "../../core/partialBudget/layouts/seedingRate";

@@ -2,7 +2,7 @@ import type { WorkbookHost } from "../../host/workbookHost";
 import type { WorkbookContent } from "../../workbook/cell";
 import { outcome, type Outcome } from "../failure";
 import type { EntryRow } from "./entryRow";
-import { rowsForTable } from "./tableRows";
+import { rowsForTable } from "./newRows";
 
 /**
  * Adds rows to one of our tables as one step; one that the workbook lacks is made with them.

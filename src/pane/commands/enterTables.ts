@@ -2,7 +2,7 @@ import type { TableRows, WorkbookHost } from "../../host/workbookHost";
 import type { WorkbookContent } from "../../workbook/cell";
 import { failureOfWords, outcome, type Outcome } from "../failure";
 import type { EntryRow } from "./entryRow";
-import { rowsForTable } from "./tableRows";
+import { rowsForTable } from "./newRows";
 
 /**
  * Adds rows to several of our tables as one step; those that the workbook lacks are made. Nothing is written where one of them is

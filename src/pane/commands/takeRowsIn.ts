@@ -2,7 +2,7 @@ import { areaName, parseArea, quotedSheet, splitSheet } from "../../host/address
 import type { CellChange, WorkbookHost } from "../../host/workbookHost";
 import type { RawTable, WorkbookContent } from "../../workbook/cell";
 import { matchColumns } from "../../workbook/columns/matches";
-import { matchedRanges } from "../../workbook/matches";
+import { matchedRanges } from "../../workbook/matchedRanges";
 import { rowsBelow } from "../../workbook/rowsBelow";
 import { matchesTable } from "../../workbook/tableNames";
 import { plainHeading } from "../../workbook/words";

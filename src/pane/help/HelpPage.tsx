@@ -2,7 +2,7 @@ import { useMemo } from "react";
 import { Disclosure } from "../parts/Disclosure";
 import { usePane } from "../paneContext";
 import { helpParts } from "./helpParts";
-import { putInto, type Block, type Part } from "./part";
+import { putInto, type HelpBlock, type HelpPart } from "./part";
 
 /** The help, folded: a line a part, and a page of all of it to print. */
 export function HelpPage() {
@@ -33,7 +33,7 @@ const HelpPart = ({
   part: { title, blocks, parts = [] },
   look = "section",
 }: {
-  readonly part: Part;
+  readonly part: HelpPart;
   readonly look?: "section" | "line";
 }) => (
   <Disclosure look={look} label={title}>
@@ -50,7 +50,7 @@ const HelpPart = ({
   </Disclosure>
 );
 
-function HelpBlock({ block }: { readonly block: Block }) {
+function HelpBlock({ block }: { readonly block: HelpBlock }) {
   if (block.is === "words") return <p>{block.text}</p>;
   if (block.is === "list")
     return (

@@ -2,11 +2,11 @@
 import { cashKinds, cashNeedKinds, fullKinds, operatingKinds } from "../../core/kinds";
 import { measureNames } from "../../core/numbers/measure";
 import { yieldUnits } from "../../workbook/yieldUnits";
-import { list, terms, words, type Part } from "./part";
+import { list, terms, words, type HelpPart } from "./part";
 
 const and = (kinds: readonly string[]): string => `${kinds.slice(0, -1).join(", ")} and ${kinds.at(-1)}`;
 
-export const layersPart: Part = {
+export const layersPart: HelpPart = {
   id: "layers",
   title: "What counts in a cost: the four layers",
   blocks: [
@@ -30,7 +30,7 @@ export const layersPart: Part = {
   ],
 };
 
-export const stagesPart: Part = {
+export const stagesPart: HelpPart = {
   id: "stages",
   title: "Plan, projected, final",
   blocks: [
@@ -65,7 +65,7 @@ export const stagesPart: Part = {
   ],
 };
 
-export const breakEvenPart: Part = {
+export const breakEvenPart: HelpPart = {
   id: "break-evens",
   title: "Break-evens, and what moves them",
   blocks: [
@@ -99,7 +99,7 @@ export const breakEvenPart: Part = {
   ],
 };
 
-export const unitsPart: Part = {
+export const unitsPart: HelpPart = {
   id: "units",
   title: "Units",
   blocks: [

@@ -1,7 +1,7 @@
 /** Words of the trade as they are used here. */
-import { terms, type Part } from "./part";
+import { terms, type HelpPart } from "./part";
 
-export const glossaryPart: Part = {
+export const glossaryPart: HelpPart = {
   id: "glossary",
   title: "Words",
   blocks: [

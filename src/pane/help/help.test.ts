@@ -9,12 +9,12 @@ import { inputTables } from "../../workbook/templates";
 import { layersPart } from "./figureParts";
 import { helpHtml } from "./helpHtml";
 import { helpParts } from "./helpParts";
-import { putInto, saidIn, type Part } from "./part";
+import { putInto, saidIn, type HelpPart } from "./part";
 import { tablesPart } from "./tableParts";
 
 const all = helpParts.map(saidIn).join("\n");
-const withInner = (parts: readonly Part[]): readonly Part[] => parts.flatMap((part) => [part, ...withInner(part.parts ?? [])]);
-const termsOf = ({ blocks }: Part) => new Map(blocks.flatMap((block) => (block.is === "terms" ? block.terms : [])));
+const withInner = (parts: readonly HelpPart[]): readonly HelpPart[] => parts.flatMap((part) => [part, ...withInner(part.parts ?? [])]);
+const termsOf = ({ blocks }: HelpPart) => new Map(blocks.flatMap((block) => (block.is === "terms" ? block.terms : [])));
 
 describe("the help", () => {
   it("names every table with each of its columns and what stands there", () => {

@@ -2,7 +2,7 @@
 import { spelled } from "../../workbook/spelling";
 import { helpParts } from "./helpParts";
 import { helpStyle } from "./helpStyle";
-import { putInto, type Block, type Part } from "./part";
+import { putInto, type HelpBlock, type HelpPart } from "./part";
 
 /** The page belongs to no season, so it is spelled as in the country that most readers farm in; the tables read both spellings. */
 const parts = helpParts.map((part) => putInto(part, (words) => spelled(words, "USD")));
@@ -10,13 +10,13 @@ const parts = helpParts.map((part) => putInto(part, (words) => spelled(words, "U
 const safe = (text: string): string =>
   text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 
-function blockHtml(block: Block): string {
+function blockHtml(block: HelpBlock): string {
   if (block.is === "words") return `<p>${safe(block.text)}</p>`;
   if (block.is === "list") return `<ul>${block.items.map((item) => `<li>${safe(item)}</li>`).join("")}</ul>`;
   return `<dl>${block.terms.map(([term, meaning]) => `<div><dt>${safe(term)}</dt><dd>${safe(meaning)}</dd></div>`).join("")}</dl>`;
 }
 
-const partHtml = ({ id, title, blocks, parts = [] }: Part, level: 2 | 3 = 2): string =>
+const partHtml = ({ id, title, blocks, parts = [] }: HelpPart, level: 2 | 3 = 2): string =>
   [
     `<section id="${id}"><h${level}>${safe(title)}</h${level}>`,
     ...blocks.map(blockHtml),
@@ -25,7 +25,7 @@ const partHtml = ({ id, title, blocks, parts = [] }: Part, level: 2 | 3 = 2): st
     "</section>",
   ].join("\n");
 
-const link = ({ id, title }: Part): string => `<a href="#${id}">${safe(title)}</a>`;
+const link = ({ id, title }: HelpPart): string => `<a href="#${id}">${safe(title)}</a>`;
 
 export const helpHtml = `<!doctype html>
 <html lang="en">

@@ -1,12 +1,12 @@
 /** The help, in the order in which it is read. */
-import { cautionsOf, estimateCaution, planningCaution, works, worseYears, type Work } from "../../core/cautions";
+import { cautionsOf, estimateCaution, planningCaution, works, worseYears, type CautionedWork } from "../../core/cautions";
 import { breakEvenPart, layersPart, stagesPart, unitsPart } from "./figureParts";
 import { glossaryPart } from "./glossary";
-import { list, terms, words, type Part } from "./part";
+import { list, terms, words, type HelpPart } from "./part";
 import { tablesPart } from "./tableParts";
 import { beginPart, faultsPart, neverPart, printingPart, privacyPart, sharedPart, undoPart } from "./workbookParts";
 
-const workNames: Readonly<Record<Work, string>> = {
+const workNames: Readonly<Record<CautionedWork, string>> = {
   planter: "Under a planter",
   tank: "In the tank",
   replant: "Before a stand is destroyed",
@@ -16,7 +16,7 @@ const workNames: Readonly<Record<Work, string>> = {
   "long hours": "Long hours",
 };
 
-const cautionsPart: Part = {
+const cautionsPart: HelpPart = {
   id: "cautions",
   title: "Cautions",
   blocks: [
@@ -33,7 +33,7 @@ const cautionsPart: Part = {
   ],
 };
 
-const keysPart: Part = {
+const keysPart: HelpPart = {
   id: "keys",
   title: "Keys",
   blocks: [
@@ -58,7 +58,7 @@ const keysPart: Part = {
   ],
 };
 
-export const helpParts: readonly Part[] = [
+export const helpParts: readonly HelpPart[] = [
   beginPart,
   layersPart,
   stagesPart,

@@ -4,7 +4,7 @@ import { settingHints } from "../../workbook/columns/settingHints";
 import { hintWords, type InputTable } from "../../workbook/inputTable";
 import type { matchesTable, TableName } from "../../workbook/tableNames";
 import { inputTables } from "../../workbook/templates";
-import { terms, words, type Part } from "./part";
+import { terms, words, type HelpPart } from "./part";
 
 /** What one row is. */
 const rowOf: Readonly<Record<TableName | typeof matchesTable, string>> = {
@@ -36,7 +36,7 @@ const longestList = 12;
 const oneOf = ({ heading, choices = [] }: InputTable["columns"][number]): string =>
   choices.length === 0 || choices.length > longestList || heading === "Kind" ? "" : ` One of: ${choices.join(", ")}.`;
 
-const tablePart = (table: InputTable): Part => ({
+const tablePart = (table: InputTable): HelpPart => ({
   id: `table-${table.name.toLowerCase().replaceAll("_", "-")}`,
   title: table.sheet,
   blocks: [
@@ -48,7 +48,7 @@ const tablePart = (table: InputTable): Part => ({
   ],
 });
 
-export const tablesPart: Part = {
+export const tablesPart: HelpPart = {
   id: "tables",
   title: "The tables and their columns",
   blocks: [

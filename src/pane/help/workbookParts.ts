@@ -1,7 +1,7 @@
 /** Help on what becomes of the workbook: what is written and never written, undo, printing, protection, privacy. */
-import { list, terms, words, type Part } from "./part";
+import { list, terms, words, type HelpPart } from "./part";
 
-export const beginPart: Part = {
+export const beginPart: HelpPart = {
   id: "begin",
   title: "To begin",
   blocks: [
@@ -28,7 +28,7 @@ export const beginPart: Part = {
   ],
 };
 
-export const faultsPart: Part = {
+export const faultsPart: HelpPart = {
   id: "entries-to-fix",
   title: "Entries to fix, and incomplete figures",
   blocks: [
@@ -46,7 +46,7 @@ export const faultsPart: Part = {
   ],
 };
 
-export const neverPart: Part = {
+export const neverPart: HelpPart = {
   id: "never-changed",
   title: "What is never changed in your workbook",
   blocks: [
@@ -68,7 +68,7 @@ export const neverPart: Part = {
   ],
 };
 
-export const undoPart: Part = {
+export const undoPart: HelpPart = {
   id: "undo",
   title: "Undo and Take back",
   blocks: [
@@ -94,7 +94,7 @@ export const undoPart: Part = {
   ],
 };
 
-export const sharedPart: Part = {
+export const sharedPart: HelpPart = {
   id: "protected-and-shared",
   title: "Protected and shared workbooks",
   blocks: [
@@ -115,7 +115,7 @@ export const sharedPart: Part = {
   ],
 };
 
-export const printingPart: Part = {
+export const printingPart: HelpPart = {
   id: "printing",
   title: "Printing",
   blocks: [
@@ -138,7 +138,7 @@ export const printingPart: Part = {
   ],
 };
 
-export const privacyPart: Part = {
+export const privacyPart: HelpPart = {
   id: "privacy",
   title: "Privacy",
   blocks: [

@@ -5,7 +5,7 @@ import type { CashFlow } from "../../core/lender/cashFlow";
 import { farmYear } from "../../core/lender/farmYear";
 import { repayment, type Repayment } from "../../core/lender/repayment";
 import type { ResultSheet } from "../../workbook/resultSheet";
-import { breakEvenSheet } from "../../workbook/sheets/breakEven";
+import { breakEvenSheet } from "../../workbook/sheets/breakEvenSheet";
 import { costPerAcreSheet } from "../../workbook/sheets/costPerAcre";
 import { cashFlowSheet } from "../../workbook/sheets/lender/cashFlowSheet";
 import { farmCashFlow, noCashFlow } from "../../workbook/sheets/lender/farmCashFlow";

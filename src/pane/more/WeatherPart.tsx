@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import { fieldWeather, countingOf } from "../../core/weather/fieldWeather";
 import type { SeasonReport } from "../../workbook/seasonReport";
-import { freezeWords, gapNotes, heatUnit, heatWords, weatherSheet } from "../../workbook/sheets/weather";
+import { freezeWords, gapNotes, heatUnit, heatWords, weatherSheet } from "../../workbook/sheets/weatherSheet";
 import { Disclosure } from "../parts/Disclosure";
 import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";

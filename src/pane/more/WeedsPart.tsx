@@ -1,7 +1,7 @@
 import { cautionsOf } from "../../core/cautions";
 import { mixes } from "../../core/weeds/tankMix";
 import type { SeasonReport } from "../../workbook/seasonReport";
-import { loadWords, mixingCard, programmesOf, sitesWords, weedsSheet } from "../../workbook/sheets/weeds";
+import { loadWords, mixingCard, programmesOf, sitesWords, weedsSheet } from "../../workbook/sheets/weedsSheet";
 import { Disclosure } from "../parts/Disclosure";
 import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";

@@ -3,7 +3,7 @@ import { Decimal, hundred } from "../../core/numbers/decimal";
 import { daysBetween } from "../../core/numbers/day";
 import type { IsoDate } from "../../core/row";
 import type { FieldWeather } from "../../core/weather/fieldWeather";
-import { marginWords } from "../../workbook/sheets/weather";
+import { marginWords } from "../../workbook/sheets/weatherSheet";
 import type { Format } from "../format";
 
 export type MaturityLine = {

@@ -2,7 +2,7 @@ import { Fragment, useState } from "react";
 import { Button } from "../parts/Button";
 import type { PageProps } from "../page";
 import { usePane } from "../paneContext";
-import { ReadTableAs, TakeRowsIn } from "./TakeRowsIn";
+import { ReadTableAs, TakeRowsIn } from "./RowsToTakeIn";
 import { gradeTitles, problemsView, type ProblemView } from "./problemsView";
 
 /** So many problems are listed at a time: a block pasted in the wrong place makes thousands. */

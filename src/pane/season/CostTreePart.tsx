@@ -9,7 +9,7 @@ import { Incomplete, WarningMark } from "../parts/Incomplete";
 import { Segments } from "../parts/Segments";
 import { kindMarker } from "../../workbook/uncheckedCoefficients";
 import { usePane } from "../paneContext";
-import { costTree, type FieldLine } from "./costTree";
+import { costTree, type FieldCostLine } from "./costTree";
 import { stagesOf } from "./cropView";
 import type { EntryTeller } from "../parts/entryView";
 
@@ -75,7 +75,12 @@ const Figures = ({ perArea, change }: { readonly perArea: string; readonly chang
   </>
 );
 
-type FieldOfKindProps = { readonly field: FieldLine; readonly layer: Layer; readonly report: SeasonReport; readonly teller: EntryTeller };
+type FieldOfKindProps = {
+  readonly field: FieldCostLine;
+  readonly layer: Layer;
+  readonly report: SeasonReport;
+  readonly teller: EntryTeller;
+};
 
 function FieldOfKind({ field, layer, report, teller }: FieldOfKindProps) {
   const subject = { of: "field", name: field.field } as const;

@@ -10,7 +10,7 @@ import type { Format } from "../format";
 
 /** What one cost comes to in one field. `entries` are told without repeats. */
 type CostLine = { readonly name: string; readonly perArea: string; readonly amount: string; readonly entries: readonly EntryRef[] };
-export type FieldLine = {
+export type FieldCostLine = {
   readonly field: string;
   readonly area: string;
   readonly perArea: string;
@@ -22,7 +22,7 @@ type KindLine = {
   /** With its mark where some of it rests on an unchecked coefficient. */ readonly words: string;
   readonly perArea: string;
   /** Against the plan, signed; empty where nothing moved. */ readonly change: string;
-  readonly fields: readonly FieldLine[];
+  readonly fields: readonly FieldCostLine[];
 };
 
 export type CostTree = {
@@ -68,7 +68,7 @@ export function costTree(
   };
 }
 
-function fieldLine(field: FieldFigures, { budget, charges }: StageFigures, kind: Kind, format: Format): readonly FieldLine[] {
+function fieldLine(field: FieldFigures, { budget, charges }: StageFigures, kind: Kind, format: Format): readonly FieldCostLine[] {
   const cost = budget.costPerArea.byKind.get(kind);
   if (cost === undefined) return [];
   return [

@@ -1,7 +1,7 @@
 import { useId, useMemo, useState } from "react";
 import type { FieldOutlook } from "../../core/stand/fieldOutlook";
 import type { FieldStand } from "../../core/stand/fieldStand";
-import { uniformityFindings } from "../../core/tables/uniformity";
+import { uniformityFindings } from "../../core/tables/uniformityFindings";
 import { estimateCaution } from "../../core/cautions";
 import { fieldColumns } from "../../workbook/columns/fields";
 import { soFar } from "../../workbook/harvestNotes";
@@ -15,7 +15,7 @@ import { FigureTable } from "../season/FigureTable";
 import { usePane } from "../paneContext";
 import { useDecimalComma } from "../useDecimalComma";
 import { historyView, netEffect, outlookView, tableView, type HistoryLine } from "./standView";
-import { findingWords, tryLoss } from "./uniformity";
+import { findingWords, tryLoss } from "./triedLoss";
 
 const { columns } = fieldColumns;
 

@@ -6,7 +6,7 @@ import { Incomplete } from "../parts/Incomplete";
 import { Lines } from "../parts/Lines";
 import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";
-import { standSheet } from "../../workbook/sheets/stand";
+import { standSheet } from "../../workbook/sheets/standSheet";
 import { CountForm } from "./CountForm";
 import { OutlookCard } from "./OutlookCard";
 import { ReseedCard } from "./ReseedCard";

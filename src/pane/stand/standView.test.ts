@@ -6,8 +6,8 @@ import { formatOf } from "../format";
 import { standChanged } from "./standChanged";
 import { standPlot } from "./standPlot";
 import { fieldChoices, historyView, isThin, netEffect, outlookView, plotWords, standView, tableView } from "./standView";
-import { findingWords, tryLoss } from "./uniformity";
-import { uniformityFindings } from "../../core/tables/uniformity";
+import { findingWords, tryLoss } from "./triedLoss";
+import { uniformityFindings } from "../../core/tables/uniformityFindings";
 
 const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
 const report = seasonReport(countedContent);

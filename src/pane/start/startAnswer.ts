@@ -2,7 +2,7 @@
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { seasonReport } from "../../workbook/report";
 import { inputTables } from "../../workbook/templates";
-import { cellOf } from "../commands/tableRows";
+import { cellOf } from "../commands/newRows";
 import { noFigure, type Format } from "../format";
 import type { StartEntries, StartView } from "./startDraft";
 

@@ -20,7 +20,7 @@ import {
   layerNotes,
   layerTitle,
   seasonName,
-} from "./words";
+} from "./sheetWords";
 
 /** Characters of a note that fit across the page. */
 const lineLength = 120;

@@ -9,7 +9,7 @@ import { share } from "../../core/numbers/units";
 import { reportJson } from "../reportJson";
 import type { SeasonReport } from "../seasonReport";
 import { inputTables } from "../templates";
-import { breakEvenSheet } from "./breakEven";
+import { breakEvenSheet } from "./breakEvenSheet";
 import { costPerAcreSheet } from "./costPerAcre";
 import { cashFlowSheet } from "./lender/cashFlowSheet";
 import { lenderPages } from "./lender/lenderPages";

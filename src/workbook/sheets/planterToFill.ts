@@ -4,7 +4,7 @@ import { planterParts, type PartToCheck } from "../planterParts";
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { headings, note, section, text, title } from "./cells";
-import { inLines, seasonName } from "./words";
+import { inLines, seasonName } from "./sheetWords";
 
 type Row = readonly SheetCell[];
 /** Boxes beside one another on a page. */

@@ -1,14 +1,14 @@
 import { fieldWeather } from "../../core/weather/fieldWeather";
 import type { ResultSheet } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
-import { breakEvenSheet } from "./breakEven";
-import { changeSheet } from "./change";
+import { breakEvenSheet } from "./breakEvenSheet";
+import { changeSheet } from "./changeSheet";
 import { costPerAcreSheet } from "./costPerAcre";
-import { harvestSheet } from "./harvest";
-import { planterCheckSheet } from "./planterCheck";
-import { standSheet } from "./stand";
-import { weatherSheet } from "./weather";
-import { mixingCard, weedsSheet } from "./weeds";
+import { harvestSheet } from "./harvestSheet";
+import { planterCheckSheet } from "./planterCheckSheet";
+import { standSheet } from "./standSheet";
+import { weatherSheet } from "./weatherSheet";
+import { mixingCard, weedsSheet } from "./weedsSheet";
 
 /** Every result sheet that a season has something for, but the lender pages, which are made for a day and a reader. */
 export const resultSheets = (report: SeasonReport): readonly ResultSheet[] => [

@@ -6,7 +6,7 @@ import { sheetLines } from "../../../tests/support/sheetLines";
 import { smallFarm } from "../../../tests/support/smallFarm";
 import { Decimal } from "../../core/numbers/decimal";
 import type { Settings } from "../../core/season";
-import { breakEvenSheet } from "./breakEven";
+import { breakEvenSheet } from "./breakEvenSheet";
 import { costPerAcreSheet } from "./costPerAcre";
 
 const report = reportOf(smallFarm);

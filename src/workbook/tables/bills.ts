@@ -8,7 +8,7 @@ import type { ItemUnits } from "../itemUnits";
 import type { Names } from "../names";
 import type { Row } from "../tableRow";
 import { namedTarget } from "./namedTarget";
-import type { Places } from "./targets";
+import type { TargetPlaces } from "./targets";
 
 const { columns } = purchaseColumns;
 
@@ -16,7 +16,7 @@ const { columns } = purchaseColumns;
 export type BillReading = {
   readonly items: Names;
   readonly units: ReadonlyMap<string, ItemUnits>;
-  readonly places: Places;
+  readonly places: TargetPlaces;
   readonly applied: ReadonlySet<string>;
 };
 

@@ -8,14 +8,14 @@ import type { TableReader } from "../tableReader";
 import { plain } from "../words";
 import { namedSubjects, namedTarget } from "./namedTarget";
 import { monthOf } from "./operations";
-import type { Places } from "./targets";
+import type { TargetPlaces } from "./targets";
 
 const { over, kind, amount, basis, month, operatorCostShare, allIn, note } = budgetColumns.columns;
 
 /** What every line of one target and kind says of it, beside the line. */
 type Read = { readonly line: BudgetLine; readonly note: string; readonly subjects: readonly Subject[] };
 
-export function readBudget(table: TableReader, places: Places, seasonYear: string | null): readonly BudgetLine[] {
+export function readBudget(table: TableReader, places: TargetPlaces, seasonYear: string | null): readonly BudgetLine[] {
   if (!table.needs(over.heading, kind.heading, amount.heading)) return [];
   const all: Read[] = [];
   const lines = table.rows(

@@ -16,7 +16,7 @@ import { plain } from "../words";
 import { yieldUnitNamed } from "../yieldUnits";
 import { cropFactor } from "./crops";
 import { warnOfArea } from "./items";
-import { optionalTarget, targetColumn, type Places } from "./targets";
+import { optionalTarget, targetColumn, type TargetPlaces } from "./targets";
 
 const { columns } = changeColumns;
 
@@ -33,7 +33,7 @@ type Around = Pick<Season, "crops" | "fields"> & { readonly settings: Settings }
 
 const grainQuadrants: ReadonlySet<Quadrant> = new Set<Quadrant>(["added returns", "reduced returns"]);
 
-export function readChanges(table: TableReader, places: Places, around: Around): readonly SeasonChange[] {
+export function readChanges(table: TableReader, places: TargetPlaces, around: Around): readonly SeasonChange[] {
   if (!table.hasNeeded(changeColumns)) return [];
   const names = changeNames(table);
   const entered = table.rows(
@@ -63,7 +63,7 @@ function changeNames(table: TableReader): ReadonlyMap<string, string> {
   return names;
 }
 
-function lineOf(row: Row, table: TableReader, places: Places): Entered | null {
+function lineOf(row: Row, table: TableReader, places: TargetPlaces): Entered | null {
   const change = row.need(columns.change);
   const quadrant = row.need(columns.quadrant);
   const item = row.need(columns.item);
@@ -110,7 +110,7 @@ function lineOf(row: Row, table: TableReader, places: Places): Entered | null {
 const hasFault = (row: Row, { heading }: Named): boolean => row.faults.some(({ column }) => column === heading);
 
 /** The target, where any field grows it. */
-function grown(row: Row, target: Target | null, places: Places): Target | null {
+function grown(row: Row, target: Target | null, places: TargetPlaces): Target | null {
   if (target === null || places.areaOf(target)?.gt(zero) === true) return target;
   row.fault("no-fields", undefined, { found: "field" in target ? target.field : target.crop });
   return null;

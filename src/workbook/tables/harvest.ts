@@ -12,7 +12,7 @@ import type { Row } from "../tableRow";
 import { plain } from "../words";
 import { cropFactor } from "./crops";
 import type { Docks } from "./dockTables";
-import { unitFactor } from "./grain";
+import { unitFactor } from "./grainUnits";
 
 const { columns } = harvestColumns;
 

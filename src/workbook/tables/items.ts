@@ -14,7 +14,7 @@ import type { Row } from "../tableRow";
 import { plain } from "../words";
 import { itemColumns } from "../columns/items";
 import { applicationColumns } from "../columns/applications";
-import { needsTarget, targetOf, targetSubjects, type Places } from "./targets";
+import { needsTarget, targetOf, targetSubjects, type TargetPlaces } from "./targets";
 
 const { columns } = itemColumns;
 
@@ -78,7 +78,7 @@ export type Units = ReadonlyMap<string, ItemUnits>;
 
 export function readApplications(
   table: TableReader,
-  places: Places,
+  places: TargetPlaces,
   items: Names,
   units: Units,
   converter: ItemConverter,
@@ -114,7 +114,7 @@ export function readApplications(
 }
 
 /** More acres than there are may be a slip, or one pass too many in a row. */
-export function warnOfArea(row: Row, column: Named, acres: Decimal, target: Application["target"], places: Places): void {
+export function warnOfArea(row: Row, column: Named, acres: Decimal, target: Application["target"], places: TargetPlaces): void {
   const whole = places.areaOf(target);
   if (whole !== null && acres.gt(whole)) row.fault("area-too-large", column, { like: whole.toFixed() });
 }

@@ -7,11 +7,11 @@ import { loanColumns, paymentsAYear } from "../columns/loans";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
 import { nearest } from "../words";
-import type { Places } from "./targets";
+import type { TargetPlaces } from "./targets";
 
 const { columns } = loanColumns;
 
-export function readLoans(table: TableReader, places: Places): readonly Loan[] {
+export function readLoans(table: TableReader, places: TargetPlaces): readonly Loan[] {
   if (!table.hasNeeded(loanColumns)) return [];
   return table.rows(
     (row): Loan | null => {
@@ -70,7 +70,7 @@ function timesAYear(row: Row): Decimal | null {
 const allWords = /^(all|farm|whole farm|all fields|all land)?$/i;
 
 /** The field or crop that bears a loan; a name that nobody has, or of what grows nowhere, is told, and all land bears it. */
-function forWhom(row: Row, places: Places): Target | null {
+function forWhom(row: Row, places: TargetPlaces): Target | null {
   const typed = row.of(columns.over) ?? "";
   if (allWords.test(typed)) return null;
   const target = places.named(typed);

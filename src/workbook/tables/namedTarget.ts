@@ -4,12 +4,12 @@ import type { Column } from "../columns/column";
 import type { Subject } from "../problem";
 import type { Row } from "../tableRow";
 import { nearest } from "../words";
-import type { Places } from "./targets";
+import type { TargetPlaces } from "./targets";
 
 const allWords = /^(all|farm|whole farm|all fields|all land)$/i;
 
 /** @returns `null` where nothing has the name, or a crop stands in no field, which is noted */
-export function namedTarget(row: Row, column: Column<string>, places: Places): BudgetLine["over"] | null {
+export function namedTarget(row: Row, column: Column<string>, places: TargetPlaces): BudgetLine["over"] | null {
   const typed = row.need(column);
   if (typed === null) return null;
   if (allWords.test(typed)) return { all: true };
@@ -24,7 +24,7 @@ export function namedTarget(row: Row, column: Column<string>, places: Places): B
 }
 
 /** Whose figures a fault in a row touches that names its target so; all, where it names none or all. */
-export function namedSubjects(row: Row, { heading }: Column<string>, places: Places): readonly Subject[] {
+export function namedSubjects(row: Row, { heading }: Column<string>, places: TargetPlaces): readonly Subject[] {
   return [subjectOver(places.named(String(row.cell(heading)).trim()) ?? { all: true })];
 }
 

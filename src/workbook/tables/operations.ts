@@ -12,12 +12,12 @@ import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
 import { nearest } from "../words";
 import { warnOfArea } from "./items";
-import { needsTarget, targetOf, targetSubjects, type Places } from "./targets";
+import { needsTarget, targetOf, targetSubjects, type TargetPlaces } from "./targets";
 
 const { columns } = operationColumns;
 const { columns: other } = otherCostColumns;
 
-export function readOperations(table: TableReader, places: Places, machines: Names): readonly Operation[] {
+export function readOperations(table: TableReader, places: TargetPlaces, machines: Names): readonly Operation[] {
   if (!needsTarget(table) || !table.needs(columns.operation, columns.status)) return [];
   return table.rows(
     (row): Operation | null => {
@@ -55,7 +55,7 @@ function costOf(row: Row, machines: Names): Operation["cost"] | null {
   return hours === null ? row.lose("hours-missing") : { basis, rate: money(rate), hours };
 }
 
-export function readOtherCosts(table: TableReader, places: Places, seasonYear: string | null): readonly OtherCost[] {
+export function readOtherCosts(table: TableReader, places: TargetPlaces, seasonYear: string | null): readonly OtherCost[] {
   if (!table.hasNeeded(otherCostColumns)) return [];
   return table.rows(
     (row): OtherCost | null => {
@@ -77,7 +77,7 @@ const byWords = /[\s,;]*\bby\s+(acres?|hectares?|revenue)\s*$/i;
 const allWords = /^(all|farm|whole farm|all fields)?$/i;
 
 /** "all", a crop or a field, perhaps followed by "by acres" or "by revenue". */
-function sharedOver(row: Row, places: Places): Pick<OtherCost, "over" | "by"> | null {
+function sharedOver(row: Row, places: TargetPlaces): Pick<OtherCost, "over" | "by"> | null {
   const typed = row.of(other.sharedOver) ?? "";
   const by = /revenue/i.test(byWords.exec(typed)?.[1] ?? "") ? "revenue" : "acres";
   const over = typed.replace(byWords, "").trim();
@@ -88,7 +88,7 @@ function sharedOver(row: Row, places: Places): Pick<OtherCost, "over" | "by"> | 
   return row.lose("unknown-name", other.sharedOver, like === null ? {} : { like });
 }
 
-function sharedSubjects(row: Row, places: Places): ReturnType<typeof targetSubjects> {
+function sharedSubjects(row: Row, places: TargetPlaces): ReturnType<typeof targetSubjects> {
   const over = String(row.cell(other.sharedOver)).replace(byWords, "").trim();
   const target = allWords.test(over) ? null : places.named(over);
   return target === null ? [{ of: "farm" }] : ["field" in target ? { of: "field", name: target.field } : { of: "crop", name: target.crop }];

@@ -11,7 +11,7 @@ import type { Row } from "../tableRow";
 import { nearest, plain } from "../words";
 
 /** The fields and crops by name, and their areas. */
-export class Places {
+export class TargetPlaces {
   private readonly areas = new Map<string, Decimal>();
   /** What each text was found to stand for: thousands of rows name a few fields. */
   private readonly found = new Map<string, Target | null>();
@@ -61,13 +61,13 @@ export const targetColumn = (table: TableReader): Named => columns.find((column)
 export const needsTarget = (table: TableReader): boolean => table.needs(targetColumn(table));
 
 /** The target of a row, from one column "Field or Crop" or from two, Field before Crop. */
-export function targetOf(row: Row, table: TableReader, places: Places): Target | null {
+export function targetOf(row: Row, table: TableReader, places: TargetPlaces): Target | null {
   const typed = typedTarget(row, table);
   return typed === null ? row.lose("target-missing") : matched(row, places, typed);
 }
 
 /** The same where a row may name none. */
-export function optionalTarget(row: Row, table: TableReader, places: Places): Target | null {
+export function optionalTarget(row: Row, table: TableReader, places: TargetPlaces): Target | null {
   const typed = typedTarget(row, table);
   return typed === null ? null : matched(row, places, typed);
 }
@@ -82,7 +82,7 @@ function typedTarget(row: Row, table: TableReader): Typed | null {
   return null;
 }
 
-function matched(row: Row, places: Places, { column, text }: Typed): Target | null {
+function matched(row: Row, places: TargetPlaces, { column, text }: Typed): Target | null {
   const target = places.named(text);
   if (target !== null) return target;
   if (places.isLost(text)) {
@@ -94,7 +94,7 @@ function matched(row: Row, places: Places, { column, text }: Typed): Target | nu
 }
 
 /** What a fault in the row touches; all, where its field and crop cannot be made out. */
-export function targetSubjects(row: Row, table: TableReader, places: Places): readonly Subject[] {
+export function targetSubjects(row: Row, table: TableReader, places: TargetPlaces): readonly Subject[] {
   const typed = columns
     .filter((column) => table.has(column))
     .map((column) => String(row.cell(column)))

@@ -3,12 +3,12 @@ import { plainWeed, sitesIn } from "../../core/weeds/sites";
 import type { WeedEntry } from "../../core/weeds/weedEntry";
 import { weedColumns } from "../columns/weeds";
 import type { TableReader } from "../tableReader";
-import type { At, Row } from "../tableRow";
-import { needsTarget, targetOf, type Places } from "./targets";
+import type { ColumnAt, Row } from "../tableRow";
+import { needsTarget, targetOf, type TargetPlaces } from "./targets";
 
 const { weed: weedColumn, resistantTo: resistantColumn, seenOn, note } = weedColumns.columns;
 
-export function readWeeds(table: TableReader, places: Places): readonly WeedEntry[] {
+export function readWeeds(table: TableReader, places: TargetPlaces): readonly WeedEntry[] {
   if (!needsTarget(table) || !table.needs(weedColumn)) return [];
   const seen = new Map<string, Row>();
   return table.rows(
@@ -32,7 +32,7 @@ export function readWeeds(table: TableReader, places: Places): readonly WeedEntr
 const betweenWords = /^(and|or|groups?|grp|sites?|hrac|wssa|none|no|of|action)$/i;
 
 /** The sites in a cell; notes what is no number of a site, such as a date that Excel made of 9/14. */
-function sitesOf(row: Row, column: At): readonly string[] {
+function sitesOf(row: Row, column: ColumnAt): readonly string[] {
   const typed = row.text(column);
   if (typed === null) return [];
   const unread = typed.split(/[\s,;/+&]+/).filter((word) => word !== "" && !betweenWords.test(word) && sitesIn(word).length === 0);

@@ -1,10 +1,10 @@
 /** What the ready layouts have in common. A layout only proposes lines; every one of them can be changed or struck out. */
-import { cautionsOf, type Work } from "../../cautions";
+import { cautionsOf, type CautionedWork } from "../../cautions";
 import type { Decimal } from "../../numbers/decimal";
 import type { TrialFinding } from "../../tables/trialFindings";
 import type { Area, AreaUnit, Yield, YearlyRate, YieldUnit } from "../../numbers/units";
 import { perAcre, type Change, type ChangeLine, type Grain } from "../change";
-import type { Entry } from "../entry";
+import type { ChangeEntry } from "../changeEntry";
 
 /** Where the change happens and what its grain is worth. */
 export type Circumstances = {
@@ -31,7 +31,7 @@ export const worksOfLayout = {
   "An earlier weed pass": ["tank"],
   "Own or hire": ["long hours"],
   "A higher rent": [],
-} as const satisfies Readonly<Record<string, readonly Work[]>>;
+} as const satisfies Readonly<Record<string, readonly CautionedWork[]>>;
 export type LayoutName = keyof typeof worksOfLayout;
 export const layoutNames = Object.keys(worksOfLayout) as readonly LayoutName[];
 
@@ -42,7 +42,7 @@ export type Layout = {
   readonly name: LayoutName;
   readonly change: Change;
   /** The entry whose break-even the answer leads with. */
-  readonly lead: Entry;
+  readonly lead: ChangeEntry;
   readonly findings: readonly TrialFinding[];
   /** Besides those of the work, which `workCautions` knows. */
   readonly cautions: readonly string[];

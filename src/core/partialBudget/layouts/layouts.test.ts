@@ -19,12 +19,12 @@ import {
 } from "../../numbers/units";
 import { trialFindings } from "../../tables/trialFindings";
 import { reseed, type ReseedQuestion } from "../../reseed";
-import { breakEven } from "../breakEven";
+import { breakEven } from "../breakEvenOfChange";
 import { netChange } from "../netChange";
 import { closingWheels } from "./closingWheels";
 import { anotherHybrid, type AnotherHybrid } from "./hybrid";
 import { layoutNames, workCautions, type Circumstances, type Layout } from "./layout";
-import { ownOrHireChange } from "./ownOrHire";
+import { ownOrHireChange } from "./ownOrHireChange";
 import { rebuildRowUnits, openerWear, commonOpener } from "./rebuildRowUnits";
 import { higherRent } from "./rent";
 import { reseedChange } from "./reseedChange";

@@ -1,7 +1,7 @@
 import { blankGainCaution } from "../../cautions";
 import { Decimal, hundred } from "../../numbers/decimal";
 import { findingsOn } from "../../tables/trialFindings";
-import { wearUsed, type PartSizes } from "../../planter/wear";
+import { wearUsed, type PartSizes } from "../../planter/partWear";
 import {
   money,
   yieldPerArea,

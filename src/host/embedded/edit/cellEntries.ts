@@ -15,7 +15,7 @@ import type { Parts } from "../package/zip";
  * What goes into a cell: a value, or a formula as it is typed, without its `=`; the number format stays unless another is
  * given. A text in `value` is never taken for a formula.
  */
-export type Entry = At & ({ readonly value: Cell } | { readonly formula: string }) & { readonly numberFormat?: string };
+export type CellEntry = At & ({ readonly value: Cell } | { readonly formula: string }) & { readonly numberFormat?: string };
 
 /**
  * The state with entries in cells of a sheet. Entries right under a table's last row make the table longer; those in its
@@ -23,7 +23,7 @@ export type Entry = At & ({ readonly value: Cell } | { readonly formula: string 
  *
  * @throws HostError where Excel would refuse them, before anything is changed
  */
-export function withEntries(state: State, sheet: string, entries: readonly Entry[]): State {
+export function withEntries(state: State, sheet: string, entries: readonly CellEntry[]): State {
   const entry = sheetNamed(state, sheet);
   refuseImpossible(entries);
   refuseLocked(state, entry, entries);
@@ -39,7 +39,7 @@ export function withEntries(state: State, sheet: string, entries: readonly Entry
 function editsOf(
   state: State,
   { name, part }: SheetEntry,
-  entries: readonly Entry[],
+  entries: readonly CellEntry[],
 ): { readonly edits: readonly CellEdit[]; readonly parts: Parts } {
   const edit = new PackageEdit(state.parts);
   const styles = entries.some(({ numberFormat }) => numberFormat !== undefined) ? new StyleMaker(edit) : null;

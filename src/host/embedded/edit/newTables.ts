@@ -2,12 +2,12 @@
 import { hintWords, rowsMade, type InputColumn, type InputTable } from "../../../workbook/inputTable";
 import { sheetNameChoices } from "../../sheetNames";
 import { pageNumber, pagesWide, sheetTitle } from "../../sheetLook";
-import { areaName, cellName, columnName, quotedSheet, type Area } from "../../address";
+import { areaName, cellName, columnName, quotedSheet, type Block } from "../../address";
 import { bookOf } from "../book";
 import { cellXml } from "../sheet/cellXml";
 import { addSheet, contentType, head, printTitles, setNamesOfSheet, spreadsheet, worksheet } from "./newSheets";
 import type { PackageEdit } from "../package/packageParts";
-import type { SheetCell } from "../sheet/sheetRow";
+import type { StoredCell } from "../sheet/sheetRow";
 import type { StyleMaker } from "../package/styles";
 import { escapeAttribute, escapeText, textOf } from "../package/xml";
 
@@ -88,7 +88,7 @@ function inputSheetXml(styles: StyleMaker, table: InputTable, tableId: string): 
   const heading = styles.number({ bold: true, wrap: true });
   const formats = columns.map(({ numberFormat }) => (numberFormat === undefined ? 0 : styles.number({ numberFormat })));
   const lists = listsInCells(columns);
-  const rows: SheetCell[][] = [
+  const rows: StoredCell[][] = [
     columns.map((column, index) => ({ column: index, value: column.heading, style: heading })),
     ...rowsMade(table).map((row) => row.map((value, index) => ({ column: index, value, style: formats[index]! }))),
   ];
@@ -153,7 +153,7 @@ function listSource({ heading, choices = [] }: InputColumn, lists: readonly List
 }
 
 /** The hint that is shown at cells and, where there is a list, the list, which also takes other entries after a warning. */
-function hintXml(column: InputColumn, area: Area, source: string | null): string {
+function hintXml(column: InputColumn, area: Block, source: string | null): string {
   const { heading } = column;
   const words = hintWords(column);
   const prompt =

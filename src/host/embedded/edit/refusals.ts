@@ -1,7 +1,7 @@
 /** What is refused before anything is changed, in words for the user. */
 import type { Cell } from "../../../workbook/cell";
 import { HostError } from "../../workbookHost";
-import { areaName, cellName, contains, lastColumn, lastRow, type Area, type At } from "../../address";
+import { areaName, cellName, contains, lastColumn, lastRow, type Block, type At } from "../../address";
 import { bookOf, type SheetEntry } from "../book";
 import { lookOf } from "../sheet/looks";
 import { formulaArea, type SheetData } from "../sheet/sheetXml";
@@ -72,10 +72,10 @@ export function refuseLocked(state: State, sheet: SheetEntry, edits: readonly At
 export const isProtected = (data: SheetData): boolean =>
   new RegExp(`<${data.prefix}sheetProtection[^>]*\\ssheet="(1|true)"`).test(data.after);
 
-const areas = new WeakMap<SheetData, readonly Area[]>();
+const areas = new WeakMap<SheetData, readonly Block[]>();
 
 /** The blocks of array formulas and data tables that fill more than one cell. */
-function arrayAreas(data: SheetData): readonly Area[] {
+function arrayAreas(data: SheetData): readonly Block[] {
   let found = areas.get(data);
   if (found === undefined) {
     found = data.rows.withFormulas().flatMap((row) =>

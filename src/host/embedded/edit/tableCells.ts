@@ -3,7 +3,7 @@ import { refuseOtherRow } from "../../rowSays";
 import { sameName } from "../../sheetNames";
 import { HostError, type CellChange } from "../../workbookHost";
 import { bodyOf } from "../book";
-import { withEntries, type Entry } from "./cellEntries";
+import { withEntries, type CellEntry } from "./cellEntries";
 import { dataOf, formulaIn, sheetNamed, type State } from "../state";
 import { tableNamed } from "./tableRows";
 
@@ -13,7 +13,7 @@ import { tableNamed } from "./tableRows";
  * @throws HostError before anything is changed: `missing` for a place that is not there, `moved`, `formula`, `protected`
  */
 export function withTableCells(state: State, changes: readonly CellChange[]): State {
-  const bySheet = new Map<string, Entry[]>();
+  const bySheet = new Map<string, CellEntry[]>();
   for (const change of changes) {
     const { sheet, entry } = entryOf(state, change);
     bySheet.set(sheet, [...(bySheet.get(sheet) ?? []), entry]);
@@ -21,7 +21,7 @@ export function withTableCells(state: State, changes: readonly CellChange[]): St
   return [...bySheet].reduce((changed, [sheet, entries]) => withEntries(changed, sheet, entries), state);
 }
 
-function entryOf(state: State, change: CellChange): { readonly sheet: string; readonly entry: Entry } {
+function entryOf(state: State, change: CellChange): { readonly sheet: string; readonly entry: CellEntry } {
   const { table: name, row, column, value } = change;
   const table = tableNamed(state, name);
   const index = table.columns.findIndex((each) => sameName(each.name, column));

@@ -1,7 +1,7 @@
 /** Rows inside a table put in another order, added or taken away; what pointed at them still does. */
 import type { Cell } from "../../../workbook/cell";
 import { HostError } from "../../workbookHost";
-import { cellName, contains, parseArea, type Area } from "../../address";
+import { cellName, contains, parseArea, type Block } from "../../address";
 import { attribute } from "../package/attribute";
 import { bodyOf, bookOf, tablesOf, type TableEntry } from "../book";
 import { changedEverywhere } from "../formula/referencesEverywhere";
@@ -62,7 +62,7 @@ export function withSortedRows(state: State, name: string, column: number, downw
   const { part } = sheetNamed(state, table.sheet);
   const data = dataOf(state, part);
   const rows = bodyRows(table);
-  const isWhole = (area: Area) =>
+  const isWhole = (area: Block) =>
     rows.length > 1 && rowsOf(area).length >= rows.length && area.top <= rows[0]! && area.bottom >= rows.at(-1)!;
   const readers = readersOf(
     state,
@@ -95,7 +95,7 @@ function compared(one: Cell, other: Cell, downwards: boolean): number {
 }
 
 const plainName = ({ name }: TableEntry): string => name.replaceAll("_", " ");
-const rowsOf = ({ top, bottom }: Area): number[] => Array.from({ length: bottom - top + 1 }, (_, index) => top + index);
+const rowsOf = ({ top, bottom }: Block): number[] => Array.from({ length: bottom - top + 1 }, (_, index) => top + index);
 const bodyRows = (table: TableEntry): number[] => rowsOf(bodyOf(table));
 const listed = (readers: readonly string[]): string =>
   `${readers.slice(0, mostNamed).join(", ")}${readers.length > mostNamed ? ` and ${readers.length - mostNamed} more` : ""}`;
@@ -107,7 +107,7 @@ const listed = (readers: readonly string[]): string =>
 function readersOf(
   state: State,
   table: TableEntry,
-  matters: (area: Area, row: number) => boolean,
+  matters: (area: Block, row: number) => boolean,
   isLeftAside: (row: number) => boolean,
 ): string[] {
   const body = bodyOf(table);
@@ -251,7 +251,7 @@ function withReferencesMoved(state: State, table: TableEntry, now: ReadonlyMap<n
   const body = bodyOf(table);
   const kept = [...now.keys()];
   const isTotals = (row: number) => table.totalsRows > 0 && row === table.area.bottom;
-  const area = (on: string, each: Area): Area => {
+  const area = (on: string, each: Block): Block => {
     if (on.toLowerCase() !== table.sheet.toLowerCase() || each.left < table.area.left || each.right > table.area.right) return each;
     if (each.bottom < body.top || each.top > table.area.bottom) return each;
     const takesInAll = each.top <= body.top && each.bottom >= body.bottom && (body.top < body.bottom || each.top < body.top);
@@ -319,5 +319,5 @@ function refuseFixed(state: State, table: TableEntry): void {
     );
 }
 
-const overlap = (one: Area, other: Area): boolean =>
+const overlap = (one: Block, other: Block): boolean =>
   one.left <= other.right && one.right >= other.left && one.top <= other.bottom && one.bottom >= other.top;

@@ -3,7 +3,7 @@ import type { Cell } from "../../../workbook/cell";
 import { sameName } from "../../sheetNames";
 import { totalsInTheWay } from "../../below";
 import { HostError } from "../../workbookHost";
-import { areaName, type Area } from "../../address";
+import { areaName, type Block } from "../../address";
 import { bodyOf, tablesOf, type TableEntry } from "../book";
 import { changedEverywhere } from "../formula/referencesEverywhere";
 import { lookOf } from "../sheet/looks";
@@ -123,7 +123,7 @@ function rowEdits(table: TableEntry, data: SheetData, row: number, cells: Readon
   });
 }
 
-const isBlankRow = (data: SheetData, { top, left, right }: Area): boolean => {
+const isBlankRow = (data: SheetData, { top, left, right }: Block): boolean => {
   for (let column = left; column <= right; column += 1) if (valueIn(data, { row: top, column }) !== "") return false;
   return true;
 };
@@ -175,7 +175,7 @@ function withLongerTable(state: State, table: TableEntry, more: number, isFree =
         `Something stands right below the table "${table.name}" (row ${row + 1}). Move it, so that the table can grow.`,
       );
   }
-  const isOfTable = (on: string, each: Area) =>
+  const isOfTable = (on: string, each: Block) =>
     on.toLowerCase() === sheet.toLowerCase() && each.left >= area.left && each.right <= area.right;
   const isTotals = (row: number) => totalsRows > 0 && row === area.bottom;
   const rows = [body.bottom + 1, area.bottom + 1];
@@ -215,7 +215,7 @@ export function totalsMoved({ area: { bottom, left, right } }: TableEntry, data:
 }
 
 /** The parts with a table over another area, its filter and sorting with it. */
-export function withArea({ parts }: State, table: TableEntry, area: Area): State["parts"] {
+export function withArea({ parts }: State, table: TableEntry, area: Block): State["parts"] {
   const edit = new PackageEdit(parts);
   edit.edit(table.part, (root) => {
     root.setAttribute("ref", areaName(area));

@@ -5,7 +5,7 @@ import { isCellError, type CalculatedValue, type FormulaBook, type FormulaCell }
 import type { Recalculated } from "../recalculation/recalculation";
 import type { FormulaPlace, FormulaTable } from "../recalculation/tableReference";
 import { formulaArea, type SheetData } from "../sheet/sheetXml";
-import type { SheetCell } from "../sheet/sheetRow";
+import type { StoredCell } from "../sheet/sheetRow";
 import { dataOf, formulaIn, withCells, type CellEdit, type State } from "../state";
 
 /** The workbook as recalculation sees it. Sheets without cells are left out here as everywhere. */
@@ -51,7 +51,7 @@ function formulasOf(data: SheetData): readonly Omit<FormulaCell, "sheet">[] {
   return formulas;
 }
 
-const calculated = ({ value, isError }: Pick<SheetCell, "value" | "isError">): CalculatedValue =>
+const calculated = ({ value, isError }: Pick<StoredCell, "value" | "isError">): CalculatedValue =>
   isError === true ? { error: String(value) } : value;
 
 /** Looks rows up once each, because recalculation asks for cells column by column. */

@@ -1,11 +1,11 @@
 /** Formulas when a table grows or a heading changes: what pointed at it still does. */
-import { columnName, parseArea, type Area } from "../../address";
+import { columnName, parseArea, type Block } from "../../address";
 import { formulaTokens, type FormulaToken } from "../recalculation/formulaTokens";
 
 /** What becomes of references. */
 export type ReferenceChange = {
   /** The area that takes the place of another on a sheet; the same one where it stays. */
-  readonly area?: (sheet: string, area: Area) => Area;
+  readonly area?: (sheet: string, area: Block) => Block;
   /** A column of a table with a new name. */
   readonly column?: { readonly table: string; readonly from: string; readonly to: string };
 };
@@ -47,7 +47,7 @@ const sheetName = (prefix: string): string =>
     .replaceAll("''", "'");
 
 /** Another area, with the `$` marks and the shape (cell, block, whole columns) that the old text has. */
-function areaLike(text: string, { top, left, bottom, right }: Area): string {
+function areaLike(text: string, { top, left, bottom, right }: Block): string {
   const corners = text.split(":");
   const places =
     corners.length === 1

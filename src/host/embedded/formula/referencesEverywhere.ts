@@ -1,5 +1,5 @@
 /** A change of references in every place of the workbook that may hold one. */
-import { areaName, contains, parseArea, type Area } from "../../address";
+import { areaName, contains, parseArea, type Block } from "../../address";
 import { bookOf, sheetPosition, tablesOf } from "../book";
 import { PackageEdit } from "../package/packageParts";
 import { withReferences, type ReferenceChange } from "./references";
@@ -11,7 +11,7 @@ export type ChangeEverywhere = ReferenceChange & {
   /** Whether a formula's words may hold such a reference, asked before they are read closely. */
   readonly mayConcern: (formula: string) => boolean;
   /** The cells that a conditional format or a drop-down list covers, in place of those that it did. */
-  readonly covered?: (sheet: string, area: Area) => Area;
+  readonly covered?: (sheet: string, area: Block) => Block;
 };
 
 /** The state with the change made in cells, names, tables, conditional formats, lists and charts. */

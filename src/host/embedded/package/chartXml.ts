@@ -2,7 +2,7 @@
 import type { Cell } from "../../../workbook/cell";
 import type { ChartModel } from "../../../workbook/resultSheet";
 import { seriesColours } from "../../sheetLook";
-import { columnName, parseArea, quotedSheet, type Area } from "../../address";
+import { columnName, parseArea, quotedSheet, type Block } from "../../address";
 import { escapeAttribute, escapeText } from "./xml";
 
 /** The value of a cell of the sheet, rows and columns from 0. */
@@ -119,13 +119,13 @@ function seriesXml(model: ChartModel, sheet: string, cell: CellAt, { name, value
   );
 }
 
-function cellsOf({ top, left, bottom, right }: Area, cell: CellAt): readonly Cell[] {
+function cellsOf({ top, left, bottom, right }: Block, cell: CellAt): readonly Cell[] {
   const cells: Cell[] = [];
   for (let row = top; row <= bottom; row += 1) for (let column = left; column <= right; column += 1) cells.push(cell(row, column));
   return cells;
 }
 
-function areaOf(text: string): Area {
+function areaOf(text: string): Block {
   const area = parseArea(text);
   if (area === null) throw new RangeError(`a chart of ours has no such range: ${text}`);
   return area;

@@ -1,5 +1,5 @@
 /** A workbook as recalculation sees it: formulas, values, tables and names, wherever the host keeps them. */
-import type { Area } from "../../address";
+import type { Block } from "../../address";
 import type { Cell } from "../../../workbook/cell";
 import type { FormulaPlace, FormulaTable } from "./tableReference";
 
@@ -11,7 +11,7 @@ export type FormulaCell = FormulaPlace & {
   readonly formula: string;
   readonly value: CalculatedValue | null;
   /** The cells that an array formula fills, if more than its own. */
-  readonly fills?: Area;
+  readonly fills?: Block;
 };
 
 type FormulaName = { readonly name: string; readonly sheet: number | null; readonly refersTo: string };
@@ -26,7 +26,7 @@ export type FormulaBook = {
   /** How many rows and columns of a sheet are used. */
   readonly used: (sheet: number) => { readonly rows: number; readonly columns: number };
   readonly valueAt: (place: FormulaPlace) => CalculatedValue;
-  readonly hasHiddenRow: (cells: { readonly sheet: number; readonly area: Area }) => boolean;
+  readonly hasHiddenRow: (cells: { readonly sheet: number; readonly area: Block }) => boolean;
 };
 
 export const isCellError = (value: CalculatedValue | null): value is { readonly error: string } =>

@@ -1,5 +1,5 @@
 /** Structured references, such as `Purchases[[#This Row],[Quantity]]`, as areas of cells. */
-import type { Area } from "../../address";
+import type { Block } from "../../address";
 
 /** A table as formulas know it. */
 export type FormulaTable = {
@@ -7,7 +7,7 @@ export type FormulaTable = {
   /** Position of its sheet among the sheets of the workbook. */
   readonly sheet: number;
   /** Headings, body and totals row together. */
-  readonly area: Area;
+  readonly area: Block;
   readonly headerRows: number;
   readonly totalsRows: number;
   readonly columns: readonly string[];
@@ -49,7 +49,7 @@ export function tableArea(
   { table: name, rows, columns }: TableReference,
   place: FormulaPlace,
   tables: readonly FormulaTable[],
-): { readonly sheet: number; readonly area: Area } | null {
+): { readonly sheet: number; readonly area: Block } | null {
   const table =
     name === null
       ? tables.find((each) => each.sheet === place.sheet && holds(each.area, place))
@@ -82,7 +82,7 @@ function rowSpan(
     : { top: Math.min(...spans.map(({ top }) => top)), bottom: Math.max(...spans.map(({ bottom }) => bottom)) };
 }
 
-const holds = (area: Area, { row, column }: FormulaPlace): boolean =>
+const holds = (area: Block, { row, column }: FormulaPlace): boolean =>
   row >= area.top && row <= area.bottom && column >= area.left && column <= area.right;
 const same = (one: string, other: string): boolean => plain(one) === plain(other);
 /** Names are the same in any case; a line break in a heading is a blank to formulas. */

@@ -1,10 +1,10 @@
-import { areaName, parseArea, quotedSheet, type Area } from "../../address";
+import { areaName, parseArea, quotedSheet, type Block } from "../../address";
 import type { FormulaBook, FormulaCell } from "./formulaBook";
 import { formulaTokens, type FormulaToken } from "./formulaTokens";
 import { tableArea, tableReference, type FormulaPlace } from "./tableReference";
 
 /** Cells of one sheet. */
-export type SheetArea = { readonly sheet: number; readonly area: Area };
+export type SheetArea = { readonly sheet: number; readonly area: Block };
 
 /** What a formula reads, and the same formula in the words that the calculation engine has right. */
 export type UnderstoodFormula = {

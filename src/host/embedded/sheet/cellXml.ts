@@ -1,11 +1,15 @@
 /** Cells of ours as XML. */
 import type { Cell } from "../../../workbook/cell";
 import { cellName } from "../../address";
-import type { SheetCell } from "./sheetRow";
+import type { StoredCell } from "./sheetRow";
 import { escapeText } from "../package/xml";
 
 /** One cell. A text is written into the cell itself, so that the shared strings stay as they are. */
-export function cellXml(prefix: string, row: number, { column, value, formula, style, isError, isUnknown, notes = "" }: SheetCell): string {
+export function cellXml(
+  prefix: string,
+  row: number,
+  { column, value, formula, style, isError, isUnknown, notes = "" }: StoredCell,
+): string {
   const p = prefix;
   const attributes = ` r="${cellName({ row, column })}"${style === 0 ? "" : ` s="${style}"`}${notes}`;
   const type = isError ? ' t="e"' : typeof value === "boolean" ? ' t="b"' : "";

@@ -1,5 +1,5 @@
 /** Drop-down lists of cells. */
-import { contains, parseArea, splitSheet, type Area, type At } from "../../address";
+import { contains, parseArea, splitSheet, type Block, type At } from "../../address";
 import { attribute } from "../package/attribute";
 import { bookOf, sheetPosition, tablesOf } from "../book";
 import { tableArea, tableReference } from "../recalculation/tableReference";
@@ -8,7 +8,7 @@ import { dataOf, sheetNamed, valueIn, type State } from "../state";
 import { unescapeText } from "../package/xml";
 
 /** The cells that have a list, and where its words are: `"a,b"`, a range, or a name. */
-export type ChoiceList = { readonly areas: readonly Area[]; readonly source: string };
+export type ChoiceList = { readonly areas: readonly Block[]; readonly source: string };
 
 const lists = new WeakMap<SheetData["rows"], { readonly after: string; readonly found: readonly ChoiceList[] }>();
 
@@ -79,7 +79,7 @@ function wordsOfTable(state: State, reference: string): readonly string[] {
   return found === null ? [] : wordsIn(state, sheets[found.sheet]!.name, found.area);
 }
 
-function wordsIn(state: State, sheet: string, { top, left, bottom, right }: Area): readonly string[] {
+function wordsIn(state: State, sheet: string, { top, left, bottom, right }: Block): readonly string[] {
   const entry = bookOf(state.parts).sheets.find(({ name }) => name.toLowerCase() === sheet.toLowerCase());
   if (entry === undefined) return [];
   const data = dataOf(state, entry.part);

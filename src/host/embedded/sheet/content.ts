@@ -6,7 +6,7 @@ import { showsPercent, unclearRates } from "../../../workbook/percentCells";
 import { matchesTable } from "../../../workbook/tableNames";
 import { sameName } from "../../sheetNames";
 import { HostError } from "../../workbookHost";
-import { areaName, cellName, parseArea, splitSheet, type Area } from "../../address";
+import { areaName, cellName, parseArea, splitSheet, type Block } from "../../address";
 import { filledRows, lastRowBelow } from "../../below";
 import { bodyOf, bookOf, tablesOf, type TableEntry } from "../book";
 import type { SheetData } from "./sheetXml";
@@ -15,8 +15,8 @@ import { styleAt } from "../package/styles";
 
 /** More cells than any season has. A table drawn over a whole sheet has 17 billion, which no memory holds. */
 const mostCells = 20_000_000;
-const isTooLarge = ({ top, left, bottom, right }: Area): boolean => (bottom - top + 1) * (right - left + 1) > mostCells;
-const tooLarge = (area: Area): string => `It covers ${areaName(area)}, which is more than can be read.`;
+const isTooLarge = ({ top, left, bottom, right }: Block): boolean => (bottom - top + 1) * (right - left + 1) > mostCells;
+const tooLarge = (area: Block): string => `It covers ${areaName(area)}, which is more than can be read.`;
 
 export function contentOf(state: State): WorkbookContent {
   const all = tablesOf(state.parts);
@@ -67,10 +67,10 @@ function rawTable(state: State, table: TableEntry): RawTable {
   };
 }
 
-const rowsOf = ({ rows }: SheetData, area: Area): readonly (readonly Cell[])[] => rows.valuesOf(area);
+const rowsOf = ({ rows }: SheetData, area: Block): readonly (readonly Cell[])[] => rows.valuesOf(area);
 
 /** The rows below a block with something in them. `body`: its last body row, below which a totals row may stand. */
-function belowIn(data: SheetData, block: Area, body: number, others: readonly Area[]): Pick<RawTable, "below"> {
+function belowIn(data: SheetData, block: Block, body: number, others: readonly Block[]): Pick<RawTable, "below"> {
   const { left, right, bottom } = block;
   const last = lastRowBelow(block, others);
   const below = data.rows
@@ -81,7 +81,7 @@ function belowIn(data: SheetData, block: Area, body: number, others: readonly Ar
 }
 
 /** The blocks of a sheet that have rows of their own: its tables, and the ranges that the table Matches names. */
-function blocksOn({ parts }: State, sheet: string, matched: Iterable<string>): readonly Area[] {
+function blocksOn({ parts }: State, sheet: string, matched: Iterable<string>): readonly Block[] {
   const isHere = (name: string | null) => name !== null && sameName(name, sheet);
   return [
     ...tablesOf(parts)
@@ -95,7 +95,7 @@ function blocksOn({ parts }: State, sheet: string, matched: Iterable<string>): r
 }
 
 /** The rates that only their number format tells, and that show percent. */
-function percentsIn(state: State, part: string, table: string | null, headers: readonly string[], body: Area): Pick<RawTable, "percents"> {
+function percentsIn(state: State, part: string, table: string | null, headers: readonly string[], body: Block): Pick<RawTable, "percents"> {
   const data = dataOf(state, part);
   const percents = unclearRates(table, { headers, rows: rowsOf(data, body) }).filter(({ row, column }) =>
     showsPercent(styleAt(state.parts, cellIn(data, { row: body.top + row, column: body.left + column })?.style ?? 0).numberFormat),
@@ -104,7 +104,7 @@ function percentsIn(state: State, part: string, table: string | null, headers: r
 }
 
 /** What recalculation has to tell of the cells of a body. */
-function staleIn({ stale, differing }: State, part: string, body: Area): Pick<RawTable, "stale" | "differing"> {
+function staleIn({ stale, differing }: State, part: string, body: Block): Pick<RawTable, "stale" | "differing"> {
   const within = (key: string): { row: number; column: number } | null => {
     if (!key.startsWith(`${part}!`)) return null;
     const at = parseArea(key.slice(part.length + 1))!;
@@ -136,7 +136,7 @@ function rangeNamed(state: State, text: string, matched: Iterable<string> = []):
   return target.sheet === null || named === null ? null : rangeAt(state, text, target.sheet, named, matched);
 }
 
-function rangeAt(state: State, text: string, sheet: string, area: Area, matched: Iterable<string>): RawTable | null {
+function rangeAt(state: State, text: string, sheet: string, area: Block, matched: Iterable<string>): RawTable | null {
   const entry = bookOf(state.parts).sheets.find((each) => each.name.toLowerCase() === sheet.toLowerCase());
   if (entry === undefined) return null;
   const data = dataOf(state, entry.part);
@@ -160,7 +160,7 @@ function rangeAt(state: State, text: string, sheet: string, area: Area, matched:
 }
 
 /** The smallest block within an area that holds everything in it, as Excel's used range does; null where nothing is. */
-export function usedPart({ rows }: SheetData, area: Area): Area | null {
+export function usedPart({ rows }: SheetData, area: Block): Block | null {
   let [top, left, bottom, right] = [Infinity, Infinity, -1, -1];
   for (const row of rows.numbers()) {
     if (row < area.top || row > area.bottom) continue;

@@ -2,7 +2,7 @@
 import { daysBetweenSystems } from "../../../workbook/daySerial";
 import { format, isDateFormat } from "numfmt";
 import type { Cell } from "../../../workbook/cell";
-import { contains, parseArea, type Area, type At } from "../../address";
+import { contains, parseArea, type Block, type At } from "../../address";
 import { resultSheetMark } from "../../sheetNames";
 import { bodyOf, bookOf, sheetPosition, tablesOf } from "../book";
 import { staleKey } from "./content";
@@ -15,13 +15,13 @@ import { cellIn, dataOf, formulaIn, sheetNamed, valueIn, type State } from "../s
 import { styleAt } from "../package/styles";
 
 /** A table for a grid: `body` holds its rows without headings and totals. */
-type GridTable = { readonly name: string; readonly area: Area; readonly body: Area; readonly totalsRows: number };
+type GridTable = { readonly name: string; readonly area: Block; readonly body: Block; readonly totalsRows: number };
 /** A sheet for a grid: `used` is the smallest block that holds every cell. */
 export type GridSheet = SheetLook & {
   readonly name: string;
   readonly hidden: boolean;
   /** A result sheet of ours, made again at each writing. */ readonly isResult: boolean;
-  readonly used: Area | null;
+  readonly used: Block | null;
   /** How many columns are in use without the words of our drop-down lists, which stand beside a table. */
   readonly columnsBesideLists: number;
   readonly tables: readonly GridTable[];

@@ -1,5 +1,5 @@
 /** What a sheet shows beside its cells: column widths, joined cells, hidden and frozen parts. */
-import { parseArea, type Area } from "../../address";
+import { parseArea, type Block } from "../../address";
 import { attribute } from "../package/attribute";
 import type { SheetData } from "./sheetXml";
 
@@ -8,7 +8,7 @@ export type SheetLook = {
   readonly widths: ReadonlyMap<number, number>;
   readonly hiddenColumns: ReadonlySet<number>;
   readonly frozenRows: number;
-  readonly merges: readonly Area[];
+  readonly merges: readonly Block[];
 };
 
 const looks = new WeakMap<SheetData, SheetLook>();

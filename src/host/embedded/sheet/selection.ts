@@ -1,12 +1,12 @@
 /** What is selected, as the table Matches wants it. */
-import { areaName, columnName, lastColumn, lastRow, quotedSheet, type Area } from "../../address";
+import { areaName, columnName, lastColumn, lastRow, quotedSheet, type Block } from "../../address";
 import { blockOf } from "../../blockOf";
 import { sameName } from "../../sheetNames";
 import { bookOf } from "../book";
 import { usedPart } from "./content";
 import { dataOf, sheetNamed, valueIn, type State } from "../state";
 
-export type Picked = { readonly sheet: string; readonly area: Area };
+export type Picked = { readonly sheet: string; readonly area: Block };
 
 /** `'My counts'!B2:C40`, `Sheet1!B:C` for whole columns, `Sheet1!2:9` for whole rows. */
 export function addressOf({ sheet, area }: Picked): string {

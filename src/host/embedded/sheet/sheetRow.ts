@@ -12,7 +12,7 @@ export type CellFormula = {
   readonly tag?: string;
 };
 
-export type SheetCell = {
+export type StoredCell = {
   readonly column: number;
   readonly value: Cell;
   /** The value is an error and not a text that looks like one. */
@@ -31,5 +31,5 @@ export type SheetCell = {
 export type SheetRow = {
   /** The attributes of the row as written, from the blank before the first. */
   readonly attributes: string;
-  readonly cells: readonly SheetCell[];
+  readonly cells: readonly StoredCell[];
 };

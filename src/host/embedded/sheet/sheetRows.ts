@@ -1,9 +1,9 @@
 import type { Cell } from "../../../workbook/cell";
 import { CellScanner, type CellMeaning } from "./cellScanner";
 import { Damaged } from "../package/fault";
-import type { Area } from "../../address";
+import type { Block } from "../../address";
 import { RowChanges } from "./rowChanges";
-import type { CellFormula, SheetCell, SheetRow } from "./sheetRow";
+import type { CellFormula, StoredCell, SheetRow } from "./sheetRow";
 import { unescapeText } from "../package/xml";
 import { attribute } from "../package/attribute";
 
@@ -97,7 +97,7 @@ export class SheetRows {
   }
 
   /** The values of each row of a block. Those of a row that has not changed since the part was read are read once. */
-  valuesOf({ top, left, bottom, right }: Area): readonly (readonly Cell[])[] {
+  valuesOf({ top, left, bottom, right }: Block): readonly (readonly Cell[])[] {
     const columns = `${left}:${right}`;
     const read = this.valuesRead.get(columns) ?? new Map<number, readonly Cell[]>();
     this.valuesRead.set(columns, read);
@@ -204,7 +204,7 @@ export class SheetRows {
   }
 
   /** The smallest block that holds every cell; null where there is none. */
-  used(): Area | null {
+  used(): Block | null {
     let [top, left, bottom, right] = [Infinity, Infinity, -1, -1];
     const take = (row: number, first: number, last: number) => {
       top = Math.min(top, row);
@@ -224,7 +224,7 @@ export class SheetRows {
     const { text, prefix } = this;
     const isEmpty = text.charCodeAt(tagEnd - 1) === 47;
     const attributes = text.slice(from + 1 + prefix.length + 3, isEmpty ? tagEnd - 1 : tagEnd);
-    const cells: SheetCell[] = [];
+    const cells: StoredCell[] = [];
     const scanner = new CellScanner(text, prefix).enter(tagEnd + 1, isEmpty ? tagEnd : to);
     while (scanner.next()) {
       const formula = scanner.formulaTag < 0 ? undefined : formulaAt(text, scanner);

@@ -2,7 +2,7 @@
  * The part of a worksheet. A scanner of our own reads and patches it, because a season's sheet may hold a million cells
  * and all of them but the few that change must come out of it byte for byte as they went in.
  */
-import { areaName, cellName, parseArea, type Area } from "../../address";
+import { areaName, cellName, parseArea, type Block } from "../../address";
 import { attribute } from "../package/attribute";
 import type { CellMeaning } from "./cellScanner";
 import { cellXml } from "./cellXml";
@@ -74,13 +74,13 @@ function withPlace(xml: string, name: string, place: string): string {
   return attribute(xml.slice(0, tagEnd), "r") === null ? `<${name} r="${place}"${xml.slice(name.length + 1)}` : xml;
 }
 
-function withDimension(before: string, prefix: string, used: Area | null): string {
+function withDimension(before: string, prefix: string, used: Block | null): string {
   if (used === null) return before;
   return before.replace(new RegExp(`(<${prefix}dimension\\s+ref=")[^"]*"`), (_, start: string) => `${start}${areaName(used)}"`);
 }
 
 /** The smallest block that holds every cell; `null` for a sheet without any. */
-export const usedArea = ({ rows }: SheetData): Area | null => rows.used();
+export const usedArea = ({ rows }: SheetData): Block | null => rows.used();
 
 /** The area of an array formula or of a shared group. */
-export const formulaArea = (formula: CellFormula): Area | null => (formula.area === undefined ? null : parseArea(formula.area));
+export const formulaArea = (formula: CellFormula): Block | null => (formula.area === undefined ? null : parseArea(formula.area));

@@ -9,7 +9,7 @@ import type { CellStyle, ChartModel, SheetCell } from "../../resultSheet";
 import { incompleteMark } from "../../incompleteMark";
 import type { SeasonReport } from "../../seasonReport";
 import { moneyCell, priceNeededCell, subtotal, text, yieldNeededCell } from "../cells";
-import { areaName, layerTitle } from "../words";
+import { areaName, layerTitle } from "../sheetWords";
 import {
   breakEvenPriceFormula,
   breakEvenYieldFormula,
@@ -17,8 +17,8 @@ import {
   costPerUnitFormula,
   netFormula,
   type BalanceCells,
-} from "./formulas";
-import { abreast, blockWidth, corner, range, reference, type Page, type Spot } from "./page";
+} from "./lenderFormulas";
+import { abreast, blockWidth, corner, range, reference, type LenderPage, type Spot } from "./printedPage";
 
 /** Where the assumptions of a crop stand. */
 export type CropBalance = {
@@ -41,7 +41,7 @@ type Line = {
   readonly now: (costs: Costs, crop: CropFigures) => SheetCell;
 };
 
-export function breakEvenBand(page: Page, report: SeasonReport, crops: readonly CropFigures[]): readonly CropBalance[] {
+export function breakEvenBand(page: LenderPage, report: SeasonReport, crops: readonly CropFigures[]): readonly CropBalance[] {
   const area = areaName(report);
   const unit = commonUnit(crops);
   const top = page.next;
@@ -173,7 +173,7 @@ const linesOf = (area: string, unit: string): readonly Line[] => [
 const chartHeight = 11;
 
 /** Break-even price by layer against the price, one chart for each crop, live as the cells are. */
-export function layerChart(page: Page, balances: readonly CropBalance[]): readonly ChartModel[] {
+export function layerChart(page: LenderPage, balances: readonly CropBalance[]): readonly ChartModel[] {
   const priceRow = page.next;
   page.put({ row: priceRow, column: 0 }, text("Price, for the charts", { italic: true }));
   const charts = balances.map(({ crop, column, breakEvenRow, cells }): ChartModel => {

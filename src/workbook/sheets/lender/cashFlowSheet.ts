@@ -10,7 +10,7 @@ import type { SeasonReport } from "../../seasonReport";
 import { farmCashFlow, grainMonth, noCashFlow } from "./farmCashFlow";
 import { headings, note, subtotal, text, title, wholeMoneyCell } from "../cells";
 import { amountWords, wholeAmounts } from "../amounts";
-import { caution, headingsInLines, incompleteRows, inLines, seasonName } from "../words";
+import { caution, headingsInLines, incompleteRows, inLines, seasonName } from "../sheetWords";
 
 type Row = readonly SheetCell[];
 

@@ -7,10 +7,10 @@ import type { CellStyle } from "../../resultSheet";
 import { kindMarker } from "../../uncheckedCoefficients";
 import type { SeasonReport } from "../../seasonReport";
 import { changeOf, moneyCell, moneyOrDash, subtotal, text } from "../cells";
-import { areaName, interestLeaving, layerTitle } from "../words";
-import { blockWidth, type Page } from "./page";
+import { areaName, interestLeaving, layerTitle } from "../sheetWords";
+import { blockWidth, type LenderPage } from "./printedPage";
 
-export function costBand(page: Page, report: SeasonReport, crops: readonly CropFigures[]): void {
+export function costBand(page: LenderPage, report: SeasonReport, crops: readonly CropFigures[]): void {
   const top = page.next;
   const [marked, unbilled] = [kindMarker(report.season), unbilledKinds(crops.flatMap(({ fields }) => fields))];
   page.put({ row: top, column: 0 }, text(`Cost per ${areaName(report)} by kind`, { bold: true, fill: "heading" }));
@@ -53,7 +53,7 @@ function layerWords(layer: Layer, crops: readonly CropFigures[]): string {
 }
 
 function line(
-  page: Page,
+  page: LenderPage,
   crops: readonly CropFigures[],
   label: string,
   style: CellStyle,

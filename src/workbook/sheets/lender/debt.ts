@@ -9,11 +9,11 @@ import type { SeasonReport } from "../../seasonReport";
 import { moneyCell, subtotal, text } from "../cells";
 import { amountWords, wholeAmounts } from "../amounts";
 import { farmCashFlow, noCashFlow } from "./farmCashFlow";
-import type { Page } from "./page";
+import type { LenderPage } from "./printedPage";
 
 const rightHalf = 7;
 
-export function debtBlock(page: Page, report: SeasonReport): void {
+export function debtBlock(page: LenderPage, report: SeasonReport): void {
   const loans = report.season.loans;
   const year = farmYear(report.figures);
   const { capacity, debtService, margin, marginAfterReplacement, termDebtCoverage } = repayment(year);

@@ -7,17 +7,17 @@ import { moneyPerUnit, yieldPerArea } from "../../../core/numbers/units";
 import type { SheetCell } from "../../resultSheet";
 import type { SeasonReport } from "../../seasonReport";
 import { moneyCell, text, yieldCell } from "../cells";
-import { areaName, layerTitle } from "../words";
+import { areaName, layerTitle } from "../sheetWords";
 import type { CropBalance } from "./breakEvenBand";
-import { netFormula, partFormula } from "./formulas";
-import { reference, type Page } from "./page";
+import { netFormula, partFormula } from "./lenderFormulas";
+import { reference, type LenderPage } from "./printedPage";
 
 /** The tested parts of the price and of the yield. */
 const parts = ["0.8", "0.9", "1", "1.1", "1.2"] as const;
 /** Columns from one grid to the next: the yields, five prices, and one to breathe. */
 const step = 7;
 
-export function gridBands(page: Page, report: SeasonReport, balances: readonly CropBalance[], layer: Layer): void {
+export function gridBands(page: LenderPage, report: SeasonReport, balances: readonly CropBalance[], layer: Layer): void {
   for (let first = 0; first < balances.length; first += 2) {
     const row = page.next;
     balances.slice(first, first + 2).forEach((balance, index) => {
@@ -33,7 +33,7 @@ const partOf = (whole: Decimal, part: string, places: 1 | 2): Decimal =>
 /** A price or yield of the grid, with every digit that a cell holds. */
 const exactly = (cell: SheetCell, value: Decimal): SheetCell => ({ ...cell, value: Number(value.toPrecision(15)) });
 
-function grid(page: Page, report: SeasonReport, { crop, cells }: CropBalance, layer: Layer, top: number, column: number): void {
+function grid(page: LenderPage, report: SeasonReport, { crop, cells }: CropBalance, layer: Layer, top: number, column: number): void {
   const { outlook } = crop;
   const balance = cells(layer);
   const prices = parts.map((part) => moneyPerUnit(partOf(outlook.price, part, 2)));

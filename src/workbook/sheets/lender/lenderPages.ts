@@ -5,13 +5,13 @@ import type { AreaUnit } from "../../../core/numbers/units";
 import type { ChartModel, ResultSheet } from "../../resultSheet";
 import type { SeasonReport } from "../../seasonReport";
 import { note, text } from "../cells";
-import { areaName, caution, incompleteRows, inLines, layerTitle, seasonName } from "../words";
+import { areaName, caution, incompleteRows, inLines, layerTitle, seasonName } from "../sheetWords";
 import { breakEvenBand, layerChart } from "./breakEvenBand";
 import { costBand } from "./costBand";
 import { debtBlock } from "./debt";
 import { gridBands } from "./grids";
 import { lenderNotes } from "./notes";
-import { abreast, blockWidth, Page } from "./page";
+import { abreast, blockWidth, LenderPage } from "./printedPage";
 import { reasonsBand } from "./reasonsBand";
 import { salesBand } from "./salesBand";
 import { scenarioBand } from "./scenarioBand";
@@ -29,7 +29,7 @@ export function lenderPages(report: SeasonReport, options: LenderOptions): Resul
   const layer = options.layer ?? "cashNeed";
   const { settings } = report.season;
   const crops = report.figures.crops.filter(({ crop }) => options.crops === undefined || options.crops.includes(crop));
-  const page = new Page();
+  const page = new LenderPage();
   const charts: ChartModel[] = [];
   let firstPage: number | null = null;
   heading(page, report, options, layer);
@@ -95,7 +95,7 @@ const usualScale = 65;
 /** Characters of a note that fit across the page. */
 const lineLength = 150;
 
-function heading(page: Page, report: SeasonReport, { date }: LenderOptions, layer: Layer): void {
+function heading(page: LenderPage, report: SeasonReport, { date }: LenderOptions, layer: Layer): void {
   const { currency, areaUnit, farm } = report.season.settings;
   page.put(
     { row: 0, column: 0 },

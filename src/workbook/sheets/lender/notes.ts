@@ -7,7 +7,7 @@ import { toCheck, toFix } from "../../problem";
 import { uncheckedInShort } from "../../uncheckedCoefficients";
 import { harvestNotes, tableNotes } from "../../harvestNotes";
 import type { SeasonReport } from "../../seasonReport";
-import { areaName, interestNote, layerNotes, layerTitle } from "../words";
+import { areaName, interestNote, layerNotes, layerTitle } from "../sheetWords";
 import { farmCashFlow, grainMonth } from "./farmCashFlow";
 
 /** The lines at the foot of the pages. */
@@ -58,14 +58,14 @@ function omitted(report: SeasonReport): string {
 }
 
 /** Something that a lender would ask about first. */
-export type Notice = { readonly code: string; readonly words: string };
+export type LenderNotice = { readonly code: string; readonly words: string };
 
 /** What to look at before the pages are shown to anybody. */
-export function lenderNotices(report: SeasonReport): readonly Notice[] {
+export function lenderNotices(report: SeasonReport): readonly LenderNotice[] {
   const { season, figures } = report;
   const problems = toFix(report.problems);
   const loans = season.loans;
-  const notices: Notice[] = [];
+  const notices: LenderNotice[] = [];
   const say = (when: boolean, code: string, words: string) => {
     if (when) notices.push({ code, words });
   };

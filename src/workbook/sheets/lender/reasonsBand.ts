@@ -5,13 +5,13 @@ import type { Layer } from "../../../core/kinds";
 import { reasons, type Reason } from "../../../core/lender/reasons";
 import type { SeasonReport } from "../../seasonReport";
 import { subtotal, text, wholeMoneyCell } from "../cells";
-import { layerTitle } from "../words";
-import { blockWidth, type Page } from "./page";
+import { layerTitle } from "../sheetWords";
+import { blockWidth, type LenderPage } from "./printedPage";
 
 /** So many reasons are named; the rest are one line. */
 const named = 5;
 
-export function reasonsBand(page: Page, report: SeasonReport, crops: readonly CropFigures[], layer: Layer): void {
+export function reasonsBand(page: LenderPage, report: SeasonReport, crops: readonly CropFigures[], layer: Layer): void {
   const top = page.next;
   page.put(
     { row: top, column: 0 },

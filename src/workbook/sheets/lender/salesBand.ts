@@ -3,14 +3,14 @@ import { hundred, zero, type Decimal } from "../../../core/numbers/decimal";
 import type { CropFigures } from "../../../core/figures";
 import { layers } from "../../../core/kinds";
 import { guarantee } from "../../../core/lender/guarantee";
-import { isOfSeason } from "../../../core/sales";
+import { isOfSeason } from "../../../core/salesFigures";
 import type { SeasonReport } from "../../seasonReport";
 import { moneyCell, priceNeededCell, text, wholeQuantityCell, yieldCell } from "../cells";
 import { priceNeededOnUnsold } from "../../unsold";
-import { areaName, layerTitle } from "../words";
-import { blockWidth, type Page } from "./page";
+import { areaName, layerTitle } from "../sheetWords";
+import { blockWidth, type LenderPage } from "./printedPage";
 
-export function salesBand(page: Page, report: SeasonReport, crops: readonly CropFigures[]): void {
+export function salesBand(page: LenderPage, report: SeasonReport, crops: readonly CropFigures[]): void {
   const top = page.next;
   const area = areaName(report);
   page.put({ row: top, column: 0 }, text("Grain sold and insured", { bold: true, fill: "heading" }));

@@ -5,10 +5,10 @@ import { insurancePayment, type Policy } from "../../../core/lender/guarantee";
 import { scenarios } from "../../../core/lender/scenarios";
 import type { SeasonReport } from "../../seasonReport";
 import { moneyCell, note, text, yieldCell } from "../cells";
-import { areaName } from "../words";
-import { blockWidth, type Page } from "./page";
+import { areaName } from "../sheetWords";
+import { blockWidth, type LenderPage } from "./printedPage";
 
-export function scenarioBand(page: Page, report: SeasonReport, crops: readonly CropFigures[]): void {
+export function scenarioBand(page: LenderPage, report: SeasonReport, crops: readonly CropFigures[]): void {
   const top = page.next + 1;
   const area = areaName(report);
   const labels = [

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { contentFromText } from "../../../tests/support/tableFromText";
 import { sheetLines } from "../../../tests/support/sheetLines";
 import { seasonReport } from "../report";
-import { harvestSheet } from "./harvest";
+import { harvestSheet } from "./harvestSheet";
 import { resultSheets } from "./resultSheets";
 
 const content = (loads: string) =>

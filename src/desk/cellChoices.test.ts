@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { meant, offered } from "./choices";
+import { meant, offered } from "./cellChoices";
 
 const kinds = ["seed", "custom work", "crop protection", "crop insurance", "fuel"];
 

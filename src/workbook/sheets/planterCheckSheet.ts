@@ -4,7 +4,7 @@ import type { PartState, PlanterPart, PlanterRepair } from "../../core/planter/p
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { areaCell, headings, moneyCell, moneyOrDash, note, percentCell, quantityCell, section, subtotal, text, title } from "./cells";
-import { areaName, inLines, incompleteRows, seasonName } from "./words";
+import { areaName, inLines, incompleteRows, seasonName } from "./sheetWords";
 
 type Row = readonly SheetCell[];
 const lineLength = 128;

@@ -6,7 +6,7 @@ import { seasonColumns } from "./columns/season";
 import { headingsOf, ourHeading } from "./headings";
 import type { Place, Problem } from "./problem";
 import { cellBeside, constantHeading, constantSaid, withConstants, type Constant } from "./matchConstants";
-import { joined, overlap, type Missed, type Part } from "./joinedRanges";
+import { joined, overlap, type Missed, type JoinedPart } from "./joinedRanges";
 import { grown, problemsBelow, rowsBelow } from "./rowsBelow";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
 import { withoutSections } from "./sectionRows";
@@ -19,8 +19,8 @@ import { nearest, plain, plainHeading } from "./words";
 const { columns } = matchColumns;
 
 /** The ranges that stand for one table, put together as one. */
-type Matched = Pick<Part, "raw" | "told"> & { readonly table: TableName; readonly parts: readonly MatchedPart[] };
-type MatchedPart = Part & { readonly range: string };
+type Matched = Pick<JoinedPart, "raw" | "told"> & { readonly table: TableName; readonly parts: readonly MatchedPart[] };
+type MatchedPart = JoinedPart & { readonly range: string };
 
 export type MatchedRanges = {
   readonly ranges: readonly Matched[];
@@ -83,7 +83,7 @@ export function matchedRanges(content: WorkbookContent): MatchedRanges {
     } else match.constants.set(column, constant);
     matches.set(`${name} ${range}`, match);
   });
-  const ofTable = new Map<TableName, { readonly match: Match; readonly part: Part }[]>();
+  const ofTable = new Map<TableName, { readonly match: Match; readonly part: JoinedPart }[]>();
   for (const match of matches.values()) {
     const part = partOf(match, content, fault);
     const others = ofTable.get(match.table) ?? [];
@@ -103,7 +103,7 @@ function partOf(
   { table, range, found: picked, headings, own, constants, at }: Match,
   content: WorkbookContent,
   fault: (problem: Omit<Problem, "touches">) => void,
-): Part {
+): JoinedPart {
   const isWide = table === "Budget" && [...own.values()].some((each) => wideColumnSaid(each) !== null);
   const needed = neededOf(table).filter((column) => [...headings.values()].some((each) => plainHeading(each) === plainHeading(column)));
   const found = withConstants(

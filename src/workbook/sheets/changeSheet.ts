@@ -1,5 +1,5 @@
 /** The result sheet *Change – name*: what a change must bring to pay, what it comes to, and what that rests on. */
-import { breakEven, type BreakEven } from "../../core/partialBudget/breakEven";
+import { breakEven, type BreakEven } from "../../core/partialBudget/breakEvenOfChange";
 import { isCapital, isGrain, priceOf, quadrants, type ChangeLine, type Quadrant } from "../../core/partialBudget/change";
 import type { ChangeFigures } from "../../core/partialBudget/changeFigures";
 import type { LineAmount, NetChange } from "../../core/partialBudget/netChange";
@@ -11,7 +11,7 @@ import type { SeasonReport } from "../seasonReport";
 import { shownQuantity, shownYield } from "../shown";
 import { blank, headings, moneyCell, note, quantityCell, section, subtotal, text, title, yieldNeededCell } from "./cells";
 import { neededCell } from "./needed";
-import { areaName, incompleteRows, inLines, seasonName } from "./words";
+import { areaName, incompleteRows, inLines, seasonName } from "./sheetWords";
 
 type Row = readonly SheetCell[];
 /** Words to the right of a figure, kept off it: a figure stands at the right edge of its column. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { moved, selectBlock, selectCell, selectedBlock, type Extent, type KeyStroke, type Selection } from "./selection";
+import { moved, selectBlock, selectCell, selectedBlock, type Extent, type KeyStroke, type Selection } from "./gridSelection";
 
 /** A sheet of ten by six cells on screen, of which the marked ones are filled. */
 const picture = ["x x x . . .", "x x x . . .", ". . . . . .", "x . x . . ."];

@@ -26,7 +26,7 @@ import {
   yieldCell,
 } from "./cells";
 import { wholeAmounts } from "./amounts";
-import { areaName, caution, fieldMark, incompleteRows, inLines, seasonName } from "./words";
+import { areaName, caution, fieldMark, incompleteRows, inLines, seasonName } from "./sheetWords";
 
 type Row = readonly SheetCell[];
 type Weighed = { readonly crop: CropFigures; readonly field: FieldFigures };

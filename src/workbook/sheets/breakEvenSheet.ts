@@ -7,7 +7,7 @@ import type { SeasonReport } from "../seasonReport";
 import { provenYield } from "../spelling";
 import { priceNeededOnUnsold } from "../unsold";
 import { headings, moneyCell, note, priceNeededCell, quantityCell, section, text, title, yieldCell, yieldNeededCell } from "./cells";
-import { areaName, caution, fieldMark, incompleteRows, inLines, layerNotes, layerTitle, seasonName } from "./words";
+import { areaName, caution, fieldMark, incompleteRows, inLines, layerNotes, layerTitle, seasonName } from "./sheetWords";
 
 /** Characters of a note that fit across the page. */
 const lineLength = 92;

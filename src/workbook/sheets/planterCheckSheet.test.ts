@@ -5,7 +5,7 @@ import { cautionsOf } from "../../core/cautions";
 import { planterParts } from "../planterParts";
 import { seasonReport } from "../report";
 import { reportJson } from "../reportJson";
-import { planterCheckSheet } from "./planterCheck";
+import { planterCheckSheet } from "./planterCheckSheet";
 import { mostRows, planterToFill } from "./planterToFill";
 
 const workbook = (checks: string, wage = "| Labour per hour | 24 |") =>

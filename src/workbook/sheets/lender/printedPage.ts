@@ -17,7 +17,7 @@ export const reference = ({ row, column }: Spot): string => `$${columnName(colum
 export const range = (from: Spot, to: Spot): string => `${cellName(from)}:${cellName(to)}`;
 export const corner = (spot: Spot): string => cellName(spot);
 
-export class Page {
+export class LenderPage {
   readonly merges: string[] = [];
   private readonly grid: (SheetCell | undefined)[][] = [];
 

@@ -1,5 +1,5 @@
 /** What is selected in the grid and how keys move it. Nothing here knows the screen. */
-import { areaOf, type Area, type At } from "../host/address";
+import { areaOf, type Block, type At } from "../host/address";
 
 /**
  * `active` has the focus and takes what is typed. The block lies between `anchor`, where selecting began, and `corner`;
@@ -28,7 +28,7 @@ export type KeyStroke = { readonly key: string; readonly shift: boolean; readonl
 export const selectCell = (active: At): Selection => ({ active, anchor: active, corner: active, entryColumn: null });
 
 /** A block selected, its first cell active. */
-export const selectBlock = (block: Area): Selection => {
+export const selectBlock = (block: Block): Selection => {
   const active = { row: block.top, column: block.left };
   return { active, anchor: active, corner: { row: block.bottom, column: block.right }, entryColumn: null };
 };
@@ -37,7 +37,7 @@ export const selectBlock = (block: Area): Selection => {
 const extendTo = (selection: Selection, corner: At): Selection => ({ ...selection, corner, entryColumn: null });
 
 /** The selected block. */
-export const selectedBlock = ({ anchor, corner }: Selection): Area => areaOf(anchor, corner);
+export const selectedBlock = ({ anchor, corner }: Selection): Block => areaOf(anchor, corner);
 
 /** Whether more than one cell is selected. */
 export const isBlock = ({ anchor, corner }: Selection): boolean => anchor.row !== corner.row || anchor.column !== corner.column;
@@ -92,12 +92,12 @@ const clamp = ({ row, column }: At, { first, rows, columns }: Extent): At => ({
   column: Math.min(Math.max(column, first.column), columns - 1),
 });
 
-const wholeRows = ({ top, bottom }: Area, extent: Extent) => ({
+const wholeRows = ({ top, bottom }: Block, extent: Extent) => ({
   anchor: { row: top, column: extent.first.column },
   corner: { row: bottom, column: lastUsed(extent).column },
 });
 
-const wholeColumns = ({ left, right }: Area, extent: Extent) => ({
+const wholeColumns = ({ left, right }: Block, extent: Extent) => ({
   anchor: { row: extent.first.row, column: left },
   corner: { row: lastUsed(extent).row, column: right },
 });

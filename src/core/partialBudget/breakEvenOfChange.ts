@@ -2,7 +2,7 @@
 import { one, zero, type Decimal } from "../numbers/decimal";
 import { money } from "../numbers/units";
 import { isCapital, priceOf, type Change, type ChangeLine } from "./change";
-import { withEntries, type Entry } from "./entry";
+import { withEntries, type ChangeEntry } from "./changeEntry";
 import { amountPerYear, signOf } from "./netChange";
 
 /** The break-even value and the side of it on which the change pays; or why there is none. */
@@ -22,7 +22,7 @@ const none = (why: Extract<BreakEven, { found: false }>["why"]): BreakEven => ({
  *
  * A quantity or a price needed may come out below zero: the change then pays even with that loss. An area may not.
  */
-export function breakEven(change: Change, entry: Entry): BreakEven {
+export function breakEven(change: Change, entry: ChangeEntry): BreakEven {
   if (entry.of === "years kept") return breakEvenYears(change, entry.line);
   const at = (value: Decimal) => netPerYear(withEntries(change, [{ entry, value }]));
   const atNone = at(zero);

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { entered, entryText, type EntrySettings } from "./entry";
+import { entered, entryText, type EntrySettings } from "./cellEntry";
 
 const general: EntrySettings = { numberFormat: "General", dateSystem: "1900", decimalComma: false };
 

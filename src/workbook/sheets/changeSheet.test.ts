@@ -3,9 +3,9 @@ import { contentFromText } from "../../../tests/support/tableFromText";
 import { adjusterCaution, blankGainCaution, labelCaution, underPlanterCaution } from "../../core/cautions";
 import { seasonReport } from "../report";
 import type { ResultSheet } from "../resultSheet";
-import { changeSheet } from "./change";
+import { changeSheet } from "./changeSheet";
 import { resultSheets } from "./resultSheets";
-import { standSheet } from "./stand";
+import { standSheet } from "./standSheet";
 
 const report = seasonReport(
   contentFromText(`

@@ -1,7 +1,7 @@
 /** A loss to an uneven stand: tried on the outlook, and what publications found. */
 import { hundred, one, type Decimal } from "../../core/numbers/decimal";
 import type { FieldStand } from "../../core/stand/fieldStand";
-import type { UniformityFinding } from "../../core/tables/uniformity";
+import type { UniformityFinding } from "../../core/tables/uniformityFindings";
 import { Typed } from "../parts/typed";
 import type { Format } from "../format";
 

@@ -16,7 +16,7 @@ import { cashFlowSheet } from "../workbook/sheets/lender/cashFlowSheet";
 import { lenderPages } from "../workbook/sheets/lender/lenderPages";
 import { asked, Refusal } from "./arguments";
 import { writeFolder } from "./manyFiles";
-import { printed, printedJson } from "./printed";
+import { printed, printedJson } from "./terminalText";
 import { problemLine } from "./problemLine";
 import { summary } from "./summary";
 import { workbookFile } from "./workbookFile";

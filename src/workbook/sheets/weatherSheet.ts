@@ -6,7 +6,7 @@ import { countingOf, fieldWeather, type FieldWeather } from "../../core/weather/
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { headings, note, quantityCell, section, text, title, wholeQuantityCell } from "./cells";
-import { incompleteRows, inLines, seasonName } from "./words";
+import { incompleteRows, inLines, seasonName } from "./sheetWords";
 
 type Row = readonly SheetCell[];
 const lineLength = 140;

@@ -5,7 +5,7 @@ import type { Cell } from "../workbook/cell";
 import { shortDate } from "../workbook/dates";
 
 /** What goes into the cell: a value, with the number format that the way of typing asks for, or a formula without its `=`. */
-export type Entered = { readonly value: Cell; readonly numberFormat?: string } | { readonly formula: string };
+export type EnteredCell = { readonly value: Cell; readonly numberFormat?: string } | { readonly formula: string };
 
 /** What is known of the cell and its workbook. */
 export type EntrySettings = {
@@ -23,7 +23,7 @@ export type EntrySettings = {
  * everything in a cell of text format or after an apostrophe. Words that only resemble a date (`4-10-10` is an analysis,
  * `1/2` may be a half) stay text, unless the cell is a date's.
  */
-export function entered(typed: string, { numberFormat, dateSystem, decimalComma, seasonYear = null }: EntrySettings): Entered {
+export function entered(typed: string, { numberFormat, dateSystem, decimalComma, seasonYear = null }: EntrySettings): EnteredCell {
   const text = typed.trim();
   if (text === "") return { value: "" };
   if (text.startsWith("'")) return { value: text.slice(1) };

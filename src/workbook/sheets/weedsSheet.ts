@@ -7,7 +7,7 @@ import type { ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { grouped } from "./amounts";
 import { areaCell, headings, moneyCell, note, quantityCell, section, subtotal, text, title } from "./cells";
-import { areaName, incompleteRows, inLines, seasonName } from "./words";
+import { areaName, incompleteRows, inLines, seasonName } from "./sheetWords";
 
 type Row = readonly SheetCell[];
 const lineLength = 120;

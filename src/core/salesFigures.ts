@@ -1,5 +1,5 @@
 import { larger, sum, zero, type Decimal } from "./numbers/decimal";
-import { perLayer } from "./budget";
+import { perLayer } from "./stageBudget";
 import type { Budget, CropFigures, SalesFigures, WithSold } from "./figures";
 import type { Sale } from "./season";
 import { cropQuantity, money, moneyPerArea, moneyPerUnit } from "./numbers/units";

@@ -15,7 +15,7 @@ import { soFar, tableWords } from "../harvestNotes";
 import { shownQuantity, shownStand, shownYield } from "../shown";
 import { areaCell, headings, note, percentCell, quantityCell, section, standCell, text, title, yieldCell } from "./cells";
 import { grouped } from "./amounts";
-import { areaName, incompleteRows, inLines, seasonName } from "./words";
+import { areaName, incompleteRows, inLines, seasonName } from "./sheetWords";
 
 type Row = readonly SheetCell[];
 const lineLength = 132;

@@ -1,5 +1,5 @@
 import type { Cell, SheetPlace } from "../../workbook/cell";
-import { areaName, lastColumn, lastRow, quotedSheet, rangeOnSheet, splitSheet, type Area, type At } from "../address";
+import { areaName, lastColumn, lastRow, quotedSheet, rangeOnSheet, splitSheet, type Block, type At } from "../address";
 import { blockOf } from "../blockOf";
 import { HostError } from "../workbookHost";
 
@@ -49,7 +49,7 @@ export async function selectedRange(context: Excel.RequestContext): Promise<{ ad
 }
 
 /** The headings of one cell's block may go on after a blank column, so that the columns beside it are looked at too. */
-async function besideToo(context: Excel.RequestContext, sheet: Excel.Worksheet, area: Area): Promise<Area> {
+async function besideToo(context: Excel.RequestContext, sheet: Excel.Worksheet, area: Block): Promise<Block> {
   const whole = sheet.getUsedRangeOrNullObject(true).untrack().load("rowIndex,columnIndex,rowCount,columnCount");
   await context.sync();
   if (whole.isNullObject) return area;
@@ -58,7 +58,7 @@ async function besideToo(context: Excel.RequestContext, sheet: Excel.Worksheet, 
 }
 
 type Placed = Pick<Excel.Range, "rowIndex" | "columnIndex" | "rowCount" | "columnCount">;
-const areaOfRange = ({ rowIndex, columnIndex, rowCount, columnCount }: Placed): Area => ({
+const areaOfRange = ({ rowIndex, columnIndex, rowCount, columnCount }: Placed): Block => ({
   top: rowIndex,
   left: columnIndex,
   bottom: rowIndex + rowCount - 1,

@@ -1,6 +1,6 @@
 /** The charts on a sheet, ours and the grower's own, with what their cells say now: enough to draw them plainly. */
 import type { Cell } from "../../../workbook/cell";
-import { parseArea, splitSheet, type Area } from "../../address";
+import { parseArea, splitSheet, type Block } from "../../address";
 import { bookOf } from "../book";
 import { Damaged } from "../package/fault";
 import { isOfType, relationshipsOf } from "../package/packageParts";
@@ -113,8 +113,8 @@ function cellsOf(state: State, of: Element | null): readonly Cell[] {
 }
 
 const mostPoints = 2_000;
-const isSmall = ({ top, left, bottom, right }: Area): boolean => (bottom - top + 1) * (right - left + 1) <= mostPoints;
-const placesOf = ({ top, left, bottom, right }: Area) =>
+const isSmall = ({ top, left, bottom, right }: Block): boolean => (bottom - top + 1) * (right - left + 1) <= mostPoints;
+const placesOf = ({ top, left, bottom, right }: Block) =>
   Array.from({ length: bottom - top + 1 }, (_, down) =>
     Array.from({ length: right - left + 1 }, (_each, across) => ({ row: top + down, column: left + across })),
   ).flat();

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { onOneLine, printed, printedJson } from "./printed";
+import { onOneLine, printed, printedJson } from "./terminalText";
 
 it("takes out what would steer a terminal, with all its letters", () => {
   expect(

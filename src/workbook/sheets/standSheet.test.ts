@@ -5,7 +5,7 @@ import { sheetLines } from "../../../tests/support/sheetLines";
 import { Decimal } from "../../core/numbers/decimal";
 import type { Field, Season } from "../../core/season";
 import type { StandCount } from "../../core/stand/standCount";
-import { standSheet } from "./stand";
+import { standSheet } from "./standSheet";
 
 const count = (date: string, plants: string): StandCount => ({
   field: "Home",

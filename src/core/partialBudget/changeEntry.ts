@@ -7,12 +7,12 @@ import { isGrain, type Change, type ChangeLine } from "./change";
  * One entry: of a line of the change (that very line, not a copy of it), the price of grain in all lines that sell or
  * keep grain, or the area.
  */
-export type Entry =
+export type ChangeEntry =
   | { readonly of: "quantity" | "price" | "years kept" | "salvage"; readonly line: ChangeLine }
   | { readonly of: "grain price" }
   | { readonly of: "area" };
 
-export type Setting = { readonly entry: Entry; readonly value: Decimal };
+export type Setting = { readonly entry: ChangeEntry; readonly value: Decimal };
 
 /** The change with some of its entries at other values. The lines that are set are new; the others stay what they are. */
 export function withEntries(change: Change, settings: readonly Setting[]): Change {
