@@ -17,7 +17,7 @@ class NoFormula extends Error {}
 
 /** Excel takes no more brackets within brackets. */
 const deepest = 64;
-const operators = new Set(["+", "-", "*", "/", "^", "&", "=", "<", ">", ":"]);
+const operators = new Set(["+", "-", "*", "/", "^", "&", "=", "<", ">", "<=", ">=", "<>", ":"]);
 
 class SyntaxReader {
   private at = 0;
@@ -38,8 +38,7 @@ class SyntaxReader {
     for (;;) {
       this.value();
       if (!operators.has(this.text)) return;
-      const first = this.take();
-      if ((first === "<" && /^[>=]$/.test(this.text)) || (first === ">" && this.text === "=")) this.take();
+      this.take();
     }
   }
 
@@ -99,7 +98,7 @@ class SyntaxReader {
     const token = this.tokens[this.at];
     if (token === undefined) return new NoFormula("it breaks off.");
     return new NoFormula(
-      token.text === '"'
+      token.kind === "other" && token.text.startsWith('"')
         ? "a text in it has no closing quote."
         : token.text === ";"
           ? "its parts are to be parted by commas, not semicolons."

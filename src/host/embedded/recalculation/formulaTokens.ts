@@ -1,4 +1,5 @@
 /** The words of a formula, as far as moving, rewriting and tracing need to know them. */
+import { tokenize } from "@borgar/fx";
 
 /**
  * `sheet`: a sheet's name before a reference, its `!` included. `area`: cells, whole columns or whole rows, with or
@@ -10,40 +11,34 @@ export type FormulaToken = {
   readonly text: string;
 };
 
-const word = String.raw`[\p{L}_\\][\p{L}\p{N}_.\\?]*`;
-const cell = String.raw`\$?[A-Za-z]{1,3}\$?[0-9]{1,7}`;
-/** No reference ends in the middle of a word or before a bracket. */
-const end = String.raw`(?![\p{L}\p{N}_.(!\[])`;
-const patterns: readonly (readonly [FormulaToken["kind"], RegExp])[] = [
-  ["text", /"(?:[^"]|"")*"/uy],
-  ["error", /#(?:N\/A|NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|SPILL!|CALC!|GETTING_DATA)/uy],
-  ["sheet", new RegExp(String.raw`(?:'(?:[^']|'')+'|(?:\[[^\]]*\])?[\p{L}\p{N}_.]+(?::[\p{L}\p{N}_.]+)?)!`, "uy")],
-  [
-    "area",
-    new RegExp(`(?:${cell}:${cell}|${String.raw`\$?[A-Za-z]{1,3}:\$?[A-Za-z]{1,3}|\$?[0-9]{1,7}:\$?[0-9]{1,7}`}|${cell})${end}`, "uy"),
-  ],
-  ["table", new RegExp(String.raw`(?:${word})?\[(?:'.|[^\[\]']|\[(?:'.|[^\[\]'])*\])*\]`, "uy")],
-  ["function", new RegExp(String.raw`${word}(?=\()`, "uy")],
-  ["name", new RegExp(word, "uy")],
-  ["other", /[0-9]+(?:\.[0-9]*)?(?:[eE][+-]?[0-9]+)?|\.[0-9]+(?:[eE][+-]?[0-9]+)?|\s+|./suy],
-];
+/** Kinds by the library's types; of all others we need to know nothing. */
+const kinds: Readonly<Record<string, FormulaToken["kind"]>> = {
+  string: "text",
+  error: "error",
+  range: "area",
+  range_beam: "area",
+  range_ternary: "area",
+  range_named: "name",
+  structured: "table",
+  bool: "name",
+  func: "function",
+  context: "sheet",
+  context_quote: "sheet",
+};
+/** The sheets before a reference, of this workbook or another. */
+const sheets = /^(?:'(?:[^']|'')+'|(?:\[[^\]]*\])?[\p{L}\p{N}_.]+(?::[\p{L}\p{N}_.]+)?)!/u;
 
 /** The formula, without its `=`, as a row of tokens that together are its text again. */
 export function formulaTokens(formula: string): FormulaToken[] {
   const tokens: FormulaToken[] = [];
-  for (let at = 0; at < formula.length;) {
-    const token = tokenAt(formula, at);
-    tokens.push(token);
-    at += token.text.length;
+  for (const { type, value, unterminated = false } of tokenize(formula, { withLocation: false, negativeNumbers: false })) {
+    const kind = unterminated ? "other" : (kinds[type] ?? "other");
+    const last = tokens.at(-1);
+    const sheet = kind === "area" || kind === "table" || kind === "name" ? sheets.exec(value) : null;
+    // A sheet before what is no reference stands by itself, its mark behind it.
+    if (value === "!" && last?.kind === "sheet") tokens[tokens.length - 1] = { kind: "sheet", text: `${last.text}!` };
+    else if (sheet === null) tokens.push({ kind, text: value });
+    else tokens.push({ kind: "sheet", text: sheet[0] }, { kind, text: value.slice(sheet[0].length) });
   }
   return tokens;
-}
-
-function tokenAt(formula: string, at: number): FormulaToken {
-  for (const [kind, pattern] of patterns) {
-    pattern.lastIndex = at;
-    const text = pattern.exec(formula)?.[0];
-    if (text !== undefined) return { kind, text };
-  }
-  throw new Error(`Nothing can be read at ${at} of the formula ${formula}`);
 }
