@@ -1,4 +1,5 @@
 /** What the parts of a workbook say of it: its sheets, names, tables and strings. */
+import { oncePer } from "./oncePer";
 import { parseArea, type Block } from "../address";
 import { Damaged } from "./package/fault";
 import { isOfType, relationshipsOf, relationshipsPart, workbookPart } from "./package/packageParts";
@@ -79,15 +80,12 @@ export function sheetPosition(parts: Parts, name: string): number {
   return sheetElements(root).findIndex((each) => each.getAttribute("name") === name);
 }
 
-const strings = new WeakMap<Uint8Array, readonly string[]>();
+const stringsIn = oncePer((bytes: Uint8Array): readonly string[] => scanSharedStrings(textOf(bytes)));
 
 function sharedStringsOf(parts: Parts): readonly string[] {
   const part = relationshipsOf(parts, bookOf(parts).part).find((each) => isOfType(each, "sharedStrings"))?.target;
   const bytes = part === undefined ? undefined : parts.get(part);
-  if (bytes === undefined) return [];
-  let found = strings.get(bytes);
-  if (found === undefined) strings.set(bytes, (found = scanSharedStrings(textOf(bytes))));
-  return found;
+  return bytes === undefined ? [] : stringsIn(bytes);
 }
 
 const scanned = new WeakMap<Uint8Array, SheetData>();

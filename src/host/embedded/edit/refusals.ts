@@ -1,4 +1,5 @@
 /** What is refused before anything is changed, in words for the user. */
+import { oncePer } from "../oncePer";
 import type { Cell } from "../../../workbook/cell";
 import { HostError } from "../../workbookHost";
 import { areaName, cellName, contains, lastColumn, lastRow, type Block, type At } from "../../address";
@@ -72,22 +73,15 @@ export function refuseLocked(state: State, sheet: SheetEntry, edits: readonly At
 export const isProtected = (data: SheetData): boolean =>
   new RegExp(`<${data.prefix}sheetProtection[^>]*\\ssheet="(1|true)"`).test(data.after);
 
-const areas = new WeakMap<SheetData, readonly Block[]>();
-
 /** The blocks of array formulas and data tables that fill more than one cell. */
-function arrayAreas(data: SheetData): readonly Block[] {
-  let found = areas.get(data);
-  if (found === undefined) {
-    found = data.rows.withFormulas().flatMap((row) =>
-      data.rows.get(row)!.cells.flatMap(({ formula }) => {
-        const area = formula?.kind === "array" || formula?.kind === "table" ? formulaArea(formula) : null;
-        return area === null || (area.top === area.bottom && area.left === area.right) ? [] : [area];
-      }),
-    );
-    areas.set(data, found);
-  }
-  return found;
-}
+const arrayAreas = oncePer((data: SheetData): readonly Block[] =>
+  data.rows.withFormulas().flatMap((row) =>
+    data.rows.get(row)!.cells.flatMap(({ formula }) => {
+      const area = formula?.kind === "array" || formula?.kind === "table" ? formulaArea(formula) : null;
+      return area === null || (area.top === area.bottom && area.left === area.right) ? [] : [area];
+    }),
+  ),
+);
 
 /** @throws HostError where sheets may be neither added nor taken away */
 export function refuseLockedStructure(parts: Parts): void {

@@ -1,4 +1,5 @@
 /** The formulas of a workbook for recalculation, and what comes of it. */
+import { oncePer } from "../oncePer";
 import { bookOf, sheetPosition, tablesOf } from "../book";
 import { staleKey } from "../sheet/content";
 import { isCellError, type CalculatedValue, type FormulaBook, type FormulaCell } from "../recalculation/formulaBook";
@@ -30,26 +31,19 @@ export function formulaBook(state: State): FormulaBook {
   };
 }
 
-const found = new WeakMap<SheetData, readonly Omit<FormulaCell, "sheet">[]>();
-
-function formulasOf(data: SheetData): readonly Omit<FormulaCell, "sheet">[] {
-  let formulas = found.get(data);
-  if (formulas === undefined) {
-    formulas = data.rows.withFormulas().flatMap((row) =>
-      data.rows.get(row)!.cells.flatMap((cell) => {
-        const { column, formula, isUnknown } = cell;
-        if (formula === undefined) return [];
-        const area = formula.kind === "array" || formula.kind === "table" ? formulaArea(formula) : null;
-        const fills = area === null || (area.top === area.bottom && area.left === area.right) ? {} : { fills: area };
-        // What a data table works out is Excel's own affair: it may read anything.
-        const text = formula.kind === "table" ? "INDIRECT()" : (formulaIn(data, { row, column }, cell) ?? "");
-        return [{ row, column, formula: text, value: isUnknown === true ? null : calculated(cell), ...fills }];
-      }),
-    );
-    found.set(data, formulas);
-  }
-  return formulas;
-}
+const formulasOf = oncePer((data: SheetData): readonly Omit<FormulaCell, "sheet">[] =>
+  data.rows.withFormulas().flatMap((row) =>
+    data.rows.get(row)!.cells.flatMap((cell) => {
+      const { column, formula, isUnknown } = cell;
+      if (formula === undefined) return [];
+      const area = formula.kind === "array" || formula.kind === "table" ? formulaArea(formula) : null;
+      const fills = area === null || (area.top === area.bottom && area.left === area.right) ? {} : { fills: area };
+      // What a data table works out is Excel's own affair: it may read anything.
+      const text = formula.kind === "table" ? "INDIRECT()" : (formulaIn(data, { row, column }, cell) ?? "");
+      return [{ row, column, formula: text, value: isUnknown === true ? null : calculated(cell), ...fills }];
+    }),
+  ),
+);
 
 const calculated = ({ value, isError }: Pick<StoredCell, "value" | "isError">): CalculatedValue =>
   isError === true ? { error: String(value) } : value;

@@ -1,4 +1,5 @@
 /** The parts of a package and how they point at each other. */
+import { oncePer } from "../oncePer";
 import type { Parts } from "./zip";
 import { bytesOf, children, documentOf, elements, freshDocument, serialized, sibling, type first } from "./xml";
 import { Damaged } from "./fault";
@@ -38,14 +39,14 @@ function readRelationships(bytes: Uint8Array, part: string): readonly Relationsh
 
 export const isOfType = ({ type }: Relationship, name: string): boolean => type.endsWith(`/${name}`);
 
-const spellings = new WeakMap<Parts, ReadonlyMap<string, string>>();
+const spellings = oncePer(
+  (parts: Parts): ReadonlyMap<string, string> => new Map([...parts.keys()].map((each) => [each.toLowerCase(), each])),
+);
 
 /** The name of a part as it is spelled in the package: names of parts are the same in any case. */
 function nameIn(parts: Parts, name: string): string {
   if (parts.has(name)) return name;
-  let names = spellings.get(parts);
-  if (names === undefined) spellings.set(parts, (names = new Map([...parts.keys()].map((each) => [each.toLowerCase(), each]))));
-  return names.get(name.toLowerCase()) ?? name;
+  return spellings(parts).get(name.toLowerCase()) ?? name;
 }
 
 /** A target relative to a part, or absolute, as the name of a part. */

@@ -1,4 +1,5 @@
 /** Cell styles: what a style number means, and new ones for cells of ours. */
+import { oncePer } from "../oncePer";
 import { getFormatFromId } from "numfmt";
 import type { CellStyle } from "../../../workbook/resultSheet";
 import { fillColours } from "../../sheetLook";
@@ -19,7 +20,7 @@ export type StyleFacts = {
 };
 
 const usual: StyleFacts = { numberFormat: "General", bold: false, italic: false, align: null, shaded: false, locked: true };
-const known = new WeakMap<Uint8Array, readonly StyleFacts[]>();
+const factsIn = oncePer((bytes: Uint8Array): readonly StyleFacts[] => readStyles(documentOf(bytes).documentElement!));
 
 const stylesPart = (parts: Parts): string | null =>
   relationshipsOf(parts, bookOf(parts).part).find((each) => isOfType(each, "styles"))?.target ?? null;
@@ -28,10 +29,7 @@ const stylesPart = (parts: Parts): string | null =>
 export function stylesOf(parts: Parts): readonly StyleFacts[] {
   const part = stylesPart(parts);
   const bytes = part === null ? undefined : parts.get(part);
-  if (bytes === undefined) return [usual];
-  let facts = known.get(bytes);
-  if (facts === undefined) known.set(bytes, (facts = readStyles(documentOf(bytes).documentElement!)));
-  return facts;
+  return bytes === undefined ? [usual] : factsIn(bytes);
 }
 
 export const styleAt = (parts: Parts, style: number): StyleFacts => stylesOf(parts)[style] ?? usual;

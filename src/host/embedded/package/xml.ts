@@ -1,4 +1,5 @@
 /** XML of a package: small parts as documents, and the few marks that we write ourselves. */
+import { oncePer } from "../oncePer";
 import { DOMParser, XMLSerializer, type Document, type Element } from "@xmldom/xmldom";
 import { strFromU8, strToU8 } from "fflate";
 import { Damaged } from "./fault";
@@ -23,17 +24,8 @@ export function bytesOf(text: string): Uint8Array {
   return utf8.length < 4096 ? strToU8(utf8) : new TextEncoder().encode(utf8);
 }
 
-const parsed = new WeakMap<Uint8Array, Document>();
-
 /** A part as a document. It is kept for the same bytes: do not change it, clone it. */
-export function documentOf(bytes: Uint8Array): Document {
-  let document = parsed.get(bytes);
-  if (document === undefined) {
-    document = freshDocument(bytes);
-    parsed.set(bytes, document);
-  }
-  return document;
-}
+export const documentOf: (bytes: Uint8Array) => Document = oncePer((bytes) => freshDocument(bytes));
 
 /** A part as a document of one's own, to be changed and written again. */
 export function freshDocument(bytes: Uint8Array): Document {

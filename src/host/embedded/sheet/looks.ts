@@ -1,4 +1,5 @@
 /** What a sheet shows beside its cells: column widths, joined cells, hidden and frozen parts. */
+import { oncePer } from "../oncePer";
 import { parseArea, type Block } from "../../address";
 import { attribute } from "../package/attribute";
 import type { SheetData } from "./sheetXml";
@@ -11,13 +12,10 @@ export type SheetLook = {
   readonly merges: readonly Block[];
 };
 
-const looks = new WeakMap<SheetData, SheetLook>();
 /** A width for all 16,384 columns says nothing of those that are used. */
 const widestRun = 1000;
 
-export function lookOf(data: SheetData): SheetLook {
-  const found = looks.get(data);
-  if (found !== undefined) return found;
+export const lookOf = oncePer((data: SheetData): SheetLook => {
   const { prefix: p, before, after } = data;
   const widths = new Map<number, number>();
   const hiddenColumns = new Set<number>();
@@ -35,7 +33,5 @@ export function lookOf(data: SheetData): SheetLook {
   const merges = [...after.matchAll(new RegExp(`<${p}mergeCell\\s[^>]*>`, "g"))].flatMap(
     ([tag]) => parseArea(attribute(tag, "ref") ?? "") ?? [],
   );
-  const look = { widths, hiddenColumns, frozenRows: isFrozen ? Number(attribute(pane, "ySplit") ?? "0") : 0, merges };
-  looks.set(data, look);
-  return look;
-}
+  return { widths, hiddenColumns, frozenRows: isFrozen ? Number(attribute(pane, "ySplit") ?? "0") : 0, merges };
+});
