@@ -31,7 +31,8 @@ export type SeasonWatch = {
   readonly start: () => () => void;
 };
 
-export const hintDelay = 300;
+/** Milliseconds, a frame: hosts call back once a burst of changes has ceased, so what is left to gather is what one entry sets off. */
+export const hintDelay = 16;
 /** Milliseconds after which figures are read again when the user comes back, because Excel misses a change now and then. */
 export const longestTrust = 300_000;
 /** Milliseconds after which a reading that found the workbook busy is tried again, the first time and at most. */
