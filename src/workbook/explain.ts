@@ -328,6 +328,10 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
     what: `${cell(problem)}: ${problem.found} is a size that the part does not even have when new.`,
     remedy: "Correct it, unless a larger part was fitted: then correct New as well.",
   }),
+  "part-twice": (problem) => ({
+    what: `${cell(problem)}: ${quoted(problem.found)} of this row is looked at twice, and both count: the first is entry ${problem.like!}.`,
+    remedy: "Fill Done on at the older one, or delete it, so that its repair counts once.",
+  }),
   "finding-unlike": (problem) => ({
     what: `${cell(problem)} says ${quoted(problem.found)}, but the part is worn to the size at which it is replaced, so it counts as due.`,
     remedy: "Correct the size or the finding; this one settles it: replace.",

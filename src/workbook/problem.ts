@@ -96,6 +96,7 @@ export const problemCodes = [
   "wage-missing",
   "finding-unlike",
   "beyond-new",
+  "part-twice",
   // Changes.
   "quantity-missing",
   "price-missing",

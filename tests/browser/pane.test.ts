@@ -103,6 +103,36 @@ describe("the page Season", () => {
   });
 });
 
+describe("typing a filled sheet of the planter", () => {
+  it("goes down all rows by Enter, adds them at once, and shows what is due", async () => {
+    const page = await opened({ width: 320, ask: "workbook=demo-season" });
+    await page.getByRole("tab", { name: "More" }).click();
+    await button(page, "Planter").click();
+    await button(page, "Type a filled sheet").click();
+    const form = page.getByRole("form", { name: "Type one part of all rows" });
+    const before = await inPage(
+      page,
+      async (pane) => (await pane.host.read()).tables.find(({ name }) => /^planter.?checks$/i.test(name))!.rows.length,
+    );
+    await form.getByLabel("Rows of the planter").fill("3");
+    await form.getByRole("combobox", { name: "Part" }).fill("Meter seal");
+    await form.getByLabel("Size when new").fill("4");
+    await form.getByLabel("Replace at").fill("3");
+    await form.getByLabel("Row 1", { exact: true }).focus();
+    for (const size of ["2.9", "", "3.9"]) {
+      await page.keyboard.type(size);
+      await page.keyboard.press("Enter");
+    }
+    await form.getByText("Meter seal: 2 rows added.").waitFor();
+    expect(
+      await inPage(page, async (pane) => (await pane.host.read()).tables.find(({ name }) => /^planter.?checks$/i.test(name))!.rows.length),
+    ).toBe(before + 2);
+    await page.getByRole("button", { name: "Meter seal, row 1" }).waitFor();
+    expect(await page.getByRole("button", { name: "Meter seal, row 3" }).count()).toBe(0);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+  });
+});
+
 describe("adding a purchase", () => {
   const fill = async (page: Page) => {
     await page.getByRole("tab", { name: "Inputs" }).click();

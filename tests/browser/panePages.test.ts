@@ -533,9 +533,12 @@ describe.each(looks)("in %s", (_, look) => {
     await page.getByLabel("Loss, % of yield").fill("4");
     await isSound(page);
   });
-  it("More is on the demo, with weeds, weather, sheets and tables opened", async () => {
+  it("More is on the demo, with planter, weeds, weather, sheets and tables opened", async () => {
     const page = await opened("More", { ...look, ask: `${look.ask ?? ""}&workbook=demo-season` });
     for (const name of [
+      "Planter",
+      "A sheet to take to the shed",
+      "Type a filled sheet",
       "Weeds and tank",
       /^Larkspur Bottom: Waterhemp, no site left in 1 of 5 passes$/,
       "Weather",

@@ -1125,6 +1125,15 @@ export const cases: readonly ProblemCase[] = [
     found: "146",
   },
   {
+    code: "part-twice",
+    slip: "an opener measured in March and again in April",
+    workbook: planterCheck(
+      "| Planter | 1 | Opener disc | 15 | 14.5 | 14.4 | | | |\n| Planter | 1 | opener disc | 15 | 14.5 | 14.3 | | | |",
+    ),
+    at: ["Planter checks", 2, "Part"],
+    found: "opener disc",
+  },
+  {
     code: "finding-unlike",
     slip: "found good what is worn out",
     workbook: planterCheck("| Planter | 1 | Opener disc | 15 | 14.5 | 14.4 | good | | |"),

@@ -1,15 +1,17 @@
 import type { PageProps } from "../page";
 import { usePane } from "../paneContext";
+import { PlanterPart } from "../planter/PlanterPart";
 import { TablesPart } from "../setup/TablesPart";
 import { ResultSheetsPart } from "./ResultSheetsPart";
 import { WeatherPart } from "./WeatherPart";
 import { WeedsPart } from "./WeedsPart";
 
-/** What is wanted now and then: weeds, weather, sheets to print, the tables of the workbook, and the help. */
+/** What is wanted now and then: planter, weeds, weather, sheets to print, the tables of the workbook, and the help. */
 export function MorePage({ report }: PageProps) {
   const { open } = usePane();
   return (
     <>
+      <PlanterPart report={report} />
       <WeedsPart report={report} />
       <WeatherPart report={report} />
       {report.figures.crops.length > 0 && <ResultSheetsPart report={report} />}
