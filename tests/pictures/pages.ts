@@ -21,6 +21,7 @@ const shown: readonly (readonly [name: string, steps: readonly ((page: Page) => 
   ["change-form", [tab("Changes"), press("Compare another change")]],
   ["lender", [tab("Lender")]],
   ["more", [tab("More")]],
+  ["planter", [tab("More"), press("Planter"), press("Type a filled sheet")]],
   ["weeds", [tab("More"), press("Weeds and tank")]],
   ["weather", [tab("More"), press("Weather")]],
   ["tables", [tab("More"), press("Tables")]],

@@ -36,7 +36,8 @@ describe("the planter in the pane", () => {
     const view = viewOf(
       farm(
         "| Planter | 1 | Opener disc | 15 | 14.5 | 14.6 | in | Disc | 1 | |\n" +
-          "| Planter | 2 | Opener disc | 15 | 14.5 | 14.4 | in | Disc | 1 | |\n| Planter | 3 | Opener disc | 15 | 14.5 | 15 | in | Disc | 1 | |",
+          "| Planter | 2 | Opener disc | 15 | 14.5 | 14.4 | in | Disc | 1 | |\n" +
+          "| Planter | 3 | Opener disc | 15 | 14.5 | 15 | in | Disc | 1 | |",
       ),
     );
     expect([view.due, view.cost]).toEqual(["1 part due or to adjust", "70.00 USD"]);

@@ -3,7 +3,7 @@ import type { EntryRef } from "../../core/row";
 import type { PartState, PlanterPart, PlanterRepair } from "../../core/planter/planterRepair";
 import type { Format } from "../format";
 
-export type PartLine = { readonly name: string; readonly state: string; readonly cost: string; readonly entry: EntryRef };
+type PartLine = { readonly name: string; readonly state: string; readonly cost: string; readonly entry: EntryRef };
 
 export type PlanterView = {
   readonly machine: string;

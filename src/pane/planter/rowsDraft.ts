@@ -8,7 +8,7 @@ import { Typed, type Faults } from "../parts/typed";
 const { columns } = planterCheckColumns;
 
 /** The most rows that a form asks for at once. */
-export const mostRowsTyped = 48;
+const mostRowsTyped = 48;
 
 export type RowsDraft = {
   readonly machine: string;
