@@ -29,7 +29,8 @@ type DeclaredLayout<Boxes extends DeclaredBoxes> = About & {
 export type LayoutForm = About & {
   readonly boxes: readonly Box[];
   readonly check: (values: Values) => Faults<string>;
-  readonly says: (values: Values, format: Format, ground: Ground) => readonly string[];
+  /** Left out where the boxes say nothing by themselves. */
+  readonly says?: (values: Values, format: Format, ground: Ground) => readonly string[];
   readonly build: (of: Circumstances, values: Values, ground: Ground) => Layout;
 };
 
@@ -41,7 +42,7 @@ export function defineLayout<const Boxes extends DeclaredBoxes>(layout: Declared
     ...about,
     boxes: Object.entries(boxes).map(([name, { isNeeded: _isNeeded, ...box }]): Box => ({ name, ...box })),
     check: (values) => check?.(soFar(values)) ?? {},
-    says: (values, format, ground) => says?.(soFar(values), format, ground) ?? [],
+    ...(says === undefined ? {} : { says: (values, format, ground) => says(soFar(values), format, ground) }),
     build: (of, values, ground) => build(of, values.numbers as Sound<Boxes>, ground, values.products),
   };
 }

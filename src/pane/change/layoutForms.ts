@@ -26,6 +26,7 @@ import type { Format } from "../format";
 import { may, must, type Box, type Sound } from "./box";
 import { defineLayout, type LayoutForm } from "./defineLayout";
 import { seedOf, type Ground } from "./ground";
+import { dueRows } from "./dueRows";
 import { lengthName, openerWear, wearBoxes, wearFaults, wearWords } from "./openerWear";
 
 const above = { needed: true, aboveZero: true } as const;
@@ -109,9 +110,12 @@ export const layoutForms: readonly LayoutForm[] = [
     boxes: {
       ...wearBoxes,
       rows: must("Rows", { wanted: above }),
-      rebuilt: must("Rows rebuilt", { wanted: above }),
-      parts: must("Parts per row"),
-      hours: may("Shop hours per row", { hint: "two days of 8 h on 16 rows would be 1" }),
+      rebuilt: must("Rows rebuilt", { wanted: above, begin: ({ report }) => dueRows(report.figures.planters)?.rows ?? null }),
+      parts: must("Parts per row", { begin: ({ report }) => dueRows(report.figures.planters)?.partsPerRow ?? null }),
+      hours: may("Shop hours per row", {
+        hint: "two days of 8 h on 16 rows would be 1",
+        begin: ({ report }) => dueRows(report.figures.planters)?.hoursPerRow ?? null,
+      }),
       wage,
       years: must("Years kept", { wanted: above }),
       spared: may("Repairs saved a year, in all"),

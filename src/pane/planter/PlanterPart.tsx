@@ -3,6 +3,7 @@ import { cautionsOf } from "../../core/cautions";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { planterCheckSheet } from "../../workbook/sheets/planterCheckSheet";
 import { mostRows, planterToFill } from "../../workbook/sheets/planterToFill";
+import { dueRows } from "../change/dueRows";
 import { Disclosure } from "../parts/Disclosure";
 import { Entry } from "../parts/Entry";
 import { Incomplete } from "../parts/Incomplete";
@@ -13,7 +14,7 @@ import { RowsForm } from "./RowsForm";
 
 /** What is due on the planter and what it costs, a sheet for the shed, and the form in which a filled one is typed back in. */
 export function PlanterPart({ report }: { readonly report: SeasonReport }) {
-  const { format, jump } = usePane();
+  const { format, jump, open } = usePane();
   const { planters } = report.figures;
   const [rows, setRows] = useState("");
   const isCount = /^\d{1,2}$/.test(rows.trim()) && Number(rows) >= 1 && Number(rows) <= mostRows;
@@ -73,6 +74,14 @@ export function PlanterPart({ report }: { readonly report: SeasonReport }) {
               ))}
             </div>
           ))}
+        {dueRows(planters) !== null && (
+          <p>
+            <button type="button" className="pn-link" onClick={() => open("changes")}>
+              Compare rebuilding with running on
+            </button>
+            : the form “Rebuild worn row units” begins with these rows.
+          </p>
+        )}
         {planters.length > 0 && <WriteButton label="Write the sheet “Planter check”" sheets={() => [planterCheckSheet(report)]} />}
         <Disclosure look="line" label="A sheet to take to the shed">
           <Entry

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { contentFromText } from "../../../tests/support/tableFromText";
 import { reportJson } from "../../workbook/reportJson";
 import { seasonReport } from "../../workbook/report";
+import { dueRows } from "../change/dueRows";
 import { formatOf } from "../format";
 import { planterView } from "./planterView";
 import { emptyRows, nextPart, rowsView, type RowsDraft } from "./rowsDraft";
@@ -63,6 +64,25 @@ describe("the planter in the pane", () => {
     expect(twice("").problems.map(({ code }) => code)).toContain("part-twice");
     expect(twice("2031-03-01").problems.map(({ code }) => code)).not.toContain("part-twice");
     expect(reportJson(twice("2031-03-01")).planter.map(({ cost }) => cost)).toEqual(["0", "70"]);
+  });
+});
+
+describe("the rows that a rebuild begins with", () => {
+  const due = (row: string, hours = "1") => `| Planter | ${row} | Opener disc | 15 | 14.5 | 14.4 | in | Disc | ${hours} | |`;
+  const begun = (...checks: readonly string[]) => {
+    const rows = dueRows(farm(checks.join("\n")).figures.planters);
+    return rows === null ? null : [rows.rows, rows.partsPerRow, rows.hoursPerRow].map((each) => each?.toFixed() ?? null);
+  };
+
+  it("are those due or to adjust, with what one of them takes in the mean", () => {
+    expect(begun(due("1"), due("2", "2"), "| Planter | 2 | Meter seal | 4 | 3 | 2.9 | in | Disc | 1 | |")).toEqual(["2", "60", "2"]);
+  });
+
+  it("leave blank what is not known, and are none where money would be of no row", () => {
+    expect(begun(due("1"), due("2", ""))).toEqual(["2", "40", null]);
+    expect(begun(due("1"), due(""))).toBeNull();
+    expect(begun(due("1"), due("2").replace("Planter", "Other"))).toBeNull();
+    expect(begun(due("1").replace("14.4", "15"))).toBeNull();
   });
 });
 
