@@ -133,6 +133,35 @@ describe("typing a filled sheet of the planter", () => {
   });
 });
 
+describe("opening a file of daily weather", () => {
+  it("adds its days at once, tells what is there already, and moves the heat of the fields", async () => {
+    const page = await opened({ ask: "workbook=demo-season" });
+    await page.getByRole("tab", { name: "More" }).click();
+    await button(page, "Weather").click();
+    await button(page, "Days from a file").click();
+    const rows = () =>
+      inPage(page, async (pane) =>
+        (await pane.host.read()).tables.find(({ name }) => /^weather$/i.test(name))!.rows.map((row) => row.join("|")),
+      );
+    const [before, heat] = [await rows(), await page.getByRole("table", { name: /and rain so far/ }).innerText()];
+    const dates = await page.getByText(/from the day after planting to \d{4}-\d\d-\d\d/).innerText();
+    const last = /to (\d{4}-\d\d-\d\d)/.exec(dates)![1]!;
+    const next = new Date(Date.parse(last) + 86_400_000).toISOString().slice(0, 10);
+    const text = `"Date/Time","Max Temp (°C)","Min Temp (°C)","Total Precip (mm)"\n"${next}","30.0","20.0","25.4"\n"no day","1","1","1"\n`;
+    await page.getByLabel("A file of daily weather").setInputFiles({ name: "days.csv", mimeType: "text/csv", buffer: Buffer.from(text) });
+    const form = page.getByRole("form", { name: "Days from a file" });
+    await form.getByText(`1 day to add, ${next} to ${next}.`).waitFor();
+    await form.getByText("Not read: line 3, “no day” is no date.").waitFor();
+    await form.getByRole("button", { name: "Add the days" }).click();
+    await form.getByText("1 day was added.").waitFor();
+    const after = await rows();
+    expect(after).toHaveLength(before.length + 1);
+    // 30 and 20 °C are 86 and 68 °F; 25.4 mm are an inch.
+    expect(after.at(-1)).toMatch(/\|86\|68\|1\|/);
+    await expect.poll(() => page.getByRole("table", { name: /and rain so far/ }).innerText()).not.toBe(heat);
+  });
+});
+
 describe("adding a purchase", () => {
   const fill = async (page: Page) => {
     await page.getByRole("tab", { name: "Inputs" }).click();

@@ -542,6 +542,7 @@ describe.each(looks)("in %s", (_, look) => {
       "Weeds and tank",
       /^Larkspur Bottom: Waterhemp, no site left in 1 of 5 passes$/,
       "Weather",
+      "Days from a file",
       "Sheets to print",
       "Tables",
     ])

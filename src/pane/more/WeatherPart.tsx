@@ -6,45 +6,59 @@ import { Disclosure } from "../parts/Disclosure";
 import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";
 import { FigureTable } from "../season/FigureTable";
+import { FileDaysForm } from "./FileDaysForm";
 import { maturityLines, type MaturityLine } from "./maturityView";
 
 /** Heat and rain of every planted field, and the days between its projected maturity and a freeze. */
 export function WeatherPart({ report }: { readonly report: SeasonReport }) {
-  const { format } = usePane();
   const { season } = report;
   const all = useMemo(() => fieldWeather(season), [season]);
-  if (all.length === 0) return null;
-  const heat = heatUnit(countingOf(season));
-  const rated = maturityLines(all, format);
+  if (report.figures.crops.length === 0) return null;
   return (
     <section className="pn-card" aria-label="Weather">
       <Disclosure look="section" label="Weather">
-        <p>
-          {heatWords(countingOf(season))} from the day after planting to {all[0]!.to}. All of it an estimate.
-        </p>
-        <FigureTable
-          caption={`${heat} and rain so far`}
-          corner="Field"
-          columns={[heat, "normal", "rain", "stage"]}
-          rows={all.map(({ field, heatUnits, normal, rain, stage }) => ({
-            name: field,
-            cells: [
-              format.whole(heatUnits),
-              normal === null ? "–" : format.whole(normal),
-              rain === null ? "–" : format.quantity(rain),
-              stage ?? "–",
-            ],
-          }))}
-        />
-        {rated.length > 0 && <MaturityStrips lines={rated} freeze={freezeWords(season)} />}
-        {gapNotes(all).map((words) => (
-          <p key={words} className="pn-note">
-            {words}
-          </p>
-        ))}
-        <WriteButton label="Write the sheet “Heat and rain”" sheets={() => [weatherSheet(report)]} />
+        {all.length > 0 && <Recorded report={report} all={all} />}
+        <Disclosure look="line" label="Days from a file">
+          <FileDaysForm report={report} />
+        </Disclosure>
       </Disclosure>
     </section>
+  );
+}
+
+/** What is recorded of every planted field, and what follows from it. */
+function Recorded({ report, all }: { readonly report: SeasonReport; readonly all: ReturnType<typeof fieldWeather> }) {
+  const { format } = usePane();
+  const { season } = report;
+  const heat = heatUnit(countingOf(season));
+  const rated = maturityLines(all, format);
+  return (
+    <>
+      <p>
+        {heatWords(countingOf(season))} from the day after planting to {all[0]!.to}. All of it an estimate.
+      </p>
+      <FigureTable
+        caption={`${heat} and rain so far`}
+        corner="Field"
+        columns={[heat, "normal", "rain", "stage"]}
+        rows={all.map(({ field, heatUnits, normal, rain, stage }) => ({
+          name: field,
+          cells: [
+            format.whole(heatUnits),
+            normal === null ? "–" : format.whole(normal),
+            rain === null ? "–" : format.quantity(rain),
+            stage ?? "–",
+          ],
+        }))}
+      />
+      {rated.length > 0 && <MaturityStrips lines={rated} freeze={freezeWords(season)} />}
+      {gapNotes(all).map((words) => (
+        <p key={words} className="pn-note">
+          {words}
+        </p>
+      ))}
+      <WriteButton label="Write the sheet “Heat and rain”" sheets={() => [weatherSheet(report)]} />
+    </>
   );
 }
 
