@@ -3,7 +3,7 @@ import { useRef, useState, type FormEvent } from "react";
 import { Button } from "../parts/Button";
 import { workCautions } from "../../core/partialBudget/layouts/layout";
 import type { SeasonReport } from "../../workbook/seasonReport";
-import { addEntries } from "../commands/addEntries";
+import { addEntries, lostWords } from "../commands/addEntries";
 import { failureWords } from "../failure";
 import { Entry } from "../parts/Entry";
 import { ToldLine, type Told } from "../parts/Told";
@@ -89,7 +89,7 @@ function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
     const saved = await addEntries(host, content, "Changes", view.rows);
     setSaving(false);
     if (!saved.ok) return setTold({ tone: "failed", text: failureWords(saved.failure, "The change was not saved.") });
-    const lost = saved.value.length === 0 ? "" : ` The table has no column for ${saved.value.join(", ")}, which was not written.`;
+    const lost = lostWords(saved.value);
     setTold({ tone: "done", text: `“${draft["name"]}” was saved as ${view.rows.length} entries of the table Changes.${lost}` });
     setTyped({});
     setTried(false);

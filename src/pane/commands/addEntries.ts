@@ -23,3 +23,7 @@ export async function addEntries(
     return lost;
   });
 }
+
+/** What is said behind "was added" of values that had no column, by their headings; empty where there are none. */
+export const lostWords = (lost: readonly string[]): string =>
+  lost.length === 0 ? "" : ` The table has no column for ${lost.join(", ")}, which was not written.`;

@@ -2,7 +2,7 @@ import { Field, Select, Textarea } from "@fluentui/react-components";
 import { useState } from "react";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { weatherFileUnits, type WeatherFileUnit } from "../../workbook/weatherFile";
-import { addEntries } from "../commands/addEntries";
+import { addEntries, lostWords } from "../commands/addEntries";
 import { failureWords } from "../failure";
 import { Button } from "../parts/Button";
 import { Entry } from "../parts/Entry";
@@ -48,7 +48,7 @@ export function FileDaysForm({ report }: { readonly report: SeasonReport }) {
     if (added.ok) await watch.refresh();
     setAdding(false);
     if (!added.ok) return setTold({ tone: "failed", text: failureWords(added.failure, "The days were not added.") });
-    const lost = added.value.length === 0 ? "" : ` The table has no column for ${added.value.join(", ")}, which was not written.`;
+    const lost = lostWords(added.value);
     set({ text: "" });
     setTold({ tone: "done", text: `${view.rows.length} ${view.rows.length === 1 ? "day was" : "days were"} added.${lost}` });
   };

@@ -1,6 +1,6 @@
 import { useRef, useState, type FormEvent, type KeyboardEvent } from "react";
 import { planterParts } from "../../workbook/planterParts";
-import { addEntries } from "../commands/addEntries";
+import { addEntries, lostWords } from "../commands/addEntries";
 import { failureWords } from "../failure";
 import { Button } from "../parts/Button";
 import { Entry } from "../parts/Entry";
@@ -32,7 +32,7 @@ export function RowsForm({ report, machine }: RowsFormProps) {
     if (added.ok) await watch.refresh();
     setAdding(false);
     if (!added.ok) return setTold({ tone: "failed", text: failureWords(added.failure, "The rows were not added.") });
-    const lost = added.value.length === 0 ? "" : ` The table has no column for ${added.value.join(", ")}, which was not written.`;
+    const lost = lostWords(added.value);
     setTold({ tone: "done", text: `${draft.part.trim()}: ${entries.length} rows added.${lost}` });
     setDraft(nextPart);
     setTried(false);

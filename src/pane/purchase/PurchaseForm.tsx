@@ -3,6 +3,7 @@ import { useRef, useState, type FormEvent } from "react";
 import { Button } from "../parts/Button";
 import type { Item } from "../../core/season";
 import type { Layer } from "../../core/kinds";
+import { lostWords } from "../commands/addEntries";
 import { addPurchase } from "../commands/addPurchase";
 import { billKinds } from "../../workbook/columns/purchases";
 import { findTables } from "../../workbook/findTables";
@@ -65,7 +66,7 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
     setTried(false);
     const after = await watch.refresh();
     setAdding(false);
-    const lost = added.value.length === 0 ? "" : ` The table has no column for ${added.value.join(", ")}, which was not written.`;
+    const lost = lostWords(added.value);
     setResult(
       after.ok
         ? {

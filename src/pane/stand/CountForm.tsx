@@ -2,7 +2,7 @@ import { useRef, useState, type FormEvent } from "react";
 import { Button } from "../parts/Button";
 import type { Field } from "../../core/season";
 import { standCountColumns } from "../../workbook/columns/standCounts";
-import { addEntries } from "../commands/addEntries";
+import { addEntries, lostWords } from "../commands/addEntries";
 import { failureWords } from "../failure";
 import { Entry } from "../parts/Entry";
 import { Segments } from "../parts/Segments";
@@ -43,7 +43,7 @@ export function CountForm({ field }: CountFormProps) {
     setTried(false);
     const after = await watch.refresh();
     setAdding(false);
-    const lost = added.value.length === 0 ? "" : ` The table has no column for ${added.value.join(", ")}, which was not written.`;
+    const lost = lostWords(added.value);
     setTold(
       after.ok
         ? { tone: "done", text: `The count was added.${lost} ${standChanged(before.report, after.value.report, field.name, format)}` }
