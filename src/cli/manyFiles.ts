@@ -61,7 +61,7 @@ export async function writeFolder(
       const checks = report.problems.length - problems;
       if (problems > 0) worst = larger(worst, 1);
       say(
-        `${place}: ${problems === 0 ? "complete" : `incomplete, ${problems} ` + `${problems === 1 ? "entry" : "entries"} to fix`}${checks === 0 ? "" : `, ${checks} to check`}`,
+        `${place}: ${problems === 0 ? "complete" : `incomplete, ${problems} ${problems === 1 ? "entry" : "entries"} to fix`}${checks === 0 ? "" : `, ${checks} to check`}`,
       );
       for (const fault of faults) say(`  ${problemLine(fault, report)}`);
     } catch (cause) {

@@ -73,9 +73,7 @@ function cropLines(crop: CropFigures, areaUnit: string, mark: string | null): re
     ...(sales.sold.isZero()
       ? []
       : [
-          `sold ${shown(sales.sold, shownQuantity, 0)} ` +
-            `${crop.yieldUnit} at ` +
-            `${moneyText(sales.averagePrice)}, unsold ` +
+          `sold ${shown(sales.sold, shownQuantity, 0)} ${crop.yieldUnit} at ${moneyText(sales.averagePrice)}, unsold ` +
             `${shown(sales.unsold, shownQuantity, 0)}`,
           perLayer("price needed, unsold", sales.priceNeeded, price),
         ]),

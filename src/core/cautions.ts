@@ -13,10 +13,8 @@ export const estimateCaution = "Yields by date and stand are averages of trials,
 export const adjusterCaution =
   "Ask your insurer's adjuster before you destroy a stand. Ask your landlord or lender too, where they share in it.";
 export const labelCaution =
-  "The label is the law: read every label in the mix " +
-  "and keep to the strictest rule; wear what it says. " +
-  "No product " +
-  "or rate is suggested here.";
+  "The label is the law: read every label in the mix and keep to the strictest rule; wear what it says. No product or rate is " +
+  "suggested here.";
 export const underPlanterCaution =
   "Under a planter: lower it, or use its lift locks or stands, never the hydraulics alone; engine off, key out, all parts stopped.";
 const mixCaution = "Before you mix: compatibility, drift, re-entry, and days before harvest.";

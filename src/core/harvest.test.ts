@@ -100,10 +100,8 @@ describe("work once the harvest is done", () => {
     operation(name, "Home", rate, status, { date });
 
   it(
-    "leaves out what was planned without a date or before " +
-      "the last load and not done, of outlook and cash " +
-      "flow, with a " +
-      "note; the plan stays",
+    "leaves out what was planned without a date or before the last load and not done, of outlook and cash flow, with a note; the " +
+      "plan stays",
     () => {
       // 40 planned and done; 20 + 20 never done.
       const season = seasonOf({

@@ -22,11 +22,8 @@ export const replantRuleSource: Source = {
 };
 /** What the rule leaves out, word for word the same everywhere. */
 export const replantRuleLimits =
-  "An estimate by a rule of 1998, for the United " +
-  "States: at least 20 acres or a fifth of the unit, " +
-  "whichever is " +
-  "less; not on area plans or the least coverage. " +
-  "Your policy and your insurer's adjuster decide.";
+  "An estimate by a rule of 1998, for the United States: at least 20 acres or a fifth of the unit, whichever is less; not on area " +
+  "plans or the least coverage. Your policy and your insurer's adjuster decide.";
 
 export type ReplantPayment = {
   readonly guaranteedYield: Decimal;

@@ -151,9 +151,8 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
         setNotice({
           intent: "warning",
           text:
-            `${name} counts as unsaved again. Look whether the ` +
-            `browser blocks downloads from this page, then save once ` +
-            `more; its draft is kept.`,
+            `${name} counts as unsaved again. Look whether the browser blocks downloads from this page, then save once more; its ` +
+            "draft is kept.",
         });
       };
       setNotice({

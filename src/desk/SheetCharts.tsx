@@ -38,10 +38,8 @@ function Chart({ chart }: { readonly chart: SheetChart }) {
         viewBox={`0 0 ${width} ${height}`}
         role="img"
         aria-label={
-          `${title}: ${series.map(({ name }) => name).join(", ")}, ` +
-          `by ${categories[0] ?? ""} to ` +
-          `${categories.at(-1) ?? ""}. ` +
-          `The figures stand in the cells.`
+          `${title}: ${series.map(({ name }) => name).join(", ")}, by ${categories[0] ?? ""} to ${categories.at(-1) ?? ""}. The ` +
+          "figures stand in the cells."
         }
       >
         {drawing.ticks.map(({ share, words }) => (

@@ -182,10 +182,8 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
 function filterWords(view: View, { text, column }: Filter): string {
   const { shown, hidden } = countShown(view, view.rowsShown ?? []);
   return (
-    `${shown} of ${shown + hidden} ` +
-    `entries are shown, those with ` +
-    `“${text}”${column === null ? "" : " in one column"}; ` +
-    `${hidden} are hidden. Figures count all of them.`
+    `${shown} of ${shown + hidden} entries are shown, those with “${text}”${column === null ? "" : " in one column"}; ${hidden} are ` +
+    "hidden. Figures count all of them."
   );
 }
 

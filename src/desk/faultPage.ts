@@ -17,10 +17,8 @@ export function showFault(place: HTMLElement, fault: unknown, rescue: Rescue | n
       "p",
       rescue === null
         ? "No file of yours was changed. Load the page again; if this comes back, report it with the details below."
-        : "It is not a fault of your entries. Save the workbook " +
-            "first, then load the page again and open what " +
-            "you saved; if " +
-            "this comes back, report it with the details below.",
+        : "It is not a fault of your entries. Save the workbook first, then load the page again and open what you saved; if this " +
+            "comes back, report it with the details below.",
     ),
   );
   if (rescue !== null) {

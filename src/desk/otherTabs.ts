@@ -27,10 +27,8 @@ export function otherTabs(channel: Channel | null, tab: string, tell: (words: st
       if (data.tab === tab || data.name !== open) return;
       if (data.says === "saved") {
         tell(
-          `${data.name} was saved in another tab just now. ` +
-            `What is shown here does not have what was changed ` +
-            `there: open the ` +
-            `file again before you go on.`,
+          `${data.name} was saved in another tab just now. What is shown here does not have what was changed there: open the file ` +
+            "again before you go on.",
         );
         return;
       }

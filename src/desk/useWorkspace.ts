@@ -205,8 +205,7 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
       ).length;
       if (enter(entries))
         say(
-          `${entries.length === 1 ? "One cell was" : `${entries.length} cells were`} ` +
-            `filled from row ` +
+          `${entries.length === 1 ? "One cell was" : `${entries.length} cells were`} filled from row ` +
             `${above + 1}${over === 0 ? "" : `; ${over} said something else before`}.`,
         );
     };

@@ -28,7 +28,5 @@ export const filledRows = (cells: readonly (readonly Cell[])[], first: number): 
 
 /** Why a table with a totals row is not drawn over what stands below that. */
 export const totalsInTheWay = (table: string): string =>
-  `The table ${table} has a totals row, which stands ` +
-  `between it and the rows below. Switch the totals ` +
-  `row off (or ` +
-  `move the rows above it), then try again.`;
+  `The table ${table} has a totals row, which stands between it and the rows below. Switch the totals row off (or move the rows above ` +
+  "it), then try again.";

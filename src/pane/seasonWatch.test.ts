@@ -152,36 +152,30 @@ describe("following a workbook", () => {
     expect(watch.state().failure).toBeNull();
   });
 
-  it(
-    "reads when the user comes back only where something " +
-      "is unread, nothing is heard, or the figures are " +
-      "older than " +
-      "five minutes",
-    async () => {
-      const { host, readings, hint } = slowHost();
-      const watch = watchSeason(host, () => report);
-      watch.start();
-      readings[0]!.answer();
-      await vi.advanceTimersByTimeAsync(longestTrust - 1);
-      watch.returned();
-      expect(vi.getTimerCount()).toBe(0);
-      await vi.advanceTimersByTimeAsync(1);
-      watch.returned();
-      await vi.advanceTimersByTimeAsync(hintDelay);
-      expect(readings).toHaveLength(2);
-      readings[1]!.answer();
-      await settle();
-      watch.returned();
-      expect(vi.getTimerCount()).toBe(0);
-      hint();
-      await vi.advanceTimersByTimeAsync(hintDelay);
-      readings[2]!.refuse(new HostError("missing", "A table is gone."));
-      await settle();
-      watch.returned();
-      await vi.advanceTimersByTimeAsync(hintDelay);
-      expect(readings).toHaveLength(4);
-    },
-  );
+  it("reads when the user comes back only where something is unread, nothing is heard, or the figures are older than five minutes", async () => {
+    const { host, readings, hint } = slowHost();
+    const watch = watchSeason(host, () => report);
+    watch.start();
+    readings[0]!.answer();
+    await vi.advanceTimersByTimeAsync(longestTrust - 1);
+    watch.returned();
+    expect(vi.getTimerCount()).toBe(0);
+    await vi.advanceTimersByTimeAsync(1);
+    watch.returned();
+    await vi.advanceTimersByTimeAsync(hintDelay);
+    expect(readings).toHaveLength(2);
+    readings[1]!.answer();
+    await settle();
+    watch.returned();
+    expect(vi.getTimerCount()).toBe(0);
+    hint();
+    await vi.advanceTimersByTimeAsync(hintDelay);
+    readings[2]!.refuse(new HostError("missing", "A table is gone."));
+    await settle();
+    watch.returned();
+    await vi.advanceTimersByTimeAsync(hintDelay);
+    expect(readings).toHaveLength(4);
+  });
 
   it("listens again after each good reading as long as it is deaf, and not where the host never will", async () => {
     const { host, readings } = slowHost();

@@ -10,16 +10,11 @@ function read(tables: string, season = "| Season year | 2031 |"): Told {
 }
 const hectares = "| Season year | 2031 |\n| Area unit | ha |";
 const farm =
-  "Crops\n| Crop | Yield unit | Expected price | " +
-  "Per-unit selling cost |\n| Corn | bu | 4 | 0.1 |\n" +
-  "Fields\n| Field | " +
-  "Crop | Acres | Yield goal |\n" +
-  "| Alder | Corn | 100 | 200 |\n";
+  "Crops\n| Crop | Yield unit | Expected price | Per-unit selling cost |\n| Corn | bu | 4 | 0.1 |\nFields\n| Field | Crop | Acres | " +
+  "Yield goal |\n| Alder | Corn | 100 | 200 |\n";
 const items =
-  "Items\n| Item | Kind | Pack name | Pack size | " +
-  "Pack unit | Plan price per pack |\n| Killer | " +
-  "herbicide | jug | " +
-  "2.5 | gal | 130 |\n| Urea | fert | | | lb | 0.3 |\n";
+  "Items\n| Item | Kind | Pack name | Pack size | Pack unit | Plan price per pack |\n| Killer | herbicide | jug | 2.5 | gal | 130 |\n" +
+  "| Urea | fert | | | lb | 0.3 |\n";
 
 describe("a number", () => {
   const goal = (typed: string, season?: string) => {
@@ -91,9 +86,8 @@ describe("a quantity with its unit", () => {
   };
   const used = (rate: string, unit: string) => {
     const { season, told } = read(
-      `${farm}${items}Applications\n| Field or Crop | Item | ` +
-        `Rate | Rate unit | Date | Status |\n| Corn | Killer | ` +
-        `${rate} | ${unit} | 2031-05-20 | planned |\n`,
+      `${farm}${items}Applications\n| Field or Crop | Item | Rate | Rate unit | Date | Status |\n| Corn | Killer | ${rate} | ` +
+        `${unit} | 2031-05-20 | planned |\n`,
     );
     return told.length > 0 ? told.join() : season.applications[0]!.rate.toFixed();
   };
@@ -176,10 +170,8 @@ describe("a ton", () => {
       season: { purchases },
       told,
     } = read(
-      `${farm}Items\n| Item | Kind | Pack unit | Plan price ` +
-        `per pack |\n| Lime | fertilizer | ${packUnit} | 0.1 |\n` +
-        `Purchases\n| Date | Item | Quantity | Unit | Unit ` +
-        `price |\n| 2031-04-01 | Lime | 3 | ${unit} | 100 |\n`,
+      `${farm}Items\n| Item | Kind | Pack unit | Plan price per pack |\n| Lime | fertilizer | ${packUnit} | 0.1 |\nPurchases\n| ` +
+        `Date | Item | Quantity | Unit | Unit price |\n| 2031-04-01 | Lime | 3 | ${unit} | 100 |\n`,
       season,
     );
     return told.length > 0 ? told.join() : purchases[0]!.quantity.toDecimalPlaces(4).toFixed();
@@ -209,10 +201,8 @@ describe("a ton", () => {
         season: { crops, sales },
         told,
       } = read(
-        `${farm.replace("| Corn | bu |", `| Corn | ${yieldUnit} |`)}Sales\n` +
-          `| Crop | Date | Quantity | Price ` +
-          `| Unit |\n| ` +
-          `Corn | 2031-03-01 | 5 | 160 | ton |\n`,
+        `${farm.replace("| Corn | bu |", `| Corn | ${yieldUnit} |`)}Sales\n| Crop | Date | Quantity | Price | Unit |\n| Corn | ` +
+          "2031-03-01 | 5 | 160 | ton |\n",
         season,
       );
       return told.length > 0 ? told.join() : `${sales[0]!.quantity.toFixed()} ${crops[0]!.yieldUnit}`;
@@ -250,10 +240,8 @@ Changes\n| Change | Quadrant | Item | Quantity | Price | Basis |\n| Trial | adde
 
 describe("a rate of interest between two fifths and one", () => {
   const content = contentFromText(
-    `Season\n| Setting | Value |\n| Season year | 2031 ` +
-      `|\n| Operating interest rate | 0.5 |\n| Interest ` +
-      `method | by ` +
-      `date |\n| Repayment date | 2031-12-01 |\n${farm}Loans\n| Name | Kind | Balance | Rate |\n| Line | operating | 1000 | 0.5 |\n`,
+    "Season\n| Setting | Value |\n| Season year | 2031 |\n| Operating interest rate | 0.5 |\n| Interest method | by date |\n| " +
+      `Repayment date | 2031-12-01 |\n${farm}Loans\n| Name | Kind | Balance | Rate |\n| Line | operating | 1000 | 0.5 |\n`,
   );
   const read = (shown: boolean) => {
     const percents = (table: string) => (table === "Season" ? [{ row: 1, column: 1 }] : table === "Loans" ? [{ row: 0, column: 3 }] : []);

@@ -91,7 +91,7 @@ export function trialWords({ finding, difference, kind, source }: TrialFinding):
   const figure =
     difference === null
       ? ""
-      : ` ${difference.low.eq(difference.high) ? difference.low.toFixed() : `${difference.low.toFixed()} ` + `to ${difference.high.toFixed()}`} ${difference.unit}.`;
+      : ` ${difference.low.eq(difference.high) ? difference.low.toFixed() : `${difference.low.toFixed()} to ${difference.high.toFixed()}`} ${difference.unit}.`;
   return `${finding}${figure} (${kindWords[kind]}: ${source.publisher}, ${source.year})`;
 }
 
@@ -103,12 +103,8 @@ export const perUnitOf = ({ unit }: Pick<ChangeLine, "unit">, currency: string):
 
 /** What a unit of the crop nets and how, in a sentence. @param perUnit "USD per bu" */
 export const netsWords = (grain: Grain, perUnit: string, crop = "The crop"): string =>
-  `${crop} nets ${shownMoney(netOfGrain(grain)).toFixed(2)} ` +
-  `${perUnit}: its price of ` +
-  `${shownMoney(grain.price).toFixed(2)}, less ` +
-  `${shownMoney(grain.moving).toFixed(2)} ` +
-  `for hauling, drying and ` +
-  `selling, times the operator's share of ` +
+  `${crop} nets ${shownMoney(netOfGrain(grain)).toFixed(2)} ${perUnit}: its price of ${shownMoney(grain.price).toFixed(2)}, less ` +
+  `${shownMoney(grain.moving).toFixed(2)} for hauling, drying and selling, times the operator's share of ` +
   `${shownYield(grain.share.times("100")).toFixed()} %.`;
 
 /** How the price of grain came to be; none where no line sells, keeps or gives up grain. */

@@ -84,28 +84,22 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "wide-column-unsaid": (problem) => ({
     what:
-      `${cell(problem)}: the column ${quoted(problem.found)} ` +
-      `of that range holds numbers, and nothing ` +
-      `says what they ` +
-      `are; they are not counted.`,
+      `${cell(problem)}: the column ${quoted(problem.found)} of that range holds numbers, and nothing says what they are; they are ` +
+      "not counted.",
     remedy: `Add a row to Matches that gives the heading its kind of cost, or the words left out.`,
   }),
   "rows-below": (problem) => ({
     what:
-      `${cell(problem)}: ` +
-      `${problem.found === "1" ? "an entry stands" : `${problem.found} entries stand, the first`} ` +
-      `${problem.like ?? "right under"} the ` +
-      `last entry of ${problem.at.table}, ` +
-      `${problem.found === "1" ? "which is" : "which are"} ` +
-      `not part of it and not counted.`,
+      `${cell(problem)}: ${problem.found === "1" ? "an entry stands" : `${problem.found} entries stand, the first`} ` +
+      `${problem.like ?? "right under"} the last entry of ${problem.at.table}, ${problem.found === "1" ? "which is" : "which are"} ` +
+      "not part of it and not counted.",
     remedy: "Take them in: drag the corner of the table (or the range in Matches) down over them, or delete them if they are no entries.",
   }),
   "rows-near": (problem) => ({
     what:
       `${cell(problem)}: ` +
       `${problem.found === "1" ? "a line with a number stands" : `${problem.found} lines with numbers stand, the first`} ` +
-      `${problem.like ?? "right under"} the last entry of ` +
-      `${problem.at.table}, and nothing there is counted.`,
+      `${problem.like ?? "right under"} the last entry of ${problem.at.table}, and nothing there is counted.`,
     remedy: "Nothing, if it is no entry; else drag the corner of the table down over it and fill it.",
   }),
   "table-almost": ({ at, found }) => ({
@@ -135,18 +129,14 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "sum-left": (problem) => ({
     what:
-      `${cell(problem)}: the entry that begins with ` +
-      `${quoted(problem.found)} is left out, because its ` +
-      `numbers add up ` +
-      `those of ${problem.like} others.`,
+      `${cell(problem)}: the entry that begins with ${quoted(problem.found)} is left out, because its numbers add up those of ` +
+      `${problem.like} others.`,
     remedy: "Nothing, if it is their total; if it is an entry of its own, move it above the others.",
   }),
   "value-differs": (problem) => ({
     what:
-      `${cell(problem)}: the value that the file stores ` +
-      `for this formula is not what it works out to. ` +
-      `${quoted(problem.found)} is counted, ` +
-      `not ${quoted(problem.like ?? "")}.`,
+      `${cell(problem)}: the value that the file stores for this formula is not what it works out to. ${quoted(problem.found)} is ` +
+      `counted, not ${quoted(problem.like ?? "")}.`,
     remedy: "Open and save the workbook in Excel, so that it is worked out there, or enter the value itself.",
   }),
   "example-row": (problem) => ({
@@ -194,8 +184,7 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "basis-area": (problem) => ({
     what:
-      `${cell(problem)}: ${quoted(problem.found)} is not the ` +
-      `area unit of this season. The money is counted per ` +
+      `${cell(problem)}: ${quoted(problem.found)} is not the area unit of this season. The money is counted per ` +
       `${problem.like ?? "area"}.`,
     remedy: `Enter per ${problem.like ?? "area"} with the money for one, or correct the setting Area unit.`,
   }),
@@ -293,10 +282,8 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "payment-unread": (problem) => ({
     what:
-      `${cell(problem)}: ${problem.found} is entered on ` +
-      `an operating loan, which is paid back as money ` +
-      `comes in: its ` +
-      `payments and their days are not counted.`,
+      `${cell(problem)}: ${problem.found} is entered on an operating loan, which is paid back as money comes in: its payments and ` +
+      "their days are not counted.",
     remedy: "Clear them; the day of repayment is the setting Repayment date. Make it a term loan if it is paid off by the year.",
   }),
   "first-due-late": (problem) => ({
@@ -354,9 +341,8 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "change-disagrees": (problem) => ({
     what:
-      `${cell(problem)}: ${quoted(problem.found)} is ` +
-      `not what another line of the same change says, ` +
-      `${quoted(problem.like ?? "")}. The first is used.`,
+      `${cell(problem)}: ${quoted(problem.found)} is not what another line of the same change says, ${quoted(problem.like ?? "")}. ` +
+      "The first is used.",
     remedy: "Enter the same on every line of a change, or on its first line alone.",
   }),
   "rate-missing": (problem) => ({
@@ -369,8 +355,7 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "no-fields": (problem) => ({
     what:
-      `${cell(problem)}: no field of this ` +
-      `season grows ${quoted(problem.found)}, so ` +
+      `${cell(problem)}: no field of this season grows ${quoted(problem.found)}, so ` +
       `${problem.at.table === "Loans" ? "all land bears the loan" : "it has no figures of its own"}.`,
     remedy:
       problem.at.table === "Loans"
@@ -395,18 +380,14 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "nothing-bought": (problem) => ({
     what:
-      `More ${quoted(problem.found)} is sent back ` +
-      `than was bought, or none is bought, so the ` +
-      `${problem.like ?? "money"} ` +
-      `of its purchases is charged nowhere.`,
+      `More ${quoted(problem.found)} is sent back than was bought, or none is bought, so the ${problem.like ?? "money"} of its ` +
+      "purchases is charged nowhere.",
     remedy: "Correct the quantities; a credit needs a purchase of the same item that it belongs to.",
   }),
   "date-missing": (problem) => ({
     what:
-      `${cell(problem)}: ${problem.found} has no date, ` +
-      `so what it costs without a date is counted as paid ` +
-      `six months ` +
-      `before repayment, on ${problem.like ?? ""}.`,
+      `${cell(problem)}: ${problem.found} has no date, so what it costs without a date is counted as paid six months before ` +
+      `repayment, on ${problem.like ?? ""}.`,
     remedy: "Enter the planned planting date of the field, or the dates of its costs.",
   }),
   "year-missing": (problem) => ({
@@ -430,10 +411,8 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "fuel-twice": (problem) => ({
     what:
-      `${cell(problem)}: ${quoted(problem.found)} ` +
-      `${problem.like}, and ${second(problem)} computes the same ` +
-      `kind for its ` +
-      `work. The machine counts; this is shown and not charged.`,
+      `${cell(problem)}: ${quoted(problem.found)} ${problem.like}, and ${second(problem)} computes the same kind for its work. The ` +
+      "machine counts; this is shown and not charged.",
     remedy:
       'Set Charged to "as used" and enter no application of it; or give it another kind, such as irrigation, if it is for something else.',
   }),
@@ -443,18 +422,14 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "planned-date-missing": (problem) => ({
     what:
-      `${cell(problem)}: ${quoted(problem.found)} was ` +
-      `planted on ${problem.like}, and no planned date ` +
-      `tells what its ` +
-      `yield goal was set for, so the planting moves no yield.`,
+      `${cell(problem)}: ${quoted(problem.found)} was planted on ${problem.like}, and no planned date tells what its yield goal was ` +
+      "set for, so the planting moves no yield.",
     remedy: "Enter Planned planting date; the planted date again if the goal was set for it.",
   }),
   "harvest-without-load": (problem) => ({
     what:
-      `${cell(problem)}: the harvest of ${quoted(problem.found)} ` +
-      `is said to be done, and no load of it is ` +
-      `entered, so ` +
-      `its projected yield stays.`,
+      `${cell(problem)}: the harvest of ${quoted(problem.found)} is said to be done, and no load of it is entered, so its projected ` +
+      "yield stays.",
     remedy: "Enter its loads in the table Harvest, one of 0 for a crop that was lost, or clear the cell.",
   }),
   "harvest-open": (problem) => ({
@@ -463,17 +438,14 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "load-after-done": (problem) => ({
     what:
-      `${cell(problem)}: the harvest of ${quoted(problem.found)} ` +
-      `is said to be done before its last load on ` +
-      `${problem.like}. The last load is the end of its harvest.`,
+      `${cell(problem)}: the harvest of ${quoted(problem.found)} is said to be done before its last load on ${problem.like}. The last ` +
+      "load is the end of its harvest.",
     remedy: "Correct the day, or the date of the load; a load out of the bin has the day on which it came off the field.",
   }),
   "load-disagrees": (problem) => ({
     what:
-      `${cell(problem)}: ${problem.found} is not what ` +
-      `Gross less Tare comes to, which is ${problem.like}. ` +
-      `The weight or ` +
-      `bushels as typed are counted.`,
+      `${cell(problem)}: ${problem.found} is not what Gross less Tare comes to, which is ${problem.like}. The weight or bushels as ` +
+      "typed are counted.",
     remedy: "Correct one of the three, or leave Weight or bushels blank.",
   }),
   "tare-above-gross": (problem) => ({
@@ -495,10 +467,8 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "dock-outside": (problem) => ({
     what:
-      `${cell(problem)}: ${problem.found} is below the ` +
-      `lowest line of the dock table, ${problem.like}, so ` +
-      `nothing is ` +
-      `taken off for this load.`,
+      `${cell(problem)}: ${problem.found} is below the lowest line of the dock table, ${problem.like}, so nothing is taken off for ` +
+      "this load.",
     remedy: "Add the line to the table that the setting Test weight dock names, or correct the test weight.",
   }),
   "day-twice": (problem) => ({
@@ -547,10 +517,8 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "mix-disagrees": (problem) => ({
     what:
-      `${cell(problem)}: ${problem.found} beside ` +
-      `${problem.like} in ${second(problem)}, for the same field ` +
-      `or crop and ` +
-      `day. The first counts for the mix.`,
+      `${cell(problem)}: ${problem.found} beside ${problem.like} in ${second(problem)}, for the same field or crop and day. The first ` +
+      "counts for the mix.",
     remedy: "Enter one of them, or another date if it is another mix.",
   }),
   "tank-missing": (problem) => ({
@@ -559,18 +527,14 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "test-weight-missing": (problem) => ({
     what:
-      `${cell(problem)}: ` +
-      `${problem.like === "1" ? "a load" : `${problem.like} loads`} ` +
-      `of ${quoted(problem.found)} ` +
+      `${cell(problem)}: ${problem.like === "1" ? "a load" : `${problem.like} loads`} of ${quoted(problem.found)} ` +
       `${problem.like === "1" ? "has" : "have"} no test weight, so nothing is taken off for ${problem.like === "1" ? "it" : "them"}.`,
     remedy: "Enter it from the ticket if the buyer docks by it.",
   }),
   "next-crop-here": (problem) => ({
     what:
-      `${cell(problem)}: this pass is after the last ` +
-      `load of ${quoted(problem.found)}, whose land ` +
-      `${quoted(problem.like ?? "")} uses ` +
-      `next, so it is in the cost of neither.`,
+      `${cell(problem)}: this pass is after the last load of ${quoted(problem.found)}, whose land ${quoted(problem.like ?? "")} uses ` +
+      "next, so it is in the cost of neither.",
     remedy: `Enter it for ${problem.like ?? "the second crop"}, or correct its date.`,
   }),
   "machine-zero": (problem) => ({
@@ -603,50 +567,36 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "per-acre-high": (problem) => ({
     what:
-      `${cell(problem)}: ${problem.found} is counted for ` +
-      `each acre, and that is more than an acre there is ` +
-      `expected to ` +
-      `earn (${problem.like ?? ""}).`,
+      `${cell(problem)}: ${problem.found} is counted for each acre, and that is more than an acre there is expected to earn ` +
+      `(${problem.like ?? ""}).`,
     remedy:
-      "Enter whole as its Basis if it is the money for " +
-      "all of the land, or per acre if it is right; of a " +
-      "sheet of your " +
-      "own, match it again for the whole field.",
+      "Enter whole as its Basis if it is the money for all of the land, or per acre if it is right; of a sheet of your own, match it " +
+      "again for the whole field.",
   }),
   "kind-sum": (problem) => ({
     what:
-      `${cell(problem)}: ${problem.found} is the sum of ` +
-      `the ${problem.like} for the same land, so that money ` +
-      `seems to be ` +
-      `counted twice.`,
+      `${cell(problem)}: ${problem.found} is the sum of the ${problem.like} for the same land, so that money seems to be counted ` +
+      "twice.",
     remedy:
-      "Delete the entry if it adds up the others, or match " +
-      "its column of your own sheet as left out; if it " +
-      "is a cost of " +
-      "its own, move it between the others.",
+      "Delete the entry if it adds up the others, or match its column of your own sheet as left out; if it is a cost of its own, move " +
+      "it between the others.",
   }),
   "sheet-year": (problem) => ({
     what:
-      `${cell(problem)}: the sheet ${quoted(problem.found)} ` +
-      `is named after another year than ` +
-      `${quoted(problem.like ?? "")}, and ` +
-      `the lines of both are counted together.`,
+      `${cell(problem)}: the sheet ${quoted(problem.found)} is named after another year than ${quoted(problem.like ?? "")}, and the ` +
+      "lines of both are counted together.",
     remedy: "Delete the rows of Matches with the sheet that is not of this season, or rename the sheet if it is.",
   }),
   "sheet-again": (problem) => ({
     what:
-      `${cell(problem)}: the sheet ${quoted(problem.found)} ` +
-      `has a cost of the same land and kind as ` +
-      `${quoted(problem.like ?? "")} ` +
+      `${cell(problem)}: the sheet ${quoted(problem.found)} has a cost of the same land and kind as ${quoted(problem.like ?? "")} ` +
       `(${second(problem)}), and both are counted.`,
     remedy: "Nothing, if they are two parts of the cost; if one is a copy or an older plan, delete its rows of Matches.",
   }),
   "all-in-disagrees": (problem) => ({
     what:
-      `${cell(problem)} says of ${problem.found} for the ` +
-      `same fields another thing than ${second(problem)}; ` +
-      `what is left ` +
-      `of both lines is counted still.`,
+      `${cell(problem)} says of ${problem.found} for the same fields another thing than ${second(problem)}; what is left of both ` +
+      "lines is counted still.",
     remedy: "Say yes on all of these lines once nothing more will come, or on none.",
   }),
   "price-unlike": (problem) => ({
@@ -671,10 +621,8 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "entry-beside": (problem) => ({
     what:
-      `${cell(problem)}: ` +
-      `${quoted(problem.found)} is entered beside ` +
-      `${problem.other?.column ?? "another entry"}, which ` +
-      `counts; this is ignored.`,
+      `${cell(problem)}: ${quoted(problem.found)} is entered beside ${problem.other?.column ?? "another entry"}, which counts; this ` +
+      "is ignored.",
     remedy: `Clear ${problem.at.column ?? "it"}, or the other of the two.`,
   }),
   "cost-twice": (problem) => ({
@@ -683,17 +631,13 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "capital-not-charged": (problem) => ({
     what:
-      `${cell(problem)}: neither machine ` +
-      `ownership nor a land charge is entered for ` +
-      `${shortened(problem.found)}, so the ` +
-      `full cost there keeps the term interest ` +
-      `and may lack capital that nobody has lent.`,
+      `${cell(problem)}: neither machine ownership nor a land charge is entered for ${shortened(problem.found)}, so the full cost ` +
+      "there keeps the term interest and may lack capital that nobody has lent.",
     remedy: "Enter the work by machine, a cost of the kind machine ownership, or Land charge per acre; 0 where there is none to charge.",
   }),
   "tractor-disagrees": (problem) => ({
     what:
-      `${cell(problem)}: ${quoted(problem.found)} is not ` +
-      `what ${second(problem)} says of the same tractor, ` +
+      `${cell(problem)}: ${quoted(problem.found)} is not what ${second(problem)} says of the same tractor, ` +
       `${quoted(problem.like ?? "")}. The first counts.`,
     remedy: "Enter the same on both entries, or on the first alone; another tractor needs a name of its own.",
   }),
@@ -712,9 +656,7 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   "stand-table-fault": (problem) => ({
     what: `${cell(problem)}: ${problem.like}. The table is not used.`,
     remedy:
-      "Head the columns with plants per area in rising " +
-      "order, begin the rows with planting dates in rising " +
-      "order, and " +
-      "enter percent of full yield.",
+      "Head the columns with plants per area in rising order, begin the rows with planting dates in rising order, and enter percent " +
+      "of full yield.",
   }),
 };

@@ -9,8 +9,7 @@ const farm = `Crops\n| Crop | Expected price |\n| Corn | 4 |
 Fields\n| Field | Crop | Acres | Yield goal |\n| Alder | Corn | 100 | 200 |
 `;
 const costs = (...rows: readonly string[]) =>
-  `${farm}Other costs\n| Item | Kind | Amount | ` +
-  `Basis |\n| Office | overhead | 900 | whole farm |\n` +
+  `${farm}Other costs\n| Item | Kind | Amount | Basis |\n| Office | overhead | 900 | whole farm |\n` +
   `${rows.map((row) => `| ${row} |\n`).join("")}`;
 const told = (text: string, isTyping: boolean) => {
   const report = seasonReport(contentFromText(text), isTyping);

@@ -37,10 +37,8 @@ const notes = (alder: string, setting = "") => {
   return harvestNotes(report, report.figures.crops[0]!);
 };
 const table =
-  "Yield by planting date and stand from the table " +
-  '"Corn, central Corn Belt (Purdue 2012)", for ' +
-  "Indiana, Illinois, " +
-  "Ohio, southern Iowa, Missouri, Pennsylvania";
+  'Yield by planting date and stand from the table "Corn, central Corn Belt (Purdue 2012)", for Indiana, Illinois, Ohio, southern ' +
+  "Iowa, Missouri, Pennsylvania";
 
 describe("the notes of a crop", () => {
   it("name the table of its yields and its region, and say until it is named that nobody chose it", () => {

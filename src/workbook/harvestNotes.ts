@@ -9,7 +9,7 @@ import { amountWords, grouped } from "./sheets/amounts";
 /** "Yield by "Corn, central Corn Belt (Purdue 2012)", for Indiana, …; not chosen by you." */
 export const tableWords = ({ name, region }: Pick<StandTable, "name" | "region">, chosen: boolean): string =>
   `Yield by planting date and stand from the table ` +
-  `"${name}"${region === "" ? "" : `, for ${region}`}${chosen ? "" : "; not chosen by you: name one, or none, " + "under Stand response in the table Season"}.`;
+  `"${name}"${region === "" ? "" : `, for ${region}`}${chosen ? "" : "; not chosen by you: name one, or none, under Stand response in the table Season"}.`;
 
 /** The tables that the yields of a crop's fields rest on; none where no field is planted or counted. */
 export function tableNotes({ figures }: SeasonReport, crop: string): readonly string[] {
@@ -36,7 +36,7 @@ export function leftOutNotes({ season: { settings } }: SeasonReport, { fields }:
           `Planned and not done by the last load, so left out of projected cost and cash flow: ${undone
             .map(
               ({ field, neverDone }) =>
-                `${field} (${neverDone.map(({ name, areaPasses }) => `${name}, ${grouped(shownQuantity(areaPasses))} ` + `${settings.areaUnit}`).join("; ")})`,
+                `${field} (${neverDone.map(({ name, areaPasses }) => `${name}, ${grouped(shownQuantity(areaPasses))} ${settings.areaUnit}`).join("; ")})`,
             )
             .join(", ")}.`,
         ]),
@@ -68,9 +68,7 @@ export function soFar(
   const crop = yields.outlook.times(area);
   const left = crop.minus(quantity);
   return (
-    `${field}: harvest so far ${grouped(shownQuantity(quantity))} ${yieldUnit} in ${loads.toFixed()} ${loads.eq("1") ? "load" : "loads"}` +
-    `${crop.isZero() ? "" : `, ${quantity.div(crop).times(hundred).toFixed(0)} % of the projected yield`}` +
-    `${left.lte("0") ? "" : `, ${amountWords(left)} left`}` +
-    `${moisture === null ? "" : `, ${moisture.toFixed(1)} % moisture`}${testWeight === null ? "" : `, ${testWeight.toFixed(1)} lb a bushel`}${dock.isZero() ? "" : `, ${amountWords(dock)} docked`}.`
+    `${field}: harvest so far ${grouped(shownQuantity(quantity))} ${yieldUnit} in ${loads.toFixed()} ` +
+    `${loads.eq("1") ? "load" : "loads"}${crop.isZero() ? "" : `, ${quantity.div(crop).times(hundred).toFixed(0)} % of the projected yield`}${left.lte("0") ? "" : `, ${amountWords(left)} left`}${moisture === null ? "" : `, ${moisture.toFixed(1)} % moisture`}${testWeight === null ? "" : `, ${testWeight.toFixed(1)} lb a bushel`}${dock.isZero() ? "" : `, ${amountWords(dock)} docked`}.`
   );
 }

@@ -54,10 +54,8 @@ describe("the same layout on several sheets", () => {
   });
 
   it(
-    "has rows that the grower's headings and remarks " +
-      "stand in alone, which are no entries, with a " +
-      "digit or beside " +
-      "another cell they are",
+    "has rows that the grower's headings and remarks stand in alone, which are no entries, with a digit or beside another cell they " +
+      "are",
     () => {
       const beside = (row: string) => codes(content(sheets.replace("| Spray | 40 |", `${row}\n| Spray | 40 |`), both("(sheet name)")));
       expect([beside("| INPUTS | |"), beside("| | |\n| agreed with Pat | |")]).toEqual([[], []]);

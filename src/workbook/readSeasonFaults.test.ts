@@ -74,10 +74,8 @@ describe("a row", () => {
     expect(
       faults({
         Purchases:
-          "| Date | Item | Quantity | Unit | Amount | Rebate " +
-          "|\n| 2031-02-01 | Urea | 10 | ton | 6000 | |\n| " +
-          "2031-06-01 | " +
-          "Urea | 0 | ton | 0 | 300 |",
+          "| Date | Item | Quantity | Unit | Amount | Rebate |\n| 2031-02-01 | Urea | 10 | ton | 6000 | |\n| 2031-06-01 | Urea | 0 | " +
+          "ton | 0 | 300 |",
       }),
     ).toEqual([]);
     expect(faults({ Purchases: "| Date | Item | Quantity | Unit | Amount | Rebate |\n| 2031-06-01 | Urea | 0 | ton | 0 | 300 |" })).toEqual(
@@ -176,10 +174,8 @@ describe("a column of the grower's own", () => {
     expect(
       faults({
         Fields:
-          "| Field | Crop | Acres | Yield goal | Yield goals " +
-          "| Soil | Notes |\n| Alder | Corn | 100 | 200 | 210 " +
-          "| loam | x " +
-          "|\n| Birch | Corn | 50 | 180 | | | |",
+          "| Field | Crop | Acres | Yield goal | Yield goals | Soil | Notes |\n| Alder | Corn | 100 | 200 | 210 | loam | x |\n| Birch " +
+          "| Corn | 50 | 180 | | | |",
       }),
     ).toEqual([]);
   });
@@ -191,10 +187,8 @@ describe("a percentage", () => {
       readSeason(
         workbook({
           Fields:
-            `| Field | Crop | Acres | Yield goal | Tenure | ` +
-            `Operator share of crop % |\n| Alder | Corn | 100 | ` +
-            `200 | crop ` +
-            `share | ${typed} |`,
+            "| Field | Crop | Acres | Yield goal | Tenure | Operator share of crop % |\n| Alder | Corn | 100 | 200 | crop share | " +
+            `${typed} |`,
         }),
       ).season.fields[0]!.operatorShare.toFixed();
     expect(["50", "50%", "0.5", "1", "1.5", "100", "100%", "0"].map(share)).toEqual(["0.5", "0.5", "0.5", "1", "0.015", "1", "1", "0"]);
@@ -226,9 +220,8 @@ describe("a percentage", () => {
       }),
       asked({
         Machines:
-          `| Machine | List price | Years kept | Width | Speed ` +
-          `| Labour per hour | Real interest rate |\n| Planter | ` +
-          `100000 | 10 | 30 | 5 | 20 | ${rate} |`,
+          "| Machine | List price | Years kept | Width | Speed | Labour per hour | Real interest rate |\n| Planter | 100000 | 10 | 30 " +
+          `| 5 | 20 | ${rate} |`,
       }),
     ];
     expect(["0.41", "0.75", "0.99"].map(typed)).toEqual([
@@ -287,11 +280,8 @@ describe("a workbook's own words", () => {
     const { season, problems } = readSeason(
       workbook({
         "Other costs":
-          "| Item | Kind | Amount | Basis | Month |\n| A " +
-          "| overhead | 1 | whole farm | Nov 2030 |\n| B | " +
-          "overhead | 1 | " +
-          "whole farm | 3 |\n| C | overhead " +
-          "| 1 | whole farm | 2031-04-15 |",
+          "| Item | Kind | Amount | Basis | Month |\n| A | overhead | 1 | whole farm | Nov 2030 |\n| B | overhead | 1 | whole farm | " +
+          "3 |\n| C | overhead | 1 | whole farm | 2031-04-15 |",
       }),
     );
     expect(problems).toEqual([]);

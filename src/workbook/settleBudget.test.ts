@@ -127,10 +127,8 @@ describe("a budget line of what another table counts", () => {
   );
   it("of term interest and principal gives way to a loan", () => {
     const report = farm(
-      "| all | term principal | 50 | | | |\n| all | supplies " +
-        "| 10 | | | |\nLoans\n| Name | Kind | Balance | Rate | " +
-        "Payment | Payments a year | Next due |\n| Land " +
-        "| term | 10000 | 5 | 1000 | 1 | 2031-03-01 |",
+      "| all | term principal | 50 | | | |\n| all | supplies | 10 | | | |\nLoans\n| Name | Kind | Balance | Rate | Payment | " +
+        "Payments a year | Next due |\n| Land | term | 10000 | 5 | 1000 | 1 | 2031-03-01 |",
     );
     expect(told(report)).toContain("cost-twice Budget 1: Loans 1");
     expect(report.figures.crops[0]!.outlook.costPerArea.layers.cashNeed.toFixed()).toBe("20");

@@ -77,10 +77,8 @@ describe("operating interest beside the rate that charges it", () => {
 
   it("is told of an operation of that kind, which counts", () => {
     const work =
-      "Operations\n| Field | Operation | Rate | Basis | " +
-      "Status | Kind | Date |\n| Alder | Bank | 3 | per " +
-      "acre | plan | " +
-      "operating interest | 2031-05-01 |";
+      "Operations\n| Field | Operation | Rate | Basis | Status | Kind | Date |\n| Alder | Bank | 3 | per acre | plan | operating " +
+      "interest | 2031-05-01 |";
     expect(told(withRate(work))).toEqual(["cost-twice Operations 1: Season 2"]);
     expect(perAcre(withRate(work))["operating interest"]).toBe("3");
   });

@@ -40,10 +40,8 @@ export function uncheckedNotes(season: Season): readonly string[] {
   if (all.length === 0) return [];
   const told = all.map(({ machine, kind, class: of }) => `${machine} (${kind}, class ${of})`).join(", ");
   return [
-    `${uncheckedMark} Rests on published coefficients that ` +
-      `we have from memory and did not check against print: ` +
-      `${told}. Enter repairs or a ` +
-      `salvage value of your own instead.`,
+    `${uncheckedMark} Rests on published coefficients that we have from memory and did not check against print: ${told}. Enter ` +
+      "repairs or a salvage value of your own instead.",
   ];
 }
 

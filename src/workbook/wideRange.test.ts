@@ -84,10 +84,8 @@ describe("a wide sheet", () => {
     expect([lines(content(sheet, usual)).at(-1), codes(content(sheet, usual))]).toEqual(["Birch cash rent 5 whole", []]);
     const apart = seasonReport(
       content(
-        "| Field | Seed | Herbicide | Fungicide | Rent |\n| " +
-          "Alder | 110 | 40 | 41 | |\n> | Total | 110 | 40 | " +
-          "41 | |\n> | " +
-          "Birch | 115 | 3 | 4 | 5 |\n> | prices of March | | | | |",
+        "| Field | Seed | Herbicide | Fungicide | Rent |\n| Alder | 110 | 40 | 41 | |\n> | Total | 110 | 40 | 41 | |\n> | Birch | " +
+          "115 | 3 | 4 | 5 |\n> | prices of March | | | | |",
         usual,
       ),
     );
@@ -108,24 +106,18 @@ describe("rows of a wide sheet that add up others, whatever they are called", ()
   const both = match(["For", "Field"], ["left out", "Ac."], ["seed", "Seed"], ["crop protection", "Chem"], ["cash rent", "Rent"]);
   const sheet = (...rows: readonly string[]) => `| Field | Ac. | Seed | Chem | Rent |\n${rows.map((row) => `| ${row} |`).join("\n")}`;
 
-  it(
-    "are left out and told, where they add up money for " +
-      "an acre times the acres: a field without a kind " +
-      "gets no farm's " +
-      "total for it",
-    () => {
-      const of = content(
-        sheet("Alder | 100 | 110 | 40 | ", "Birch | 50 | 115 | 42.5 | 200", "Whole farm | 150 | 16750 | 6125 | 10000"),
-        both,
-      );
-      expect(lines(of).length).toBe(5);
-      const report = seasonReport(of);
-      expect(report.problems).toMatchObject([{ code: "sum-left", found: "Whole farm", like: "2" }]);
-      expect(cellOf(report, report.problems[0]!.at)).toBe("My costs!A4");
-      // 100 × (110 + 40) + 50 × (115 + 42.5 + 200), and 300 of the office, over 150 acres.
-      expect(report.figures.crops[0]!.outlook.costPerArea.layers.cash.times(150).toFixed(8)).toBe("33175.00000000");
-    },
-  );
+  it("are left out and told, where they add up money for an acre times the acres: a field without a kind gets no farm's total for it", () => {
+    const of = content(
+      sheet("Alder | 100 | 110 | 40 | ", "Birch | 50 | 115 | 42.5 | 200", "Whole farm | 150 | 16750 | 6125 | 10000"),
+      both,
+    );
+    expect(lines(of).length).toBe(5);
+    const report = seasonReport(of);
+    expect(report.problems).toMatchObject([{ code: "sum-left", found: "Whole farm", like: "2" }]);
+    expect(cellOf(report, report.problems[0]!.at)).toBe("My costs!A4");
+    // 100 × (110 + 40) + 50 × (115 + 42.5 + 200), and 300 of the office, over 150 acres.
+    expect(report.figures.crops[0]!.outlook.costPerArea.layers.cash.times(150).toFixed(8)).toBe("33175.00000000");
+  });
 
   it("are left out between blocks and without a name, and end a range that grows", () => {
     expect(

@@ -156,13 +156,9 @@ async function fileOf({ tables }: WorkbookContent): Promise<Uint8Array> {
 if (asked !== undefined) await measure(Number(asked));
 else {
   console.log(
-    `Node ${process.version}. "figures" is cells to what ` +
-      `the page Season shows; "with every field" to the ` +
-      `report for ` +
-      `programs; "times" is figures ÷ plain loop; "open" ` +
-      `is bytes to cells; "reread" is one cell changed ` +
-      `and all cells ` +
-      `read again; "save" is one row added and the file packed.`,
+    `Node ${process.version}. "figures" is cells to what the page Season shows; "with every field" to the report for programs; ` +
+      '"times" is figures ÷ plain loop; "open" is bytes to cells; "reread" is one cell changed and all cells read again; ' +
+      '"save" is one row added and the file packed.',
   );
   line(heading);
   for (const size of sizes) {

@@ -178,11 +178,8 @@ describe("adding a purchase", () => {
     await expect
       .poll(() => page.locator(".pn-says").innerText())
       .toBe(
-        "1,000 lb of Urea for 900.00 USD: 0.90 USD per lb. " +
-          "Plan price 0.26 a lb: 0.64 higher. Corn 425.69 " +
-          "→ 428.79 an " +
-          "acre, price needed 2.23 → 2.25 (cash cost). " +
-          "One entry to fix or to check would come with it.",
+        "1,000 lb of Urea for 900.00 USD: 0.90 USD per lb. Plan price 0.26 a lb: 0.64 higher. Corn 425.69 → 428.79 an acre, price " +
+          "needed 2.23 → 2.25 (cash cost). One entry to fix or to check would come with it.",
       );
     await page.keyboard.press("Enter");
     const told = page.locator("form [aria-live]");
@@ -190,10 +187,8 @@ describe("adding a purchase", () => {
     await expect
       .poll(() => told.innerText())
       .toBe(
-        "The purchase was added. Cost per acre of Corn: " +
-          "425.69 → 428.79 (USD, cash cost, projected). 1 new " +
-          "entry to fix or " +
-          "to check: see the line at the top.",
+        "The purchase was added. Cost per acre of Corn: 425.69 → 428.79 (USD, cash cost, projected). 1 new entry to fix or to " +
+          "check: see the line at the top.",
       );
     expect(
       await inPage(page, (pane) => pane.host.added.map(({ table, rows }) => [table, ...rows.map((row) => Object.fromEntries(row))])),
@@ -280,10 +275,8 @@ describe("a workbook without our tables", () => {
     // All but Matches, which is made with the first match.
     await page
       .getByText(
-        `${inputTables.length - 1} tables were made, ` +
-          `each on a sheet of its own. Begin with Crops and ` +
-          `Fields: each cell ` +
-          `says what it is for as you select it.`,
+        `${inputTables.length - 1} tables were made, each on a sheet of its own. Begin with Crops and Fields: each cell says what ` +
+          "it is for as you select it.",
       )
       .waitFor();
   });

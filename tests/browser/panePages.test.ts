@@ -280,41 +280,35 @@ describe("the page Changes", () => {
     expect(await page.evaluate(() => document.activeElement?.closest("label")?.textContent)).toBe(" Count this change in");
   });
 
-  it(
-    "is walked by keys alone: products are picked by " +
-      "their first letters, their price comes from Items, " +
-      "and no list " +
-      "pushes the page",
-    async () => {
-      const page = await opened("Changes");
-      await button(page, "Compare another change").focus();
-      await page.keyboard.press("Enter");
-      await page.getByLabel("What is compared").selectOption("A second site of action in the tank");
-      await page.getByLabel("Product 1").focus();
-      const height = () => page.evaluate(() => document.querySelector(".pn-pane")!.scrollHeight);
-      await page.keyboard.type("ur");
-      await page.getByRole("listbox", { name: "Product 1" }).waitFor();
-      const withList = await height();
-      await page.keyboard.press("Escape");
-      expect([await page.getByRole("listbox").count(), await page.getByLabel("Product 1").inputValue()]).toEqual([0, "ur"]);
-      expect(await height()).toBe(withList);
-      await page.keyboard.type("e");
-      await page.keyboard.press("Tab");
-      expect(await page.getByLabel("Product 1").inputValue()).toBe("Urea");
-      expect(await page.evaluate(() => document.activeElement?.getAttribute("aria-label"))).toBe("Rate 1");
-      await page.keyboard.type("12");
-      await page.keyboard.press("Tab");
-      await page.keyboard.type("lb");
-      // 30,000 lb were bought for 8,550.
-      await page.getByText("0.29 USD a lb, from Items: 3.42 USD an acre").waitFor();
-      const form = page.getByRole("form", { name: "New change" });
-      expect(await form.innerText()).toContain("Yield kept is blank. The rest costs 3.42 USD per acre a year");
-      await page.getByLabel("Name of the change").focus();
-      await page.keyboard.press("Enter");
-      await form.getByText("“A second site of action in the tank” was saved as 2 entries of the table Changes.").waitFor();
-      expect((await rowsAdded(page))[1]![1]).toMatchObject({ Item: "Urea", Quantity: 12, Unit: "lb/ac", Price: 0.285 });
-    },
-  );
+  it("is walked by keys alone: products are picked by their first letters, their price comes from Items, and no list pushes the page", async () => {
+    const page = await opened("Changes");
+    await button(page, "Compare another change").focus();
+    await page.keyboard.press("Enter");
+    await page.getByLabel("What is compared").selectOption("A second site of action in the tank");
+    await page.getByLabel("Product 1").focus();
+    const height = () => page.evaluate(() => document.querySelector(".pn-pane")!.scrollHeight);
+    await page.keyboard.type("ur");
+    await page.getByRole("listbox", { name: "Product 1" }).waitFor();
+    const withList = await height();
+    await page.keyboard.press("Escape");
+    expect([await page.getByRole("listbox").count(), await page.getByLabel("Product 1").inputValue()]).toEqual([0, "ur"]);
+    expect(await height()).toBe(withList);
+    await page.keyboard.type("e");
+    await page.keyboard.press("Tab");
+    expect(await page.getByLabel("Product 1").inputValue()).toBe("Urea");
+    expect(await page.evaluate(() => document.activeElement?.getAttribute("aria-label"))).toBe("Rate 1");
+    await page.keyboard.type("12");
+    await page.keyboard.press("Tab");
+    await page.keyboard.type("lb");
+    // 30,000 lb were bought for 8,550.
+    await page.getByText("0.29 USD a lb, from Items: 3.42 USD an acre").waitFor();
+    const form = page.getByRole("form", { name: "New change" });
+    expect(await form.innerText()).toContain("Yield kept is blank. The rest costs 3.42 USD per acre a year");
+    await page.getByLabel("Name of the change").focus();
+    await page.keyboard.press("Enter");
+    await form.getByText("“A second site of action in the tank” was saved as 2 entries of the table Changes.").waitFor();
+    expect((await rowsAdded(page))[1]![1]).toMatchObject({ Item: "Urea", Quantity: 12, Unit: "lb/ac", Price: 0.285 });
+  });
 
   it("makes the table Changes where the workbook has none", async () => {
     const page = await opened("Changes", { ask: "workbook=season" });

@@ -74,11 +74,8 @@ describe("a wide sheet under two rows of headings, with blocks, a blank column, 
     return { name: "2031 Budget", cells, formulas: { C9: "=SUM(C7:C8)", D9: "=SUMPRODUCT(C7:C8,E7:E8)" } };
   };
   const wide =
-    "For=Field; left out=Crop; left out=Ac.; seed=Seed; " +
-    "fertilizer=Fert; crop protection=Chem; fuel=Fuel; " +
-    "repairs=Rep; " +
-    "custom work=Custom; crop insurance=Ins; operating " +
-    "interest=Int; cash rent=Rent; left out=Total/ac";
+    "For=Field; left out=Crop; left out=Ac.; seed=Seed; fertilizer=Fert; crop protection=Chem; fuel=Fuel; repairs=Rep; custom " +
+    "work=Custom; crop insurance=Ins; operating interest=Int; cash rent=Rent; left out=Total/ac";
   const farm = [
     crops(["Corn", "bu", 4.4], ["Soybeans", "bu", 10]),
     fields(
@@ -145,10 +142,8 @@ describe("a sheet a year, whole dollars of each farm", () => {
   const of = (name: string, basis: string): Match => [
     "Budget",
     `'${name}'!B4:J7`,
-    `For=Farm; left out=Crop; left out=Acres; ` +
-      `seed${basis}=Seed $; ` +
-      `fertilizer${basis}=Fertilizer $; cash ` +
-      `rent${basis}=Land $; left out=Total exp.`,
+    `For=Farm; left out=Crop; left out=Acres; seed${basis}=Seed $; fertilizer${basis}=Fertilizer $; cash rent${basis}=Land $; left ` +
+      "out=Total exp.",
   ];
 
   it("costs what the farms add up to, its nameless sum left out", async () => {
@@ -248,11 +243,8 @@ describe("hectares with decimal commas, whole and per hectare side by side", () 
       ]),
     ];
     const wide =
-      "For=Crop; left out=Area (ha); seed=Seed €/ha; " +
-      "fertilizer=Fertiliser €/ha; fuel, whole=Diesel (total " +
-      "€); custom " +
-      "work=Contractor €/ha; crop insurance, " +
-      "whole=Insurance (€ total); cash rent=Land rent €/ha";
+      "For=Crop; left out=Area (ha); seed=Seed €/ha; fertilizer=Fertiliser €/ha; fuel, whole=Diesel (total €); custom work=Contractor " +
+      "€/ha; crop insurance, whole=Insurance (€ total); cash rent=Land rent €/ha";
     // Corn 215.5 + 1,180 + 2,450 ÷ 24.5 + 385 + 980 ÷ 24.5; wheat 95 + 310.4 + 1,460 ÷ 18.25 + 240 + 365 ÷ 18.25; rent 850 on both.
     expect(
       await read(

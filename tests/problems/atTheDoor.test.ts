@@ -155,10 +155,8 @@ describe("a row that adds up others without saying so", () => {
     expect(codes(`Crops\n| Crop | Expected price |\n| Corn | 4 |\n${quarters}`)).toContain("sum-row");
     expect(
       codes(
-        `Crops\n| Crop | Expected price |\n| Corn | 4 |\n` +
-          `${quarters}Operations\n| Field or Crop | Operation | ` +
-          `Rate | Basis ` +
-          `| Status |\n| C | Disking | 9 | per acre | plan |`,
+        `Crops\n| Crop | Expected price |\n| Corn | 4 |\n${quarters}Operations\n| Field or Crop | Operation | Rate | Basis | Status ` +
+          "|\n| C | Disking | 9 | per acre | plan |",
       ),
     ).not.toContain("sum-row");
     expect(sums("A | Corn | 40", "C | Corn | 80", "B | Corn | 40")).toEqual([]);
@@ -167,29 +165,22 @@ describe("a row that adds up others without saying so", () => {
   it("is to check where it is round money, and none where it is an item that is bought", () => {
     const other = (name: string, amount: number) =>
       codes(
-        `${farm}${costs}| Office | overhead | 500 | whole farm ` +
-          `|\n| Phone | overhead | 210 | whole farm |\n| Post | ` +
-          `overhead | 100 | whole farm |\n| ${name} ` +
-          `| overhead | ${amount} | whole farm |`,
+        `${farm}${costs}| Office | overhead | 500 | whole farm |\n| Phone | overhead | 210 | whole farm |\n| Post | overhead | 100 ` +
+          `| whole farm |\n| ${name} | overhead | ${amount} | whole farm |`,
       ).filter((code) => code.startsWith("sum-"));
     expect([other("Books", 810), other("All office", 810), other("Books", 811)]).toEqual([["sum-maybe"], ["sum-row"], []]);
     // Two parts and a round sum are chance in many a budget.
     expect(
       codes(
-        `${farm}${costs}| Office | overhead | 600 | whole farm ` +
-          `|\n| Phone | overhead | 600 | whole farm |\n| Books | ` +
-          `overhead | 1200 | whole farm |`,
+        `${farm}${costs}| Office | overhead | 600 | whole farm |\n| Phone | overhead | 600 | whole farm |\n| Books | overhead | ` +
+          "1200 | whole farm |",
       ).filter((code) => code.startsWith("sum-")),
     ).toEqual([]);
     const bought = (item: string) =>
       codes(
-        `${farm}Items\n| Item | Kind | Pack unit | Plan ` +
-          `price per pack |\n| Oil | supplies | gal | 12 |\n` +
-          `Purchases\n| Date ` +
-          `| Item | Quantity | Unit | Amount |\n| 2031-04-01 ` +
-          `| Oil | 1 | gal | 12.34 |\n| 2031-04-02 | Oil | 1 | ` +
-          `gal | 12.34 ` +
-          `|\n| 2031-04-03 | ${item} | 2 | gal | 24.68 |`,
+        `${farm}Items\n| Item | Kind | Pack unit | Plan price per pack |\n| Oil | supplies | gal | 12 |\nPurchases\n| Date | Item | ` +
+          "Quantity | Unit | Amount |\n| 2031-04-01 | Oil | 1 | gal | 12.34 |\n| 2031-04-02 | Oil | 1 | gal | 12.34 |\n| 2031-04-03 | " +
+          `${item} | 2 | gal | 24.68 |`,
       ).filter((code) => code.startsWith("sum-"));
     expect([bought("Oil"), bought("Bills of spring")]).toEqual([[], ["sum-row"]]);
   });
@@ -215,11 +206,8 @@ describe("a table that is almost named as ours", () => {
 describe("a unit in a heading", () => {
   const acres = (heading: string, unit = "ac") =>
     codes(
-      `Season\n| Setting | Value |\n| Area unit | ${unit} ` +
-        `|\nCrops\n| Crop | Expected price |\n| Corn | 4 ` +
-        `|\nFields\n| ` +
-        `Field | Crop | ${heading} | Yield ` +
-        `goal |\n| Alder | Corn | 100 | 200 |`,
+      `Season\n| Setting | Value |\n| Area unit | ${unit} |\nCrops\n| Crop | Expected price |\n| Corn | 4 |\nFields\n| Field | Crop ` +
+        `| ${heading} | Yield goal |\n| Alder | Corn | 100 | 200 |`,
     );
 
   it("is told where the season counts in another", () => {
@@ -227,10 +215,8 @@ describe("a unit in a heading", () => {
     expect(acres("Acres (ac)", "ha")).toContain("heading-unit");
     expect(
       codes(
-        "Crops\n| Crop | Expected price (cents) |\n| Corn | " +
-          "400 |\nFields\n| Field | Crop | Acres | Yield goal " +
-          "|\n| Alder " +
-          "| Corn | 100 | 200 |",
+        "Crops\n| Crop | Expected price (cents) |\n| Corn | 400 |\nFields\n| Field | Crop | Acres | Yield goal |\n| Alder | Corn | " +
+          "100 | 200 |",
       ),
     ).toContain("heading-unit");
   });
@@ -271,10 +257,8 @@ ${table === "Fields" ? "" : `${table}\n| Item | ${heading} |\n`}`),
   it("keeps no column from being read in silence where it has no brackets", () => {
     const of = (heading: string) =>
       codes(
-        `Crops\n| Crop | Expected price |\n| Corn | 4 |\n` +
-          `Fields\n| Field | Crop | Acres | Yield goal | ` +
-          `${heading} |\n| ` +
-          `Alder | Corn | 100 | 200 | 190 |`,
+        `Crops\n| Crop | Expected price |\n| Corn | 4 |\nFields\n| Field | Crop | Acres | Yield goal | ${heading} |\n| Alder | Corn ` +
+          "| 100 | 200 | 190 |",
       ).filter((code) => code.startsWith("column-"));
     expect([
       of("Proven yield bu/ac"),

@@ -71,10 +71,8 @@ const harvested = (done: string) =>
   `${crops}\nFields\n| Field | Crop | Acres | Yield goal | Harvest done |\n| Alder | Corn | 100 | 200 | ${done} |\n`;
 const planted = (row: string) => `${crops}\nFields\n| Field | Crop | Acres | Yield goal | Planted date | Planned planting date |\n${row}`;
 const twoCrops = (row: string) =>
-  `${crops.trimEnd()}\n| Peas | bu | 6 |\n\nFields\n` +
-  `| Field | Crop | Acres | Yield goal | Same land ` +
-  `as | Harvest ` +
-  `done |\n| Alder | Corn | 100 | 200 | | |\n${row}\n`;
+  `${crops.trimEnd()}\n| Peas | bu | 6 |\n\nFields\n| Field | Crop | Acres | Yield goal | Same land as | Harvest done |\n| Alder | ` +
+  `Corn | 100 | 200 | | |\n${row}\n`;
 const land = (row: string) => `${crops}
 Fields
 | Field | Crop | Acres | Yield goal | Tenure | Rent per acre | Land charge per acre | Operator share of crop % |
@@ -113,7 +111,7 @@ ${also}`;
 
 const scaled = (
   rows: string,
-) => `${crops.replace("| Crop | Yield unit | Expected price |\n| Corn | bu | 4 |", "| Crop | Yield unit | Weight per bu | " + "Expected price |\n| Corn | bu | 56 | 4 |")}${fields.replaceAll("Yield goal |", "Yield goal | Harvest done |").replace("200 |", "200 | |")}
+) => `${crops.replace("| Crop | Yield unit | Expected price |\n| Corn | bu | 4 |", "| Crop | Yield unit | Weight per bu | Expected price |\n| Corn | bu | 56 | 4 |")}${fields.replaceAll("Yield goal |", "Yield goal | Harvest done |").replace("200 |", "200 | |")}
 Harvest
 | Field | Date | Weight or bushels | Gross | Tare | Moisture | Ticket |
 ${rows}
@@ -205,11 +203,8 @@ export const cases: readonly ProblemCase[] = [
     at: ["Matches", 1, "Range"],
     found: "Hauling",
     workbook:
-      `${farm}\nMatches\n| Table | Range | Column | Heading ` +
-      `|\n| Budget | Costs by field | For | Field |\n` +
-      `| Budget | ` +
-      `Costs by field | seed | Seed |\nCosts by field\n` +
-      `| Field | Seed | Hauling |\n| Alder | 110 | 12 |`,
+      `${farm}\nMatches\n| Table | Range | Column | Heading |\n| Budget | Costs by field | For | Field |\n| Budget | Costs by field | ` +
+      "seed | Seed |\nCosts by field\n| Field | Seed | Hauling |\n| Alder | 110 | 12 |",
   },
 
   { code: "blank", slip: "left the acres out", workbook: farm.replace("| 100 |", "| |"), at: ["Fields", 1, "Acres"] },
@@ -315,11 +310,7 @@ export const cases: readonly ProblemCase[] = [
   {
     code: "not-an-analysis",
     slip: "let Excel make a date of an analysis",
-    workbook:
-      `${farm}\nItems\n| Item | Kind | Pack unit | Plan ` +
-      `price per pack | Analysis N-P-K |\n| Starter | ` +
-      `fertilizer | lb ` +
-      `| 0.3 | 40278 |`,
+    workbook: `${farm}\nItems\n| Item | Kind | Pack unit | Plan price per pack | Analysis N-P-K |\n| Starter | fertilizer | lb | 0.3 | 40278 |`,
     at: ["Items", 1, "Analysis N-P-K"],
     found: "40278",
   },
@@ -459,10 +450,8 @@ export const cases: readonly ProblemCase[] = [
     code: "change-disagrees",
     slip: "gave one change two areas",
     workbook: change(
-      "| Wheels | added costs | Wheel pairs | 16 | pair " +
-        "| 300 | lump sum | 5 | | 100 | 5% |\n| Wheels | " +
-        "reduced costs | " +
-        "Labour | 1 | h | 30 | per acre | | | 90 | |",
+      "| Wheels | added costs | Wheel pairs | 16 | pair | 300 | lump sum | 5 | | 100 | 5% |\n| Wheels | reduced costs | Labour | 1 " +
+        "| h | 30 | per acre | | | 90 | |",
     ),
     at: ["Changes", 2, "Acres"],
     found: "90",
@@ -486,10 +475,8 @@ export const cases: readonly ProblemCase[] = [
     code: "no-fields",
     slip: "changed a crop without fields",
     workbook:
-      `${farm.replace("| Corn | bu | 4 |", "| Corn | bu | 4 |\n| Oats | bu | 3 |")}\n` +
-      `Changes\n| Change | ` +
-      `Quadrant | ` +
-      `Item | Quantity | Unit | Price | Basis | Acres | Crop |\n| Oat seed | added returns | Yield gain | | bu | | per acre | 50 | Oats |`,
+      `${farm.replace("| Corn | bu | 4 |", "| Corn | bu | 4 |\n| Oats | bu | 3 |")}\nChanges\n| Change | Quadrant | Item | Quantity | ` +
+      "Unit | Price | Basis | Acres | Crop |\n| Oat seed | added returns | Yield gain | | bu | | per acre | 50 | Oats |",
     at: ["Changes", 1],
     found: "Oats",
     brings: true,
@@ -519,9 +506,8 @@ export const cases: readonly ProblemCase[] = [
     code: "no-plan-price",
     slip: "planned something with only its paid price",
     workbook:
-      `${application("| Corn | Urea | 100 | lb/ac | | 2031-05-01 | plan |", items.replace("| 0.3 |", "| |"))}\n` +
-      `Purchases\n| Date | Item | Quantity | Unit | ` +
-      `Unit price |\n| 2031-04-01 | Urea | 10 | lb | 1 |`,
+      `${application("| Corn | Urea | 100 | lb/ac | | 2031-05-01 | plan |", items.replace("| 0.3 |", "| |"))}\nPurchases\n| Date | ` +
+      "Item | Quantity | Unit | Unit price |\n| 2031-04-01 | Urea | 10 | lb | 1 |",
     at: ["Items", 1, "Plan price per pack"],
     found: "Urea",
   },
@@ -543,10 +529,8 @@ export const cases: readonly ProblemCase[] = [
     code: "crop-year-later",
     slip: "contracted grain of the next crop",
     workbook:
-      `${season("| Season year | 2031 |")}\nSales\n| Crop ` +
-      `| Date | Quantity | Price | Crop year |\n| Corn | ` +
-      `2031-06-01 ` +
-      `| 5000 | 4.5 | 2032 |`,
+      `${season("| Season year | 2031 |")}\nSales\n| Crop | Date | Quantity | Price | Crop year |\n| Corn | 2031-06-01 | 5000 | 4.5 | ` +
+      "2032 |",
     at: ["Sales", 1, "Crop year"],
     found: "2032",
   },
@@ -554,10 +538,8 @@ export const cases: readonly ProblemCase[] = [
     code: "season-year-missing",
     slip: "entered days of two years and no season year",
     workbook:
-      `${purchase("| 2031-04-01 | Urea | 100 | lb | 0.3 | |")}\n` +
-      `Applications\n| Field or Crop | Item | Rate ` +
-      `| Rate unit ` +
-      `| Date | Status |\n| Alder | Urea | 1 | lb | 2030-10-20 | done |\n| Alder | Urea | 1 | lb | 2031-05-20 | plan |`,
+      `${purchase("| 2031-04-01 | Urea | 100 | lb | 0.3 | |")}\nApplications\n| Field or Crop | Item | Rate | Rate unit | Date | ` +
+      "Status |\n| Alder | Urea | 1 | lb | 2030-10-20 | done |\n| Alder | Urea | 1 | lb | 2031-05-20 | plan |",
     at: ["Season"],
     found: "2030, 2031",
   },
@@ -572,11 +554,8 @@ export const cases: readonly ProblemCase[] = [
     code: "date-missing",
     slip: "charges interest by date on work without one and plans no planting",
     workbook:
-      `${season("| Operating interest rate | 8% " + "|\n| Repayment date | 2031-12-01 |")}\n` +
-      `Operations\n| ` +
-      `Field or Crop | ` +
-      `Operation | Rate | Basis | Date | Status |\n` +
-      `| Alder | Planting | 20 | per acre | | plan |`,
+      `${season("| Operating interest rate | 8% |\n| Repayment date | 2031-12-01 |")}\nOperations\n| Field or Crop | Operation | ` +
+      "Rate | Basis | Date | Status |\n| Alder | Planting | 20 | per acre | | plan |",
     at: ["Fields", 1, "Planned planting date"],
     found: "Alder",
   },
@@ -584,12 +563,8 @@ export const cases: readonly ProblemCase[] = [
     code: "fuel-twice",
     slip: "charges fuel by machine and by acres",
     workbook:
-      `${operation("| Alder | Planting | | | | Planter | 2031-05-01 | plan |", farm + planter)}\nItems\n| ` +
-      `Item | Kind | ` +
-      `Pack unit |\n| Diesel | fuel | gal |\nPurchases\n` +
-      `| Date | Item | Quantity | Unit | Unit price |\n| ` +
-      `2031-04-01 | ` +
-      `Diesel | 500 | gal | 3 |`,
+      `${operation("| Alder | Planting | | | | Planter | 2031-05-01 | plan |", farm + planter)}\nItems\n| Item | Kind | Pack unit |\n` +
+      "| Diesel | fuel | gal |\nPurchases\n| Date | Item | Quantity | Unit | Unit price |\n| 2031-04-01 | Diesel | 500 | gal | 3 |",
     at: ["Items", 1, "Charged"],
     found: "Diesel",
   },
@@ -597,13 +572,9 @@ export const cases: readonly ProblemCase[] = [
     code: "stand-outside-table",
     slip: "counted a stand that no table knows",
     workbook:
-      `${crops}\nFields\n| Field | Crop | Acres | Yield ` +
-      `goal | Planted date | Planned planting date | ` +
-      `Target stand | ` +
-      `Row width |\n| Alder | Corn | 100 | 200 | 2031-07-20 ` +
-      `| 2031-05-01 | 32000 | 30 |\nStand counts\n| ` +
-      `Field | Date | ` +
-      `Length | Plants |\n| Alder | 2031-08-01 | 17.42 | 28 |`,
+      `${crops}\nFields\n| Field | Crop | Acres | Yield goal | Planted date | Planned planting date | Target stand | Row width |\n| ` +
+      "Alder | Corn | 100 | 200 | 2031-07-20 | 2031-05-01 | 32000 | 30 |\nStand counts\n| Field | Date | Length | Plants |\n| Alder | " +
+      "2031-08-01 | 17.42 | 28 |",
     at: ["Fields", 1, "Planted date"],
     found: "Alder",
   },
@@ -838,11 +809,8 @@ export const cases: readonly ProblemCase[] = [
     code: "sum-maybe",
     slip: "paid as much as three other costs came to",
     workbook: otherCost(
-      "| Office | overhead | 500 | whole farm | | | |\n| " +
-        "Phone | overhead | 200 | whole farm | | | |\n| Post " +
-        "| overhead " +
-        "| 100 | whole farm | | | |\n| Books " +
-        "| overhead | 800 | whole farm | | | |",
+      "| Office | overhead | 500 | whole farm | | | |\n| Phone | overhead | 200 | whole farm | | | |\n| Post | overhead | 100 | " +
+        "whole farm | | | |\n| Books | overhead | 800 | whole farm | | | |",
     ),
     at: ["Other costs", 4, "Amount"],
     found: "800",
@@ -865,9 +833,8 @@ export const cases: readonly ProblemCase[] = [
     code: "table-beside",
     slip: "copied a table and went on in the copy",
     workbook:
-      `${purchase("| 2031-04-01 | Urea | 100 | lb | 0.3 | |")}\n` +
-      `Purchases2\n| Date | Item | Quantity | Unit | Unit ` +
-      `price |\n| 2031-05-01 | Urea | 100 | lb | 0.3 |`,
+      `${purchase("| 2031-04-01 | Urea | 100 | lb | 0.3 | |")}\nPurchases2\n| Date | Item | Quantity | Unit | Unit price |\n| ` +
+      "2031-05-01 | Urea | 100 | lb | 0.3 |",
     at: ["Purchases"],
     found: "Purchases2",
   },
@@ -961,10 +928,7 @@ export const cases: readonly ProblemCase[] = [
   {
     code: "kind-sum",
     slip: "budgeted two fertilizers and what they come to",
-    workbook:
-      `${farm}\nBudget\n| For | Kind | Amount |\n| Corn | ` +
-      `Anhydrous | 92.4 |\n| Corn | Starter | 28 |\n| Corn | ` +
-      `fertilizer | 120.4 |`,
+    workbook: `${farm}\nBudget\n| For | Kind | Amount |\n| Corn | Anhydrous | 92.4 |\n| Corn | Starter | 28 |\n| Corn | fertilizer | 120.4 |`,
     at: ["Budget", 3, "Amount"],
     found: "120.40",
   },
@@ -988,24 +952,16 @@ export const cases: readonly ProblemCase[] = [
     at: ["Budget", 5],
     found: "Both",
     workbook:
-      `${farm}| Birch | Corn | 50 | 200 |\nMatches\n| ` +
-      `Table | Range | Column | Heading |\n| Budget | Costs ` +
-      `by field | ` +
-      `For | Field |\n| Budget | Costs by field | seed, ` +
-      `whole | Seed |\n| Budget | Costs by field | fuel, ` +
-      `whole | Fuel ` +
-      `|\nCosts by field\n| Field | Seed | Fuel |\n| Alder | ` +
-      `110 | 12 |\n| Birch | 100 | 14 |\n| Both | 210 | 26 |`,
+      `${farm}| Birch | Corn | 50 | 200 |\nMatches\n| Table | Range | Column | Heading |\n| Budget | Costs by field | For | Field |\n` +
+      "| Budget | Costs by field | seed, whole | Seed |\n| Budget | Costs by field | fuel, whole | Fuel |\nCosts by field\n| Field | " +
+      "Seed | Fuel |\n| Alder | 110 | 12 |\n| Birch | 100 | 14 |\n| Both | 210 | 26 |",
   },
   {
     code: "bill-of-used",
     slip: "charged an item directly that Applications uses",
     workbook:
-      `${application("| Alder | Urea | 100 | lb/ac | | 2031-05-01 | plan |")}\n` +
-      `Purchases\n| Date | Item | ` +
-      `Quantity | ` +
-      `Unit | Amount | For |\n| 2031-04-01 ` +
-      `| Urea | 100 | lb | 30 | Corn |`,
+      `${application("| Alder | Urea | 100 | lb/ac | | 2031-05-01 | plan |")}\nPurchases\n| Date | Item | Quantity | Unit | Amount | ` +
+      "For |\n| 2031-04-01 | Urea | 100 | lb | 30 | Corn |",
     at: ["Purchases", 1, "For"],
     found: "Corn",
   },
@@ -1013,10 +969,8 @@ export const cases: readonly ProblemCase[] = [
     code: "kind-alone",
     slip: "gave a line another kind than its item",
     workbook:
-      `${farm}${items}\nPurchases\n| Date | Item | Quantity ` +
-      `| Unit | Amount | Kind | For |\n| 2031-04-01 | ` +
-      `Urea | 100 | ` +
-      `lb | 30 | supplies | |`,
+      `${farm}${items}\nPurchases\n| Date | Item | Quantity | Unit | Amount | Kind | For |\n| 2031-04-01 | Urea | 100 | lb | 30 | ` +
+      "supplies | |",
     at: ["Purchases", 1, "Kind"],
     found: "supplies",
   },
@@ -1024,10 +978,8 @@ export const cases: readonly ProblemCase[] = [
     code: "bill-beside-done",
     slip: "entered the bill of work that a row counts",
     workbook:
-      `${operation("| Alder | Spraying | | 9 | per " + "acre | | 2031-05-01 | done |")}\n` +
-      `Purchases\n| Date | ` +
-      `Amount | Kind | ` +
-      `For |\n| 2031-06-01 | 900 | custom work | Alder |`,
+      `${operation("| Alder | Spraying | | 9 | per acre | | 2031-05-01 | done |")}\nPurchases\n| Date | Amount | Kind | For |\n| ` +
+      "2031-06-01 | 900 | custom work | Alder |",
     at: ["Purchases", 1],
     found: "custom work",
   },
@@ -1041,9 +993,8 @@ export const cases: readonly ProblemCase[] = [
     code: "cost-twice",
     slip: "entered fuel as another cost beside machines that burn it",
     workbook:
-      `${operation("| Alder | Planting | | | | Planter | 2031-05-01 | plan |", farm + planter)}\nOther ` +
-      `costs\n| Item | ` +
-      `Kind | Amount | Basis |\n| Diesel | fuel | 20 | per acre |`,
+      `${operation("| Alder | Planting | | | | Planter | 2031-05-01 | plan |", farm + planter)}\nOther costs\n| Item | Kind | Amount ` +
+      "| Basis |\n| Diesel | fuel | 20 | per acre |",
     at: ["Other costs", 1, "Kind"],
     found: "fuel",
   },
@@ -1051,10 +1002,8 @@ export const cases: readonly ProblemCase[] = [
     code: "cost-twice",
     slip: "budgeted haul beside a selling cost",
     workbook:
-      `Crops\n| Crop | Expected price | Per-unit selling ` +
-      `cost |\n| Corn | 4 | 0.2 |${fields}\nBudget\n| ` +
-      `For | Kind | ` +
-      `Amount |\n| Corn | haul | 30 |`,
+      `Crops\n| Crop | Expected price | Per-unit selling cost |\n| Corn | 4 | 0.2 |${fields}\nBudget\n| For | Kind | Amount |\n| Corn ` +
+      "| haul | 30 |",
     at: ["Budget", 1, "Kind"],
     found: "haul",
   },
@@ -1083,10 +1032,8 @@ export const cases: readonly ProblemCase[] = [
     code: "crop-unplanted",
     slip: "sold a crop that grows in no field",
     workbook:
-      `${farm.replace("| Corn | bu | 4 |", "| Corn | bu | 4 |\n| Oats | bu | 3 |")}\n` +
-      `Sales\n| Crop | Date | ` +
-      `Quantity | ` +
-      `Price |\n| Oats | 2031-06-01 | 10000 | 5 |`,
+      `${farm.replace("| Corn | bu | 4 |", "| Corn | bu | 4 |\n| Oats | bu | 3 |")}\nSales\n| Crop | Date | Quantity | Price |\n| ` +
+      "Oats | 2031-06-01 | 10000 | 5 |",
     at: ["Sales", 1],
     found: "Oats",
   },

@@ -19,10 +19,8 @@ Other costs
 | Office | overhead | 900 | whole farm |
 `;
 const headings =
-  "| Change | Quadrant | Item | Quantity | Unit | " +
-  "Price | Basis | Years kept | Salvage | Field or " +
-  "Crop | Acres | " +
-  "Interest rate | Counted in |";
+  "| Change | Quadrant | Item | Quantity | Unit | Price | Basis | Years kept | Salvage | Field or Crop | Acres | Interest rate | " +
+  "Counted in |";
 const changes = (...rows: readonly string[]) => `${farm}Changes\n${headings}\n${rows.join("\n")}`;
 const machine = (columns: string, cells: string) => `${farm}
 Machines
@@ -120,10 +118,8 @@ const cases: readonly (readonly [ProblemCode, string, string, readonly Subject[]
   ["not-in-list", changes("| A | costs added | Wheels | 1 | ac | 30 | | | | | | | |"), "Changes 1 Quadrant", [{ of: "change", name: "A" }]],
   [
     "area-missing",
-    `Crops\n| Crop | Expected price |\n| Corn | 4 |\n` +
-      `Fields\n| Field | Crop | Acres | Yield goal |\nChanges\n` +
-      `${headings}\n| A | added costs | ` +
-      `Wheels | 1 | ac | 30 | | | | | | | |`,
+    `Crops\n| Crop | Expected price |\n| Corn | 4 |\nFields\n| Field | Crop | Acres | Yield goal |\nChanges\n${headings}\n| A | ` +
+      "added costs | Wheels | 1 | ac | 30 | | | | | | | |",
     "Changes 1 Acres",
     [{ of: "change", name: "A" }],
   ],

@@ -29,10 +29,8 @@ const planting = (where: string) =>
   `Operations\n| Field or Crop | Operation | Machine | Date | Status |\n| ${where} | Planting | Planter | 2031-05-01 | plan |\n`;
 const bill = (item: string) => `Purchases\n| Date | Item | Quantity | Unit | Unit price |\n| 2031-04-01 | ${item} | 500 | gal | 3 |\n`;
 const use = (item: string, where: string, status = "plan") =>
-  `Applications\n| Field or Crop | Item | Rate | Rate ` +
-  `unit | Date | Status |\n| ${where} | ${item} | 5 ` +
-  `| gal/ac | ` +
-  `2031-05-01 | ${status} |\n`;
+  `Applications\n| Field or Crop | Item | Rate | Rate unit | Date | Status |\n| ${where} | ${item} | 5 | gal/ac | 2031-05-01 | ` +
+  `${status} |\n`;
 const fuelCost = (over = "all") =>
   `Other costs\n| Item | Kind | Amount | Basis | Shared over |\n| Fuel | fuel | 12 | per acre | ${over} |\n`;
 
@@ -179,10 +177,8 @@ describe("repairs that machines compute", () => {
 describe("entries of one row of which one counts", () => {
   const operations = (row: string) =>
     fuelOf(
-      `Operations\n| Field or Crop | Operation | Rate | ` +
-        `Basis | Hours | Machine | Date | Status |\n| Corn | ` +
-        `Planting | ` +
-        `${row} | 2031-05-01 | plan |\n`,
+      `Operations\n| Field or Crop | Operation | Rate | Basis | Hours | Machine | Date | Status |\n| Corn | Planting | ${row} | ` +
+        "2031-05-01 | plan |\n",
     );
   const workCost = ({ report }: ReturnType<typeof fuelOf>) =>
     report.figures.crops[0]!.plan.costPerArea.byKind.get("custom work")?.toFixed(2) ?? "0.00";
@@ -207,11 +203,8 @@ describe("rent on a crop-shared field", () => {
   const land = (row: string) =>
     seasonReport(
       contentFromText(
-        `Crops\n| Crop | Expected price |\n| Corn | 4 |\n` +
-          `Fields\n| Field | Crop | Acres | Yield goal | Tenure ` +
-          `| Operator ` +
-          `share of crop % | Rent per acre |\n| ` +
-          `Alder | Corn | 100 | 200 | ${row} |\n`,
+        "Crops\n| Crop | Expected price |\n| Corn | 4 |\nFields\n| Field | Crop | Acres | Yield goal | Tenure | Operator share of " +
+          `crop % | Rent per acre |\n| Alder | Corn | 100 | 200 | ${row} |\n`,
       ),
     );
 

@@ -11,10 +11,8 @@ const rounds = 60;
 const mostDamages = 12;
 
 it(
-  `${rounds} workbooks with up to ${mostDamages} ` +
-    `damages each have a report without a number that is ` +
-    `none, and words ` +
-    `for every problem`,
+  `${rounds} workbooks with up to ${mostDamages} damages each have a report without a number that is none, and words for every ` +
+    "problem",
   () => {
     const told = new Set<string>();
     for (let seed = 1; seed <= rounds; seed += 1) {

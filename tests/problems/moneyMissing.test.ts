@@ -44,10 +44,8 @@ describe("a field without any cost", () => {
 
   it("is one thing to do where nothing is entered yet, and touches all but the changes, which add and take away", () => {
     const { report, codes } = told(
-      `${fields(alder, birch)}Changes\n| Change | Quadrant ` +
-        `| Item | Quantity | Price | Acres |\n| Pass | ` +
-        `added costs | ` +
-        `Scouting | 1 | 5 | 10 |\n`,
+      `${fields(alder, birch)}Changes\n| Change | Quadrant | Item | Quantity | Price | Acres |\n| Pass | added costs | Scouting | 1 ` +
+        "| 5 | 10 |\n",
     );
     expect(codes).toEqual(["cost-none Fields 1"]);
     expect(report.problems[0]!.found).toBe("Alder, Birch");
@@ -79,10 +77,8 @@ describe("a field without any cost", () => {
 describe("a quantity of 0", () => {
   const bought = (...rows: readonly string[]) =>
     told(
-      `${fields(alder)}${office("all")}Purchases\n| Date ` +
-        `| Item | Quantity | Unit | Unit price | Amount ` +
-        `| Freight | ` +
-        `Rebate | Note |\n| 2031-04-01 | Urea | 100 | lb | | 30 | | | |\n${rows.map((row) => `| 2031-04-02 | ${row} |`).join("\n")}\n`,
+      `${fields(alder)}${office("all")}Purchases\n| Date | Item | Quantity | Unit | Unit price | Amount | Freight | Rebate | Note ` +
+        `|\n| 2031-04-01 | Urea | 100 | lb | | 30 | | | |\n${rows.map((row) => `| 2031-04-02 | ${row} |`).join("\n")}\n`,
     ).codes;
 
   it("with a unit price comes to nothing and is to fix", () => {
@@ -96,10 +92,8 @@ describe("a quantity of 0", () => {
   it("of hours or of grain sold is to fix", () => {
     expect(
       told(
-        `${fields(alder)}Operations\n| Field or Crop | ` +
-          `Operation | Rate | Basis | Hours | Status |\n| Alder | ` +
-          `Scouting | ` +
-          `30 | per hour | 0 | plan |\n`,
+        `${fields(alder)}Operations\n| Field or Crop | Operation | Rate | Basis | Hours | Status |\n| Alder | Scouting | 30 | per ` +
+          "hour | 0 | plan |\n",
       ).codes,
     ).toEqual(["quantity-zero Operations 1 Hours"]);
     expect(
@@ -111,8 +105,7 @@ describe("a quantity of 0", () => {
 describe("a unit price", () => {
   const bought = (...rows: readonly string[]) =>
     told(
-      `${fields(alder)}${office("all")}Purchases\n| Date ` +
-        `| Item | Quantity | Unit | Unit price | Note |\n` +
+      `${fields(alder)}${office("all")}Purchases\n| Date | Item | Quantity | Unit | Unit price | Note |\n` +
         `${rows.map((row, index) => `| 2031-04-0${index + 1} | ${row} |`).join("\n")}\n`,
     );
 
@@ -141,11 +134,8 @@ describe("a unit price", () => {
 describe("a year", () => {
   const bought = (year: string, ...dates: readonly string[]) =>
     told(
-      `Season\n| Setting | Value |\n| Season year | ${year} ` +
-        `|\n${fields(alder)}${office("all")}Purchases\n| ` +
-        `Date | Item ` +
-        `| Quantity | Unit | Amount |\n` +
-        `${dates.map((date, index) => `| ${date} | Urea | ${index + 10} | lb | ${index + 10} |`).join("\n")}\n`,
+      `Season\n| Setting | Value |\n| Season year | ${year} |\n${fields(alder)}${office("all")}Purchases\n| Date | Item | Quantity ` +
+        `| Unit | Amount |\n${dates.map((date, index) => `| ${date} | Urea | ${index + 10} | lb | ${index + 10} |`).join("\n")}\n`,
     ).codes;
 
   it("other than its neighbours' is told: in between, first and last", () => {
@@ -167,11 +157,8 @@ describe("a place that is counted by hoop", () => {
   const counted = (length: string, hoop: string) => {
     const row = `| Alder | 2031-06-01 | 30 | ${length} | ${hoop} | 20 |`;
     return told(
-      `Season\n| Setting | Value |\n| Stand response ` +
-        `| none |\n${fields(alder)}${office("all")}Stand ` +
-        `counts\n| Field | ` +
-        `Date | Row width | Length | Hoop ` +
-        `diameter | Plants |\n${row}\n`,
+      `Season\n| Setting | Value |\n| Stand response | none |\n${fields(alder)}${office("all")}Stand counts\n| Field | Date | Row ` +
+        `width | Length | Hoop diameter | Plants |\n${row}\n`,
     );
   };
 

@@ -55,9 +55,8 @@ describe("groups against a weed", () => {
   it("are those whose label controls it, and then those that it does not resist", () => {
     const useful = groups.all.split(", ").filter((group) => !(groups.useless as readonly string[]).includes(group));
     const items =
-      `| All | crop protection | gal | 40 | ${groups.all} ` +
-      `| Other |\n| Useful | crop protection | gal | 40 | ` +
-      `${useful.join(", ")} | Waterhemp |`;
+      `| All | crop protection | gal | 40 | ${groups.all} | Other |\n| Useful | crop protection | gal | 40 | ${useful.join(", ")} | ` +
+      "Waterhemp |";
     const rows = "| One | All | 1 | pt/ac | 2031-05-20 | plan | | |\n| One | Useful | 1 | pt/ac | 2031-05-20 | plan | | |";
     const left = (resistant: string) =>
       report("10", items, rows, `Weeds\n| Field or Crop | Weed | Resistant to |\n| One | Waterhemp | ${resistant} |`).weeds[0]!.weeds[0]!

@@ -141,30 +141,22 @@ describe("the money of work by machine", () => {
     expect(flows("unpaid labour", { ...work, machines: [{ ...planter, labour: "unpaid labour" }] })).toEqual([]);
   });
 
-  it(
-    "is paid beside bills that no field is charged with " +
-      "for what they do not cover, so that the year pays " +
-      "the larger " +
-      "of the two once",
-    () => {
-      const uncharged = { ...bought, items: bought.items.map((each) => ({ ...each, unchargedIn: new Set(["Home"]) })) };
-      // 230 computed beside a bill of 400: 400. Beside one of 30: 30 and the other 200. Work at a rate is paid all the same.
-      expect(flows("fuel", { ...work, ...uncharged })).toEqual(["2031-04 -400", "2031-06 -100"]);
-      expect(flows("fuel", { ...work, ...uncharged, purchases: [purchase("Diesel", "7.5", "30")] })).toEqual([
-        "2031-04 -30",
-        "2031-05 -200",
-        "2031-06 -100",
-      ]);
-      expect(flows("hired labour", { ...work, ...uncharged })).toEqual(["2031-05 -220"]);
-      expect(flows("fuel", { ...work, ...bought, purchases: [purchase("Oil", "10", "90")] })).toEqual(["2031-05 -230", "2031-06 -100"]);
-    },
-  );
+  it("is paid beside bills that no field is charged with for what they do not cover, so that the year pays the larger of the two once", () => {
+    const uncharged = { ...bought, items: bought.items.map((each) => ({ ...each, unchargedIn: new Set(["Home"]) })) };
+    // 230 computed beside a bill of 400: 400. Beside one of 30: 30 and the other 200. Work at a rate is paid all the same.
+    expect(flows("fuel", { ...work, ...uncharged })).toEqual(["2031-04 -400", "2031-06 -100"]);
+    expect(flows("fuel", { ...work, ...uncharged, purchases: [purchase("Diesel", "7.5", "30")] })).toEqual([
+      "2031-04 -30",
+      "2031-05 -200",
+      "2031-06 -100",
+    ]);
+    expect(flows("hired labour", { ...work, ...uncharged })).toEqual(["2031-05 -220"]);
+    expect(flows("fuel", { ...work, ...bought, purchases: [purchase("Oil", "10", "90")] })).toEqual(["2031-05 -230", "2031-06 -100"]);
+  });
 
   it(
-    "takes no bill for cover whose item the plan " +
-      "still uses elsewhere: 230 by machine and 400 for " +
-      "another field are " +
-      "630, planned or done",
+    "takes no bill for cover whose item the plan still uses elsewhere: 230 by machine and 400 for another field are 630, planned or " +
+      "done",
     () => {
       for (const status of ["plan", "done"] as const) {
         const elsewhere = {
@@ -273,10 +265,8 @@ describe("inputs that landlords buy themselves", () => {
   const season = (parts: Partial<Season>) => seasonOf({ fields: [shared], settings: own, ...parts });
 
   it(
-    "are no part of what is needed: of 100 lb on 100 " +
-      "acres at half share 5,000 lb are bought for 2,500, " +
-      "nothing is " +
-      "short, nothing comes back",
+    "are no part of what is needed: of 100 lb on 100 acres at half share 5,000 lb are bought for 2,500, nothing is short, nothing " +
+      "comes back",
     () => {
       const parts = {
         settings: own,

@@ -180,11 +180,8 @@ export const trialFindings: readonly TrialFinding[] = [
     noDifference: false,
     difference: null,
     finding:
-      "Plants up within three days of the first lost " +
-      "nothing; after that 5 % of kernel weight a day (Ohio). " +
-      "Between 1.5 " +
-      "and 3 in, trials in Indiana, Illinois " +
-      "and Missouri found no difference.",
+      "Plants up within three days of the first lost nothing; after that 5 % of kernel weight a day (Ohio). Between 1.5 and 3 in, " +
+      "trials in Indiana, Illinois and Missouri found no difference.",
     source: press(
       "Seeding depth affects corn plant emergence uniformity and grain yield",
       "University of Wisconsin",

@@ -52,10 +52,8 @@ export const addColumn =
     if (other !== null)
       throw new HostError(
         "failed",
-        `Something stands right of the table ${name} ` +
-          `(${cellName({ row: top + other, column: at })}). Move it, ` +
-          `so that the ` +
-          `table can have another column.`,
+        `Something stands right of the table ${name} (${cellName({ row: top + other, column: at })}). Move it, so that the table ` +
+          "can have another column.",
       );
     const values = Array.from({ length: body.rowCount }, (_, index) => [asTyped(cells.get(index + 1) ?? "")]);
     return {

@@ -55,18 +55,13 @@ export const knownCodes: Readonly<Record<string, readonly [HostError["reason"], 
   InvalidSelection: ["failed", "Select one block of cells in this workbook, then try again."],
   InvalidOperation: [
     "failed",
-    "Excel cannot do this to the workbook as it is " +
-      "now: a table, a filter, grouped sheets or a dialog " +
-      "may be in the " +
-      "way. Close or clear it, then try again.",
+    "Excel cannot do this to the workbook as it is now: a table, a filter, grouped sheets or a dialog may be in the way. Close or " +
+      "clear it, then try again.",
   ],
   InvalidArgument: [
     "failed",
-    "Excel did not take a name or a value that Pennyacre " +
-      "gave it. If a name in the workbook (Formulas, " +
-      "Name Manager) " +
-      "is like that of one of our " +
-      "tables, rename it, then try again.",
+    "Excel did not take a name or a value that Pennyacre gave it. If a name in the workbook (Formulas, Name Manager) is like that " +
+      "of one of our tables, rename it, then try again.",
   ],
   InvalidRequest: ["failed", internalWords],
   ContentLengthRequired: ["failed", internalWords],

@@ -20,11 +20,8 @@ const oldest = "1.7";
 /** As long as nobody thinks yet that it hangs; Office.js itself takes two to four seconds on a slow line. */
 const longWait = 10_000;
 const silent =
-  "Excel has not answered for ten seconds. Pennyacre " +
-  "starts as soon as it does. If it does not: finish " +
-  "the cell or " +
-  "dialog that is open in Excel, " +
-  "or close the pane and open it again. Nothing in the workbook has been changed.";
+  "Excel has not answered for ten seconds. Pennyacre starts as soon as it does. If it does not: finish the cell or dialog that is " +
+  "open in Excel, or close the pane and open it again. Nothing in the workbook has been changed.";
 
 /**
  * Waits for Excel and opens its workbook to the pane, or says in words why that cannot be.
@@ -48,10 +45,8 @@ export async function startInExcel(tellSilence: (message: string) => void): Prom
     return {
       ok: false,
       message:
-        `This version of Excel is too old for Pennyacre, ` +
-        `which needs ExcelApi ${oldest} (Excel 2021 or ` +
-        `later, Microsoft ` +
-        `365, or Excel on the web).`,
+        `This version of Excel is too old for Pennyacre, which needs ExcelApi ${oldest} (Excel 2021 or later, Microsoft 365, or Excel ` +
+        "on the web).",
     };
   }
   return { ok: true, host: excelHost(), look: officeLook(), language: Office.context.displayLanguage };

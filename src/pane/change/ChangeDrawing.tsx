@@ -70,9 +70,6 @@ const crossingWords = ({ gain, pays }: ChangePlot["crossing"], { yieldNeeded, yi
 
 /** The drawing in words. */
 export const drawingWords = ({ crossing, now, gains, nets }: ChangePlot, { item, unit }: ChangeLine, format: Format): string =>
-  `Net change from ${format.money(nets.least)} to ` +
-  `${format.money(nets.most)} ${format.perArea} as ` +
-  `${item.toLowerCase()} goes from ` +
-  `${format.quantity(gains.from)} ` +
-  `to ${format.quantity(gains.to)} ${unit}` +
-  `; ${crossingWords(crossing, format)}${now === null ? "" : `; ${format.money(now.net)} as entered`}.`;
+  `Net change from ${format.money(nets.least)} to ${format.money(nets.most)} ${format.perArea} as ${item.toLowerCase()} goes from ` +
+  `${format.quantity(gains.from)} to ${format.quantity(gains.to)} ${unit}; ` +
+  `${crossingWords(crossing, format)}${now === null ? "" : `; ${format.money(now.net)} as entered`}.`;

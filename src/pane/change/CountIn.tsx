@@ -30,10 +30,8 @@ export function CountIn({ name, isCounted }: { readonly name: string; readonly i
       setTold({
         tone: "done",
         text:
-          `${value ? "Counted in" : "No longer counted in"}: ` +
-          `entered in ` +
-          `${entered.value === 1 ? "its entry" : `its ${entered.value} entries`} ` +
-          `of the table Changes.`,
+          `${value ? "Counted in" : "No longer counted in"}: entered in ` +
+          `${entered.value === 1 ? "its entry" : `its ${entered.value} entries`} of the table Changes.`,
       });
     } else {
       setTold({

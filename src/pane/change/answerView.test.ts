@@ -98,10 +98,8 @@ describe("the answer to a change", () => {
   it("names figure, kind and source of a trial", () => {
     const findings = findingsOn("closing wheels").map(trialWords);
     expect(findings[0]).toBe(
-      "No-till, three sites in Wisconsin: about 2 % more " +
-        "emergence than rubber wheels, no difference in yield. " +
-        "(replicated trial: American Society of " +
-        "Agricultural and Biological Engineers, 2020)",
+      "No-till, three sites in Wisconsin: about 2 % more emergence than rubber wheels, no difference in yield. (replicated trial: " +
+        "American Society of Agricultural and Biological Engineers, 2020)",
     );
     expect(findings.at(-1)).toContain("12 to 15 bu/ac. (from those who sell or make it:");
   });

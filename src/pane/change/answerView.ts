@@ -63,8 +63,7 @@ export function answerView(change: Change, answer: ChangeAnswer, prices: PriceRa
     open:
       blank.length === 0
         ? ""
-        : `${namesOf(blank)} ${blank.length === 1 ? "is" : "are"} ` +
-          `blank. The rest ${costs ? "costs" : "nets"} ` +
+        : `${namesOf(blank)} ${blank.length === 1 ? "is" : "are"} blank. The rest ${costs ? "costs" : "nets"} ` +
           `${format.amount(netOfKnown.perArea.abs())} per ${format.areaName} a year, ${format.amount(netOfKnown.perYear.abs())} ${onArea}.`,
     known: quadrants.flatMap((quadrant) =>
       answer.net.quadrants[quadrant].lines.map(({ line, perArea }) => ({
@@ -249,9 +248,7 @@ function priceWords(
   { priceNeeded, priceAtMost, currency }: Format,
 ): string {
   const priced = lines.find(({ price }) => isGrain(price)) ?? gain;
-  return (
-    `${pays} ${pays === "above" ? priceNeeded(value) : priceAtMost(value)} ` + `${priced === null ? currency : perUnitOf(priced, currency)}`
-  );
+  return `${pays} ${pays === "above" ? priceNeeded(value) : priceAtMost(value)} ${priced === null ? currency : perUnitOf(priced, currency)}`;
 }
 
 function facts(change: Change, { breakEven: solved, payback, gain }: ChangeAnswer, lead: ChangeEntry, format: Format): AnswerView["facts"] {

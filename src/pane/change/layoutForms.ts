@@ -132,9 +132,7 @@ export const layoutForms: readonly LayoutForm[] = [
         ...(lost === null
           ? []
           : [
-              `Yield kept: ${format.quantity(bad)} of ` +
-                `${format.quantity(rows)} rows ` +
-                `lose ${format.quantity(loss)}% of ` +
+              `Yield kept: ${format.quantity(bad)} of ${format.quantity(rows)} rows lose ${format.quantity(loss)}% of ` +
                 `${format.yield(budget.yields.used)} ${crop.yieldUnit} per ${format.areaName}, ${format.quantity(lost)} over all rows.`,
             ]),
       ];

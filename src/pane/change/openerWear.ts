@@ -40,15 +40,12 @@ export function wearWords(wear: OpenerWear, format: Format): string {
   const unit = lengthName(format);
   const left = wear.measured.minus(wear.replaceAt);
   const sizes =
-    `${format.quantity(wear.whenNew)} ${unit} new, ` +
-    `${format.quantity(wear.measured)} now, replaced at ` +
+    `${format.quantity(wear.whenNew)} ${unit} new, ${format.quantity(wear.measured)} now, replaced at ` +
     `${format.quantity(wear.replaceAt)}`;
   return due
     ? `The openers have used ${format.percent(used)} of their wear: ${sizes}. By wear they are due.`
-    : `The openers have used ${format.percent(used)} of ` +
-        `their wear: ${sizes}; ${format.quantity(left)} ` +
-        `${unit} are left. ` +
-        `By wear alone they are not due.`;
+    : `The openers have used ${format.percent(used)} of their wear: ${sizes}; ${format.quantity(left)} ${unit} are left. By wear ` +
+        "alone they are not due.";
 }
 
 /** What openers are measured in. */

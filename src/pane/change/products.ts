@@ -71,8 +71,6 @@ export const productWords = ({ product }: ProductRow, format: Format): string =>
   product === null
     ? ""
     : (
-        `${format.amount(product.price)} a ` +
-        `${product.unit}${product.isFromItems ? ", from Items" : ""}: ` +
-        `${format.amount(product.price.times(product.perArea))} ` +
-        `an ${format.areaName}`
+        `${format.amount(product.price)} a ${product.unit}${product.isFromItems ? ", from Items" : ""}: ` +
+        `${format.amount(product.price.times(product.perArea))} an ${format.areaName}`
       ).replace(" an hectare", " a hectare");

@@ -99,9 +99,8 @@ export function fieldView({ yieldUnit }: CropFigures, field: FieldFigures, layer
     figure: format.money(budget.netPerArea[layer]),
     unit: `${format.perArea}, net after ${layerCosts[layer]}`,
     says:
-      `${format.yield(used)} ${yieldUnit} per ` +
-      `${format.areaName} ${word}, goal ${format.yield(goal)}; ` +
-      `${format.money(budget.price)} per ${yieldUnit} expected.`,
+      `${format.yield(used)} ${yieldUnit} per ${format.areaName} ${word}, goal ${format.yield(goal)}; ${format.money(budget.price)} ` +
+      `per ${yieldUnit} expected.`,
     columns: ["cost", "price needed", "yield needed", "net"],
     rows: layers.map((each) => ({
       name: layerCosts[each],

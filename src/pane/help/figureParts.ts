@@ -16,13 +16,8 @@ export const layersPart: HelpPart = {
       ["Cash cost", `Operating cost, and ${and(cashKinds)}.`],
       [
         "Full cost",
-        `Cash cost without term interest, and ${and(fullKinds)}. ` +
-          `It charges interest on all capital through ` +
-          `ownership and ` +
-          `the land charge, so term interest leaves it; where ` +
-          `you enter neither, term interest stays and the ` +
-          `full cost is ` +
-          `marked incomplete.`,
+        `Cash cost without term interest, and ${and(fullKinds)}. It charges interest on all capital through ownership and the land ` +
+          "charge, so term interest leaves it; where you enter neither, term interest stays and the full cost is marked incomplete.",
       ],
       ["Cash need", `Cash cost, and ${and(cashNeedKinds)}. What a lender asks: does the year pay for all that must be paid?`],
     ),
@@ -38,10 +33,8 @@ export const stagesPart: HelpPart = {
       ["Plan", "What you set before spring: budget lines and entries of status plan, at plan prices."],
       [
         "Projected",
-        "What is done and bought so far at its real cost, " +
-          "and what is left of the plan at the best price " +
-          "known. What is " +
-          "done is taken off the plan, so nothing counts twice.",
+        "What is done and bought so far at its real cost, and what is left of the plan at the best price known. What is done is " +
+          "taken off the plan, so nothing counts twice.",
       ],
       [
         "Final",
@@ -49,18 +42,12 @@ export const stagesPart: HelpPart = {
       ],
     ),
     words(
-      "Rough and fine: a line of the table Budget is " +
-        "enough to begin with. As bills and entries come, " +
-        "they take its " +
-        "place, kind by kind; what is left of the " +
-        "line still counts until you mark it All in.",
+      "Rough and fine: a line of the table Budget is enough to begin with. As bills and entries come, they take its place, kind by " +
+        "kind; what is left of the line still counts until you mark it All in.",
     ),
     words(
-      "Bought is not used: seed, fertilizer and crop " +
-        "protection are charged as they are used, and what is " +
-        "left over is " +
-        "stock. Fuel, parts and supplies are " +
-        "charged as bought, spread by acres.",
+      "Bought is not used: seed, fertilizer and crop protection are charged as they are used, and what is left over is stock. Fuel, " +
+        "parts and supplies are charged as bought, spread by acres.",
     ),
   ],
 };
@@ -73,10 +60,8 @@ export const breakEvenPart: HelpPart = {
       ["Price needed", "The price at which your part of the yield just pays a layer. Shown rounded up to the cent."],
       [
         "Yield needed",
-        "The yield that pays a layer at the expected price. " +
-          "None where a bushel sold brings no more than its " +
-          "own hauling, " +
-          "drying and selling costs.",
+        "The yield that pays a layer at the expected price. None where a bushel sold brings no more than its own hauling, drying " +
+          "and selling costs.",
       ],
       [
         "Net return",
@@ -84,16 +69,13 @@ export const breakEvenPart: HelpPart = {
       ],
       [
         "Projected yield",
-        "Your goal, moved by planting date and stand through " +
-          "the table in use. An estimate from trials, with " +
-          "its region " +
-          "beside it. The goal itself is never changed.",
+        "Your goal, moved by planting date and stand through the table in use. An estimate from trials, with its region beside it. " +
+          "The goal itself is never changed.",
       ],
     ),
     words(
-      "On crop share, costs and yield are your part. Hauling, " +
-        "drying and per-unit selling costs follow the yield; " +
-        "everything else stays when the yield moves.",
+      "On crop share, costs and yield are your part. Hauling, drying and per-unit selling costs follow the yield; everything else " +
+        "stays when the yield moves.",
     ),
     words("What moved it lists the reasons between plan and projected, largest first; they add up to the difference shown."),
   ],
@@ -104,19 +86,15 @@ export const unitsPart: HelpPart = {
   title: "Units",
   blocks: [
     words(
-      "A workbook counts in acres or in hectares, by " +
-        "the setting Area unit. With acres: inches, feet, " +
-        "miles an hour, " +
-        "gallons. With hectares: centimetres, metres, kilometres an hour, litres. “Per acre” in a heading then means per hectare.",
+      "A workbook counts in acres or in hectares, by the setting Area unit. With acres: inches, feet, miles an hour, gallons. With " +
+        "hectares: centimetres, metres, kilometres an hour, litres. “Per acre” in a heading then means per hectare.",
     ),
     terms(
       ["Yields and prices", `${yieldUnits.join(", ")}, as each crop says. Bushels are dry bushels at the crop's standard moisture.`],
       [
         "What is bought and used",
-        `${measureNames.join(", ")}, or a pack by its name ` +
-          `(bag, tote, jug) once Items says what is in it. ` +
-          `Weight and ` +
-          `volume are converted only with a density.`,
+        `${measureNames.join(", ")}, or a pack by its name (bag, tote, jug) once Items says what is in it. Weight and volume are ` +
+          "converted only with a density.",
       ],
       ["Nutrients", "A rate such as lb N/ac is read with the item's Analysis N-P-K."],
     ),

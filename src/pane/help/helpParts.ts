@@ -24,10 +24,8 @@ const cautionsPart: HelpPart = {
       planningCaution,
       worseYears,
       estimateCaution,
-      "Tables of one region say so beside the figure. No " +
-        "yield effect of a product or part is ever built " +
-        "in, and no " +
-        "product or rate is proposed.",
+      "Tables of one region say so beside the figure. No yield effect of a product or part is ever built in, and no product or rate " +
+        "is proposed.",
     ),
     terms(...works.map((work) => [workNames[work], cautionsOf[work].join(" ")] as const)),
   ],
@@ -38,22 +36,14 @@ const keysPart: HelpPart = {
   title: "Keys",
   blocks: [
     words(
-      "Everything can be reached by keys. In the pane Tab " +
-        "goes on; arrows, Home and End go from page to page " +
-        "at the top; " +
-        "Enter or Space opens a line. In a list that completes " +
-        "a name, Enter or Tab takes it and Esc leaves it.",
+      "Everything can be reached by keys. In the pane Tab goes on; arrows, Home and End go from page to page at the top; Enter or " +
+        "Space opens a line. In a list that completes a name, Enter or Tab takes it and Esc leaves it.",
     ),
     terms([
       "On the desk",
-      "F2 or typing edits a cell, Enter keeps it, Esc " +
-        "gives it up; Alt+Down opens a column's list; Insert " +
-        "adds an entry, " +
-        "Ctrl+Delete deletes one; Ctrl+D fills down; Ctrl+F " +
-        "finds, Ctrl+Shift+F filters; Alt+Shift with the " +
-        "arrows up and " +
-        "down sorts, left and right sets the width; Ctrl+P " +
-        "prints; Ctrl+Z undoes, Ctrl+Y does it again.",
+      "F2 or typing edits a cell, Enter keeps it, Esc gives it up; Alt+Down opens a column's list; Insert adds an entry, " +
+        "Ctrl+Delete deletes one; Ctrl+D fills down; Ctrl+F finds, Ctrl+Shift+F filters; Alt+Shift with the arrows up and down sorts, " +
+        "left and right sets the width; Ctrl+P prints; Ctrl+Z undoes, Ctrl+Y does it again.",
     ]),
   ],
 };

@@ -53,13 +53,9 @@ export const tablesPart: HelpPart = {
   title: "The tables and their columns",
   blocks: [
     words(
-      "Entries live in Excel tables on sheets that you " +
-        "can see, sort, print and share. Tables are found " +
-        "by name and " +
-        "columns by heading, in any order; capitals, spaces " +
-        "and underscores do not matter. Columns of your " +
-        "own are left " +
-        "alone. Make one when you have something to enter in it.",
+      "Entries live in Excel tables on sheets that you can see, sort, print and share. Tables are found by name and columns by " +
+        "heading, in any order; capitals, spaces and underscores do not matter. Columns of your own are left alone. Make one when you " +
+        "have something to enter in it.",
     ),
     words("New tables hold no examples: nothing that you did not type is ever counted."),
   ],

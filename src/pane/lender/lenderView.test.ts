@@ -62,10 +62,8 @@ describe("the lender pages before they are written", () => {
     const needed = dear.figures.crops[0]!.outlook.breakEvenPrice.cashNeed!;
     expect(corn!.outlook.price.toFixed()).toBe("4.35");
     expect(lenderPreview(dear, { ...firstChoice(dear), crops: ["Corn"] }, format).short).toBe(
-      `Corn needs ${format.priceNeeded(needed)} ` +
-        `a bu for cash need: ` +
-        `${format.money(shownPriceNeeded(needed).minus("0.5"))} ` +
-        `more than its expected price.`,
+      `Corn needs ${format.priceNeeded(needed)} a bu for cash need: ${format.money(shownPriceNeeded(needed).minus("0.5"))} more ` +
+        "than its expected price.",
     );
   });
 
@@ -85,10 +83,8 @@ describe("the lender pages before they are written", () => {
   it("are named once they are written", () => {
     const sheets = sheetsOf(report, firstChoice(report), "2031-06-05");
     expect(writtenWords(sheets, ["Lender pages", "Cash flow"], "as of Jun 5, 2031")).toBe(
-      "The sheets “Lender pages” and “Cash flow” were " +
-        "written as of Jun 5, 2031. Our earlier ones of the " +
-        "same name were " +
-        "made again; a sheet of your own is never touched.",
+      "The sheets “Lender pages” and “Cash flow” were written as of Jun 5, 2031. Our earlier ones of the same name were made again; " +
+        "a sheet of your own is never touched.",
     );
     expect(writtenWords(sheets.slice(0, 1), ["Lender pages"], "")).toMatch(/^The sheet “Lender pages” was written\./);
     expect(writtenWords(sheets.slice(0, 1), ["Lender pages (2)"], "")).toMatch(

@@ -100,10 +100,8 @@ function shortOf(crops: readonly CropFigures[], layer: Layer, format: Format): s
       return asked.lte(expected)
         ? []
         : [
-            `${crop} needs ${format.priceNeeded(needed)} ` +
-              `a ${yieldUnit} for ${layerCosts[layer]}: ` +
-              `${format.money(asked.minus(expected))} ` +
-              `more than its expected price.`,
+            `${crop} needs ${format.priceNeeded(needed)} a ${yieldUnit} for ${layerCosts[layer]}: ` +
+              `${format.money(asked.minus(expected))} more than its expected price.`,
           ];
     })
     .join(" ");

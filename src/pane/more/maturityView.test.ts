@@ -25,25 +25,19 @@ const field = (name: string, maturity: FieldWeather["maturity"], frostMargin: Fi
   frostMargin,
 });
 
-it(
-  "says when each field matures and how far that is " +
-    "from a freeze, and places it from the last day of " +
-    "the record to " +
-    "the year's end",
-  () => {
-    // 24 June to 31 December are 190 days: 19 days are a tenth.
-    const [home] = maturityLines(
-      [field("Home", { date: "2031-09-27", early: "2031-09-08", late: "2031-10-16" }, days("11", "1")), field("Unrated", null)],
-      format,
-    );
-    expect(home).toEqual({
-      field: "Home",
-      matures: "Sep 27",
-      says: "Sep 8 to Oct 16; 11 days before the median freeze, 1 day before the earliest.",
-      strip: { early: "40.0", width: "20.0", date: "50.0", freezes: { earliest: "50.5", median: "55.8" } },
-    });
-  },
-);
+it("says when each field matures and how far that is from a freeze, and places it from the last day of the record to the year's end", () => {
+  // 24 June to 31 December are 190 days: 19 days are a tenth.
+  const [home] = maturityLines(
+    [field("Home", { date: "2031-09-27", early: "2031-09-08", late: "2031-10-16" }, days("11", "1")), field("Unrated", null)],
+    format,
+  );
+  expect(home).toEqual({
+    field: "Home",
+    matures: "Sep 27",
+    says: "Sep 8 to Oct 16; 11 days before the median freeze, 1 day before the earliest.",
+    strip: { early: "40.0", width: "20.0", date: "50.0", freezes: { earliest: "50.5", median: "55.8" } },
+  });
+});
 
 it("says where some years never come to it, where it falls on the freeze or after it, and where it is there already", () => {
   const [late, there] = maturityLines(

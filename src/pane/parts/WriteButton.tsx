@@ -88,11 +88,8 @@ export function writtenWords(sheets: readonly ResultSheet[], used: readonly stri
   const renamed = taken.length === 0 ? "" : ` The name ${taken.join(" and ")} was taken by a sheet of your own.`;
   const list = names.length === 1 ? names[0]! : `${names.slice(0, -1).join(", ")} and ${names.at(-1)!}`;
   return (
-    `${names.length === 1 ? "The sheet" : "The sheets"} ` +
-    `${list} ${names.length === 1 ? "was" : "were"} ` +
-    `written${after === "" ? "" : ` ${after}`}. Our ` +
-    `earlier ones of the same name were made again; a sheet ` +
-    `of your own ` +
-    `is never touched.${renamed}`
+    `${names.length === 1 ? "The sheet" : "The sheets"} ${list} ${names.length === 1 ? "was" : "were"} ` +
+    `written${after === "" ? "" : ` ${after}`}. Our earlier ones of the same name were made again; a sheet of your own is never ` +
+    `touched.${renamed}`
   );
 }

@@ -139,10 +139,7 @@ export function purchaseView(draft: PurchaseDraft, { items, decimalComma }: Purc
     faults.price = isDirect && draft.quantity.trim() === "" ? "Enter the amount." : "Enter a price per unit, or the amount.";
   const computed = quantity !== null && price !== null ? quantity.times(price).toDecimalPlaces(2) : null;
   if (computed !== null && amount !== null && !amount.toDecimalPlaces(2).eq(computed)) {
-    faults.amount =
-      `${format.quantity(quantity)} × ${format.amount(price)} ` +
-      `is ${format.amount(computed)}. Fix one of them, or ` +
-      `leave one blank.`;
+    faults.amount = `${format.quantity(quantity)} × ${format.amount(price)} is ${format.amount(computed)}. Fix one of them, or leave one blank.`;
   }
   if (quantity !== null && amount !== null && computed === null && amount.times(quantity).isNegative()) {
     faults.amount = "The amount of a return is negative, like its quantity.";

@@ -53,19 +53,13 @@ describe("what a bill will do", () => {
     expect([rows.length, rows[4]![1]]).toEqual([6, "Urea"]);
   });
 
-  it(
-    "is known for the first bill too, whose table is " +
-      "made with it, but not where purchases are read from " +
-      "a range of " +
-      "the grower's own",
-    () => {
-      const without = { ...countedContent, tables: countedContent.tables.filter(({ name }) => name !== "Purchases") };
-      expect(withPurchase(without, purchaseCells(bill))!.tables.find(({ name }) => name === "Purchases")!.rows).toEqual([
-        expect.arrayContaining(["Urea", 1000, "lb", 900]),
-      ]);
-      expect(withPurchase(ownRange, purchaseCells(bill))).toBeNull();
-    },
-  );
+  it("is known for the first bill too, whose table is made with it, but not where purchases are read from a range of the grower's own", () => {
+    const without = { ...countedContent, tables: countedContent.tables.filter(({ name }) => name !== "Purchases") };
+    expect(withPurchase(without, purchaseCells(bill))!.tables.find(({ name }) => name === "Purchases")!.rows).toEqual([
+      expect.arrayContaining(["Urea", 1000, "lb", 900]),
+    ]);
+    expect(withPurchase(ownRange, purchaseCells(bill))).toBeNull();
+  });
 
   it("is said against the planned price by the cents shown", () => {
     expect(againstPlan(money("266.004"), money("268"), "bag", format)).toBe("Plan price 268.00 a bag: 2.00 lower.");

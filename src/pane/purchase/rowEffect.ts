@@ -26,8 +26,7 @@ export function rowEffect(before: SeasonReport, after: SeasonReport, layer: Laye
     const [needed, needs] = [format.priceNeeded(old.breakEvenPrice[layer]), format.priceNeeded(outlook.breakEvenPrice[layer])];
     return [
       (
-        `${crop} ${format.money(from)} → ${format.money(to)} ` +
-        `an ${format.areaName}, price needed ` +
+        `${crop} ${format.money(from)} → ${format.money(to)} an ${format.areaName}, price needed ` +
         `${needed === needs ? `${needs} stays` : `${needed} → ${needs}`}`
       ).replace(" an hectare", " a hectare"),
     ];
@@ -36,5 +35,5 @@ export function rowEffect(before: SeasonReport, after: SeasonReport, layer: Laye
     ({ code, at }) => !before.problems.some((each) => each.code === code && each.at.table === at.table && each.at.row === at.row),
   ).length;
   const told = found === 0 ? "" : ` ${found === 1 ? "One entry" : `${found} entries`} to fix or to check would come with it.`;
-  return `${crops.length === 0 ? `No cost per ${format.areaName} moves ` + `by a cent (${layerCosts[layer]}).` : `${crops.join("; ")} (${layerCosts[layer]}).`}${told}`;
+  return `${crops.length === 0 ? `No cost per ${format.areaName} moves by a cent (${layerCosts[layer]}).` : `${crops.join("; ")} (${layerCosts[layer]}).`}${told}`;
 }

@@ -23,6 +23,6 @@ export function whatChanged(before: SeasonReport, after: SeasonReport, { layer, 
   const problems = found > 0 ? ` ${found} new ${found === 1 ? "entry" : "entries"} to fix or to check: see the line at the top.` : "";
   return changes.length === 0
     ? `No cost per ${format.areaName} changed by a ` +
-        `cent${item?.charged === "as used" ? `: ${item.name} is charged as it is ` + `used, and what is left over is stock` : ""}.${problems}`
+        `cent${item?.charged === "as used" ? `: ${item.name} is charged as it is used, and what is left over is stock` : ""}.${problems}`
     : `Cost per ${format.areaName} of ${changes.join("; ")} (${format.currency}, ${layerCosts[layer]}, projected).${problems}`;
 }

@@ -72,9 +72,8 @@ function paysWords(budget: Budget, unit: string, format: Format): Pick<CropBlock
     if (kinds.every((kind) => landKinds.has(kind))) {
       return {
         covers:
-          `${kinds.length === 0 ? "No cost is entered yet" : "Only land is entered yet"}: ` +
-          `seed, fertilizer, crop ` +
-          `protection, fuel and work are missing.`,
+          `${kinds.length === 0 ? "No cost is entered yet" : "Only land is entered yet"}: seed, fertilizer, crop protection, fuel and ` +
+          "work are missing.",
         lacks: "",
       };
     }

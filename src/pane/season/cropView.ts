@@ -41,10 +41,8 @@ export function cropView(crop: CropFigures, layer: Layer, format: Format): CropV
     crop: crop.crop,
     notPlanned: notPlannedWords(crop, layer, format),
     restsOn:
-      `at ${yieldNames[harvestedOr(newest, crop)]} ` +
-      `${format.yield(now.yields.used)} ${unit} per ${areaName} ` +
-      `and expected ` +
-      `price ${amount(now.price)} per ${unit}`,
+      `at ${yieldNames[harvestedOr(newest, crop)]} ${format.yield(now.yields.used)} ${unit} per ${areaName} and expected price ` +
+      `${amount(now.price)} per ${unit}`,
     stages: stages.map((stage) => stageNames[stage]),
     rows: [
       row(`Yield, ${unit} per ${areaName}`, (budget) => format.yield(budget.yields.used)),

@@ -48,11 +48,8 @@ export function itemsView(items: readonly ItemFigures[], format: Format): ItemsV
     summary:
       short.length === 0
         ? "Everything that the plan still needs is bought."
-        : `${short.length} of ${items.length} ` +
-          `${items.length === 1 ? "item is" : "items are"} ` +
-          `short; buying ` +
-          `the rest will ` +
-          `cost ${cost}${unknown}.`,
+        : `${short.length} of ${items.length} ${items.length === 1 ? "item is" : "items are"} short; buying the rest will cost ` +
+          `${cost}${unknown}.`,
     items: items.map((item) => itemView(item, format)),
   };
 }
@@ -92,9 +89,8 @@ function paidView({ bought, averagePrice, planPrice }: ItemFigures, format: Form
   const more = shownMoney(averagePrice).minus(shownMoney(planPrice));
   return {
     paid:
-      `paid ${format.money(averagePrice)}, ` +
-      `planned ${format.money(planPrice)}: ` +
-      `${more.isZero() ? "as planned" : `${format.money(more.abs())} ` + `${more.isNegative() ? "lower" : "higher"}`}`,
+      `paid ${format.money(averagePrice)}, planned ${format.money(planPrice)}: ` +
+      `${more.isZero() ? "as planned" : `${format.money(more.abs())} ${more.isNegative() ? "lower" : "higher"}`}`,
     isDear: averagePrice.gte(planPrice.times(tenthAbove)) && more.gt("0"),
   };
 }

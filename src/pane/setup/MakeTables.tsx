@@ -11,12 +11,9 @@ const firstToFill = (tables: readonly InputTable[]): InputTable => tables.find((
 const madeWords = (tables: readonly InputTable[]): string =>
   tables.length === 1
     ? `The table ${tables[0]!.sheet} was made, on a sheet of its own. Each cell says what it is for as you select it.`
-    : `${tables.length} tables were made, ` +
-      `each on a sheet of its own. Begin with ` +
-      `${tables.some(({ name }) => name === "Crops") ? "Crops and Fields" : tables[0]!.sheet}: ` +
-      `each cell says ` +
-      `what it is ` +
-      `for as you select it.`;
+    : `${tables.length} tables were made, each on a sheet of its own. Begin with ` +
+      `${tables.some(({ name }) => name === "Crops") ? "Crops and Fields" : tables[0]!.sheet}: each cell says what it is for as you ` +
+      "select it.";
 
 /** A button that makes input tables, each on a sheet of its own. */
 export function MakeTables({ tables, label, isMain = false }: MakeTablesProps) {

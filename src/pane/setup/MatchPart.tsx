@@ -60,9 +60,8 @@ export function MatchPart() {
       tone: "done",
       text:
         `${isWide ? "Budget" : table.sheet} is now read from ` +
-        `${addresses.length > 1 ? `${addresses.length} sheets` : (selected?.address ?? "your range")}. The ` +
-        `match is kept ` +
-        `in the table Matches.`,
+        `${addresses.length > 1 ? `${addresses.length} sheets` : (selected?.address ?? "your range")}. The match is kept in the table ` +
+        "Matches.",
     });
     setSelected(null);
     await watch.refresh();

@@ -53,8 +53,7 @@ export function matchView(table: InputTable, address: string, matching: Matching
       named !== undefined
         ? named
         : without.length > 0
-          ? `Match ${without.join(", ")} as well: ` +
-            `an entry of ${table.sheet} needs ` +
+          ? `Match ${without.join(", ")} as well: an entry of ${table.sheet} needs ` +
             `${without.length === 1 ? "it" : "them"}${table.sheet === "Purchases" && free.size === 0 ? ", or Kind and For in their place" : ""}.`
           : twice === undefined
             ? ""

@@ -81,8 +81,7 @@ export function countView(draft: CountDraft, field: Field, decimalComma: boolean
   return {
     faults,
     says:
-      `${quantity(plants)}${weak === null || weak.isZero() ? "" : ` and ${quantity(weak)} weak`} ` +
-      `on ${measured}: ` +
+      `${quantity(plants)}${weak === null || weak.isZero() ? "" : ` and ${quantity(weak)} weak`} on ${measured}: ` +
       `${format.plants(stand)} plants per ${format.areaName}.`,
     row: entryRow([
       [columns.field, field.name],

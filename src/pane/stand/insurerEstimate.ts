@@ -46,17 +46,11 @@ export function estimateView(draft: EstimateDraft, crop: keyof typeof mostBushel
     faults: {},
     payment: result.payment,
     says: [
-      `Guaranteed: ${bushels(approved)} ` +
-        `× ${format.quantity(coverage)}% = ` +
-        `${bushels(result.guaranteedYield)} per acre. ` +
-        `Due where the appraisal is under 90% of ` +
-        `it, ${bushels(result.appraisalMustBeBelow)}.`,
+      `Guaranteed: ${bushels(approved)} × ${format.quantity(coverage)}% = ${bushels(result.guaranteedYield)} per acre. Due where ` +
+        `the appraisal is under 90% of it, ${bushels(result.appraisalMustBeBelow)}.`,
       result.due
-        ? `Paid: a fifth of the guarantee, at most ` +
-          `${mostBushels[crop].toFixed()} bu of ${crop}: ` +
-          `${bushels(result.units)} at ` +
-          `${format.money(price)} = ` +
-          `${format.money(result.payment)} ${format.perArea}.`
+        ? `Paid: a fifth of the guarantee, at most ${mostBushels[crop].toFixed()} bu of ${crop}: ${bushels(result.units)} at ` +
+          `${format.money(price)} = ${format.money(result.payment)} ${format.perArea}.`
         : `Appraised at ${bushels(appraisal)}: by this rule nothing is due.`,
     ],
   };

@@ -106,11 +106,8 @@ describe("the answer", () => {
 
   it("lists what was not entered and so counted as nothing", () => {
     expect(answered({}).notEntered).toBe(
-      "Not entered, and so counted as nothing: ending the " +
-        "old stand, the seller's credit, the planting pass, " +
-        "treatment, " +
-        "herbicide, other costs, the insurance payment, " +
-        "an allowance off the new yield, drying.",
+      "Not entered, and so counted as nothing: ending the old stand, the seller's credit, the planting pass, treatment, herbicide, " +
+        "other costs, the insurance payment, an allowance off the new yield, drying.",
     );
     const all = {
       endOldStand: "8",
@@ -128,20 +125,15 @@ describe("the answer", () => {
 
   it("says what a unit of the crop nets, of each where drying sets them apart", () => {
     expect(answered({ stand: "12000" }).home).toEqual([
-      "The crop, kept or replanted, nets 4.13 USD per bu: " +
-        "its price of 4.35, less 0.22 for hauling, drying " +
-        "and selling, " +
-        "times the operator's share of 100 %.",
+      "The crop, kept or replanted, nets 4.13 USD per bu: its price of 4.35, less 0.22 for hauling, drying and selling, times the " +
+        "operator's share of 100 %.",
     ]);
     // 0.22 + 2 × 0.05 and 0.22 + 6 × 0.05
     expect(answered({ drying: "0.05", keptPoints: "2", newPoints: "6" }).home).toEqual([
-      "The crop kept nets 4.03 USD per bu: its price of 4.35, " +
-        "less 0.32 for hauling, drying and selling, times the " +
-        "operator's share of 100 %.",
-      "The crop replanted nets 3.83 USD per bu: its " +
-        "price of 4.35, less 0.52 for hauling, drying and " +
-        "selling, times the " +
-        "operator's share of 100 %.",
+      "The crop kept nets 4.03 USD per bu: its price of 4.35, less 0.32 for hauling, drying and selling, times the operator's share " +
+        "of 100 %.",
+      "The crop replanted nets 3.83 USD per bu: its price of 4.35, less 0.52 for hauling, drying and selling, times the operator's " +
+        "share of 100 %.",
     ]);
   });
 
@@ -161,11 +153,8 @@ describe("the answer", () => {
   it("refuses in words outside the table, and says which stand or date it means", () => {
     const view = reseedView(ask({ stand: "4000", date: "2031-07-01" }).question!, ground, format);
     expect(view.known || view.why).toBe(
-      'The kept stand 4000 is outside the table "Corn, central Corn Belt (Purdue 2012)" (10000 to 36000). ' +
-        "The new planting date 2031-07-01 is outside the " +
-        'table "Corn, central Corn Belt (Purdue 2012)" (04-10 ' +
-        "to 06-09). " +
-        "The table goes no further.",
+      'The kept stand 4000 is outside the table "Corn, central Corn Belt (Purdue 2012)" (10000 to 36000). The new planting date ' +
+        '2031-07-01 is outside the table "Corn, central Corn Belt (Purdue 2012)" (04-10 to 06-09). The table goes no further.',
     );
   });
 });

@@ -16,10 +16,7 @@ export function standChanged(before: SeasonReport, after: SeasonReport, field: s
     figures.crops.flatMap(({ fields }) => fields).find((each) => each.field === field)?.outlook.budget.yields.outlook ?? null;
   const netOf = ({ figures }: SeasonReport) => figures.crops.find(({ crop }) => crop === now.field.crop)?.outlook.netPerArea.cash ?? null;
   return (
-    `${stand} Projected yield: ${format.yield(outlookOf(before))} → ${format.yield(outlookOf(after))}.` +
-    ` Net return of ${now.field.crop}: ` +
-    `${format.money(netOf(before))} ` +
-    `→ ${format.money(netOf(after))} ` +
-    `(${format.perArea}, cash cost).${problems}`
+    `${stand} Projected yield: ${format.yield(outlookOf(before))} → ${format.yield(outlookOf(after))}. Net return of ` +
+    `${now.field.crop}: ${format.money(netOf(before))} → ${format.money(netOf(after))} (${format.perArea}, cash cost).${problems}`
   );
 }

@@ -53,10 +53,8 @@ describe("the page Stand", () => {
     const view = outlookView(outlookOf("Mill Road"), cropOf("Corn"), format);
     expect(view).toMatchObject({ known: true, figure: "176.1", unit: "bu per acre", againstGoal: "goal 195.0, −18.9" });
     expect(view.known && view.table).toBe(
-      "Yield by planting date and stand from the table " +
-        '"Corn, central Corn Belt (Purdue 2012)", for ' +
-        "Indiana, Illinois, " +
-        "Ohio, southern Iowa, Missouri, Pennsylvania; not chosen by you: name one, or none, under Stand response in the table Season.",
+      'Yield by planting date and stand from the table "Corn, central Corn Belt (Purdue 2012)", for Indiana, Illinois, Ohio, ' +
+        "southern Iowa, Missouri, Pennsylvania; not chosen by you: name one, or none, under Stand response in the table Season.",
     );
     expect(view.known && view.how).toEqual([
       "Actual: 90.3% of the best date and stand. Planned: 100% of the best date and stand.",
@@ -75,10 +73,8 @@ describe("the page Stand", () => {
     expect(outlookView(outlookOf("Long Eighty"), cropOf("Corn"), format)).toEqual({
       known: false,
       why:
-        "The actual stand 7000 is outside the table " +
-        '"Corn, central Corn Belt (Purdue 2012)" (10000 to ' +
-        "36000). The table " +
-        "goes no further. The projected yield stays at 184.3.",
+        'The actual stand 7000 is outside the table "Corn, central Corn Belt (Purdue 2012)" (10000 to 36000). The table goes no ' +
+        "further. The projected yield stays at 184.3.",
     });
     const noTable = outlookView({ ...outlookOf("Mill Road"), table: null, byDate: null, stand: null }, cropOf("Corn"), format);
     expect(noTable.known || noTable.why).toContain("No table of yield by date and stand is chosen for Corn.");

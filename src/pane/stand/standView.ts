@@ -60,15 +60,13 @@ export function standView({ field, summary, emergence }: FieldStand, format: For
         says:
           emergence === null
             ? "seeds dropped are not entered"
-            : `${percent(emergence)} of ` +
-              `${plants(field.seedsDropped)} seeds ` +
+            : `${percent(emergence)} of ${plants(field.seedsDropped)} seeds ` +
               `dropped${emergence.gt("1") ? ": more than were dropped; look at the counts and the rate" : ""}`,
       },
     ],
     advice: enough
       ? ""
-      : `${placesWords(placesAdvised)} are advised for ` +
-        `${quantity(field.area)} ${areaUnit}: count ` +
+      : `${placesWords(placesAdvised)} are advised for ${quantity(field.area)} ${areaUnit}: count ` +
         `${placesAdvised.minus(places).toFixed()} more.`,
   };
 }
@@ -99,10 +97,8 @@ export function outlookView(
     return {
       known: false,
       why:
-        `No table of yield by date and stand is chosen ` +
-        `for ${field.crop}. ${stays} Name one in the table ` +
-        `Season, setting ` +
-        `Stand response.`,
+        `No table of yield by date and stand is chosen for ${field.crop}. ${stays} Name one in the table Season, setting Stand ` +
+        "response.",
     };
   }
   const refused = [...(counted?.ok === false ? counted.problems : []), ...(byDate?.ok === false ? byDate.problems : [])];
@@ -119,10 +115,8 @@ export function outlookView(
     how: [
       ...(counted === null ? ["By the planted date alone: nothing is counted yet, and the stand is taken as its target."] : []),
       `Actual: ${relative(real, format)}. Planned: ${relative(planned, format)}.`,
-      `${format.yield(field.yieldGoal)} × ` +
-        `${format.percent(real.relativeYield)} ÷ ` +
-        `${format.percent(planned.relativeYield)} ` +
-        `= ${format.yield(byDateAndStand)}.`,
+      `${format.yield(field.yieldGoal)} × ${format.percent(real.relativeYield)} ÷ ${format.percent(planned.relativeYield)} = ` +
+        `${format.yield(byDateAndStand)}.`,
       ...(loss === null || loss.isZero()
         ? []
         : [`Less ${format.quantity(loss)}% for unevenness, as entered in Fields: ${format.yield(expected)}.`]),
@@ -211,10 +205,8 @@ export function netEffect(report: SeasonReport, field: Field, layer: Layer, form
   if (figures.crops.some(({ fields }) => fields.some((each) => each.field === field.name && each.final !== null)))
     return `${field.name} is harvested: its counts no longer move the projected yield.`;
   return (
-    `${field.crop} nets ${format.money(now)} ` +
-    `${format.perArea} after ${layerCosts[layer]}, ` +
-    `${format.money(before)} ` +
-    `without these counts (${format.change(before, now)}).`
+    `${field.crop} nets ${format.money(now)} ${format.perArea} after ${layerCosts[layer]}, ${format.money(before)} without these ` +
+    `counts (${format.change(before, now)}).`
   );
 }
 
@@ -226,9 +218,5 @@ export function isThin({ field, summary, outlook }: FieldStand): boolean {
 
 /** What a screen reader and the drawing both say of the places of a round. */
 export const plotWords = (summary: StandSummary, target: Decimal | null, { plants, areaName }: Format): string =>
-  `${placesWords(summary.places)} ` +
-  `from ${plants(summary.lowest)} ` +
-  `to ${plants(summary.highest)} plants per ` +
-  `${areaName}, mean ${plants(summary.mean)}` +
-  `${summary.interval === null ? "" : `, likely between ${plants(summary.interval.low)} and ${plants(summary.interval.high)}`}` +
-  `${target === null ? ", no target entered" : `, target ${plants(target)}`}.`;
+  `${placesWords(summary.places)} from ${plants(summary.lowest)} to ${plants(summary.highest)} plants per ${areaName}, mean ` +
+  `${plants(summary.mean)}${summary.interval === null ? "" : `, likely between ${plants(summary.interval.low)} and ${plants(summary.interval.high)}`}${target === null ? ", no target entered" : `, target ${plants(target)}`}.`;

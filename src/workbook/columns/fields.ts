@@ -61,10 +61,8 @@ export const fieldColumns = declared("Fields", {
       {
         where: { column: "Planted date", says: "" },
         why:
-          "It waits for a planted date to move the projected " +
-          "yield; before that it is the day on which costs " +
-          "without a date " +
-          "are paid, where there are any.",
+          "It waits for a planted date to move the projected yield; before that it is the day on which costs without a date are paid, " +
+          "where there are any.",
       },
     ],
   }),

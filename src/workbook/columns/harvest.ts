@@ -8,10 +8,8 @@ export const wetnesses = ["wet", "dry"] as const satisfies readonly Wetness[];
 
 const unitSaid = {
   hint:
-    "Of the weight or bushels. Blank: the crop's yield " +
-    "unit. Gross and Tare are in it where it is a " +
-    "weight, else in " +
-    "pounds (kilograms with hectares).",
+    "Of the weight or bushels. Blank: the crop's yield unit. Gross and Tare are in it where it is a weight, else in pounds (kilograms " +
+    "with hectares).",
   words: ["uom", "um", "units"],
 };
 

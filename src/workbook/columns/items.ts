@@ -39,10 +39,8 @@ export const itemColumns = declared("Items", {
   }),
   charged: choice("Charged", chargings, {
     hint:
-      "As used, or as bought and shared by acres or by " +
-      "revenue. Blank: seed, fertilizer and crop protection " +
-      "as used, the " +
-      "rest by acres.",
+      "As used, or as bought and shared by acres or by revenue. Blank: seed, fertilizer and crop protection as used, the rest by " +
+      "acres.",
   }),
   operatorCostShare: share("Operator share of cost %", {
     hint: "On crop-shared land. Blank: all of it.",

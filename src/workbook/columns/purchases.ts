@@ -44,9 +44,8 @@ export const purchaseColumns = declared("Purchases", {
   }),
   over: text("For", {
     hint:
-      "A field, a crop, or all: the line is charged there " +
-      "directly, by acres, and is no stock. Blank: the item is " +
-      "charged as it is used.",
+      "A field, a crop, or all: the line is charged there directly, by acres, and is no stock. Blank: the item is charged as it is " +
+      "used.",
     width: 20,
   }),
   supplier: text("Supplier", { hint: "Who sold it.", width: 26, words: ["vendor", "dealer", "seller", "retailer", "boughtfrom"] }),

@@ -9,10 +9,8 @@ export const settingHints: Readonly<Record<(typeof settingNames)[number], string
   "Decimal comma": "yes where you write 1 234,50.",
   "Operating interest rate": "Interest a year on money spent before harvest. None is charged until it is entered.",
   "Interest method":
-    "by date: each cost from its payment to the repayment " +
-    "date. months: the total for so many months. " +
-    "Blank: by date, " +
-    "or months where Interest months alone is filled.",
+    "by date: each cost from its payment to the repayment date. months: the total for so many months. Blank: by date, or months where " +
+    "Interest months alone is filled.",
   "Interest months": "With the method months: how many.",
   "Repayment date": "With the method by date: the day on which the operating money is paid back.",
   "Labour per hour": "Money per hour, for machines and shop work that give no wage of their own.",

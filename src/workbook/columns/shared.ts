@@ -76,8 +76,6 @@ export const statusColumn = () =>
     required: true,
     words: ["state"],
     hint:
-      "plan, done, or done as planned. A row of the plan " +
-      "stays and what is done is taken off it; where it was " +
-      "done as it " +
-      "stands, mark it done as planned.",
+      "plan, done, or done as planned. A row of the plan stays and what is done is taken off it; where it was done as it stands, mark " +
+      "it done as planned.",
   });

@@ -31,11 +31,8 @@ export function changeSheet(report: SeasonReport, figures: ChangeFigures): Resul
     rows: [
       title(heading),
       note(
-        `${seasonName(report)}. ${currency} a year, on ` +
-          `${change.area.toFixed()} ` +
-          `${areaUnit} (${about}); interest on ` +
-          `equipment kept more than a year ` +
-          `${change.rate.times("100").toFixed()} %.`,
+        `${seasonName(report)}. ${currency} a year, on ${change.area.toFixed()} ${areaUnit} (${about}); interest on equipment kept ` +
+          `more than a year ${change.rate.times("100").toFixed()} %.`,
       ),
       ...incompleteRows(report, { of: "change", name: change.name }),
       ...payRows(figures, report),
@@ -212,10 +209,8 @@ function restRows(figures: ChangeFigures, { season }: SeasonReport): readonly Ro
   const findings = changeFindings(figures.change);
   const lines = (words: readonly string[]) => words.flatMap((each) => inLines(each, lineLength)).map(note);
   const rests = [
-    "Only what the change adds or takes away is " +
-      "counted. Equipment kept more than a year costs its " +
-      "capital recovery: " +
-      "the outlay less its salvage value, spread with interest.",
+    "Only what the change adds or takes away is counted. Equipment kept more than a year costs its capital recovery: the outlay " +
+      "less its salvage value, spread with interest.",
     "All entries are in the table Changes. Nothing is assumed of a product or a part.",
   ];
   return [

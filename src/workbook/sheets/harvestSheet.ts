@@ -179,13 +179,8 @@ function goalRows(report: SeasonReport, done: readonly Done[]): readonly Row[] {
     [],
     section("Goal against harvest, the field that lost most first"),
     ...inLines(
-      `Net return after cash cost on the whole field: ` +
-        `as planned at the price entered, then what yield, ` +
-        `price and cost ` +
-        `did to it. Sold grain at its own price, the rest ` +
-        `at the price entered; a dock is in the price. ` +
-        `Stand is plants ` +
-        `per ${area} as counted.`,
+      "Net return after cash cost on the whole field: as planned at the price entered, then what yield, price and cost did to it. " +
+        `Sold grain at its own price, the rest at the price entered; a dock is in the price. Stand is plants per ${area} as counted.`,
       lineLength,
     ).map(note),
     headings(

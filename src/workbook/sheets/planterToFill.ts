@@ -30,10 +30,8 @@ export function planterToFill(report: SeasonReport, machine: string, rows: numbe
     rows: [
       title(`Planter check: ${machine}`),
       note(
-        `${seasonName(report)}. Measure or look, write it ` +
-          `in the box, then type it into the table Planter ` +
-          `checks. Checked ` +
-          `by:                          Date:`,
+        `${seasonName(report)}. Measure or look, write it in the box, then type it into the table Planter checks. Checked by:       ` +
+          "                   Date:",
       ),
       [],
       ...cautionsOf.planter.flatMap((words) => inLines(words, lineLength)).map(note),

@@ -63,15 +63,11 @@ export function headingsInLines(
 
 /** What each layer adds, for the foot of a page. */
 export const layerNotes: readonly string[] = [
-  "Operating: seed, fertilizer, crop protection, fuel, " +
-    "repairs, custom work, hired labour, drying, haul, crop " +
-    "insurance, supplies, irrigation, " +
-    "other operating and operating interest.",
+  "Operating: seed, fertilizer, crop protection, fuel, repairs, custom work, hired labour, drying, haul, crop insurance, supplies, " +
+    "irrigation, other operating and operating interest.",
   "Cash: operating, and cash rent, land tax, overhead and term interest.",
-  "Full: cash without term interest, and machine " +
-    "ownership, land charge, unpaid labour and management; " +
-    "with it where " +
-    "neither ownership nor a land charge is entered.",
+  "Full: cash without term interest, and machine ownership, land charge, unpaid labour and management; with it where neither " +
+    "ownership nor a land charge is entered.",
   "Cash need: cash, and term principal, family living and income tax.",
 ];
 
@@ -85,11 +81,9 @@ export function interestNote({
   const rate = `${interest.rate.times("100").toFixed()} % a year`;
   return interest.method === "months"
     ? `Operating interest: ${rate} on operating costs paid in cash, for ${interest.months.toFixed()} months.`
-    : `Operating interest: ${rate} from each payment to ` +
-        `${interest.repaymentDate}, days over 365; from its ` +
-        `planned use ` +
-        `on what is still to be bought. ` +
-        "Costs without a date: field work and inputs at planned planting, drying and haul at repayment, the rest evenly over the year.";
+    : `Operating interest: ${rate} from each payment to ${interest.repaymentDate}, days over 365; from its planned use on what is ` +
+        "still to be bought. Costs without a date: field work and inputs at planned planting, drying and haul at repayment, the rest " +
+        "evenly over the year.";
 }
 
 /** What every result sheet says at its foot. */

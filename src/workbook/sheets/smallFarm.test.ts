@@ -63,11 +63,9 @@ describe("the sheet of costs", () => {
       "Operating interest: 8.25 % a year on operating costs paid in cash, for 6.5 months.",
     );
     expect(footOf({ method: "by date", rate, repaymentDate: "2031-12-15" })).toBe(
-      "Operating interest: 8.25 % a year from each payment " +
-        "to 2031-12-15, days over 365; from its planned use " +
-        "on what is " +
-        "still to be bought. " +
-        "Costs without a date: field work and inputs at planned planting, drying and haul at repayment, the rest evenly over the year.",
+      "Operating interest: 8.25 % a year from each payment to 2031-12-15, days over 365; from its planned use on what is still to " +
+        "be bought. Costs without a date: field work and inputs at planned planting, drying and haul at repayment, the rest evenly " +
+        "over the year.",
     );
   });
 

@@ -46,10 +46,8 @@ describe("the sheet of stands", () => {
     // Purdue 2012, table 1: 100 % of 32,000 plants on 25 April, 95 % on 15 May, 92 % of 24,000.
     expect(lines.slice(4, 19)).toEqual([
       "Home, Corn",
-      "Yield by planting date and stand from the table " +
-        '"Corn, central Corn Belt (Purdue 2012)", for ' +
-        "Indiana, Illinois, " +
-        "Ohio, southern Iowa,",
+      'Yield by planting date and stand from the table "Corn, central Corn Belt (Purdue 2012)", for Indiana, Illinois, Ohio, ' +
+        "southern Iowa,",
       "Missouri, Pennsylvania; not chosen by you: name one, or none, under Stand response in the table Season.",
       "Read from the table | Date | Stand | Percent | Part | Relative yield",
       "planned | 04-25 | 32,000 | 100 | 1 | 1",
@@ -104,10 +102,8 @@ describe("the sheet of stands", () => {
     );
     const beans = linesOf({ crop: "Oats" }, { crops: [{ ...seasonOf({}).crops[0]!, name: "Oats" }] });
     expect(beans).toContain(
-      "No table of yield by date and stand is chosen for " +
-        "Oats, so the goal stays as the projected yield, " +
-        "less what is " +
-        "lost to unevenness as entered.",
+      "No table of yield by date and stand is chosen for Oats, so the goal stays as the projected yield, less what is lost to " +
+        "unevenness as entered.",
     );
     expect(linesOf({}, { standCounts: [] })).toContain("No stand is counted: the table Stand counts has no entries.");
   });

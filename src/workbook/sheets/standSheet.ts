@@ -33,10 +33,8 @@ export function standSheet(report: SeasonReport): ResultSheet {
     rows: [
       title("Stand"),
       note(
-        `${seasonName(report)}. Plants per ${areaName(report)} ` +
-          `from the last round of counts of each field; ` +
-          `the interval ` +
-          `holds the mean 19 times in 20.`,
+        `${seasonName(report)}. Plants per ${areaName(report)} from the last round of counts of each field; the interval holds the ` +
+          "mean 19 times in 20.",
       ),
       [],
       headings("Field", "Counted", "Spots", "Advised", "Plants", "From", "To", "Spread (CV)", "Emergence"),
@@ -85,8 +83,7 @@ function outlookRows(report: SeasonReport, { field, table, chosen, byDate, stand
     return [
       goal,
       note(
-        `No table of yield by date and stand is chosen for ` +
-          `${field.crop}, so the goal stays as the projected ` +
+        `No table of yield by date and stand is chosen for ${field.crop}, so the goal stays as the projected ` +
           `yield${field.uniformityLoss === null ? "" : ", less what is lost to unevenness as entered"}.`,
       ),
     ];

@@ -50,10 +50,8 @@ export function weatherSheet(report: SeasonReport): ResultSheet {
     rows: [
       title("Heat, rain and maturity"),
       note(
-        `${seasonName(report)}. ${heat} from ` +
-          `the day after planting; rain in ` +
-          `${areaUnit === "ac" ? "inches" : "millimetres"}. ` +
-          `All of it an estimate.`,
+        `${seasonName(report)}. ${heat} from the day after planting; rain in ${areaUnit === "ac" ? "inches" : "millimetres"}. All ` +
+          "of it an estimate.",
       ),
       ...incompleteRows(report, { of: "weather" }),
       [],
@@ -83,22 +81,12 @@ export function weatherSheet(report: SeasonReport): ResultSheet {
 }
 
 const basis = [
-  "Normal: the same days in the mean of the earlier " +
-    "years; a day without temperatures is in neither. " +
-    "Matures: from " +
-    "the sum so far by that mean, earliest and latest " +
-    "as each earlier year went on; the rating from the " +
-    "table Hybrids, " +
-    "less 6.8 a day of planting after May 1 where it is " +
-    "in GDD of 50 °F base (published for Indiana and Ohio).",
-  "GDD (50 °F base): no day counts hotter than 86 " +
-    "°F or cooler than 50. Stage: of corn in them, by " +
-    "published means " +
-    "(120 to come up, 82 a leaf to ten leaves, 50 after; " +
-    "from silking on by what the rating leaves). The " +
-    "freeze: the " +
-    "dates of the setting First killing frost, else the " +
-    "first low of 28 °F (−2.2 °C) or less after July 1.",
+  "Normal: the same days in the mean of the earlier years; a day without temperatures is in neither. Matures: from the sum so far " +
+    "by that mean, earliest and latest as each earlier year went on; the rating from the table Hybrids, less 6.8 a day of planting " +
+    "after May 1 where it is in GDD of 50 °F base (published for Indiana and Ohio).",
+  "GDD (50 °F base): no day counts hotter than 86 °F or cooler than 50. Stage: of corn in them, by published means (120 to come up, " +
+    "82 a leaf to ten leaves, 50 after; from silking on by what the rating leaves). The freeze: the dates of the setting First " +
+    "killing frost, else the first low of 28 °F (−2.2 °C) or less after July 1.",
 ];
 
 function fieldRow({ field, to, heatUnits, normal, rain, stage, maturity, frostMargin }: FieldWeather): Row {
@@ -120,9 +108,8 @@ function fieldRow({ field, to, heatUnits, normal, rain, stage, maturity, frostMa
 }
 
 const placeNotes = ({ place, earlierYears, frost }: FieldWeather, freeze: string): readonly string[] => [
-  `${place ?? "The record"}: ` +
-    `${earlierYears.toFixed()} earlier ` +
-    `${earlierYears.eq("1") ? "year" : "years"}${frost === null ? `; no ${freeze} is known` : `; first ${freeze}: median ${frost.median}, earliest ` + `${frost.earliest}, of ${frost.years.toFixed()} falls`}.`,
+  `${place ?? "The record"}: ${earlierYears.toFixed()} earlier ` +
+    `${earlierYears.eq("1") ? "year" : "years"}${frost === null ? `; no ${freeze} is known` : `; first ${freeze}: median ${frost.median}, earliest ${frost.earliest}, of ${frost.years.toFixed()} falls`}.`,
 ];
 
 /** Days that are missing, and fields that no rating is known for: a sentence each, which names the fields. */

@@ -24,11 +24,8 @@ ${rows}
 ${weeds}`),
   );
 const report = season(
-  "| Corn | Spray A | 2 | qt/ac | 2031-05-01 | plan " +
-    "| 15 | 600 |\n| Corn | Spray B | 1 | qt/ac | " +
-    "2031-05-01 | plan | " +
-    "| |\n| Alder | Spray B | 1 | " +
-    "qt/ac | 2031-06-05 | plan | | |",
+  "| Corn | Spray A | 2 | qt/ac | 2031-05-01 | plan | 15 | 600 |\n| Corn | Spray B | 1 | qt/ac | 2031-05-01 | plan | | |\n| Alder | " +
+    "Spray B | 1 | qt/ac | 2031-06-05 | plan | | |",
   "Weeds\n| Field or Crop | Weed | Resistant to |\n| Alder | Waterhemp | 9 |",
 );
 const linesOf = (name: string, of = report) => sheetLines(resultSheets(of).find((sheet) => sheet.name === name)!);

@@ -43,11 +43,8 @@ export function weedsSheet(report: SeasonReport): ResultSheet {
       ...of.flatMap((each) => fieldRows(each, area, report.season.settings.currency)),
       [],
       ...[
-        "A site counts against a weed where the product's " +
-          "Controls name the weed and the weed is not listed " +
-          "as resistant " +
-          "to it: two or more, one, none. A count says " +
-          "nothing of how well or how long they work.",
+        "A site counts against a weed where the product's Controls name the weed and the weed is not listed as resistant to it: two " +
+          "or more, one, none. A count says nothing of how well or how long they work.",
         "Cost is that of the products, landlord's part included, on the whole field: planned at plan prices, done at what was paid.",
         ...cautionsOf.tank,
         planningCaution,
@@ -149,19 +146,15 @@ export function mixingCard(report: SeasonReport): ResultSheet | null {
 export function loadWords({ area, carrierPerArea, tank, loads }: Mix, areaUnit: "ac" | "ha"): string {
   const volume = areaUnit === "ac" ? "gal" : "L";
   const head =
-    `${number(area)} ${areaUnit} at ` +
-    `${number(carrierPerArea)} ${volume} per ${areaUnit}: ` +
-    `${number(area.times(carrierPerArea))} ${volume} in all`;
+    `${number(area)} ${areaUnit} at ${number(carrierPerArea)} ${volume} per ${areaUnit}: ${number(area.times(carrierPerArea))} ` +
+    `${volume} in all`;
   if (tank === null || loads === null) return `${head}. No tank size is entered, so there are no loads.`;
   const last = loads.last.isZero()
     ? "no part load"
     : `a last load of ${number(loads.last)} ${volume} for ${number(loads.last.div(carrierPerArea))} ${areaUnit}`;
   return (
-    `${head}; a tank of ${number(tank)} ${volume} ` +
-    `covers ${number(areaPerTank(tank, carrierPerArea))} ` +
-    `${areaUnit}; ` +
-    `${loads.full.toFixed()} full ` +
-    `${loads.full.eq("1") ? "load" : "loads"} and ${last}.`
+    `${head}; a tank of ${number(tank)} ${volume} covers ${number(areaPerTank(tank, carrierPerArea))} ${areaUnit}; ` +
+    `${loads.full.toFixed()} full ${loads.full.eq("1") ? "load" : "loads"} and ${last}.`
   );
 }
 

@@ -21,10 +21,8 @@ Other costs
 | Office | overhead | 900 | whole farm |
 Changes`;
 const headings =
-  "| Change | Quadrant | Item | Quantity | Unit | " +
-  "Price | Basis | Years kept | Salvage | Field or " +
-  "Crop | Acres | " +
-  "Interest rate | Counted in |";
+  "| Change | Quadrant | Item | Quantity | Unit | Price | Basis | Years kept | Salvage | Field or Crop | Acres | Interest rate | " +
+  "Counted in |";
 const report = (...rows: readonly string[]) => seasonReport(contentFromText([farm, headings, ...rows].join("\n")));
 const linesOf = (...rows: readonly string[]) => report(...rows).season.changes![0]!.lines;
 

@@ -129,10 +129,8 @@ function linesOf(raw: RawTable, crops: readonly Crop[], style: Style, problems: 
     // Without a line of nothing off, good grain would be docked by the first line that it is above.
     if (!top.off.isZero())
       return fault(
-        `its highest line${name === null ? "" : ` for ${name}`} ` +
-          `takes ${top.off.toFixed()} off, so that ` +
-          `nothing says from ` +
-          `which test weight nothing is taken`,
+        `its highest line${name === null ? "" : ` for ${name}`} takes ${top.off.toFixed()} off, so that nothing says from which ` +
+          "test weight nothing is taken",
       );
     if (new Set(ofCrop.map(({ from }) => from.toFixed())).size < ofCrop.length)
       return fault(`two lines${name === null ? "" : ` for ${name}`} begin at one test weight`);

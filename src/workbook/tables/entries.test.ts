@@ -29,9 +29,7 @@ const read = (tables: string) => {
 describe("a purchase", () => {
   const bought = (...rows: readonly string[]) =>
     read(
-      `${farm}${items}Purchases\n| Date | Item | Quantity ` +
-        `| Unit | Unit price | Amount | Freight | Rebate | ` +
-        `Paid on |\n` +
+      `${farm}${items}Purchases\n| Date | Item | Quantity | Unit | Unit price | Amount | Freight | Rebate | Paid on |\n` +
         `${rows.map((row) => `| ${row} |`).join("\n")}`,
     );
 
@@ -86,8 +84,7 @@ describe("a purchase", () => {
 describe("an application", () => {
   const used = (...rows: readonly string[]) =>
     read(
-      `${farm}${items}Applications\n| Field or Crop ` +
-        `| Item | Rate | Rate unit | Acres | Status |\n` +
+      `${farm}${items}Applications\n| Field or Crop | Item | Rate | Rate unit | Acres | Status |\n` +
         `${rows.map((row) => `| ${row} |`).join("\n")}`,
     );
 
@@ -142,10 +139,8 @@ describe("another cost", () => {
     ).toEqual(["not-a-number Amount: Alder", "not-a-number Amount: Corn", "not-a-number Amount: farm"]);
     const { problems } = readSeason(
       contentFromText(
-        `${farm}Other costs\n| Item | Kind | Amount | Basis ` +
-          `| Shared over |\n| Office | overhead | 9 | whole ` +
-          `farm | Aldr ` +
-          `|\n| Office | overhead | 9 | whole farm | Corm |`,
+        `${farm}Other costs\n| Item | Kind | Amount | Basis | Shared over |\n| Office | overhead | 9 | whole farm | Aldr |\n| ` +
+          "Office | overhead | 9 | whole farm | Corm |",
       ),
     );
     expect(problems.map(({ code, like }) => `${code} ${like}`)).toEqual(["unknown-name Alder", "unknown-name Corn"]);
@@ -166,8 +161,7 @@ describe("another cost", () => {
 describe("a crop", () => {
   const crops = (...rows: readonly string[]) =>
     read(
-      `Crops\n| Crop | Yield unit | Expected price | Low price ` +
-        `| Per-unit selling cost | Other income per acre |\n` +
+      "Crops\n| Crop | Yield unit | Expected price | Low price | Per-unit selling cost | Other income per acre |\n" +
         `${rows.map((row) => `| ${row} |`).join("\n")}`,
     );
 
@@ -195,11 +189,8 @@ describe("a crop", () => {
 describe("the land of a field", () => {
   const land = (row: string) => {
     const { season, faults } = read(
-      `Crops\n| Crop | Expected price |\n| Corn | 4 |\n` +
-        `Fields\n| Field | Crop | Acres | Yield goal | Tenure ` +
-        `| Rent per ` +
-        `acre | Land charge per acre | Operator share of ` +
-        `crop % |\n| Alder | Corn | 100 | 200 | ${row} |`,
+      "Crops\n| Crop | Expected price |\n| Corn | 4 |\nFields\n| Field | Crop | Acres | Yield goal | Tenure | Rent per acre | Land " +
+        `charge per acre | Operator share of crop % |\n| Alder | Corn | 100 | 200 | ${row} |`,
     );
     return [season.fields[0]!.tenure, ...faults.map((fault) => fault.split(":")[0])];
   };

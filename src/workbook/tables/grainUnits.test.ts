@@ -40,10 +40,8 @@ describe("bushels", () => {
   const typed = (are: string, moisture: string) =>
     readSeason(
       contentFromText(
-        `${farm}Harvest\n| Field | Date | Weight or bushels ` +
-          `| Bushels are | Moisture | Test weight |\n| Alder | ` +
-          `2031-10-01 ` +
-          `| 1000 | ${are} | ${moisture} | 57.5 |`,
+        `${farm}Harvest\n| Field | Date | Weight or bushels | Bushels are | Moisture | Test weight |\n| Alder | 2031-10-01 | 1000 | ` +
+          `${are} | ${moisture} | 57.5 |`,
       ),
     ).season.harvest[0]!;
   const both = (are: string, moisture: string) => {
@@ -89,10 +87,8 @@ describe("grain that is entered with a fault", () => {
   it("names the field or the crop that it touches, or the farm where none is named", () => {
     expect(
       faults(
-        "Harvest\n| Field | Date | Weight or bushels | " +
-          "Moisture |\n| Alder | 2031-10-01 | 900 | |\n| Alder | " +
-          "2031-10-01 | " +
-          "900 | wet |\n| | 2031-10-01 | 900 | 16 |",
+        "Harvest\n| Field | Date | Weight or bushels | Moisture |\n| Alder | 2031-10-01 | 900 | |\n| Alder | 2031-10-01 | 900 | wet " +
+          "|\n| | 2031-10-01 | 900 | 16 |",
       ),
     ).toEqual(["blank Moisture: Alder", "not-a-number Moisture: Alder", "blank Field: farm"]);
     expect(faults("Sales\n| Crop | Date | Quantity | Price |\n| Corn | 2031-10-01 | | 4 |\n| | 2031-10-01 | 900 | 4 |")).toEqual([

@@ -119,10 +119,8 @@ describe("a dock by the grower's own table", () => {
       "dock-table-fault undefined undefined: Docks ~ it has no column Crop, and the season has more than one crop",
     ]);
     expect(withTable("Docks\n| Crop | Test weight | Dock |\n| Corn | 53 | 0.01 |\n")).toEqual([
-      "dock-table-fault undefined undefined: Docks ~ " +
-        "its highest line for Corn takes 0.01 off, so that " +
-        "nothing says from " +
-        "which test weight nothing is taken",
+      "dock-table-fault undefined undefined: Docks ~ its highest line for Corn takes 0.01 off, so that nothing says from which test " +
+        "weight nothing is taken",
     ]);
     expect(withTable("Docks\n| Crop | Test weight | Dock |\n| Corn | 50 | 0 |\n| Corn | 50 | 0 |\n")).toEqual([
       "dock-table-fault undefined undefined: Docks ~ two lines for Corn begin at one test weight",

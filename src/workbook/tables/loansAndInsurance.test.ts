@@ -3,10 +3,8 @@ import { contentFromText } from "../../../tests/support/tableFromText";
 import { readSeason } from "../readSeason";
 
 const farm =
-  "Crops\n| Crop | Expected price |\n| Corn | 4 |\n" +
-  "| Barley | 3 |\nFields\n| Field | Crop | Acres | " +
-  "Yield goal |\n| " +
-  "Alder | Corn | 100 | 200 |\n";
+  "Crops\n| Crop | Expected price |\n| Corn | 4 |\n| Barley | 3 |\nFields\n| Field | Crop | Acres | Yield goal |\n| Alder | Corn | " +
+  "100 | 200 |\n";
 const read = (table: string) => {
   const { season, problems } = readSeason(contentFromText(farm + table));
   return {
@@ -21,18 +19,14 @@ const read = (table: string) => {
 };
 /** The machines are charged, so that nothing more is to be said of term interest. */
 const around =
-  "Season\n| Setting | Value |\n| Season year | 2031 " +
-  "|\nOther costs\n| Item | Kind | Amount | Basis |\n" +
-  "| Combine | " +
-  "machine ownership | 30 | per acre |\n";
+  "Season\n| Setting | Value |\n| Season year | 2031 |\nOther costs\n| Item | Kind | Amount | Basis |\n| Combine | machine ownership " +
+  "| 30 | per acre |\n";
 const loans = (...rows: readonly string[]) =>
   read(`${around}Loans\n| Name | Kind | Balance | Rate | Payment | Payments a year | Next due | First due | For |\n${rows.join("\n")}`);
 const insurance = (...rows: readonly string[]) =>
   read(
-    `Insurance\n| Crop | Form | Approved yield | ` +
-      `Coverage | Projected price | Harvest price | Harvest ` +
-      `price option | ` +
-      `Price cap |\n${rows.join("\n")}`,
+    "Insurance\n| Crop | Form | Approved yield | Coverage | Projected price | Harvest price | Harvest price option | Price cap |\n" +
+      `${rows.join("\n")}`,
   );
 
 describe("the table Loans", () => {

@@ -3,11 +3,8 @@ import { contentFromText } from "../../../tests/support/tableFromText";
 import { readSeason } from "../readSeason";
 
 const headings = (
-  "Machine, List price, Purchase price, Age, Years " +
-  "kept, Width, Speed, Power, Labour per hour, Fuel " +
-  "price, Real " +
-  "interest rate, Tractor, Tractor " +
-  "list price, Tractor years kept"
+  "Machine, List price, Purchase price, Age, Years kept, Width, Speed, Power, Labour per hour, Fuel price, Real interest rate, " +
+  "Tractor, Tractor list price, Tractor years kept"
 ).split(", ");
 const read = (settings: string, ...machines: readonly string[]) =>
   readSeason(

@@ -48,15 +48,14 @@ export function fileOf({ sheets, dateSystem, asksForCalculation }: Fixture): Uin
   put("[Content_Types].xml", content);
   put(
     "xl/_rels/workbook.xml.rels",
-    `<Relationships xmlns="${packageRelationships}">` +
-      `<Relationship Id="rId2" Type="${office}/styles" ` +
-      `Target="styles.xml"/>${relationships.join("")}</Relationships>`,
+    `<Relationships xmlns="${packageRelationships}"><Relationship Id="rId2" Type="${office}/styles" Target="styles.xml"/>` +
+      `${relationships.join("")}</Relationships>`,
   );
   put(
     "xl/workbook.xml",
     `<workbook xmlns="${spreadsheet}" xmlns:r="${office}">` +
       `<workbookPr${dateSystem === "1904" ? ' date1904="1"' : ""}/>` +
-      `<sheets>${sheets.map(({ name, hidden }, index) => `<sheet name="${escape(name)}" ` + `sheetId="${index + 1}"${hidden === true ? ' state="hidden"' : ""} ` + `r:id="rId${index + 10}"/>`).join("")}</sheets>${names.length === 0 ? "" : `<definedNames>${names.join("")}</definedNames>`}${asksForCalculation === true ? '<calcPr calcId="124519" fullCalcOnLoad="1"/>' : ""}</workbook>`,
+      `<sheets>${sheets.map(({ name, hidden }, index) => `<sheet name="${escape(name)}" sheetId="${index + 1}"${hidden === true ? ' state="hidden"' : ""} r:id="rId${index + 10}"/>`).join("")}</sheets>${names.length === 0 ? "" : `<definedNames>${names.join("")}</definedNames>`}${asksForCalculation === true ? '<calcPr calcId="124519" fullCalcOnLoad="1"/>' : ""}</workbook>`,
   );
   put(
     "xl/styles.xml",
@@ -107,10 +106,8 @@ function tableXml(sheet: FixtureSheet, { name, range, totalsRow }: NonNullable<F
   );
   const filtered = areaName({ ...area, bottom: area.bottom - (totalsRow ? 1 : 0) });
   return (
-    `<table xmlns="${spreadsheet}" id="${id}" ` +
-    `name="${name}" displayName="${name}" ` +
-    `ref="${range}"${totalsRow ? ' totalsRowCount="1"' : ""}>` +
-    `<autoFilter ref="${filtered}"/><tableColumns ` +
-    `count="${headings.length}">${headings.map((heading, index) => `<tableColumn id="${index + 1}" name="${escape(heading)}"/>`).join("")}</tableColumns></table>`
+    `<table xmlns="${spreadsheet}" id="${id}" name="${name}" displayName="${name}" ` +
+    `ref="${range}"${totalsRow ? ' totalsRowCount="1"' : ""}><autoFilter ref="${filtered}"/><tableColumns count="${headings.length}">` +
+    `${headings.map((heading, index) => `<tableColumn id="${index + 1}" name="${escape(heading)}"/>`).join("")}</tableColumns></table>`
   );
 }

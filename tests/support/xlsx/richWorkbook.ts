@@ -13,8 +13,7 @@ const relationships = (...entries: readonly (readonly [type: string, target: str
   `${head}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">${entries
     .map(
       ([type, target, mode], index) =>
-        `<Relationship Id="rId${index + 1}" ` +
-        `Type="${type.includes(":") ? type : `${office}/${type}`}" ` +
+        `<Relationship Id="rId${index + 1}" Type="${type.includes(":") ? type : `${office}/${type}`}" ` +
         `Target="${target}"${mode === undefined ? "" : ` TargetMode="${mode}"`}/>`,
     )
     .join("")}</Relationships>`;
@@ -145,18 +144,14 @@ const parts: Readonly<Record<string, string>> = {
     ["customXml", "customXml/item1.xml"],
   ),
   "xl/workbook.xml":
-    `${head}<workbook ${main}><fileVersion appName="xl" ` +
-    `lastEdited="7" lowestEdited="7" rupBuild="1"/>` +
-    `<workbookPr defaultThemeVersion="166925"/>` +
-    `<bookViews><workbookView xWindow="0" yWindow="0" ` +
-    `windowWidth="20000" ` +
-    `windowHeight="9000"/></bookViews><sheets><sheet ` +
-    `name="Bills" sheetId="1" r:id="rId1"/><sheet name="Lists" ` +
-    `sheetId="4" state="hidden" r:id="rId2"/><sheet ` +
-    `name="Summary" sheetId="5" r:id="rId3"/></sheets>` +
-    `<externalReferences><externalReference r:id="rId8"/>` +
-    `</externalReferences><definedNames><definedName ` +
-    `name="_xlnm.Print_Titles" localSheetId="0">Bills!$3:$3</definedName><definedName name="Choices">Lists!$A$1:$A$3</definedName><definedName name="Factor">2</definedName></definedNames><calcPr calcId="191029"/><pivotCaches><pivotCache cacheId="3" r:id="rId9"/></pivotCaches></workbook>`,
+    `${head}<workbook ${main}><fileVersion appName="xl" lastEdited="7" lowestEdited="7" rupBuild="1"/><workbookPr ` +
+    'defaultThemeVersion="166925"/><bookViews><workbookView xWindow="0" yWindow="0" windowWidth="20000" ' +
+    'windowHeight="9000"/></bookViews><sheets><sheet name="Bills" sheetId="1" r:id="rId1"/><sheet name="Lists" ' +
+    'sheetId="4" state="hidden" r:id="rId2"/><sheet name="Summary" sheetId="5" r:id="rId3"/></sheets><externalReferences>' +
+    '<externalReference r:id="rId8"/></externalReferences><definedNames><definedName name="_xlnm.Print_Titles" ' +
+    'localSheetId="0">Bills!$3:$3</definedName><definedName name="Choices">Lists!$A$1:$A$3</definedName><definedName ' +
+    'name="Factor">2</definedName></definedNames><calcPr calcId="191029"/><pivotCaches><pivotCache cacheId="3" r:id="rId9"/>' +
+    "</pivotCaches></workbook>",
   "xl/_rels/workbook.xml.rels": relationships(
     ["worksheet", "worksheets/sheet1.xml"],
     ["worksheet", "worksheets/sheet2.xml"],
@@ -178,59 +173,38 @@ const parts: Readonly<Record<string, string>> = {
     ["table", "../tables/table1.xml"],
   ),
   "xl/worksheets/sheet2.xml":
-    `${head}<worksheet ${main}><sheetData><row r="1">` +
-    `<c r="A1" t="inlineStr"><is><t>seed</t></is></c>` +
-    `</row><row r="2"><c r="A2" t="inlineStr"><is>` +
-    `<t>fuel</t></is></c></row><row r="3"><c r="A3" ` +
-    `t="inlineStr"><is>` +
-    `<t>oil, engine</t></is></c></row></sheetData><sheetProtection sheet="1" objects="1" scenarios="1"/></worksheet>`,
+    `${head}<worksheet ${main}><sheetData><row r="1"><c r="A1" t="inlineStr"><is><t>seed</t></is></c></row><row r="2"><c r="A2" ` +
+    't="inlineStr"><is><t>fuel</t></is></c></row><row r="3"><c r="A3" t="inlineStr"><is><t>oil, engine</t></is></c></row>' +
+    '</sheetData><sheetProtection sheet="1" objects="1" scenarios="1"/></worksheet>',
   // As a program may write it that leaves out what can be left out: no dimension, rows and cells that do not say where they are.
   "xl/worksheets/sheet3.xml":
-    `${head}<x:worksheet xmlns:x="${spreadsheet}" ` +
-    `xmlns:r="${office}"><x:sheetData><x:row><x:c ` +
-    `t="inlineStr"><x:is><x:t>All bills</x:t>` +
-    `</x:is></x:c><x:c><x:f>SUM(Bills[Amount])</x:f>` +
-    `<x:v>341.251</x:v></x:c>` +
-    `</x:row><x:row r="5"><x:c r="B5"/><x:c><x:v>7</x:v>` +
-    `</x:c></x:row></x:sheetData></x:worksheet>`,
+    `${head}<x:worksheet xmlns:x="${spreadsheet}" xmlns:r="${office}"><x:sheetData><x:row><x:c t="inlineStr"><x:is><x:t>All ` +
+    'bills</x:t></x:is></x:c><x:c><x:f>SUM(Bills[Amount])</x:f><x:v>341.251</x:v></x:c></x:row><x:row r="5"><x:c r="B5"/><x:c>' +
+    "<x:v>7</x:v></x:c></x:row></x:sheetData></x:worksheet>",
   "xl/worksheets/_rels/sheet3.xml.rels": relationships(["pivotTable", "../pivotTables/pivotTable1.xml"]),
   "xl/sharedStrings.xml": `${head}<sst xmlns="${spreadsheet}" count="20" uniqueCount="${strings.length}">${strings.join("")}</sst>`,
   "xl/styles.xml":
-    `${head}<styleSheet xmlns="${spreadsheet}">` +
-    `<numFmts count="1"><numFmt numFmtId="164" ` +
-    `formatCode="&quot;$&quot;#,##0.00"/></numFmts>` +
-    `<fonts count="2"><font><sz val="11"/><name ` +
-    `val="Calibri"/><family ` +
-    `val="2"/><scheme val="minor"/></font><font><b/>` +
-    `<sz val="11"/><name val="Calibri"/></font></fonts>` +
-    `<fills count="2">` +
-    `<fill><patternFill patternType="none"/></fill>` +
-    `<fill><patternFill patternType="gray125"/></fill>` +
-    `</fills><borders ` +
-    `count="1"><border><left/><right/><top/><bottom/>` +
-    `<diagonal/></border></borders><cellStyleXfs count="1"><xf ` +
-    `numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs><cellXfs count="4"><xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/><xf numFmtId="164" fontId="0" fillId="0" borderId="0" xfId="0" applyNumberFormat="1"/><xf numFmtId="0" fontId="1" fillId="0" borderId="0" xfId="0" applyFont="1"/><xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0" applyProtection="1"><protection locked="0"/></xf></cellXfs><cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles><dxfs count="1"><dxf><fill><patternFill><bgColor rgb="FFFFC7CE"/></patternFill></fill></dxf></dxfs><tableStyles count="0" defaultTableStyle="TableStyleMedium2"/></styleSheet>`,
+    `${head}<styleSheet xmlns="${spreadsheet}"><numFmts count="1"><numFmt numFmtId="164" formatCode="&quot;$&quot;#,##0.00"/>` +
+    '</numFmts><fonts count="2"><font><sz val="11"/><name val="Calibri"/><family val="2"/><scheme val="minor"/></font><font>' +
+    '<b/><sz val="11"/><name val="Calibri"/></font></fonts><fills count="2"><fill><patternFill patternType="none"/></fill>' +
+    '<fill><patternFill patternType="gray125"/></fill></fills><borders count="1"><border><left/><right/><top/><bottom/><diagonal/>' +
+    '</border></borders><cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs>' +
+    '<cellXfs count="4"><xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/><xf numFmtId="164" fontId="0" ' +
+    'fillId="0" borderId="0" xfId="0" applyNumberFormat="1"/><xf numFmtId="0" fontId="1" fillId="0" borderId="0" ' +
+    'xfId="0" applyFont="1"/><xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0" applyProtection="1">' +
+    '<protection locked="0"/></xf></cellXfs><cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/>' +
+    '</cellStyles><dxfs count="1"><dxf><fill><patternFill><bgColor rgb="FFFFC7CE"/></patternFill></fill></dxf></dxfs><tableStyles ' +
+    'count="0" defaultTableStyle="TableStyleMedium2"/></styleSheet>',
   "xl/tables/table1.xml":
-    `${head}<table xmlns="${spreadsheet}" id="7" ` +
-    `name="Bills" displayName="Bills" ref="A3:D7" ` +
-    `totalsRowCount="1"><autoFilter ref="A3:D6"/>` +
-    `<tableColumns count="4"><tableColumn id="1" name="Item" ` +
-    `totalsRowLabel="Total"/>` +
-    `<tableColumn id="2" name="Quantity" ` +
-    `totalsRowFunction="sum"/><tableColumn id="3" ` +
-    `name="Price"/><tableColumn id="4" ` +
-    `name="Amount" totalsRowFunction="sum">` +
-    `<calculatedColumnFormula>Bills[[#This ` +
-    `Row],[Quantity]]*Bills[[#This Row],` +
-    `[Price]]</calculatedColumnFormula>` +
-    `</tableColumn></tableColumns>` +
-    `<tableStyleInfo ` +
-    `name="TableStyleMedium2" showRowStripes="1"/></table>`,
+    `${head}<table xmlns="${spreadsheet}" id="7" name="Bills" displayName="Bills" ref="A3:D7" totalsRowCount="1"><autoFilter ` +
+    'ref="A3:D6"/><tableColumns count="4"><tableColumn id="1" name="Item" totalsRowLabel="Total"/><tableColumn id="2" ' +
+    'name="Quantity" totalsRowFunction="sum"/><tableColumn id="3" name="Price"/><tableColumn id="4" name="Amount" ' +
+    'totalsRowFunction="sum"><calculatedColumnFormula>Bills[[#This Row],[Quantity]]*Bills[[#This ' +
+    'Row],[Price]]</calculatedColumnFormula></tableColumn></tableColumns><tableStyleInfo name="TableStyleMedium2" ' +
+    'showRowStripes="1"/></table>',
   "xl/comments1.xml":
-    `${head}<comments xmlns="${spreadsheet}"><authors>` +
-    `<author>Grower</author></authors><commentList><comment ` +
-    `ref="A4" authorId="0"><text><t>Ordered by ` +
-    `telephone.</t></text></comment></commentList></comments>`,
+    `${head}<comments xmlns="${spreadsheet}"><authors><author>Grower</author></authors><commentList><comment ref="A4" authorId="0">` +
+    "<text><t>Ordered by telephone.</t></text></comment></commentList></comments>",
   "xl/drawings/vmlDrawing1.vml": '<xml xmlns:v="urn:schemas-microsoft-com:vml"><v:shape id="_x0000_s1025"/></xml>',
   "xl/drawings/drawing1.xml":
     `${head}<xdr:wsDr ` +
@@ -250,21 +224,15 @@ const parts: Readonly<Record<string, string>> = {
   "xl/media/image1.png": "not really a picture",
   "xl/printerSettings/printerSettings1.bin": "\u0000\u0001settings",
   "xl/theme/theme1.xml": `${head}<a:theme xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main" name="Office"/>`,
-  "xl/calcChain.xml":
-    `${head}<calcChain xmlns="${spreadsheet}"><c r="D4" ` +
-    `i="1"/><c r="D5"/><c r="D6"/><c r="F4"/><c r="A10"/>` +
-    `<c r="B10"/></calcChain>`,
+  "xl/calcChain.xml": `${head}<calcChain xmlns="${spreadsheet}"><c r="D4" i="1"/><c r="D5"/><c r="D6"/><c r="F4"/><c r="A10"/><c r="B10"/></calcChain>`,
   "xl/pivotCache/pivotCacheDefinition1.xml":
-    `${head}<pivotCacheDefinition ${main} ` +
-    `r:id="rId1" recordCount="0"><cacheSource ` +
-    `type="worksheet"><worksheetSource name="Bills"/></cacheSource><cacheFields count="0"/></pivotCacheDefinition>`,
+    `${head}<pivotCacheDefinition ${main} r:id="rId1" recordCount="0"><cacheSource type="worksheet"><worksheetSource name="Bills"/>` +
+    '</cacheSource><cacheFields count="0"/></pivotCacheDefinition>',
   "xl/pivotCache/_rels/pivotCacheDefinition1.xml.rels": relationships(["pivotCacheRecords", "pivotCacheRecords1.xml"]),
   "xl/pivotCache/pivotCacheRecords1.xml": `${head}<pivotCacheRecords ${main} count="0"/>`,
   "xl/pivotTables/pivotTable1.xml":
-    `${head}<pivotTableDefinition xmlns="${spreadsheet}" ` +
-    `name="Pivot" cacheId="3"><location ` +
-    `ref="A10:B12" firstHeaderRow="1" firstDataRow="1" ` +
-    `firstDataCol="1"/></pivotTableDefinition>`,
+    `${head}<pivotTableDefinition xmlns="${spreadsheet}" name="Pivot" cacheId="3"><location ref="A10:B12" firstHeaderRow="1" ` +
+    'firstDataRow="1" firstDataCol="1"/></pivotTableDefinition>',
   "xl/pivotTables/_rels/pivotTable1.xml.rels": relationships(["pivotCacheDefinition", "../pivotCache/pivotCacheDefinition1.xml"]),
   "xl/externalLinks/externalLink1.xml": `${head}<externalLink ${main}><externalBook r:id="rId1"/></externalLink>`,
   "xl/externalLinks/_rels/externalLink1.xml.rels": relationships(["externalLinkPath", "prices.xlsx", "External"]),

@@ -38,11 +38,8 @@ export function earlierPass(of: WeedTiming): Layout {
       lead: { of: "quantity", line: kept },
       findings: [],
       cautions: [
-        `Yield kept is read from one table, nine trials ` +
-          `in Ontario (${weedLossSource.publisher}, ` +
-          `${weedLossSource.year}); ` +
-          `other sources lose more or less. Weeds that ` +
-          `come up after an early pass are not in it.`,
+        `Yield kept is read from one table, nine trials in Ontario (${weedLossSource.publisher}, ${weedLossSource.year}); other ` +
+          "sources lose more or less. Weeds that come up after an early pass are not in it.",
       ],
     },
   );

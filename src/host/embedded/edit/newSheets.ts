@@ -98,23 +98,19 @@ function resultSheetXml(styles: StyleMaker, sheet: ResultSheet, drawing: string)
     .map((width, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"/>`)
     .join("");
   const before =
-    `${page.scale === undefined ? '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>' : ""}<sheetViews>` +
-    `<sheetView ` +
-    `showGridLines="0" workbookViewId="0">${pane}</sheetView>` +
-    `</sheetViews><sheetFormatPr ` +
-    `defaultRowHeight="15"/>${widths === "" ? "" : `<cols>${widths}</cols>`}`;
+    `${page.scale === undefined ? '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>' : ""}<sheetViews><sheetView showGridLines="0" ` +
+    `workbookViewId="0">${pane}</sheetView></sheetViews><sheetFormatPr defaultRowHeight="15"/>` +
+    `${widths === "" ? "" : `<cols>${widths}</cols>`}`;
   const merges =
     sheet.merges === undefined || sheet.merges.length === 0
       ? ""
       : `<mergeCells count="${sheet.merges.length}">${sheet.merges.map((area) => `<mergeCell ref="${area}"/>`).join("")}</mergeCells>`;
   const setup =
-    `<pageMargins left="0.4" right="0.4" top="0.5" ` +
-    `bottom="0.6" header="0.3" footer="0.3"/><pageSetup ` +
+    '<pageMargins left="0.4" right="0.4" top="0.5" bottom="0.6" header="0.3" footer="0.3"/><pageSetup ' +
     `paperSize="${page.paper === "a4" ? 9 : 1}"${page.scale === undefined ? "" : ` scale="${page.scale}"`} ` +
     `orientation="${page.orientation}"${page.pages === undefined ? "" : ' firstPageNumber="1" useFirstPageNumber="1"'}${page.scale === undefined ? ` fitToWidth="1" fitToHeight="${page.pagesTall}"` : ""}/>` +
-    `<headerFooter>` +
-    `<oddFooter>${escapeText(`&L&8${asFooter(page.footer)}&R&8${pageOf(page.pages)}`)}</oddFooter>` +
-    `</headerFooter>${breaksXml(page.breakAfter ?? [])}`;
+    `<headerFooter><oddFooter>${escapeText(`&L&8${asFooter(page.footer)}&R&8${pageOf(page.pages)}`)}</oddFooter></headerFooter>` +
+    `${breaksXml(page.breakAfter ?? [])}`;
   return worksheet(before, dataXml(styles, sheet), merges + setup + drawing);
 }
 

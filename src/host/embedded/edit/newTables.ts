@@ -55,15 +55,9 @@ function tableXml(table: InputTable, id: number): string {
   const range = areaName({ top: 0, left: 0, bottom: rowsMade(table).length, right: columns.length - 1 });
   const columnsXml = columns.map(({ heading }, index) => `<tableColumn id="${index + 1}" name="${escapeAttribute(heading)}"/>`).join("");
   return (
-    `${head}<table xmlns="${spreadsheet}" id="${id}" ` +
-    `name="${name}" displayName="${name}" ref="${range}" ` +
-    `totalsRowShown="0"><autoFilter ` +
-    `ref="${range}"/><tableColumns ` +
-    `count="${columns.length}">${columnsXml}</tableColumns>` +
-    `<tableStyleInfo name="TableStyleLight1" ` +
-    `showFirstColumn="0" ` +
-    `showLastColumn="0" showRowStripes="1" ` +
-    `showColumnStripes="0"/></table>`
+    `${head}<table xmlns="${spreadsheet}" id="${id}" name="${name}" displayName="${name}" ref="${range}" totalsRowShown="0">` +
+    `<autoFilter ref="${range}"/><tableColumns count="${columns.length}">${columnsXml}</tableColumns><tableStyleInfo ` +
+    'name="TableStyleLight1" showFirstColumn="0" showLastColumn="0" showRowStripes="1" showColumnStripes="0"/></table>'
   );
 }
 
@@ -98,20 +92,14 @@ function inputSheetXml(styles: StyleMaker, table: InputTable, tableId: string): 
   const widths = columns
     .map(
       ({ width }, index) =>
-        `<col min="${index + 1}" ` +
-        `max="${index + 1}" width="${width}" ` +
+        `<col min="${index + 1}" max="${index + 1}" width="${width}" ` +
         `customWidth="1"${formats[index] === 0 ? "" : ` style="${formats[index]!}"`}/>`,
     )
     .join("");
   const before =
-    `<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>` +
-    `<sheetViews><sheetView ` +
-    `workbookViewId="0"><pane ySplit="1" ` +
-    `topLeftCell="A2" activePane="bottomLeft" state="frozen"/>` +
-    `<selection pane="bottomLeft"/></sheetView>` +
-    `</sheetViews>` +
-    `<sheetFormatPr defaultRowHeight="15"/>` +
-    `<cols>${widths}</cols>`;
+    '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetViews><sheetView workbookViewId="0"><pane ySplit="1" ' +
+    'topLeftCell="A2" activePane="bottomLeft" state="frozen"/><selection pane="bottomLeft"/></sheetView></sheetViews>' +
+    `<sheetFormatPr defaultRowHeight="15"/><cols>${widths}</cols>`;
   const data = rows
     .map(
       (cells, row) =>
@@ -128,18 +116,10 @@ function inputSheetXml(styles: StyleMaker, table: InputTable, tableId: string): 
   return worksheet(
     before,
     data,
-    `<dataValidations ` +
-      `count="${validations.length}">${validations.join("")}</dataValidations>` +
-      `<pageMargins ` +
-      `left="0.5" ` +
-      `right="0.5" top="0.6" bottom="0.6" header="0.3" ` +
-      `footer="0.3"/><pageSetup orientation="landscape" ` +
-      `fitToWidth="${pagesWideOf(table)}" ` +
-      `fitToHeight="0"/><headerFooter>` +
-      `<oddFooter>${escapeText(`&L&8${sheetTitle}&R&8${pageNumber}`)}</oddFooter>` +
-      `</headerFooter>` +
-      `<tableParts count="1">` +
-      `<tablePart r:id="${tableId}"/></tableParts>`,
+    `<dataValidations count="${validations.length}">${validations.join("")}</dataValidations><pageMargins left="0.5" right="0.5" ` +
+      `top="0.6" bottom="0.6" header="0.3" footer="0.3"/><pageSetup orientation="landscape" fitToWidth="${pagesWideOf(table)}" ` +
+      `fitToHeight="0"/><headerFooter><oddFooter>${escapeText(`&L&8${sheetTitle}&R&8${pageNumber}`)}</oddFooter></headerFooter>` +
+      `<tableParts count="1"><tablePart r:id="${tableId}"/></tableParts>`,
   );
 }
 
@@ -159,15 +139,12 @@ function hintXml(column: InputColumn, area: Block, source: string | null): strin
   const prompt =
     words === ""
       ? ""
-      : ` showInputMessage="1" ` +
-        `promptTitle="${escapeAttribute(heading.slice(0, longestTitle))}" ` +
+      : ` showInputMessage="1" promptTitle="${escapeAttribute(heading.slice(0, longestTitle))}" ` +
         `prompt="${escapeAttribute(words.slice(0, longestPrompt))}"`;
   const cells = area.top === area.bottom ? cellName({ row: area.top, column: area.left }) : areaName(area);
   if (source === null) return `<dataValidation allowBlank="1"${prompt} sqref="${cells}"/>`;
   const warning =
-    ' errorStyle="warning" allowBlank="1" ' +
-    'showErrorMessage="1" errorTitle="Not in the list" ' +
-    'error="Pennyacre may not ' +
-    'know this word. Keep it all the same?"';
+    ' errorStyle="warning" allowBlank="1" showErrorMessage="1" errorTitle="Not in the list" error="Pennyacre may not know ' +
+    'this word. Keep it all the same?"';
   return `<dataValidation type="list"${warning}${prompt} sqref="${cells}"><formula1>${escapeText(source)}</formula1></dataValidation>`;
 }

@@ -38,10 +38,8 @@ export function refuseCovered(data: SheetData, entries: readonly (At & ({ readon
     if (hidden !== undefined)
       throw new HostError(
         "failed",
-        `Cell ${cellName(hidden)} is part of the ` +
-          `joined cells ${areaName(merge)}. Enter it in ` +
-          `${cellName({ row: merge.top, column: merge.left })}, ` +
-          `or unmerge them in Excel.`,
+        `Cell ${cellName(hidden)} is part of the joined cells ${areaName(merge)}. Enter it in ` +
+          `${cellName({ row: merge.top, column: merge.left })}, or unmerge them in Excel.`,
       );
   }
 }
@@ -89,9 +87,8 @@ export function refuseLockedStructure(parts: Parts): void {
   if (/^(1|true)$/.test(first(book, "workbookProtection")?.getAttribute("lockStructure") ?? "")) {
     throw new HostError(
       "protected",
-      "The structure of the workbook is protected, so that no " +
-        "sheet can be added. Take the protection off in Excel " +
-        "(Review, Protect Workbook) and try again.",
+      "The structure of the workbook is protected, so that no sheet can be added. Take the protection off in Excel (Review, Protect " +
+        "Workbook) and try again.",
     );
   }
 }

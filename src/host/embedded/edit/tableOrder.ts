@@ -73,11 +73,8 @@ export function withSortedRows(state: State, name: string, column: number, downw
   if (readers.length > 0)
     throw new HostError(
       "failed",
-      `Nothing was sorted: ${listed(readers)} ` +
-        `${readers.length === 1 ? "reads" : "read"} ` +
-        `single entries of ` +
-        `${plainName(table)} and would read others ` +
-        `then. Change the formula there first.`,
+      `Nothing was sorted: ${listed(readers)} ${readers.length === 1 ? "reads" : "read"} single entries of ${plainName(table)} and ` +
+        "would read others then. Change the formula there first.",
     );
   const values = new Map(rows.map((row) => [row, valueIn(data, { row, column })]));
   const order = [...rows].sort((one, other) => compared(values.get(one)!, values.get(other)!, downwards) || one - other);
@@ -290,10 +287,8 @@ function refuseFixed(state: State, table: TableEntry): void {
   const hidden = data.rows.hiddenRows().find((row) => row >= area.top && row <= area.bottom);
   if (hidden !== undefined)
     fail(
-      `Rows of ${plainName(table)} are hidden in the ` +
-        `workbook (row ${hidden + 1}), by hand or by a filter. ` +
-        `Show all of ` +
-        `them in Excel first.`,
+      `Rows of ${plainName(table)} are hidden in the workbook (row ${hidden + 1}), by hand or by a filter. Show all of them in ` +
+        "Excel first.",
     );
   const joined = lookOf(data).merges.find((each) => overlap(each, area));
   if (joined !== undefined)

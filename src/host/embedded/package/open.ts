@@ -60,21 +60,16 @@ export function newWorkbook(options: Options = {}): EmbeddedWorkbook {
       `PartName="/xl/styles.xml" ` +
       `ContentType="${type("styles")}"/></Types>`,
     "_rels/.rels":
-      `${head}<Relationships xmlns="${relationships}">` +
-      `<Relationship Id="rId1" Type="${office}/officeDocument" ` +
-      `Target="xl/workbook.xml"/></Relationships>`,
+      `${head}<Relationships xmlns="${relationships}"><Relationship Id="rId1" Type="${office}/officeDocument" ` +
+      'Target="xl/workbook.xml"/></Relationships>',
     "xl/workbook.xml":
       `${head}<workbook ` +
       `xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" ` +
       `xmlns:r="${office}">` +
       `<bookViews><workbookView/></bookViews><sheets><sheet name="Notes" sheetId="1" r:id="rId1"/></sheets></workbook>`,
     "xl/_rels/workbook.xml.rels":
-      `${head}<Relationships xmlns="${relationships}">` +
-      `<Relationship Id="rId1" ` +
-      `Type="${office}/worksheet" ` +
-      `Target="worksheets/sheet1.xml"/>` +
-      `<Relationship Id="rId2" Type="${office}/styles" ` +
-      `Target="styles.xml"/></Relationships>`,
+      `${head}<Relationships xmlns="${relationships}"><Relationship Id="rId1" Type="${office}/worksheet" ` +
+      `Target="worksheets/sheet1.xml"/><Relationship Id="rId2" Type="${office}/styles" Target="styles.xml"/></Relationships>`,
     "xl/worksheets/sheet1.xml": worksheet("", ""),
     "xl/styles.xml": emptyStyles,
   };

@@ -125,8 +125,7 @@ export class PackageEdit {
     const bytes =
       this.changed.get(name) ??
       bytesOf(
-        `<?xml version="1.0" encoding="UTF-8" ` +
-          `standalone="yes"?>\n<Relationships ` +
+        '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<Relationships ' +
           `xmlns="http://schemas.openxmlformats.org/package/2006/relationships"/>`,
       );
     const document = freshDocument(bytes);

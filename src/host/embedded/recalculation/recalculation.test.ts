@@ -214,30 +214,27 @@ describe("Recalculation", () => {
     expect(stale).toEqual([]);
   });
 
-  it(
-    "leaves other workbooks, array formulas over several " + "cells and days from 1904 as they are, and says when " + "they may be old",
-    async () => {
-      const of = (a: number, dateSystem: "1900" | "1904" = "1904") =>
-        workbook(
-          {
-            S: [
-              [a, f("[1]Prices!A1*A1", 8), f("YEAR(A1)", 1904), f("A1+1", 2)],
-              ["", 3, 3, ""],
-            ],
-          },
-          { dateSystem },
-        );
-      const { values, stale } = await new Recalculation(of(1), engineInNode).of(of(2), [at(0, 0, 0)]);
-      expect(values).toEqual([{ ...at(0, 0, 3), value: 3 }]);
-      expect(stale).toEqual([at(0, 0, 1), at(0, 0, 2)]);
+  it("leaves other workbooks, array formulas over several cells and days from 1904 as they are, and says when they may be old", async () => {
+    const of = (a: number, dateSystem: "1900" | "1904" = "1904") =>
+      workbook(
+        {
+          S: [
+            [a, f("[1]Prices!A1*A1", 8), f("YEAR(A1)", 1904), f("A1+1", 2)],
+            ["", 3, 3, ""],
+          ],
+        },
+        { dateSystem },
+      );
+    const { values, stale } = await new Recalculation(of(1), engineInNode).of(of(2), [at(0, 0, 0)]);
+    expect(values).toEqual([{ ...at(0, 0, 3), value: 3 }]);
+    expect(stale).toEqual([at(0, 0, 1), at(0, 0, 2)]);
 
-      const filled = (a: number): FormulaBook => {
-        const book = workbook({ S: [[a, f("A1*{1,2}", 1), 2]] });
-        return { ...book, formulas: book.formulas.map((cell) => ({ ...cell, fills: parseArea("B1:C1")! })) };
-      };
-      expect((await new Recalculation(filled(1), engineInNode).of(filled(5), [at(0, 0, 0)])).stale).toEqual([at(0, 0, 1), at(0, 0, 2)]);
-    },
-  );
+    const filled = (a: number): FormulaBook => {
+      const book = workbook({ S: [[a, f("A1*{1,2}", 1), 2]] });
+      return { ...book, formulas: book.formulas.map((cell) => ({ ...cell, fills: parseArea("B1:C1")! })) };
+    };
+    expect((await new Recalculation(filled(1), engineInNode).of(filled(5), [at(0, 0, 0)])).stale).toEqual([at(0, 0, 1), at(0, 0, 2)]);
+  });
 
   it("tells errors, yes or no and texts apart", async () => {
     const of = (a: number) =>

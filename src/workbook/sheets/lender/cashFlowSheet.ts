@@ -151,12 +151,8 @@ function notes(report: SeasonReport, flow: CashFlow): string {
     ? ""
     : ` ${amountWords(flow.spread.abs())} without a date falls by rule: field costs at planned planting, the rest evenly.`;
   return (
-    `Invoices as they are paid, the rest of the plan in ` +
-    `its planned month, cash rent half in March and half in ` +
-    `November, grain not sold yet at the expected price ` +
-    `in ${grainMonth(report)}. Opening cash is taken ` +
-    `as nothing; ` +
-    `the operating loan begins with ` +
-    `the balance entered.${spread}`
+    "Invoices as they are paid, the rest of the plan in its planned month, cash rent half in March and half in November, grain not " +
+    `sold yet at the expected price in ${grainMonth(report)}. Opening cash is taken as nothing; the operating loan begins with the ` +
+    `balance entered.${spread}`
   );
 }

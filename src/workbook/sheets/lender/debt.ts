@@ -47,8 +47,7 @@ export function debtBlock(page: LenderPage, report: SeasonReport): void {
   term.slice(0, 3).forEach((loan, index) => {
     right(
       6 + index,
-      `${loan.name}: ${amountWords(loan.balance)} ` +
-        `at ${loan.rate.times("100").toFixed(2)} %, ` +
+      `${loan.name}: ${amountWords(loan.balance)} at ${loan.rate.times("100").toFixed(2)} %, ` +
         `${loan.payment === null ? "no payment entered" : amountWords(loan.payment)}${loan.payment === null ? "" : `, ${loan.paymentsAYear.toFixed()} a year`}`,
     );
   });

@@ -32,9 +32,7 @@ export const breakEvenPriceFormula = ({ fixed, moving, share, otherIncome, yield
   `=IF(${share}*${yieldHere}=0,${noAnswer},${roundedUp(`${moving}${plus(dock)}+(${fixed}-${otherIncome})/(${share}*${yieldHere})`, 2)})`;
 
 export const breakEvenYieldFormula = ({ fixed, moving, share, otherIncome, price, dock }: BalanceCells): string =>
-  `=IF((${price}-${moving}${less(dock)})*${share}<=0,` +
-  `${noAnswer},MAX(0,` +
-  `${roundedUp(`(${fixed}-${otherIncome})/((${price}-${moving}${less(dock)})*${share})`, 1)}))`;
+  `=IF((${price}-${moving}${less(dock)})*${share}<=0,${noAnswer},MAX(0,${roundedUp(`(${fixed}-${otherIncome})/((${price}-${moving}${less(dock)})*${share})`, 1)}))`;
 
 export const netFormula = ({ fixed, moving, share, otherIncome, yieldHere, price, dock }: BalanceCells): string =>
   `=${rounded(`(${price}-${moving}${less(dock)})*${share}*${yieldHere}+${otherIncome}-${fixed}`, 2)}`;

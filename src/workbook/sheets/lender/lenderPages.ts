@@ -66,9 +66,8 @@ export function lenderPages(report: SeasonReport, options: LenderOptions): Resul
       pagesTall: 2,
       ...(firstPage === null ? {} : { scale: usualScale, breakAfter: [firstPage] }),
       footer:
-        `${(settings.farm ?? seasonName(report)).slice(0, longestFarm)}, ` +
-        `${options.date}, ` +
-        `${layerTitle(layer).toLowerCase()}. ${caution}`,
+        `${(settings.farm ?? seasonName(report)).slice(0, longestFarm)}, ${options.date}, ${layerTitle(layer).toLowerCase()}. ` +
+        `${caution}`,
       pages: pagesOf(page.next, firstPage, settings.areaUnit),
     },
   };
@@ -104,10 +103,9 @@ function heading(page: LenderPage, report: SeasonReport, { date }: LenderOptions
   page.put(
     { row: 1, column: 0 },
     ...note(
-      `${seasonName(report)}, as of ${date}; tables on ` +
-        `the layer ${layerTitle(layer).toLowerCase()}. ` +
-        `${currency}, per ` +
-        `${areaName(report)} unless it says otherwise (${areaUnit}). Figures in a box may be changed: try another price, yield or cost.`,
+      `${seasonName(report)}, as of ${date}; tables on the layer ${layerTitle(layer).toLowerCase()}. ${currency}, per ` +
+        `${areaName(report)} unless it says otherwise (${areaUnit}). Figures in a box may be changed: try another price, yield or ` +
+        "cost.",
     ),
   );
   for (const row of incompleteRows(report, { of: "cash flow" })) page.put({ row: page.next, column: 0 }, ...row);

@@ -14,27 +14,16 @@ import { farmCashFlow, grainMonth } from "./farmCashFlow";
 export const lenderNotes = (report: SeasonReport, layer: Layer, crops: readonly CropFigures[]): readonly string[] => [
   ...layerNotes,
   interestNote(report),
-  `Price: the expected price of the table Crops, ` +
-    `before selling costs. Break-evens are rounded up. ` +
-    `Yields: goal and ` +
-    `proven yield of the table Fields; projected is the ` +
-    `harvest once a field is done. Grain not sold yet is ` +
-    `counted at ` +
-    `the expected price in ${grainMonth(report) ?? "November"}.`,
+  "Price: the expected price of the table Crops, before selling costs. Break-evens are rounded up. Yields: goal and proven yield of " +
+    "the table Fields; projected is the harvest once a field is done. Grain not sold yet is counted at the expected price in " +
+    `${grainMonth(report) ?? "November"}.`,
   ...crops.flatMap((crop) => [...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].map((words) => `${crop.crop}: ${words}`)),
-  `The tables of net return are on the layer ` +
-    `${layerTitle(layer).toLowerCase()}: hauling, drying and ` +
-    `selling follow ` +
-    `the yield in them, everything else stays.`,
-  `Low: each field at its lowest of goal, projected ` +
-    `and proven yield, at the low price; high: the ` +
-    `highest, at the ` +
-    `high price; without one, the expected.`,
-  "Insurance: guarantee and payment are the operator's " +
-    "share, shown apart from the net; a payment is " +
-    "worked out at " +
-    "the policy's harvest price, or at its projected price " +
-    "while no harvest price is entered. The policy rules.",
+  `The tables of net return are on the layer ${layerTitle(layer).toLowerCase()}: hauling, drying and selling follow the yield in ` +
+    "them, everything else stays.",
+  "Low: each field at its lowest of goal, projected and proven yield, at the low price; high: the highest, at the high price; " +
+    "without one, the expected.",
+  "Insurance: guarantee and payment are the operator's share, shown apart from the net; a payment is worked out at the policy's " +
+    "harvest price, or at its projected price while no harvest price is entered. The policy rules.",
   `Left out of the cost per ${areaName(report)}: whatever is not entered. ${omitted(report)}`,
   ...uncheckedInShort(report.season),
   planningCaution,
@@ -115,9 +104,8 @@ export function lenderNotices(report: SeasonReport): readonly LenderNotice[] {
     say(
       sales.averagePrice !== null && outlook.price.gt(sales.averagePrice.times("1.1")),
       "price-above-sales",
-      `${crop}: the expected price is more than ` +
-        `a tenth above the average of what is sold ` +
-        `(${sales.averagePrice?.toFixed(2)} per ${yieldUnit}).`,
+      `${crop}: the expected price is more than a tenth above the average of what is sold (${sales.averagePrice?.toFixed(2)} per ` +
+        `${yieldUnit}).`,
     );
     say(
       entry.lowPrice === null || entry.highPrice === null,
