@@ -152,7 +152,7 @@ describe("following a workbook", () => {
     expect(watch.state().failure).toBeNull();
   });
 
-  it("reads when the user comes back only where something is unread, nothing is heard, or the figures are older than five minutes", async () => {
+  it("reads when the user comes back only if something is unread, nothing is heard or the figures are over five minutes old", async () => {
     const { host, readings, hint } = slowHost();
     const watch = watchSeason(host, () => report);
     watch.start();

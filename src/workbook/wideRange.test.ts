@@ -106,7 +106,7 @@ describe("rows of a wide sheet that add up others, whatever they are called", ()
   const both = match(["For", "Field"], ["left out", "Ac."], ["seed", "Seed"], ["crop protection", "Chem"], ["cash rent", "Rent"]);
   const sheet = (...rows: readonly string[]) => `| Field | Ac. | Seed | Chem | Rent |\n${rows.map((row) => `| ${row} |`).join("\n")}`;
 
-  it("are left out and told, where they add up money for an acre times the acres: a field without a kind gets no farm's total for it", () => {
+  it("are left out and told, where they add up money an acre times the acres: a field without a kind gets no farm's total", () => {
     const of = content(
       sheet("Alder | 100 | 110 | 40 | ", "Birch | 50 | 115 | 42.5 | 200", "Whole farm | 150 | 16750 | 6125 | 10000"),
       both,

@@ -280,7 +280,7 @@ describe("the page Changes", () => {
     expect(await page.evaluate(() => document.activeElement?.closest("label")?.textContent)).toBe(" Count this change in");
   });
 
-  it("is walked by keys alone: products are picked by their first letters, their price comes from Items, and no list pushes the page", async () => {
+  it("is walked by keys alone: products are picked by their first letters, prices come from Items, no list pushes the page", async () => {
     const page = await opened("Changes");
     await button(page, "Compare another change").focus();
     await page.keyboard.press("Enter");

@@ -141,7 +141,7 @@ describe("the money of work by machine", () => {
     expect(flows("unpaid labour", { ...work, machines: [{ ...planter, labour: "unpaid labour" }] })).toEqual([]);
   });
 
-  it("is paid beside bills that no field is charged with for what they do not cover, so that the year pays the larger of the two once", () => {
+  it("is paid beside bills that no field is charged with for what they do not cover: the year pays the larger of the two once", () => {
     const uncharged = { ...bought, items: bought.items.map((each) => ({ ...each, unchargedIn: new Set(["Home"]) })) };
     // 230 computed beside a bill of 400: 400. Beside one of 30: 30 and the other 200. Work at a rate is paid all the same.
     expect(flows("fuel", { ...work, ...uncharged })).toEqual(["2031-04 -400", "2031-06 -100"]);

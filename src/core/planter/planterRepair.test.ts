@@ -69,7 +69,7 @@ const planter = (more: Partial<Season>) =>
   ).planters[0]!;
 
 describe("wear of a part", () => {
-  it("is the part of the way from new to worn out: 15 in new, 14.75 measured, replaced at 14.5: half (common practice for an opener)", () => {
+  it("is the part of the way from new to worn out: 15 in new, 14.75 measured, replaced at 14.5: half (common practice, an opener)", () => {
     expect(wearUsed(sizes("15", "14.75", "14.5")).toFixed()).toBe("0.5");
   });
   it("goes the other way where play grows: 0 in new, 1.5 in of play, replaced at 2 in: three quarters", () => {

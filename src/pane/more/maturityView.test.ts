@@ -25,7 +25,7 @@ const field = (name: string, maturity: FieldWeather["maturity"], frostMargin: Fi
   frostMargin,
 });
 
-it("says when each field matures and how far that is from a freeze, and places it from the last day of the record to the year's end", () => {
+it("says when each field matures and how far that is from a freeze, and places it between the record's last day and the year's end", () => {
   // 24 June to 31 December are 190 days: 19 days are a tenth.
   const [home] = maturityLines(
     [field("Home", { date: "2031-09-27", early: "2031-09-08", late: "2031-10-16" }, days("11", "1")), field("Unrated", null)],

@@ -53,7 +53,7 @@ describe("what a bill will do", () => {
     expect([rows.length, rows[4]![1]]).toEqual([6, "Urea"]);
   });
 
-  it("is known for the first bill too, whose table is made with it, but not where purchases are read from a range of the grower's own", () => {
+  it("is known for the first bill too, whose table is made with it, but not where purchases are read from the grower's own range", () => {
     const without = { ...countedContent, tables: countedContent.tables.filter(({ name }) => name !== "Purchases") };
     expect(withPurchase(without, purchaseCells(bill))!.tables.find(({ name }) => name === "Purchases")!.rows).toEqual([
       expect.arrayContaining(["Urea", 1000, "lb", 900]),

@@ -214,7 +214,7 @@ describe("Recalculation", () => {
     expect(stale).toEqual([]);
   });
 
-  it("leaves other workbooks, array formulas over several cells and days from 1904 as they are, and says when they may be old", async () => {
+  it("leaves other workbooks, array formulas of several cells and days from 1904 as they are, and says when they may be old", async () => {
     const of = (a: number, dateSystem: "1900" | "1904" = "1904") =>
       workbook(
         {
