@@ -1,32 +1,36 @@
 /**
  * Builds and serves the pages: the desk (`index.html`), which opens workbooks in a plain browser, the pane (`pane.html`),
- * which Excel shows beside a workbook, and the help (`help.html`).
+ * which Excel shows beside a workbook, the help (`help.html`), and how all that gets into Excel (`install.html`).
  *
  *   webpack serve                                  the desk at http://localhost:3000/, or the next free port
- *   webpack serve --env excel                      both pages at https://localhost:3000/, where manifest.xml points
- *   webpack --env production                       both pages into dist/
+ *   webpack serve --env excel                      all pages at https://localhost:3000/, where manifest.xml points
+ *   webpack --env production                       all pages into dist/, and a zip of them
  *   webpack --env production origin=https://…      the same, with a manifest.xml that points there
  */
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
 import CopyPlugin from "copy-webpack-plugin";
 import { EsbuildPlugin } from "esbuild-loader";
 import HtmlPlugin from "html-webpack-plugin";
-import { fileURLToPath } from "node:url";
+import { ZipPlugin } from "./shared/build/zip.js";
 
-/** Where the manifest says that the pages are, unless a build is told otherwise. */
-const manifestOrigin = "https://localhost:3000";
+/** Where the manifest of the source says that the pages are. */
+const servedHere = "https://localhost:3000";
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 
 /** @param {{ production?: boolean, excel?: boolean, origin?: string }} env */
 export default (env) => {
   // `port: "auto"` looks for a free port from here on.
   process.env.WEBPACK_DEV_SERVER_BASE_PORT ??= "3000";
-  const origin = (env.origin ?? manifestOrigin).replace(/\/$/, "");
-  if (!origin.startsWith("https://")) throw new Error(`Office loads add-ins over https only, so origin cannot be ${origin}`);
+  const origin = env.origin?.replace(/\/$/, "");
+  if (origin !== undefined && !origin.startsWith("https://"))
+    throw new Error(`Office loads add-ins over https only, so origin cannot be ${origin}`);
+  const { version } = JSON.parse(readFileSync(here("package.json"), "utf8"));
   return {
     // Also when serving: people work with what `npm start` shows, and React is quicker without its checks.
     mode: "production",
     target: "web",
-    entry: { desk: here("src/desk/index.tsx"), pane: here("src/pane/index.tsx") },
+    entry: { desk: here("src/desk/index.tsx"), pane: here("src/pane/index.tsx"), install: here("src/install/index.ts") },
     output: {
       path: here("dist"),
       // Names change with their content, so that nobody keeps an old version.
@@ -38,28 +42,45 @@ export default (env) => {
       clean: true,
     },
     resolve: { extensions: [".tsx", ".ts", ".js"] },
-    module: { rules: [{ test: /\.tsx?$/, loader: "esbuild-loader", options: { target: "es2022" } }] },
+    module: {
+      rules: [
+        { test: /\.tsx?$/, loader: "esbuild-loader", options: { target: "es2022" } },
+        { test: /\.xml$/, type: "asset/source" },
+      ],
+    },
     experiments: { css: true },
     devtool: "source-map",
     // Programs and styles only: the pages stay as they were written, to be read by whoever wonders what they load.
-    optimization: { minimize: Boolean(env.production), minimizer: [new EsbuildPlugin({ target: "es2022", css: true, legalComments: "inline" })] },
+    optimization: {
+      minimize: Boolean(env.production),
+      minimizer: [new EsbuildPlugin({ target: "es2022", css: true, legalComments: "inline" })],
+    },
     performance: { hints: false },
     plugins: [
       new HtmlPlugin({ filename: "index.html", template: here("src/desk/index.html"), chunks: ["desk"], minify: false }),
       // At the end of the body, after Office.js, so that the page shows something before either arrives.
       new HtmlPlugin({
-        filename: "pane.html", template: here("src/pane/index.html"), chunks: ["pane"], minify: false,
-        inject: "body", scriptLoading: "blocking",
+        filename: "pane.html",
+        template: here("src/pane/index.html"),
+        chunks: ["pane"],
+        minify: false,
+        inject: "body",
+        scriptLoading: "blocking",
       }),
       // The help needs no program: its text is put into the page here, from what the pane shows of it.
       new HtmlPlugin({ filename: "help.html", template: here("src/pane/help/helpHtml.ts"), chunks: [], inject: false, minify: false }),
+      new HtmlPlugin({ filename: "install.html", template: here("src/install/installHtml.ts"), chunks: ["install"], minify: false }),
       new CopyPlugin({
         patterns: [
           { from: here("shared/*.xlsx"), to: "[name][ext]" },
           { from: here("shared/icons/*.{png,svg}"), to: "icons/[name][ext]" },
-          { from: here("manifest.xml"), transform: (bytes) => bytes.toString("utf8").replaceAll(manifestOrigin, origin) },
+          // Without an origin the install page writes it: one for another address would be loaded by mistake.
+          ...(origin === undefined && env.production
+            ? []
+            : [{ from: here("manifest.xml"), transform: (bytes) => bytes.toString("utf8").replaceAll(servedHere, origin ?? servedHere) }]),
         ],
       }),
+      ...(env.production ? [new ZipPlugin(`pennyacre-${version}.zip`)] : []),
     ],
     stats: env.production ? "errors-warnings" : "none",
     infrastructureLogging: { level: "warn" },
@@ -77,7 +98,8 @@ export default (env) => {
         const address = `${env.excel ? "https" : "http"}://${options.host}:${server.address().port}/`;
         console.log("Building the pages …");
         middleware.waitUntilValid(() =>
-          console.log(`\nPennyacre is at ${address}${env.excel ? "  (the pane for Excel: pane.html)" : ""}\nStop it with Ctrl+C.\n`));
+          console.log(`\nPennyacre is at ${address}${env.excel ? "  (the pane for Excel: pane.html)" : ""}\nStop it with Ctrl+C.\n`),
+        );
       },
     },
   };

@@ -22,6 +22,15 @@ describe("the build", () => {
     for (const source of sources) expect(page(source)).not.toContain("appsforoffice");
   });
 
+  it("loads nothing from elsewhere in the install page, which asks nobody but its own server", () => {
+    const sources = scripts(page("install.html"));
+    expect(sources).toHaveLength(1);
+    expect(sources[0]).toMatch(/^install\.[0-9a-f]{12}\.js$/);
+    expect(/http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(page("install.html"))?.[1]).toMatch(
+      /^default-src 'none'; script-src 'self'; connect-src 'self'; /,
+    );
+  });
+
   it("keeps scripts of elsewhere, eval and plugins out of both pages by policy", () => {
     for (const name of ["index.html", "pane.html"]) {
       const policy = /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(page(name))?.[1] ?? "";
@@ -40,7 +49,7 @@ describe("the build", () => {
 
   it("holds the demo workbooks and the engine that recalculates them", () => {
     const files = readdirSync("dist");
-    expect(files).toEqual(expect.arrayContaining(["demo-season.xlsx", "demo-season-with-problems.xlsx", "manifest.xml"]));
+    expect(files).toEqual(expect.arrayContaining(["demo-season.xlsx", "demo-season-with-problems.xlsx"]));
     expect(files.filter((name) => name.endsWith(".wasm"))).toHaveLength(1);
   });
 

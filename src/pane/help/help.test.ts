@@ -82,10 +82,10 @@ describe("help.html", () => {
     for (const line of all.split("\n")) expect(shown).toContain(plainText(spelled(line, "USD")));
   });
 
-  it("links only to what is there, and to the desk", () => {
+  it("links only to what is there, to the desk and to the install page", () => {
     for (const link of page.querySelectorAll("a")) {
       const to = link.getAttribute("href")!;
-      if (to !== "index.html") expect(page.querySelector(to), to).not.toBeNull();
+      if (!["index.html", "install.html"].includes(to)) expect(page.querySelector(to), to).not.toBeNull();
     }
     expect(page.querySelectorAll("script")).toHaveLength(0);
   });

@@ -75,6 +75,8 @@ class Objects {
   private find({ ObjectPathType, Name, ParentObjectPathId, ArgumentInfo }: Path): object | null {
     if (ObjectPathType === 1) return this.workbook;
     if (ObjectPathType === 6) return this.workbook.kept(Name);
+    // A service of the library's own, such as it asks for as it starts in a whole page: answered with nothing.
+    if (ObjectPathType === 2) return null;
     const parent = this.follow(ParentObjectPathId as number);
     if (parent === null) return null;
     switch (ObjectPathType) {
