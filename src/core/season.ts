@@ -6,6 +6,7 @@
  * unit. Shares are fractions from 0 to 1. Names are unique without regard to case; references hold the spelling of the
  * table that defines the name.
  */
+import type { PastField } from "./history/pastField";
 import type { Decimal } from "./numbers/decimal";
 import type { Kind, OperatingKind } from "./kinds";
 import type { Policy } from "./lender/guarantee";
@@ -104,6 +105,8 @@ export type Field = {
   readonly variety: string | null;
   readonly yieldGoal: Yield;
   readonly provenYield: Yield | null;
+  /** The years of Past seasons whose mean the proven yield is, the newest first; none where it is entered or not known. */
+  readonly provenYears: readonly string[];
   readonly plannedPlanting: IsoDate | null;
   readonly planted: IsoDate | null;
   /** Seeds per area. */
@@ -342,6 +345,8 @@ export type Season = {
   readonly hybrids: readonly Hybrid[];
   /** What was measured and seen on the planter. */
   readonly planterChecks: readonly PlanterCheck[];
+  /** How fields ended in past years. */
+  readonly pastSeasons: readonly PastField[];
   /** The changes that are weighed. */
   readonly changes: readonly SeasonChange[];
 };

@@ -401,6 +401,22 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
         : `The dates entered are of several years (${found}) and the setting Season year is blank, so there is no cash flow yet.`,
     remedy: "Enter Season year in the table Season.",
   }),
+  "past-twice": (problem) => ({
+    what: `${cell(problem)}: ${problem.found} is entered already, ${second(problem)}; this entry is left out.`,
+    remedy: "Delete one of the two; two hybrids of a field in one year are told apart by the column Hybrid or variety.",
+  }),
+  "past-unit": (problem) => ({
+    what: `${cell(problem)}: ${quoted(problem.found)} is not how yields are counted today (${problem.like ?? ""}); the entry is left out.`,
+    remedy: "Enter goal, yield and price of that year in the unit of today, and the unit with them.",
+  }),
+  "past-later": (problem) => ({
+    what: `${cell(problem)}: ${problem.found} is later than the season ${problem.like ?? ""}, so it is no past season; the entry is left out.`,
+    remedy: "Correct the year, or the Season year in the table Season.",
+  }),
+  "past-unlike": (problem) => ({
+    what: `${cell(problem)}: no field of today is called ${quoted(problem.found)}, and one is called ${quoted(problem.like ?? "")}.`,
+    remedy: "Give it the name of today if it is the same land; if it is another field, nothing.",
+  }),
   "crop-year-later": (problem) => ({
     what: `${cell(problem)}: grain of ${problem.found} is not of the season ${problem.like ?? ""}, and the sale is left out here.`,
     remedy: "Keep it for the workbook of that season, or correct the crop year.",

@@ -16,6 +16,8 @@ export type Subject =
   | { readonly of: "weeds" }
   /** Heat, rain and maturity; no money rests on them. */
   | { readonly of: "weather" }
+  /** What past years came to. */
+  | { readonly of: "years" }
   | { readonly of: "crop"; readonly name: string }
   | { readonly of: "field"; readonly name: string }
   | { readonly of: "item"; readonly name: string }
@@ -141,6 +143,11 @@ export const problemCodes = [
   "weather-place-missing",
   "weather-place-unknown",
   "day-later",
+  // Past seasons.
+  "past-twice",
+  "past-unit",
+  "past-later",
+  "past-unlike",
   "dock-table-unknown",
   "dock-table-fault",
   "dock-outside",
@@ -204,6 +211,7 @@ export const checkCodes: readonly ProblemCode[] = [
   "controls-missing",
   "sites-missing",
   "weed-unlike",
+  "past-unlike",
   "tank-missing",
   "test-weight-missing",
   "date-missing",

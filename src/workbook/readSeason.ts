@@ -24,6 +24,7 @@ import { publishedStandTables } from "./publishedStandTables";
 import type { SeasonReading } from "./seasonReport";
 import { loanChecks } from "./loanChecks";
 import { settled } from "./settle";
+import { pastNames, provenSettled } from "./settleProven";
 import { budgetSettled } from "./settleBudget";
 import { loansSettled } from "./settleLoans";
 import { Names } from "./names";
@@ -48,6 +49,7 @@ import { readMachines } from "./tables/machines";
 import { readOperations, readOtherCosts } from "./tables/operations";
 import { readOwnStandTables } from "./tables/ownStandTables";
 import { typingStyle, readSettings } from "./tables/settings";
+import { readPastSeasons } from "./tables/pastSeasons";
 import { readPlanterChecks } from "./tables/planterChecks";
 import { readStandCounts } from "./tables/standCounts";
 import { readPurchases } from "./tables/purchases";
@@ -159,13 +161,19 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
     hybrids: from("Hybrids", readHybrids),
     weeds: from("Weeds", (table) => readWeeds(table, places)),
     planterChecks: from("Planter checks", (table) => readPlanterChecks(table, machineNames, itemNames)),
+    pastSeasons: from("Past seasons", (table) =>
+      readPastSeasons(table, { fields: fieldNames, crops: cropNames, byField, byCrop, seasonYear: settings.seasonYear }),
+    ),
     sales: from("Sales", (table) => readSales(table, cropNames, byCrop, settings.seasonYear)),
     harvest: from("Harvest", (table) => readHarvest(table, fieldNames, byField, byCrop, docks.docks)),
     changes: from("Changes", (table) => readChanges(table, places, { crops, fields, settings })),
   };
   const { season: once, problems: twice } = settled(read);
   const { season: beforeBudget, problems: besideLoans } = loansSettled(once, settingPlace(tables.get("Season"), "Operating interest rate"));
-  const { season, problems: besideLines } = budgetSettled(beforeBudget, (setting) => settingPlace(tables.get("Season"), setting));
+  const { season: withoutHistory, problems: besideLines } = budgetSettled(beforeBudget, (setting) =>
+    settingPlace(tables.get("Season"), setting),
+  );
+  const season = provenSettled(withoutHistory);
   const isUnreadable = (name: TableName) => found.problems.some(({ code, at }) => code === "table-unreadable" && at.table === name);
   const missing = needed
     .filter((name) => !tables.has(name) && !isUnreadable(name))
@@ -203,6 +211,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
     ...weatherProblems(season),
     ...weedProblems(season),
     ...mixProblems(season),
+    ...pastNames(season),
     ...harvestProblems(season, readers.get("Fields")?.has(fieldColumns.columns.harvestDone) ?? false),
   ];
   const withPlaces = [...tables.values(), ...own, ...content.tables.filter(({ name }) => plain(name) === plain(matchesTable))];

@@ -15,7 +15,7 @@ import type { ChangeFigures } from "../core/partialBudget/changeFigures";
 import type { FieldOutlook } from "../core/stand/fieldOutlook";
 import type { FieldStand } from "../core/stand/fieldStand";
 import type { PlanterPart } from "../core/planter/planterRepair";
-import type { Season } from "../core/season";
+import type { Field, Season } from "../core/season";
 import { budgetLinesJson, farmJson } from "./budgetJson";
 import { changeCautions } from "./changeWords";
 import { describe } from "./explain";
@@ -23,6 +23,7 @@ import { besidesJson, harvestJson, yieldTableJson } from "./harvestJson";
 import { toFix } from "./problem";
 import { weatherJson } from "./weatherJson";
 import { mixesJson, weedsJson } from "./weedsJson";
+import { provenFromJson, yearsJson } from "./yearsJson";
 import type { SeasonReport } from "./seasonReport";
 
 /** A decimal in plain digits, unrounded; `null` where there is no answer. */
@@ -85,7 +86,7 @@ const breakEvensJson = ({ yieldOf, yield: at, priceOf, price, breakEvenPrice, br
   netPerAcre: perLayer(netPerArea),
 });
 
-const fieldJson = (figures: FieldFigures, yieldOutlook: FieldOutlook | undefined) => {
+const fieldJson = (figures: FieldFigures, yieldOutlook: FieldOutlook | undefined, entered: Field) => {
   const { field, crop, area, plan, outlook, final } = figures;
   return {
     field,
@@ -98,6 +99,7 @@ const fieldJson = (figures: FieldFigures, yieldOutlook: FieldOutlook | undefined
     breakEvens: outlook.budget.breakEvens.map(breakEvensJson),
     yieldTable: yieldTableJson(yieldOutlook, digits),
     ...besidesJson(figures, digits),
+    provenFrom: provenFromJson(entered),
   };
 };
 
@@ -208,19 +210,21 @@ function repaymentJson({ figures }: SeasonReport) {
 export function reportJson(report: SeasonReport) {
   const { season, figures, problems } = report;
   const outlooks = new Map(figures.outlooks.map((each) => [each.field.name, each]));
+  const entered = new Map(season.fields.map((field) => [field.name, field]));
   return {
     caution: planningCaution,
     complete: toFix(problems).length === 0,
     problems: problems.map(describe),
     farm: farmJson(report, digits),
     crops: figures.crops.map(cropJson),
-    fields: figures.crops.flatMap((crop) => crop.fields).map((each) => fieldJson(each, outlooks.get(each.field))),
+    fields: figures.crops.flatMap((crop) => crop.fields).map((each) => fieldJson(each, outlooks.get(each.field), entered.get(each.field)!)),
     items: figures.items.map(itemJson),
     stands: figures.stands.map(standJson),
     harvest: harvestJson(report, digits),
     weather: weatherJson(report, digits),
     weeds: weedsJson(report, digits),
     mixes: mixesJson(report, digits),
+    years: yearsJson(report, digits),
     machines: figures.machines.map(machineJson),
     planter: figures.planters.flatMap(({ parts }) => parts.map(planterJson)),
     loans: accounts(report.season).loans.map(loanJson),

@@ -23,6 +23,7 @@ export const tableNames = [
   "Sales",
   "Harvest",
   "Changes",
+  "Past seasons",
 ] as const;
 export type TableName = (typeof tableNames)[number];
 

@@ -127,6 +127,7 @@ const field = (name: string): Arbitrary<Omit<Field, "source">> =>
     .map((each) => ({
       ...each,
       uniformityLoss: null,
+      provenYears: [],
       weatherPlace: null,
       rentPerArea: each.tenure === "cash rent" ? each.rentPerArea : null,
       landChargePerArea: each.tenure === "owned" ? each.landChargePerArea : null,

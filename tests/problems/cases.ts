@@ -147,6 +147,12 @@ Weeds
 ${weeds}
 `;
 
+const pastSeasons = (rows: string) => `${farm}
+Past seasons
+| Season | Field | Crop | Acres | Yield | Yield unit |
+${rows}
+`;
+
 const recorded = (rows: string, place = "") => `${crops}
 Fields
 | Field | Crop | Acres | Yield goal | Planned planting date | Planted date | Weather place |
@@ -654,6 +660,34 @@ export const cases: readonly ProblemCase[] = [
     workbook: docked("53 | 0", ""),
     at: ["Harvest", 1, "Test weight"],
     found: "Alder",
+  },
+  {
+    code: "past-twice",
+    slip: "kept a season twice by hand",
+    workbook: pastSeasons("| 2030 | Alder | Corn | 100 | 190 | |\n| 2030 | alder | corn | 100 | 191 | |"),
+    at: ["Past seasons", 2, "Field"],
+    found: "2030 Alder",
+  },
+  {
+    code: "past-unit",
+    slip: "pasted years that were counted in tonnes",
+    workbook: pastSeasons("| 2030 | Alder | Corn | 100 | 12.1 | t |"),
+    at: ["Past seasons", 1, "Yield unit"],
+    found: "t",
+  },
+  {
+    code: "past-later",
+    slip: "typed a year that is still to come",
+    workbook: `Season\n| Setting | Value |\n| Season year | 2031 |\n${pastSeasons("| 2032 | Alder | Corn | 100 | 190 | |")}`,
+    at: ["Past seasons", 1, "Season"],
+    found: "2032",
+  },
+  {
+    code: "past-unlike",
+    slip: "spelled a field in another way",
+    workbook: pastSeasons("| 2030 | Aldr | Corn | 100 | 190 | |"),
+    at: ["Past seasons", 1, "Field"],
+    found: "Aldr",
   },
   {
     code: "weed-twice",

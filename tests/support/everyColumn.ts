@@ -93,6 +93,10 @@ Weather
 Hybrids
 | Hybrid | Heat units to maturity |
 | Early one | 2600 |
+Past seasons
+| Season | Field | Crop | Hybrid or variety | Acres | Yield unit | Yield goal | Yield | Operating cost per acre | Cash cost per acre | Full cost per acre | Cash need per acre | Planned full cost per acre | Price | Net per acre | Operator share of crop % | Planted | Stand | Heat units | Rain | Sites used |
+| 2030 | Alder | Corn | Early one | 118 | bu | 195 | 201 | 410 | 560 | 640 | 690 | 625 | 4.2 | -177 | 55 | 2030-05-03 | 31200 | 2710 | 19.5 | 9, 15 |
+| 2029 | Alder | Soybeans | | 118 | bu | 55 | 57 | 240 | 390 | 470 | 500 | 465 | 11.2 | -119 | 55 | 2029-05-12 | 118000 | 2800 | 17.2 | 14 |
 Weeds
 | Field or Crop | Weed | Resistant to | Seen on |
 | Alder | Waterhemp | 9 | 2031-05-20 |

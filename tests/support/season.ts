@@ -72,6 +72,7 @@ export const field = (name: string, acres: string, goal: string, more: Partial<F
   variety: null,
   yieldGoal: yieldPerArea(goal),
   provenYield: null,
+  provenYears: [],
   plannedPlanting: null,
   planted: null,
   seedsDropped: null,
@@ -198,6 +199,7 @@ export const noMore = {
   weather: [],
   hybrids: [],
   planterChecks: [],
+  pastSeasons: [],
   changes: [],
 } as const satisfies Partial<Season>;
 

@@ -28,6 +28,7 @@ const rowOf: Readonly<Record<TableName | typeof matchesTable, string>> = {
   Sales: "one sale or contract",
   Harvest: "one load, or a field's total",
   Changes: "one line of a change to compare",
+  "Past seasons": "one field in one past year",
   Matches: "one heading of a range of your own",
 };
 

@@ -13,6 +13,7 @@ import { machineColumns } from "./machines";
 import { matchColumns } from "./matches";
 import { operationColumns } from "./operations";
 import { otherCostColumns } from "./otherCosts";
+import { pastSeasonColumns } from "./pastSeasons";
 import { planterCheckColumns } from "./planterChecks";
 import { purchaseColumns } from "./purchases";
 import { saleColumns } from "./sales";
@@ -42,5 +43,6 @@ export const declaredTables: readonly Declared[] = [
   saleColumns,
   harvestColumns,
   changeColumns,
+  pastSeasonColumns,
   matchColumns,
 ];

@@ -5,6 +5,7 @@ import { breakEvenSheet } from "./breakEvenSheet";
 import { changeSheet } from "./changeSheet";
 import { costPerAcreSheet } from "./costPerAcre";
 import { harvestSheet } from "./harvestSheet";
+import { pastSeasonsSheet } from "./pastSeasonsSheet";
 import { planterCheckSheet } from "./planterCheckSheet";
 import { standSheet } from "./standSheet";
 import { weatherSheet } from "./weatherSheet";
@@ -20,6 +21,7 @@ export const resultSheets = (report: SeasonReport): readonly ResultSheet[] => [
   ...(report.season.weeds.length === 0 ? [] : [weedsSheet(report)]),
   ...mixingCards(report),
   ...(report.figures.planters.length === 0 ? [] : [planterCheckSheet(report)]),
+  ...(report.season.pastSeasons.length === 0 ? [] : [pastSeasonsSheet(report)]),
   ...report.figures.changes.map((figures) => changeSheet(report, figures)),
 ];
 

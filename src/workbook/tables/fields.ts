@@ -29,6 +29,7 @@ export function readFields(table: TableReader, names: Names, crops: Names): read
         area: area(acres),
         yieldGoal: yieldPerArea(goal),
         provenYield: proven === null ? null : yieldPerArea(proven),
+        provenYears: [],
         variety: row.of(columns.variety),
         plannedPlanting: row.of(columns.plannedPlanting),
         planted: row.of(columns.planted),
