@@ -278,6 +278,8 @@ describe("stand counts", () => {
     place: { rowWidth: new Decimal("30"), length: new Decimal("17.424") },
     plants: new Decimal(plants),
     weak: new Decimal("0"),
+    part: null,
+    spot: null,
     remark: null,
     source: { table: "Stand counts", row: 1 },
   });

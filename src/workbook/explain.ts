@@ -272,6 +272,56 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
     what: `${cell(problem)} has neither a length of row with its row width nor a hoop.`,
     remedy: "Enter Length and Row width, or Hoop diameter.",
   }),
+  "part-unnamed": (problem) => ({
+    what: `${cell(problem)} is blank, and the entry says acres or planting of a part (${problem.found}), which count for none.`,
+    remedy: "Name the part, or clear its acres and date.",
+  }),
+  "part-acres-missing": (problem) => ({
+    what: `${cell(problem)}: the part ${quoted(problem.found)} has no acres. Its spots are taken with those that name no part.`,
+    remedy: "Enter the acres of the whole part at one of its spots.",
+  }),
+  "part-disagrees": (problem) => ({
+    what: `${cell(problem)}: ${problem.found} is not what ${second(problem)} says of the same part, ${problem.like}, which counts.`,
+    remedy: "Correct one, or leave it blank: the newest entry that says it suffices.",
+  }),
+  "parts-exceed": (problem) => ({
+    what: `${cell(problem)}: the parts of the field add up to ${problem.found}, and it has ${problem.like}. They weigh by what they say.`,
+    remedy: "Correct Part acres, or the field's Acres; spots of a part that is no longer counted apart need its name taken out.",
+  }),
+  "part-needed": (problem) => ({
+    what: `${cell(problem)} is blank, and parts that have a name take up all of ${problem.found}: the spot counts for no acre.`,
+    remedy: "Name the part in which it lies, or correct Part acres.",
+  }),
+  "part-unsaid": (problem) => ({
+    what:
+      `${cell(problem)} is blank, and the spot was counted on ${problem.found}, after all parts of the field that have a name ` +
+      `(${problem.like}). It counts for the acres outside of them.`,
+    remedy: "Nothing, if it lies there; if the whole field was counted anew, give each spot the part in which it lies.",
+  }),
+  "counted-before-planting": (problem) => ({
+    what: `${cell(problem)}: ${problem.found} is before the planting on ${problem.like}. Counts of a stand that is gone do not count.`,
+    remedy: "Nothing, if it was planted again since; else correct the date, or the planted date.",
+  }),
+  "coordinate-alone": (problem) => ({
+    what: `${cell(problem)} is blank, and ${problem.like} is not, so the spot is not on the map.`,
+    remedy: "Enter both, or neither.",
+  }),
+  "coordinates-impossible": (problem) => ({
+    what: `${cell(problem)}: no field lies at ${problem.found}, so the spot is not on the map.`,
+    remedy: "Latitude runs from -75 to 75 where crops grow, longitude from -180 to 180; 0 and 0 is a phone that had no fix.",
+  }),
+  "coordinates-swapped": (problem) => ({
+    what: `${cell(problem)}: ${problem.found} looks like latitude and longitude the wrong way round, so the spot is not on the map.`,
+    remedy: "Enter the degrees north under Latitude, and those east (below zero: west) under Longitude.",
+  }),
+  "coordinates-far": (problem) => ({
+    what: `${cell(problem)}: the spot lies ${problem.found} from the middle of the other spots of ${problem.like}.`,
+    remedy: "Nothing, if the field is so long; else correct its latitude and longitude, or the field.",
+  }),
+  "coordinates-east": (problem) => ({
+    what: `${cell(problem)}: ${problem.found} is in the eastern half of the globe, so west and east of the field are the wrong way round.`,
+    remedy: "Enter longitudes of North America below zero: -93.62, not 93.62.",
+  }),
   "payment-missing": (problem) => ({
     what: `${cell(problem)}: a term loan needs its payment and the next due date.`,
     remedy: "Enter Payment and Next due; until then its interest of the year counts, and no principal.",

@@ -18,6 +18,8 @@ export type Subject =
   | { readonly of: "weather" }
   /** What past years came to. */
   | { readonly of: "years" }
+  /** Where spots lie; no figure rests on it. */
+  | { readonly of: "map" }
   | { readonly of: "crop"; readonly name: string }
   | { readonly of: "field"; readonly name: string }
   | { readonly of: "item"; readonly name: string }
@@ -91,6 +93,19 @@ export const problemCodes = [
   "payment-low",
   "payment-unread",
   "first-due-late",
+  // Stand counts.
+  "part-unnamed",
+  "part-acres-missing",
+  "part-disagrees",
+  "parts-exceed",
+  "part-needed",
+  "part-unsaid",
+  "counted-before-planting",
+  "coordinate-alone",
+  "coordinates-impossible",
+  "coordinates-swapped",
+  "coordinates-far",
+  "coordinates-east",
   // Planter checks.
   "sizes-incomplete",
   "no-wear",
@@ -218,6 +233,10 @@ export const checkCodes: readonly ProblemCode[] = [
   "done-twice",
   "finding-unlike",
   "beyond-new",
+  "part-unsaid",
+  "counted-before-planting",
+  "coordinates-far",
+  "coordinates-east",
 ];
 
 const ofGradeCheck: ReadonlySet<ProblemCode> = new Set(checkCodes);

@@ -40,6 +40,8 @@ import { readSales } from "./tables/grainUnits";
 import { readHarvest } from "./tables/harvest";
 import { readHybrids, readWeather } from "./tables/weather";
 import { readWeeds } from "./tables/weeds";
+import { spotProblems } from "./spotChecks";
+import { standProblems } from "./standChecks";
 import { weatherProblems } from "./weatherChecks";
 import { mixProblems, weedProblems } from "./weedChecks";
 import { readApplications, readItems } from "./tables/items";
@@ -208,6 +210,8 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
     ...crossChecks(season),
     ...billsBesideDone(season, noted),
     ...loanChecks(season),
+    ...standProblems(season),
+    ...spotProblems(season),
     ...weatherProblems(season),
     ...weedProblems(season),
     ...mixProblems(season),

@@ -5,7 +5,7 @@ import { Decimal } from "../core/numbers/decimal";
 import type { Machine } from "../core/machines/machine";
 import type { Loan } from "../core/season";
 import type { StandCount } from "../core/stand/standCount";
-import { money, moneyPerHour, share, yearlyRate, years } from "../core/numbers/units";
+import { area, money, moneyPerHour, share, yearlyRate, years } from "../core/numbers/units";
 import { reportJson } from "./reportJson";
 
 const sown = field("Home", "100", "200", {
@@ -20,6 +20,8 @@ const counted = (plants: string): StandCount => ({
   place: { rowWidth: new Decimal("30"), length: new Decimal("17.424") },
   plants: new Decimal(plants),
   weak: new Decimal("0"),
+  part: null,
+  spot: null,
   remark: null,
   source: { table: "Stand counts", row: 1 },
 });
@@ -70,8 +72,24 @@ describe("the report as plain data", () => {
     const [two] = reportJson(reportOf(seasonOf({ fields: [sown], standCounts: [counted("23"), counted("25")] }))).stands;
     // Half the width is t · s ÷ √2 with s = √2,000,000: 1,000 t, and t is 12.706 at one degree of freedom.
     expect([two!.low, two!.high].map((end) => new Decimal(end!).toFixed(0))).toEqual(["11294", "36706"]);
-    const [outside] = reportJson(reportOf(seasonOf({ fields: [{ ...sown, planted: "2031-07-04" }], standCounts: [counted("24")] }))).stands;
+    const later = { fields: [{ ...sown, planted: "2031-07-04" }], standCounts: [{ ...counted("24"), date: "2031-07-20" }] };
+    const [outside] = reportJson(reportOf(seasonOf(later))).stands;
     expect(outside).toMatchObject({ relativeYield: null, yieldOutlook: null });
+  });
+
+  it("has every part of a counted field, and what nobody counted of it at the target", () => {
+    const thin = { ...counted("22"), part: { name: "Knoll", area: area("30"), planted: null } };
+    const [parted] = reportJson(reportOf(seasonOf({ fields: [sown], standCounts: [thin] }))).stands;
+    // 15 May, Purdue's central Corn Belt table: 89 % at 22,000 and 95 % at 32,000; 30 acres and 70.
+    expect([parted!.yieldOutlook, parted!.parts]).toEqual([
+      "186.4",
+      [
+        { part: "Knoll", acres: "30", places: "1", plantsPerAcre: "22000", yieldOutlook: "178" },
+        { part: null, acres: "70", places: "0", plantsPerAcre: "32000", yieldOutlook: "190" },
+      ],
+    ]);
+    const [whole] = reportJson(reportOf(seasonOf({ fields: [sown], standCounts: [counted("24")] }))).stands;
+    expect(whole!.parts).toEqual([{ part: null, acres: "100", places: "1", plantsPerAcre: "24000", yieldOutlook: "184" }]);
   });
 
   it("has what was done without a plan, and where", () => {

@@ -1,6 +1,6 @@
 /** The season as JSON for other programs; docs/report-json.md is its description for people. */
 import { planningCaution } from "../core/cautions";
-import type { Decimal } from "../core/numbers/decimal";
+import { zero, type Decimal } from "../core/numbers/decimal";
 import type { BreakEvens, Budget, CropFigures, FieldFigures, ItemFigures, PerLayer, WithSold } from "../core/figures";
 import { accounts } from "../core/accounts";
 import { kinds, layers } from "../core/kinds";
@@ -114,7 +114,7 @@ const itemJson = ({ item, unit, averagePrice, bought, used, needed, short, left 
   left: digits(left),
 });
 
-const standJson = ({ field, summary, emergence, table, chosen, outlook }: FieldStand) => ({
+const standJson = ({ field, summary, parts, emergence, table, chosen, outlook }: FieldStand) => ({
   field: field.name,
   date: summary.to,
   places: digits(summary.places),
@@ -128,6 +128,13 @@ const standJson = ({ field, summary, emergence, table, chosen, outlook }: FieldS
   region: table?.region ?? null,
   chosen,
   yieldOutlook: digits(outlook?.ok === true ? outlook.value.outlook : null),
+  parts: parts.map((part) => ({
+    part: part.name,
+    acres: digits(part.area),
+    places: digits(part.summary?.places ?? zero),
+    plantsPerAcre: digits(part.summary?.mean ?? field.targetStand),
+    yieldOutlook: digits(part.outlook),
+  })),
 });
 
 function machineJson({ machine, capacity, lines, ownership, perArea }: MachineCost) {

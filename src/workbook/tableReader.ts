@@ -91,9 +91,9 @@ export class TableReader implements TableOfRow {
 
   /**
    * Reads every row that is not blank all through. What `read` answers is kept where the row has no fault in a cell that
-   * it cannot do without; `touches` says whose figures its faults make uncertain.
+   * it cannot do without; `touches` says whose figures its faults make uncertain, in this column or of the row.
    */
-  rows<Entry>(read: (row: Row) => Entry | null, touches: (row: Row) => readonly Subject[]): Entry[] {
+  rows<Entry>(read: (row: Row) => Entry | null, touches: (row: Row, column?: string) => readonly Subject[]): Entry[] {
     const entries: Entry[] = [];
     const last = this.style.isTyping === true ? this.raw.rows.findLastIndex((cells) => !cells.every(isBlank)) : -1;
     this.raw.rows.forEach((cells, index) => {
@@ -121,12 +121,11 @@ export class TableReader implements TableOfRow {
         return;
       }
       if (row.faults.length > 0) {
-        const subjects = touches(row);
         for (const { column, ...fault } of row.faults) {
           this.problems.push({
             ...fault,
             at: { table: this.name, row: index + 1, ...(column === undefined ? {} : { column }) },
-            touches: subjects,
+            touches: touches(row, column),
           });
         }
       }

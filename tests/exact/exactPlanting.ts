@@ -26,7 +26,7 @@ export function byPlanting({ crops, settings }: Season, { crop, planted, planned
 }
 
 /** Straight lines between four cells; `null` outside. */
-function percentAt(date: IsoDate, stand: Fraction): Fraction | null {
+export function percentAt(date: IsoDate, stand: Fraction): Fraction | null {
   const month = date.slice(5, 7);
   if (month < "04" || month > "06") return null;
   const [across, down] = [

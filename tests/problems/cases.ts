@@ -51,6 +51,15 @@ Other costs
 | Item | Kind | Amount | Basis | Shared over | Cash | Month |
 ${cells}
 `;
+const parts = (cells: string) => `
+Season
+| Setting | Value |
+| Stand response | none |
+${farm}
+Stand counts
+| Field | Date | Plants | Latitude | Longitude | Part | Part acres | Part planted | Hoop diameter |
+${cells.replaceAll(/\|(?=\n|$)/g, "| 30 |")}
+`;
 const season = (rows: string) => `
 Season
 | Setting | Value |
@@ -391,6 +400,95 @@ export const cases: readonly ProblemCase[] = [
     slip: "counted no length",
     workbook: `${farm}\nStand counts\n| Field | Date | Row width | Length | Plants |\n| Alder | 2031-06-01 | 30 | | 28 |`,
     at: ["Stand counts", 1],
+  },
+  {
+    code: "part-unnamed",
+    slip: "typed acres of a part without its name",
+    workbook: parts("| Alder | 2031-06-01 | 28 | | | | 20 | |"),
+    at: ["Stand counts", 1, "Part"],
+    found: "20",
+  },
+  {
+    code: "part-acres-missing",
+    slip: "named a part and not its acres",
+    workbook: parts("| Alder | 2031-06-01 | 28 | | | knoll | | |"),
+    at: ["Stand counts", 1, "Part acres"],
+    found: "knoll",
+  },
+  {
+    code: "part-disagrees",
+    slip: "gave one part two sizes",
+    workbook: parts("| Alder | 2031-06-02 | 28 | | | knoll | 20 | |\n| Alder | 2031-06-01 | 27 | | | Knoll | 30 | |"),
+    at: ["Stand counts", 2, "Part acres"],
+    found: "30",
+  },
+  {
+    code: "parts-exceed",
+    slip: "made the parts larger than the field",
+    workbook: parts("| Alder | 2031-06-01 | 28 | | | knoll | 60 | |\n| Alder | 2031-06-01 | 27 | | | flat | 60 | |"),
+    at: ["Stand counts", 2, "Part acres"],
+    found: "120",
+  },
+  {
+    code: "part-needed",
+    slip: "counted a spot in no part of a field that is all in parts",
+    workbook: parts(
+      "| Alder | 2031-06-01 | 28 | | | knoll | 40 | |\n| Alder | 2031-06-01 | 27 | | | flat | 60 | |\n| Alder | 2031-06-01 | 9 | | | | | |",
+    ),
+    at: ["Stand counts", 3, "Part"],
+    found: "Alder",
+  },
+  {
+    code: "part-unsaid",
+    slip: "counted the whole field anew after its parts",
+    workbook: parts("| Alder | 2031-06-01 | 28 | | | knoll | 40 | |\n| Alder | 2031-06-20 | 20 | | | | | |"),
+    at: ["Stand counts", 2, "Part"],
+    found: "2031-06-20",
+  },
+  {
+    code: "counted-before-planting",
+    slip: "dated a count before the planting",
+    workbook: parts("| Alder | 2031-05-01 | 28 | | | knoll | 40 | 2031-05-20 |\n| Alder | 2031-06-20 | 20 | | | knoll | | |"),
+    at: ["Stand counts", 1, "Date"],
+    found: "2031-05-01",
+  },
+  {
+    code: "coordinate-alone",
+    slip: "typed a latitude without a longitude",
+    workbook: parts("| Alder | 2031-06-01 | 28 | 41.5 | | | | |"),
+    at: ["Stand counts", 1, "Longitude"],
+    found: "",
+  },
+  {
+    code: "coordinates-impossible",
+    slip: "lost the point of a longitude",
+    workbook: parts("| Alder | 2031-06-01 | 28 | 41.5 | -9362 | | | |"),
+    at: ["Stand counts", 1, "Longitude"],
+    found: "-9362",
+  },
+  {
+    code: "coordinates-swapped",
+    slip: "typed longitude and latitude the wrong way round",
+    workbook: parts("| Alder | 2031-06-01 | 28 | -93.62 | 41.5 | | | |"),
+    at: ["Stand counts", 1, "Latitude"],
+    found: "-93.62, 41.5",
+  },
+  {
+    code: "coordinates-far",
+    slip: "mistyped a degree",
+    workbook: parts(
+      "| Alder | 2031-06-01 | 28 | 41.501 | -93.5 | | | |\n| Alder | 2031-06-01 | 27 | 42.502 | -93.5 | | | |\n" +
+        "| Alder | 2031-06-01 | 26 | 41.503 | -93.5 | | | |",
+    ),
+    at: ["Stand counts", 2, "Latitude"],
+    found: "69 miles",
+  },
+  {
+    code: "coordinates-east",
+    slip: "left the sign of a western longitude out",
+    workbook: parts("| Alder | 2031-06-01 | 28 | 41.5 | 93.62 | | | |"),
+    at: ["Stand counts", 1, "Longitude"],
+    found: "93.62",
   },
   {
     code: "payment-missing",

@@ -29,6 +29,8 @@ const count = (place: Record<string, string>, plants: string): StandCount => ({
   date: "2031-05-20",
   plants: new Decimal(plants),
   weak: new Decimal("0"),
+  part: null,
+  spot: null,
   remark: null,
   source: { table: "Stand counts", row: 1 },
   place: Object.fromEntries(Object.entries(place).map(([key, value]) => [key, new Decimal(value)])) as unknown as StandCount["place"],

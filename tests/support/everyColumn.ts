@@ -79,11 +79,11 @@ Insurance
 | Corn | revenue | 185 | 75 | 4.6 | 7.5 | yes | 1.4 |
 | Soybeans | yield | 52 | 80 | 11.2 | | no | |
 Stand counts
-| Field | Date | Row width | Length | Hoop diameter | Plants | Weak plants |
-| Alder | 2031-05-25 | | 17.42 | | 27 | 2 |
-| Alder | 2031-05-25 | 29 | 17.42 | | 28 | 1 |
-| Alder | 2031-05-25 | | | 30 | 3 | 1 |
-| Alder | 2031-05-25 | | | 36 | 5 | |
+| Field | Date | Row width | Length | Hoop diameter | Plants | Weak plants | Latitude | Longitude | Part | Part acres | Part planted |
+| Alder | 2031-05-25 | | 17.42 | | 27 | 2 | 41.501 | -93.501 | | | |
+| Alder | 2031-05-25 | 29 | 17.42 | | 28 | 1 | 41.502 | -93.502 | | | |
+| Alder | 2031-05-25 | | | 30 | 3 | 1 | | | | | |
+| Alder | 2031-05-25 | | | 36 | 5 | | | | knoll | 9 | 2031-05-06 |
 Weather
 | Date | High | Low | Rain | Place |
 | 2030-05-06 | 72 | 55 | | |

@@ -1,14 +1,30 @@
 /** What the stand counts of a season say of each field, and of its yield. */
 import type { Result } from "../../result";
 import type { Crop, Field, Season } from "../season";
-import { emergence, standSummary, type StandSummary } from "./standSummary";
+import { fieldParts, type FieldPart } from "./fieldParts";
+import type { StandCount } from "./standCount";
+import { emergence, standOfParts, standSummary, type StandSummary } from "./standSummary";
 import type { StandTable } from "./standTable";
-import { yieldOutlook, type OutlookRefusal, type YieldOutlook } from "./yieldOutlook";
+import { outlookOfParts, type OutlookOfParts, type OutlookRefusal, type YieldOutlook } from "./yieldOutlook";
 import type { Decimal } from "../numbers/decimal";
+import type { Yield } from "../numbers/units";
+
+/** A part of a field with its stand and its yield; without a name: the field, or what of it lies in no part that has one. */
+export type PartStand = FieldPart & {
+  /** `null`: nobody counted there, and it stands at the target. */
+  readonly summary: StandSummary | null;
+  /** Less what unevenness takes; `null` where the table gives no answer, or there is none. */
+  readonly outlook: Yield | null;
+};
 
 export type FieldStand = {
   readonly field: Field;
+  /** Of all acres that were counted. */
   readonly summary: StandSummary;
+  /** At least one; their acres add up to the field's. */
+  readonly parts: readonly PartStand[];
+  /** Counts from before the planting, which say nothing of what stands now. */
+  readonly history: readonly StandCount[];
   /** Plants standing for a seed dropped; `null` where the seeds dropped are not entered. */
   readonly emergence: Decimal | null;
   /** The table in use; `null` where there is none for the crop. */
@@ -19,32 +35,45 @@ export type FieldStand = {
   readonly outlook: Result<YieldOutlook, OutlookRefusal> | null;
 };
 
+type StandSeason = Pick<Season, "settings" | "crops" | "fields" | "standCounts" | "standTables" | "published">;
+
 /** The fields that have counts, by name. */
-export function fieldStands(
-  season: Pick<Season, "settings" | "crops" | "fields" | "standCounts" | "standTables" | "published">,
-): ReadonlyMap<string, FieldStand> {
+export function fieldStands(season: StandSeason): ReadonlyMap<string, FieldStand> {
   const stands = new Map<string, FieldStand>();
-  const counts = season.standCounts;
-  if (counts.length === 0) return stands;
-  const crops = new Map(season.crops.map((crop) => [crop.name, crop]));
+  const counts = new Map<string, StandCount[]>();
+  for (const count of season.standCounts) {
+    const there = counts.get(count.field);
+    if (there === undefined) counts.set(count.field, [count]);
+    else there.push(count);
+  }
   for (const field of season.fields) {
-    const summary = standSummary(
-      counts.filter((count) => count.field === field.name),
-      field.area,
-      season.settings.areaUnit,
-    );
-    if (summary === null) continue;
-    const table = tableFor(season, crops.get(field.crop)!);
-    stands.set(field.name, {
-      field,
-      summary,
-      table,
-      chosen: isChosen(season, table),
-      emergence: field.seedsDropped === null ? null : emergence(summary.mean, field.seedsDropped),
-      outlook: table === null ? null : outlookOf(field, summary, table, season.settings.areaUnit),
-    });
+    const stand = standOf(season, field, counts.get(field.name) ?? []);
+    if (stand !== null) stands.set(field.name, stand);
   }
   return stands;
+}
+
+/** What some counts of a field say of it; `null` where none of them does. */
+export function standOf(season: StandSeason, field: Field, counts: readonly StandCount[]): FieldStand | null {
+  const { areaUnit } = season.settings;
+  const { parts, history } = fieldParts(field, counts);
+  const stands = parts.map((part) => ({ ...part, summary: standSummary(part.counts, part.area, areaUnit) }));
+  const counted = stands.flatMap(({ area, summary }) => (summary === null ? [] : [{ area, summary }]));
+  if (counted.length === 0) return null;
+  const summary = standOfParts(counted, areaUnit);
+  const table = tableFor(season, { name: field.crop });
+  const outlook = table === null ? null : outlookOf(field, stands, table, areaUnit);
+  const yields = outlook?.ok === true ? outlook.value.parts : [];
+  return {
+    field,
+    summary,
+    parts: stands.map((part, index) => ({ ...part, outlook: yields[index] ?? null })),
+    history,
+    table,
+    chosen: isChosen(season, table),
+    emergence: field.seedsDropped === null ? null : emergence(summary.mean, field.seedsDropped),
+    outlook,
+  };
 }
 
 /** In the setting Stand response: a crop of which it names no table has none, and its goal stays whatever date and stand say. */
@@ -81,16 +110,23 @@ export function cropWord(name: string): string {
 
 function outlookOf(
   field: Field,
-  summary: StandSummary,
+  parts: readonly Omit<PartStand, "outlook">[],
   table: StandTable,
   areaUnit: Season["settings"]["areaUnit"],
-): FieldStand["outlook"] {
+): Result<OutlookOfParts, OutlookRefusal> {
   const { rowWidth } = field;
-  return yieldOutlook({
+  const target = field.targetStand as StandSummary["mean"] | null;
+  const question = {
     table,
     goal: field.yieldGoal,
     uniformityLoss: field.uniformityLoss,
-    planned: { date: field.plannedPlanting ?? field.planted, stand: field.targetStand as typeof summary.mean | null, rowWidth, areaUnit },
-    real: { date: field.planted ?? field.plannedPlanting, stand: summary.mean, rowWidth, areaUnit },
-  });
+    planned: { date: field.plannedPlanting ?? field.planted, stand: target, rowWidth, areaUnit },
+  };
+  return outlookOfParts(
+    question,
+    parts.map(({ area, planted, summary }) => ({
+      area,
+      real: { date: planted ?? field.planted ?? field.plannedPlanting, stand: summary?.mean ?? target, rowWidth, areaUnit },
+    })),
+  );
 }

@@ -14,6 +14,8 @@ const count = (date: string, plants: string): StandCount => ({
   place: thousandth,
   plants: new Decimal(plants),
   weak: new Decimal("0"),
+  part: null,
+  spot: null,
   remark: null,
   source: { table: "Stand counts", row: 1 },
 });

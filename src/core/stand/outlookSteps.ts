@@ -3,12 +3,12 @@ import type { Decimal } from "../numbers/decimal";
 import { accounts } from "../accounts";
 import type { IsoDate } from "../row";
 import type { Field, Season } from "../season";
-import type { PlantsPerArea, Yield } from "../numbers/units";
+import type { Yield } from "../numbers/units";
 import { lessLoss } from "./fieldOutlook";
-import { tableFor } from "./fieldStand";
+import { standOf, type FieldStand } from "./fieldStand";
 import type { StandCount } from "./standCount";
-import { lastRound, standSummary, type StandSummary } from "./standSummary";
-import { outlookHistory, yieldOutlook, type OutlookChange } from "./yieldOutlook";
+import { lastRound, type StandSummary } from "./standSummary";
+import { outlookHistory, type OutlookChange } from "./yieldOutlook";
 
 /** What a step looked at. */
 export type StepReason =
@@ -36,20 +36,16 @@ export type OutlookStep = OutlookChange<StepReason>;
 export function outlookSteps(season: Season, field: Field): readonly OutlookStep[] {
   const { facts, outlooks } = accounts(season);
   const steps: { readonly date: IsoDate; readonly reason: StepReason; readonly outlook: Yield }[] = [];
-  const at = outlookOf(season, field);
-  const rounds = roundsOf(season.standCounts.filter((count) => count.field === field.name)).map((counts) =>
-    standSummary(counts, field.area, season.settings.areaUnit)!,
-  );
+  const rounds = knownAfterEachRound(season, field);
   const expected = outlooks.get(field.name) ?? null;
   const byDate = expected?.byDate;
   if (byDate?.ok === true)
     steps.push({ date: field.planted!, reason: { of: "planted", planned: field.plannedPlanting }, outlook: byDate.value.byDateAndStand });
-  for (const summary of rounds) {
-    const outlook = at(summary.mean);
-    if (outlook !== null) steps.push({ date: summary.to, reason: { of: "counted", summary }, outlook });
+  for (const { summary, outlook } of rounds) {
+    if (outlook?.ok === true) steps.push({ date: summary.to, reason: { of: "counted", summary }, outlook: outlook.value.byDateAndStand });
   }
   const loss = field.uniformityLoss;
-  const unevenOn = rounds.at(-1)?.to ?? field.planted ?? field.plannedPlanting;
+  const unevenOn = rounds.at(-1)?.summary.to ?? field.planted ?? field.plannedPlanting;
   if (loss !== null && unevenOn !== null) {
     steps.push({ date: unevenOn, reason: { of: "uneven", loss }, outlook: lessLoss(field, steps.at(-1)?.outlook ?? field.yieldGoal) });
   }
@@ -60,21 +56,19 @@ export function outlookSteps(season: Season, field: Field): readonly OutlookStep
   return outlookHistory(field.yieldGoal, steps);
 }
 
-function outlookOf(season: Season, field: Field): (stand: PlantsPerArea) => Yield | null {
-  const table = tableFor(season, { name: field.crop });
-  const { rowWidth, yieldGoal: goal, plannedPlanting, planted, targetStand } = field;
-  const { areaUnit } = season.settings;
-  return (stand) => {
-    if (table === null) return null;
-    const outlook = yieldOutlook({
-      table,
-      goal,
-      uniformityLoss: null,
-      planned: { date: plannedPlanting ?? planted, stand: targetStand as PlantsPerArea | null, rowWidth, areaUnit },
-      real: { date: planted ?? plannedPlanting, stand, rowWidth, areaUnit },
-    });
-    return outlook.ok ? outlook.value.outlook : null;
-  };
+/** The stand as it was known after each round of counts, oldest first; counts from before the planting are no part of it. */
+function knownAfterEachRound(season: Season, field: Field): readonly FieldStand[] {
+  const counts = season.standCounts.filter((count) => count.field === field.name);
+  const gone = new Set(accounts(season).outlooks.get(field.name)?.stand?.history ?? []);
+  return roundsOf(counts.filter((count) => !gone.has(count))).flatMap((round) => {
+    const last = round.reduce((latest, { date }) => (date > latest ? date : latest), "");
+    const known = standOf(
+      season,
+      field,
+      counts.filter((count) => !gone.has(count) && count.date <= last),
+    );
+    return known === null ? [] : [known];
+  });
 }
 
 /** The rounds in which a field was counted, oldest first. */

@@ -20,6 +20,8 @@ const count = (plants: string, more: Partial<StandCount> = {}): StandCount => ({
   place: row,
   plants: new Decimal(plants),
   weak: new Decimal("0"),
+  part: null,
+  spot: null,
   remark: null,
   source: { table: "Stand counts", row: 1 },
   ...more,

@@ -9,6 +9,18 @@ import { area, plantsPerArea, type Area, type AreaUnit, type PlantsPerArea } fro
  */
 export type CountedPlace = { readonly rowWidth: Decimal; readonly length: Decimal } | { readonly hoopDiameter: Decimal };
 
+/** The part of a field in which a spot lies, as its entry says it. */
+export type CountedPart = {
+  readonly name: string;
+  /** Of the whole part; `null`: not said here. */
+  readonly area: Area | null;
+  /** When the part was planted, or planted again; `null`: as the field. */
+  readonly planted: IsoDate | null;
+};
+
+/** Where a spot lies, in degrees on the ellipsoid WGS 84: north and east are above zero. */
+export type Coordinates = { readonly latitude: Decimal; readonly longitude: Decimal };
+
 export type StandCount = {
   readonly field: string;
   readonly date: IsoDate;
@@ -17,6 +29,9 @@ export type StandCount = {
   readonly plants: Decimal;
   /** Plants that may or may not live, not among `plants`; each counts as one half. */
   readonly weak: Decimal;
+  /** `null`: the field as a whole, or what of it lies outside of its parts. */
+  readonly part: CountedPart | null;
+  readonly spot: Coordinates | null;
   readonly remark: string | null;
   readonly source: EntryRef;
 };

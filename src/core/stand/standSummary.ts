@@ -1,6 +1,6 @@
 /** What the counts of a field say together: the mean stand, and how far it may be off. */
 import { daysBetween } from "../numbers/day";
-import { Decimal, larger, sum, zero } from "../numbers/decimal";
+import { Decimal, larger, one, sum, zero } from "../numbers/decimal";
 import type { IsoDate } from "../row";
 import { plantsPerArea, type Area, type AreaUnit, type PlantsPerArea } from "../numbers/units";
 import { standAt, type StandCount } from "./standCount";
@@ -21,7 +21,7 @@ export type StandSummary = {
   readonly coefficientOfVariation: Decimal | null;
   /** mean ± t·s ÷ √n, never below zero; `null` for one place, which says nothing of the spread. */
   readonly interval: { readonly low: PlantsPerArea; readonly high: PlantsPerArea; readonly confidence: Decimal } | null;
-  /** How many spots are advised for the area, and whether that many were counted. */
+  /** How many spots are advised for the area, part by part, and whether that many were counted in each. */
   readonly placesAdvised: Decimal;
   readonly enough: boolean;
   /** The first and the last day on which the places were counted. */
@@ -60,9 +60,24 @@ export function standSummary(
   confidence: Decimal = usualConfidence,
 ): StandSummary | null {
   const round = lastRound(counts);
-  const stands = round.map((count) => standAt(count, unit));
-  const [first, ...others] = stands;
-  if (first === undefined) return null;
+  if (round.length === 0) return null;
+  const spots = spread(round, unit);
+  const { places, mean, standardDeviation: deviation } = spots;
+  const advised = placesAdvised(land, unit);
+  return {
+    ...spots,
+    interval:
+      deviation === null ? null : interval(mean, tQuantile(places.minus("1"), confidence).times(deviation).div(places.sqrt()), confidence),
+    placesAdvised: advised,
+    enough: places.gte(advised),
+  };
+}
+
+/** Spots taken together, each as much as any other. */
+function spread(counts: readonly StandCount[], unit: AreaUnit): Omit<StandSummary, "interval" | "placesAdvised" | "enough"> {
+  const [first, ...others] = counts.map((count) => standAt(count, unit));
+  if (first === undefined) throw new RangeError("no spot has no stand");
+  const stands = [first, ...others];
   const places = new Decimal(String(stands.length));
   const mean = sum(stands).div(places);
   const deviation = places.lt("2")
@@ -70,8 +85,7 @@ export function standSummary(
     : sum(stands.map((stand) => stand.minus(mean).pow("2")))
         .div(places.minus("1"))
         .sqrt();
-  const days = round.map(({ date }) => date).sort();
-  const advised = placesAdvised(land, unit);
+  const days = counts.map(({ date }) => date).sort();
   return {
     places,
     mean: plantsPerArea(mean),
@@ -79,18 +93,59 @@ export function standSummary(
     highest: others.reduce((high, each) => (each.gt(high) ? each : high), first),
     standardDeviation: deviation === null ? null : plantsPerArea(deviation),
     coefficientOfVariation: deviation === null || mean.isZero() ? null : deviation.div(mean),
-    interval: deviation === null ? null : interval(mean, deviation, places, confidence),
-    placesAdvised: advised,
-    enough: places.gte(advised),
     from: days[0]!,
     to: days[days.length - 1]!,
-    counts: round,
+    counts,
   };
 }
 
-function interval(mean: Decimal, deviation: Decimal, places: Decimal, confidence: Decimal): NonNullable<StandSummary["interval"]> {
-  const half = tQuantile(places.minus("1"), confidence).times(deviation).div(places.sqrt());
+function interval(mean: Decimal, half: Decimal, confidence: Decimal): NonNullable<StandSummary["interval"]> {
   return { low: plantsPerArea(larger(mean.minus(half), zero)), high: plantsPerArea(mean.plus(half)), confidence };
+}
+
+/** A part of a field that was counted. */
+export type CountedStand = { readonly area: Area; readonly summary: StandSummary };
+
+/**
+ * What the parts of a field say together. The mean goes by their acres: Σ acres × mean ÷ Σ acres. Its variance is
+ * Σ (acres ÷ Σ acres)² · s² ÷ n, with Satterthwaite's degrees of freedom rounded down (Cochran, Sampling Techniques, 1977,
+ * section 5.4, from memory); a part of one spot leaves it unknown. Deviation and coefficient of variation are those of all spots, each as
+ * much as any other.
+ *
+ * @throws RangeError of no part
+ */
+export function standOfParts(parts: readonly CountedStand[], unit: AreaUnit, confidence: Decimal = usualConfidence): StandSummary {
+  const [first, ...others] = parts;
+  if (first === undefined) throw new RangeError("no part has no stand");
+  if (others.length === 0) return first.summary;
+  const land = sum(parts.map(({ area }) => area));
+  const mean = sum(parts.map(({ area, summary }) => area.times(summary.mean))).div(land);
+  const spots = spread(
+    parts.flatMap(({ summary }) => summary.counts),
+    unit,
+  );
+  return {
+    ...spots,
+    mean: plantsPerArea(mean),
+    interval: intervalOfParts(parts, mean, land, confidence),
+    placesAdvised: sum(parts.map(({ summary }) => summary.placesAdvised)),
+    enough: parts.every(({ summary }) => summary.enough),
+  };
+}
+
+function intervalOfParts(parts: readonly CountedStand[], mean: Decimal, land: Decimal, confidence: Decimal): StandSummary["interval"] {
+  const variances = parts.flatMap(({ area, summary: { standardDeviation: deviation, places } }) =>
+    deviation === null ? [] : [{ of: area.div(land).times(deviation).pow("2").div(places), freedom: places.minus("1") }],
+  );
+  if (variances.length < parts.length) return null;
+  const variance = sum(variances.map(({ of }) => of));
+  const freedom = variance.isZero()
+    ? sum(variances.map((each) => each.freedom))
+    : variance
+        .pow("2")
+        .div(sum(variances.map(({ of, freedom: own }) => of.pow("2").div(own))))
+        .floor();
+  return interval(mean, tQuantile(larger(freedom, one), confidence).times(variance.sqrt()), confidence);
 }
 
 /** Plants standing for a seed dropped, a fraction; `null` where no seed was. Above 1 it tells of a wrong count or rate. */

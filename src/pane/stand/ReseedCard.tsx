@@ -1,5 +1,6 @@
+import { Field as FluentField, Select } from "@fluentui/react-components";
 import { useId, useState } from "react";
-import type { FieldStand } from "../../core/stand/fieldStand";
+import type { FieldStand, PartStand } from "../../core/stand/fieldStand";
 import { adjusterCaution } from "../../core/cautions";
 import { reseedNotices } from "../../core/reseed";
 import type { SeasonReport } from "../../workbook/seasonReport";
@@ -10,12 +11,12 @@ import { Lines } from "../parts/Lines";
 import { FigureTable } from "../season/FigureTable";
 import { usePane } from "../paneContext";
 import { useDecimalComma } from "../useDecimalComma";
-import { emptyReseed, reseedQuestion, type ReseedDraft, type ReseedField } from "./reseedDraft";
+import { countsOf, emptyReseed, reseedQuestion, type ReseedDraft, type ReseedField, type ReseedSubject } from "./reseedDraft";
 import { ReplantEstimate } from "./ReplantEstimate";
 import { cropOfRule } from "./insurerEstimate";
 import { reseedView } from "./reseedView";
 import { SaveReseed } from "./SaveReseed";
-import { isThin } from "./standView";
+import { isThin, thinnestPart } from "./standView";
 import { today } from "../today";
 
 export type ReseedCardProps = { readonly stand: FieldStand; readonly report: SeasonReport };
@@ -53,20 +54,51 @@ export function ReseedCard({ stand, report }: ReseedCardProps) {
   );
 }
 
+const wholeField = "";
+
+/** The question about one part of the field, the thinnest first, or about all of it. */
 function Reseed({ stand, report }: ReseedCardProps) {
+  const [chosen, setChosen] = useState(() => thinnestPart(stand)?.name ?? wholeField);
+  const part = stand.parts.length === 1 ? null : (stand.parts.find(({ name }) => name === chosen) ?? null);
+  const named = stand.parts.flatMap(({ name, summary }) => (name === null || summary === null ? [] : [name]));
+  return (
+    <>
+      {named.length > 0 && (
+        <FluentField label="Part of the field">
+          <Select value={part?.name ?? wholeField} onChange={(_, { value }) => setChosen(value)}>
+            {named.map((name) => (
+              <option key={name} value={name}>
+                {name}
+              </option>
+            ))}
+            <option value={wholeField}>the whole field</option>
+          </Select>
+        </FluentField>
+      )}
+      <Question key={part?.name ?? wholeField} subject={{ stand, part }} report={report} />
+    </>
+  );
+}
+
+type QuestionProps = { readonly subject: ReseedSubject; readonly report: SeasonReport };
+
+function Question({ subject, report }: QuestionProps) {
+  const { stand, part } = subject;
   const { format } = usePane();
   const decimalComma = useDecimalComma();
   const [changed, setChanged] = useState<Partial<ReseedDraft>>({});
   // What is not typed over follows the counts and the season.
-  const draft: ReseedDraft = { ...emptyReseed(report, stand, decimalComma), ...changed };
-  const { faults, question } = reseedQuestion(draft, report, stand, decimalComma);
+  const draft: ReseedDraft = { ...emptyReseed(report, subject, decimalComma), ...changed };
+  const { faults, question } = reseedQuestion(draft, report, subject, decimalComma);
   const mine = report.figures.crops.find(({ crop }) => crop === stand.field.crop)!;
   const ruled = cropOfRule(mine.crop, mine.yieldUnit, format.areaUnit);
   const field = mine.fields.find((each) => each.field === stand.field.name)!;
+  const { outlook } = field.outlook.budget.yields;
+  const landOf = (of: PartStand) => ({ area: of.area, yield: of.outlook ?? outlook });
   const ground = {
-    summary: stand.summary,
-    fieldArea: stand.field.area,
-    outlook: field.outlook.budget.yields.outlook,
+    summary: countsOf(subject),
+    concerned: part === null ? { area: stand.field.area, yield: outlook } : landOf(part),
+    others: part === null ? [] : stand.parts.filter((other) => other !== part).map(landOf),
     yieldUnit: mine.yieldUnit,
     today: today(),
   };
@@ -159,7 +191,7 @@ function Reseed({ stand, report }: ReseedCardProps) {
             columns={view.grid.columns}
             rows={view.grid.rows}
           />
-          <SaveReseed question={question!} answer={view.answer} field={field} report={report} />
+          <SaveReseed question={question!} answer={view.answer} field={field} part={part?.name ?? null} report={report} />
         </>
       )}
     </>

@@ -18,13 +18,15 @@ export type SaveReseedProps = {
   readonly question: ReseedQuestion;
   readonly answer: ReseedAnswer;
   readonly field: FieldFigures;
+  /** The part of it that is replanted, by name; `null`: all of it. */
+  readonly part: string | null;
   readonly report: SeasonReport;
 };
 
 /** Saves the answer as a change, so that it stands beside the others on the page Weigh a change. */
-export function SaveReseed({ question, answer, field, report }: SaveReseedProps) {
+export function SaveReseed({ question, answer, field, part, report }: SaveReseedProps) {
   const { host, watch, fault } = usePane();
-  const [name, setName] = useState(`Replant ${field.field}`);
+  const [name, setName] = useState(`Replant ${field.field}${part === null ? "" : `, ${part}`}`);
   const [isSaving, setSaving] = useState(false);
   const [told, setTold] = useState<Told>(null);
   const wrong = nameFaults(name.trim(), report).name;

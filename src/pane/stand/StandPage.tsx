@@ -11,7 +11,8 @@ import { CountForm } from "./CountForm";
 import { OutlookCard } from "./OutlookCard";
 import { ReseedCard } from "./ReseedCard";
 import { StandDrawing } from "./StandDrawing";
-import { standView } from "./standView";
+import { FigureTable } from "../season/FigureTable";
+import { partColumns, standView } from "./standView";
 
 /** What the counts of a field say of its stand and its yield, and whether to replant: the answers, with what they rest on folded. */
 export function StandPage({ report, field: chosen }: Pick<PageProps, "report"> & { readonly field: string }) {
@@ -58,6 +59,9 @@ function CountedCard({ stand, report }: CountedProps) {
         <strong>{view.likely}</strong>
       </p>
       <StandDrawing summary={stand.summary} target={stand.field.targetStand} />
+      {view.parts.length > 0 && (
+        <FigureTable caption="By part; spots counted of those advised" corner="Part" columns={partColumns(format)} rows={view.parts} />
+      )}
       {view.advice !== "" && <p className="pn-fault">{view.advice}</p>}
       <Disclosure look="line" label="The counts, their spread and emergence">
         <Lines lines={view.lines} />

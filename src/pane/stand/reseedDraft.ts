@@ -3,7 +3,8 @@ import { daysAfter } from "../../core/numbers/day";
 import { sum, zero, type Decimal } from "../../core/numbers/decimal";
 import { grainBeforeDrying } from "../../core/partialBudget/grain";
 import type { ReseedQuestion } from "../../core/reseed";
-import type { FieldStand } from "../../core/stand/fieldStand";
+import type { FieldStand, PartStand } from "../../core/stand/fieldStand";
+import type { StandSummary } from "../../core/stand/standSummary";
 import { area, moneyPerArea, moneyPerUnit, plantsPerArea, points, type PlantsPerArea } from "../../core/numbers/units";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { Typed, typedAs, type Faults } from "../parts/typed";
@@ -27,11 +28,19 @@ export type ReseedDraft = { readonly [F in ReseedField]: string };
 /** Days from the last count until a field can be seeded again, as the form begins; the date is there to be changed. */
 const daysToReseed = 3;
 
+/** What is asked about: a field as it was counted, and the part of it; `null`: all of it. */
+export type ReseedSubject = { readonly stand: FieldStand; readonly part: PartStand | null };
+
+/** The counts that speak of it; the field's where nobody counted in the part. */
+export const countsOf = ({ stand, part }: ReseedSubject): StandSummary => part?.summary ?? stand.summary;
+
 /**
- * From the field's counts: the whole field, its mean stand, the target stand again three days after the counts; the season's
+ * From the counts: the whole field or the part, its mean stand, the target stand again three days after the counts; the season's
  * price and moisture; seed as it cost the first time. All other costs, the insurance and the allowance are blank.
  */
-export function emptyReseed({ season, figures }: SeasonReport, { field, summary }: FieldStand, decimalComma: boolean): ReseedDraft {
+export function emptyReseed({ season, figures }: SeasonReport, subject: ReseedSubject, decimalComma: boolean): ReseedDraft {
+  const { field } = subject.stand;
+  const summary = countsOf(subject);
   const crop = season.crops.find(({ name }) => name === field.crop)!;
   const mine = figures.crops.flatMap(({ fields }) => fields).find((each) => each.field === field.name)!;
   const seed = sum(mine.outlook.charges.filter(({ kind }) => kind === "seed").map(({ amount }) => amount)).div(field.area);
@@ -39,7 +48,7 @@ export function emptyReseed({ season, figures }: SeasonReport, { field, summary 
   const wet = harvested === null || standard === null || harvested.lte(standard) ? zero : harvested.minus(standard);
   const text = (value: Decimal | null, places: 0 | 2 = 2) => (value === null ? "" : typedAs(value.toDecimalPlaces(places), decimalComma));
   return {
-    area: text(field.area),
+    area: text(subject.part?.area ?? field.area),
     stand: text(summary.mean, 0),
     date: daysAfter(summary.to, daysToReseed),
     newStand: text(field.targetStand, 0),
@@ -63,14 +72,15 @@ export function emptyReseed({ season, figures }: SeasonReport, { field, summary 
 export function reseedQuestion(
   draft: ReseedDraft,
   report: SeasonReport,
-  stand: FieldStand,
+  { stand, part }: ReseedSubject,
   decimalComma: boolean,
 ): { readonly faults: Faults<ReseedField>; readonly question: ReseedQuestion | null } {
   const { season, figures } = report;
   const { field, table } = stand;
   const typed = new Typed<ReseedField>(draft, decimalComma);
   const land = typed.number("area", { needed: true, aboveZero: true });
-  if (land?.gt(field.area)) typed.faults.area = `The field has ${field.area.toString()}.`;
+  const all = part?.area ?? field.area;
+  if (land?.gt(all)) typed.faults.area = `The ${part === null ? "field" : "part"} has ${all.toString()}.`;
   const kept = typed.number("stand", { needed: true });
   const date = typed.day("date");
   const newStand = typed.number("newStand", { needed: true, aboveZero: true });
@@ -113,7 +123,7 @@ export function reseedQuestion(
       moving,
       share,
       planned: { date: field.plannedPlanting ?? field.planted, stand: field.targetStand as PlantsPerArea | null, rowWidth, areaUnit },
-      kept: { date: field.planted ?? field.plannedPlanting, stand: plantsPerArea(kept), rowWidth, areaUnit },
+      kept: { date: part?.planted ?? field.planted ?? field.plannedPlanting, stand: plantsPerArea(kept), rowWidth, areaUnit },
       reseeded: { date, stand: plantsPerArea(newStand), rowWidth, areaUnit },
       keptUniformityLoss: field.uniformityLoss,
       reseedAllowance: allowance,

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { countedContent } from "../../../tests/support/paneWorkbook";
+import { area, yieldPerArea } from "../../core/numbers/units";
 import { seasonReport } from "../../workbook/report";
 import { formatOf } from "../format";
 import { emptyReseed, reseedQuestion, type ReseedDraft } from "./reseedDraft";
@@ -8,12 +9,12 @@ import { reseedView } from "./reseedView";
 const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
 const report = seasonReport(countedContent);
 const stand = report.figures.stands.find(({ field }) => field.name === "Mill Road")!;
-const begun = emptyReseed(report, stand, false);
-const ask = (changes: Partial<ReseedDraft> = {}) => reseedQuestion({ ...begun, ...changes }, report, stand, false);
+const begun = emptyReseed(report, { stand, part: null }, false);
+const ask = (changes: Partial<ReseedDraft> = {}) => reseedQuestion({ ...begun, ...changes }, report, { stand, part: null }, false);
 const ground = {
   summary: stand.summary,
-  fieldArea: stand.field.area,
-  outlook: stand.outlook!.ok ? stand.outlook!.value.outlook : stand.field.yieldGoal,
+  concerned: { area: stand.field.area, yield: stand.outlook!.ok ? stand.outlook!.value.outlook : stand.field.yieldGoal },
+  others: [],
   yieldUnit: "bu",
   today: "2031-05-15",
 };
@@ -51,9 +52,9 @@ describe("the question whether to reseed", () => {
   });
 
   it("asks the same where numbers are typed with a decimal comma", () => {
-    const comma = reseedQuestion(emptyReseed(report, stand, true), report, stand, true);
+    const comma = reseedQuestion(emptyReseed(report, { stand, part: null }, true), report, { stand, part: null }, true);
     expect(comma).toEqual(ask());
-    expect(emptyReseed(report, stand, true).price).toBe("4,35");
+    expect(emptyReseed(report, { stand, part: null }, true).price).toBe("4,35");
   });
 
   it("names what is wrong at the box", () => {
@@ -135,6 +136,18 @@ describe("the answer", () => {
       "The crop replanted nets 3.83 USD per bu: its price of 4.35, less 0.52 for hauling, drying and selling, times the operator's " +
         "share of 100 %.",
     ]);
+  });
+
+  it("sets the part that is replanted beside the other parts as they are", () => {
+    // 40 acres at 169.65, and 80 at 190: 183.2 the acre.
+    const parts = {
+      ...ground,
+      concerned: { ...ground.concerned, area: area("40") },
+      others: [{ area: area("80"), yield: yieldPerArea("190") }],
+    };
+    const view = reseedView(ask({ date: "2031-05-25", newStand: "30000", area: "40" }).question!, parts, format);
+    const whole = view.known ? view.lines.find(({ name }) => name.startsWith("Whole field"))!.says : "";
+    expect(whole).toBe("183.2 bu per acre");
   });
 
   it("rounds the price below which it pays down, so that at the price shown it still does", () => {

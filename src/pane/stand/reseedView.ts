@@ -11,11 +11,14 @@ import { netsWords } from "../../workbook/changeWords";
 import { refusalWords } from "../../workbook/standRefusal";
 import type { Format } from "../format";
 
-/** What the answer is shown against: the counts, the field and its outlook, the crop's unit. */
+type LandWithYield = { readonly area: Area; readonly yield: Yield };
+
+/** What the answer is shown against: the counts, the field in its parts and their outlook, the crop's unit. */
 export type ReseedGround = {
   readonly summary: StandSummary;
-  readonly fieldArea: Area;
-  readonly outlook: Yield;
+  /** The field, or the part of it that is asked about; and the other parts. */
+  readonly concerned: LandWithYield;
+  readonly others: readonly LandWithYield[];
   readonly yieldUnit: string;
   /** The day on which it is asked. */ readonly today: IsoDate;
 };
@@ -69,12 +72,13 @@ export function reseedView(question: ReseedQuestion, ground: ReseedGround, forma
 }
 
 function lines(question: ReseedQuestion, answer: ReseedAnswer, ground: ReseedGround, format: Format) {
-  const { yieldUnit, summary, fieldArea, outlook } = ground;
+  const { yieldUnit, summary, concerned, others } = ground;
   const unit = `${yieldUnit} per ${format.areaName}`;
-  const part = question.area.lt(fieldArea);
+  const part = others.length > 0 || question.area.lt(concerned.area);
   const whole = fieldOutlook([
     { area: question.area, yield: answer.reseededYield },
-    { area: area(fieldArea.minus(question.area)), yield: outlook },
+    { ...concerned, area: area(concerned.area.minus(question.area)) },
+    ...others,
   ]);
   const ends = summary.interval === null ? null : netOverInterval(question, summary.interval.low, summary.interval.high);
   return [

@@ -3,9 +3,10 @@ import { countedContent } from "../../../tests/support/paneWorkbook";
 import { seasonReport } from "../../workbook/report";
 import { Decimal } from "../../core/numbers/decimal";
 import { formatOf } from "../format";
+import { emptyReseed, reseedQuestion } from "./reseedDraft";
 import { standChanged } from "./standChanged";
 import { standPlot } from "./standPlot";
-import { fieldChoices, historyView, isThin, netEffect, outlookView, plotWords, standView, tableView } from "./standView";
+import { fieldChoices, historyView, isThin, netEffect, outlookView, plotWords, standView, tableView, thinnestPart } from "./standView";
 import { findingWords, tryLoss } from "./triedLoss";
 import { uniformityFindings } from "../../core/tables/uniformityFindings";
 
@@ -117,6 +118,63 @@ describe("the page Stand", () => {
     expect(standChanged(before, report, "Mill Road", format)).toMatch(
       /^Stand: 22,200 → 21,600 plants per acre\. Projected yield: 177\.\d → 176\.1\. Net return of Corn: [\d.]+ → [\d.]+ \(USD per acre, cash cost\)\. 1 new entry to fix or to check: see the line at the top\.$/,
     );
+  });
+});
+
+describe("a field that is counted in parts", () => {
+  const parted = seasonReport({
+    ...countedContent,
+    tables: countedContent.tables.map((each) =>
+      each.name !== "Stand_counts"
+        ? each
+        : {
+            ...each,
+            headers: [...each.headers, "Part", "Part acres"],
+            rows: each.rows.map((row, index) => [...row, ...(index === 0 ? ["Knoll", 24] : index === 1 ? ["knoll", ""] : ["", ""])]),
+          },
+    ),
+  });
+  const stand = parted.figures.stands.find(({ field }) => field.name === "Mill Road")!;
+
+  it("has a line a part: acres, spots of those advised, plants and yield", () => {
+    // 20,000 and 22,000 on 24 acres; 24,500 and 20,000 on 96: (24 × 21,000 + 96 × 22,250) ÷ 120 = 22,000.
+    // 12 May lies 0.6 at 10 May's 90.5 and 92.25 %, and 0.4 at 15 May's 88 and 89.375 %: 89.5 and 91.1 % of 195.
+    const view = standView(stand, format);
+    expect(view.figure).toBe("22,000");
+    expect(view.parts).toEqual([
+      { name: "Knoll", cells: ["24", "2 of 5", "21,000", "174.5"] },
+      { name: "rest of the field", cells: ["96", "2 of 20", "22,300", "177.6"] },
+    ]);
+    expect(view.advice).toBe(
+      "5 spots are advised for 24 ac, Knoll: count 3 more. 20 spots are advised for 96 ac, rest of the field: count 18 more.",
+    );
+    expect(standView(mill, format).parts).toEqual([]);
+  });
+
+  it("asks first about its thinnest part, on that part's acres and stand", () => {
+    const part = thinnestPart(stand)!;
+    expect([part.name, thinnestPart(mill)]).toEqual(["Knoll", null]);
+    const subject = { stand, part };
+    const begun = emptyReseed(parted, subject, false);
+    expect(begun).toMatchObject({ area: "24", stand: "21000", date: "2031-06-05", newStand: "32000" });
+    const { question } = reseedQuestion({ ...begun, seed: "50" }, parted, subject, false);
+    expect(question!.area.toString()).toBe("24");
+    expect(reseedQuestion({ ...begun, area: "25" }, parted, subject, false).faults.area).toBe("The part has 24.");
+  });
+
+  it("is thin where a part is, though the field as a whole is not", () => {
+    const full = { ...stand.summary, mean: mill.field.targetStand as typeof mill.summary.mean };
+    expect(isThin({ ...stand, summary: full })).toBe(true);
+    expect(isThin({ ...stand, summary: full, parts: stand.parts.map((each) => ({ ...each, summary: full })) })).toBe(false);
+  });
+
+  it("says what nobody counted, and what was counted before the planting", () => {
+    const [knoll, rest] = stand.parts as readonly [(typeof stand.parts)[number], (typeof stand.parts)[number]];
+    expect(standView({ ...stand, parts: [knoll, { ...rest, counts: [], summary: null }], history: knoll.counts }, format)).toMatchObject({
+      advice: "5 spots are advised for 24 ac, Knoll: count 3 more. Nobody counted 96 ac, rest of the field: taken at the target stand.",
+      parts: [{}, { name: "rest of the field", cells: ["96", "none", "target 32,000", "177.6"] }],
+      lines: expect.arrayContaining([{ name: "Left out", says: "2 spots counted before the planting" }]) as unknown,
+    });
   });
 });
 

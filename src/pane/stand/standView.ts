@@ -1,11 +1,11 @@
 /** What the page Stand says of one field, as plain text. */
-import type { Decimal } from "../../core/numbers/decimal";
+import { Decimal } from "../../core/numbers/decimal";
 import type { CropFigures } from "../../core/figures";
 import { layerCosts, type Layer } from "../../core/kinds";
 import type { Field, Season } from "../../core/season";
 import { seasonFigures } from "../../core/seasonFigures";
-import type { FieldOutlook } from "../../core/stand/fieldOutlook";
-import type { FieldStand } from "../../core/stand/fieldStand";
+import { lessLoss, type FieldOutlook } from "../../core/stand/fieldOutlook";
+import type { FieldStand, PartStand } from "../../core/stand/fieldStand";
 import { outlookSteps, type OutlookStep } from "../../core/stand/outlookSteps";
 import type { StandSummary } from "../../core/stand/standSummary";
 import type { CellUsed, RelativeYieldAt, StandTable } from "../../core/stand/standTable";
@@ -13,6 +13,7 @@ import { tableWords } from "../../workbook/harvestNotes";
 import { refusalWords } from "../../workbook/standRefusal";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import type { Format } from "../format";
+import type { FigureRow } from "../season/cropView";
 
 /** The fields as a list to choose from, those with counts first, each with the number of places of its last round. */
 export function fieldChoices({ season, figures }: SeasonReport): readonly { readonly field: string; readonly words: string }[] {
@@ -37,18 +38,21 @@ export type StandView = {
   readonly lines: readonly { readonly name: string; readonly says: string }[];
   /** What the spots counted lack; empty where they are enough. */
   readonly advice: string;
+  /** The parts of the field with their acres, spots, stand and yield; none where it is counted as one. */
+  readonly parts: readonly FigureRow[];
 };
 
 /** What the counts say of the stand itself. */
-export function standView({ field, summary, emergence }: FieldStand, format: Format): StandView {
-  const { plants, percent, areaName, day, quantity, areaUnit } = format;
-  const { places, placesAdvised, enough, interval, coefficientOfVariation: spread, from, to } = summary;
+export function standView(stand: FieldStand, format: Format): StandView {
+  const { field, summary, parts, history, emergence } = stand;
+  const { plants, percent, areaName, day } = format;
+  const { places, interval, coefficientOfVariation: spread, from, to } = summary;
   return {
     figure: plants(summary.mean),
     unit: `plants per ${areaName}`,
     likely:
       interval === null
-        ? "One spot says nothing of the spread. Count more."
+        ? `One spot${places.eq("1") ? "" : " in a part"} says nothing of the spread. Count more.`
         : `likely between ${plants(interval.low)} and ${plants(interval.high)} (19 times in 20)`,
     lines: [
       { name: "Counted", says: `${placesWords(places)}, ${from === to ? day(to) : `${day(from)} to ${day(to)}`}` },
@@ -63,12 +67,44 @@ export function standView({ field, summary, emergence }: FieldStand, format: For
             : `${percent(emergence)} of ${plants(field.seedsDropped)} seeds ` +
               `dropped${emergence.gt("1") ? ": more than were dropped; look at the counts and the rate" : ""}`,
       },
+      ...(history.length === 0
+        ? []
+        : [{ name: "Left out", says: `${placesWords(new Decimal(String(history.length)))} counted before the planting` }]),
     ],
-    advice: enough
-      ? ""
-      : `${placesWords(placesAdvised)} are advised for ${quantity(field.area)} ${areaUnit}: count ` +
-        `${placesAdvised.minus(places).toFixed()} more.`,
+    advice: adviceWords(stand, format),
+    parts: parts.length === 1 && parts[0]!.name === null ? [] : parts.map((part) => partRow(part, field, format)),
   };
+}
+
+/** A part as the pane and the sheet name it. */
+const partName = ({ name }: PartStand): string => name ?? "rest of the field";
+
+/** Headings over the rows of the parts. */
+export const partColumns = ({ areaUnit }: Format): readonly string[] => [areaUnit, "spots", "plants", "yield"];
+
+const partRow = (part: PartStand, { targetStand }: Field, { quantity, plants, yield: yields }: Format): FigureRow => ({
+  name: partName(part),
+  cells: [
+    quantity(part.area),
+    part.summary === null ? "none" : `${part.summary.places.toFixed()} of ${part.summary.placesAdvised.toFixed()}`,
+    part.summary === null ? `target ${plants(targetStand)}` : plants(part.summary.mean),
+    yields(part.outlook),
+  ],
+});
+
+/** Spots that are still to be counted, part by part, and acres in which nobody counted. */
+function adviceWords({ parts }: FieldStand, { quantity, areaUnit }: Format): string {
+  const isWhole = parts.length === 1 && parts[0]!.name === null;
+  return parts
+    .map((part) => {
+      const land = `${quantity(part.area)} ${areaUnit}`;
+      if (part.summary === null) return `Nobody counted ${land}, ${partName(part)}: taken at the target stand.`;
+      const { places, placesAdvised, enough } = part.summary;
+      if (enough) return "";
+      return `${placesWords(placesAdvised)} are advised for ${land}${isWhole ? "" : `, ${partName(part)}`}: count ${placesAdvised.minus(places).toFixed()} more.`;
+    })
+    .filter((words) => words !== "")
+    .join(" ");
 }
 
 export type OutlookView =
@@ -210,11 +246,26 @@ export function netEffect(report: SeasonReport, field: Field, layer: Layer, form
   );
 }
 
-/** Whether reseeding is worth a thought: the stand is under its target, or costs yield. */
-export function isThin({ field, summary, outlook }: FieldStand): boolean {
-  const underTarget = field.targetStand !== null && summary.mean.lt(field.targetStand);
-  return outlook?.ok === true ? outlook.value.ratio.lt("1") && underTarget : underTarget;
+/** Whether reseeding is worth a thought: the stand of the field, or of a part of it, is under its target and costs yield. */
+export function isThin(stand: FieldStand): boolean {
+  const { field, summary, outlook, parts } = stand;
+  const isUnder = (mean: Decimal) => field.targetStand !== null && mean.lt(field.targetStand);
+  const asPlanned = lessLoss(field, field.yieldGoal);
+  return (
+    (isUnder(summary.mean) && (outlook?.ok !== true || outlook.value.ratio.lt("1"))) ||
+    (parts.length > 1 && parts.some((part) => part.summary !== null && isUnder(part.summary.mean) && part.outlook?.gte(asPlanned) !== true))
+  );
 }
+
+/** The part with the thinnest stand, about which to ask first; `null` where the field is counted as one. */
+export const thinnestPart = ({ parts }: FieldStand): PartStand | null =>
+  parts.length === 1
+    ? null
+    : parts.reduce<PartStand | null>(
+        (thinnest, part) =>
+          part.summary !== null && (thinnest === null || part.summary.mean.lt(thinnest.summary!.mean)) ? part : thinnest,
+        null,
+      );
 
 /** What a screen reader and the drawing both say of the places of a round. */
 export const plotWords = (summary: StandSummary, target: Decimal | null, { plants, areaName }: Format): string =>

@@ -6,6 +6,7 @@ import type { Decimal } from "../../core/numbers/decimal";
 import type { IsoDate } from "../../core/row";
 import { points, type AreaUnit, type Points } from "../../core/numbers/units";
 import type { ProblemCode } from "../problem";
+import { isSexagesimal, readDegrees } from "../degrees";
 import type { ColumnUnit } from "./columnUnit";
 import type { TableName, matchesTable } from "../tableNames";
 
@@ -131,6 +132,14 @@ export const moisture = (heading: string, said: Said): Column<Points> =>
 
 export const date = (heading: string, said: Said): Column<IsoDate> =>
   column(heading, said, { numberFormat: dateFormat }, (row, at) => row.date(at));
+
+/** Degrees, as a decimal or with minutes and seconds and the letter of the half of the globe: `41.5868`, `93° 37' 12" W`. */
+export const degrees = (heading: string, said: Said): Column<Decimal> =>
+  column(heading, said, { numberFormat: quantityFormat }, (row, at) => {
+    const typed = row.text(at);
+    if (typed === null || !isSexagesimal(typed)) return row.number(at, "any");
+    return readDegrees(typed) ?? row.fault("not-a-number", at);
+  });
 
 /** One of the words listed, in any case. */
 export const choice = <const Word extends string>(heading: string, choices: readonly Word[], said: Said): Column<Word> =>

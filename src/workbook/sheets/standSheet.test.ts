@@ -3,6 +3,7 @@ import { reportOf } from "../../../tests/support/reportOf";
 import { field, load, seasonOf } from "../../../tests/support/season";
 import { sheetLines } from "../../../tests/support/sheetLines";
 import { Decimal } from "../../core/numbers/decimal";
+import { area } from "../../core/numbers/units";
 import type { Field, Season } from "../../core/season";
 import type { StandCount } from "../../core/stand/standCount";
 import { standSheet } from "./standSheet";
@@ -13,6 +14,8 @@ const count = (date: string, plants: string): StandCount => ({
   place: { rowWidth: new Decimal("30"), length: new Decimal("17.424") },
   plants: new Decimal(plants),
   weak: new Decimal("0"),
+  part: null,
+  spot: null,
   remark: null,
   source: { table: "Stand counts", row: 1 },
 });
@@ -66,6 +69,23 @@ describe("the sheet of stands", () => {
     expect(linesOf({ plannedPlanting: null, uniformityLoss: null }).filter((line) => /^planted|unevenness/.test(line))).toEqual([
       "planted | 2031-05-15 | 200 | 200",
     ]);
+  });
+
+  it("prints every part with its acres, stand and yield, and what was counted before the planting", () => {
+    const thin = { ...count("2031-06-01", "22"), part: { name: "Knoll", area: area("30"), planted: null } };
+    const parted = linesOf({ uniformityLoss: null }, { standCounts: [thin, { ...thin, date: "2031-05-14" }] });
+    expect(parted.slice(3, 6)).toEqual([
+      "Home | 2031-06-01 | 1 | 6 | 22000 | – | – | – | 0.733",
+      "   Knoll | 2031-06-01 | 1 | 6 | 22000 | – | – | –",
+      "   rest of the field | not counted | – | – | – | – | – | –",
+    ]);
+    const from = parted.indexOf("Parts of the field | ac | Plants | bu");
+    expect(parted.slice(from + 1, from + 4)).toEqual([
+      "Knoll | 30 | 22000 | 178",
+      "rest of the field, at the target | 70 | 32000 | 190",
+      "Left out, as counted before the planting: 1.",
+    ]);
+    expect(parted).toContain("Projected yield (bu) | 186.4");
   });
 
   it("names the table, its limits and what it cannot say", () => {

@@ -5,7 +5,7 @@
 import { adjusterCaution, estimateCaution, planningCaution } from "../../core/cautions";
 import type { Field } from "../../core/season";
 import type { FieldOutlook } from "../../core/stand/fieldOutlook";
-import type { FieldStand } from "../../core/stand/fieldStand";
+import type { FieldStand, PartStand } from "../../core/stand/fieldStand";
 import { outlookSteps, type StepReason } from "../../core/stand/outlookSteps";
 import type { CellUsed, RelativeYieldAt, StandTable } from "../../core/stand/standTable";
 import { refusalWords } from "../standRefusal";
@@ -38,7 +38,7 @@ export function standSheet(report: SeasonReport): ResultSheet {
       ),
       [],
       headings("Field", "Counted", "Spots", "Advised", "Plants", "From", "To", "Spread (CV)", "Emergence"),
-      ...stands.map(countRow),
+      ...stands.flatMap((stand) => [countRow(stand), ...(isInParts(stand) ? stand.parts.map(partRow) : [])]),
       ...(stands.length === 0 ? [note("No stand is counted: the table Stand counts has no entries.")] : []),
       ...shown.flatMap((outlook) => fieldRows(report, outlook)),
       ...tables.flatMap(tableRows),
@@ -61,6 +61,35 @@ const countRow = ({ field, summary, emergence }: FieldStand): Row => [
   percentCell(emergence),
 ];
 
+const isInParts = ({ parts }: FieldStand): boolean => parts.length > 1 || parts[0]!.name !== null;
+
+/** A part under its field. */
+const partRow = ({ name, summary }: PartStand): Row => [
+  text(`   ${name ?? "rest of the field"}`),
+  text(summary?.to ?? "not counted", { align: "right" }),
+  quantityCell(summary?.places ?? null),
+  quantityCell(summary?.placesAdvised ?? null),
+  standCell(summary?.mean ?? null),
+  standCell(summary?.interval?.low ?? null),
+  standCell(summary?.interval?.high ?? null),
+  percentCell(summary?.coefficientOfVariation ?? null),
+];
+
+/** Acres, stand and yield of every part; what nobody counted stands at the target. */
+function yieldsOfParts(report: SeasonReport, { field, parts }: FieldStand): readonly Row[] {
+  const area = report.season.settings.areaUnit;
+  const unit = report.season.crops.find(({ name }) => name === field.crop)!.yieldUnit;
+  return [
+    headings("Parts of the field", area, "Plants", unit),
+    ...parts.map(({ name, area: acres, summary, outlook }): Row => [
+      text(`${name ?? "rest of the field"}${summary === null ? ", at the target" : ""}`),
+      areaCell(acres),
+      standCell(summary?.mean ?? field.targetStand),
+      yieldCell(outlook),
+    ]),
+  ];
+}
+
 function fieldRows(report: SeasonReport, outlook: FieldOutlook): readonly Row[] {
   const { field } = outlook;
   const figures = report.figures.crops
@@ -71,6 +100,10 @@ function fieldRows(report: SeasonReport, outlook: FieldOutlook): readonly Row[] 
     section(`${field.name}, ${field.crop}`),
     ...incompleteRows(report, { of: "field", name: field.name }),
     ...outlookRows(report, outlook),
+    ...(outlook.stand !== null && isInParts(outlook.stand) ? yieldsOfParts(report, outlook.stand) : []),
+    ...(outlook.stand === null || outlook.stand.history.length === 0
+      ? []
+      : [note(`Left out, as counted before the planting: ${outlook.stand.history.length}.`)]),
     ...historyRows(report, field),
     ...(figures.weighed === null || figures.final !== null ? [] : inLines(soFar(figures, figures.yieldUnit), lineLength).map(note)),
   ];

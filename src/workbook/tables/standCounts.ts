@@ -1,16 +1,19 @@
-/** The table Stand counts: one place counted a row. */
-import { zero } from "../../core/numbers/decimal";
+/** The table Stand counts: one spot counted a row. */
+import { zero, type Decimal } from "../../core/numbers/decimal";
+import { area } from "../../core/numbers/units";
 import type { Field } from "../../core/season";
-import type { CountedPlace, StandCount } from "../../core/stand/standCount";
+import type { CountedPart, CountedPlace, Coordinates, StandCount } from "../../core/stand/standCount";
 import { standCountColumns } from "../columns/standCounts";
 import type { Names } from "../names";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
+import { plain } from "../words";
 
 const { columns } = standCountColumns;
 
 export function readStandCounts(table: TableReader, names: Names, fields: ReadonlyMap<string, Field>): readonly StandCount[] {
   if (!table.hasNeeded(standCountColumns)) return [];
+  const spelled = new Map<string, string>();
   return table.rows(
     (row): StandCount | null => {
       const field = row.needName(columns.field, names);
@@ -18,10 +21,15 @@ export function readStandCounts(table: TableReader, names: Names, fields: Readon
       const plants = row.need(columns.plants);
       const place = placeOf(row, field === null ? undefined : fields.get(field));
       const weak = row.of(columns.weak) ?? zero;
+      const part = partOf(row, (name) => {
+        const key = `${field ?? ""}\n${plain(name)}`;
+        return spelled.get(key) ?? (spelled.set(key, name), name);
+      });
       if (field === null || date === null || plants === null || place === null) return null;
-      return { field, date, place, plants, weak, remark: row.of(columns.remark), source: row.source };
+      return { field, date, place, plants, weak, part, spot: spotOf(row), remark: row.of(columns.remark), source: row.source };
     },
-    (row) => {
+    (row, column) => {
+      if (column === columns.latitude.heading || column === columns.longitude.heading) return [{ of: "map" }];
       const name = names.spelled(String(row.cell(columns.field)));
       return name === null ? [{ of: "farm" }] : [{ of: "field", name }];
     },
@@ -38,4 +46,34 @@ function placeOf(row: Row, field: Field | undefined): CountedPlace | null {
   const length = row.of(columns.length);
   const rowWidth = row.of(columns.rowWidth) ?? field?.rowWidth ?? null;
   return length === null || rowWidth === null ? row.lose("place-missing") : { rowWidth, length };
+}
+
+/** Acres and planting of a part are nobody's without its name. */
+function partOf(row: Row, spell: (name: string) => string): CountedPart | null {
+  const [name, acres, planted] = [row.of(columns.part), row.of(columns.partAcres), row.of(columns.partPlanted)];
+  if (name !== null) return { name: spell(name), area: acres === null ? null : area(acres), planted };
+  if (acres !== null) return row.fault("part-unnamed", columns.part, { found: acres.toFixed() });
+  return planted === null ? null : row.fault("part-unnamed", columns.part, { found: planted });
+}
+
+/** No field lies nearer to a pole. */
+const farthestNorth = "75";
+const halfRound = "180";
+
+/** Both coordinates, each where it can be; the spot is left off the map otherwise and counts all the same. */
+function spotOf(row: Row): Coordinates | null {
+  const [latitude, longitude] = [row.of(columns.latitude), row.of(columns.longitude)];
+  const impossible = (column: typeof columns.latitude, found: Decimal) =>
+    row.fault("coordinates-impossible", column, { found: found.toFixed() });
+  if (latitude === null && longitude === null) return null;
+  if (latitude === null || longitude === null) {
+    const [blank, filled] = latitude === null ? [columns.latitude, columns.longitude] : [columns.longitude, columns.latitude];
+    return row.isFaulty(blank) ? null : row.fault("coordinate-alone", blank, { found: "", like: filled.heading });
+  }
+  if (longitude.abs().gt(halfRound)) return impossible(columns.longitude, longitude);
+  if (latitude.abs().gt(farthestNorth)) {
+    if (longitude.abs().gt(farthestNorth)) return impossible(columns.latitude, latitude);
+    return row.fault("coordinates-swapped", columns.latitude, { found: `${latitude.toFixed()}, ${longitude.toFixed()}` });
+  }
+  return latitude.isZero() && longitude.isZero() ? impossible(columns.latitude, latitude) : { latitude, longitude };
 }
