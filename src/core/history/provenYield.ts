@@ -12,7 +12,7 @@ export const fewestYears = 4;
 const mostYears = 10;
 
 /** A field's yield of one crop in one year; of two parts of it the mean by area. */
-export type YearOfField = { readonly season: string; readonly yield: Yield };
+type YearOfField = { readonly season: string; readonly yield: Yield };
 
 export type FieldHistory = {
   /** The years that count, the newest first. */
@@ -63,7 +63,7 @@ export function fieldHistory(past: readonly PastField[], field: string, crop: st
 }
 
 /** Mean by area; `null` where the yield of a part is not entered. */
-export function yieldOf(rows: readonly PastField[]): Yield | null {
+function yieldOf(rows: readonly PastField[]): Yield | null {
   const yields = rows.flatMap((row) => (row.yield === null ? [] : [row.yield.times(row.area)]));
   return yields.length < rows.length ? null : yieldPerArea(sum(yields).div(sum(rows.map((row) => row.area))));
 }
