@@ -12,10 +12,13 @@ import { fileURLToPath } from "node:url";
 import CopyPlugin from "copy-webpack-plugin";
 import { EsbuildPlugin } from "esbuild-loader";
 import HtmlPlugin from "html-webpack-plugin";
+import { OneFilePlugin } from "./shared/build/oneFile.js";
 import { ZipPlugin } from "./shared/build/zip.js";
 
 /** Where the manifest of the source says that the pages are. */
 const servedHere = "https://localhost:3000";
+/** What the oldest browsers that the pages run in understand. */
+const target = "es2022";
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 
 /** @param {{ production?: boolean, excel?: boolean, origin?: string }} env */
@@ -44,7 +47,7 @@ export default (env) => {
     resolve: { extensions: [".tsx", ".ts", ".js"] },
     module: {
       rules: [
-        { test: /\.tsx?$/, loader: "esbuild-loader", options: { target: "es2022" } },
+        { test: /\.tsx?$/, loader: "esbuild-loader", options: { target } },
         { test: /\.xml$/, type: "asset/source" },
       ],
     },
@@ -53,7 +56,7 @@ export default (env) => {
     // Programs and styles only: the pages stay as they were written, to be read by whoever wonders what they load.
     optimization: {
       minimize: Boolean(env.production),
-      minimizer: [new EsbuildPlugin({ target: "es2022", css: true, legalComments: "inline" })],
+      minimizer: [new EsbuildPlugin({ target, css: true, legalComments: "inline" })],
     },
     performance: { hints: false },
     plugins: [
@@ -80,7 +83,18 @@ export default (env) => {
             : [{ from: here("manifest.xml"), transform: (bytes) => bytes.toString("utf8").replaceAll(servedHere, origin ?? servedHere) }]),
         ],
       }),
-      ...(env.production ? [new ZipPlugin(`pennyacre-${version}.zip`)] : []),
+      ...(env.production
+        ? [
+            new OneFilePlugin({
+              name: "pennyacre-desk.html",
+              page: here("src/desk/index.html"),
+              entry: here("src/desk/index.tsx"),
+              engine: here("src/desk/carriedEngine.ts"),
+              target,
+            }),
+            new ZipPlugin(`pennyacre-${version}.zip`),
+          ]
+        : []),
     ],
     stats: env.production ? "errors-warnings" : "none",
     infrastructureLogging: { level: "warn" },

@@ -1,5 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { useRef } from "react";
+import { helpAddress } from "../pane/helpAddress";
 import { Coin } from "../pane/parts/Coin";
 import type { FileCommands } from "./openBook";
 import { acceptedFiles } from "./files";
@@ -107,7 +108,7 @@ export function TopBar({ name, hasChanges, isDraftKept, book, files, commands, t
         <Button size="small" onClick={files.openProblems}>
           Demo with entries to fix
         </Button>
-        <a className="help" href="help.html" target="_blank" rel="noreferrer">
+        <a className="help" href={helpAddress()} target="_blank" rel="noreferrer">
           Help
         </a>
       </div>

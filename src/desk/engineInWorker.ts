@@ -1,4 +1,5 @@
 import type { Engine, EngineAnswer, EngineRequest } from "../host/embedded";
+import { carriedFile } from "./carried";
 import { laterInPage, type Later } from "./later";
 
 /** What passes between the page and the worker. */
@@ -18,7 +19,11 @@ export type EngineWorker = {
 /** Milliseconds without a sign of life after which a worker counts as dead. */
 export const longestSilence = 5_000;
 
-const startWorker = (): EngineWorker => new Worker(new URL("./engineWorker.ts", import.meta.url)) as EngineWorker;
+function startWorker(): EngineWorker {
+  const carried = carriedFile("engine.js");
+  if (carried === null) return new Worker(new URL("./engineWorker.ts", import.meta.url)) as EngineWorker;
+  return new Worker(URL.createObjectURL(new Blob([carried], { type: "text/javascript" }))) as EngineWorker;
+}
 
 /**
  * The calculation engine in a worker, which is started with the first question: a workbook without formulas never loads it.

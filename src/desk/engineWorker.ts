@@ -1,33 +1,5 @@
-/** The calculation engine in a worker of its own, so that nobody waits for it while typing. */
+/** The calculation engine in a worker of its own, so that nobody waits for it while typing; its program lies beside the page. */
 import init from "@ironcalc/wasm";
-import type { EngineRequest } from "../host/embedded";
-import { ironCalcAnswer } from "../host/embedded/recalculation/ironCalc";
-import type { WorkerAnswer, WorkerQuestion } from "./engineInWorker";
+import { answerQuestions } from "./engineAnswers";
 
-/** While the program is on its way the page hears each second that the worker lives, at most so often. */
-const mostSignsOfLife = 30;
-
-const loaded = init();
-let signs = 0;
-const living = setInterval(() => {
-  signs += 1;
-  if (signs >= mostSignsOfLife) clearInterval(living);
-  postMessage({ loading: true } satisfies WorkerAnswer);
-}, 1000);
-void loaded.catch(() => undefined).then(() => clearInterval(living));
-
-addEventListener("message", ({ data: { id, request } }: MessageEvent<WorkerQuestion>) => {
-  void answer(request).then((result) => postMessage({ id, ...result } satisfies WorkerAnswer));
-});
-
-/** A fault goes back as words: an exception does not cross to the page. */
-async function answer(
-  request: EngineRequest,
-): Promise<{ readonly answer: ReturnType<typeof ironCalcAnswer> | null; readonly fault: string | null }> {
-  try {
-    await loaded;
-    return { answer: ironCalcAnswer(request), fault: null };
-  } catch (fault) {
-    return { answer: null, fault: fault instanceof Error ? fault.message : String(fault) };
-  }
-}
+answerQuestions(init());

@@ -1,4 +1,5 @@
 /** Files in and out of the page. Nothing leaves it: a file is read here, and saving hands it to the browser's downloads. */
+import { carriedFile } from "./carried";
 import { picker, type FileInPlace, type PlacedFile } from "./fileInPlace";
 
 /** A workbook file as it was picked, dropped or fetched. */
@@ -36,11 +37,13 @@ export async function pickInPlace(): Promise<FileInPlace | null> {
 }
 
 /**
- * Fetches a workbook that lies beside the page.
+ * Fetches a workbook that lies beside the page, or is carried inside it.
  *
  * @throws Error in words when it is not there
  */
 export async function fetchWorkbook(name: string): Promise<DeskFile> {
+  const carried = carriedFile(name);
+  if (carried !== null) return { name, bytes: carried };
   const response = await fetch(new URL(name, document.baseURI));
   if (!response.ok) throw new Error(`${name} is not where this page came from (answer ${response.status}).`);
   return { name: name.split("/").at(-1) ?? name, bytes: new Uint8Array(await response.arrayBuffer()) };

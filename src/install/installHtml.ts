@@ -52,7 +52,7 @@ const installHtml = `<!doctype html>
 <nav aria-label="Contents"><ul>${ways.map(({ id, title }) => `<li><a href="#${id}">${safe(title)}</a></li>`).join("")}</ul></nav>
 ${ways.map(wayHtml).join("\n")}
 <section id="without"><h2>Without Excel</h2>
-<p>The <a href="index.html">desk</a> opens and saves ordinary .xlsx files in a browser.</p>
+<p>The <a href="index.html">desk</a> opens and saves ordinary .xlsx files in a browser. As one file for your own disk, which works without a connection: <a href="pennyacre-desk.html" download>pennyacre-desk.html</a>.</p>
 </section>
 </main>
 <footer><p><a href="help.html">Help</a></p></footer>

@@ -1,4 +1,5 @@
 import { useMemo } from "react";
+import { helpAddress } from "../helpAddress";
 import { Disclosure } from "../parts/Disclosure";
 import { usePane } from "../paneContext";
 import { helpParts } from "./helpParts";
@@ -21,7 +22,7 @@ export function HelpPage() {
         ))}
       </section>
       <p className="pn-note">
-        <a className="pn-link" href="help.html" target="_blank" rel="noreferrer">
+        <a className="pn-link" href={helpAddress()} target="_blank" rel="noreferrer">
           All of it on one page, to print
         </a>
       </p>

@@ -4,6 +4,7 @@ import { inputTables } from "../../workbook/templates";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { sameName } from "../commands/tableNamed";
 import { OnItsWay } from "../OnItsWay";
+import { helpAddress } from "../helpAddress";
 import { Disclosure } from "../parts/Disclosure";
 import { usePane } from "../paneContext";
 import { MakeTables } from "./MakeTables";
@@ -39,7 +40,7 @@ export function EmptyPage({ report }: { readonly report: SeasonReport }) {
           <MatchPart />
         </Disclosure>
         <p className="pn-note">
-          <a className="pn-link" href="help.html" target="_blank" rel="noreferrer">
+          <a className="pn-link" href={helpAddress()} target="_blank" rel="noreferrer">
             Help
           </a>
           , on a page of its own.
