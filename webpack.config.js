@@ -7,6 +7,7 @@
  *   webpack --env production                       all pages into dist/, and a zip of them
  *   webpack --env production origin=https://…      the same, with a manifest.xml that points there
  */
+import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import CopyPlugin from "copy-webpack-plugin";
@@ -17,8 +18,8 @@ import { ZipPlugin } from "./shared/build/zip.js";
 
 /** Where the manifest of the source says that the pages are. */
 const servedHere = "https://localhost:3000";
-/** What the oldest browsers that the pages run in understand. */
-const target = "es2022";
+/** The oldest browsers that the pages run in; src/pane/check.js asks for what came with them. */
+const target = ["chrome98", "edge98", "firefox104", "safari15.4"];
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 
 /** @param {{ production?: boolean, excel?: boolean, origin?: string }} env */
@@ -28,6 +29,7 @@ export default (env) => {
   const origin = env.origin?.replace(/\/$/, "");
   if (origin !== undefined && !origin.startsWith("https://"))
     throw new Error(`Office loads add-ins over https only, so origin cannot be ${origin}`);
+  const check = readFileSync(here("src/pane/check.js"), "utf8");
   const { version } = JSON.parse(readFileSync(here("package.json"), "utf8"));
   return {
     // Also when serving: people work with what `npm start` shows, and React is quicker without its checks.
@@ -69,6 +71,7 @@ export default (env) => {
         minify: false,
         inject: "body",
         scriptLoading: "blocking",
+        templateParameters: { check, checkHash: `sha256-${createHash("sha256").update(check).digest("base64")}` },
       }),
       // The help needs no program: its text is put into the page here, from what the pane shows of it.
       new HtmlPlugin({ filename: "help.html", template: here("src/pane/help/helpHtml.ts"), chunks: [], inject: false, minify: false }),

@@ -21,13 +21,18 @@ function show(started: Started): void {
   root.render(<Pane host={host} language={language} {...(look !== null && { theme: look.dark ? "dark" : "light" })} />);
 }
 
-startInExcel((message) => {
-  root.render(<Stopped message={message} />);
-}).then(show, (fault: unknown) => {
-  root.render(
-    <Stopped
-      message={`Excel could not be reached: ${fault instanceof Error ? fault.message : String(fault)}. Close the pane and open it again.`}
-    />,
-  );
-  throw fault;
-});
+function start(): void {
+  startInExcel((message) => {
+    root.render(<Stopped message={message} />);
+  }).then(show, (fault: unknown) => {
+    root.render(
+      <Stopped
+        message={`Excel could not be reached: ${fault instanceof Error ? fault.message : String(fault)}. Close the pane and open it again.`}
+      />,
+    );
+    throw fault;
+  });
+}
+
+// src/pane/check.js has said so already, and what it said stays.
+if (element.querySelector("[data-too-old]") === null) start();

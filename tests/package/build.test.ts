@@ -1,11 +1,36 @@
 /** What `npm run build` made: `npm test` builds before it runs this. */
+import { createHash } from "node:crypto";
 import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { gzipSync } from "node:zlib";
+import { Linter } from "eslint";
+import ts from "typescript";
 import { describe, expect, it } from "vitest";
 
 const page = (name: string) => readFileSync(`dist/${name}`, "utf8");
 const scripts = (html: string) => [...html.matchAll(/<script[^>]* src="([^"]+)"/g)].map(([, source = ""]) => source);
 const officeLibrary = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
+
+/** What a reader of the language's edition of 2009 complains of. */
+const oldComplaints = (code: string): readonly string[] =>
+  new Linter({ cwd: process.cwd() })
+    .verify(code, [{ languageOptions: { ecmaVersion: 5, sourceType: "script" } }], { allowInlineConfig: false })
+    .map(({ message, line, column }) => `${line}:${column} ${message}`);
+
+const newerMethods = /^(toSorted|toReversed|toSpliced|isWellFormed|toWellFormed|withResolvers|fromAsync|canParse)$/;
+
+/** What of a program is newer than Safari 15.4: it stops the pane there before it starts, or as it comes to it. */
+function newerParts(code: string): readonly string[] {
+  const found: string[] = [];
+  const look = (node: ts.Node): void => {
+    if (ts.isClassStaticBlockDeclaration(node)) found.push("static block");
+    if (ts.isRegularExpressionLiteral(node) && /\(\?<[=!]|\/[a-z]*v[a-z]*$/.test(node.text)) found.push(node.text);
+    if (ts.isCallExpression(node) && ts.isPropertyAccessExpression(node.expression) && newerMethods.test(node.expression.name.text))
+      found.push(node.expression.name.text);
+    ts.forEachChild(node, look);
+  };
+  look(ts.createSourceFile("program.js", code, ts.ScriptTarget.Latest));
+  return found;
+}
 
 describe("the build", () => {
   it("loads Office.js in the pane, from Microsoft and before our own program", () => {
@@ -13,6 +38,27 @@ describe("the build", () => {
     expect(first).toBe(officeLibrary);
     expect(others.length).toBeGreaterThan(0);
     for (const source of others) expect(source).not.toMatch(/^https?:/);
+  });
+
+  it("looks first whether this Excel can run the pane, in the oldest language, and names that program in its policy", () => {
+    const html = page("pane.html");
+    const [check = ""] = [...html.matchAll(/<script>([\s\S]*?)<\/script>/g)].map(([, text]) => text!);
+    expect(html.indexOf(check)).toBeLessThan(html.indexOf(officeLibrary));
+    expect(html).toContain(`script-src 'self' 'sha256-${createHash("sha256").update(check).digest("base64")}' https:`);
+    expect(oldComplaints(check)).toEqual([]);
+    expect(oldComplaints("const a = (b) => b;")).toHaveLength(1);
+  });
+
+  it("has nothing that the oldest browsers of a Mac's panes cannot read", () => {
+    const programs = readdirSync("dist").filter((name) => name.endsWith(".js"));
+    expect(programs.length).toBeGreaterThan(10);
+    for (const name of programs) {
+      expect(page(name), name).not.toMatch(/\(\?<[=!]/);
+      expect(newerParts(page(name)), name).toEqual([]);
+    }
+    // The check itself: what came with Safari 16.4 and later is told.
+    for (const code of ["class A { static { go(); } }", "a = /(?<=x)y/;", "b.toSorted();", "a = /x/v;"])
+      expect(newerParts(code), code).toHaveLength(1);
   });
 
   it("never loads Office.js in the desk, nor anything else from elsewhere", () => {
