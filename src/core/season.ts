@@ -8,6 +8,7 @@
  */
 import type { PastField } from "./history/pastField";
 import type { Decimal } from "./numbers/decimal";
+import type { Hybrid, HybridTrial } from "./hybrids/hybridEntries";
 import type { Kind, OperatingKind } from "./kinds";
 import type { Policy } from "./lender/guarantee";
 import type { Machine } from "./machines/machine";
@@ -128,14 +129,6 @@ export type Field = {
   readonly sameLandAs: string | null;
   /** Where its weather is recorded; `null`: at the only place there is. */
   readonly weatherPlace: string | null;
-  readonly source: EntryRef;
-};
-
-/** A hybrid on offer. */
-export type Hybrid = {
-  readonly name: string;
-  /** From planting to black layer, by its seller; `null`: not entered. */
-  readonly heatUnits: Decimal | null;
   readonly source: EntryRef;
 };
 
@@ -343,6 +336,8 @@ export type Season = {
   /** Daily weather of this year and earlier ones; left out where none is entered. */
   readonly weather: readonly WeatherDay[];
   readonly hybrids: readonly Hybrid[];
+  /** What hybrids did in trials, a row a hybrid. */
+  readonly hybridTrials: readonly HybridTrial[];
   /** What was measured and seen on the planter. */
   readonly planterChecks: readonly PlanterCheck[];
   /** How fields ended in past years. */

@@ -561,6 +561,42 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
     what: `${cell(problem)}: ${problem.found} is after the season ${problem.like} and counts nowhere.`,
     remedy: "Correct the date, or the setting Season year.",
   }),
+  "hybrid-twice": (problem) => ({
+    what: `${cell(problem)}: ${quoted(problem.found)} stands in this trial in ${second(problem)} too. The trial counts once, by their mean.`,
+    remedy: "Nothing, if they are plots of one trial; delete one if it is the same plot.",
+  }),
+  "hybrid-unlike": (problem) => ({
+    what: `${cell(problem)}: ${quoted(problem.found)} counts as another hybrid than ${quoted(problem.like ?? "")}.`,
+    remedy: "Spell both alike, if they are the same hybrid.",
+  }),
+  "hybrid-crop-missing": (problem) => ({
+    what: `${cell(problem)}: nothing says of which crop ${quoted(problem.found)} is, so this entry counts nowhere.`,
+    remedy: "Enter it and its crop in the table Hybrids.",
+  }),
+  "trial-yield-unlike": (problem) => ({
+    what: `${cell(problem)}: ${problem.found} is no yield in ${problem.like}, by the yield goals, so this entry counts nowhere.`,
+    remedy: "Enter it in the crop's yield unit per area, as the yield goals are.",
+  }),
+  "trial-twice": (problem) => ({
+    what: `${cell(problem)}: ${quoted(problem.found)} has the yields of ${quoted(problem.like ?? "")}, and both count.`,
+    remedy: "Delete one if it is the same trial under another name, so that it counts once.",
+  }),
+  "trial-moisture-missing": (problem) => ({
+    what: `${cell(problem)}: ${problem.like === "1" ? "an entry has" : `${problem.like} entries have`} no moisture, so no drying is known there and ${problem.like === "1" ? "its trial is" : "their trials are"} left out of what hybrids net.`,
+    remedy: "Enter the moisture at harvest; the yields are compared all the same.",
+  }),
+  "trial-weight-missing": (problem) => ({
+    what: `${cell(problem)}: ${problem.like === "1" ? "an entry has" : `${problem.like} entries have`} no test weight, so nothing is taken off any hybrid ${problem.like === "1" ? "beside it" : "beside them"} in that trial.`,
+    remedy: "Enter it if your buyer docks by it.",
+  }),
+  "check-twice": (problem) => ({
+    what: `${cell(problem)}: ${quoted(problem.found)} is marked as a check, and so is ${second(problem)}, which counts.`,
+    remedy: "Leave one yes for each crop.",
+  }),
+  "check-without-trial": (problem) => ({
+    what: `${cell(problem)}: ${quoted(problem.found)} is the check and stands in no trial, so nothing is held against it.`,
+    remedy: "Enter its trials, or mark another hybrid.",
+  }),
   "weed-twice": (problem) => ({
     what: `${cell(problem)}: ${quoted(problem.found)} is listed in ${second(problem)} too. Both are taken together.`,
     remedy: "Delete one, or leave both if each says something of its own.",

@@ -14,6 +14,8 @@ export type Subject =
   | { readonly of: "planter" }
   /** What is sprayed against which weed, and what goes into a tank; no money rests on it. */
   | { readonly of: "weeds" }
+  /** What trials say of hybrids; no figure of the season rests on it. */
+  | { readonly of: "hybrids" }
   /** Heat, rain and maturity; no money rests on them. */
   | { readonly of: "weather" }
   /** What past years came to. */
@@ -152,6 +154,15 @@ export const problemCodes = [
   "weed-unlike",
   "mix-disagrees",
   "tank-missing",
+  "hybrid-twice",
+  "hybrid-unlike",
+  "hybrid-crop-missing",
+  "trial-yield-unlike",
+  "trial-twice",
+  "trial-moisture-missing",
+  "trial-weight-missing",
+  "check-twice",
+  "check-without-trial",
   "day-twice",
   "low-above-high",
   "temperature-unlike",
@@ -227,6 +238,11 @@ export const checkCodes: readonly ProblemCode[] = [
   "sites-missing",
   "weed-unlike",
   "past-unlike",
+  "hybrid-twice",
+  "hybrid-unlike",
+  "trial-twice",
+  "trial-moisture-missing",
+  "trial-weight-missing",
   "tank-missing",
   "test-weight-missing",
   "date-missing",

@@ -17,6 +17,7 @@ import { findTables } from "./findTables";
 import { harvestProblems } from "./harvestChecks";
 import { headingProblems } from "./headings";
 import { headingsBesideUnits, headingUnits } from "./headingUnits";
+import { hybridProblems } from "./hybridChecks";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
 import { ItemConverter } from "./itemUnits";
 import type { Place, Problem } from "./problem";
@@ -38,7 +39,9 @@ import { readFields } from "./tables/fields";
 import { readDocks } from "./tables/dockTables";
 import { readSales } from "./tables/grainUnits";
 import { readHarvest } from "./tables/harvest";
-import { readHybrids, readWeather } from "./tables/weather";
+import { readHybrids } from "./tables/hybrids";
+import { readHybridTrials } from "./tables/hybridTrials";
+import { readWeather } from "./tables/weather";
 import { readWeeds } from "./tables/weeds";
 import { spotProblems } from "./spotChecks";
 import { standProblems } from "./standChecks";
@@ -134,6 +137,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
     style,
     setting: settingPlace(tables.get("Season"), "Test weight dock"),
   });
+  const hybrids = from("Hybrids", (table) => readHybrids(table, crops, fields, cropNames));
   const purchaseTable = readers.get("Purchases");
   const { noted, ...bought } =
     purchaseTable === undefined
@@ -160,7 +164,8 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
     insurance: from("Insurance", (table) => readInsurance(table, cropNames)),
     standCounts: from("Stand counts", (table) => readStandCounts(table, fieldNames, byField)),
     weather: from("Weather", (table) => readWeather(table, countingOf({ settings }).unit)),
-    hybrids: from("Hybrids", readHybrids),
+    hybrids,
+    hybridTrials: from("Hybrid trials", (table) => readHybridTrials(table, { crops, fields, hybrids, docks: docks.docks })),
     weeds: from("Weeds", (table) => readWeeds(table, places)),
     planterChecks: from("Planter checks", (table) => readPlanterChecks(table, machineNames, itemNames)),
     pastSeasons: from("Past seasons", (table) =>
@@ -213,6 +218,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
     ...standProblems(season),
     ...spotProblems(season),
     ...weatherProblems(season),
+    ...hybridProblems(season),
     ...weedProblems(season),
     ...mixProblems(season),
     ...pastNames(season),

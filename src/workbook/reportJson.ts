@@ -20,6 +20,7 @@ import { budgetLinesJson, farmJson } from "./budgetJson";
 import { changeCautions } from "./changeWords";
 import { describe } from "./explain";
 import { besidesJson, harvestJson, yieldTableJson } from "./harvestJson";
+import { hybridsJson } from "./hybridsJson";
 import { toFix } from "./problem";
 import { weatherJson } from "./weatherJson";
 import { mixesJson, weedsJson } from "./weedsJson";
@@ -229,6 +230,7 @@ export function reportJson(report: SeasonReport) {
     stands: figures.stands.map(standJson),
     harvest: harvestJson(report, digits),
     weather: weatherJson(report, digits),
+    hybrids: hybridsJson(report, digits),
     weeds: weedsJson(report, digits),
     mixes: mixesJson(report, digits),
     years: yearsJson(report, digits),

@@ -18,6 +18,7 @@ export const tableNames = [
   "Stand counts",
   "Weather",
   "Hybrids",
+  "Hybrid trials",
   "Weeds",
   "Planter checks",
   "Sales",

@@ -6,7 +6,8 @@ import { toFix, type Problem, type Subject } from "./problem";
 const keyOf = (subject: Subject): string => ("name" in subject ? `${subject.of} ${subject.name}` : subject.of);
 
 /** Whether no figure of the season's money rests on a subject. */
-const isAside = (of: Subject["of"]): boolean => of === "planter" || of === "weeds" || of === "weather" || of === "years" || of === "map";
+const aside: ReadonlySet<Subject["of"]> = new Set(["planter", "weeds", "hybrids", "weather", "years", "map"]);
+const isAside = (of: Subject["of"]): boolean => aside.has(of);
 
 /** Tables whose figures decide what a field bears of the costs that are shared by revenue. */
 const revenueTables = new Set(["Crops", "Fields", "Harvest", "Stand counts"]);
@@ -109,6 +110,7 @@ function reachOf(season: Season): (touches: readonly Subject[], spreads: Spreads
       case "cash flow":
       case "planter":
       case "weeds":
+      case "hybrids":
       case "weather":
       case "years":
       case "map":

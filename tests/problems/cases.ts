@@ -75,6 +75,20 @@ Planter checks
 | Machine | Row | Part | New | Replace at | Measured | Finding | Item | Hours |
 ${cells}
 `;
+const trialled = (rows: string, hybrids = "| Oak 1 | yes |", season = "") => `${season}
+Crops
+| Crop | Yield unit | Standard moisture | Expected price |
+| Corn | bu | 15.5 | 4 |
+${fields}
+Hybrids
+| Hybrid | Check |
+${hybrids}
+
+Hybrid trials
+| Trial | Year | Hybrid | Yield | Moisture | Test weight |
+${rows}
+`;
+const oakTrial = "| North | 2030 | Oak 1 | 200 | 18 | 56 |";
 const loads = "\nHarvest\n| Field | Date | Weight or bushels | Moisture |\n| Alder | 2031-10-10 | 900 | 15 |\n";
 const harvested = (done: string) =>
   `${crops}\nFields\n| Field | Crop | Acres | Yield goal | Harvest done |\n| Alder | Corn | 100 | 200 | ${done} |\n`;
@@ -1235,5 +1249,78 @@ export const cases: readonly ProblemCase[] = [
     ),
     at: ["Purchases", 1, "Unit"],
     found: "ton",
+  },
+  {
+    code: "hybrid-twice",
+    slip: "typed two plots of one hybrid in a trial",
+    workbook: trialled(`${oakTrial}\n| North | 2030 | oak 1 | 204 | 18 | 56 |`),
+    at: ["Hybrid trials", 2, "Hybrid"],
+    found: "oak 1",
+  },
+  {
+    code: "hybrid-unlike",
+    slip: "spelled a hybrid in another way in a trial",
+    workbook: trialled(`${oakTrial}\n| South | 2030 | Oak-1 | 204 | 18 | 56 |`),
+    at: ["Hybrid trials", 2, "Hybrid"],
+    found: "Oak-1",
+  },
+  {
+    code: "hybrid-crop-missing",
+    slip: "has two crops and does not say of which a hybrid is",
+    workbook: `${crops.trimEnd()}\n| Peas | bu | 6 |\n${fields}\nHybrid trials\n| Trial | Hybrid | Yield |\n| North | Oak 1 | 200 |\n`,
+    at: ["Hybrid trials", 1, "Hybrid"],
+    found: "Oak 1",
+  },
+  {
+    code: "trial-yield-unlike",
+    slip: "typed a trial in tonnes a hectare",
+    workbook: trialled(`${oakTrial}\n| South | 2030 | Oak 1 | 12.6 | 18 | 56 |`),
+    at: ["Hybrid trials", 2, "Yield"],
+    found: "12.6",
+  },
+  {
+    code: "trial-twice",
+    slip: "pasted a trial again under another name",
+    workbook: trialled(
+      ["North", "Plot 2"].map((name) => `${oakTrial.replace("North", name)}\n| ${name} | 2030 | Ash 2 | 204 | 18 | 56 |`).join("\n"),
+    ),
+    at: ["Hybrid trials", 3, "Trial"],
+    found: "Plot 2 2030",
+  },
+  {
+    code: "trial-moisture-missing",
+    slip: "left the moisture of a trial out where drying is charged",
+    workbook: trialled(
+      oakTrial.replace("| 18 |", "| |"),
+      "| Oak 1 | yes |",
+      "\nSeason\n| Setting | Value |\n| Drying charge per point | 0.05 |\n",
+    ),
+    at: ["Hybrid trials", 1, "Moisture"],
+    found: "Corn",
+  },
+  {
+    code: "trial-weight-missing",
+    slip: "left the test weight of a trial out beside a dock table",
+    workbook: trialled(
+      oakTrial.replace("| 56 |", "| |"),
+      "| Oak 1 | yes |",
+      "\nSeason\n| Setting | Value |\n| Test weight dock | Docks |\n\nDocks\n| Test weight | Dock |\n| 54 | 0 |\n",
+    ),
+    at: ["Hybrid trials", 1, "Test weight"],
+    found: "Corn",
+  },
+  {
+    code: "check-twice",
+    slip: "marked two checks of one crop",
+    workbook: trialled(oakTrial, "| Oak 1 | yes |\n| Ash 2 | yes |"),
+    at: ["Hybrids", 2, "Check"],
+    found: "Ash 2",
+  },
+  {
+    code: "check-without-trial",
+    slip: "marked a check that stands in no trial",
+    workbook: trialled(oakTrial, "| Ash 2 | yes |"),
+    at: ["Hybrids", 1, "Check"],
+    found: "Ash 2",
   },
 ];

@@ -1,7 +1,21 @@
 /** A workbook in which every number of every table counts for something. */
 import { contentFromText } from "./tableFromText";
 
-export const everyColumn = () =>
+/** A hybrid as it stood in this workbook when reports of it were frozen. */
+export const oneHybrid = `| Hybrid | Heat units to maturity |
+| Early one | 2600 |`;
+
+const tried = `| Hybrid | Crop | Price per bag | Seeds per bag | Trait fee per acre | Heat units to maturity | Days | Check |
+| Early one | Corn | 290 | 80000 | 4 | 2600 | 104 | yes |
+| Late one | | 310 | 80000 | 6 | 2750 | 111 | |
+Hybrid trials
+| Trial | Year | Hybrid | Yield | Yield is | Moisture | Test weight | Stand | Lodged % | Trial LSD |
+| North | 2030 | Early one | 201 | | 18.5 | 56.5 | 31000 | 2 | 9 |
+| North | 2030 | Late one | 214 | wet | 21 | 55.5 | 31500 | 3 | 9 |
+| South | 2030 | Early one | 188 | dry | 17 | 57 | 30500 | 1.5 | 11 |
+| South | 2030 | Late one | 197 | | 19.5 | 56 | 30000 | 4 | 11 |`;
+
+export const everyColumn = (hybrids = tried) =>
   contentFromText(`
 Season
 | Setting | Value |
@@ -91,8 +105,7 @@ Weather
 | 2031-05-06 | 70 | 54 | 0.4 | |
 | 2031-05-07 | 75 | 53 | 0.3 | |
 Hybrids
-| Hybrid | Heat units to maturity |
-| Early one | 2600 |
+${hybrids}
 Past seasons
 | Season | Field | Crop | Hybrid or variety | Acres | Yield unit | Yield goal | Yield | Operating cost per acre | Cash cost per acre | Full cost per acre | Cash need per acre | Planned full cost per acre | Price | Net per acre | Operator share of crop % | Planted | Stand | Heat units | Rain | Sites used |
 | 2030 | Alder | Corn | Early one | 118 | bu | 195 | 201 | 410 | 560 | 640 | 690 | 625 | 4.2 | -177 | 55 | 2030-05-03 | 31200 | 2710 | 19.5 | 9, 15 |

@@ -1,6 +1,7 @@
 /** Seasons for tests, written with as little as matters to the test. All quantities are text. */
 import { Decimal } from "../../src/core/numbers/decimal";
 import { wetAndDry } from "../../src/core/drying";
+import type { Hybrid } from "../../src/core/hybrids/hybridEntries";
 import type {
   Application,
   Crop,
@@ -186,6 +187,19 @@ export const load = (of: string, wet: string, moisture: string | null = null, mo
 /** The same field, its last load in. */
 export const harvested = (of: Field): Field => ({ ...of, harvestDone: { on: null } });
 
+export const hybrid = (name: string, more: Partial<Hybrid> = {}): Hybrid => ({
+  name,
+  crop: "Corn",
+  pricePerBag: null,
+  seedsPerBag: null,
+  traitFee: null,
+  heatUnits: null,
+  days: null,
+  isCheck: false,
+  source: from("Hybrids"),
+  ...more,
+});
+
 /** The tables that a season has besides, all empty. */
 export const noMore = {
   budget: [],
@@ -198,6 +212,7 @@ export const noMore = {
   standTables: [],
   weather: [],
   hybrids: [],
+  hybridTrials: [],
   planterChecks: [],
   pastSeasons: [],
   changes: [],

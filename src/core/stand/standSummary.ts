@@ -3,6 +3,7 @@ import { daysBetween } from "../numbers/day";
 import { Decimal, larger, one, sum, zero } from "../numbers/decimal";
 import type { IsoDate } from "../row";
 import { plantsPerArea, type Area, type AreaUnit, type PlantsPerArea } from "../numbers/units";
+import { sampleOf } from "./sample";
 import { standAt, type StandCount } from "./standCount";
 import { tQuantile } from "./tQuantile";
 
@@ -78,13 +79,7 @@ function spread(counts: readonly StandCount[], unit: AreaUnit): Omit<StandSummar
   const [first, ...others] = counts.map((count) => standAt(count, unit));
   if (first === undefined) throw new RangeError("no spot has no stand");
   const stands = [first, ...others];
-  const places = new Decimal(String(stands.length));
-  const mean = sum(stands).div(places);
-  const deviation = places.lt("2")
-    ? null
-    : sum(stands.map((stand) => stand.minus(mean).pow("2")))
-        .div(places.minus("1"))
-        .sqrt();
+  const { number: places, mean, deviation } = sampleOf(stands)!;
   const days = counts.map(({ date }) => date).sort();
   return {
     places,

@@ -3,6 +3,7 @@
  * of it an estimate.
  */
 import { one, sum, zero, type Decimal } from "../numbers/decimal";
+import { hybridKey } from "../hybrids/trials";
 import type { IsoDate } from "../row";
 import type { Field, Season } from "../season";
 import { cropWord } from "../stand/fieldStand";
@@ -87,7 +88,7 @@ export function fieldWeather(season: WeatherSeason): readonly FieldWeather[] {
   const counting = countingOf(season);
   const places = daysByPlace(weather);
   const records = new Map([...places].map(([place, days]) => [place, new PlaceRecord(days, counting.way, counting.unit)]));
-  const ratings = new Map(hybrids.map(({ name, heatUnits }) => [name.trim().toLowerCase(), heatUnits]));
+  const ratings = new Map(hybrids.map(({ name, heatUnits }) => [hybridKey(name), heatUnits]));
   return fields.flatMap((field): readonly FieldWeather[] => {
     const place = placeOfField(field, places);
     if (field.planted === null || place === null) return [];
@@ -102,7 +103,7 @@ export function fieldWeather(season: WeatherSeason): readonly FieldWeather[] {
     const last = record.lastUntil(`${settings.seasonYear ?? field.planted.slice(0, 4)}-12-31`);
     const to = lastLoad !== null && lastLoad < last ? lastLoad : last;
     if (to < from) return [];
-    const rated = ratings.get((field.variety ?? "").trim().toLowerCase()) ?? null;
+    const rated = ratings.get(hybridKey(field.variety ?? "")) ?? null;
     const isDegree = counting.way === "growing degree 86/50";
     const rating =
       rated === null ? null : isDegree ? ratingWhenPlanted(rated, daysBetween(`${field.planted.slice(0, 4)}-05-01`, field.planted)) : rated;

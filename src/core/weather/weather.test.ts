@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { field, load, seasonOf, settings } from "../../../tests/support/season";
+import { field, hybrid, load, seasonOf, settings } from "../../../tests/support/season";
 import { Decimal } from "../numbers/decimal";
 import type { Season } from "../season";
 import { fieldWeather } from "./fieldWeather";
@@ -24,8 +24,7 @@ function days(from: string, to: string, high: string, low: string): readonly Wea
   return all;
 }
 const home = field("Home", "100", "200", { planted: "2031-05-10", variety: "Early one" });
-const source = { table: "Hybrids", row: 1 };
-const hybrids = [{ name: "early one", heatUnits: new Decimal("2600"), source }];
+const hybrids = [hybrid("early one", { heatUnits: new Decimal("2600") })];
 const told = (weather: readonly WeatherDay[], more: Partial<Season> = {}) =>
   fieldWeather(seasonOf({ fields: [home], hybrids, weather, ...more }));
 

@@ -23,6 +23,7 @@ const rowOf: Readonly<Record<TableName | typeof matchesTable, string>> = {
   "Stand counts": "one spot that was counted",
   Weather: "one day at one place",
   Hybrids: "one hybrid on offer",
+  "Hybrid trials": "one hybrid at one trial",
   Weeds: "one weed in one place",
   "Planter checks": "one part that was measured",
   Sales: "one sale or contract",

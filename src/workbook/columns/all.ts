@@ -6,6 +6,7 @@ import { changeColumns } from "./changes";
 import { cropColumns } from "./crops";
 import { fieldColumns } from "./fields";
 import { harvestColumns } from "./harvest";
+import { hybridColumns, hybridTrialColumns } from "./hybrids";
 import { insuranceColumns } from "./insurance";
 import { itemColumns } from "./items";
 import { loanColumns } from "./loans";
@@ -19,7 +20,7 @@ import { purchaseColumns } from "./purchases";
 import { saleColumns } from "./sales";
 import { seasonColumns } from "./season";
 import { standCountColumns } from "./standCounts";
-import { hybridColumns, weatherColumns } from "./weather";
+import { weatherColumns } from "./weather";
 import { weedColumns } from "./weeds";
 
 export const declaredTables: readonly Declared[] = [
@@ -38,6 +39,7 @@ export const declaredTables: readonly Declared[] = [
   standCountColumns,
   weatherColumns,
   hybridColumns,
+  hybridTrialColumns,
   weedColumns,
   planterCheckColumns,
   saleColumns,

@@ -1,4 +1,4 @@
-/** The columns of the tables Weather and Hybrids. */
+/** The columns of the table Weather. */
 import { declared, quantity, text } from "./column";
 import { dateColumn } from "./shared";
 
@@ -28,20 +28,5 @@ export const weatherColumns = declared("Weather", {
     hint: "Where it was recorded, as Weather place in the table Fields names it. Blank: the only place.",
     width: 18,
     words: ["station", "stationname", "location", "site"],
-  }),
-});
-
-export const hybridColumns = declared("Hybrids", {
-  hybrid: text("Hybrid", {
-    required: true,
-    hint: "Its name, as Hybrid or variety in the table Fields has it.",
-    width: 24,
-    words: ["variety", "brand"],
-  }),
-  heatUnits: quantity("Heat units to maturity", {
-    range: "above zero",
-    hint: "From planting to black layer, by its seller, in the units of the setting Heat units.",
-    width: 24,
-    words: ["gdd", "gddtoblacklayer", "gddtomaturity", "chu", "heatunits"],
   }),
 });

@@ -29,6 +29,11 @@ export class Docks {
     private readonly isInUse: boolean,
   ) {}
 
+  /** Whether a table says what is taken off a crop. */
+  speaksOf(crop: string): boolean {
+    return this.linesOf(crop).length > 0;
+  }
+
   /** What is taken off a unit of a load; `null` where no table speaks of its crop, or the load tells no test weight. */
   of(row: Row, crop: Crop, testWeight: Decimal | null): MoneyPerUnit | null {
     const lines = this.linesOf(crop.name);

@@ -1,9 +1,8 @@
-/** The tables Weather, one day at one place a row, and Hybrids. */
+/** The table Weather: one day at one place a row. */
 import type { Decimal } from "../../core/numbers/decimal";
-import type { Hybrid } from "../../core/season";
 import { inUnit, type TemperatureUnit } from "../../core/weather/heatUnits";
 import type { WeatherDay } from "../../core/weather/record";
-import { hybridColumns, weatherColumns } from "../columns/weather";
+import { weatherColumns } from "../columns/weather";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
 import { plain } from "../words";
@@ -38,17 +37,4 @@ function temperatureOf(row: Row, column: typeof highColumn, unit: TemperatureUni
   if (value === null) return null;
   const fahrenheit = inUnit(value, unit, "F");
   return fahrenheit.lt(coldest) || fahrenheit.gt(hottest) ? row.fault("temperature-unlike", column, { like: unit }) : value;
-}
-
-export function readHybrids(table: TableReader): readonly Hybrid[] {
-  if (!table.hasNeeded(hybridColumns)) return [];
-  const { hybrid, heatUnits } = hybridColumns.columns;
-  const seen = new Set<string>();
-  return table.rows((row): Hybrid | null => {
-    const [name, units] = [row.need(hybrid), row.of(heatUnits)];
-    if (name === null) return null;
-    if (seen.has(plain(name))) return row.lose("duplicate-name", hybrid);
-    seen.add(plain(name));
-    return { name, heatUnits: units, source: row.source };
-  }, weather);
 }
