@@ -1,6 +1,18 @@
 /** Degrees as maps, phones and people write them. */
 import { Decimal } from "../core/numbers/decimal";
+import type { Coordinates } from "../core/stand/standCount";
 import { readNumber } from "./numbers";
+
+/** No field lies nearer to a pole. */
+const farthestNorth = "75";
+const halfRound = "180";
+
+/** Whether a field can lie there; or what is wrong, and with which of the two. A phone that had no fix says 0 and 0. */
+export function coordinatesFault({ latitude, longitude }: Coordinates): "latitude" | "longitude" | "swapped" | null {
+  if (longitude.abs().gt(halfRound)) return "longitude";
+  if (latitude.abs().gt(farthestNorth)) return longitude.abs().gt(farthestNorth) ? "latitude" : "swapped";
+  return latitude.isZero() && longitude.isZero() ? "latitude" : null;
+}
 
 const sixty = new Decimal("60");
 /** Signs of degrees, minutes and seconds, and letters of the halves of the globe. */

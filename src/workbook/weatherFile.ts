@@ -12,6 +12,7 @@ import type { IsoDate } from "../core/row";
 import type { TemperatureUnit } from "../core/weather/heatUnits";
 import { readDate } from "./dates";
 import { readNumber } from "./numbers";
+import { cellsOf } from "./separated";
 import { plain } from "./words";
 
 /** What degrees and rain of a file are counted in: °F with inches, °C with millimetres, or tenths of both of the latter. */
@@ -46,24 +47,6 @@ const headings = {
   rain: /^(prcp|totalprecip|precip|precipitation|rain|rainfall)$/,
   station: /^(name|stationname|station)$/,
 } as const;
-
-/** The cells of a line; a cell in quotes may hold the mark that parts them, and two quotes for one. */
-function cellsOf(line: string, mark: string): readonly string[] {
-  const cells: string[] = [];
-  let [cell, isQuoted] = ["", false];
-  for (let at = 0; at < line.length; at += 1) {
-    const sign = line[at]!;
-    if (isQuoted && sign === '"' && line[at + 1] === '"') {
-      cell += '"';
-      at += 1;
-    } else if (sign === '"') isQuoted = !isQuoted;
-    else if (sign === mark && !isQuoted) {
-      cells.push(cell.trim());
-      cell = "";
-    } else cell += sign;
-  }
-  return [...cells, cell.trim()];
-}
 
 const bare = (heading: string): string => plain(heading.replace(/[([].*$/, ""));
 

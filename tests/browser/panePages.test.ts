@@ -61,6 +61,60 @@ describe("the page Fields", () => {
     expect(await page.getByLabel("Length of row, ft").inputValue()).toBe("17.42");
   });
 
+  it("takes a count with its part and coordinates, and shows it on the map and among the parts", async () => {
+    const page = await opened("Fields", { ask: "workbook=demo-season" });
+    await button(page, /^Old Orchard North/).click();
+    const stand = page.getByRole("region", { name: "Stand", exact: true });
+    await button(page, "The counts, their map, parts, spread and emergence").click();
+    expect(await page.getByRole("img", { name: /^Map of 8 spots counted in Old Orchard North, north up, 1,/ }).count()).toBe(1);
+    const knoll = stand.getByRole("row", { name: /^Knoll/ });
+    expect(await knoll.innerText()).toContain("2 of 6");
+    await button(page, "Add a count").click();
+    await button(page, "Part of the field, latitude and longitude").click();
+    const form = page.getByRole("form", { name: "Add a count" });
+    await form.getByLabel("Date").fill("2026-06-05");
+    await form.locator("[data-plants] input").first().fill("12");
+    await form.getByLabel("Part", { exact: true }).fill("knoll");
+    await form.getByLabel("Latitude").fill("43.50450");
+    await form.getByRole("button", { name: "Add the count" }).click();
+    await form.getByText("Enter both, or neither.").waitFor();
+    await form.getByLabel("Longitude").fill("-87.00600");
+    await form.getByRole("button", { name: "Add the count" }).click();
+    await form.getByText(/^The count was added\./).waitFor();
+    await expect.poll(() => knoll.innerText()).toContain("3 of 6");
+    expect(await page.getByRole("img", { name: /^Map of 9 spots .* Thinnest 12,000 in the northwest \(Knoll\)/ }).count()).toBe(1);
+    // The question about replanting begins with the part.
+    await button(page, "Compare keeping with replanting").click();
+    expect(await page.getByLabel("Acres to replant").inputValue()).toBe("26");
+    await page.getByLabel("Part of the field", { exact: true }).selectOption("the whole field");
+    expect(await page.getByLabel("Acres to replant").inputValue()).toBe("118.4");
+  });
+
+  it("takes spots from a GeoJSON file, and says what of it is not read", async () => {
+    const page = await opened("Fields");
+    await button(page, "Add a count").click();
+    await button(page, "Spots from a file").click();
+    const at = (coordinates: readonly number[], properties: unknown, type = "Point") => ({
+      type: "Feature",
+      geometry: { type, coordinates },
+      properties,
+    });
+    const features = [
+      at([-93.62, 42], { plants: 27, time: "2031-06-02T09:00:00Z" }),
+      at([-93.621, 42.001], {}),
+      at([42, -93.62], { plants: 3 }),
+    ];
+    const text = JSON.stringify({ type: "FeatureCollection", features });
+    const file = { name: "spots.geojson", mimeType: "application/geo+json", buffer: Buffer.from(text) };
+    await page.getByLabel("A file of points").setInputFiles(file);
+    const form = page.getByRole("form", { name: "Spots from a file" });
+    await form.getByText("One spot to add in Mill Road, 2031-06-02.").waitFor();
+    await form.getByText(/^Not read: point 2, “” is no date; point 3, its latitude and longitude are the wrong way round\.$/).waitFor();
+    await form.getByRole("button", { name: "Add the spots" }).click();
+    await form.getByText(/^One spot was added\./).waitFor();
+    await expect.poll(() => page.getByLabel("Field", { exact: true }).innerText()).toContain("Mill Road, Corn: 5 spots counted");
+  });
+
   it("keeps what was typed where the sheet is protected", async () => {
     const page = await opened("Fields");
     await button(page, "Add a count").click();
@@ -516,6 +570,8 @@ describe.each(looks)("in %s", (_, look) => {
     const page = await opened("Fields", look);
     for (const name of [
       "Add a count",
+      "Part of the field, latitude and longitude",
+      "Spots from a file",
       "The counts, their spread and emergence",
       "How it is worked out",
       "Uneven stand",
@@ -525,6 +581,13 @@ describe.each(looks)("in %s", (_, look) => {
       await button(page, name).click();
     await button(page, "Add the count").click();
     await page.getByLabel("Loss, % of yield").fill("4");
+    await isSound(page);
+  });
+  it("a field in parts is on the demo, with its map opened", async () => {
+    const page = await opened("Fields", { ...look, ask: `${look.ask ?? ""}&workbook=demo-season` });
+    await button(page, /^Old Orchard North/).click();
+    await button(page, "The counts, their map, parts, spread and emergence").click();
+    await button(page, "Compare keeping with replanting").click();
     await isSound(page);
   });
   it("More is on the demo, with planter, weeds, weather, sheets and tables opened", async () => {

@@ -4,6 +4,7 @@ import type { Field } from "../../core/season";
 import { standCountColumns } from "../../workbook/columns/standCounts";
 import { addEntries, lostWords } from "../commands/addEntries";
 import { failureWords } from "../failure";
+import { Disclosure } from "../parts/Disclosure";
 import { Entry } from "../parts/Entry";
 import { Segments } from "../parts/Segments";
 import { ToldLine, type Told } from "../parts/Told";
@@ -11,6 +12,7 @@ import { usePane } from "../paneContext";
 import { today } from "../today";
 import { useDecimalComma } from "../useDecimalComma";
 import { countView, emptyCount, lengthUnits, nextCount, type CountDraft, type CountField } from "./countDraft";
+import { HereButton } from "./HereButton";
 import { standChanged } from "./standChanged";
 
 const { columns } = standCountColumns;
@@ -51,6 +53,7 @@ export function CountForm({ field }: CountFormProps) {
     );
     form.current?.querySelector<HTMLInputElement>("[data-plants] input")?.focus();
   };
+  const typed = (degrees: string) => (decimalComma ? degrees.replace(".", ",") : degrees);
   const submit = (event: FormEvent) => {
     event.preventDefault();
     if (isAdding) return;
@@ -96,6 +99,19 @@ export function CountForm({ field }: CountFormProps) {
         {box("weak", columns.weak.heading, { numeric: true })}
       </div>
       {box("remark", columns.remark.heading)}
+      <Disclosure look="line" label="Part of the field, latitude and longitude" keeps>
+        <div className="pn-pair">
+          {box("part", columns.part.heading)}
+          {box("partAcres", format.areaUnit === "ac" ? "Acres of the part" : "Hectares of the part", { numeric: true })}
+        </div>
+        <div className="pn-pair">
+          {box("latitude", columns.latitude.heading)}
+          {box("longitude", columns.longitude.heading)}
+        </div>
+        <HereButton
+          take={(latitude, longitude) => setDraft((before) => ({ ...before, latitude: typed(latitude), longitude: typed(longitude) }))}
+        />
+      </Disclosure>
       <output className="pn-says">{says}</output>
       {wasTried && row === null && <p className="pn-fault">Not added yet. Fix the boxes marked.</p>}
       <Button type="submit" appearance="primary" disabledFocusable={isAdding}>

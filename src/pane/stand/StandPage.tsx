@@ -8,10 +8,13 @@ import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";
 import { standSheet } from "../../workbook/sheets/standSheet";
 import { CountForm } from "./CountForm";
+import { FileSpotsForm } from "./FileSpotsForm";
 import { OutlookCard } from "./OutlookCard";
 import { ReseedCard } from "./ReseedCard";
+import { SpotMapDrawing } from "./SpotMapDrawing";
 import { StandDrawing } from "./StandDrawing";
 import { FigureTable } from "../season/FigureTable";
+import { spotMap } from "./spotMap";
 import { partColumns, standView } from "./standView";
 
 /** What the counts of a field say of its stand and its yield, and whether to replant: the answers, with what they rest on folded. */
@@ -30,6 +33,9 @@ export function StandPage({ report, field: chosen }: Pick<PageProps, "report"> &
       <section className="pn-purchase" aria-label="Add a count">
         <Disclosure look="section" label="Add a count" keeps>
           <CountForm key={field.name} field={field} />
+          <Disclosure look="line" label="Spots from a file" keeps>
+            <FileSpotsForm key={field.name} field={field} report={report} />
+          </Disclosure>
         </Disclosure>
       </section>
       {outlook !== undefined && <OutlookCard key={field.name} of={outlook} report={report} />}
@@ -46,6 +52,8 @@ function CountedCard({ stand, report }: CountedProps) {
   const view = standView(stand, format);
   const subject = { of: "field", name: stand.field.name } as const;
   const first = stand.summary.counts[0]!.source;
+  const map = spotMap(stand, format);
+  const inside = [...(map === null ? [] : ["map"]), ...(view.parts.length === 0 ? [] : ["parts"])];
   return (
     <section className="pn-card pn-crop" aria-labelledby={heading}>
       <header>
@@ -59,11 +67,12 @@ function CountedCard({ stand, report }: CountedProps) {
         <strong>{view.likely}</strong>
       </p>
       <StandDrawing summary={stand.summary} target={stand.field.targetStand} />
-      {view.parts.length > 0 && (
-        <FigureTable caption="By part; spots counted of those advised" corner="Part" columns={partColumns(format)} rows={view.parts} />
-      )}
       {view.advice !== "" && <p className="pn-fault">{view.advice}</p>}
-      <Disclosure look="line" label="The counts, their spread and emergence">
+      <Disclosure look="line" label={`The counts, their ${[...inside, "spread"].join(", ")} and emergence`}>
+        {view.parts.length > 0 && (
+          <FigureTable caption="By part; spots counted of those advised" corner="Part" columns={partColumns(format)} rows={view.parts} />
+        )}
+        {map !== null && <SpotMapDrawing map={map} />}
         <Lines lines={view.lines} />
         <p>
           <CellLink at={first} words="Show the counts in the workbook" />

@@ -35,6 +35,32 @@ describe("a count being typed", () => {
     expect([...row!.keys()]).not.toContain("Length");
   });
 
+  it("writes part and coordinates with the spot, and only ones that can be", () => {
+    const placed = { ...draft, part: " Knoll ", partAcres: "20", latitude: "42° 0' 36\" N", longitude: "-93.62" };
+    const { row } = countView(placed, mill, false, format);
+    expect(["Part", "Part acres", "Latitude", "Longitude"].map((heading) => String(row!.get(heading)))).toEqual([
+      "Knoll",
+      "20",
+      "42.01",
+      "-93.62",
+    ]);
+    const faults = (more: Partial<typeof placed>) => countView({ ...placed, ...more }, mill, false, format).faults;
+    expect([
+      faults({ part: "" }),
+      faults({ longitude: "" }),
+      faults({ latitude: "north" }),
+      faults({ latitude: "-93.62", longitude: "42" }),
+      faults({ longitude: "-9362" }),
+    ]).toEqual([
+      { part: "Name the part that has so many acres." },
+      { longitude: "Enter both, or neither." },
+      { latitude: "Enter degrees, such as 41.5868." },
+      { latitude: "Latitude and longitude are the wrong way round." },
+      { longitude: "No field lies there." },
+    ]);
+    expect(countView({ ...placed, latitude: "", longitude: "" }, mill, false, format).row!.has("Latitude")).toBe(false);
+  });
+
   it("names every fault at its box and writes no row", () => {
     const view = countView({ ...draft, date: "", length: "0", plants: "many", weak: "-1" }, mill, false, format);
     expect(Object.keys(view.faults)).toEqual(["date", "length", "plants", "weak"]);
@@ -45,5 +71,7 @@ describe("a count being typed", () => {
 
   it("keeps how the place was measured for the next one", () => {
     expect(nextCount(draft)).toEqual({ ...draft, plants: "", weak: "", remark: "" });
+    const placed = { ...draft, part: "Knoll", partAcres: "20", latitude: "42", longitude: "-93" };
+    expect(nextCount(placed)).toEqual({ ...draft, plants: "", weak: "", remark: "", part: "Knoll" });
   });
 });

@@ -4,9 +4,10 @@ import type { Field } from "../../core/season";
 import type { AreaUnit } from "../../core/numbers/units";
 import { rowLengthOfThousandth, standAt, type CountedPlace } from "../../core/stand/standCount";
 import { standCountColumns } from "../../workbook/columns/standCounts";
+import { coordinatesFault, isSexagesimal, readDegrees } from "../../workbook/degrees";
 import { entryRow, type EntryRow } from "../commands/entryRow";
 import type { Format } from "../format";
-import { Typed, typedAs } from "../parts/typed";
+import { Typed, typedAs, typedNumber } from "../parts/typed";
 
 const { columns } = standCountColumns;
 
@@ -18,6 +19,10 @@ export type CountDraft = {
   readonly hoop: string;
   readonly plants: string;
   readonly weak: string;
+  readonly part: string;
+  readonly partAcres: string;
+  readonly latitude: string;
+  readonly longitude: string;
   readonly remark: string;
 };
 export type CountField = Exclude<keyof CountDraft, "how">;
@@ -40,12 +45,24 @@ export function emptyCount(date: string, field: Field | undefined, unit: AreaUni
     hoop: "",
     plants: "",
     weak: "",
+    part: "",
+    partAcres: "",
+    latitude: "",
+    longitude: "",
     remark: "",
   };
 }
 
-/** The same after one place is added: the next is measured out as this one was. */
-export const nextCount = (draft: CountDraft): CountDraft => ({ ...draft, plants: "", weak: "", remark: "" });
+/** The same after one place is added: the next is measured out as this one was, in the same part, whose acres are said once. */
+export const nextCount = (draft: CountDraft): CountDraft => ({
+  ...draft,
+  plants: "",
+  weak: "",
+  partAcres: "",
+  latitude: "",
+  longitude: "",
+  remark: "",
+});
 
 export type CountView = {
   readonly faults: { readonly [F in CountField]?: string };
@@ -67,6 +84,9 @@ export function countView(draft: CountDraft, field: Field, decimalComma: boolean
   const plants = typed.number("plants", { needed: true });
   if (draft.plants.trim() === "") faults.plants = "Enter a number, zero if there is none.";
   const weak = typed.number("weak");
+  const partAcres = typed.number("partAcres", { aboveZero: true });
+  if (partAcres !== null && draft.part.trim() === "") faults.part = "Name the part that has so many acres.";
+  const [latitude, longitude] = coordinatesTyped(draft, decimalComma, faults);
   const place: CountedPlace | null =
     rowWidth !== null && length !== null ? { rowWidth, length } : hoop !== null ? { hoopDiameter: hoop } : null;
   if (Object.keys(faults).length > 0 || place === null || plants === null) return { faults, says: "", row: null };
@@ -91,7 +111,37 @@ export function countView(draft: CountDraft, field: Field, decimalComma: boolean
       [columns.hoop, hoop],
       [columns.plants, plants],
       [columns.weak, weak],
+      [columns.latitude, latitude],
+      [columns.longitude, longitude],
+      [columns.part, draft.part.trim()],
+      [columns.partAcres, partAcres],
       [columns.remark, draft.remark.trim()],
     ]),
   };
+}
+
+/** Both coordinates or none; what is wrong goes to the boxes. */
+function coordinatesTyped(
+  draft: CountDraft,
+  decimalComma: boolean,
+  faults: { [F in CountField]?: string },
+): readonly [Decimal, Decimal] | readonly [null, null] {
+  const read = (of: "latitude" | "longitude"): Decimal | null => {
+    const text = draft[of].trim();
+    if (text === "") return null;
+    const value = isSexagesimal(text) ? readDegrees(text) : typedNumber(text, decimalComma);
+    if (value === null) faults[of] = "Enter degrees, such as 41.5868.";
+    return value;
+  };
+  const [latitude, longitude] = [read("latitude"), read("longitude")];
+  for (const [of, value, other] of [
+    ["latitude", latitude, draft.longitude],
+    ["longitude", longitude, draft.latitude],
+  ] as const)
+    if (value === null && faults[of] === undefined && other.trim() !== "") faults[of] = "Enter both, or neither.";
+  if (latitude === null || longitude === null) return [null, null];
+  const fault = coordinatesFault({ latitude, longitude });
+  if (fault === "swapped") faults.latitude = "Latitude and longitude are the wrong way round.";
+  else if (fault !== null) faults[fault] = "No field lies there.";
+  return [latitude, longitude];
 }

@@ -145,9 +145,7 @@ describe("a field that is counted in parts", () => {
       { name: "Knoll", cells: ["24", "2 of 5", "21,000", "174.5"] },
       { name: "rest of the field", cells: ["96", "2 of 20", "22,300", "177.6"] },
     ]);
-    expect(view.advice).toBe(
-      "5 spots are advised for 24 ac, Knoll: count 3 more. 20 spots are advised for 96 ac, rest of the field: count 18 more.",
-    );
+    expect(view.advice).toBe("Count more spots: 3 in Knoll, 18 in the rest.");
     expect(standView(mill, format).parts).toEqual([]);
   });
 
@@ -171,7 +169,7 @@ describe("a field that is counted in parts", () => {
   it("says what nobody counted, and what was counted before the planting", () => {
     const [knoll, rest] = stand.parts as readonly [(typeof stand.parts)[number], (typeof stand.parts)[number]];
     expect(standView({ ...stand, parts: [knoll, { ...rest, counts: [], summary: null }], history: knoll.counts }, format)).toMatchObject({
-      advice: "5 spots are advised for 24 ac, Knoll: count 3 more. Nobody counted 96 ac, rest of the field: taken at the target stand.",
+      advice: "Count more spots: 3 in Knoll. Nobody counted the other 96 ac: taken at the target stand.",
       parts: [{}, { name: "rest of the field", cells: ["96", "none", "target 32,000", "177.6"] }],
       lines: expect.arrayContaining([{ name: "Left out", says: "2 spots counted before the planting" }]) as unknown,
     });

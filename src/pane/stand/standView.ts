@@ -94,17 +94,23 @@ const partRow = (part: PartStand, { targetStand }: Field, { quantity, plants, yi
 
 /** Spots that are still to be counted, part by part, and acres in which nobody counted. */
 function adviceWords({ parts }: FieldStand, { quantity, areaUnit }: Format): string {
-  const isWhole = parts.length === 1 && parts[0]!.name === null;
-  return parts
-    .map((part) => {
-      const land = `${quantity(part.area)} ${areaUnit}`;
-      if (part.summary === null) return `Nobody counted ${land}, ${partName(part)}: taken at the target stand.`;
-      const { places, placesAdvised, enough } = part.summary;
-      if (enough) return "";
-      return `${placesWords(placesAdvised)} are advised for ${land}${isWhole ? "" : `, ${partName(part)}`}: count ${placesAdvised.minus(places).toFixed()} more.`;
-    })
-    .filter((words) => words !== "")
-    .join(" ");
+  const more = parts.flatMap(({ name, area: land, summary }) =>
+    summary === null || summary.enough
+      ? []
+      : [{ name, land, advised: summary.placesAdvised, more: summary.placesAdvised.minus(summary.places) }],
+  );
+  const [only] = more;
+  const inParts = more.map((each) => `${each.more.toFixed()} in ${each.name ?? "the rest"}`).join(", ");
+  const toCount =
+    only === undefined
+      ? []
+      : parts.length === 1 && only.name === null
+        ? [`${placesWords(only.advised)} are advised for ${quantity(only.land)} ${areaUnit}: count ${only.more.toFixed()} more.`]
+        : [`Count more spots: ${inParts}.`];
+  const uncounted = parts
+    .filter(({ summary }) => summary === null)
+    .map(({ area: land }) => `Nobody counted the other ${quantity(land)} ${areaUnit}: taken at the target stand.`);
+  return [...toCount, ...uncounted].join(" ");
 }
 
 export type OutlookView =

@@ -1,9 +1,10 @@
 /** The table Stand counts: one spot counted a row. */
-import { zero, type Decimal } from "../../core/numbers/decimal";
+import { zero } from "../../core/numbers/decimal";
 import { area } from "../../core/numbers/units";
 import type { Field } from "../../core/season";
 import type { CountedPart, CountedPlace, Coordinates, StandCount } from "../../core/stand/standCount";
 import { standCountColumns } from "../columns/standCounts";
+import { coordinatesFault } from "../degrees";
 import type { Names } from "../names";
 import type { TableReader } from "../tableReader";
 import type { Row } from "../tableRow";
@@ -56,24 +57,18 @@ function partOf(row: Row, spell: (name: string) => string): CountedPart | null {
   return planted === null ? null : row.fault("part-unnamed", columns.part, { found: planted });
 }
 
-/** No field lies nearer to a pole. */
-const farthestNorth = "75";
-const halfRound = "180";
-
 /** Both coordinates, each where it can be; the spot is left off the map otherwise and counts all the same. */
 function spotOf(row: Row): Coordinates | null {
   const [latitude, longitude] = [row.of(columns.latitude), row.of(columns.longitude)];
-  const impossible = (column: typeof columns.latitude, found: Decimal) =>
-    row.fault("coordinates-impossible", column, { found: found.toFixed() });
   if (latitude === null && longitude === null) return null;
   if (latitude === null || longitude === null) {
     const [blank, filled] = latitude === null ? [columns.latitude, columns.longitude] : [columns.longitude, columns.latitude];
     return row.isFaulty(blank) ? null : row.fault("coordinate-alone", blank, { found: "", like: filled.heading });
   }
-  if (longitude.abs().gt(halfRound)) return impossible(columns.longitude, longitude);
-  if (latitude.abs().gt(farthestNorth)) {
-    if (longitude.abs().gt(farthestNorth)) return impossible(columns.latitude, latitude);
+  const fault = coordinatesFault({ latitude, longitude });
+  if (fault === null) return { latitude, longitude };
+  if (fault === "swapped")
     return row.fault("coordinates-swapped", columns.latitude, { found: `${latitude.toFixed()}, ${longitude.toFixed()}` });
-  }
-  return latitude.isZero() && longitude.isZero() ? impossible(columns.latitude, latitude) : { latitude, longitude };
+  const found = fault === "latitude" ? latitude : longitude;
+  return row.fault("coordinates-impossible", columns[fault], { found: found.toFixed() });
 }
