@@ -1,5 +1,5 @@
 /** What was bought of an item this season, carried as value and quantity, never as a rounded unit price. */
-import { zero, type Decimal } from "./numbers/decimal";
+import { one, zero, type Decimal } from "./numbers/decimal";
 import type { DaysOut } from "./operatingInterest";
 import type { EntryRef } from "./row";
 import type { Purchase } from "./season";
@@ -10,12 +10,20 @@ export type Bought = {
   readonly quantity: ItemQuantity;
   /** Amounts and freight less rebates. */
   readonly value: Money;
+  /** What of the value was paid last season. */
+  readonly opening: Money;
   /** Value times days to repayment, summed over the purchases. */
   readonly valueDays: Decimal;
   readonly entries: readonly EntryRef[];
 };
 
-export const nothingBought: Bought = { quantity: itemQuantity(zero), value: money(zero), valueDays: zero, entries: [] };
+export const nothingBought: Bought = {
+  quantity: itemQuantity(zero),
+  value: money(zero),
+  opening: money(zero),
+  valueDays: zero,
+  entries: [],
+};
 
 /**
  * Adds up the purchases of each item; a return takes its quantity and its amount off again.
@@ -23,20 +31,35 @@ export const nothingBought: Bought = { quantity: itemQuantity(zero), value: mone
  * @param daysFrom days from a payment to the repayment of the operating loan
  */
 export function boughtByItem(purchases: readonly Purchase[], daysFrom: DaysOut["from"]): ReadonlyMap<string, Bought> {
-  const byItem = new Map<string, { quantity: Tally; value: Tally; valueDays: Tally; entries: EntryRef[] }>();
-  for (const { item, quantity, amount, freight, rebate, paidOn, source } of purchases) {
+  const byItem = new Map<string, { quantity: Tally; value: Tally; opening: Tally; valueDays: Tally; entries: EntryRef[] }>();
+  for (const { item, quantity, amount, freight, rebate, paidOn, isOpening, source } of purchases) {
     let soFar = byItem.get(item);
-    if (soFar === undefined) byItem.set(item, (soFar = { quantity: new Tally(), value: new Tally(), valueDays: new Tally(), entries: [] }));
-    const days = daysFrom(paidOn);
+    if (soFar === undefined)
+      byItem.set(item, (soFar = { quantity: new Tally(), value: new Tally(), opening: new Tally(), valueDays: new Tally(), entries: [] }));
     soFar.quantity.add(quantity);
     soFar.value.add(amount).add(freight).subtract(rebate);
-    soFar.valueDays.addProduct(amount, days).addProduct(freight, days).subtractProduct(rebate, days);
     soFar.entries.push(source);
+    // What was paid last season waits for no repayment of this one's loan.
+    if (isOpening) {
+      soFar.opening.add(amount).add(freight).subtract(rebate);
+      continue;
+    }
+    const days = daysFrom(paidOn);
+    soFar.valueDays.addProduct(amount, days).addProduct(freight, days).subtractProduct(rebate, days);
   }
   return new Map(
     [...byItem].map(
-      ([item, { quantity, value, valueDays, entries }]) =>
-        [item, { quantity: itemQuantity(quantity.total()), value: money(value.total()), valueDays: valueDays.total(), entries }] as const,
+      ([item, { quantity, value, opening, valueDays, entries }]) =>
+        [
+          item,
+          {
+            quantity: itemQuantity(quantity.total()),
+            value: money(value.total()),
+            opening: money(opening.total()),
+            valueDays: valueDays.total(),
+            entries,
+          },
+        ] as const,
     ),
   );
 }
@@ -50,3 +73,7 @@ export const averagePrice = ({ quantity, value }: Bought): Decimal | null => (qu
 
 /** Days to repayment of the money spent on an item, weighted by value. */
 export const averageDays = ({ value, valueDays }: Bought): Decimal => (value.isZero() ? zero : valueDays.div(value));
+
+/** The part of what an item's purchases cost that this season's money pays; the rest was paid last season. */
+export const partBorrowed = ({ value, opening }: Bought): Decimal =>
+  opening.isZero() || value.isZero() ? one : one.minus(opening.div(value));

@@ -35,6 +35,8 @@ export type Cost = {
   readonly due?: () => readonly Due[];
   /** The operator's fraction of what is paid for it, where landlords repay the rest; left out: all of it. */
   readonly ours?: Decimal;
+  /** The part of the amount that this season's money pays, where some was paid last season; left out: all of it. */
+  readonly borrowed?: Decimal;
   readonly entries: Entries;
 };
 

@@ -4,7 +4,7 @@ import type { Cost, Due, Entries, StageCosts } from "./cost";
 import { sharingWeights, type FieldFacts } from "./fieldFacts";
 import type { ItemFigures, Stage } from "./figures";
 import type { DaysOut } from "./operatingInterest";
-import { averageDays, averagePrice, nothingBought, type Bought } from "./boughtByItem";
+import { averageDays, averagePrice, nothingBought, partBorrowed, type Bought } from "./boughtByItem";
 import type { Application, Field, Item, LandlordsInputs, Season } from "./season";
 import { splitToTheCent } from "./numbers/split";
 import { Tally, tallied } from "./numbers/tally";
@@ -132,6 +132,9 @@ function costsAsUsed(book: ItemBook, daysOut: DaysOut): ReadonlyMap<string, Stag
   const [atPlan, atBest, daysBought] = [plannedPrice(book), bestPrice(book), averageDays(bought)];
   const takenDays = takenDaysOf(book.item, daysOut);
   const unbought = unboughtParts(book);
+  const part = partBorrowed(bought);
+  /** Of a cost of which a part is not bought yet. */
+  const borrowed = (toBuy: Decimal) => (part === one ? {} : { borrowed: toBuy.plus(one.minus(toBuy).times(part)) });
   return new Map(
     book.uses
       .filter((use) => isCharged(book.item, use.facts))
@@ -166,7 +169,7 @@ function costsAsUsed(book: ItemBook, daysOut: DaysOut): ReadonlyMap<string, Stag
           const price = ours(atBest);
           return cost(money(quantity.times(price)), days.times(price), () => [...sourcesOf(works), ...bought.entries]);
         };
-        const done = work.done.length === 0 ? none : [atBestPrice(use.done, quantityDays(), work.done)];
+        const done = work.done.length === 0 ? none : [{ ...atBestPrice(use.done, quantityDays(), work.done), ...borrowed(unbought.done) }];
         const left =
           work.left.length === 0
             ? none
@@ -174,6 +177,7 @@ function costsAsUsed(book: ItemBook, daysOut: DaysOut): ReadonlyMap<string, Stag
                 isBought
                   ? {
                       ...atBestPrice(use.left.times(part), use.left.times(part).times(daysBought), work.left),
+                      ...borrowed(zero),
                       progress: "left",
                       billed: true,
                     }
@@ -255,6 +259,9 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
       const share = costShare(book, facts[index]!);
       const ours = money(part.times(share));
       return progressOf(stage).map(([progress, fraction, days]) => {
+        // What was paid last season is among the bills.
+        const billed = amount.times(fraction);
+        const borrowed = progress === "left" || bought.opening.isZero() || billed.isZero() ? one : one.minus(bought.opening.div(billed));
         const progressed = money(fraction === one ? ours : ours.times(fraction));
         return {
           kind,
@@ -266,6 +273,7 @@ function costsAsBought(book: ItemBook, facts: readonly FieldFacts[], daysOut: Da
           progress,
           due,
           ...(share === one ? {} : { ours: share }),
+          ...(borrowed === one ? {} : { borrowed }),
           entries,
         };
       });

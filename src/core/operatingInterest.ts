@@ -47,6 +47,8 @@ function remembered(worked: (day: IsoDate) => Decimal): (day: IsoDate) => Decima
   };
 }
 
+const borrowedOf = ({ amount, borrowed }: Cost): Decimal => (borrowed === undefined ? amount : amount.times(borrowed));
+
 /**
  * Simple interest on the operating money of one field: each cost from its payment to the repayment date, days ÷ 365;
  * or all of it for a stated number of months. Costs that move with yield are paid at harvest and bear none.
@@ -57,7 +59,7 @@ export function operatingInterest(costs: readonly Cost[], interest: Settings["op
   if (interest === null) return [];
   const isByDate = interest.method === "by date";
   const bearing = new Tally();
-  for (const cost of costs) if (bearsInterest(cost)) bearing.add(isByDate ? cost.moneyDays : cost.amount);
+  for (const cost of costs) if (bearsInterest(cost)) bearing.add(isByDate ? cost.moneyDays : borrowedOf(cost));
   const perYear = bearing.total().times(interest.rate);
   const amount = isByDate ? perYear.div(daysInYear) : perYear.times(interest.months).div(monthsInYear);
   return [

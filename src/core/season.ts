@@ -182,6 +182,8 @@ export type Purchase = {
   readonly rebate: Money;
   /** When it was or will be paid; the date of the invoice where nothing else is said. */
   readonly paidOn: IsoDate;
+  /** Whether it was left over from last season or paid then: it counts in quantity and price, is not paid again and bears no interest. */
+  readonly isOpening: boolean;
   readonly source: EntryRef;
 };
 
@@ -194,10 +196,24 @@ export type Bill = {
   /** Amount and freight less rebate; negative for a return. */
   readonly amount: Money;
   readonly paidOn: IsoDate;
+  /** Whether it was paid last season: it is charged, not paid again, and bears no interest. */
+  readonly isOpening: boolean;
   /** The operator's part on crop-shared fields; `null` where nothing says it. */
   readonly operatorCostShare: Share | null;
   /** The fields in which machine rows count this cost already: it is paid and not charged there. */
   readonly unchargedIn?: ReadonlySet<string>;
+  readonly source: EntryRef;
+};
+
+/** An invoice line for another season: paid with this one's money, and no cost of it. */
+export type OtherSeasonBill = {
+  /** The season that it is for, four digits. */
+  readonly season: string;
+  readonly kind: Kind;
+  readonly name: string;
+  /** Amount and freight less rebate. */
+  readonly amount: Money;
+  readonly paidOn: IsoDate;
   readonly source: EntryRef;
 };
 
@@ -318,6 +334,8 @@ export type Season = {
   readonly purchases: readonly Purchase[];
   /** Invoice lines charged directly; left out where there are none. */
   readonly bills: readonly Bill[];
+  /** Invoice lines for another season. */
+  readonly otherSeasons: readonly OtherSeasonBill[];
   readonly applications: readonly Application[];
   readonly operations: readonly Operation[];
   readonly otherCosts: readonly OtherCost[];

@@ -463,6 +463,11 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
     what: `${cell(problem)}: ${problem.found} is later than the season ${problem.like ?? ""}, so it is no past season; the entry is left out.`,
     remedy: "Correct the year, or the Season year in the table Season.",
   }),
+  "opening-beside": (problem) => ({
+    what: `${cell(problem)}: this bill of ${quoted(problem.found)} is older than the opening stock of the same, ${second(problem)}; both are counted.`,
+    remedy:
+      "Delete the bill if the opening stock has it already; if it has not, give the opening stock the day of this bill or an earlier one.",
+  }),
   "past-unlike": (problem) => ({
     what: `${cell(problem)}: no field of today is called ${quoted(problem.found)}, and one is called ${quoted(problem.like ?? "")}.`,
     remedy: "Give it the name of today if it is the same land; if it is another field, nothing.",

@@ -173,6 +173,7 @@ export const problemCodes = [
   "past-twice",
   "past-unit",
   "past-later",
+  "opening-beside",
   "past-unlike",
   "dock-table-unknown",
   "dock-table-fault",

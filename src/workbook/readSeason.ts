@@ -19,6 +19,7 @@ import { headingProblems } from "./headings";
 import { headingsBesideUnits, headingUnits } from "./headingUnits";
 import { hybridProblems } from "./hybridChecks";
 import { matchesTable, tableNames, type TableName } from "./tableNames";
+import { openingProblems } from "./openingChecks";
 import { ItemConverter } from "./itemUnits";
 import type { Place, Problem } from "./problem";
 import { publishedStandTables } from "./publishedStandTables";
@@ -57,7 +58,7 @@ import { typingStyle, readSettings } from "./tables/settings";
 import { readPastSeasons } from "./tables/pastSeasons";
 import { readPlanterChecks } from "./tables/planterChecks";
 import { readStandCounts } from "./tables/standCounts";
-import { readPurchases } from "./tables/purchases";
+import { nothingRead, readPurchases } from "./tables/purchases";
 import { TargetPlaces } from "./tables/targets";
 import { sumRows } from "./sumRows";
 import { yearsOfEntries } from "./seasonYear";
@@ -141,10 +142,16 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
   const purchaseTable = readers.get("Purchases");
   const { noted, ...bought } =
     purchaseTable === undefined
-      ? { purchases: [], bills: [], noted: new Set<number>() }
+      ? nothingRead
       : readPurchases(
           purchaseTable,
-          { items: itemNames, units: byItem, places, applied: appliedItems(readers.get("Applications"), itemNames) },
+          {
+            items: itemNames,
+            units: byItem,
+            places,
+            applied: appliedItems(readers.get("Applications"), itemNames),
+            seasonYear: settings.seasonYear,
+          },
           converter,
         );
   const read: Season = {
@@ -222,6 +229,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
     ...weedProblems(season),
     ...mixProblems(season),
     ...pastNames(season),
+    ...openingProblems(season),
     ...harvestProblems(season, readers.get("Fields")?.has(fieldColumns.columns.harvestDone) ?? false),
   ];
   const withPlaces = [...tables.values(), ...own, ...content.tables.filter(({ name }) => plain(name) === plain(matchesTable))];

@@ -7,7 +7,7 @@ import { reportOf } from "../support/reportOf";
 import { exactCashFlow } from "./exactCashFlow";
 import { agree, zero } from "./fraction";
 import { judge } from "./judge";
-import { growingSeason, harvestedSeason } from "./randomSeason";
+import { growingSeason, harvestedSeason, withOpening } from "./randomSeason";
 
 function faults(season: Season): readonly string[] {
   if (season.settings.seasonYear === null) return [];
@@ -38,6 +38,7 @@ function faults(season: Season): readonly string[] {
 describe("the cash flow", () => {
   it("has the months of exact fractions to 25 digits", { timeout: 900_000 }, () => {
     judge("growing seasons, cash flow against exact fractions", growingSeason, faults);
+    judge("growing seasons with opening stock, cash flow against exact fractions", growingSeason.map(withOpening), faults);
     judge("harvested seasons, cash flow against exact fractions", harvestedSeason, faults);
   });
 });

@@ -91,7 +91,7 @@ export const billCosts = (season: Season): readonly Cost[] =>
       kind: bill.kind,
       amount: ours,
       perUnit: zero,
-      loan: { amount: ours, amountDays: times(ours, daysOut(season, bill.paidOn)) },
+      loan: bill.isOpening ? noLoan : { amount: ours, amountDays: times(ours, daysOut(season, bill.paidOn)) },
       cash: true,
       progress: "bill",
     }));
@@ -180,7 +180,7 @@ export function unusedItems(
           kind: item.kind,
           amount,
           perUnit: zero,
-          loan: { amount, amountDays: times(amount, bought.days) },
+          loan: { amount: times(amount, bought.fresh), amountDays: times(amount, bought.days) },
           cash: true,
           progress: "bill",
         };

@@ -95,13 +95,12 @@ const sharedBy = (item: Item): Fraction => minus(fraction(1n), read(item.operato
 function itemFlows(season: Season, account: ItemAccount, unused: Unused | undefined): readonly Flow[] {
   const { item, bought, paid, planned } = account;
   const price = paid ?? planned ?? zero;
-  const bills = season.purchases
-    .filter((purchase) => purchase.item === item.name)
-    .map((bill): Flow => ({
-      month: monthOf(bill.paidOn),
-      group: item.kind,
-      amount: opposite(minus(plus(read(bill.amount), read(bill.freight)), read(bill.rebate))),
-    }));
+  const lots = season.purchases.filter((purchase) => purchase.item === item.name);
+  const bills = lots.map((bill): Flow => ({
+    month: monthOf(bill.paidOn),
+    group: item.kind,
+    amount: opposite(minus(plus(read(bill.amount), read(bill.freight)), read(bill.rebate))),
+  }));
   const asUsed = item.charged === "as used";
   const of = (...names: readonly ("done" | "left" | "due" | "nextDone" | "nextLeft" | "nextPlanned")[]): readonly Work<Application>[] =>
     [...account.uses].filter(([field]) => isCharged(item, field)).flatMap(([, use]) => names.flatMap((name) => use[name]));
@@ -126,7 +125,7 @@ function itemFlows(season: Season, account: ItemAccount, unused: Unused | undefi
       ),
     );
   });
-  return [...bills, ...toBuy, ...backFrom(season, account, unused, bills, toBuy)];
+  return [...bills.filter((_, index) => !lots[index]!.isOpening), ...toBuy, ...backFrom(season, account, unused, bills, toBuy)];
 }
 
 /** What something else counts in a field is not bought for it again. */
@@ -229,7 +228,7 @@ function otherFlows(season: Season, byBalance: boolean): readonly Flow[] {
 /** Bills charged directly on the day they are paid, the landlord's part back in the same month; and what need not be paid beside them. */
 function directFlows(season: Season, off: readonly Off[], byBalance: boolean): readonly Flow[] {
   const bills = billsHere(season).flatMap(({ bill, paid, ours }): readonly Flow[] => [
-    { month: monthOf(bill.paidOn), group: bill.kind, amount: opposite(paid) },
+    ...(bill.isOpening ? [] : [{ month: monthOf(bill.paidOn), group: bill.kind, amount: opposite(paid) }]),
     { month: monthOf(bill.paidOn), group: "landlord's part", amount: minus(paid, ours) },
   ]);
   const saved = off
@@ -343,6 +342,11 @@ export function exactCashFlow(season: Season): readonly ExactMonth[] {
     ...workFlows(season),
     ...rents,
     ...otherFlows(season, !isZero(rate)),
+    ...season.otherSeasons.map(({ kind, paidOn, amount }): Flow => ({
+      month: monthOf(paidOn),
+      group: kind,
+      amount: opposite(read(amount)),
+    })),
     ...directFlows(season, off, !isZero(rate)),
     ...lineFlows(season, rests, !isZero(rate)),
     ...termFlows(season),

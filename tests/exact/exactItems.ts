@@ -12,7 +12,15 @@ type Use = Work<Application>;
 /** An item with what was bought of it and where it is used, in base units. */
 export type ItemAccount = {
   readonly item: Item;
-  readonly bought: { readonly quantity: Fraction; readonly value: Fraction; readonly valueDays: Fraction; readonly days: Fraction };
+  /** `opening`: of the value, what was paid last season; `fresh`: the part of the value that was not. */
+  readonly bought: {
+    readonly quantity: Fraction;
+    readonly value: Fraction;
+    readonly valueDays: Fraction;
+    readonly days: Fraction;
+    readonly opening: Fraction;
+    readonly fresh: Fraction;
+  };
   /** Per base unit; `null` where nothing is bought or all of it went back, and where no plan price is entered. */
   readonly paid: Fraction | null;
   readonly planned: Fraction | null;
@@ -25,10 +33,12 @@ export function itemAccount(season: Season, item: Item): ItemAccount {
     .map((lot) => ({
       quantity: read(lot.quantity),
       value: minus(plus(read(lot.amount), read(lot.freight)), read(lot.rebate)),
-      days: daysOut(season, lot.paidOn),
+      days: lot.isOpening ? zero : daysOut(season, lot.paidOn),
+      isOpening: lot.isOpening,
     }));
   const quantity = total(lots.map((lot) => lot.quantity));
   const value = total(lots.map((lot) => lot.value));
+  const opening = total(lots.filter((lot) => lot.isOpening).map((lot) => lot.value));
   const valueDays = total(lots.map((lot) => times(lot.value, lot.days)));
   const works = worksOf(
     season.applications.filter((row) => row.item === item.name),
@@ -47,7 +57,14 @@ export function itemAccount(season: Season, item: Item): ItemAccount {
   }));
   return {
     item,
-    bought: { quantity, value, valueDays, days: isZero(value) ? zero : divided(valueDays, value) },
+    bought: {
+      quantity,
+      value,
+      valueDays,
+      days: isZero(value) ? zero : divided(valueDays, value),
+      opening,
+      fresh: isZero(value) ? one : divided(minus(value, opening), value),
+    },
     paid: compare(quantity, zero) > 0n ? divided(value, quantity) : null,
     planned: item.planPricePerPack === null ? null : divided(read(item.planPricePerPack), read(item.packSize)),
     uses: new Map(
@@ -94,7 +111,7 @@ export function itemCosts(season: Season, account: ItemAccount, stage: Stage): r
   const planPrice = planned ?? paid ?? zero;
   const bestPrice = paid ?? planned ?? zero;
   type Progress = Pick<Cost, "progress" | "due">;
-  const cost = (field: Field, amount: Fraction, amountDays: Fraction, progress: Progress): readonly Cost[] => {
+  const cost = (field: Field, amount: Fraction, amountDays: Fraction, progress: Progress, lent = amount): readonly Cost[] => {
     // Where something else counts it, nothing is charged.
     if (item.unchargedIn?.has(field.name) === true) return [];
     const ours = bySelf(season) ? one : operatorPart(item, field);
@@ -105,7 +122,7 @@ export function itemCosts(season: Season, account: ItemAccount, stage: Stage): r
         kind: item.kind,
         amount: borne,
         perUnit: zero,
-        loan: { amount: borne, amountDays: times(amountDays, ours) },
+        loan: { amount: times(lent, ours), amountDays: times(amountDays, ours) },
         cash: true,
         ours,
         ...progress,
@@ -123,7 +140,13 @@ export function itemCosts(season: Season, account: ItemAccount, stage: Stage): r
         const covered = stage === "plan" || paid === null ? zero : isDone ? coveredOf(account).done : coveredOf(account).left;
         const due = [dueOf(field.name, use)];
         return [
-          ...cost(field, times(amount, covered), times(amount, covered, bought.days), { progress: isDone ? "done" : "bought", due }),
+          ...cost(
+            field,
+            times(amount, covered),
+            times(amount, covered, bought.days),
+            { progress: isDone ? "done" : "bought", due },
+            times(amount, covered, stage === "plan" ? one : bought.fresh),
+          ),
           ...cost(field, times(amount, minus(one, covered)), times(amount, minus(one, covered), ownDay), {
             progress: isDone ? "done" : "left",
             due,
@@ -154,7 +177,12 @@ export function itemCosts(season: Season, account: ItemAccount, stage: Stage): r
     times(smaller(sentBack, short), bestPrice),
     times(larger(minus(short, sentBack), zero), bestPrice),
   ];
-  const invoices = { amount: bought.value, amountDays: bought.valueDays, progress: "bill" as const };
+  const invoices = {
+    amount: bought.value,
+    lent: minus(bought.value, bought.opening),
+    amountDays: bought.valueDays,
+    progress: "bill" as const,
+  };
   const parts = {
     plan: [{ amount: inPlanMoney, amountDays: times(inPlanMoney, daysOf("planned")), progress: "left" as const }],
     outlook: [
@@ -165,6 +193,7 @@ export function itemCosts(season: Season, account: ItemAccount, stage: Stage): r
     final: [invoices],
   }[stage];
   const whole = total(parts.map(({ amount }) => amount));
+  const lentOf = (part: { readonly amount: Fraction; readonly lent?: Fraction }) => part.lent ?? part.amount;
   if (isZero(whole)) return [];
   const due = [...account.uses].flatMap(([field, { due: here }]) => here.map((use) => dueOf(field.name, use)));
   const weights = weightsOver(season, season.fields, item.charged === "by revenue" ? "revenue" : "acres", stage);
@@ -173,10 +202,13 @@ export function itemCosts(season: Season, account: ItemAccount, stage: Stage): r
     parts
       .filter((part) => part.progress === "bill" || !isZero(part.amount))
       .flatMap((part) =>
-        cost(season.fields[index]!, times(amount, divided(part.amount, whole)), times(amount, divided(part.amountDays, whole)), {
-          progress: part.progress,
-          due,
-        }),
+        cost(
+          season.fields[index]!,
+          times(amount, divided(part.amount, whole)),
+          times(amount, divided(part.amountDays, whole)),
+          { progress: part.progress, due },
+          times(amount, divided(lentOf(part), whole)),
+        ),
       ),
   );
 }

@@ -9,7 +9,7 @@ import { farmCashFlow } from "../../src/workbook/sheets/lender/farmCashFlow";
 import type { Season } from "../../src/core/season";
 import { reportOf } from "../support/reportOf";
 import { judge } from "./judge";
-import { growingSeason, harvestedSeason } from "./randomSeason";
+import { growingSeason, harvestedSeason, withOpening } from "./randomSeason";
 
 function faults(season: Season): readonly string[] {
   const report = reportOf(season);
@@ -32,6 +32,7 @@ function faults(season: Season): readonly string[] {
 describe("what is paid in the year", () => {
   it("is what is charged and the differences that are printed, kind by kind", { timeout: 900_000 }, () => {
     judge("growing seasons, paid and charged", growingSeason, faults);
+    judge("growing seasons with opening stock, paid and charged", growingSeason.map(withOpening), faults);
     judge("harvested seasons, paid and charged", harvestedSeason, faults);
   });
 });

@@ -168,6 +168,7 @@ const purchase = (items: readonly string[]): Arbitrary<Omit<Purchase, "source">>
     })
     .map(({ back, quantity, amount, ...rest }) => ({
       ...rest,
+      isOpening: false,
       quantity: itemQuantity(back ? quantity.neg() : quantity),
       amount: money(back ? amount.neg() : amount),
     }));
@@ -346,6 +347,7 @@ const bill = (fields: readonly string[]): Arbitrary<Omit<Bill, "source" | "name"
     })
     .map(({ amount, back, uncharged, ...rest }) => ({
       ...rest,
+      isOpening: false,
       amount: money(back ? amount.neg() : amount),
       ...(uncharged.length === 0 ? {} : { unchargedIn: new Set<string>(uncharged) }),
     }));
@@ -413,3 +415,13 @@ export const harvestedSeason = seasons((fields) =>
     .tuple(fc.tuple(...fields.map((name) => load([name]))), fc.array(load(fields), { maxLength: 2 }))
     .map(([first, more]) => [...first, ...more].map((one, index) => ({ ...one, source: source("Harvest")(index + 1) }))),
 ).map((season) => shown({ ...season, fields: season.fields.map((each) => ({ ...each, harvestDone: each.harvestDone ?? { on: null } })) }));
+
+/** The same season in its second year: every third bill was paid last season, and one is for the next. */
+export const withOpening = (season: Season): Season => ({
+  ...season,
+  purchases: season.purchases.map((row, index) => ({ ...row, isOpening: index % 3 === 0 })),
+  bills: season.bills.map((row, index) => ({ ...row, isOpening: index % 3 === 0 })),
+  otherSeasons: [
+    { season: "2032", kind: "seed", name: "Seed", amount: money("1234.56"), paidOn: "2031-11-03", source: source("Purchases")(999) },
+  ],
+});

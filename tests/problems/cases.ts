@@ -774,6 +774,18 @@ export const cases: readonly ProblemCase[] = [
     found: "Alder",
   },
   {
+    code: "opening-beside",
+    slip: "entered a bill of last year that is in the opening stock",
+    workbook: `${season("| Season year | 2031 |")}${items}
+Purchases
+| Date | Item | Quantity | Unit | Amount | Opening stock |
+| 2031-01-01 | Urea | 2000 | lb | 600 | yes |
+| 2030-11-20 | Urea | 2000 | lb | 600 | |
+`,
+    at: ["Purchases", 2, "Date"],
+    found: "Urea",
+  },
+  {
     code: "past-twice",
     slip: "kept a season twice by hand",
     workbook: pastSeasons("| 2030 | Alder | Corn | 100 | 190 | |\n| 2030 | alder | corn | 100 | 191 | |"),

@@ -114,6 +114,7 @@ export const purchase = (of: string, quantity: string, amount: string, more: Par
   freight: money("0"),
   rebate: money("0"),
   paidOn: "2031-04-01",
+  isOpening: false,
   source: from("Purchases"),
   ...more,
 });
@@ -215,6 +216,7 @@ export const noMore = {
   hybridTrials: [],
   planterChecks: [],
   pastSeasons: [],
+  otherSeasons: [],
   changes: [],
 } as const satisfies Partial<Season>;
 

@@ -1,5 +1,5 @@
 /** What bills that are charged directly to a field, a crop or all fields come to in each of them. */
-import { one, type Decimal } from "../numbers/decimal";
+import { one, zero, type Decimal } from "../numbers/decimal";
 import type { FieldLines } from "../budgetLines/budgetLine";
 import { isOver } from "../over";
 import type { Cost } from "../cost";
@@ -58,7 +58,7 @@ export function billCosts(
 ): ReadonlyMap<string, readonly Cost[]> {
   const byField = new Map<string, Cost[]>();
   for (const {
-    bill: { kind, name, paidOn, source },
+    bill: { kind, name, paidOn, isOpening, source },
     facts: { field },
     ours,
     isCharged,
@@ -69,7 +69,8 @@ export function billCosts(
       name,
       cash: true,
       amount: money(ours),
-      moneyDays: ours.times(daysOut.from(paidOn)),
+      moneyDays: isOpening ? zero : ours.times(daysOut.from(paidOn)),
+      ...(isOpening ? { borrowed: zero } : {}),
       unplanned: !planned(field.name, kind),
       progress: "bill",
       entries: () => [source],

@@ -26,6 +26,7 @@ const bill = (kind: Bill["kind"], amount: string, more: Partial<Bill> = {}): Bil
   name: "Bill",
   amount: money(amount),
   paidOn: "2031-05-10",
+  isOpening: false,
   operatorCostShare: null,
   source: { table: "Purchases", row: 1 },
   ...more,

@@ -254,6 +254,7 @@ describe("a line in a corner", () => {
       name: "Back",
       amount: money("-500"),
       paidOn: "2031-05-10",
+      isOpening: false,
       operatorCostShare: null,
       source: { table: "Purchases", row: 1 },
     };
@@ -283,6 +284,7 @@ describe("a line in a corner", () => {
       name: "Bill",
       amount: money("4000"),
       paidOn: "2031-12-01",
+      isOpening: false,
       operatorCostShare: null,
       source: { table: "Purchases", row: 9 },
     };

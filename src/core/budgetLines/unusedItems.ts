@@ -5,7 +5,7 @@ import type { FieldFacts } from "../fieldFacts";
 import { bestPrice, costShare, isCharged, quantityOf, type ItemBook } from "../itemCosts";
 import type { Kind } from "../kinds";
 import { landWeights } from "../land";
-import { averageDays } from "../boughtByItem";
+import { averageDays, partBorrowed } from "../boughtByItem";
 import { splitToTheCent } from "../numbers/split";
 import { itemQuantity, money, type ItemQuantity } from "../numbers/units";
 import type { FieldLines } from "./budgetLine";
@@ -92,6 +92,8 @@ function sharedOut(book: ItemBook, quantity: Decimal, bearing: readonly Rough[])
       all.some((weight) => weight.gt("0")),
     ) ?? landWeights(bearing.map(({ facts: { field } }) => field));
   const shares = splitToTheCent(value, weights);
+  const part = partBorrowed(bought);
+  const borrowed = part === one ? {} : { borrowed: part };
   const entries = () => bought.entries;
   return {
     quantity: itemQuantity(quantity),
@@ -99,7 +101,10 @@ function sharedOut(book: ItemBook, quantity: Decimal, bearing: readonly Rough[])
     costs: new Map(
       bearing.map(({ facts }, index) => {
         const amount = money(shares[index]!.times(costShare(book, facts)));
-        return [facts.field.name, { kind, name, cash: true, amount, moneyDays: amount.times(days), progress: "bill", entries }];
+        return [
+          facts.field.name,
+          { kind, name, cash: true, amount, moneyDays: amount.times(days), progress: "bill", ...borrowed, entries },
+        ];
       }),
     ),
   };

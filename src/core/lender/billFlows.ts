@@ -22,10 +22,10 @@ export function billFlows(
   when: When,
   isInterestByBalance: boolean,
 ): readonly Flow[] {
-  const paid = parts.flatMap(({ bill: { kind, paidOn, source }, paid: amount, ours }): readonly Flow[] => {
+  const paid = parts.flatMap(({ bill: { kind, paidOn, isOpening, source }, paid: amount, ours }): readonly Flow[] => {
     const flow = { month: monthOf(paidOn), entries: [source] };
     return [
-      { ...flow, group: kind, amount: money(amount.neg()) },
+      ...(isOpening ? [] : [{ ...flow, group: kind, amount: money(amount.neg()) }]),
       { ...flow, group: landlordsGroup, amount: money(amount.minus(ours)) },
     ];
   });
@@ -54,6 +54,7 @@ export function billDifferences({ bills: { parts, setAgainst } }: Billed, kind: 
     landlord: sum(ofKind.map(({ paid, ours }) => paid.minus(ours))).minus(
       sum(off.map(({ cost, amount }) => amount.div(cost.ours ?? one).minus(amount))),
     ),
+    "opening stock": sum(ofKind.filter(({ bill }) => bill.isOpening).map(({ paid }) => paid)).neg(),
     "machine work": unchargedOf({ bills: { parts, setAgainst } }, kind),
   };
 }

@@ -9,8 +9,10 @@ import { billed, isShared, sharedCost } from "./itemFlows";
 import type { Differences } from "./differences";
 
 /** Of an item: what is paid beyond what its fields bear. */
-export const itemDifferences = (book: ItemBook, facts: readonly FieldFacts[], unused: Unused): Differences =>
-  book.item.charged === "as used" ? ofUse(book, unused) : ofBills(book, facts);
+export const itemDifferences = (book: ItemBook, facts: readonly FieldFacts[], unused: Unused): Differences => ({
+  ...(book.item.charged === "as used" ? ofUse(book, unused) : ofBills(book, facts)),
+  "opening stock": book.bought.opening.neg(),
+});
 
 const oursOf = (book: ItemBook, facts: FieldFacts): Decimal => (isShared(facts) ? sharedCost(book) : one);
 

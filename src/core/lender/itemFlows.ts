@@ -31,14 +31,17 @@ export function itemFlows(
     amount: out(purchase.amount.plus(purchase.freight).minus(purchase.rebate)),
     entries: [purchase.source],
     item: purchase.item,
+    isPaid: !purchase.isOpening,
   }));
-  const toPay = books.flatMap((book) => stillToBuy(book, when).map((flow) => ({ ...flow, item: book.item.name })));
+  const toPay = books.flatMap((book) => stillToBuy(book, when).map((flow) => ({ ...flow, item: book.item.name, isPaid: true })));
   // A credit without a quantity is no input that a landlord has a part in.
   const isHis = (item: string) => bookOf.get(item)?.average !== null || bookOf.get(item)?.item.charged !== "as used";
   return [...paid.map((flow) => ({ ...flow, shared: isHis(flow.item) })), ...toPay.map((flow) => ({ ...flow, shared: true }))].flatMap(
-    ({ item, shared, ...flow }): readonly Flow[] => {
+    ({ item, shared, isPaid, ...flow }): readonly Flow[] => {
       const part = shared ? (landlords.get(item) ?? zero) : zero;
-      return part.isZero() ? [flow] : [flow, { ...flow, group: landlordsGroup, amount: out(flow.amount.times(part)) }];
+      const paid = isPaid ? [flow] : [];
+      // A landlord repays his part of what was left over as it is used.
+      return part.isZero() ? paid : [...paid, { ...flow, group: landlordsGroup, amount: out(flow.amount.times(part)) }];
     },
   );
 }

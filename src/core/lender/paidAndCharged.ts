@@ -83,6 +83,7 @@ export function paidAndCharged(season: Season, figures: SeasonFigures, flow: Cas
           ofWork(kind),
           others,
           billDifferences(figures, kind),
+          { "other season": sum(season.otherSeasons.filter((bill) => bill.kind === kind).map(({ amount }) => amount)) },
           {
             landlord:
               isByBalance && kind === "operating interest"

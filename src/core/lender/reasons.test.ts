@@ -58,6 +58,7 @@ describe("reasons", () => {
       name: "Seed corn",
       amount: money(amount),
       paidOn: "2031-04-01",
+      isOpening: false,
       operatorCostShare: null,
       source: { table: "Purchases", row: 1 },
     });

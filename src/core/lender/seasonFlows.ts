@@ -40,6 +40,12 @@ export function seasonFlows(season: Season, figures: SeasonFigures, loans: reado
     ...operationFlows(season, unchargedBills(books, facts, figures), when),
     ...rentFlows(season, when),
     ...otherCostFlows(season, facts, when, isInterestByBalance),
+    ...season.otherSeasons.map(({ kind, amount, paidOn, source }) => ({
+      month: monthOf(paidOn),
+      group: kind as string,
+      amount: out(amount),
+      entries: [source],
+    })),
     ...billFlows(season, figures, when, isInterestByBalance),
     ...budgetFlows(season, figures.crops, when, isInterestByBalance),
     ...loans.flatMap((loan) => termPayments(loan, season.settings)),

@@ -1,6 +1,6 @@
 /** The columns of the table Purchases. */
 import { operatingKinds, type Kind } from "../../core/kinds";
-import { choice, date, declared, money, quantity, text } from "./column";
+import { choice, date, declared, money, quantity, text, yesOrNo } from "./column";
 import { amountWords, dateColumn, itemColumn, quantityWords, remarkWords, unitWords } from "./shared";
 
 /** Kinds of what bills may be charged directly: land, loans and what is no cash stand in tables of their own. */
@@ -52,6 +52,15 @@ export const purchaseColumns = declared("Purchases", {
   paidOn: date("Paid on", {
     hint: "When it is paid. Blank: the date of the invoice.",
     words: ["datepaid", "paid", "paiddate", "paymentdate"],
+  }),
+  forSeason: text("For season", {
+    hint: "The year whose crop it is for, where that is another: it is paid now and no cost of this season. Blank: this season.",
+    width: 12,
+    words: ["cropyear", "seasonyear"],
+  }),
+  opening: yesOrNo("Opening stock", {
+    offered: false,
+    hint: "Yes: left over from last season or paid then. It counts in quantity and price, is not paid again and bears no interest.",
   }),
   note: text("Note", { hint: "Anything to remember.", width: 36, words: ["notes", "remark", ...remarkWords] }),
 });

@@ -7,6 +7,7 @@ import { billKinds, purchaseColumns } from "../columns/purchases";
 import type { ItemUnits } from "../itemUnits";
 import type { Names } from "../names";
 import type { Row } from "../tableRow";
+import { isOpeningRow } from "./openingRow";
 import { namedTarget } from "./namedTarget";
 import type { TargetPlaces } from "./targets";
 
@@ -18,6 +19,7 @@ export type BillReading = {
   readonly units: ReadonlyMap<string, ItemUnits>;
   readonly places: TargetPlaces;
   readonly applied: ReadonlySet<string>;
+  readonly seasonYear: string | null;
 };
 
 /**
@@ -48,6 +50,7 @@ export function billOf(row: Row, { items, units, places }: BillReading, amount: 
   const known = units.get(items.spelled(typed ?? "") ?? "")?.item ?? null;
   const kind = row.text(columns.kind) === null && known !== null && isBilled(known.kind) ? known.kind : row.need(columns.kind);
   const [freight, rebate] = [row.of(columns.freight) ?? zero, row.of(columns.rebate) ?? zero];
+  const isOpening = isOpeningRow(row);
   if (kind === null || over === null || paidOn === null || amount === null) return null;
   return {
     over,
@@ -55,6 +58,7 @@ export function billOf(row: Row, { items, units, places }: BillReading, amount: 
     paidOn,
     name: known?.name ?? typed ?? row.of(columns.supplier) ?? "Bill",
     amount: money(amount.plus(freight).minus(rebate)),
+    isOpening,
     operatorCostShare: known?.operatorCostShare ?? null,
     source: row.source,
   };

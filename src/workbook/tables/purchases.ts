@@ -1,6 +1,6 @@
 /** The table Purchases: bills of items, and bills that are charged directly to what they name. */
 import { one, zero, type Decimal } from "../../core/numbers/decimal";
-import type { Bill, Purchase } from "../../core/season";
+import type { Bill, OtherSeasonBill, Purchase } from "../../core/season";
 import { itemQuantity, money, type Money } from "../../core/numbers/units";
 import { purchaseColumns } from "../columns/purchases";
 import type { ItemConverter } from "../itemUnits";
@@ -11,6 +11,8 @@ import type { Row } from "../tableRow";
 import { billOf, isDirect, kindAlone, type BillReading } from "./bills";
 import { namedSubjects } from "./namedTarget";
 import { itemSubjects, type Units } from "./items";
+import { isOpeningRow } from "./openingRow";
+import { forOtherSeason } from "./otherSeasons";
 import { LinesAlike } from "./linesAlike";
 import { PricesUnlike } from "./pricesUnlike";
 
@@ -20,19 +22,28 @@ const { columns: bill } = purchaseColumns;
 export type ReadPurchases = {
   readonly purchases: readonly Purchase[];
   readonly bills: readonly Bill[];
+  readonly otherSeasons: readonly OtherSeasonBill[];
   /** Rows of bills that a Note settles. */ readonly noted: ReadonlySet<number>;
 };
+
+export const nothingRead: ReadPurchases = { purchases: [], bills: [], otherSeasons: [], noted: new Set() };
 
 export function readPurchases(table: TableReader, reading: BillReading, converter: ItemConverter): ReadPurchases {
   const { items, units, places } = reading;
   const isDirectToo = table.has(bill.over) && table.has(bill.kind);
-  if (isDirectToo ? !table.needs(bill.date) : !table.hasNeeded(purchaseColumns)) return { purchases: [], bills: [], noted: new Set() };
+  if (isDirectToo ? !table.needs(bill.date) : !table.hasNeeded(purchaseColumns)) return nothingRead;
   const bills: Bill[] = [];
+  const otherSeasons: OtherSeasonBill[] = [];
   const noted = new Set<number>();
   const alike = new LinesAlike(table);
   const unlike = new PricesUnlike(table, (name) => units.get(name)!.item);
   const purchases = table.rows(
     (row): Purchase | null => {
+      const other = forOtherSeason(row, reading, () => billedAmount(row));
+      if (other !== "this season") {
+        if (other !== null && !row.lost) otherSeasons.push(other);
+        return null;
+      }
       if (isDirect(row, reading)) {
         const direct = billOf(row, reading, billedAmount(row));
         if (direct === null || row.lost) return null;
@@ -61,7 +72,7 @@ export function readPurchases(table: TableReader, reading: BillReading, converte
         : itemSubjects(row, items),
   );
   unlike.tell();
-  return { purchases, bills, noted };
+  return { purchases, bills, otherSeasons, noted };
 }
 
 /** Whether a line of a register of payments says its kind and no item: the land that it is for is all that it lacks. */
@@ -80,6 +91,7 @@ function purchaseOf(row: Row, items: Names, units: Units, converter: ItemConvert
   const amount = amountOf(row, quantity);
   const [freight, rebate] = [row.of(bill.freight) ?? zero, row.of(bill.rebate) ?? zero];
   if (quantity?.isZero() === true) moneyOfNothing(row, amount);
+  const isOpening = isOpeningRow(row);
   const paidOn = row.of(bill.paidOn) ?? date;
   if (item === null || quantity === null || date === null || paidOn === null || perUnit === null || amount === null) return null;
   return {
@@ -90,6 +102,7 @@ function purchaseOf(row: Row, items: Names, units: Units, converter: ItemConvert
     freight: money(freight),
     rebate: money(rebate),
     paidOn,
+    isOpening,
     source: row.source,
   };
 }

@@ -101,6 +101,8 @@ function flowSheet(report: SeasonReport, flow: CashFlow): ResultSheet {
 
 const reasonTitles: Readonly<Record<DifferenceReason, string>> = {
   stock: "Stock bought",
+  "opening stock": "Paid last season",
+  "other season": "For another season",
   landlord: "Landlord's part",
   "next crop": "For the next crop",
   "machine work": "Machine work and its bills",
