@@ -4,9 +4,20 @@
  */
 import type { ItemFigures } from "../figures";
 import { Decimal, sum, zero } from "../numbers/decimal";
-import { moneyPerArea, yieldPerArea, type MoneyPerArea, type Yield } from "../numbers/units";
+import {
+  moneyPerArea,
+  moneyPerUnit,
+  points,
+  yieldPerArea,
+  type MoneyPerArea,
+  type MoneyPerUnit,
+  type Points,
+  type Yield,
+} from "../numbers/units";
+import type { EntryRef } from "../row";
 import type { Season } from "../season";
 import { sampleOf } from "../stand/sample";
+import { pointsAbove } from "../weighed";
 import { checkOf, type Check } from "./check";
 import type { Hybrid, HybridTrial } from "./hybridEntries";
 import { plannedRate, seedCost, seedPrice } from "./seedCost";
@@ -15,6 +26,16 @@ import { marketOf, trialNet, type Market } from "./trialNet";
 
 /** A mean over trials, with the interval around it; no interval for one trial, which says nothing of the spread. */
 type MeanOf<Unit extends Decimal> = { readonly mean: Unit; readonly low: Unit | null; readonly high: Unit | null };
+
+/** A trial in which a hybrid stood, with the check beside it or, where the two never met, alone. */
+export type TrialSide = {
+  readonly trial: string;
+  readonly yield: Yield;
+  readonly checkYield: Yield | null;
+  /** Before seed and fees, less the check's; `null` where either is not known. */
+  readonly netDifference: MoneyPerArea | null;
+  readonly entries: readonly EntryRef[];
+};
 
 export type HybridComparison = {
   readonly hybrid: string;
@@ -49,7 +70,13 @@ export type HybridComparison = {
   readonly netDifference: MeanOf<MoneyPerArea> | null;
   /** How many trials the net rests on. */
   readonly netTrials: Decimal;
+  /** What drying and dock rest on, in the mean of the trials in which both tell it; `null` where none does. */
+  readonly graded: { readonly own: Graded; readonly check: Graded } | null;
+  readonly sides: readonly TrialSide[];
 };
+
+/** Points above standard, and what is off a unit for its test weight. */
+export type Graded = { readonly wetPoints: Points; readonly dock: MoneyPerUnit };
 
 type Compared = Pick<Season, "settings" | "crops" | "fields" | "items" | "applications" | "hybrids" | "hybridTrials">;
 const count = (all: readonly unknown[]): Decimal => new Decimal(String(all.length));
@@ -104,7 +131,8 @@ function compared(
       ? shared.map(([trial, plot]) => ({ plot, other: others!.get(trial)! }))
       : [...own.values()].map((plot) => ({ plot, other: null }));
   const paired = shared.length > 0;
-  const nets = sides.flatMap((side) => netsOf(side, market) ?? []);
+  const known = sides.map((side) => netsOf(side, market));
+  const nets = known.flatMap((net) => net ?? []);
   const differences = paired ? sides.map(({ plot, other }) => meanYield(plot).minus(meanYield(other!))) : [];
   const yieldDifference = meanOf(differences, yieldPerArea);
   const netMean = cost.own === null ? null : (sampleOf(nets.map((each) => each.own))?.mean.minus(cost.own) ?? null);
@@ -137,6 +165,17 @@ function compared(
     netPerArea: netMean === null ? null : moneyPerArea(netMean),
     netDifference,
     netTrials: count(nets),
+    graded: gradedOf(sides, market),
+    sides: sides.map(({ plot, other }, index): TrialSide => {
+      const net = known[index] ?? null;
+      return {
+        trial: trialName(plot[0]!),
+        yield: yieldPerArea(meanYield(plot)),
+        checkYield: other === null ? null : yieldPerArea(meanYield(other)),
+        netDifference: net === null || net.other === null ? null : moneyPerArea(net.own.minus(net.other)),
+        entries: [...plot, ...(other ?? [])].map(({ source }) => source),
+      };
+    }),
   };
 }
 
@@ -158,6 +197,24 @@ function meanTold(plot: Plot, of: (row: HybridTrial) => Decimal | null): Decimal
 }
 
 const overTrials = (values: readonly (Decimal | null)[]): Decimal | null => sampleOf(values.flatMap((value) => value ?? []))?.mean ?? null;
+
+function gradedOf(sides: readonly Side[], { standardMoisture }: Market): HybridComparison["graded"] {
+  const both = sides.flatMap(({ plot, other }) => (other === null ? [] : [{ plot, other }]));
+  const wetOf = (row: HybridTrial) => (row.moisture === null ? null : pointsAbove(row.moisture, standardMoisture));
+  const dockOf = (row: HybridTrial) => (row.dock === "unknown" ? null : (row.dock ?? zero));
+  const pairs = (of: (row: HybridTrial) => Decimal | null) =>
+    both.flatMap(({ plot, other }) => {
+      const [own, check] = [meanTold(plot, of), meanTold(other, of)];
+      return own === null || check === null ? [] : [{ own, check }];
+    });
+  const [wets, docks] = [pairs(wetOf), pairs(dockOf)];
+  if (wets.length === 0) return null;
+  const graded = (side: "own" | "check"): Graded => ({
+    wetPoints: points(sampleOf(wets.map((each) => each[side]))!.mean),
+    dock: moneyPerUnit(sampleOf(docks.map((each) => each[side]))?.mean ?? zero),
+  });
+  return { own: graded("own"), check: graded("check") };
+}
 
 /** A trial in money, both sides in one way: the dock is taken off neither where it is not known of one of them. `null`: not known. */
 function netsOf({ plot, other }: Side, market: Market): { readonly own: Decimal; readonly other: Decimal | null } | null {

@@ -173,7 +173,7 @@ export const layoutForms: readonly LayoutForm[] = [
       otherWet: otherBoxes.wet,
       otherDiscount: otherBoxes.discount,
     },
-    build: (of, values) =>
+    build: (of, values, { crop, report: { season } }) =>
       anotherHybrid({
         ...of,
         now: hybridOf({
@@ -195,6 +195,10 @@ export const layoutForms: readonly LayoutForm[] = [
         yieldNow: yieldPerArea(values.yieldNow),
         yieldGain: given(values.gain, yieldPerArea),
         dryingPerPoint: moneyPerUnit(values.drying ?? zero),
+        wetStandard:
+          season.settings.dryingCountedOn === "wet"
+            ? (season.crops.find(({ name }) => name === crop.crop)?.standardMoisture ?? null)
+            : null,
       }),
   }),
   defineLayout({

@@ -6,6 +6,7 @@ import { changeSheet } from "./changeSheet";
 import { costPerAcreSheet } from "./costPerAcre";
 import { harvestSheet } from "./harvestSheet";
 import { pastSeasonsSheet } from "./pastSeasonsSheet";
+import { hybridsSheet } from "./hybridsSheet";
 import { planterCheckSheet } from "./planterCheckSheet";
 import { standSheet } from "./standSheet";
 import { weatherSheet } from "./weatherSheet";
@@ -18,6 +19,7 @@ export const resultSheets = (report: SeasonReport): readonly ResultSheet[] => [
   ...(report.figures.stands.length === 0 ? [] : [standSheet(report)]),
   ...(report.season.harvest.length === 0 ? [] : [harvestSheet(report)]),
   ...(fieldWeather(report.season).length === 0 ? [] : [weatherSheet(report)]),
+  ...(report.season.hybridTrials.length === 0 ? [] : [hybridsSheet(report)]),
   ...(report.season.weeds.length === 0 ? [] : [weedsSheet(report)]),
   ...mixingCards(report),
   ...(report.figures.planters.length === 0 ? [] : [planterCheckSheet(report)]),

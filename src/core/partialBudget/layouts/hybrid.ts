@@ -1,5 +1,5 @@
 import { blankGainCaution } from "../../cautions";
-import type { Decimal } from "../../numbers/decimal";
+import { hundred, one, type Decimal } from "../../numbers/decimal";
 import { findingsOn } from "../../tables/trialFindings";
 import {
   moneyPerUnit,
@@ -34,6 +34,8 @@ export type AnotherHybrid = Circumstances & {
   readonly yieldGain: Yield | null;
   /** Money per unit of the crop and point of moisture above standard. */
   readonly dryingPerPoint: MoneyPerUnit;
+  /** The standard from which points count where the charge is on wet units; `null` where it is on dry ones, or none is entered. */
+  readonly wetStandard: Points | null;
 };
 
 /**
@@ -42,9 +44,12 @@ export type AnotherHybrid = Circumstances & {
  * other's. `grain` is without drying and discount.
  */
 export function anotherHybrid(of: AnotherHybrid): Layout {
-  const { now, other, yieldNow, grain, dryingPerPoint } = of;
+  const { now, other, yieldNow, grain, dryingPerPoint, wetStandard } = of;
+  /** Units that are charged for one dry unit. */
+  const charged = (wet: Points): Decimal =>
+    wetStandard === null ? one : hundred.minus(wetStandard).div(hundred.minus(wetStandard).minus(wet));
   const perUnit = (hybrid: HybridFacts) => ({
-    drying: hybrid.wetPoints.times(dryingPerPoint),
+    drying: hybrid.wetPoints.times(dryingPerPoint).times(charged(hybrid.wetPoints)),
     discount: hybrid.discount ?? moneyPerUnit("0"),
   });
   const ofOther = perUnit(other);

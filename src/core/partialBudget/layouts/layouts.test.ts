@@ -70,6 +70,7 @@ const hybrid: AnotherHybrid = {
   yieldNow: yieldPerArea("190"),
   yieldGain: null,
   dryingPerPoint: moneyPerUnit("0.05"),
+  wetStandard: null,
   now: {
     seedsPerArea: seedsPerArea("34000"),
     pricePerUnit: money("250"),
