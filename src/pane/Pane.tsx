@@ -79,6 +79,7 @@ function LivePane({ host, openDemo, onReport, language }: PaneProps) {
   const [page, setPage] = useState<PageId>("season");
   const [layer, setLayer] = useState<Layer>("cash");
   const [field, setField] = useState<string | null>(null);
+  const [changeStart, setChangeStart] = useState<PaneTools["changeStart"]>(null);
   const [problemsOf, setProblemsOf] = useState<Subject | null>(null);
   const focusPage = useRef(false);
   const settings = state.reading?.report.season.settings;
@@ -113,6 +114,11 @@ function LivePane({ host, openDemo, onReport, language }: PaneProps) {
       layer,
       chooseLayer: setLayer,
       open,
+      compare: (start) => {
+        open("changes");
+        setChangeStart((before) => ({ ...start, time: (before?.time ?? 0) + 1 }));
+      },
+      changeStart,
       field,
       showField: setField,
       tell: setNotice,
@@ -123,7 +129,7 @@ function LivePane({ host, openDemo, onReport, language }: PaneProps) {
       },
       ...(openDemo && { openDemo }),
     };
-  }, [host, watch, format, jump, openDemo, layer, field]);
+  }, [host, watch, format, jump, openDemo, layer, field, changeStart]);
 
   return (
     <PaneContext value={tools}>

@@ -4,6 +4,7 @@ import type { EntryRef } from "../core/row";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { Place, Subject } from "../workbook/problem";
 import { failureWords, type Failure } from "./failure";
+import type { ChangeStart } from "./change/changeStart";
 import type { Format } from "./format";
 import type { PageId } from "./page";
 import type { SeasonWatch } from "./seasonWatch";
@@ -26,6 +27,10 @@ export type PaneTools = {
   readonly chooseLayer: (layer: Layer) => void;
   /** Opens a page and takes the focus there; `field`: the page Fields at that field's own page. */
   readonly open: (page: PageId, field?: string) => void;
+  /** Opens the page Changes with a new change begun. */
+  readonly compare: (start: ChangeStart) => void;
+  /** The change that was begun so last, and how many were; `null` before the first. */
+  readonly changeStart: (ChangeStart & { readonly time: number }) | null;
   /** The field whose own page is open; `null`: the list of all. */
   readonly field: string | null;
   readonly showField: (field: string | null) => void;

@@ -133,6 +133,56 @@ describe("typing a filled sheet of the planter", () => {
   });
 });
 
+describe("picking a hybrid", () => {
+  it("shows what its trials say, and begins the change to it with their seed and moisture, and no gain that they do not show", async () => {
+    const page = await opened({ width: 320, ask: "workbook=demo-season" });
+    await page.getByRole("tab", { name: "More" }).click();
+    await button(page, "Hybrids").click();
+    const hybrids = page.getByRole("region", { name: "Hybrids", exact: true });
+    await hybrids.getByText("Corn, held against Corn hybrid L-112.").waitFor();
+    await hybrids.getByRole("img", { name: /^Yield and moisture beside Corn hybrid L-112: Corn hybrid K-114 6\.9 bu\/ac more/ }).waitFor();
+    // Trials of the demo: 232.3 − 223.6, 190.7 − 191.1, 240.0 − 227.1 and 205.9 − 199.4: 6.925 in the mean, ± t(3) × 5.559 ÷ 2.
+    await hybrids.getByText("6.9 bu/ac more (−1.9 to 15.8) in 4 trials, 1.1 points wetter: no difference shown by these trials").waitFor();
+    await button(page, /^1\. Corn hybrid K-114/).click();
+    expect(await page.getByRole("table", { name: /^Trial by trial/ }).innerText()).toMatch(
+      /River road plots 2024\s+232\.3\s+223\.6\s+\+8\.7/,
+    );
+    await button(page, "Compare Corn hybrid K-114 as a change").click();
+    const form = page.getByRole("form", { name: "New change" });
+    const box = (label: string | RegExp) => form.getByLabel(label).inputValue();
+    expect(await page.getByLabel("What is compared").inputValue()).toBe("Another hybrid");
+    expect([await box(/^Yield gain/), await box(/^Price per unit of seed, other/), await box(/^Trait fee, .*, other/)]).toEqual([
+      "",
+      "298",
+      "3.5",
+    ]);
+    expect([await box("Name of the change"), await box("Acres a year")]).toEqual([
+      "Corn hybrid K-114 instead of Corn hybrid L-112",
+      "567.4",
+    ]);
+    expect(await form.innerText()).toMatch(/[\d.]+ bu\/ac yield gain needed to pay/);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+    await form.getByRole("button", { name: "Save the change" }).click();
+    await form.getByText(/was saved as \d+ entries of the table Changes/).waitFor();
+    // Another hybrid begins the form anew, though the page was open before.
+    await page.getByRole("tab", { name: "More" }).click();
+    await button(page, /Corn hybrid M-108/).click();
+    await button(page, "Compare Corn hybrid M-108 as a change").click();
+    await expect.poll(() => box("Name of the change")).toBe("Corn hybrid M-108 instead of Corn hybrid L-112");
+    // Its six trials show 8.3 bushels less.
+    expect(await box(/^Yield gain/)).toBe("-8.2833");
+  });
+
+  it("leads from a trial to its entry", async () => {
+    const page = await opened({ ask: "workbook=demo-season" });
+    await page.getByRole("tab", { name: "More" }).click();
+    await button(page, "Hybrids").click();
+    await button(page, /Corn hybrid M-108/).click();
+    await button(page, "Hill school plots 2025").click();
+    await expect.poll(() => inPage(page, (pane) => JSON.stringify(pane.host.selected))).toContain("Hybrid trials");
+  });
+});
+
 describe("opening a file of daily weather", () => {
   it("adds its days at once, tells what is there already, and moves the heat of the fields", async () => {
     const page = await opened({ ask: "workbook=demo-season" });

@@ -590,12 +590,15 @@ describe.each(looks)("in %s", (_, look) => {
     await button(page, "Compare keeping with replanting").click();
     await isSound(page);
   });
-  it("More is on the demo, with planter, weeds, weather, sheets and tables opened", async () => {
+  it("More is on the demo, with planter, hybrids, weeds, weather, sheets and tables opened", async () => {
     const page = await opened("More", { ...look, ask: `${look.ask ?? ""}&workbook=demo-season` });
     for (const name of [
       "Planter",
       "A sheet to take to the shed",
       "Type a filled sheet",
+      "Hybrids",
+      /^1\. Corn hybrid K-114/,
+      "Own corn fields side by side, no trial",
       "Weeds and tank",
       /^Larkspur Bottom: Waterhemp, no site left in 1 of 5 passes$/,
       "Weather",

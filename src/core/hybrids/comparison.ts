@@ -28,7 +28,7 @@ import { marketOf, trialNet, type Market } from "./trialNet";
 type MeanOf<Unit extends Decimal> = { readonly mean: Unit; readonly low: Unit | null; readonly high: Unit | null };
 
 /** A trial in which a hybrid stood, with the check beside it or, where the two never met, alone. */
-export type TrialSide = {
+type TrialSide = {
   readonly trial: string;
   readonly yield: Yield;
   readonly checkYield: Yield | null;
@@ -76,7 +76,7 @@ export type HybridComparison = {
 };
 
 /** Points above standard, and what is off a unit for its test weight. */
-export type Graded = { readonly wetPoints: Points; readonly dock: MoneyPerUnit };
+type Graded = { readonly wetPoints: Points; readonly dock: MoneyPerUnit };
 
 type Compared = Pick<Season, "settings" | "crops" | "fields" | "items" | "applications" | "hybrids" | "hybridTrials">;
 const count = (all: readonly unknown[]): Decimal => new Decimal(String(all.length));

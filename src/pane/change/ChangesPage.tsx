@@ -15,7 +15,7 @@ import { NewChange } from "./NewChange";
 
 /** The changes of the season, what each must bring to pay, and a new one. */
 export function ChangesPage({ report }: PageProps) {
-  const { format } = usePane();
+  const { format, changeStart } = usePane();
   const { changes, overlays: over } = report.figures;
   const lines = comparedLines(changes, format);
   return (
@@ -70,7 +70,7 @@ export function ChangesPage({ report }: PageProps) {
         </section>
       )}
       <section className="pn-card pn-purchase" aria-label="Compare another change">
-        <Disclosure look="section" label="Compare another change" keeps>
+        <Disclosure key={changeStart?.time} look="section" label="Compare another change" keeps startsOpen={changeStart !== null}>
           <NewChange report={report} />
         </Disclosure>
       </section>

@@ -18,9 +18,10 @@ import { ProductRows } from "./ProductRows";
 
 /** A new change: its layout, where it happens, its boxes, the answer while it is typed, and the rows at the end. */
 export function NewChange({ report }: { readonly report: SeasonReport }) {
-  const [layout, setLayout] = useState(layoutForms[0]!);
+  const { changeStart } = usePane();
+  const [layout, setLayout] = useState(layoutForms.find(({ name }) => name === changeStart?.layout) ?? layoutForms[0]!);
   const targets = targetChoices(report);
-  const [wanted, want] = useState("");
+  const [wanted, want] = useState(changeStart?.target ?? "");
   const chosen = targets.find(({ value }) => value === wanted)?.value ?? targets[0]?.value;
   const ground = chosen === undefined ? null : groundOf(report, chosen);
   return (
@@ -44,17 +45,28 @@ export function NewChange({ report }: { readonly report: SeasonReport }) {
       {ground === null ? (
         <p>Enter a crop and a field of it first.</p>
       ) : (
-        <LayoutBoxes key={`${layout.name} ${chosen}`} form={layout} ground={ground} />
+        <LayoutBoxes
+          key={`${layout.name} ${chosen}`}
+          form={layout}
+          ground={ground}
+          begun={changeStart !== null && changeStart.layout === layout.name && changeStart.target === chosen ? changeStart.boxes : {}}
+        />
       )}
     </div>
   );
 }
 
-type LayoutBoxesProps = { readonly form: LayoutForm; readonly ground: Ground };
+type LayoutBoxesProps = {
+  readonly form: LayoutForm;
+  readonly ground: Ground;
+  /** What another page has filled in, instead of what the season knows. */
+  readonly begun: ChangeDraft;
+};
 
-function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
+function LayoutBoxes({ form, ground, begun }: LayoutBoxesProps) {
   const { host, watch, format, fault } = usePane();
   const [typed, setTyped] = useState<ChangeDraft>({});
+  const [isBegun, setBegun] = useState(true);
   const [countedIn, setCountedIn] = useState(false);
   const [wasTried, setTried] = useState(false);
   const [isSaving, setSaving] = useState(false);
@@ -62,7 +74,7 @@ function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
   const element = useRef<HTMLFormElement>(null);
   const decimalComma = useDecimalComma();
   // What is not typed over follows the season.
-  const draft = { ...emptyChange(form, ground, decimalComma), ...typed };
+  const draft = { ...emptyChange(form, ground, decimalComma), ...(isBegun ? begun : {}), ...typed };
   const view = changeDraftView(draft, form, ground, { decimalComma, countedIn });
   const faultOf = (name: string) => (wasTried || typed[name] ? view.faults[name] : undefined);
   const type = (name: string, value: string) => {
@@ -92,6 +104,7 @@ function LayoutBoxes({ form, ground }: LayoutBoxesProps) {
     const lost = lostWords(saved.value);
     setTold({ tone: "done", text: `“${draft["name"]}” was saved as ${view.rows.length} entries of the table Changes.${lost}` });
     setTyped({});
+    setBegun(false);
     setTried(false);
     await watch.refresh();
   };

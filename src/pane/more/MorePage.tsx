@@ -2,16 +2,18 @@ import type { PageProps } from "../page";
 import { usePane } from "../paneContext";
 import { PlanterPart } from "../planter/PlanterPart";
 import { TablesPart } from "../setup/TablesPart";
+import { HybridsPart } from "./HybridsPart";
 import { ResultSheetsPart } from "./ResultSheetsPart";
 import { WeatherPart } from "./WeatherPart";
 import { WeedsPart } from "./WeedsPart";
 
-/** What is wanted now and then: planter, weeds, weather, sheets to print, the tables of the workbook, and the help. */
+/** What is wanted now and then: planter, hybrids, weeds, weather, sheets to print, the tables of the workbook, and the help. */
 export function MorePage({ report }: PageProps) {
   const { open } = usePane();
   return (
     <>
       <PlanterPart report={report} />
+      <HybridsPart report={report} />
       <WeedsPart report={report} />
       <WeatherPart report={report} />
       {report.figures.crops.length > 0 && <ResultSheetsPart report={report} />}

@@ -7,13 +7,15 @@ export type DisclosureProps = {
   readonly look: "section" | "line";
   /** Whether what was opened once stays, unseen, when it is closed: for parts in which something is typed. */
   readonly keeps?: boolean;
+  /** Whether it is open as it comes on screen. */
+  readonly startsOpen?: boolean;
   readonly children: ReactNode;
 };
 
 /** A line that opens what is under it. What is closed is not drawn at all: a season can have thousands of entries. */
-export function Disclosure({ label, aside, look, keeps = false, children }: DisclosureProps) {
-  const [isOpen, setOpen] = useState(false);
-  const [wasOpen, setWasOpen] = useState(false);
+export function Disclosure({ label, aside, look, keeps = false, startsOpen = false, children }: DisclosureProps) {
+  const [isOpen, setOpen] = useState(startsOpen);
+  const [wasOpen, setWasOpen] = useState(startsOpen);
   const toggle = () => {
     setOpen(!isOpen);
     setWasOpen(true);

@@ -1,0 +1,142 @@
+import { useMemo } from "react";
+import type { HybridComparison } from "../../core/hybrids/comparison";
+import { sharesOfAcres, type HybridShare } from "../../core/hybrids/shareOfAcres";
+import type { Crop } from "../../core/season";
+import { fieldWeather } from "../../core/weather/fieldWeather";
+import { checkWords, hybridBasis, hybridGaps, netWords, ownFieldsWords, ranked, spreadWords } from "../../workbook/hybridWords";
+import { ownFields } from "../../workbook/ownFields";
+import type { SeasonReport } from "../../workbook/seasonReport";
+import { comparisonsOf, hybridsSheet } from "../../workbook/sheets/hybridsSheet";
+import { Disclosure } from "../parts/Disclosure";
+import { Incomplete } from "../parts/Incomplete";
+import { WriteButton } from "../parts/WriteButton";
+import { usePane } from "../paneContext";
+import { FigureTable } from "../season/FigureTable";
+import { HybridDrawing } from "./HybridDrawing";
+import { OneHybrid } from "./OneHybrid";
+import { hybridLine } from "./hybridsView";
+
+/** Hybrids held against a check by their trials, the farm's acres by hybrid, and its own fields. */
+export function HybridsPart({ report }: { readonly report: SeasonReport }) {
+  const { season } = report;
+  const all = useMemo(() => comparisonsOf(report), [report]);
+  const shares = useMemo(() => sharesOfAcres(season, fieldWeather(season)), [season]);
+  const crops = season.crops.filter(({ name }) => all.some(({ crop }) => crop === name) || shares.some(({ crop }) => crop === name));
+  if (all.length === 0) return null;
+  return (
+    <section className="pn-card" aria-label="Hybrids">
+      <Disclosure look="section" label="Hybrids">
+        <Incomplete of={{ of: "hybrids" }} problems={report.problemsOf({ of: "hybrids" }).length} />
+        {crops.map((crop) => (
+          <OfCrop
+            key={crop.name}
+            report={report}
+            crop={crop}
+            all={ranked(all.filter((each) => each.crop === crop.name))}
+            shares={shares.filter((each) => each.crop === crop.name)}
+          />
+        ))}
+        {hybridBasis.map((words) => (
+          <p key={words} className="pn-note">
+            {words}
+          </p>
+        ))}
+        {season.hybridTrials.length > 0 && <WriteButton label="Write the sheet “Hybrids compared”" sheets={() => [hybridsSheet(report)]} />}
+      </Disclosure>
+    </section>
+  );
+}
+
+type OfCropProps = {
+  readonly report: SeasonReport;
+  readonly crop: Crop;
+  readonly all: readonly HybridComparison[];
+  readonly shares: readonly HybridShare[];
+};
+
+function OfCrop({ report, crop, all, shares }: OfCropProps) {
+  const { format } = usePane();
+  const unit = `${crop.yieldUnit}/${format.areaUnit}`;
+  const check = all[0]?.check ?? null;
+  const others = all.filter(({ isCheck, trials }) => !isCheck && !trials.isZero());
+  const own = ownFields(report, crop.name);
+  return (
+    <>
+      {all.length > 0 && <p>{checkWords(crop.name, all)}</p>}
+      {others.length > 0 && (
+        <ul className="pn-compare">
+          {others.map((each, index) => {
+            const { label, about, aside } = hybridLine(each, index + 1, unit, format);
+            return (
+              <li key={each.hybrid}>
+                <Disclosure
+                  look="line"
+                  label={
+                    <>
+                      {label}
+                      <span className="pn-note pn-line">{about}</span>
+                    </>
+                  }
+                  aside={aside}
+                >
+                  <OneHybrid report={report} of={each} unit={unit} />
+                </Disclosure>
+              </li>
+            );
+          })}
+        </ul>
+      )}
+      {check !== null && <HybridDrawing all={others} check={check.name} unit={unit} />}
+      {hybridGaps(all).map((words) => (
+        <p key={words} className="pn-note">
+          {words}
+        </p>
+      ))}
+      {others.length > 0 && <p className="pn-note">{format.words(netWords(report.season, crop))}</p>}
+      {shares.length > 0 && (
+        <FigureTable
+          caption={`${crop.name}: acres by hybrid`}
+          corner="Hybrid"
+          columns={[format.areaUnit, "share", "days", "matures"]}
+          rows={shares.map(({ hybrid, area, share, days, matures }) => ({
+            name: hybrid ?? "none named",
+            cells: [
+              format.yield(area),
+              format.percent(share),
+              format.quantity(days),
+              matures === null
+                ? "–"
+                : matures.first === matures.last
+                  ? format.day(matures.first.slice(5))
+                  : `${format.day(matures.first.slice(5))} to ${format.day(matures.last.slice(5))}`,
+            ],
+          }))}
+        />
+      )}
+      {spreadWords(shares, (day) => format.day(day.slice(5))).map((words) => (
+        <p key={words} className="pn-note">
+          {words}
+        </p>
+      ))}
+      {own.length > 0 && (
+        <Disclosure look="line" label={`Own ${crop.name.toLowerCase()} fields side by side, no trial`}>
+          <p className="pn-note">{ownFieldsWords}</p>
+          <FigureTable
+            caption={`Own fields, ${unit}`}
+            corner="Field"
+            columns={["planted", "stand", "yield", "moisture"]}
+            rows={own.map(({ field, hybrid, planted, stand, yield: yields, isHarvested, moisture }) => ({
+              name: `${field}, ${hybrid}`,
+              cells: [
+                planted === null ? "–" : format.day(planted.slice(5)),
+                format.plants(stand),
+                `${format.yield(yields)}${isHarvested ? "" : " projected"}`,
+                moisture === null ? "–" : format.quantity(moisture),
+              ],
+            }))}
+          />
+        </Disclosure>
+      )}
+    </>
+  );
+}
