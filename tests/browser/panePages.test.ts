@@ -602,12 +602,19 @@ describe.each(looks)("in %s", (_, look) => {
       "Weeds and tank",
       /^Larkspur Bottom: Waterhemp, no site left in 1 of 5 passes$/,
       "Weather",
+      "When to harvest: field or dryer",
       "Days from a file",
       "Sheets to print",
       "Tables",
     ])
       await button(page, name).click();
     await page.getByText(/^Projected maturity\./).waitFor();
+    await page.getByLabel("Moisture, %").fill("30");
+    await page.getByLabel("On this day").fill("2026-09-20");
+    await page
+      .getByText(/^Cheapest safe day: /)
+      .first()
+      .waitFor();
     await isSound(page);
   });
   it("Help is, with every part opened", async () => {

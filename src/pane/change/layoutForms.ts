@@ -2,6 +2,7 @@
 import { hundred, zero, type Decimal } from "../../core/numbers/decimal";
 import { closingWheels } from "../../core/partialBudget/layouts/closingWheels";
 import { anotherHybrid, type HybridFacts } from "../../core/partialBudget/layouts/hybrid";
+import { laterHarvest } from "../../core/partialBudget/layouts/laterHarvest";
 import { ownOrHireChange } from "../../core/partialBudget/layouts/ownOrHireChange";
 import { lossToBadRows, rebuildRowUnits } from "../../core/partialBudget/layouts/rebuildRowUnits";
 import { higherRent } from "../../core/partialBudget/layouts/rent";
@@ -50,6 +51,10 @@ function weedsOf({ early, late, thin }: WeedsTyped, ground: Ground) {
     ? null
     : { density, early: early.times(per), late: late.times(per), yieldNow: ground.budget.yields.used };
 }
+
+const cropOf = ({ report, crop }: Ground) => report.season.crops.find(({ name }) => name === crop.crop);
+/** Corn wetter than this is not ripe: a larger number is no percentage of moisture. */
+const wettest = "60";
 
 type SeedFact = "rate" | "price" | "perUnit" | "wet";
 const seedFact = (of: SeedFact, ground: Ground): Decimal | null => {
@@ -328,6 +333,44 @@ export const layoutForms: readonly LayoutForm[] = [
         to: moneyPerArea(values.to),
         marginKept: given(values.margin, moneyPerArea),
         yieldGain: given(values.gain, yieldPerArea),
+      }),
+  }),
+  defineLayout({
+    name: "A later harvest",
+    beforeDrying: true,
+    boxes: {
+      lost: may("Yield lost by waiting, %", { wanted: { isPercent: true }, hint: "blank: the answer is how much it may be" }),
+      yieldNow: must("Present yield, {yield}", { begin: ({ budget }) => budget.yields.used }),
+      now: must("Moisture now, %", {
+        wanted: { ...above, isPercent: true },
+        begin: (ground) => cropOf(ground)?.expectedHarvestMoisture ?? null,
+      }),
+      later: must("Moisture after waiting, %", {
+        wanted: { ...above, isPercent: true },
+        begin: (ground) => cropOf(ground)?.standardMoisture ?? null,
+      }),
+      standard: must("Standard moisture, %", {
+        wanted: { ...above, isPercent: true },
+        begin: (ground) => cropOf(ground)?.standardMoisture ?? null,
+      }),
+      charge: must("Drying per {unit} and point", { begin: ({ report }) => report.season.settings.dryingChargePerPoint }),
+    },
+    check: ({ now, later, standard, lost }) => ({
+      ...(now !== null && later?.gt(now) === true ? { later: "Not above the moisture now." } : {}),
+      ...(standard?.gte(wettest) === true ? { standard: "Enter a percentage below 60." } : {}),
+      ...(now?.gte(wettest) === true ? { now: "Enter a percentage below 60." } : {}),
+      ...(lost?.gt(hundred) === true ? { lost: "Enter a percentage from 0 to 100." } : {}),
+    }),
+    build: (of, values, { report }) =>
+      laterHarvest({
+        ...of,
+        yieldNow: yieldPerArea(values.yieldNow),
+        now: points(values.now),
+        later: points(values.later),
+        standard: points(values.standard),
+        chargePerPoint: moneyPerUnit(values.charge),
+        countedOn: report.season.settings.dryingCountedOn,
+        lost: given(values.lost, percent),
       }),
   }),
 ];

@@ -6,6 +6,7 @@ import { Disclosure } from "../parts/Disclosure";
 import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";
 import { FigureTable } from "../season/FigureTable";
+import { DrydownPart } from "./DrydownPart";
 import { FileDaysForm } from "./FileDaysForm";
 import { maturityLines, type MaturityLine } from "./maturityView";
 
@@ -18,6 +19,9 @@ export function WeatherPart({ report }: { readonly report: SeasonReport }) {
     <section className="pn-card" aria-label="Weather">
       <Disclosure look="section" label="Weather">
         {all.length > 0 && <Recorded report={report} all={all} />}
+        <Disclosure look="line" label="When to harvest: field or dryer" keeps>
+          <DrydownPart report={report} weather={all} />
+        </Disclosure>
         <Disclosure look="line" label="Days from a file">
           <FileDaysForm report={report} />
         </Disclosure>

@@ -31,6 +31,7 @@ export const worksOfLayout = {
   "An earlier weed pass": ["tank"],
   "Own or hire": ["long hours"],
   "A higher rent": [],
+  "A later harvest": ["dryer"],
 } as const satisfies Readonly<Record<string, readonly CautionedWork[]>>;
 export type LayoutName = keyof typeof worksOfLayout;
 export const layoutNames = Object.keys(worksOfLayout) as readonly LayoutName[];

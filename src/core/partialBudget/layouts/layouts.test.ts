@@ -356,6 +356,7 @@ describe("the cautions of the work", () => {
     expect(cautioned("manual")).toEqual(cautioned("engine off"));
     expect(cautioned("The label is the law")).toEqual(["A second site of action in the tank", "An extra pass", "An earlier weed pass"]);
     expect(cautioned("Ask your insurer's adjuster before you destroy a stand")).toEqual(["Reseed"]);
+    expect(cautioned("Dryer")).toEqual(["A later harvest"]);
     expect(cautioned("Long hours")).toEqual(["Own or hire"]);
   });
 });
