@@ -598,7 +598,7 @@ describe.each(looks)("in %s", (_, look) => {
       "Type a filled sheet",
       "Hybrids",
       /^1\. Corn hybrid K-114/,
-      "Own corn fields side by side, no trial",
+      "Corn: own fields side by side, no trial",
       "Weeds and tank",
       /^Larkspur Bottom: Waterhemp, no site left in 1 of 5 passes$/,
       "Weather",

@@ -3,18 +3,17 @@ import type { HybridComparison } from "../../core/hybrids/comparison";
 import { sharesOfAcres, type HybridShare } from "../../core/hybrids/shareOfAcres";
 import type { Crop } from "../../core/season";
 import { fieldWeather } from "../../core/weather/fieldWeather";
-import { checkWords, hybridBasis, hybridGaps, netWords, ownFieldsWords, ranked, spreadWords } from "../../workbook/hybridWords";
-import { ownFields } from "../../workbook/ownFields";
+import { checkWords, hybridBasis, hybridGaps, netWords, ranked } from "../../workbook/hybridWords";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { comparisonsOf, hybridsSheet } from "../../workbook/sheets/hybridsSheet";
 import { Disclosure } from "../parts/Disclosure";
 import { Incomplete } from "../parts/Incomplete";
 import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";
-import { FigureTable } from "../season/FigureTable";
+import { HybridAcres } from "./HybridAcres";
 import { HybridDrawing } from "./HybridDrawing";
 import { OneHybrid } from "./OneHybrid";
-import { hybridLine } from "./hybridsView";
+import { checkSays, hybridLine } from "./hybridsView";
 
 /** Hybrids held against a check by their trials, the farm's acres by hybrid, and its own fields. */
 export function HybridsPart({ report }: { readonly report: SeasonReport }) {
@@ -59,10 +58,26 @@ function OfCrop({ report, crop, all, shares }: OfCropProps) {
   const unit = `${crop.yieldUnit}/${format.areaUnit}`;
   const check = all[0]?.check ?? null;
   const others = all.filter(({ isCheck, trials }) => !isCheck && !trials.isZero());
-  const own = ownFields(report, crop.name);
   return (
     <>
       {all.length > 0 && <p>{checkWords(crop.name, all)}</p>}
+      {all
+        .filter(({ isCheck }) => isCheck)
+        .flatMap((each) => checkSays(each, unit, format))
+        .map((words) => (
+          <p key={words} className="pn-note">
+            {words}
+          </p>
+        ))}
+      {others.length > 0 && (
+        <p className="pn-compare-heads" aria-hidden="true">
+          <span>hybrid</span>
+          <span>nets beside it</span>
+          <span>
+            {format.currency}/{format.areaUnit}
+          </span>
+        </p>
+      )}
       {others.length > 0 && (
         <ul className="pn-compare">
           {others.map((each, index) => {
@@ -77,7 +92,12 @@ function OfCrop({ report, crop, all, shares }: OfCropProps) {
                       <span className="pn-note pn-line">{about}</span>
                     </>
                   }
-                  aside={aside}
+                  aside={
+                    <>
+                      <span className="pn-for-readers">, nets beside it </span>
+                      {aside}
+                    </>
+                  }
                 >
                   <OneHybrid report={report} of={each} unit={unit} />
                 </Disclosure>
@@ -93,50 +113,7 @@ function OfCrop({ report, crop, all, shares }: OfCropProps) {
         </p>
       ))}
       {others.length > 0 && <p className="pn-note">{format.words(netWords(report.season, crop))}</p>}
-      {shares.length > 0 && (
-        <FigureTable
-          caption={`${crop.name}: acres by hybrid`}
-          corner="Hybrid"
-          columns={[format.areaUnit, "share", "days", "matures"]}
-          rows={shares.map(({ hybrid, area, share, days, matures }) => ({
-            name: hybrid ?? "none named",
-            cells: [
-              format.yield(area),
-              format.percent(share),
-              format.quantity(days),
-              matures === null
-                ? "–"
-                : matures.first === matures.last
-                  ? format.day(matures.first.slice(5))
-                  : `${format.day(matures.first.slice(5))} to ${format.day(matures.last.slice(5))}`,
-            ],
-          }))}
-        />
-      )}
-      {spreadWords(shares, (day) => format.day(day.slice(5))).map((words) => (
-        <p key={words} className="pn-note">
-          {words}
-        </p>
-      ))}
-      {own.length > 0 && (
-        <Disclosure look="line" label={`Own ${crop.name.toLowerCase()} fields side by side, no trial`}>
-          <p className="pn-note">{ownFieldsWords}</p>
-          <FigureTable
-            caption={`Own fields, ${unit}`}
-            corner="Field"
-            columns={["planted", "stand", "yield", "moisture"]}
-            rows={own.map(({ field, hybrid, planted, stand, yield: yields, isHarvested, moisture }) => ({
-              name: `${field}, ${hybrid}`,
-              cells: [
-                planted === null ? "–" : format.day(planted.slice(5)),
-                format.plants(stand),
-                `${format.yield(yields)}${isHarvested ? "" : " projected"}`,
-                moisture === null ? "–" : format.quantity(moisture),
-              ],
-            }))}
-          />
-        </Disclosure>
-      )}
+      <HybridAcres report={report} crop={crop} shares={shares} unit={unit} />
     </>
   );
 }

@@ -2,11 +2,12 @@ import { describe, expect, it } from "vitest";
 import { contentFromText } from "../../../tests/support/tableFromText";
 import { seasonReport } from "../../workbook/report";
 import { ranked } from "../../workbook/hybridWords";
+import { ownFields } from "../../workbook/ownFields";
 import { comparisonsOf } from "../../workbook/sheets/hybridsSheet";
 import { formatOf } from "../format";
 import { hybridPlot, plotSays } from "./hybridPlot";
 import { hybridStart } from "./hybridStart";
-import { hybridLine, netSays } from "./hybridsView";
+import { checkSays, hybridLine, netSays, ownSays } from "./hybridsView";
 
 const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
 const report = seasonReport(
@@ -57,6 +58,17 @@ describe("a hybrid in one line", () => {
     expect(lineOf("Elm").about).toBe("2.5 bu/ac more (−54.7 to 59.7) in 2 trials, 1.0 points drier: no difference shown by these trials");
     expect(lineOf("Yew").about).toBe("10.0 bu/ac more in 1 trial: one trial says nothing of how far it may be off");
     expect(lineOf("Yew").aside).toBe("–");
+  });
+
+  it("says of the check by itself what it does in all of its trials, and of an own field how it stands", () => {
+    const oak = comparisonsOf(report).find(({ isCheck }) => isCheck)!;
+    // Drying of 200 and 180 dry bushels at 18 and 16: 31.10 and 9.11; seed 100.
+    expect(checkSays(oak, "bu/ac", format)).toEqual([
+      "Oak by itself: 190.0 bu/ac in 2 trials.",
+      "Nets 639.90 USD per acre over 2 trials.",
+      "Seed and fees 100.00 USD per acre.",
+    ]);
+    expect(ownFields(report, "Corn").map((each) => ownSays(each, format))).toEqual(["Ash, projected", "Oak, projected"]);
   });
 
   it("tells what it nets and what the check nets over the same trials", () => {

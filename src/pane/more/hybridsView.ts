@@ -1,5 +1,6 @@
 /** A hybrid as one line of the list: what it nets beside the check, and what its trials show. */
 import type { HybridComparison } from "../../core/hybrids/comparison";
+import type { OwnField } from "../../workbook/ownFields";
 import { noFigure, type Format } from "../format";
 import { moreWords, wetterWords } from "./hybridPlot";
 
@@ -8,7 +9,7 @@ export type HybridLine = {
   readonly label: string;
   /** "6.9 bu/ac more in 4 trials (−1.9 to 15.8): no difference shown by these trials" */
   readonly about: string;
-  /** What it nets more or less per area, signed. */
+  /** What it nets more or less than the check per area, signed. */
   readonly aside: string;
 };
 
@@ -16,7 +17,7 @@ export function hybridLine(of: HybridComparison, number: number, unit: string, f
   return {
     label: `${number}. ${of.hybrid}`,
     about: aboutWords(of, unit, format),
-    aside: of.netDifference === null ? noFigure : `${format.signed(of.netDifference.mean)} ${format.currency}/${format.areaUnit}`,
+    aside: of.netDifference === null ? noFigure : format.signed(of.netDifference.mean),
   };
 }
 
@@ -49,4 +50,19 @@ export function netSays(of: HybridComparison, format: Format): readonly string[]
     `Nets ${format.money(netPerArea)} ${format.perArea} over ${netTrials.eq("1") ? "1 trial" : `${netTrials.toFixed()} trials`}${beside}.`,
     `Seed and fees ${format.money(seedCost)} ${format.perArea}.`,
   ];
+}
+
+/** The check by itself, over all of its trials: a sentence, or none where it stood in no trial. */
+export const checkSays = (of: HybridComparison, unit: string, format: Format): readonly string[] =>
+  of.yield === null ? [] : [`${of.hybrid} by itself: ${format.yield(of.yield)} ${unit} in ${trialsWords(of)}.`, ...netSays(of, format)];
+
+/** "Corn hybrid L-112, projected, planted Apr 27, 32,100 plants, harvested at 18.5 %" */
+export function ownSays({ hybrid, planted, stand, isHarvested, moisture }: OwnField, format: Format): string {
+  return [
+    hybrid,
+    isHarvested ? "harvested" : "projected",
+    ...(planted === null ? [] : [`planted ${format.day(planted.slice(5))}`]),
+    ...(stand === null ? [] : [`${format.plants(stand)} plants per ${format.areaName}`]),
+    ...(moisture === null ? [] : [`${format.quantity(moisture)} % moisture`]),
+  ].join(", ");
 }
