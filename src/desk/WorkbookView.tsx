@@ -48,7 +48,11 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
   const faultsHere = faultsOn(faults, view.name);
   // A table shows its entries; charts stand on sheets of results and of the grower's own.
   const charts = view.table === null ? book.charts(view.name) : [];
-  const { openDemo } = files;
+  const { openDemo: askForDemo } = files;
+  const openDemo = useCallback(() => {
+    askForDemo();
+    return Promise.resolve(null);
+  }, [askForDemo]);
   const isTyping = workspace.editing !== null && workspace.editing.text !== book.cell(view.name, selection.active).entry;
   atHand.isTyping = commands.isTyping;
   const engineFault = book.engineFault();

@@ -58,7 +58,16 @@ export interface WorkbookHost {
   onChanged(changed: () => void): Promise<() => Promise<void>>;
   /** Tells at once and at each change what the host is at; answers what stops it. Left out by a host that has nothing to tell. */
   follow?(told: (state: HostState) => void): () => void;
+  /** Whether the pane opens by itself with this workbook; left out by a host that has nothing to open. */
+  readonly opensWith?: OpensWith;
 }
+
+/** The choice that the pane opens by itself with a workbook: kept in that, and off unless somebody chose it. */
+export type OpensWith = {
+  readonly isOn: () => boolean;
+  /** @throws HostError where the workbook does not take it; then it is as it was */
+  readonly choose: (isOn: boolean) => Promise<void>;
+};
 
 /** Rows for a table, cells by its own headings; `table` says what it is to be where it is not there. */
 export type TableRows = { readonly table: InputTable; readonly rows: readonly ReadonlyMap<string, Cell>[] };

@@ -62,7 +62,7 @@ export function Pages({ report, page, problemsOf, focusPage, open }: PagesProps)
   if (report.tablesFound.size === 0)
     return (
       <Suspense fallback={<OnItsWay />}>
-        <EmptyPage report={report} />
+        <EmptyPage report={report} page={page} />
       </Suspense>
     );
   return (

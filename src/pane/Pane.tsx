@@ -12,8 +12,9 @@ import { failureWords, outcome } from "./failure";
 import { FaultBoundary } from "./FaultBoundary";
 import { formatOf } from "./format";
 import { HostLine } from "./HostLine";
+import { keptNowhere, type KeptTyping } from "./kept";
 import { NoticeBar } from "./NoticeBar";
-import { failureNotice, PaneContext, type Notice, type PaneTools } from "./paneContext";
+import { failureNotice, PaneContext, type Notice, type OpenDemo, type PaneTools } from "./paneContext";
 import type { PageId } from "./page";
 import { Pages } from "./PagesFrame";
 import { Coin } from "./parts/Coin";
@@ -27,11 +28,15 @@ export type PaneProps = {
   /** The open workbook. A pane stays with one host: give another one a `key` of its own. */
   readonly host: WorkbookHost;
   /** Opens the demo workbook; left out where the host has none to open. */
-  readonly openDemo?: () => void;
+  readonly openDemo?: OpenDemo;
   /** Called with each reading of the workbook. It must stay the same function. */
   readonly onReport?: (report: SeasonReport) => void;
   /** Left out: light or dark as the system prefers. */
   readonly theme?: PaneTheme;
+  /** The page that is shown first; left out: Season. */
+  readonly opening?: PageId;
+  /** Where half-typed text is kept while the window lives; left out: with the page. */
+  readonly kept?: KeptTyping;
   /** Language and region whose way of writing numbers is used; left out: the browser's. */
   readonly language?: string;
 };
@@ -49,7 +54,7 @@ export function Pane(props: PaneProps) {
 }
 
 /** Follows the workbook, and hands what was read to the pages. */
-function LivePane({ host, openDemo, onReport, language }: PaneProps) {
+function LivePane({ host, openDemo, onReport, language, opening = "season", kept = keptNowhere }: PaneProps) {
   const watch = useMemo(() => watchSeason(host, (content) => seasonReport(content, true)), [host]);
   const state = useSyncExternalStore(watch.subscribe, watch.state);
   useEffect(() => watch.start(), [watch]);
@@ -76,7 +81,7 @@ function LivePane({ host, openDemo, onReport, language }: PaneProps) {
   if (state.fault !== undefined) throw state.fault;
 
   const [notice, setNotice] = useState<Notice | null>(null);
-  const [page, setPage] = useState<PageId>("season");
+  const [page, setPage] = useState<PageId>(opening);
   const [layer, setLayer] = useState<Layer>("cash");
   const [field, setField] = useState<string | null>(null);
   const [changeStart, setChangeStart] = useState<PaneTools["changeStart"]>(null);
@@ -122,6 +127,7 @@ function LivePane({ host, openDemo, onReport, language }: PaneProps) {
       field,
       showField: setField,
       tell: setNotice,
+      kept,
       fault: (error) => setFault({ error }),
       showProblems: (of) => {
         setProblemsOf(of);
@@ -129,7 +135,7 @@ function LivePane({ host, openDemo, onReport, language }: PaneProps) {
       },
       ...(openDemo && { openDemo }),
     };
-  }, [host, watch, format, jump, openDemo, layer, field, changeStart]);
+  }, [host, watch, format, jump, openDemo, layer, field, changeStart, kept]);
 
   return (
     <PaneContext value={tools}>

@@ -1,7 +1,11 @@
 /** The pane's page in Excel: the one place that brings the pane and the Excel host together. */
 import { createRoot } from "react-dom/client";
 import { startInExcel, type Started } from "../host/excel/start";
+import { HostError } from "../host/workbookHost";
+import { keptInSession } from "./kept";
+import { pageAsked } from "./page";
 import { Pane } from "./Pane";
+import { version } from "./version";
 
 const element = document.getElementById("pane");
 if (element === null) throw new Error("The page has no element to start in.");
@@ -15,10 +19,36 @@ const Stopped = ({ message }: { readonly message: string }) => (
   </div>
 );
 
+/** Opens the demo season, which lies beside the page, as a workbook of its own. */
+async function demoOpened(openWorkbook: (bytes: Uint8Array) => Promise<void>): Promise<string> {
+  const notThere = (why: string) => new HostError("failed", `The demo season did not arrive from where the pane came from (${why}).`);
+  let bytes: ArrayBuffer;
+  try {
+    const answer = await fetch("demo-season.xlsx");
+    if (!answer.ok) throw notThere(`answer ${answer.status}`);
+    bytes = await answer.arrayBuffer();
+  } catch (error) {
+    // What `fetch` throws where nothing comes.
+    throw error instanceof TypeError ? notThere(error.message) : error;
+  }
+  await openWorkbook(new Uint8Array(bytes));
+  return "The demo season opens as a workbook of its own, and this one stays as it is. There, choose Season costs on the Home tab.";
+}
+
 function show(started: Started): void {
   if (!started.ok) return root.render(<Stopped message={started.message} />);
-  const { host, look, language } = started;
-  root.render(<Pane host={host} language={language} {...(look !== null && { theme: look.dark ? "dark" : "light" })} />);
+  const { host, look, language, openWorkbook, workbook } = started;
+  const opening = pageAsked(location.search);
+  root.render(
+    <Pane
+      host={host}
+      language={language}
+      kept={keptInSession(() => sessionStorage, `${version} ${workbook}`)}
+      {...(look !== null && { theme: look.dark ? "dark" : "light" })}
+      {...(opening !== undefined && { opening })}
+      {...(openWorkbook !== null && { openDemo: () => demoOpened(openWorkbook) })}
+    />,
+  );
 }
 
 function start(): void {

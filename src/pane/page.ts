@@ -9,6 +9,14 @@ export type PageProps = {
 };
 
 /** `entries` has no tab: it opens from a line at the top, and from each figure that it makes incomplete. */
-export type PageId = "season" | "fields" | "inputs" | "changes" | "lender" | "more" | "entries" | "start" | "help";
+export type PageId = (typeof pageIds)[number];
+
+const pageIds = ["season", "fields", "inputs", "changes", "lender", "more", "entries", "start", "help"] as const;
+
+/** The page that an address asks for, such as `pane.html?page=inputs`; `undefined` where it asks for none that there is. */
+export function pageAsked(search: string): PageId | undefined {
+  const asked = new URLSearchParams(search).get("page");
+  return pageIds.find((id) => id === asked);
+}
 
 export type Page = { readonly id: PageId; readonly title: string; readonly hasTab: boolean; readonly Content: ComponentType<PageProps> };

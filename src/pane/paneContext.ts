@@ -6,22 +6,28 @@ import type { Place, Subject } from "../workbook/problem";
 import { failureWords, type Failure } from "./failure";
 import type { ChangeStart } from "./change/changeStart";
 import type { Format } from "./format";
+import type { KeptTyping } from "./kept";
 import type { PageId } from "./page";
 import type { SeasonWatch } from "./seasonWatch";
 
 /** What the pane tells its user now; `failed` stays until it is dismissed or something else is told. */
 export type Notice = { readonly tone: "done" | "failed"; readonly text: string; readonly again?: () => void };
 
+/** @throws HostError where the demo workbook cannot be opened */
+export type OpenDemo = () => Promise<string | null>;
+
 /** What every part of the pane may need and do. */
 export type PaneTools = {
   readonly host: WorkbookHost;
   readonly watch: SeasonWatch;
   readonly format: Format;
-  /** Opens the demo workbook; left out where the host has none. */
-  readonly openDemo?: () => void;
+  /** Opens the demo workbook and answers what to tell of it, if anything; left out where the host has none. */
+  readonly openDemo?: OpenDemo;
   /** Shows an entry, or the place of a problem, in the workbook. */
   readonly jump: (place: Place | EntryRef) => void;
   readonly tell: (notice: Notice | null) => void;
+  /** What is typed and not entered yet. */
+  readonly kept: KeptTyping;
   /** The cost layer that the pages speak of, chosen once for all of them. */
   readonly layer: Layer;
   readonly chooseLayer: (layer: Layer) => void;

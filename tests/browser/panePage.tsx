@@ -74,6 +74,9 @@ createRoot(document.getElementById("pane")!).render(
     {...(asked.has("demo") && {
       openDemo: () => {
         page.demoOpened += 1;
+        return asked.get("demo") === "refused"
+          ? Promise.reject(new HostError("failed", "The demo season did not arrive."))
+          : Promise.resolve("The demo season opens as a workbook of its own.");
       },
     })}
   />,

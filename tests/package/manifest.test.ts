@@ -7,6 +7,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { OfficeAddinManifest } from "office-addin-manifest";
 import { describe, expect, it } from "vitest";
 import project from "../../package.json";
+import { pageAsked } from "../../src/pane/page";
 
 const manifest = readFileSync("manifest.xml", "utf8");
 const origin = "https://localhost:3000";
@@ -40,8 +41,34 @@ describe("manifest.xml", () => {
     expect(files.length).toBeGreaterThan(5);
     for (const address of files) {
       expect(address.startsWith(`${origin}/`), address).toBe(true);
-      expect(existsSync(`dist/${address.slice(origin.length + 1)}`), address).toBe(true);
+      expect(existsSync(`dist${new URL(address).pathname}`), address).toBe(true);
     }
+  });
+
+  it("has four buttons that open one and the same pane, each at a page that the pane knows", () => {
+    const buttons = [...manifest.matchAll(/<Control xsi:type="Button"[\s\S]*?<\/Control>/g)].map(([text]) => text);
+    const said = (id: string | undefined) => new RegExp(`id="${id}" DefaultValue="([^"]*)"`).exec(manifest)?.[1];
+    expect(buttons.map((text) => said(/<Label resid="([^"]+)"/.exec(text)?.[1]))).toEqual([
+      "Season costs",
+      "Add a purchase",
+      "Lender pages",
+      "Help",
+    ]);
+    const pages = buttons.map((text) => new URL(said(/<SourceLocation resid="([^"]+)"/.exec(text)?.[1])!));
+    expect(new Set(pages.map(({ pathname }) => pathname))).toEqual(new Set(["/pane.html"]));
+    expect(pages.map(({ search }) => pageAsked(search))).toEqual(["season", "inputs", "lender", "help"]);
+    // The name that Excel looks for where a workbook brings its pane along; it takes the first button that bears it.
+    for (const text of buttons) expect(text).toContain("<TaskpaneId>Office.AutoShowTaskpaneWithDocument</TaskpaneId>");
+  });
+
+  it("says nothing longer than Excel takes", () => {
+    const strings = (part: string) =>
+      [...(new RegExp(`<bt:${part}>([\\s\\S]*)</bt:${part}>`).exec(manifest)?.[1] ?? "").matchAll(/DefaultValue="([^"]*)"/g)].map(
+        ([, text]) => text!,
+      );
+    expect(strings("ShortStrings").length).toBeGreaterThan(4);
+    for (const text of strings("ShortStrings")) expect(text.length, text).toBeLessThanOrEqual(125);
+    for (const text of strings("LongStrings")) expect(text.length, text).toBeLessThanOrEqual(250);
   });
 
   it("sends whoever wants to know more to the help", () => {

@@ -114,7 +114,7 @@ describe("install.html", () => {
 
 describe("below a path", () => {
   it("the pane starts with the whole of Office.js and shows the workbook that is open in Excel", async () => {
-    const { page, misdeeds } = await opened("pane.html", { before: beInExcel });
+    const { page, misdeeds } = await opened("pane.html", { before: (made) => beInExcel(made) });
     await page.getByRole("tab", { name: "Season" }).waitFor();
     await page.getByRole("tab", { name: "Lender" }).click();
     await page.getByRole("tabpanel", { name: "Lender" }).waitFor();

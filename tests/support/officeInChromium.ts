@@ -4,6 +4,7 @@ import { createRequire } from "node:module";
 import { basename, dirname, join } from "node:path";
 import { buildSync } from "esbuild";
 import type { Page } from "playwright-core";
+import type { Fixture } from "../host/fixture";
 import { becomeDesktop, type DesktopOptions } from "./officeBridge/desktopContext";
 
 const library = dirname(createRequire(import.meta.url).resolve("@microsoft/office-js/dist/office.js"));
@@ -18,8 +19,8 @@ export async function serveOfficeLibrary(page: Page): Promise<void> {
   });
 }
 
-/** The same, in an Excel in which a workbook of `tests/browser/officeBridgePage.ts` is open. To be called before the page is. */
-export async function beInExcel(page: Page, desktop: DesktopOptions = { excelApi: "1.17", background: "f5f5f5" }): Promise<void> {
+/** The same, in an Excel in which a workbook is open (that of `tests/browser/officeBridgePage.ts`). To be called before the page is. */
+export async function beInExcel(page: Page, desktop: Partial<DesktopOptions> = {}, workbook: Fixture | null = null): Promise<void> {
   await serveOfficeLibrary(page);
   const [bridge] = buildSync({
     entryPoints: ["tests/browser/officeBridgePage.ts"],
@@ -27,7 +28,8 @@ export async function beInExcel(page: Page, desktop: DesktopOptions = { excelApi
     format: "iife",
     write: false,
   }).outputFiles;
-  await page.addInitScript(becomeDesktop, desktop);
+  await page.addInitScript(becomeDesktop, { excelApi: "1.17", background: "f5f5f5", ...desktop });
+  if (workbook !== null) await page.addInitScript((given) => void Object.assign(window, { ourWorkbook: given }), workbook);
   await page.addInitScript({ content: bridge!.text });
 }
 

@@ -8,6 +8,7 @@ import { carryOut, type Command } from "./command";
 import { enterRows } from "./enterRows";
 import { growTable, takeBackGrowth } from "./growTable";
 import { hostState } from "./hostState";
+import { opensWith } from "./opensWith";
 import { makeTables } from "./makeExcelTables";
 import { workbookReader } from "./readWorkbook";
 import { alikeRanges, selectedRange, selectPlace } from "./excelSelection";
@@ -48,8 +49,10 @@ export function excelHost({ seconds = 30, quiet = 300 }: ExcelHostOptions = {}):
     tell({ lastEntry: { words, takeBack } });
   };
   const reader = workbookReader();
+  const opening = opensWith();
   return {
     follow,
+    ...(opening !== null && { opensWith: opening }),
     read: () => run(reader),
     write: (sheets) => command(writeSheets(sheets, excelSupports), "the result sheets were written"),
     makeTables: (tables) => command(makeTables(tables, excelSupports), "tables were made"),

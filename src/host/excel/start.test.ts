@@ -8,6 +8,7 @@ function office(host: string | null, excelApi: number, background?: string): voi
     onReady: async () => ({ host, platform: host && "PC" }),
     context: {
       displayLanguage: "en-US",
+      document: { url: "https://farm.invalid/season.xlsx" },
       ...(background && { officeTheme: { bodyBackgroundColor: background } }),
       requirements: { isSetSupported: (_set: string, version: string) => Number(version) <= excelApi },
     },

@@ -1,5 +1,6 @@
 import type { WorkbookHost } from "../workbookHost";
 import { excelHost } from "./excelHost";
+import { workbookOpener, type OpenWorkbook } from "./openWorkbook";
 
 /** How the Office program around the pane looks. High contrast is told by the browser (`forced-colors`), not here. */
 type OfficeLook = { readonly dark: boolean };
@@ -12,6 +13,10 @@ export type Started =
       readonly look: OfficeLook | null;
       /** Language and region of Excel, such as `en-US`. */
       readonly language: string;
+      /** Opens another workbook; `null` where this Excel cannot. */
+      readonly openWorkbook: OpenWorkbook | null;
+      /** Where the open workbook lies, as far as Excel tells; blank of a new one. */
+      readonly workbook: string;
     }
   | { readonly ok: false; readonly message: string };
 
@@ -49,7 +54,16 @@ export async function startInExcel(tellSilence: (message: string) => void): Prom
         "on the web).",
     };
   }
-  return { ok: true, host: excelHost(), look: officeLook(), language: Office.context.displayLanguage };
+  const { displayLanguage, document } = Office.context;
+  return {
+    ok: true,
+    host: excelHost(),
+    look: officeLook(),
+    language: displayLanguage,
+    openWorkbook: workbookOpener(),
+    // Its type promises an address, and a new workbook has none in some hosts.
+    workbook: (document.url as string | null | undefined) ?? "",
+  };
 }
 
 function officeLook(): OfficeLook | null {

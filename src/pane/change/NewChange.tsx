@@ -8,6 +8,7 @@ import { failureWords } from "../failure";
 import { Entry } from "../parts/Entry";
 import { ToldLine, type Told } from "../parts/Told";
 import { usePane } from "../paneContext";
+import { useKept, useSending } from "../useKept";
 import { useDecimalComma } from "../useDecimalComma";
 import { AnswerPart } from "./AnswerPart";
 import { changeDraftView, emptyChange, type ChangeDraft } from "./changeDraft";
@@ -19,15 +20,17 @@ import { ProductRows } from "./ProductRows";
 /** A new change: its layout, where it happens, its boxes, the answer while it is typed, and the rows at the end. */
 export function NewChange({ report }: { readonly report: SeasonReport }) {
   const { changeStart } = usePane();
-  const [layout, setLayout] = useState(layoutForms.find(({ name }) => name === changeStart?.layout) ?? layoutForms[0]!);
+  const isBegun = changeStart !== null;
+  const [layoutName, setLayout] = useKept<string>("new change, layout", () => changeStart?.layout ?? layoutForms[0]!.name, isBegun);
+  const layout = layoutForms.find(({ name }) => name === layoutName) ?? layoutForms[0]!;
   const targets = targetChoices(report);
-  const [wanted, want] = useState(changeStart?.target ?? "");
+  const [wanted, want] = useKept("new change, where", () => changeStart?.target ?? "", isBegun);
   const chosen = targets.find(({ value }) => value === wanted)?.value ?? targets[0]?.value;
   const ground = chosen === undefined ? null : groundOf(report, chosen);
   return (
     <div className="pn-form">
       <Field label="What is compared">
-        <Select value={layout.name} onChange={(_, { value }) => setLayout(layoutForms.find(({ name }) => name === value)!)}>
+        <Select value={layout.name} onChange={(_, { value }) => setLayout(value)}>
           {layoutForms.map(({ name }) => (
             <option key={name}>{name}</option>
           ))}
@@ -65,8 +68,9 @@ type LayoutBoxesProps = {
 
 function LayoutBoxes({ form, ground, begun }: LayoutBoxesProps) {
   const { host, watch, format, fault } = usePane();
-  const [typed, setTyped] = useState<ChangeDraft>({});
-  const [isBegun, setBegun] = useState(true);
+  const keptAs = `new change, ${form.name}, ${JSON.stringify(ground.target)}`;
+  const [typed, setTyped] = useKept<ChangeDraft>(keptAs, () => begun, Object.keys(begun).length > 0);
+  const { interrupted, sending } = useSending(keptAs, "Changes");
   const [countedIn, setCountedIn] = useState(false);
   const [wasTried, setTried] = useState(false);
   const [isSaving, setSaving] = useState(false);
@@ -74,7 +78,7 @@ function LayoutBoxes({ form, ground, begun }: LayoutBoxesProps) {
   const element = useRef<HTMLFormElement>(null);
   const decimalComma = useDecimalComma();
   // What is not typed over follows the season.
-  const draft = { ...emptyChange(form, ground, decimalComma), ...(isBegun ? begun : {}), ...typed };
+  const draft = { ...emptyChange(form, ground, decimalComma), ...typed };
   const view = changeDraftView(draft, form, ground, { decimalComma, countedIn });
   const faultOf = (name: string) => (wasTried || typed[name] ? view.faults[name] : undefined);
   const type = (name: string, value: string) => {
@@ -98,13 +102,14 @@ function LayoutBoxes({ form, ground, begun }: LayoutBoxesProps) {
     const content = watch.state().reading?.content;
     if (view.rows === null || content === undefined) return;
     setSaving(true);
+    sending("begun");
     const saved = await addEntries(host, content, "Changes", view.rows);
+    sending(saved.ok ? "there" : "failed");
     setSaving(false);
     if (!saved.ok) return setTold({ tone: "failed", text: failureWords(saved.failure, "The change was not saved.") });
     const lost = lostWords(saved.value);
     setTold({ tone: "done", text: `“${draft["name"]}” was saved as ${view.rows.length} entries of the table Changes.${lost}` });
     setTyped({});
-    setBegun(false);
     setTried(false);
     await watch.refresh();
   };
@@ -161,6 +166,7 @@ function LayoutBoxes({ form, ground, begun }: LayoutBoxesProps) {
       <label className="pn-check">
         <input type="checkbox" checked={countedIn} onChange={() => setCountedIn(!countedIn)} /> Count this change in
       </label>
+      {interrupted !== null && <p className="pn-fault">{interrupted}</p>}
       {wasTried && view.rows === null && (
         <p className="pn-fault">Not saved yet. {Object.keys(view.faults).length === 0 ? "" : "Fix the boxes marked."}</p>
       )}

@@ -1,19 +1,21 @@
 import { useMemo } from "react";
 import { helpAddress } from "../helpAddress";
 import { Disclosure } from "../parts/Disclosure";
+import type { PageProps } from "../page";
 import { usePane } from "../paneContext";
 import { helpParts } from "./helpParts";
 import { putInto, type HelpBlock, type HelpPart } from "./part";
 
 /** The help, folded: a line a part, and a page of all of it to print. */
-export function HelpPage() {
+export function HelpPage({ report }: PageProps) {
   const { open, format } = usePane();
+  const isEmpty = report.tablesFound.size === 0;
   const parts = useMemo(() => helpParts.map((part) => putInto(part, format.words)), [format]);
   return (
     <>
       <p>
-        <button type="button" className="pn-link pn-back" onClick={() => open("more")}>
-          ‹ More
+        <button type="button" className="pn-link pn-back" onClick={() => open(isEmpty ? "season" : "more")}>
+          ‹ {isEmpty ? "Start" : "More"}
         </button>
       </p>
       <section aria-label="Help by subject">

@@ -3,6 +3,7 @@ import { usePane } from "../paneContext";
 import { PlanterPart } from "../planter/PlanterPart";
 import { TablesPart } from "../setup/TablesPart";
 import { HybridsPart } from "./HybridsPart";
+import { OpensWithPart } from "./OpensWithPart";
 import { ResultSheetsPart } from "./ResultSheetsPart";
 import { WeatherPart } from "./WeatherPart";
 import { WeedsPart } from "./WeedsPart";
@@ -18,6 +19,7 @@ export function MorePage({ report }: PageProps) {
       <WeatherPart report={report} />
       {report.figures.crops.length > 0 && <ResultSheetsPart report={report} />}
       <TablesPart report={report} />
+      <OpensWithPart />
       <section className="pn-card" aria-label="Help">
         <p>
           <button type="button" className="pn-link" onClick={() => open("help")}>

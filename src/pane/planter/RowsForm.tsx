@@ -7,6 +7,7 @@ import { Entry } from "../parts/Entry";
 import { PickBox } from "../parts/PickBox";
 import { ToldLine, type Told } from "../parts/Told";
 import { usePane } from "../paneContext";
+import { useKept, useSending } from "../useKept";
 import { useDecimalComma } from "../useDecimalComma";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { emptyRows, nextPart, rowsView, type RowsDraft, type RowsField } from "./rowsDraft";
@@ -17,7 +18,9 @@ export type RowsFormProps = { readonly report: SeasonReport; readonly machine: s
 export function RowsForm({ report, machine }: RowsFormProps) {
   const { host, watch, fault } = usePane();
   const decimalComma = useDecimalComma();
-  const [draft, setDraft] = useState<RowsDraft>(() => emptyRows(machine));
+  const keptAs = `checks of ${machine}`;
+  const [draft, setDraft] = useKept<RowsDraft>(keptAs, () => emptyRows(machine));
+  const { interrupted, sending } = useSending(keptAs, "Planter checks");
   const [wasTried, setTried] = useState(false);
   const [isAdding, setAdding] = useState(false);
   const [told, setTold] = useState<Told>(null);
@@ -28,7 +31,9 @@ export function RowsForm({ report, machine }: RowsFormProps) {
     const before = watch.state().reading;
     if (entries === null || before === null) return;
     setAdding(true);
+    sending("begun");
     const added = await addEntries(host, before.content, "Planter checks", entries);
+    sending(added.ok ? "there" : "failed");
     if (added.ok) await watch.refresh();
     setAdding(false);
     if (!added.ok) return setTold({ tone: "failed", text: failureWords(added.failure, "The rows were not added.") });
@@ -120,6 +125,7 @@ export function RowsForm({ report, machine }: RowsFormProps) {
         </div>
       )}
       <output className="pn-says">{says}</output>
+      {interrupted !== null && <p className="pn-fault">{interrupted}</p>}
       {wasTried && entries === null && (
         <p className="pn-fault">
           {Object.keys(faults).length > 0 ? "Not added yet. Fix the boxes marked." : "Not added yet. Enter what was measured."}

@@ -11,6 +11,7 @@ import type { SeasonReport } from "../../workbook/seasonReport";
 import { decimalCommaSet } from "../../workbook/tables/settings";
 import { failureWords } from "../failure";
 import { usePane } from "../paneContext";
+import { useKept, useSending } from "../useKept";
 import { today } from "../today";
 import { Disclosure } from "../parts/Disclosure";
 import { neededLabel } from "../parts/neededLabel";
@@ -27,7 +28,8 @@ export type PurchaseFormProps = { readonly report: SeasonReport; readonly layer:
 export function PurchaseForm({ report, layer }: PurchaseFormProps) {
   const { host, watch, format, jump, fault } = usePane();
   const { items } = report.season;
-  const [draft, setDraft] = useState<PurchaseDraft>(() => emptyDraft(today()));
+  const [draft, setDraft] = useKept<PurchaseDraft>("purchase", () => emptyDraft(today()));
+  const { interrupted, sending } = useSending("purchase", "Purchases");
   const [wasTried, setTried] = useState(false);
   const [isAdding, setAdding] = useState(false);
   const [result, setResult] = useState<{ readonly tone: "done" | "failed"; readonly text: string } | null>(null);
@@ -56,7 +58,9 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
     if (row === null || before === null) return;
     setAdding(true);
     setResult(null);
+    sending("begun");
     const added = await addPurchase(host, before.content, row);
+    sending(added.ok ? "there" : "failed");
     if (!added.ok) {
       setAdding(false);
       setResult({ tone: "failed", text: failureWords(added.failure, "The purchase was not added.") });
@@ -223,6 +227,7 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
         {says !== "" && effect !== "" && <> {effect}</>}
       </output>
       {wasTried && row === null && <p className="pn-fault">{notYet(faults)}</p>}
+      {interrupted !== null && <p className="pn-fault">{interrupted}</p>}
       <Button type="submit" appearance="primary" disabledFocusable={isAdding}>
         {isAdding ? "Adding …" : "Add the purchase"}
       </Button>

@@ -1,23 +1,49 @@
-import { lazy, Suspense } from "react";
+import { lazy, Suspense, useState } from "react";
 import { Button } from "../parts/Button";
 import { inputTables } from "../../workbook/templates";
 import type { SeasonReport } from "../../workbook/seasonReport";
+import type { PageId } from "../page";
 import { sameName } from "../commands/tableNamed";
 import { OnItsWay } from "../OnItsWay";
 import { helpAddress } from "../helpAddress";
 import { Disclosure } from "../parts/Disclosure";
-import { usePane } from "../paneContext";
+import { outcome } from "../failure";
+import { failureNotice, usePane, type OpenDemo } from "../paneContext";
 import { MakeTables } from "./MakeTables";
 import { MatchPart } from "./MatchPart";
 
+const HelpPage = lazy(() => import("../help/HelpPage").then((module) => ({ default: module.HelpPage })));
 const StartForm = lazy(() => import("../start/StartForm").then((module) => ({ default: module.StartForm })));
 
-/** A workbook without any table of ours: a rough budget first, and three other ways to begin. */
-export function EmptyPage({ report }: { readonly report: SeasonReport }) {
-  const { openDemo } = usePane();
+/** Why somebody who asked for a page sees this one. */
+const before: { readonly [Id in PageId]?: string } = {
+  inputs: "There are no fields yet that a purchase could be for, so begin here.",
+  lender: "There is nothing yet to show a lender, so begin here.",
+};
+
+/** A workbook without any table of ours: a rough budget first, and three other ways to begin; or the help, where that was asked for. */
+export function EmptyPage({ report, page }: { readonly report: SeasonReport; readonly page: PageId }) {
+  const { openDemo, open: openPage, tell, fault } = usePane();
+  const [isOpening, setOpening] = useState(false);
+  const look = async (open: OpenDemo) => {
+    if (isOpening) return;
+    setOpening(true);
+    const opened = await outcome(open);
+    setOpening(false);
+    if (!opened.ok) tell(failureNotice(opened.failure, () => void look(open).catch(fault)));
+    else if (opened.value !== null) tell({ tone: "done", text: opened.value });
+  };
+  if (page === "help")
+    return (
+      <div className="pn-body">
+        <h1>Help</h1>
+        <HelpPage report={report} problemsOf={null} />
+      </div>
+    );
   return (
     <div className="pn-body">
       <h1>Start: your own cost per acre</h1>
+      {before[page] !== undefined && <p role="status">{before[page]}</p>}
       <p>A rough budget in three short steps. What is left blank counts as nothing and can come later.</p>
       <Suspense fallback={<OnItsWay />}>
         <StartForm report={report} />
@@ -26,7 +52,9 @@ export function EmptyPage({ report }: { readonly report: SeasonReport }) {
         {openDemo !== undefined && (
           <Disclosure look="line" label="Look around a demo season first">
             <p>Opens a season of an invented farm, with all its tables filled in.</p>
-            <Button onClick={openDemo}>Open the demo season</Button>
+            <Button disabledFocusable={isOpening} onClick={() => void look(openDemo).catch(fault)}>
+              {isOpening ? "Opening …" : "Open the demo season"}
+            </Button>
           </Disclosure>
         )}
         <Disclosure look="line" label="Start with empty tables">
@@ -40,10 +68,14 @@ export function EmptyPage({ report }: { readonly report: SeasonReport }) {
           <MatchPart />
         </Disclosure>
         <p className="pn-note">
-          <a className="pn-link" href={helpAddress()} target="_blank" rel="noreferrer">
+          <button type="button" className="pn-link" onClick={() => openPage("help")}>
             Help
+          </button>
+          , or{" "}
+          <a className="pn-link" href={helpAddress()} target="_blank" rel="noreferrer">
+            on a page of its own
           </a>
-          , on a page of its own.
+          .
         </p>
       </section>
     </div>

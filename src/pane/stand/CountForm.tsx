@@ -9,6 +9,7 @@ import { Entry } from "../parts/Entry";
 import { Segments } from "../parts/Segments";
 import { ToldLine, type Told } from "../parts/Told";
 import { usePane } from "../paneContext";
+import { useKept, useSending } from "../useKept";
 import { today } from "../today";
 import { useDecimalComma } from "../useDecimalComma";
 import { countView, emptyCount, lengthUnits, nextCount, type CountDraft, type CountField } from "./countDraft";
@@ -23,7 +24,9 @@ export type CountFormProps = { readonly field: Field };
 export function CountForm({ field }: CountFormProps) {
   const { host, watch, format, fault } = usePane();
   const decimalComma = useDecimalComma();
-  const [draft, setDraft] = useState<CountDraft>(() => emptyCount(today(), field, format.areaUnit, decimalComma));
+  const keptAs = `count of ${field.name}`;
+  const [draft, setDraft] = useKept<CountDraft>(keptAs, () => emptyCount(today(), field, format.areaUnit, decimalComma));
+  const { interrupted, sending } = useSending(keptAs, "Stand counts");
   const [wasTried, setTried] = useState(false);
   const [isAdding, setAdding] = useState(false);
   const [told, setTold] = useState<Told>(null);
@@ -35,7 +38,9 @@ export function CountForm({ field }: CountFormProps) {
     const before = watch.state().reading;
     if (row === null || before === null) return;
     setAdding(true);
+    sending("begun");
     const added = await addEntries(host, before.content, "Stand counts", [row]);
+    sending(added.ok ? "there" : "failed");
     if (!added.ok) {
       setAdding(false);
       setTold({ tone: "failed", text: failureWords(added.failure, "The count was not added.") });
@@ -113,6 +118,7 @@ export function CountForm({ field }: CountFormProps) {
         />
       </Disclosure>
       <output className="pn-says">{says}</output>
+      {interrupted !== null && <p className="pn-fault">{interrupted}</p>}
       {wasTried && row === null && <p className="pn-fault">Not added yet. Fix the boxes marked.</p>}
       <Button type="submit" appearance="primary" disabledFocusable={isAdding}>
         {isAdding ? "Adding …" : "Add the count"}

@@ -1,4 +1,4 @@
-import { useId, useMemo, useState } from "react";
+import { useId, useMemo } from "react";
 import type { FieldOutlook } from "../../core/stand/fieldOutlook";
 import type { FieldStand } from "../../core/stand/fieldStand";
 import { uniformityFindings } from "../../core/tables/uniformityFindings";
@@ -13,6 +13,7 @@ import { typedAs } from "../parts/typed";
 import { KeepButton } from "../parts/KeepButton";
 import { FigureTable } from "../season/FigureTable";
 import { usePane } from "../paneContext";
+import { useKept } from "../useKept";
 import { useDecimalComma } from "../useDecimalComma";
 import { historyView, netEffect, outlookView, tableView, type HistoryLine } from "./standView";
 import { findingWords, tryLoss } from "./triedLoss";
@@ -135,7 +136,7 @@ function Uneven({ stand, yieldUnit }: { readonly stand: FieldStand; readonly yie
   const { name, source, uniformityLoss } = stand.field;
   const decimalComma = useDecimalComma();
   // What is not typed over follows the workbook.
-  const [typed, setTyped] = useState<string | null>(null);
+  const [typed, setTyped] = useKept<string | null>(`uneven stand of ${name}`, () => null);
   const box = typed ?? (uniformityLoss === null ? "" : typedAs(uniformityLoss, decimalComma));
   const { says, fault, toKeep } = tryLoss(box, stand, yieldUnit, decimalComma, format);
   return (

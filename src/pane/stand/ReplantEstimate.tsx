@@ -1,4 +1,3 @@
-import { useState } from "react";
 import { Button } from "../parts/Button";
 import { adjusterCaution } from "../../core/cautions";
 import type { Decimal } from "../../core/numbers/decimal";
@@ -6,6 +5,7 @@ import { replantRuleLimits, replantRuleSource, type mostBushels } from "../../co
 import { provenYield } from "../../workbook/spelling";
 import { Entry } from "../parts/Entry";
 import { usePane } from "../paneContext";
+import { useKept } from "../useKept";
 import { useDecimalComma } from "../useDecimalComma";
 import { estimateView, type EstimateDraft, type EstimateField } from "./insurerEstimate";
 
@@ -18,7 +18,7 @@ export type ReplantEstimateProps = {
 /** What the insurer might pay for reseeding, before he has spoken. */
 export function ReplantEstimate({ crop, take }: ReplantEstimateProps) {
   const { format } = usePane();
-  const [draft, setDraft] = useState<EstimateDraft>({});
+  const [draft, setDraft] = useKept<EstimateDraft>(`insurer's estimate, ${crop}`, () => ({}));
   const { faults, says, payment } = estimateView(draft, crop, useDecimalComma(), format);
   const box = (of: EstimateField, label: string, hint?: string) => (
     <Entry

@@ -10,6 +10,7 @@ import { typedAs } from "../parts/typed";
 import { Lines } from "../parts/Lines";
 import { FigureTable } from "../season/FigureTable";
 import { usePane } from "../paneContext";
+import { useKept } from "../useKept";
 import { useDecimalComma } from "../useDecimalComma";
 import { countsOf, emptyReseed, reseedQuestion, type ReseedDraft, type ReseedField, type ReseedSubject } from "./reseedDraft";
 import { ReplantEstimate } from "./ReplantEstimate";
@@ -86,7 +87,7 @@ function Question({ subject, report }: QuestionProps) {
   const { stand, part } = subject;
   const { format } = usePane();
   const decimalComma = useDecimalComma();
-  const [changed, setChanged] = useState<Partial<ReseedDraft>>({});
+  const [changed, setChanged] = useKept<Partial<ReseedDraft>>(`replant ${stand.field.name}, ${part?.name ?? wholeField}`, () => ({}));
   // What is not typed over follows the counts and the season.
   const draft: ReseedDraft = { ...emptyReseed(report, subject, decimalComma), ...changed };
   const { faults, question } = reseedQuestion(draft, report, subject, decimalComma);

@@ -4,6 +4,7 @@ import type { SeasonReport } from "../../workbook/seasonReport";
 import { enterTables } from "../commands/enterTables";
 import { failureWords } from "../failure";
 import { usePane } from "../paneContext";
+import { useKept, useSending } from "../useKept";
 import { today } from "../today";
 import { useDecimalComma } from "../useDecimalComma";
 import { startAnswers, startLacks, startReport } from "./startAnswer";
@@ -17,8 +18,9 @@ export function StartForm({ report }: { readonly report: SeasonReport }) {
   const { host, watch, format, open, tell, fault } = usePane();
   const decimalComma = useDecimalComma();
   const { season } = report;
-  const [draft, setDraft] = useState<StartDraft>({ year: today().slice(0, 4) });
-  const [step, setStep] = useState(0);
+  const [draft, setDraft] = useKept<StartDraft>("start", () => ({ year: today().slice(0, 4) }));
+  const [step, setStep] = useKept("start, step", () => 0);
+  const { interrupted, sending } = useSending("start", "Crops and Budget");
   const [wasTried, setTried] = useState(-1);
   const [isWriting, setWriting] = useState(false);
   const [failed, setFailed] = useState("");
@@ -51,7 +53,9 @@ export function StartForm({ report }: { readonly report: SeasonReport }) {
     if (content === undefined || isWriting) return;
     setWriting(true);
     setFailed("");
+    sending("begun");
     const written = await enterTables(host, content, view.entries);
+    sending(written.ok ? "there" : "failed");
     if (!written.ok) {
       setWriting(false);
       setFailed(failureWords(written.failure));
@@ -106,6 +110,7 @@ export function StartForm({ report }: { readonly report: SeasonReport }) {
           {labelOf(name, view, format.words)}: {words}
         </p>
       ))}
+      {interrupted !== null && <p className="pn-fault">{interrupted}</p>}
       {failed !== "" && (
         <p className="pn-result pn-result-failed" role="alert">
           {failed}

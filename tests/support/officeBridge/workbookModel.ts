@@ -63,6 +63,8 @@ export class WorkbookModel {
   readonly names: NameModel[] = [];
   /** Names of tables whose cells this Excel does not hand over, for whatever reason of its own. */
   readonly unreadable = new Set<string>();
+  /** Other workbooks that were opened from here: the files, in base 64. */
+  readonly opened: string[] = [];
   date1904 = false;
   structureLocked = false;
   selected: Block | null = null;

@@ -25,6 +25,9 @@ export class WorkbookObject {
   get Functions(): Functions {
     return new Functions(this.#shared.workbook);
   }
+  get Application(): Application {
+    return new Application(this.#shared.workbook);
+  }
   get Protection(): { readonly Protected: boolean } {
     return new Protection(this.#shared.workbook.structureLocked);
   }
@@ -44,6 +47,25 @@ class Protection {
   constructor(private readonly locked: boolean) {}
   get Protected(): boolean {
     return this.locked;
+  }
+}
+
+class Application {
+  constructor(private readonly workbook: WorkbookModel) {}
+  CreateWorkbook(file: string): WorkbookCreated {
+    return new WorkbookCreated(this.workbook, file);
+  }
+}
+class WorkbookCreated {
+  constructor(
+    private readonly from: WorkbookModel,
+    private readonly file: string,
+  ) {}
+  get Id(): string {
+    return "{created}";
+  }
+  Open(): void {
+    this.from.opened.push(this.file);
   }
 }
 

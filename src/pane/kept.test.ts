@@ -1,0 +1,49 @@
+import { describe, expect, it } from "vitest";
+import { keptInSession, keptNowhere } from "./kept";
+
+function storage() {
+  const items = new Map<string, string>();
+  return {
+    items,
+    getItem: (key: string) => items.get(key) ?? null,
+    setItem: (key: string, text: string) => void items.set(key, text),
+    removeItem: (key: string) => void items.delete(key),
+  };
+}
+
+describe("what is kept in the session", () => {
+  it("comes back in the pane of the same workbook, and is gone when it is let go", () => {
+    const store = storage();
+    keptInSession(() => store, "season.xlsx 0.1.0").write("purchase", { item: "Urea" });
+    const again = keptInSession(() => store, "season.xlsx 0.1.0");
+    expect(again.read("purchase")).toEqual({ item: "Urea" });
+    again.write("purchase", undefined);
+    expect(again.read("purchase")).toBeUndefined();
+    expect(store.items.size).toBe(0);
+  });
+
+  it("is never shown in another workbook, nor in another version", () => {
+    const store = storage();
+    keptInSession(() => store, "season.xlsx 0.1.0").write("purchase", { item: "Urea" });
+    expect(keptInSession(() => store, "neighbour.xlsx 0.1.0").read("purchase")).toBeUndefined();
+    expect(keptInSession(() => store, "season.xlsx 0.2.0").read("purchase")).toBeUndefined();
+  });
+
+  it("is nothing where the browser refuses its storage, and typing goes on", () => {
+    const refusing = keptInSession(() => {
+      throw new DOMException("denied", "SecurityError");
+    }, "season.xlsx");
+    refusing.write("purchase", { item: "Urea" });
+    expect(refusing.read("purchase")).toBeUndefined();
+    expect(() =>
+      keptInSession(() => {
+        throw new TypeError("a fault of ours");
+      }, "season.xlsx").read("purchase"),
+    ).toThrow("a fault of ours");
+  });
+
+  it("is nothing beside the embedded workbook, whose page is not loaded anew", () => {
+    keptNowhere.write("purchase", { item: "Urea" });
+    expect(keptNowhere.read("purchase")).toBeUndefined();
+  });
+});
