@@ -13,6 +13,7 @@ import { fileURLToPath } from "node:url";
 import CopyPlugin from "copy-webpack-plugin";
 import { EsbuildPlugin } from "esbuild-loader";
 import HtmlPlugin from "html-webpack-plugin";
+import { certificateIn } from "./shared/build/localhost.js";
 import { OneFilePlugin } from "./shared/build/oneFile.js";
 import { ZipPlugin } from "./shared/build/zip.js";
 
@@ -22,8 +23,16 @@ const servedHere = "https://localhost:3000";
 const target = ["chrome98", "edge98", "firefox104", "safari15.4"];
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 
+/** Excel on the web loads the ribbon's icons into a page of its own, which the server would refuse. */
+function iconsForEverybody(middlewares) {
+  const check = middlewares.find(({ name }) => name === "cross-origin-header-check");
+  if (check === undefined) throw new Error("The server looks elsewhere now for requests of other pages, and icons may be refused.");
+  const forOthers = (request, response, next) => (request.url.startsWith("/icons/") ? next() : check.middleware(request, response, next));
+  return middlewares.map((each) => (each === check ? { ...check, middleware: forOthers } : each));
+}
+
 /** @param {{ production?: boolean, excel?: boolean, origin?: string }} env */
-export default (env) => {
+export default async (env) => {
   // `port: "auto"` looks for a free port from here on.
   process.env.WEBPACK_DEV_SERVER_BASE_PORT ??= "3000";
   const origin = env.origin?.replace(/\/$/, "");
@@ -31,6 +40,7 @@ export default (env) => {
     throw new Error(`Office loads add-ins over https only, so origin cannot be ${origin}`);
   const check = readFileSync(here("src/pane/check.js"), "utf8");
   const { version } = JSON.parse(readFileSync(here("package.json"), "utf8"));
+  const certificate = env.excel ? await certificateIn(here(".localhost")) : null;
   return {
     // Also when serving: people work with what `npm start` shows, and React is quicker without its checks.
     mode: "production",
@@ -56,10 +66,7 @@ export default (env) => {
     experiments: { css: true },
     devtool: "source-map",
     // Programs and styles only: the pages stay as they were written, to be read by whoever wonders what they load.
-    optimization: {
-      minimize: Boolean(env.production),
-      minimizer: [new EsbuildPlugin({ target, css: true, legalComments: "inline" })],
-    },
+    optimization: { minimize: Boolean(env.production), minimizer: [new EsbuildPlugin({ target, css: true, legalComments: "inline" })] },
     performance: { hints: false },
     plugins: [
       new HtmlPlugin({ filename: "index.html", template: here("src/desk/index.html"), chunks: ["desk"], minify: false }),
@@ -104,7 +111,8 @@ export default (env) => {
     devServer: {
       host: "localhost",
       port: env.excel ? 3000 : "auto",
-      server: env.excel ? "https" : "http",
+      server: certificate === null ? "http" : { type: "https", options: { cert: certificate.cert, key: certificate.key } },
+      setupMiddlewares: iconsForEverybody,
       // A page with somebody's unsaved work in it is not reloaded under their hands.
       hot: false,
       liveReload: false,
@@ -114,6 +122,7 @@ export default (env) => {
       onListening: ({ server, options, middleware }) => {
         const address = `${env.excel ? "https" : "http"}://${options.host}:${server.address().port}/`;
         console.log("Building the pages …");
+        if (certificate?.isNew) console.log(`Trust this certificate first, once a year (docs/excel.md says how): ${certificate.cert}`);
         middleware.waitUntilValid(() =>
           console.log(`\nPennyacre is at ${address}${env.excel ? "  (the pane for Excel: pane.html)" : ""}\nStop it with Ctrl+C.\n`),
         );

@@ -82,6 +82,18 @@ describe("the ways into Excel", () => {
     expect(ways.map(({ id }) => id)).toEqual(["web", "windows", "mac", "administrator", "remove"]);
   });
 
+  it("stand word for word in docs/excel.md, in the same order, before the developer's own machine", () => {
+    const doc = readFileSync("docs/excel.md", "utf8").replace(/\s+/g, " ");
+    let at = 0;
+    for (const words of ways.flatMap(({ title, steps, notes }) => [`### ${title}`, ...steps, ...notes])) {
+      const found = doc.indexOf(words, at);
+      expect(found, words).toBeGreaterThanOrEqual(at);
+      at = found;
+    }
+    expect(doc.indexOf("npm run start:excel", at)).toBeGreaterThan(at);
+    expect(doc.indexOf("npm run start:excel")).toBeGreaterThan(at);
+  });
+
   it("begin with the manifest and end with the ribbon", () => {
     for (const { id, steps } of ways.filter((way) => way.id !== "remove")) {
       expect(steps[0], id).toMatch(/^Save manifest\.xml/);

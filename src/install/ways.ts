@@ -18,7 +18,7 @@ export const ways: readonly Way[] = [
     id: "web",
     title: "Excel on the web",
     steps: [
-      "Save manifest.xml with the button above.",
+      "Save manifest.xml with the button at the top of the install page.",
       "Open a workbook in Excel on the web.",
       "Choose *Home*, *Add-ins*, then *More Settings*.",
       "In the dialog *Office Add-ins* choose *Upload My Add-in*.",
@@ -34,7 +34,7 @@ export const ways: readonly Way[] = [
     id: "windows",
     title: "Excel for Windows",
     steps: [
-      "Save manifest.xml with the button above.",
+      "Save manifest.xml with the button at the top of the install page.",
       "In File Explorer make a folder, such as `Addins`. Right-click it, choose *Properties*, the tab *Sharing*, then *Share*.",
       "Add yourself, with *Read/Write*, and choose *Share*. Write down the network path that is shown, such as `\\\\MYPC\\Addins`. " +
         "Choose *Done*, then *Close*.",
@@ -54,7 +54,7 @@ export const ways: readonly Way[] = [
     id: "mac",
     title: "Excel for Mac",
     steps: [
-      "Save manifest.xml with the button above.",
+      "Save manifest.xml with the button at the top of the install page.",
       "In Finder press Command+Shift+G and enter `~/Library/Containers/com.microsoft.Excel/Data/Documents`.",
       "Make a folder `wef` there if there is none, and put manifest.xml into it.",
       "Quit Excel, open it again, and open a workbook.",
@@ -67,7 +67,7 @@ export const ways: readonly Way[] = [
     id: "administrator",
     title: "For an administrator: to thirty advisors at once",
     steps: [
-      "Save manifest.xml with the button above.",
+      "Save manifest.xml with the button at the top of the install page.",
       "Sign in to the Microsoft 365 admin center (`admin.microsoft.com`) and choose *Settings*, then *Integrated apps*.",
       "Choose *Upload custom apps*, and *Office Add-in* as the type of app.",
       "Upload manifest.xml. Or put it into the folder of these pages and give its link, this page's address with manifest.xml at its end.",

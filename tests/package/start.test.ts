@@ -1,9 +1,9 @@
 /** The README's first command, on a machine where its usual port is taken: the desk and the demo are served all the same. */
 import { spawn } from "node:child_process";
-import { createServer } from "node:http";
+import { createServer, get } from "node:http";
 import { expect, it } from "vitest";
 
-it("npm start serves the desk with the demo season on the next free port", async () => {
+it("npm start serves the desk with the demo season on the next free port, and icons to Excel on the web", async () => {
   const other = createServer((_, response) => response.end("somebody else"));
   // Where something else has the port already, that serves as well.
   await new Promise<void>((done) => other.once("error", () => done()).listen(3000, "localhost", done));
@@ -25,6 +25,18 @@ it("npm start serves the desk with the demo season on the next free port", async
     expect((await fetch(new URL(program, address))).status).toBe(200);
     const demo = new Uint8Array(await (await fetch(new URL("demo-season.xlsx", address))).arrayBuffer());
     expect([...demo.subarray(0, 2)]).toEqual([0x50, 0x4b]);
+
+    // As a picture in a page of somebody else's, which Excel on the web is: icons are for everybody, workbooks are not.
+    const fromElsewhere = (file: string) =>
+      new Promise<{ readonly status: number | undefined; readonly policy: unknown }>((answered, failed) => {
+        const headers = { "sec-fetch-mode": "no-cors", "sec-fetch-site": "cross-site" };
+        get(new URL(file, address), { headers }, (response) => {
+          response.resume();
+          answered({ status: response.statusCode, policy: response.headers["cross-origin-resource-policy"] });
+        }).once("error", failed);
+      });
+    expect(await fromElsewhere("icons/icon-32.png")).toEqual({ status: 200, policy: undefined });
+    expect((await fromElsewhere("demo-season.xlsx")).status).toBe(403);
   } finally {
     // The whole group: npm, its shell and the server.
     if (started.pid !== undefined && started.exitCode === null) process.kill(-started.pid);
