@@ -21,14 +21,16 @@ describe("stand counts typed into the demo", () => {
   it("change the projected yield, the net return and the answer on replanting", async () => {
     await tab("Fields");
     await button(/^Old Orchard North/).click();
-    // 169.5 plants at 8 spots of 30 in × 17.42 ft, a weak one as half: 21,192 an acre.
+    // 20 plants at the knoll's 2 spots of 30 in × 17.42 ft and 21.58 at the other 6, a weak one as half: 20,005 an acre on 26 acres and
+    // 21,588 on 92.4, so 21,241.
     expect(await main("Stand")).toBe("21,200 plants per acre");
-    // Purdue 2012, 18 May between 88.19 and 84.79 %: 210 × 0.8615.
-    expect(await main("Projected yield")).toBe("180.9 bu per acre");
+    // Purdue 2012, 18 May: 84.6 % at 20,000 and 87.2 at 22,000, so 84.61 and 86.66 %; 210 × 0.8621.
+    expect(await main("Projected yield")).toBe("181.0 bu per acre");
     const net = await region("Projected yield")
       .getByText(/^Corn nets/)
       .innerText();
     await button("Compare keeping with replanting").click();
+    await pane().getByLabel("Part of the field", { exact: true }).selectOption("the whole field");
     const answer = await main("Keep or replant");
 
     await button("Add a count").click();
@@ -38,7 +40,7 @@ describe("stand counts typed into the demo", () => {
       await page.keyboard.press("Enter");
       await expect.poll(() => pane().locator("[data-plants] input").first().inputValue()).toBe("");
     }
-    // 193.5 plants at 10 spots: 19,354; between 85.71 and 82.03 %: 210 × 0.8350.
+    // Outside the knoll 153.5 plants at 8 spots: 19,192; 83.23 % there, 83.53 on all acres.
     await expect.poll(() => main("Stand")).toBe("19,400 plants per acre");
     expect(await main("Projected yield")).toBe("175.4 bu per acre");
     expect(
@@ -49,10 +51,23 @@ describe("stand counts typed into the demo", () => {
     await expect.poll(() => main("Keep or replant")).not.toBe(answer);
     expect(await region("Keep or replant").innerText()).toContain("Ask your insurer's adjuster before you destroy a stand.");
 
-    await button("The counts, their spread and emergence").click();
+    // Spots of a file, under the page's own rules for programs.
+    await button("Spots from a file").click();
+    const features = [
+      { type: "Feature", geometry: { type: "Point", coordinates: [-87.005, 43.503] }, properties: { plants: 20, date: "2026-06-06" } },
+    ];
+    const file = JSON.stringify({ type: "FeatureCollection", features });
+    await pane()
+      .getByLabel("A file of points")
+      .setInputFiles({ name: "spots.geojson", mimeType: "text/plain", buffer: Buffer.from(file) });
+    await pane().getByText("One spot to add in Old Orchard North, 2026-06-06.").waitFor();
+    await button("Add the spots").click();
+    await pane().getByText("One spot was added.").waitFor();
+
+    await button("The counts, their map, parts, spread and emergence").click();
     await button("Show the counts in the workbook").click();
     await page.waitForFunction(() => document.querySelector(".sheet")?.getAttribute("aria-label") === "Table Stand counts");
-    expect(await page.locator('.sheet [data-part="body"]', { hasText: "Old Orchard North" }).count()).toBe(10);
+    expect(await page.locator('.sheet [data-part="body"]', { hasText: "Old Orchard North" }).count()).toBe(11);
   });
 });
 

@@ -6,6 +6,9 @@ import * as z from "zod/mini";
 import { cellsOf, linesOf } from "../../workbook/separated";
 import { plainHeading } from "../../workbook/words";
 
+// The pages allow no program made of text, and the library would try whether it may make one.
+z.config({ jitless: true });
+
 /** One point: its degrees as they stand there, what is said of it by heading, and how it is named where it cannot be read. */
 export type PointRecord = {
   readonly named: string;
