@@ -193,6 +193,18 @@ Steps
   });
 });
 
+describe("the check", () => {
+  it("is the hybrid on most acres that stood in a trial, where none is marked, and is said not to be chosen", () => {
+    const unmarked = offered.replace("| | yes |", "| | |");
+    const more = (fields: string) => farm.replace("| Birch |", `${fields}\n| Birch |`);
+    expect(of("Oak 1", reportOf(twoTrials, unmarked))).toMatchObject({ check: "Oak 1", checkChosen: false });
+    // 60 and 50 acres of Ash 2 are more than 100 of Oak 1; what is on most of all stood in no trial.
+    const ash = "| Cedar | Corn | 60 | 200 | Ash 2 | |\n| Dale | Corn | 50 | 200 | ash 2 | |\n| East | Corn | 500 | 200 | Yew 9 | |";
+    expect(of("Oak 1", reportOf(twoTrials, unmarked, more(ash)))).toMatchObject({ check: "Ash 2", yieldDifference: "-8" });
+    expect(of("Oak 1", reportOf(twoTrials, offered, more(ash)))).toMatchObject({ check: "Oak 1", checkChosen: true });
+  });
+});
+
 describe("the interval", () => {
   it("holds zero or not, and one trial has none", () => {
     // Differences 10 and 6: mean 8, standard deviation 2.828, t of one degree of freedom 12.706.
@@ -200,6 +212,8 @@ describe("the interval", () => {
     expect(Number(of("Ash 2", reportOf(twoTrials)).low)).toBeCloseTo(8 - 12.7062 * 2, 3);
     const same = reportOf(twoTrials.replace("186", "190"));
     expect(of("Ash 2", same)).toMatchObject({ low: "10", high: "10", showsNoDifference: false });
+    const less = reportOf(twoTrials.replace("210", "190").replace("186", "170"));
+    expect(of("Ash 2", less)).toMatchObject({ low: "-10", high: "-10", showsNoDifference: false });
     const one = reportOf(twoTrials.split("\n").slice(0, 2).join("\n"));
     expect(of("Ash 2", one)).toMatchObject({ trials: "1", yieldDifference: "10", low: null, high: null, showsNoDifference: null });
   });
