@@ -1,9 +1,8 @@
-import { describe, expect, it } from "vitest";
-import { expectPrinted } from "../support/expectPrinted";
+import { describe, it } from "vitest";
 import { australianBudgets } from "./australianBudgets";
 import { breakEvens } from "./breakEvens";
-import { figureOf, type Budget, type Printed } from "./budget";
-import { isListed } from "./disagreements";
+import { figureOf, formulaOf, rangeOfFigure, sourceOf, type Budget, type Printed } from "./budget";
+import { check, checkApart, checksPage } from "./checks";
 import { iowaBudgets } from "./iowaBudgets";
 import { kenyanBudget } from "./kenyanBudget";
 import { margins } from "./margins";
@@ -32,14 +31,17 @@ const titled = (printed: readonly Printed[]) =>
 
 describe.each(budgets)("the published budget $id", (budget) => {
   it.each(titled(budget.printed.filter(({ ours }) => ours === undefined)))("comes to $prints: $of", (printed) => {
-    expectPrinted(figureOf(budget, printed), printed.prints);
+    check(figureOf(budget, printed), printed.prints, sourceOf(budget), formulaOf(printed), { name: printed.of });
   });
 
   const apart = titled(budget.printed.filter(({ ours }) => ours !== undefined));
   if (apart.length > 0)
     it.each(apart)("prints $prints where we get $ours, a listed disagreement: $of", (printed) => {
-      expectPrinted(figureOf(budget, printed), printed.ours!);
-      expect(printed.ours).not.toBe(printed.prints);
-      expect(isListed(budget.id, printed.prints, printed.ours!)).toBe(true);
+      const pair = { prints: printed.prints, ours: printed.ours! };
+      checkApart(figureOf(budget, printed)!, pair, sourceOf(budget), formulaOf(printed), rangeOfFigure(budget, printed), {
+        name: printed.of,
+      });
     });
 });
+
+checksPage("Budgets of a season");

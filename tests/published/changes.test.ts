@@ -20,8 +20,10 @@ import {
   yieldPerArea,
   years,
 } from "../../src/core/numbers/units";
-import { expectPrinted } from "../support/expectPrinted";
 import * as printed from "./changes";
+import { check, checkApart, checksPage } from "./checks";
+import { rangeOver } from "./printRange";
+import { sources } from "./sources";
 
 const change = (acres: string, lines: readonly ChangeLine[], rate = "0"): Change => ({
   name: "Change",
@@ -47,12 +49,16 @@ describe("from dry beans to corn", () => {
   const of = (quadrant: ChangeLine["quadrant"]) => result.quadrants[quadrant].perYear!;
 
   it("has its four quadrants and its net change", () => {
-    expectPrinted(of("added returns"), beansToCorn.addedReturns);
-    expectPrinted(of("reduced returns"), beansToCorn.reducedReturns);
-    expectPrinted(of("added returns").plus(of("reduced costs")), beansToCorn.positive);
-    expectPrinted(of("added costs").plus(of("reduced returns")), beansToCorn.negative);
-    expectPrinted(result.net.perYear, beansToCorn.net);
-    expectPrinted(result.net.perArea, beansToCorn.netPerAcre);
+    const source = sources["Southeast Farm Press"];
+    check(of("added returns"), beansToCorn.addedReturns, source, netChange, "added returns");
+    check(of("reduced returns"), beansToCorn.reducedReturns, source, netChange, "reduced returns");
+    check(of("added returns").plus(of("reduced costs")), beansToCorn.positive, source, netChange, "for the change");
+    const { closingSentence: prints, positive } = beansToCorn;
+    const ours = positive.replace(",", "");
+    checkApart(of("added returns").plus(of("reduced costs")), { prints, ours }, source, netChange, undefined, "in the closing sentence");
+    check(of("added costs").plus(of("reduced returns")), beansToCorn.negative, source, netChange, "against the change");
+    check(result.net.perYear, beansToCorn.net, source, netChange, "net");
+    check(result.net.perArea, beansToCorn.netPerAcre, source, netChange, "net an acre");
   });
 });
 
@@ -66,15 +72,15 @@ describe("four treatments of maize in Kenya", () => {
     );
   it.each(printed.kenya.treatments)("$name cost $total and leave $net", (treatment) => {
     const result = of(treatment);
-    expectPrinted(result.quadrants["added costs"].perYear, treatment.total);
-    expectPrinted(result.net.perYear, treatment.net);
+    check(result.quadrants["added costs"].perYear, treatment.total, sources["ISRN Agronomy 2012"], netChange, "cost");
+    check(result.net.perYear, treatment.net, sources["ISRN Agronomy 2012"], netChange, "net");
   });
   it("return 213.4 % on what A costs beyond B", () => {
     const [a, b] = printed.kenya.treatments;
     const step = of(a)
       .net.perYear!.minus(of(b).net.perYear!)
       .div(of(a).quadrants["added costs"].perYear!.minus(of(b).quadrants["added costs"].perYear!));
-    expectPrinted(step.times("100"), printed.kenya.marginalReturnOfAOverB);
+    check(step.times("100"), printed.kenya.marginalReturnOfAOverB, sources["ISRN Agronomy 2012, worked out"], netChange);
   });
 });
 
@@ -88,8 +94,9 @@ describe("an attachment", () => {
         yearsKept: yearsKept === null ? null : years(yearsKept),
       },
     ];
-    expectPrinted(value(breakEven(change(attachment.acres, lines(null)), { of: "area" })), attachment.breakEvenAcres);
-    expectPrinted(payback(change(attachment.acres, lines("10")))!.simple, attachment.paybackYears);
+    const source = sources["attachment at 5,000"];
+    check(value(breakEven(change(attachment.acres, lines(null)), { of: "area" })), attachment.breakEvenAcres, source, breakEven, "acres");
+    check(payback(change(attachment.acres, lines("10")))!.simple, attachment.paybackYears, source, payback, "years");
   });
 
   it("of 18,000 on 800 acres breaks even where the own example says", () => {
@@ -110,10 +117,11 @@ describe("an attachment", () => {
       own.rate,
     );
     const result = netChange(whole);
-    expectPrinted(result.quadrants["added costs"].perArea, own.costPerAcre);
-    expectPrinted(result.net.perArea, own.net);
-    expectPrinted(value(breakEven(whole, { of: "area" })), own.breakEvenArea);
-    expectPrinted(value(breakEven(whole, { of: "quantity", line: gain })), own.breakEvenGain);
+    const source = sources["attachment on 800 acres"];
+    check(result.quadrants["added costs"].perArea, own.costPerAcre, source, netChange, "cost");
+    check(result.net.perArea, own.net, source, netChange, "net");
+    check(value(breakEven(whole, { of: "area" })), own.breakEvenArea, source, breakEven, "area");
+    check(value(breakEven(whole, { of: "quantity", line: gain })), own.breakEvenGain, source, breakEven, "gain");
   });
 });
 
@@ -121,29 +129,38 @@ describe("payback", () => {
   const { courseProblem, combine } = printed;
   it("of the course problem is 2.6 years, and its present value −923.15", () => {
     const flows = Array.from({ length: courseProblem.years }, () => money(courseProblem.inflow));
-    expectPrinted(
-      yearsToRepay(new Decimal(courseProblem.outlay), new Decimal(courseProblem.inflow), yearlyRate("0")),
-      courseProblem.payback,
-    );
-    expectPrinted(netPresentValue(money(courseProblem.outlay), flows, yearlyRate(courseProblem.rate)), courseProblem.netPresentValue);
-    expectPrinted(new Decimal(courseProblem.inflow).times(courseProblem.factor).minus(courseProblem.outlay), courseProblem.withFactor);
+    const simple = yearsToRepay(new Decimal(courseProblem.outlay), new Decimal(courseProblem.inflow), yearlyRate("0"));
+    check(simple, courseProblem.payback, sources["accounting problem"], yearsToRepay, "payback");
+    const { netPresentValue: ours, printedPresentValue: prints } = courseProblem;
+    const present = netPresentValue(money(courseProblem.outlay), flows, yearlyRate(courseProblem.rate));
+    const byFactor = (factor: Decimal) => new Decimal(courseProblem.inflow).times(factor).minus(courseProblem.outlay);
+    const range = rangeOver([courseProblem.factor], byFactor);
+    checkApart(present, { prints, ours }, sources["accounting problem"], netPresentValue, range, "net present value");
+    const worked = sources["accounting problem, worked out"];
+    check(byFactor(new Decimal(courseProblem.factor)), courseProblem.withFactor, worked, "inflow × factor − outlay", "by the factor");
   });
   it("of the combine is 3.1 years with interest", () => {
     const flows = combine.flows.map((flow) => money(flow));
     const rate = yearlyRate(combine.rate);
-    flows.forEach((flow, index) => expectPrinted(presentValue(flow, years(String(index + 1)), rate), combine.present[index]!));
-    expectPrinted(paybackOfFlows(money(combine.outlay), flows, rate), combine.payback);
-    expectPrinted(netPresentValue(money(combine.outlay), flows, rate), combine.netPresentValue);
+    const source = sources["textbook combine"];
+    flows.forEach((flow, index) => {
+      const year = String(index + 1);
+      check(presentValue(flow, years(year), rate), combine.present[index]!, source, presentValue, `year ${year}`);
+    });
+    check(paybackOfFlows(money(combine.outlay), flows, rate), combine.payback, source, paybackOfFlows, "payback");
+    check(netPresentValue(money(combine.outlay), flows, rate), combine.netPresentValue, source, netPresentValue, "net present value");
     expect(paybackOfFlows(money("900000"), flows, rate)).toBeNull();
   });
   it.each(printed.levelPaybacks)(
     "of $outlay at $yearly a year is $simple, $straightLine with interest",
-    ({ outlay: out, yearly, rate, simple, straightLine }) => {
-      expectPrinted(yearsToRepay(new Decimal(out), new Decimal(yearly), yearlyRate("0")), simple);
+    ({ outlay: out, yearly, rate, simple, straightLine, closedForm }) => {
+      const source = sources["textbook paybacks"];
+      check(yearsToRepay(new Decimal(out), new Decimal(yearly), yearlyRate("0")), simple, source, yearsToRepay, "simple");
       const flows = Array.from({ length: 12 }, () => money(yearly));
-      expectPrinted(paybackOfFlows(money(out), flows, yearlyRate(rate)), straightLine);
+      check(paybackOfFlows(money(out), flows, yearlyRate(rate)), straightLine, source, paybackOfFlows, "by a straight line");
       // The closed form is a little sooner than the straight line, in the same year.
       const closed = yearsToRepay(new Decimal(out), new Decimal(yearly), yearlyRate(rate))!;
+      checkApart(closed, { prints: straightLine, ours: closedForm }, source, yearsToRepay, undefined, "in closed form");
       expect(closed.lt(straightLine) && closed.gt("8")).toBe(true);
     },
   );
@@ -173,12 +190,14 @@ describe("closing wheels on 12 rows", () => {
     const result = netChange(proposed.change);
     expect(result.net.perArea).toBeNull();
     expect(result.blank.map(({ item }) => item)).toEqual(["Yield gain"]);
-    expectPrinted(result.quadrants["added costs"].perYear, own.perYear);
-    expectPrinted(result.quadrants["added costs"].perArea, own.perAcre);
-    expectPrinted(value(breakEven(proposed.change, proposed.lead)), own.breakEvenGain);
+    const source = sources["closing wheels on 12 rows"];
+    check(result.quadrants["added costs"].perYear, own.perYear, source, closingWheels, "a year");
+    check(result.quadrants["added costs"].perArea, own.perAcre, source, closingWheels, "an acre");
+    check(value(breakEven(proposed.change, proposed.lead)), own.breakEvenGain, source, breakEven, "gain needed");
   });
   it.each(own.nets)("net at a gain of %s bushels %s an acre", (gain, net) => {
-    expectPrinted(netChange(withEntries(proposed.change, [{ entry: proposed.lead, value: new Decimal(gain) }])).net.perArea, net);
+    const changed = netChange(withEntries(proposed.change, [{ entry: proposed.lead, value: new Decimal(gain) }]));
+    check(changed.net.perArea, net, sources["closing wheels on 12 rows"], netChange);
   });
   it("show first the trials that found no difference", () => {
     expect(proposed.findings.slice(0, 2).map(({ noDifference, kind }) => [noDifference, kind])).toEqual([
@@ -192,13 +211,15 @@ describe("one bad row of 16", () => {
   it("takes 3.87 bushels and 15.08 an acre from the whole field", () => {
     const { oneBadRow: row } = printed;
     const good = new Decimal(row.ears).times(row.kernels).div(row.perBushel);
-    expectPrinted(good, row.good);
-    expectPrinted(good.times(one.minus(row.loss)), row.bad);
-    expectPrinted(new Decimal(row.acres).div(row.rows), row.acresPerRow);
+    const source = sources["Messenger-Inquirer 2020"];
+    const worked = sources["Messenger-Inquirer 2020, worked out"];
+    check(good, row.good, worked, "ears × kernels ÷ kernels a bushel", "a good row");
+    check(good.times(one.minus(row.loss)), row.bad, worked, "good × (1 − loss)", "the bad row");
+    check(new Decimal(row.acres).div(row.rows), row.acresPerRow, worked, "acres ÷ rows", "acres a row");
     const lost = lossToBadRows(yieldPerArea(good), one, new Decimal(row.rows), share(row.loss));
-    expectPrinted(lost, row.lost);
-    expectPrinted(good.minus(lost), row.field);
-    expectPrinted(lost.times(row.price), row.money);
+    check(lost, row.lost, source, lossToBadRows, "lost");
+    check(good.minus(lost), row.field, source, lossToBadRows, "the field");
+    check(lost.times(row.price), row.money, worked, lossToBadRows, "money");
   });
 });
 
@@ -212,19 +233,26 @@ describe("a treatment", () => {
   const cells = printed.fungicide.rows.flatMap(([cost, ...row]) =>
     row.map((cell, index) => ({ cost, price: printed.fungicide.prices[index]!, cell })),
   );
-  it.each(cells)("of $cost at $price needs $cell bushels", ({ cost, price, cell }) => expectPrinted(needed(cost, price), cell));
-  it.each(printed.fungicide.single)("of %s at %s needs %s bushels", (cost, price, cell) => expectPrinted(needed(cost, price), cell));
+  const source = sources["No-Till Farmer 8919"];
+  const { misprint } = printed.fungicide;
+  it.each(cells.filter(({ cost, price }) => cost !== misprint.cost || price !== misprint.price))(
+    "of $cost at $price needs $cell bushels",
+    ({ cost, price, cell }) => check(needed(cost, price), cell, source, breakEven),
+  );
+  it("of 20 at 3.50 needs 5.7 bushels where 5.1 is printed", () => {
+    const pair = { prints: misprint.printed, ours: cells[0]!.cell };
+    checkApart(needed(misprint.cost, misprint.price)!, pair, source, breakEven);
+  });
+  it.each(printed.fungicide.single)("of %s at %s needs %s bushels", (cost, price, cell) =>
+    check(needed(cost, price), cell, source, breakEven),
+  );
   it("that adds 19 and costs 28 loses 9", () => {
     const { addedReturns, cost, net } = printed.stripTrial;
-    expectPrinted(
-      netChange(
-        change("1", [
-          amountPerAcre("added returns", "Corn", new Decimal(addedReturns), "ac"),
-          amountPerAcre("added costs", "Fungicide", new Decimal(cost), "ac"),
-        ]),
-      ).net.perArea,
-      net,
-    );
+    const trial = change("1", [
+      amountPerAcre("added returns", "Corn", new Decimal(addedReturns), "ac"),
+      amountPerAcre("added costs", "Fungicide", new Decimal(cost), "ac"),
+    ]);
+    check(netChange(trial).net.perArea, net, sources["strip trial"], netChange);
   });
 });
 
@@ -232,25 +260,25 @@ describe("drying", () => {
   const { northDakota, southDakota, propaneCouncil, illinois, purdue, shrink } = printed.drying;
   it("costs the propane of a point and a bushel", () => {
     const north = dryingPerPoint(money(northDakota.propane), propanePerBushelPoint.northDakota);
-    expectPrinted(north.times("100"), northDakota.centsPerPoint);
-    expectPrinted(north.times(northDakota.points).times("100"), northDakota.centsPerBushel);
+    check(north.times("100"), northDakota.centsPerPoint, sources["North Dakota drying"], dryingPerPoint, "cents a point");
+    const northBushel = north.times(northDakota.points).times("100");
+    check(northBushel, northDakota.centsPerBushel, sources["North Dakota drying"], dryingPerPoint, "cents a bushel");
     const south = dryingPerPoint(money(southDakota.propane), propanePerBushelPoint.southDakota);
-    expectPrinted(south, southDakota.perPoint);
-    expectPrinted(south.times(southDakota.points), southDakota.perBushel);
-    expectPrinted(
-      dryingPerPoint(money(propaneCouncil.propane), propanePerBushelPoint.northDakota)
-        .times(propaneCouncil.points)
-        .times(propaneCouncil.bushels),
-      propaneCouncil.cost,
-    );
+    check(south, southDakota.perPoint, sources["South Dakota drying"], dryingPerPoint, "a point");
+    check(south.times(southDakota.points), southDakota.perBushel, sources["South Dakota drying"], dryingPerPoint, "a bushel");
+    const perPoint = dryingPerPoint(money(propaneCouncil.propane), propanePerBushelPoint.northDakota);
+    const cost = perPoint.times(propaneCouncil.points).times(propaneCouncil.bushels);
+    check(cost, propaneCouncil.cost, sources["Propane council 2019"], dryingPerPoint, "120 bushels");
   });
   it("shrinks by the water alone", () => {
-    expectPrinted(
-      wetQuantity(cropQuantity(illinois.dry), points(illinois.moisture), points(illinois.base), share(illinois.handlingLoss)),
-      illinois.wet,
-    );
-    expectPrinted(dryQuantity(cropQuantity(purdue.wet), points(purdue.moisture), points(purdue.base)), purdue.dry);
-    for (const [base, perPoint] of shrink) expectPrinted(shrinkPerPoint(points(base)), perPoint);
+    const wet = wetQuantity(cropQuantity(illinois.dry), points(illinois.moisture), points(illinois.base), share(illinois.handlingLoss));
+    check(wet, illinois.wet, sources["farmdoc shrink 2009"], wetQuantity, "wet bushels");
+    const dry = dryQuantity(cropQuantity(purdue.wet), points(purdue.moisture), points(purdue.base));
+    check(dry, purdue.dry, sources["Purdue shrink"], dryQuantity, "dry bushels");
+    for (const [base, perPoint] of shrink)
+      check(shrinkPerPoint(points(base)), perPoint, sources["Iowa shrink factors"], shrinkPerPoint, base);
     expect(sum([dryQuantity(cropQuantity("100"), points("15"), points("15"))]).toString()).toBe("100");
   });
 });
+
+checksPage("Changes, drying and shrink");

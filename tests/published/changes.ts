@@ -10,6 +10,7 @@ export const beansToCorn = {
   addedReturns: "97,500",
   reducedReturns: "88,000",
   positive: "152,500",
+  closingSentence: "152,000",
   negative: "157,000",
   net: "-4,500",
   netPerAcre: "-45",
@@ -32,8 +33,8 @@ export const kenya = {
 export const attachment = { price: "5000", benefit: "5", acres: "1200", breakEvenAcres: "1000", paybackYears: "0.833" } as const;
 
 /**
- * Accounting course problem set: payback printed; the present value computed, because the printed one does not follow (see
- * disagreements.md).
+ * Accounting course problem set: payback printed; the present value worked out, because the printed one does
+ * not follow.
  */
 export const courseProblem = {
   outlay: "113800",
@@ -42,6 +43,7 @@ export const courseProblem = {
   rate: "0.08",
   payback: "2.6",
   netPresentValue: "-923.15",
+  printedPresentValue: "-1,197.40",
   factor: "2.577",
   withFactor: "-927.40",
 } as const;
@@ -56,8 +58,8 @@ export const combine = {
 } as const;
 /** The same, level amounts: simple payback printed; with interest printed by a straight line inside the last year. */
 export const levelPaybacks = [
-  { outlay: "200000", yearly: "40000", rate: "0.12", simple: "5.0", straightLine: "8.09" },
-  { outlay: "500000", yearly: "92500", rate: "0.10", simple: "5.405", straightLine: "8.17" },
+  { outlay: "200000", yearly: "40000", rate: "0.12", simple: "5.0", straightLine: "8.09", closedForm: "8.085" },
+  { outlay: "500000", yearly: "92500", rate: "0.10", simple: "5.405", straightLine: "8.17", closedForm: "8.160" },
 ] as const;
 
 /** Own example of an attachment on 800 acres: the arithmetic is ours, checked apart. */

@@ -1,11 +1,12 @@
-import { describe, expect, it } from "vitest";
+import { describe, it } from "vitest";
 import { Decimal } from "../../src/core/numbers/decimal";
 import { leafStage, ratingWhenPlanted, youngestThatMakesIt } from "../../src/core/weather/stage";
 import { seasonReport } from "../../src/workbook/report";
 import { reportJson } from "../../src/workbook/reportJson";
-import { expectPrinted } from "../support/expectPrinted";
 import { contentFromText } from "../support/tableFromText";
+import { check, checksPage, checkWord } from "./checks";
 import { heatDays, heatSums, late, leaf, left } from "./heat";
+import { sources } from "./sources";
 
 /** The heat since planting on the last of April, of days from 1 May on. */
 const sumOf = (days: readonly (readonly [string, string])[], way = "growing degree 86/50", unit = "F") => {
@@ -32,22 +33,25 @@ const sumOf = (days: readonly (readonly [string, string])[], way = "growing degr
 };
 
 describe("heat units", () => {
-  it.each(heatDays)("of a day are as printed ($id)", ({ way, unit, high, low, prints }) => {
-    expectPrinted(sumOf([[high, low]], way, unit), prints);
+  it.each(heatDays)("of a day are as printed ($id)", ({ way, unit, high, low, source, prints }) => {
+    check(sumOf([[high, low]], way, unit), prints, source, `seasonReport: heat units, ${way}`);
   });
-  it.each(heatSums)("of days in a row are as printed ($id)", ({ days, prints }) => {
-    expectPrinted(sumOf(days), prints);
+  it.each(heatSums)("of days in a row are as printed ($id)", ({ days, source, prints }) => {
+    check(sumOf(days), prints, source, "seasonReport: heat units, growing degree 86/50");
   });
 });
 
 describe("stages and ratings", () => {
   it("have the leaves printed", () => {
-    expectPrinted(leafStage(new Decimal(leaf.heatUnits)), leaf.prints);
+    check(leafStage(new Decimal(leaf.heatUnits)), leaf.prints, sources["Ohio leaf stages 2018"], leafStage);
   });
   it("have the rating printed for a late planting", () => {
-    expectPrinted(ratingWhenPlanted(new Decimal(late.rating), new Decimal(late.daysAfterMayFirst)), late.prints);
+    const rating = ratingWhenPlanted(new Decimal(late.rating), new Decimal(late.daysAfterMayFirst));
+    check(rating, late.prints, sources["Purdue delayed planting"], ratingWhenPlanted);
   });
   it.each(left)("have the youngest stage that makes it in $place", ({ units, prints }) => {
-    expect(youngestThatMakesIt(new Decimal(units))).toBe(prints);
+    checkWord(youngestThatMakesIt(new Decimal(units)), prints, sources["Purdue frost 1996"], youngestThatMakesIt);
   });
 });
+
+checksPage("Heat, stages and maturity");

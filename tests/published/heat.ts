@@ -1,10 +1,11 @@
 /** Heat units, stages and maturity as sources work them out. Figures only; read in 2026. */
+import { sources } from "./sources";
 
-const waushara = "Calculating Growing Degree Days, Waushara County Extension, Wisconsin, 2018";
-const ohio = "Growing Degree Days as a Method of Rating the Maturity of Corn Hybrids, AGF-101, Ohio State University Extension, 2017";
-const iowa = "Agronomy 541 lesson 2b, Iowa State University";
-const federal = "Crop (Corn) Heat Units, Agriculture and Agri-Food Canada, 2017: the formula is printed, the days are ours";
-const adviser = "newsletter of an Ontario crop adviser, 2010";
+const waushara = sources["Waushara 2018"];
+const ohio = sources["Ohio AGF-101"];
+const iowa = sources["Iowa Agronomy 541"];
+const federal = sources["Canada heat units 2017"];
+const adviser = sources["Ontario adviser 2010"];
 
 /** Days by their highest and lowest temperature, and what is printed of them. */
 export const heatDays = [
@@ -14,18 +15,10 @@ export const heatDays = [
   { id: "80-60", source: ohio, way: "growing degree 86/50", unit: "F", high: "80", low: "60", prints: "20" },
   { id: "60-40", source: ohio, way: "growing degree 86/50", unit: "F", high: "60", low: "40", prints: "5" },
   { id: "90-70", source: ohio, way: "growing degree 86/50", unit: "F", high: "90", low: "70", prints: "28" },
-  {
-    id: "87-63",
-    source: "Corn Growing Degree Days, Ohio State University Extension, 2023",
-    way: "growing degree 86/50",
-    unit: "F",
-    high: "87",
-    low: "63",
-    prints: "24.5",
-  },
+  { id: "87-63", source: sources["Ohio degree days 2023"], way: "growing degree 86/50", unit: "F", high: "87", low: "63", prints: "24.5" },
   {
     id: "80-55",
-    source: "5 steps to determine if your corn crop is growing, Purdue through Farm Progress, 2016",
+    source: sources["Purdue crop growing 2016"],
     way: "growing degree 86/50",
     unit: "F",
     high: "80",
@@ -67,7 +60,7 @@ export const heatSums = [
   },
   {
     id: "climate-data-online",
-    source: "daily summaries export, NOAA NCEI Climate Data Online, 2018: days printed, the sum is ours",
+    source: sources["NOAA daily summaries 2018"],
     days: [
       ["62", "50"],
       ["58", "53"],

@@ -4,7 +4,8 @@ import { Decimal } from "../../src/core/numbers/decimal";
 import { seedsPerArea } from "../../src/core/numbers/units";
 import { seasonReport } from "../../src/workbook/report";
 import { reportJson } from "../../src/workbook/reportJson";
-import { expectPrinted } from "../support/expectPrinted";
+import { check as held, checksPage } from "./checks";
+import { sourceSaid, sources } from "./sources";
 import { contentFromText } from "../support/tableFromText";
 import { differences, docks, onePoint, seed, sleep } from "./hybrids";
 
@@ -37,10 +38,10 @@ ${trials}`),
 };
 
 describe("a difference", () => {
-  it.each(differences)("is as printed ($id)", ({ check, hybrid, difference, lsd, isNone }) => {
+  it.each(differences)("is as printed ($id)", ({ source, check, hybrid, difference, lsd, isNone }) => {
     const rows = [...check.map((yields) => `| Plot | Check | ${yields} | 15 | | ${lsd ?? ""} |`), `| Plot | Other | ${hybrid} | 15 | | |`];
     const told = compared(rows.join("\n"));
-    expectPrinted(new Decimal(told.yieldDifference!), difference);
+    held(new Decimal(told.yieldDifference!), difference, sourceSaid(source), "seasonReport: hybrids, yield difference");
     expect(told.showsNoDifference).toBe(isNone);
   });
 
@@ -52,16 +53,18 @@ describe("a difference", () => {
       `| Trial ${index} | Other | ${more(sleep.second[index]!)} | 15 | | |`,
     ]);
     const told = compared(rows.join("\n"));
-    expectPrinted(new Decimal(told.yieldDifference!), sleep.mean);
-    expectPrinted(new Decimal(told.low!), sleep.low);
-    expectPrinted(new Decimal(told.high!), sleep.high);
+    const source = sources["Student 1908"];
+    held(new Decimal(told.yieldDifference!), sleep.mean, source, "seasonReport: hybrids, yield difference", "mean");
+    held(new Decimal(told.low!), sleep.low, source, "seasonReport: hybrids, interval", "low");
+    held(new Decimal(told.high!), sleep.high, source, "seasonReport: hybrids, interval", "high");
     expect(told.showsNoDifference).toBe(false);
   });
 });
 
 describe("what a hybrid nets", () => {
-  it.each(seed)("has the seed that is printed ($id)", ({ seeds, bag, cost }) => {
-    expectPrinted(seedCost(seedsPerArea(seeds), { price: new Decimal(bag), seeds: new Decimal("80000") }), cost);
+  it.each(seed)("has the seed that is printed ($id)", ({ source, seeds, bag, cost }) => {
+    const ours = seedCost(seedsPerArea(seeds), { price: new Decimal(bag), seeds: new Decimal("80000") });
+    held(ours, cost, sourceSaid(source), "seedCost of a hybrid");
   });
 
   it("gives up what is printed for a point more to dry", () => {
@@ -70,7 +73,8 @@ describe("what a hybrid nets", () => {
       price,
       settings: `| Drying charge per point | ${charge} |`,
     });
-    expectPrinted(new Decimal(told.netDifference!).div("180").div(price).times("-100"), percent);
+    const given = new Decimal(told.netDifference!).div("180").div(price).times("-100");
+    held(given, percent, sources["hybrid moisture"], "seasonReport: hybrids, net difference");
   });
 
   it.each(docks.readings)("is docked as a schedule prints it, at %s lb %s", (testWeight, off) => {
@@ -79,6 +83,8 @@ describe("what a hybrid nets", () => {
       settings: "| Test weight dock | Steps |",
       more,
     });
-    expectPrinted(new Decimal(told.netDifference!).div("-180"), off);
+    held(new Decimal(told.netDifference!).div("-180"), off, sources["Minnesota elevator 2023"], "seasonReport: hybrids, net difference");
   });
 });
+
+checksPage("Hybrids");

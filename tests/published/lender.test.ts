@@ -10,9 +10,10 @@ import { priceYieldGrid } from "../../src/core/lender/priceYieldGrid";
 import { repayment } from "../../src/core/lender/repayment";
 import { seasonFigures } from "../../src/core/seasonFigures";
 import { money, moneyPerArea, moneyPerUnit, share, yieldPerArea } from "../../src/core/numbers/units";
-import { expectPrinted } from "../support/expectPrinted";
 import { field, operation, sale, seasonOf } from "../support/season";
+import { check, checkCut, checksPage } from "./checks";
 import { amortisation, azuki, guarantees, levelPayments, repaymentCapacity, sorghum, unsold } from "./lender";
+import { sources } from "./sources";
 
 const most = new Decimal("1200");
 
@@ -22,20 +23,22 @@ describe("the published loan schedule", () => {
   const lines = schedule({ balance: money(amortisation.principal), ratePerPeriod, payment }, most)!;
 
   it("has its payment, its thirty lines and its total interest to the cent", () => {
-    expectPrinted(payment, amortisation.payment);
+    const source = sources["Decker Lateral"];
+    check(payment, amortisation.payment, source, levelPayment, "payment");
     expect(lines).toHaveLength(30);
     for (const printed of amortisation.lines) {
       const line = lines[printed.year - 1]!;
-      expectPrinted(line.balance, printed.balance);
-      if ("interest" in printed) expectPrinted(line.interest, printed.interest);
-      if ("principal" in printed) expectPrinted(line.principal, printed.principal);
+      check(line.balance, printed.balance, source, schedule, `balance of year ${printed.year}`);
+      if ("interest" in printed) check(line.interest, printed.interest, source, schedule, `interest of year ${printed.year}`);
+      if ("principal" in printed) check(line.principal, printed.principal, source, schedule, `principal of year ${printed.year}`);
     }
-    expectPrinted(lines[29]!.interest, amortisation.lastInterest);
-    expectPrinted(debtService(lines).interest, amortisation.totalInterest);
+    check(lines[29]!.interest, amortisation.lastInterest, source, schedule, "interest of year 30");
+    check(debtService(lines).interest, amortisation.totalInterest, source, debtService, "interest in all");
   });
 
   it.each(levelPayments)("pays $payment on $principal in $periods periods", ({ principal, periods, payment: printed }) => {
-    expectPrinted(levelPayment(money(principal), new Decimal("0.05").div("12"), new Decimal(periods)), printed);
+    const level = levelPayment(money(principal), new Decimal("0.05").div("12"), new Decimal(periods));
+    check(level, printed, sources["60-month loan"], levelPayment);
   });
 });
 
@@ -90,10 +93,11 @@ describe("repayment capacity", () => {
       termPrincipal: money(of.termPrincipal),
       replacement: money(of.replacement),
     });
-    expectPrinted(result.capacity, of.capacity);
-    expectPrinted(result.margin, of.margin);
-    expectPrinted(result.termDebtCoverage, of.coverage);
-    expectPrinted(result.marginAfterReplacement, of.marginAfterReplacement);
+    const worked = sources["Purdue repayment 2025, worked out"];
+    check(result.capacity, of.capacity, sources["Purdue repayment 2025"], repayment, "capacity");
+    check(result.margin, of.margin, sources["Purdue repayment 2025"], repayment, "margin");
+    check(result.termDebtCoverage, of.coverage, worked, repayment, "coverage");
+    check(result.marginAfterReplacement, of.marginAfterReplacement, worked, repayment, "margin after replacement");
   });
 });
 
@@ -111,37 +115,39 @@ describe("a guarantee", () => {
 
   it("of revenue pays what the crop falls short of it", () => {
     const of = guarantees.revenue;
-    expectPrinted(guarantee(policy(of)).perArea, of.guarantee);
-    expectPrinted(indemnity(policy(of), yieldPerArea(of.harvested), moneyPerUnit(of.harvestPrice)), of.indemnity);
+    check(guarantee(policy(of)).perArea, of.guarantee, sources["crop insurance illustrations"], guarantee, "guarantee");
+    const paid = indemnity(policy(of), yieldPerArea(of.harvested), moneyPerUnit(of.harvestPrice));
+    check(paid, of.indemnity, sources["crop insurance illustrations"], indemnity, "payment");
   });
   it("of revenue starts to pay at the printed yields", () => {
     const of = guarantees.triggers;
-    expect(guarantee(policy(of)).perArea.toFixed(0, Decimal.ROUND_DOWN)).toBe(of.guarantee);
-    for (const row of of.rows)
-      expect(triggerYield(policy(of), moneyPerUnit(row.harvestPrice))!.toFixed(0, Decimal.ROUND_DOWN)).toBe(row.trigger);
+    const source = sources["crop insurance illustrations"];
+    checkCut(guarantee(policy(of)).perArea, of.guarantee, source, guarantee, "guarantee");
+    for (const { harvestPrice, trigger } of of.rows)
+      checkCut(triggerYield(policy(of), moneyPerUnit(harvestPrice))!, trigger, source, triggerYield, `at ${harvestPrice}`);
   });
   it("of yield pays the missing bushels at the set price", () => {
     const of = guarantees.yield;
     const yieldPolicy = policy({ ...of, projected: of.price }, { form: "yield" });
-    expectPrinted(guarantee(yieldPolicy).yield, of.guarantee);
+    const worked = sources["crop insurance illustrations, worked out"];
+    check(guarantee(yieldPolicy).yield, of.guarantee, worked, guarantee, "guarantee");
     // The price of a yield policy is set: no option moves it.
-    expectPrinted(guarantee({ ...yieldPolicy, harvestPrice: moneyPerUnit("9"), harvestPriceOption: true }).price, of.price);
+    expect(guarantee({ ...yieldPolicy, harvestPrice: moneyPerUnit("9"), harvestPriceOption: true }).price.toFixed(2)).toBe(of.price);
     expect(indemnity(yieldPolicy, guarantee(yieldPolicy).yield, moneyPerUnit("9")).toFixed()).toBe("0");
-    expectPrinted(new Decimal(indemnity(yieldPolicy, yieldPerArea(of.harvested), moneyPerUnit("9")).times(of.acres)), of.indemnity);
+    const perAcre = indemnity(yieldPolicy, yieldPerArea(of.harvested), moneyPerUnit("9"));
+    check(perAcre.times(of.acres), of.indemnity, worked, indemnity, "payment");
   });
   it("with the harvest price option takes the higher price up to its cap", () => {
     const of = guarantees.harvestPriceOption;
-    expectPrinted(
-      guarantee(policy(of, { harvestPrice: moneyPerUnit(of.harvestPrice), harvestPriceOption: true, priceCap: new Decimal(of.cap) }))
-        .perArea,
-      of.guarantee,
-    );
-    expectPrinted(guarantee(policy(of, { harvestPrice: moneyPerUnit(of.harvestPrice) })).perArea, "510.00");
+    const harvestPrice = moneyPerUnit(of.harvestPrice);
+    const withOption = guarantee(policy(of, { harvestPrice, harvestPriceOption: true, priceCap: new Decimal(of.cap) }));
+    check(withOption.perArea, of.guarantee, sources["harvest price option"], guarantee, "with it");
+    check(guarantee(policy(of, { harvestPrice })).perArea, "510.00", sources["harvest price option"], guarantee, "without it");
   });
   it("in tonnes pays the shortfall at its dollar value", () => {
     const of = guarantees.tonnes;
     const whole = policy({ approvedYield: of.guaranteed, coverage: "1", projected: of.price }, { form: "yield" });
-    expectPrinted(indemnity(whole, yieldPerArea(of.harvested), moneyPerUnit(of.price)), of.claim);
+    check(indemnity(whole, yieldPerArea(of.harvested), moneyPerUnit(of.price)), of.claim, sources["Manitoba insurance"], indemnity);
   });
 });
 
@@ -161,7 +167,8 @@ describe("the yield and price table", () => {
     );
     azuki.rows.forEach((row, index) => {
       row.net.forEach((printed, column) => {
-        expectPrinted(grid.rows[index]!.net[column]!, printed);
+        const where = `${row.yield} t at ${azuki.prices[column]}`;
+        check(grid.rows[index]!.net[column]!, printed, sources["NSW azuki 2010"], priceYieldGrid, where);
       });
     });
   });
@@ -172,14 +179,16 @@ describe("the yield and price table", () => {
       operatorShare: share("1"),
       otherIncome: moneyPerArea("0"),
     });
-    expectPrinted(breakEvenPrice(held(sorghum.variableCost), yieldPerArea(row.yield)), row.variable);
-    expectPrinted(breakEvenPrice(held(sorghum.totalCost), yieldPerArea(row.yield)), row.total);
+    const source = sources["Texas sorghum 2016"];
+    check(breakEvenPrice(held(sorghum.variableCost), yieldPerArea(row.yield)), row.variable, source, breakEvenPrice, "variable cost");
+    check(breakEvenPrice(held(sorghum.totalCost), yieldPerArea(row.yield)), row.total, source, breakEvenPrice, "total cost");
   });
   it("is thirty cents lower at a low yield once the haul moves with it", () => {
     const haul = new Decimal(sorghum.haulPerCwt);
     const fixed = moneyPerArea(new Decimal(sorghum.variableCost).minus(haul.times("45")));
     const costs: Costs = { fixed, moving: moneyPerUnit(haul), operatorShare: share("1"), otherIncome: moneyPerArea("0") };
-    expectPrinted(breakEvenPrice(costs, yieldPerArea(sorghum.withMovingHaul.yield)), sorghum.withMovingHaul.price);
+    const price = breakEvenPrice(costs, yieldPerArea(sorghum.withMovingHaul.yield));
+    check(price, sorghum.withMovingHaul.price, sources["Texas sorghum 2016"], breakEvenPrice);
   });
 });
 
@@ -192,8 +201,11 @@ describe("the price needed on unsold grain", () => {
         sales: unsold.sales.map(([quantity, price]) => sale(quantity, price)),
       }),
     ).crops[0]!;
-    expectPrinted(sales.averagePrice, unsold.average);
-    expectPrinted(sales.unsold, unsold.rest);
-    expectPrinted(sales.priceNeeded.operating, unsold.needed);
+    const source = sources["unsold grain"];
+    check(sales.averagePrice, unsold.average, source, seasonFigures, "average price");
+    check(sales.unsold, unsold.rest, source, seasonFigures, "unsold");
+    check(sales.priceNeeded.operating, unsold.needed, source, seasonFigures, "price needed");
   });
 });
+
+checksPage("Lender");

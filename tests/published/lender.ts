@@ -3,12 +3,6 @@
  * Where no address is given, only the publisher was kept when the figure was read.
  */
 export const amortisation = {
-  source: {
-    title: "Decker Lateral loan amortisation schedule",
-    publisher: "Colorado Water Conservation Board",
-    address: "dnrweblink.state.co.us/CWCB/0/doc/69405/Page16.aspx",
-    where: "full 30-line schedule",
-  },
   principal: "75000",
   rate: "0.0425",
   years: "30",
@@ -25,19 +19,10 @@ export const amortisation = {
   totalInterest: "59096.05",
 } as const;
 
-export const levelPayments = [
-  {
-    source: "Published worked example of a 60-month loan; the address was not kept",
-    principal: "50000",
-    ratePerPeriod: "0.05/12",
-    periods: "60",
-    payment: "943.56",
-  },
-] as const;
+export const levelPayments = [{ principal: "50000", ratePerPeriod: "0.05/12", periods: "60", payment: "943.56" }] as const;
 
 /** Purdue University Extension, 2025: one farm passes the debt test and fails the replacement test. */
 export const repaymentCapacity = {
-  source: { title: "Repayment capacity example", publisher: "Purdue University Extension", year: 2025 },
   netIncome: "78853",
   incomeTax: "49769",
   termInterest: "72218",
@@ -84,12 +69,6 @@ export const guarantees = {
 
 /** NSW Department of Primary Industries, Australia: azuki beans, surface irrigated, gross margin A$/ha by yield and price, 2010-11. */
 export const azuki = {
-  source: {
-    title: "Azuki beans, surface irrigated, summer gross margin budget 2010-11",
-    publisher: "NSW Department of Primary Industries",
-    year: 2010,
-    address: "https://scribd.com/document/652432664/",
-  },
   prices: ["700", "950", "1200", "1450", "1700"],
   /** Income per tonne as a part of the first-grade price, from the printed grades. */
   incomeShare: "0.9004166666666666",
@@ -111,12 +90,6 @@ export const azuki = {
  * print; the rest follows its rule.
  */
 export const sorghum = {
-  source: {
-    title: "Estimated costs and returns: furrow-irrigated grain sorghum, district 12",
-    publisher: "Texas A&M AgriLife Extension",
-    year: 2016,
-    address: "https://studylib.net/doc/11004299/",
-  },
   variableCost: "245.60",
   totalCost: "298.21",
   haulPerCwt: "0.90",

@@ -2,9 +2,10 @@ import { describe, expect, it } from "vitest";
 import { Decimal } from "../../src/core/numbers/decimal";
 import { seasonReport } from "../../src/workbook/report";
 import { reportJson } from "../../src/workbook/reportJson";
-import { expectPrinted } from "../support/expectPrinted";
 import { contentFromText } from "../support/tableFromText";
+import { check, checksPage } from "./checks";
 import { loads } from "./loads";
+import { sources } from "./sources";
 import { purdue } from "./standTables";
 
 function reportOf(workbook: string) {
@@ -15,7 +16,7 @@ function reportOf(workbook: string) {
 }
 
 describe("a load of wet grain", () => {
-  it.each(loads)("is dried and shrunk as printed ($id)", ({ weight, unit, moisture, standard, perPoint, acres, prints }) => {
+  it.each(loads)("is dried and shrunk as printed ($id)", ({ weight, unit, moisture, standard, perPoint, acres, source, prints }) => {
     const { harvest, fields } = reportOf(`
       Season
       | Setting                 | Value       |
@@ -30,11 +31,11 @@ describe("a load of wet grain", () => {
       | Field | Date       | Weight or bushels | Unit    | Moisture    |
       | One   | 2031-10-01 | ${weight}         | ${unit} | ${moisture} |`);
     for (const [figure, printed] of Object.entries(prints))
-      expectPrinted(new Decimal(harvest[0]![figure as "dryUnits" | "dryingCost" | "yieldPerAcre"]!), printed);
+      check(new Decimal(harvest[0]![figure as keyof typeof prints]!), printed, source, `seasonReport: harvest, ${figure}`, figure);
     // The final charges the field what its loads were charged.
     const { yield: yields, costPerAcre } = fields[0]!.final!;
     expect(yields.used).toBe(harvest[0]!.yieldPerAcre);
-    expectPrinted(new Decimal(costPerAcre.byKind["drying"] ?? "0").times(acres), new Decimal(harvest[0]!.dryingCost!).toFixed(6));
+    expect(new Decimal(costPerAcre.byKind["drying"] ?? "0").times(acres).toFixed(6)).toBe(new Decimal(harvest[0]!.dryingCost!).toFixed(6));
   });
 });
 
@@ -48,7 +49,10 @@ describe("a planting alone", () => {
       Fields
       | Field | Crop | Acres | Yield goal | Planned planting date | Planted date | Target stand |
       | One   | Corn | 1     | 200        | 2031-04-25            | 2031-${day}  | 32000        |`);
-    expectPrinted(new Decimal(fields[0]!.outlook.yield.used!).div("2"), percents.split(" ")[at32000]!);
+    const percent = new Decimal(fields[0]!.outlook.yield.used!).div("2");
+    check(percent, percents.split(" ")[at32000]!, sources["Purdue 2012"], "seasonReport: outlook, yield");
     expect(fields[0]!.yieldTable!.chosen).toBe(false);
   });
 });
+
+checksPage("Loads and plantings");

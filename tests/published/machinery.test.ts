@@ -8,8 +8,10 @@ import { ownOrHire } from "../../src/core/machines/ownOrHire";
 import { accumulatedRepairs, remainingValue, salvageValue } from "../../src/core/machines/machineWear";
 import type { MachinePart } from "../../src/core/machines/machine";
 import { area, hours, money, moneyPerArea, moneyPerYear, share, yearlyRate, years } from "../../src/core/numbers/units";
-import { expectPrinted } from "../support/expectPrinted";
+import { check, checkApart, checksPage } from "./checks";
 import * as printed from "./machinery";
+import { rangeOver } from "./printRange";
+import { sources } from "./sources";
 
 const percent = (fraction: Decimal) => fraction.times("100");
 
@@ -27,19 +29,25 @@ describe("the tractor of 180 hp in PM 710", () => {
   });
 
   it("keeps 23 % of its list price", () => {
-    expectPrinted(percent(remainingValue("tractor 150 hp up", years("15"), hours("400"))), printed.tractor180hp.remainingPercent);
+    const kept = percent(remainingValue("tractor 150 hp up", years("15"), hours("400")));
+    check(kept, printed.tractor180hp.remainingPercent, sources["PM 710"], remainingValue);
   });
 
   it("loses 68,200 from what was paid to 23 % of what it lists at", () => {
     const salvage = money(new Decimal(listPrice).times("0.23"));
-    expectPrinted(salvage, printed.tractor180hp.salvage);
-    expectPrinted(new Decimal(purchasePrice).minus(salvage), printed.tractor180hp.depreciation);
+    check(salvage, printed.tractor180hp.salvage, sources["PM 710"], "list price × remaining part", "salvage");
+    check(
+      new Decimal(purchasePrice).minus(salvage),
+      printed.tractor180hp.depreciation,
+      sources["PM 710"],
+      "price less salvage",
+      "depreciation",
+    );
   });
 
   it("bears a real rate of 5 %", () => {
-    expect(realRate(yearlyRate(printed.tractor180hp.nominal), yearlyRate(printed.tractor180hp.inflation)).toString()).toBe(
-      printed.tractor180hp.real,
-    );
+    const { nominal, inflation, real } = printed.tractor180hp;
+    check(realRate(yearlyRate(nominal), yearlyRate(inflation)), real, sources["PM 710"], realRate);
   });
 
   it("costs 8,429.54 a year to own, 21.07 an hour (computed from the printed inputs)", () => {
@@ -48,27 +56,38 @@ describe("the tractor of 180 hp in PM 710", () => {
       realRate: rate,
       taxesInsuranceHousing: yearlyRate("0.01"),
     });
-    expectPrinted(capitalRecoveryFactor(rate, years(yearsKept)), computed.factor);
-    expectPrinted(owned.capitalRecovery, computed.capitalRecovery);
-    expectPrinted(owned.taxesInsuranceHousing, computed.taxesInsuranceHousing);
+    const source = sources["PM 710, worked out"];
+    check(capitalRecoveryFactor(rate, years(yearsKept)), computed.factor, source, capitalRecoveryFactor, "factor");
+    check(owned.capitalRecovery, computed.capitalRecovery, source, ownershipPerYear, "capital recovery");
+    check(owned.taxesInsuranceHousing, computed.taxesInsuranceHousing, source, ownershipPerYear, "taxes, insurance, housing");
     const all = owned.capitalRecovery.plus(owned.taxesInsuranceHousing);
-    expectPrinted(all, computed.ownership);
-    expectPrinted(all.div(hoursAYear), computed.perHour);
+    check(all, computed.ownership, source, ownershipPerYear, "a year");
+    check(all.div(hoursAYear), computed.perHour, source, ownershipPerYear, "an hour");
   });
 
   it("takes its salvage value from the list price, not from the price paid", () => {
     const bySalvageClass = salvageValue(part({ by: "tractor 150 hp up" }), hours(hoursAYear));
-    expectPrinted(bySalvageClass.div(listPrice).times("100"), "23");
+    check(bySalvageClass.div(listPrice).times("100"), "23", sources["PM 710"], salvageValue);
+  });
+
+  it("is worth 37 % of its list price where an article takes 37 % of the price paid", () => {
+    const { listPrice: list, pricePaid, part: kept, prints, ours } = printed.salvageOfPricePaid;
+    check(new Decimal(pricePaid).times(kept), prints, sources["Growing Produce"], "price paid × remaining part", "as the article does");
+    const ofList = salvageValue(
+      { ...part({ stated: money(new Decimal(list).times(kept)) }), listPrice: money(list), purchasePrice: money(pricePaid) },
+      hours("400"),
+    );
+    checkApart(ofList, { prints, ours }, sources["Growing Produce"], salvageValue);
   });
 });
 
 describe("fuel and lube", () => {
-  it.each(printed.fuel)("are $gallons gallons an hour at $power hp ($source)", ({ power, gallons, price, fuelCost, lubeCost }) => {
+  it.each(printed.fuel)("are $gallons gallons an hour at $power hp", ({ source, power, gallons, price, fuelCost, lubeCost }) => {
     const used = dieselPerHour("ac", new Decimal(power));
-    expectPrinted(used, gallons);
+    check(used, gallons, source, dieselPerHour, "fuel");
     if (price === null) return;
-    expectPrinted(used.times(price), fuelCost);
-    expectPrinted(used.times(price).times(lubePerFuel), lubeCost);
+    check(used.times(price), fuelCost, source, dieselPerHour, "cost of fuel");
+    check(used.times(price).times(lubePerFuel), lubeCost, source, "lubePerFuel", "cost of lube");
   });
 
   it("are the same engine in kilowatts and litres", () => {
@@ -83,13 +102,17 @@ describe("accumulated repairs", () => {
     return row.hours.split(" ").map((at, index) => ({ of: row.of, at, cell: printedCells[index]! }));
   });
   it.each(cells)("of a $of come to $cell % of list price after $at hours", ({ of, at, cell }) => {
-    expectPrinted(percent(accumulatedRepairs(of, hours(at))), cell);
+    check(percent(accumulatedRepairs(of, hours(at))), cell, sources["PM 710 table 3"], accumulatedRepairs);
   });
   it.each(printed.ontarioRepairs)("of a two-wheel-drive tractor are $percent % at $hours hours in Ontario too", (row) => {
-    expectPrinted(percent(accumulatedRepairs("2WD tractor", hours(row.hours))), row.percent);
+    check(percent(accumulatedRepairs("2WD tractor", hours(row.hours))), row.percent, sources["Ontario repairs"], accumulatedRepairs);
+  });
+  it("of a two-wheel-drive tractor are 6.3 % at 3,000 hours where Ontario prints 6.2", () => {
+    const { hours: at, prints, ours } = printed.ontarioRepairsOff;
+    checkApart(percent(accumulatedRepairs("2WD tractor", hours(at))), { prints, ours }, sources["Ontario repairs"], accumulatedRepairs);
   });
   it("of a tractor that listed at 80,000 and took 25 % in 6,000 hours were 3.33 an hour (Growing Produce)", () => {
-    expectPrinted(new Decimal("80000").times("0.25").div("6000"), "3.33");
+    check(new Decimal("80000").times("0.25").div("6000"), "3.33", sources["Growing Produce"], "list price × part ÷ hours");
   });
 });
 
@@ -109,11 +132,12 @@ describe("remaining value", () => {
   it.each(cells.filter(({ off }) => off === undefined))(
     "of a $of at $at hours a year is $cell % after $age years",
     ({ of, at, age, cell }) => {
-      expectPrinted(percent(remainingValue(of, years(age), hours(at))), cell);
+      check(percent(remainingValue(of, years(age), hours(at))), cell, sources["PM 710 table 1a"], remainingValue);
     },
   );
   it.each(printed.remainingValuesOff)("of a $of at $hours hours a year is $ours % after $age years, where $printed % is printed", (row) => {
-    expectPrinted(percent(remainingValue(row.of, years(row.age), hours(row.hours))), row.ours);
+    const pair = { prints: row.printed, ours: row.ours };
+    checkApart(percent(remainingValue(row.of, years(row.age), hours(row.hours))), pair, sources["PM 710 table 1a"], remainingValue);
     expect(cells.filter(({ off }) => off === row).map(({ cell }) => cell)).toEqual([row.printed]);
   });
 });
@@ -124,43 +148,54 @@ describe("capital recovery", () => {
   );
   it.each(cells)("takes $factor a year over $years years at $rate", ({ years: n, rate, factor }) => {
     // The table drops a last nought: 0.534 stands for 0.53400.
-    expectPrinted(capitalRecoveryFactor(yearlyRate(rate), years(n)), factor.padEnd(7, "0"));
+    check(capitalRecoveryFactor(yearlyRate(rate), years(n)), factor.padEnd(7, "0"), sources["Engineers Edge"], capitalRecoveryFactor);
   });
 
   it.each(printed.loanPayments)("is the level payment of $payment on $loan", (row) => {
     const rate = new Decimal(row.rate).div("perYear" in row ? row.perYear : "1");
-    expectPrinted(new Decimal(row.loan).times(capitalRecoveryFactor(yearlyRate(rate), years(row.periods))), row.payment);
+    const payment = new Decimal(row.loan).times(capitalRecoveryFactor(yearlyRate(rate), years(row.periods)));
+    check(payment, row.payment, row.source, capitalRecoveryFactor);
   });
 
   it("splits into the price's and the salvage value's part (University of Maryland)", () => {
     const { price, salvage, pricePart, salvagePart, perHour } = printed.constructionMachine;
     const rate = yearlyRate(printed.constructionMachine.rate);
     const n = years(printed.constructionMachine.years);
-    expectPrinted(new Decimal(price).times(capitalRecoveryFactor(rate, n)), pricePart);
-    expectPrinted(new Decimal(salvage).times(discount(rate, n)).times(capitalRecoveryFactor(rate, n)), salvagePart);
-    expectPrinted(capitalRecovery(money(price), money(salvage), rate, n).div(printed.constructionMachine.hours), perHour);
+    const source = sources["Maryland ENCE420"];
+    check(new Decimal(price).times(capitalRecoveryFactor(rate, n)), pricePart, source, capitalRecoveryFactor, "the price's part");
+    const ofSalvage = new Decimal(salvage).times(discount(rate, n)).times(capitalRecoveryFactor(rate, n));
+    check(ofSalvage, salvagePart, source, capitalRecoveryFactor, "the salvage value's part");
+    const factors = rangeOver(printed.constructionMachine.factors, (recovery, sinking) =>
+      new Decimal(price).times(recovery).minus(new Decimal(salvage).times(sinking)).div(printed.constructionMachine.hours),
+    );
+    const ours = capitalRecovery(money(price), money(salvage), rate, n).div(printed.constructionMachine.hours);
+    checkApart(ours, perHour, source, capitalRecovery, factors);
   });
 });
 
 describe("field capacity", () => {
   it.each(printed.fieldCapacities)("is $printed $unit an hour at a speed of $speed, $width wide", (row) => {
-    expectPrinted(fieldCapacity(row.unit, new Decimal(row.speed), new Decimal(row.width), share(row.efficiency)), row.printed);
+    const capacity = fieldCapacity(row.unit, new Decimal(row.speed), new Decimal(row.width), share(row.efficiency));
+    check(capacity, row.printed, sources["Michigan State capacity"], fieldCapacity);
   });
 });
 
 describe("labour", () => {
   it("is 1.1 hours for an hour of the machine (farmdoc)", () => {
     const labour = new Decimal(printed.illinoisTractors.wage).times(labourPerMachineHour);
-    expectPrinted(labour, printed.illinoisTractors.labour);
-    for (const row of printed.illinoisTractors.rows) expectPrinted(labour.plus(row.overhead).plus(row.fuelAndLube), row.total);
+    check(labour, printed.illinoisTractors.labour, sources["farmdoc tractors"], "labourPerMachineHour");
+    for (const { power, overhead, fuelAndLube, total } of printed.illinoisTractors.rows)
+      check(labour.plus(overhead).plus(fuelAndLube), total, sources["farmdoc tractors"], "labourPerMachineHour", `${power} hp in all`);
   });
 });
 
 describe("own or hire", () => {
   it("breaks even at 58.8 acres where 1,000 a year stands against 17 an acre (own example)", () => {
     const result = ownOrHire(moneyPerYear("1000"), moneyPerArea("8"), moneyPerArea("25"), area("100"));
-    expectPrinted(result.breakEvenArea, "58.8");
-    expectPrinted(result.own, "18.00");
-    expectPrinted(result.saved, "7.00");
+    check(result.breakEvenArea, "58.8", sources["own or hire"], ownOrHire, "break-even area");
+    check(result.own, "18.00", sources["own or hire"], ownOrHire, "own");
+    check(result.saved, "7.00", sources["own or hire"], ownOrHire, "saved");
   });
 });
+
+checksPage("Machinery");

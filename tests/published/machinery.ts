@@ -1,17 +1,8 @@
 /** Machinery figures as printed. Figures only; digits as in the source, percent of list price where the source prints percent. */
-import type { Source } from "../../src/core/tables/source";
-
-export const pm710: Source = {
-  title: "Estimating Farm Machinery Costs (PM 710, an older edition), copy held by the National Ag Risk Education Library",
-  publisher: "Iowa State University Extension",
-  year: "not printed",
-  address: "https://www.yumpu.com/en/document/view/27603461/estimating-farm-machinery-costs-national-ag-risk-education-library/3",
-  where: "pages 3 and 6 of the copy",
-};
+import { sources } from "./sources";
 
 /** Worked example of PM 710: inputs and the first two results printed; the rest of its page was not readable. */
 export const tractor180hp = {
-  source: pm710,
   listPrice: "110000",
   purchasePrice: "93500",
   yearsKept: "15",
@@ -28,23 +19,9 @@ export const tractor180hp = {
 
 /** Fuel: the diesel and gasoline rule, three sources. */
 export const fuel = [
-  { source: "PM 710", power: "180", gallons: "7.92", price: "1.00", fuelCost: "7.92", lubeCost: "1.19" },
-  {
-    source: "How much will that tractor cost? (Growing Produce, growingproduce.com)",
-    power: "105",
-    gallons: "4.62",
-    price: "3.40",
-    fuelCost: "15.71",
-    lubeCost: "2.36",
-  },
-  {
-    source: "Machinery operation costs 2019 (farmdoc, University of Illinois, farmdoc.illinois.edu)",
-    power: "310",
-    gallons: "13.6",
-    price: null,
-    fuelCost: null,
-    lubeCost: null,
-  },
+  { source: sources["PM 710"], power: "180", gallons: "7.92", price: "1.00", fuelCost: "7.92", lubeCost: "1.19" },
+  { source: sources["Growing Produce"], power: "105", gallons: "4.62", price: "3.40", fuelCost: "15.71", lubeCost: "2.36" },
+  { source: sources["farmdoc machines 2019"], power: "310", gallons: "13.6", price: null, fuelCost: null, lubeCost: null },
 ] as const;
 
 /** Accumulated repairs, whole percent of list price. PM 710 table 3 (1996), read in a public copy of the table. */
@@ -56,8 +33,12 @@ export const accumulatedRepairs = [
   { of: "chisel plow", hours: "200 400 600 800 1000 1200 1400 1600 1800", percent: "3 8 14 20 28 36 45 54 64" },
 ] as const;
 
-/** Ontario farm press: accumulated repairs of a two-wheel-drive tractor, percent of new; printed 6.2 for an exact 6.3. */
+/** Ontario farm press: accumulated repairs of a two-wheel-drive tractor, percent of new. */
 export const ontarioRepairs = [{ hours: "6000", percent: "25" }] as const;
+export const ontarioRepairsOff = { hours: "3000", prints: "6.2", ours: "6.3" } as const;
+
+/** Growing Produce: a tractor listed at 80,000 and bought at 75,000, of which 37 % is left. */
+export const salvageOfPricePaid = { listPrice: "80000", pricePaid: "75000", part: "0.37", prints: "27,750", ours: "29600" } as const;
 
 /** Remaining value, whole percent of list price, ages 1 to 20. PM 710 table 1a, read in a public copy of the table. */
 export const remainingValues = [
@@ -67,7 +48,7 @@ export const remainingValues = [
   { of: "tractor 80-149 hp", hours: "200", percent: "69 62 57 53 50 47 44 42 40 38 36 34 33 31 30 28 27 26 25 24" },
   { of: "tractor 80-149 hp", hours: "400", percent: "68 62 57 53 49 46 44 41 39 37 35 34 32 31 29 28 27 25 24 23" },
 ] as const;
-/** Cells of that table which the coefficients give one percent point lower; see disagreements.md. */
+/** Cells of that table which the coefficients give one percent point lower. */
 export const remainingValuesOff = [
   { of: "tractor 80-149 hp", hours: "200", age: "20", ours: "23", printed: "24" },
   { of: "tractor 80-149 hp", hours: "400", age: "17", ours: "26", printed: "27" },
@@ -94,8 +75,8 @@ export const capitalRecoveryFactors = {
  * months at 5 % a year, printed 943.56 in a farm-finance text of which we kept no address.
  */
 export const loanPayments = [
-  { loan: "75000", rate: "0.0425", periods: "30", payment: "4469.87" },
-  { loan: "50000", rate: "0.05", perYear: "12", periods: "60", payment: "943.56" },
+  { source: sources["Decker Lateral"], loan: "75000", rate: "0.0425", periods: "30", payment: "4469.87" },
+  { source: sources["60-month loan"], loan: "50000", rate: "0.05", perYear: "12", periods: "60", payment: "943.56" },
 ] as const;
 
 /** University of Maryland, ENCE420 course notes, equipment ownership example, https://studylib.net/doc/8433104/ */
@@ -107,7 +88,9 @@ export const constructionMachine = {
   hours: "2500",
   pricePart: "76990",
   salvagePart: "11096",
-  perHour: "26.36",
+  perHour: { prints: "26.354", ours: "26.358" },
+  /** Capital recovery and sinking fund for four years at 8 %, to the four digits of the tables of such factors. */
+  factors: ["0.3019", "0.2219"],
 } as const;
 
 /** Michigan State University, ANR course pages, effective field capacity notes, web5.anr.msu.edu */

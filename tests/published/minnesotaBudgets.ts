@@ -6,11 +6,11 @@
  * Each level is entered as the lines that it holds. Interest and depreciation of the overhead are what machines cost
  * (on owned land what land and machines cost), so they are entered under the kinds of the full layer.
  */
-import type { Budget, Printed, Source } from "./budget";
+import type { Budget, Printed } from "./budget";
 
 type Column = {
   readonly id: string;
-  readonly source: Source;
+  readonly source: Budget["source"];
   readonly crop: string;
   readonly acres: string;
   readonly yield: string;

@@ -2,9 +2,12 @@ import { describe, expect, it } from "vitest";
 import { reseed, reseedCost, type ReseedCosts, type ReseedQuestion } from "../../src/core/reseed";
 import { replantPayment } from "../../src/core/reseedInsurance";
 import { area, moneyPerArea, moneyPerUnit, plantsPerArea, points, share, yieldPerArea } from "../../src/core/numbers/units";
-import { expectPrinted } from "../support/expectPrinted";
 import { centralCornBelt } from "../support/publishedStandTables";
 import * as printed from "./changes";
+import { check, checksPage } from "./checks";
+import { sources } from "./sources";
+
+const ours = sources["Purdue 2012, money ours"];
 
 const noCosts: ReseedCosts = { endOldStand: null, seed: null, seedCredit: null, pass: null, treatment: null, herbicide: null, other: null };
 const at = ([date, stand]: readonly [string, string]) => ({ date, stand: plantsPerArea(stand), rowWidth: null, areaUnit: "ac" as const });
@@ -49,19 +52,19 @@ describe("keep or reseed", () => {
     const answer = answerOf(
       question(marginal, { dryingPerPoint: moneyPerUnit(marginal.dryingPerPoint), reseededPoints: points(marginal.points) }),
     );
-    expectPrinted(answer.keptYield, marginal.keptYield);
-    expectPrinted(answer.reseededYield, marginal.reseededYield);
-    expectPrinted(answer.net, marginal.net);
+    check(answer.keptYield, marginal.keptYield, ours, reseed, "kept yield");
+    check(answer.reseededYield, marginal.reseededYield, ours, reseed, "reseeded yield");
+    check(answer.net, marginal.net, ours, reseed, "net");
     expect(answer.decision).toBe("keep");
   });
 
   it("reseeds 10,000 plants of 20 April by 10 May", () => {
     const { clear } = printed;
     const answer = answerOf(question(clear, { insurance: moneyPerArea(clear.insurance) }));
-    expectPrinted(answer.keptYield, clear.keptYield);
-    expectPrinted(answer.reseededYield, clear.reseededYield);
-    expectPrinted(answer.net, clear.net);
-    expectPrinted(answer.breakEvenPrice, clear.breakEvenPrice);
+    check(answer.keptYield, clear.keptYield, ours, reseed, "kept yield");
+    check(answer.reseededYield, clear.reseededYield, ours, reseed, "reseeded yield");
+    check(answer.net, clear.net, ours, reseed, "net");
+    check(answer.breakEvenPrice, clear.breakEvenPrice, ours, reseed, "break-even price");
     expect(answer.decision).toBe("reseed");
   });
 
@@ -77,20 +80,14 @@ describe("keep or reseed", () => {
         cost: arkansas.cost,
       }),
     );
-    expectPrinted(answer.reseededYield.minus(answer.gapNeeded!), arkansas.reducedYield);
+    check(answer.reseededYield.minus(answer.gapNeeded!), arkansas.reducedYield, sources["Arkansas 2006"], reseed);
   });
 
   it("costs in Iowa the sum of its parts", () => {
     const { iowaCost } = printed;
-    expectPrinted(
-      reseedCost({
-        ...noCosts,
-        endOldStand: moneyPerArea(iowaCost.endOldStand),
-        pass: moneyPerArea(iowaCost.pass),
-        seed: moneyPerArea(iowaCost.seed),
-      }),
-      iowaCost.total,
-    );
+    const { endOldStand, pass, seed, total } = iowaCost;
+    const costs = { ...noCosts, endOldStand: moneyPerArea(endOldStand), pass: moneyPerArea(pass), seed: moneyPerArea(seed) };
+    check(reseedCost(costs), total, sources["Iowa replant 2006"], reseedCost);
   });
 });
 
@@ -103,9 +100,9 @@ describe("the insurance payment", () => {
       appraisal: yieldPerArea(row.appraisal),
       price: moneyPerUnit(row.price),
     });
-    expectPrinted(result.guaranteedYield, row.guarantee);
-    expectPrinted(result.appraisalMustBeBelow, row.trigger);
-    expectPrinted(result.payment, row.payment);
+    check(result.guaranteedYield, row.guarantee, sources["Iowa ICM 1998"], replantPayment, "guaranteed yield");
+    check(result.appraisalMustBeBelow, row.trigger, sources["Iowa ICM 1998"], replantPayment, "appraisal below");
+    check(result.payment, row.payment, sources["Iowa ICM 1998"], replantPayment, "payment");
     expect(result.due).toBe(true);
   });
 
@@ -120,3 +117,5 @@ describe("the insurance payment", () => {
     expect([result.due, result.payment.toString()]).toEqual([false, "0"]);
   });
 });
+
+checksPage("Replanting");

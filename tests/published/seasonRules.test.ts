@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import { Decimal } from "../../src/core/numbers/decimal";
 import { seasonReport } from "../../src/workbook/report";
 import { reportJson } from "../../src/workbook/reportJson";
-import { expectPrinted } from "../support/expectPrinted";
 import { contentFromText } from "../support/tableFromText";
-import { isListed } from "./disagreements";
+import { check, checkApart, checksPage, type Formula } from "./checks";
+import { rangeOver, type Range } from "./printRange";
 import {
   averageCost,
   bushelsPerTonne,
@@ -16,6 +16,7 @@ import {
   shrink,
   stagedSales,
 } from "./seasonRules";
+import { sources, type Source } from "./sources";
 
 function reportOf(workbook: string) {
   const report = seasonReport(contentFromText(workbook));
@@ -27,10 +28,13 @@ function reportOf(workbook: string) {
 type Row = { readonly prints: string; readonly ours?: string };
 
 /** Holds a figure to what is printed, or to the disagreement that is listed. */
-function expectRow(actual: Decimal, { prints, ours }: Row, id: string): void {
-  expectPrinted(actual, ours ?? prints);
-  if (ours !== undefined) expect(isListed(id, prints, ours)).toBe(true);
+function checkRow(actual: Decimal, { prints, ours }: Row, source: Source, formula: Formula, range?: Range): void {
+  if (ours === undefined) check(actual, prints, source, formula);
+  else checkApart(actual, { prints, ours }, source, formula, range);
 }
+const interestByMonths = "seasonReport: operating interest";
+const averageOf = "seasonReport: average price";
+const dryYield = "seasonReport: yield at standard moisture";
 
 const oneAcre = (crop = "| Corn | 4.00 |") => `
   Crops
@@ -41,7 +45,7 @@ const oneAcre = (crop = "| Corn | 4.00 |") => `
   | One   | Corn | 1     | 100        |`;
 
 describe("operating interest by months", () => {
-  it.each(operatingInterest)("is $prints on $spent at $rate % for $months months ($id)", ({ spent, rate, months, prints }) => {
+  it.each(operatingInterest)("is $prints on $spent at $rate % for $months months ($id)", ({ id, spent, rate, months, prints }) => {
     const { crops } = reportOf(`${oneAcre()}
       Season
       | Setting                 | Value     |
@@ -51,7 +55,7 @@ describe("operating interest by months", () => {
       Other costs
       | Item   | Kind            | Amount   | Basis    |
       | Inputs | other operating | ${spent} | per acre |`);
-    expectPrinted(new Decimal(crops[0]!.plan.costPerAcre.byKind["operating interest"]!), prints);
+    check(new Decimal(crops[0]!.plan.costPerAcre.byKind["operating interest"]!), prints, sources[id], interestByMonths);
   });
 });
 
@@ -71,16 +75,17 @@ describe("an item's average price", () => {
   it("charges what is used and leaves the rest, as an accounting problem prints", () => {
     const of = averageCost.whole;
     const { crops, items } = used([[of.quantity, of.amount]], "Amount", of.used);
-    expectPrinted(new Decimal(items[0]!.averagePrice!), of.unit);
-    expectPrinted(new Decimal(crops[0]!.outlook.costPerAcre.byKind["supplies"]!), of.cost);
-    expectPrinted(new Decimal(items[0]!.left!), of.left);
-    expectPrinted(new Decimal(items[0]!.left!).times(items[0]!.averagePrice!), of.leftValue);
+    const source = sources["I05 average cost"];
+    check(new Decimal(items[0]!.averagePrice!), of.unit, source, averageOf, "a unit");
+    check(new Decimal(crops[0]!.outlook.costPerAcre.byKind["supplies"]!), of.cost, source, averageOf, "used");
+    check(new Decimal(items[0]!.left!), of.left, source, averageOf, "left");
+    check(new Decimal(items[0]!.left!).times(items[0]!.averagePrice!), of.leftValue, source, averageOf, "what is left is worth");
   });
   it("is carried as value and quantity, where a source that cuts it is 26 cents off", () => {
     const of = averageCost.twoLots;
     const { crops, items } = used(of.lots, "Unit price", of.used);
-    expectPrinted(new Decimal(items[0]!.averagePrice!), of.unit);
-    expectRow(new Decimal(crops[0]!.outlook.costPerAcre.byKind["supplies"]!), of, of.id);
+    expect(new Decimal(items[0]!.averagePrice!).toFixed(4)).toBe(of.unit);
+    checkRow(new Decimal(crops[0]!.outlook.costPerAcre.byKind["supplies"]!), of, sources[of.id], averageOf);
   });
 });
 
@@ -93,7 +98,8 @@ describe("a nutrient", () => {
       Applications
       | Field | Item    | Rate | Rate unit         | Status |
       | One   | Product | 1    | lb ${nutrient}/ac | plan   |`);
-    expectPrinted(new Decimal(crops[0]!.plan.costPerAcre.byKind["fertilizer"]!), prints);
+    const perPound = new Decimal(crops[0]!.plan.costPerAcre.byKind["fertilizer"]!);
+    check(perPound, prints, sources["nutrient prices"], "seasonReport: price of a nutrient");
   });
 });
 
@@ -114,11 +120,14 @@ describe("a unit of seed", () => {
     | One   | Seed | ${rate} | seeds/ac  | plan   |`);
 
   it("plants as many acres as printed", () => {
-    expectPrinted(new Decimal(planted(seed.acres, seed.rate, seed.cost.price).items[0]!.needed!), "1.00");
+    const units = planted(seed.acres, seed.rate, seed.cost.price).items[0]!.needed!;
+    check(new Decimal(units), "1", sources[seed.cost.id], "seasonReport: needed");
   });
   it("costs an acre what its price, printed to the dollar, gives", () => {
     const { rate, price, id } = seed.cost;
-    expectRow(new Decimal(planted("1", rate, price).crops[0]!.plan.costPerAcre.byKind["seed"]!), seed.cost, id);
+    const range = rangeOver([price], (unitPrice) => unitPrice.times(rate).div(seed.pack));
+    const perAcre = new Decimal(planted("1", rate, price).crops[0]!.plan.costPerAcre.byKind["seed"]!);
+    checkRow(perAcre, seed.cost, sources[id], "seasonReport: cost of seed", range);
   });
 });
 
@@ -143,7 +152,7 @@ function harvested(
 describe.each(equivalentWeights)("the printed weights of wet $crop", ({ id, weight, standard, rows }) => {
   it.each(rows as readonly (Row & { readonly moisture: string })[])("hold a bushel at $moisture %", (row) => {
     const [bushels] = harvested({ unit: "bu", weight, standard }, [{ weight: "1000", unit: "lb", moisture: row.moisture }]);
-    expectRow(new Decimal("1000").div(bushels!), row, id);
+    checkRow(new Decimal("1000").div(bushels!), row, sources[id], dryYield);
   });
 });
 
@@ -154,23 +163,24 @@ describe("shrink to standard moisture", () => {
       .div(weight);
 
   it.each(shrink.rows as readonly (Row & { readonly standard: string })[])("is $prints % for the first point above $standard", (row) => {
-    expectRow(lost("1000", new Decimal(row.standard).plus("1").toFixed(), row.standard), row, shrink.id);
+    checkRow(lost("1000", new Decimal(row.standard).plus("1").toFixed(), row.standard), row, sources[shrink.id], dryYield);
   });
   it("is the printed part from 25 to 15.5 %", () => {
     const { moisture, standard, prints } = shrink.whole;
-    expectPrinted(lost("1000", moisture, standard), prints);
+    check(lost("1000", moisture, standard), prints, sources[shrink.id], dryYield);
   });
   it("keeps the dry matter, on the wet basis", () => {
     const { weight, moisture, standard, id } = shrink.wetBasis;
     const [kept] = harvested({ unit: "lb", standard }, [{ weight, unit: "lb", moisture }]);
-    expectRow(kept!, shrink.wetBasis, id);
-    expectPrinted(kept!.times("0.845"), "8000.000");
+    checkRow(kept!, shrink.wetBasis, sources[id], dryYield);
+    expect(kept!.times("0.845").toFixed(3)).toBe("8000.000");
   });
 });
 
 describe("a tonne", () => {
   it.each(bushelsPerTonne)("is $prints bushels of $crop", ({ weight, prints }) => {
-    expectPrinted(harvested({ unit: "bu", weight, standard: "15" }, [{ weight: "1", unit: "t", moisture: "15" }])[0]!, prints);
+    const [bushels] = harvested({ unit: "bu", weight, standard: "15" }, [{ weight: "1", unit: "t", moisture: "15" }]);
+    check(bushels!, prints, sources["bushels in a tonne"], dryYield);
   });
 });
 
@@ -186,7 +196,7 @@ describe("drying", () => {
       Fields
       | Field | Crop | Acres | Yield goal |
       | One   | Corn | 1     | 100        |`);
-    expectPrinted(new Decimal(crops[0]!.plan.costPerUnit["operating"]!), prints);
+    check(new Decimal(crops[0]!.plan.costPerUnit["operating"]!), prints, sources["drying a bushel"], "seasonReport: drying");
   });
 });
 
@@ -196,6 +206,8 @@ describe("the average price of sales", () => {
       Sales
       | Crop | Date | Quantity | Price |
       ${stagedSales.sales.map(([quantity, price]) => `| Corn | 2031-06-01 | ${quantity} | ${price} |`).join("\n")}`);
-    expectPrinted(new Decimal(crops[0]!.sales.averagePrice!), stagedSales.prints);
+    check(new Decimal(crops[0]!.sales.averagePrice!), stagedSales.prints, sources["AgWeb 2010"], "seasonReport: average price of sales");
   });
 });
+
+checksPage("Rules of a season");

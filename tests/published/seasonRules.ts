@@ -3,65 +3,16 @@
  * purchases, the price of a nutrient, shrink and drying, the average price of sales. Figures only; read in 2026. Where
  * no address is given, only the publisher was kept when the figure was read.
  */
-import type { Source } from "./budget";
-
-const texas = "Texas Cooperative Extension / Texas A&M AgriLife Extension";
-
 /**
  * Interest on all that is spent before it, $/ac. The first source prints the time-weighted average, so that it is for a
  * year; the months of the others are not printed but follow from their own interest line.
  */
 export const operatingInterest = [
-  {
-    id: "D05",
-    source: "Irrigated winter wheat with grazing, 1982 crop budget",
-    publisher: texas,
-    address: "https://studylib.net/doc/11000725/",
-    spent: "29.23",
-    rate: "15.5",
-    months: "12",
-    prints: "4.53",
-  },
-  {
-    id: "D06",
-    source: "Table 63: costs and returns for corn for grain per acre (organic practices), 1996",
-    publisher: "Rutgers Cooperative Extension",
-    address: "https://farmmgmt.rutgers.edu/table-63-costs-and-returns-for-corn-for-grain-per-acre/",
-    spent: "511.19",
-    rate: "10",
-    months: "3.48",
-    prints: "14.82",
-  },
-  {
-    id: "D07",
-    source: "Hard red winter wheat, 200 acres, central Texas, 2016",
-    publisher: texas,
-    address: "https://studylib.net/doc/11006199/",
-    spent: "256.29",
-    rate: "4.75",
-    months: "6.94",
-    prints: "7.04",
-  },
-  {
-    id: "D08",
-    source: "Dryland wheat with grazing, 160 acres, South Plains, 2016",
-    publisher: texas,
-    address: "https://studylib.net/doc/11004506/",
-    spent: "136.26",
-    rate: "6",
-    months: "7.68",
-    prints: "5.23",
-  },
-  {
-    id: "D09",
-    source: "Furrow-irrigated grain sorghum, 100 acres, lower Rio Grande, 2016",
-    publisher: texas,
-    address: "https://studylib.net/doc/11004299/",
-    spent: "241.14",
-    rate: "5",
-    months: "4.44",
-    prints: "4.46",
-  },
+  { id: "D05", spent: "29.23", rate: "15.5", months: "12", prints: "4.53" },
+  { id: "D06", spent: "511.19", rate: "10", months: "3.48", prints: "14.82" },
+  { id: "D07", spent: "256.29", rate: "4.75", months: "6.94", prints: "7.04" },
+  { id: "D08", spent: "136.26", rate: "6", months: "7.68", prints: "5.23" },
+  { id: "D09", spent: "241.14", rate: "5", months: "4.44", prints: "4.46" },
 ] as const;
 
 /** Accounting course problems: what is used and what is left at the average cost of what was bought. */
@@ -98,20 +49,11 @@ export const seed = {
   cost: { id: "I08", rate: "34000", price: "267", prints: "113.50", ours: "113.48" },
 } as const;
 
-const moistureTables: Source = {
-  title: "Corn and soybean weights at equal dry matter (University of Missouri moisture tables)",
-  publisher: "grainweightconversion.com",
-  year: "not printed",
-  address: "grainweightconversion.com",
-  where: "corn and soybean tables",
-};
-
 /** Pounds at a moisture that hold one bushel at standard moisture. Rows drier than standard are left out: a sale does not stretch them. */
 export const equivalentWeights = [
   {
     id: "G01",
     crop: "Corn",
-    source: moistureTables,
     weight: "56",
     standard: "15.5",
     rows: [
@@ -130,7 +72,6 @@ export const equivalentWeights = [
   {
     id: "G02",
     crop: "Soybeans",
-    source: moistureTables,
     weight: "60",
     standard: "13",
     rows: [
@@ -150,13 +91,6 @@ export const equivalentWeights = [
 
 /** South Dakota State University Extension, 2020: percent of the weight that is lost for the first point above a moisture. */
 export const shrink = {
-  source: {
-    title: "Corn grain moisture discount: why and how much?",
-    publisher: "South Dakota State University Extension",
-    year: "2020",
-    address: "https://extension.sdstate.edu/corn-grain-moisture-discount-why-and-how-much",
-    where: "text and table 1",
-  },
   id: "G04",
   rows: [
     { standard: "15.5", prints: "1.18" },

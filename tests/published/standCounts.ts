@@ -1,7 +1,7 @@
 /** Stand counts, seeding rates and seed arithmetic as printed. `null` source figures are left out. */
+import { sources } from "./sources";
 
-const tennessee =
-  "University of Tennessee Crops News 2011, Checking corn populations, https://news.utcrops.com/2011/04/checking-corn-populations";
+const tennessee = sources["Tennessee 2011"];
 
 /** Row length of 1/1000 acre. `within` is what the source rounds to: half an inch, or a whole one, in feet. */
 export const rowLengths = [
@@ -9,21 +9,18 @@ export const rowLengths = [
   { source: tennessee, width: "30", feet: "17", inches: "5" },
   { source: tennessee, width: "36", feet: "14", inches: "6" },
   { source: tennessee, width: "38", feet: "13", inches: "9" },
-  {
-    source: "Corn+Soybean Digest 2004, Replanting decisions, http://cornandsoybeandigest.com/print/replanting-decisions",
-    width: "22",
-    feet: "23",
-    inches: "9",
-  },
+  { source: sources["Corn+Soybean Digest 2004"], width: "22", feet: "23", inches: "9" },
 ] as const;
-/** Printed lengths that are not the formula's to the nearest inch; see disagreements.md. */
+/** Printed lengths that are not the formula's to the nearest inch. */
 export const rowLengthsOff = [
-  { source: tennessee, width: "20", ours: "26 ft 1.6 in", printed: "26 ft 2 in" },
+  { source: tennessee, width: "20", ours: "26 ft 1.6 in", printed: "26 ft 2 in", printedInches: "314", inches: "313.6" },
   {
-    source: "Ohio State University Extension, Soybean replant decisions (Times Bulletin)",
+    source: sources["Ohio soybean replant"],
     width: "7.5",
     ours: "69 ft 8.4 in",
     printed: "69 ft 9 in",
+    printedInches: "837",
+    inches: "836.4",
   },
 ] as const;
 
@@ -46,7 +43,7 @@ export const hoops = [
   ["30", "8874"],
   ["27", "10956"],
 ] as const;
-/** Of the same list; see disagreements.md. */
+/** Of the same list. */
 export const hoopsOff = [
   { diameter: "36", ours: "6162", printed: "6165" },
   { diameter: "24", ours: "13866", printed: "13865" },
@@ -63,9 +60,9 @@ export const counts = {
   /** Farm Progress, Should You Replant Soybeans?: prints 107,000, from about 8,900 a plant; exact 106,488. */
   hoopOff: { diameter: "30", plants: "12", ours: "106488", printed: "107,000" },
   /** Ohio State University Extension, Soybean replant decisions: 90 plants in 34 ft 10 in of 15-inch row are about 90,000. */
-  ohio: { rowWidth: "15", length: "34.848", plants: "90", printed: "90000" },
+  ohio: { source: sources["Ohio soybean replant"], rowWidth: "15", length: "34.848", plants: "90", printed: "90000" },
   /** Penn State Extension 2016, Replanting Corn Fields, http://www.farms.com/commentaries/replanting-corn-fields-108067.aspx */
-  penn: { rowWidth: "30", length: "1", plants: "2", printed: "34848" },
+  penn: { source: sources["Penn State 2016"], rowWidth: "30", length: "1", plants: "2", printed: "34848" },
   /** Penn State Extension, Wheat Stand Assessment, https://extension.psu.edu/wheat-stand-assessment: 40 plants in 3 ft of 7-inch row. */
   wheat: { rowWidth: "7", length: "3", plants: "40", printedPerSquareFoot: "23" },
 } as const;
@@ -125,7 +122,7 @@ export const northDakota = {
   printed: "110",
 } as const;
 /** Crop Chatter (Manitoba): flax, 45 plants per square foot, 5 g, 88 % germination, 40 % mortality; rule 43 lb, exact 40.9. */
-export const flax = { plants: "45", weight: "5", perHundred: "0.528", exact: "40.9" } as const;
+export const flax = { plants: "45", weight: "5", perHundred: "0.528", exact: { prints: "43", ours: "40.9" } } as const;
 /** growwinterwheat.ca, Seed heavy: formula and survival printed, the 32 g ours. */
 export const winterWheat = { plants: "30", weight: "32", survival: "0.70", rule: "137.1" } as const;
 /** Seed cost: Michigan State University Extension 2011 and 2025; Illinois in Corn+Soybean Digest; Manitoba Pulse & Soybean Growers 2021. */

@@ -6,7 +6,6 @@ import { standFrom } from "../../src/core/stand/standUnit";
 import { yieldOutlook } from "../../src/core/stand/yieldOutlook";
 import { plantsPerArea, yieldPerArea } from "../../src/core/numbers/units";
 import { publishedStandTable, publishedStandTables as published } from "../../src/workbook/publishedStandTables";
-import { expectPrinted } from "../support/expectPrinted";
 import {
   centralCornBelt,
   iowa2001,
@@ -22,6 +21,8 @@ import {
   wisconsinShortSeason,
 } from "../support/publishedStandTables";
 import { settings } from "../support/season";
+import { check, checkApart, checksPage } from "./checks";
+import { sources } from "./sources";
 import * as printed from "./standTables";
 
 const at = (monthDay: string | null, stand: string | null) =>
@@ -50,7 +51,7 @@ describe("the central Corn Belt table", () => {
   it("has all 182 cells", () => expect(cells).toHaveLength(182));
 
   it.each(cells)("gives $cell % on $date at $stand plants", ({ date, stand, cell }) => {
-    expectPrinted(percentAt(centralCornBelt, date, stand), cell);
+    check(percentAt(centralCornBelt, date, stand), cell, sources["Purdue 2012"], relativeYieldAt);
   });
 
   it("gives the mean of four cells in the middle between them, everywhere", () => {
@@ -71,10 +72,15 @@ describe("the central Corn Belt table", () => {
     { date: "04-30", stand: "21000", percent: "93.5" },
     { date: "05-22", stand: "21000", percent: "82.7" },
     { date: "06-01", stand: "30000", percent: "78.6" },
-    // Penn State reads 81 for 29 May from the nearest row, 30 May; between the rows of 25 and 30 May it is 82.2.
-    { date: "05-29", stand: "30000", percent: "82.2" },
   ])("gives $percent % on $date at $stand plants by hand", ({ date, stand, percent }) => {
+    check(percentAt(centralCornBelt, date, stand), percent, sources["Purdue 2012, by hand"], relativeYieldAt);
     expect(percentAt(centralCornBelt, date, stand).toString()).toBe(percent);
+  });
+  it("is 82.2 % on 29 May at a full stand, where the nearest row, 30 May, is printed", () => {
+    checkApart(percentAt(centralCornBelt, "05-29", "30000"), { prints: "81", ours: "82.2" }, sources["Penn State 29 May"], relativeYieldAt);
+  });
+  it.each(printed.minnesota)("is $ours % on $date at $stand plants, where Minnesota prints $prints", ({ date, stand, ...pair }) => {
+    checkApart(percentAt(centralCornBelt, date, stand), pair, sources["Minnesota stands"], relativeYieldAt);
   });
 
   it("is one quadratic surface to within 0.6 point, which also tests the readings in between", () => {
@@ -126,11 +132,11 @@ describe("the central Corn Belt table", () => {
     ]);
   });
 
-  it.each(printed.readings)("reads as printed by $source", ({ goal, kept, reseeded }) => {
+  it.each(printed.readings)("reads as printed by $source.id", ({ source, goal, kept, reseeded }) => {
     for (const [date, stand, percent, bushels] of [kept, reseeded]) {
       const found = percentAt(centralCornBelt, date, stand);
-      expectPrinted(found, percent);
-      expectPrinted(found.times(goal).div("100"), bushels);
+      check(found, percent, source, relativeYieldAt, `percent on ${date}`);
+      check(found.times(goal).div("100"), bushels, source, relativeYieldAt, `bushels on ${date}`);
     }
   });
 });
@@ -142,7 +148,7 @@ describe("the Iowa tables", () => {
   );
 
   it.each(cells)("of 2001 give $cell % on $date at $stand plants", ({ date, stand, cell }) => {
-    expectPrinted(percentAt(iowa2001, date, stand), cell);
+    check(percentAt(iowa2001, date, stand), cell, sources["Iowa PM 1885"], relativeYieldAt);
   });
   it("of 2001 have one value all through a window and straight lines between windows", () => {
     expect(percentAt(iowa2001, "05-16", "30000").toString()).toBe("99");
@@ -172,17 +178,22 @@ describe("the Iowa tables", () => {
     }
   });
   it("differ from Nebraska's reprint in one cell of the full stand", () => {
-    const here = windows.map(([from]) => percentAt(nebraska2009, from!, "30000").toString());
-    expect(here).toEqual(words(printed.nebraskaFullStand));
-    expect(windows.map(([from]) => percentAt(iowa2001, from!, "30000").toString()).filter((each, index) => each !== here[index])).toEqual([
-      "99",
-    ]);
+    words(printed.nebraskaFullStand).forEach((prints, index) => {
+      const from = windows[index]![0]!;
+      check(percentAt(nebraska2009, from, "30000"), prints, sources["Nebraska 2009"], relativeYieldAt, `its own table on ${from}`);
+      const ofIowa = percentAt(iowa2001, from, "30000");
+      if (index !== 1) check(ofIowa, prints, sources["Nebraska 2009"], relativeYieldAt, `the Iowa table on ${from}`);
+      else checkApart(ofIowa, { prints, ours: "99" }, sources["Nebraska 2009"], relativeYieldAt, undefined, `the Iowa table on ${from}`);
+    });
     expect(words(printed.iowa2001.rows[1]![1]).map((_, index) => percentAt(nebraska2009, windows[index]![0]!, "24000").toString())).toEqual(
       words(printed.iowa2001.rows[1]![1]),
     );
   });
   it.each(printed.iowa2010.rows)("of 2010 give at %s plants %s", (stand, row) => {
-    words(row).forEach((cell, index) => expectPrinted(percentAt(iowa2010, words(printed.iowa2010.inside)[index]!, stand), cell));
+    words(row).forEach((cell, index) => {
+      const date = words(printed.iowa2010.inside)[index]!;
+      check(percentAt(iowa2010, date, stand), cell, sources["Iowa 2010"], relativeYieldAt, date);
+    });
   });
   it("of 2010 refuse the cells that could not be read, and what leans on them", () => {
     expect(refusal(iowa2010, "06-01", "25000")?.reason).toBe("not printed");
@@ -197,13 +208,16 @@ describe("the other tables", () => {
     ...printed.wisconsin.full.map((row) => [wisconsinFullSeason, ...row] as const),
     ...printed.wisconsin.short.map((row) => [wisconsinShortSeason, ...row] as const),
   ])("%# of Wisconsin reads back", (table, stand, row) => {
-    words(row).forEach((cell, index) => expectPrinted(percentAt(table, words(printed.wisconsin.dates)[index]!, stand), cell));
+    words(row).forEach((cell, index) => {
+      const date = words(printed.wisconsin.dates)[index]!;
+      check(percentAt(table, date, stand), cell, sources["Wisconsin 2003"], relativeYieldAt, `${stand} plants on ${date}`);
+    });
   });
   it.each([
-    [northernMissouri, printed.northernMissouri],
-    [soybeanDates, printed.soybeanDates],
-  ] as const)("%# by date only reads back and asks for no stand", (table, { dates, percent }) => {
-    words(dates).forEach((date, index) => expectPrinted(percentAt(table, date, null), words(percent)[index]!));
+    [northernMissouri, printed.northernMissouri, sources["Missouri 2013"]],
+    [soybeanDates, printed.soybeanDates, sources["Penn State soybeans 2012"]],
+  ] as const)("%# by date only reads back and asks for no stand", (table, { dates, percent }, source) => {
+    words(dates).forEach((date, index) => check(percentAt(table, date, null), words(percent)[index]!, source, relativeYieldAt, date));
   });
   it("by date only take a straight line between two dates", () => {
     expect(percentAt(northernMissouri, "05-26", null).toString()).toBe("80");
@@ -213,8 +227,9 @@ describe("the other tables", () => {
     const rowWidth = new Decimal("19");
     const stand = standFrom("plants per metre of row", new Decimal(perMetre), "ha", rowWidth)!;
     const result = relativeYieldAt(wheatOntario, { date: null, stand, rowWidth, areaUnit: "ha" });
-    expectPrinted(result.ok ? result.value.relativeYield.times("100") : null, percent);
-    expectPrinted(result.ok ? result.value.relativeYield.times("80") : null, bushels);
+    const relative = result.ok ? result.value.relativeYield : null;
+    check(relative?.times("100") ?? null, percent, sources["Ontario wheat 2012"], relativeYieldAt, "percent");
+    check(relative?.times("80") ?? null, bushels, sources["Ontario wheat 2012"], relativeYieldAt, "bushels");
     expect(relativeYieldAt(wheatOntario, { date: null, stand, rowWidth: null, areaUnit: "ha" })).toMatchObject({
       ok: false,
       problems: [{ reason: "row width missing" }],
@@ -273,7 +288,7 @@ describe("yield outlook", () => {
 
   it("is 184 of a goal of 200 at 20,000 plants of 30 April (Purdue Field Guide)", () => {
     const result = ask(["04-30", "20000"]);
-    expectPrinted(result.ok ? result.value.outlook : null, "184");
+    check(result.ok ? result.value.outlook : null, "184", sources["Farm Progress 2018"], yieldOutlook);
   });
   it("is goal × R(real) ÷ R(planned) where the plan is not the best of the table", () => {
     const result = yieldOutlook({
@@ -304,3 +319,5 @@ describe("yield outlook", () => {
     });
   });
 });
+
+checksPage("Yield by date and stand");

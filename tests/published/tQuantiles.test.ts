@@ -1,16 +1,17 @@
 import { describe, expect, it } from "vitest";
 import { Decimal } from "../../src/core/numbers/decimal";
 import { tQuantile } from "../../src/core/stand/tQuantile";
-import { expectPrinted } from "../support/expectPrinted";
+import { check, checksPage } from "./checks";
+import { sources } from "./sources";
 import { recalled, tQuantiles } from "./tQuantiles";
 
 describe("Student's t", () => {
   it.each(tQuantiles)("within %s at %s degrees of freedom is %s", (confidence, freedom, printed) => {
-    expectPrinted(tQuantile(new Decimal(freedom), new Decimal(confidence)), printed);
+    check(tQuantile(new Decimal(freedom), new Decimal(confidence)), printed, sources["scipy 1.17.1"], tQuantile);
   });
 
   it("is the 2.776 of every printed table at 4 degrees of freedom", () => {
-    expectPrinted(tQuantile(new Decimal(recalled.freedom), new Decimal(recalled.confidence)), recalled.printed);
+    check(tQuantile(new Decimal(recalled.freedom), new Decimal(recalled.confidence)), recalled.printed, sources["t table"], tQuantile);
   });
 
   it("refuses what has no quantile", () => {
@@ -20,3 +21,5 @@ describe("Student's t", () => {
     expect(() => tQuantile(new Decimal("4"), new Decimal("0"))).toThrow(RangeError);
   });
 });
+
+checksPage("Student's t");

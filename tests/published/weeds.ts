@@ -1,4 +1,5 @@
 /** Tank arithmetic and sites of action as sources work them out. Figures only; read in 2026. */
+import { sources } from "./sources";
 
 /**
  * Mixes: acres, carrier per acre, tank and rate as typed, and what is printed of them; where no address is given the source was
@@ -7,9 +8,7 @@
 export const tanks = [
   {
     id: "tank-500-30",
-    source: "Calibration of Sprayer, MT 2000-14",
-    publisher: "Montana State University Extension (by its series number), 2000",
-    where: "example 4",
+    source: sources["Montana MT 2000-14"],
     // 16.6 is cut, not rounded.
     acres: "100",
     carrier: "30",
@@ -21,9 +20,7 @@ export const tanks = [
   },
   {
     id: "tank-250-30",
-    source: "Calibration of Sprayer, MT 2000-14",
-    publisher: "Montana State University Extension (by its series number), 2000",
-    where: "example 4",
+    source: sources["Montana MT 2000-14"],
     acres: "100",
     carrier: "30",
     tank: "250",
@@ -35,9 +32,7 @@ export const tanks = [
   {
     // Half a pound of active ingredient of a product of 2 lb a gallon is a quart an acre.
     id: "tank-300-40",
-    source: "Calibration of Sprayer, MT 2000-14",
-    publisher: "Montana State University Extension (by its series number), 2000",
-    where: "example 7b",
+    source: sources["Montana MT 2000-14"],
     acres: "100",
     carrier: "40",
     tank: "300",
@@ -48,9 +43,7 @@ export const tanks = [
   },
   {
     id: "order-25-acres",
-    source: "Calibrating application equipment",
-    publisher: "Oklahoma State University (Oklahoma City), 2013",
-    where: "slides",
+    source: sources["Oklahoma 2013"],
     acres: "25",
     carrier: "20",
     tank: "500",
@@ -61,9 +54,7 @@ export const tanks = [
   },
   {
     id: "three-and-a-half-acres",
-    source: "Agrochemical and pesticide safety handbook, examples",
-    publisher: "copy of a textbook, http://what-when-how.com/Tutorial/topic-166581h5j/Agrochemical-and-Pesticide-Safety-128.html",
-    where: "examples 4, 5",
+    source: sources["safety handbook"],
     acres: "3.5",
     carrier: "15",
     tank: "100",

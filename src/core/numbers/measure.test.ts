@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { expectPrinted } from "../../../tests/support/expectPrinted";
+import { check, checksPage } from "../../../tests/published/checks";
+import { sources } from "../../../tests/published/sources";
 import { Decimal } from "./decimal";
 import { conversion, measureNamed, measureNames, namedMeasure } from "./measure";
 
@@ -25,7 +26,7 @@ describe("conversion", () => {
     ["kg", "lb", "2.20462"],
     ["t", "kg", "1000"],
   ])("makes one %s %s of %s", (from, to, printed) => {
-    expectPrinted(per(from, to), printed);
+    check(per(from, to), printed, sources["Hong Kong appendices"], conversion);
   });
 
   it.each([
@@ -96,3 +97,5 @@ describe("measureNamed", () => {
     expect([measureNamed("bag"), measureNamed("")]).toEqual([null, null]);
   });
 });
+
+checksPage("Units of measure");
