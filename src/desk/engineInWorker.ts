@@ -56,8 +56,14 @@ export function engineInWorker(start: () => EngineWorker = startWorker, later: L
       if (!("loading" in data)) {
         const asked = waiting.get(data.id);
         waiting.delete(data.id);
-        if (data.answer === null) asked?.reject(new Error(data.fault ?? "no answer"));
-        else asked?.resolve(data.answer);
+        if (data.answer === null) {
+          const fault = data.fault ?? "no answer";
+          asked?.reject(new Error(fault));
+          // A program that broke down once has a memory that nobody can trust, and might never answer again.
+          giveUp(fault);
+          return;
+        }
+        asked?.resolve(data.answer);
       }
       watch();
     };

@@ -1,8 +1,10 @@
 /** Opening a file, and making a new one. */
+import { ParseError } from "@xmldom/xmldom";
 import { failed, ok, type Result } from "../../../result";
 import { bookOf, sheetDataOf, tablesOf } from "../book";
 import { choiceLists } from "../sheet/choices";
 import { EmbeddedWorkbook, type Options } from "../embeddedWorkbook";
+import { hasTooManyElements } from "./elementCount";
 import { Damaged, type WorkbookFault } from "./fault";
 import { worksheet } from "../edit/newSheets";
 import { binaryWorkbook, officeDocument, packedFile } from "./otherFile";
@@ -21,6 +23,11 @@ export function openWorkbook(bytes: Uint8Array, options: Options = {}): Result<E
 function fromParts(parts: Parts, options: Options): Result<EmbeddedWorkbook, WorkbookFault> {
   const other = packedFile(parts);
   if (other !== null) return failed(other);
+  if (hasTooManyElements(parts))
+    return failed<WorkbookFault>({
+      code: "too-large",
+      message: "The workbook has far more styles, tables or links between its parts than can be read, so it is not opened.",
+    });
   try {
     for (const [name, bytes] of parts) if (name === "[Content_Types].xml" || name.endsWith(".rels")) documentOf(bytes);
     const main = workbookPart(parts);
@@ -34,8 +41,9 @@ function fromParts(parts: Parts, options: Options): Result<EmbeddedWorkbook, Wor
     return ok(new EmbeddedWorkbook(parts, options));
   } catch (cause) {
     // What a parser says of broken XML is the cause; everything else is a fault of ours.
-    if (!(cause instanceof Damaged) && !(cause instanceof Error && cause.name === "ParseError")) throw cause;
-    return failed<WorkbookFault>({ code: "damaged", message: `The workbook is damaged: ${cause.message}.` });
+    if (!(cause instanceof Damaged) && !(cause instanceof ParseError)) throw cause;
+    const { message } = cause.cause instanceof Damaged ? cause.cause : cause;
+    return failed<WorkbookFault>({ code: "damaged", message: `The workbook is damaged: ${message}.` });
   }
 }
 

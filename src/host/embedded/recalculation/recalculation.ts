@@ -3,6 +3,7 @@ import { CellSet } from "./cellSet";
 import { cellsRead } from "./cellsRead";
 import type { Engine, EngineAnswer } from "./engine";
 import { asWorkedOut, isCellError, type CalculatedValue, type FormulaBook, type FormulaCell, type StoredValues } from "./formulaBook";
+import { atOnce, readsTooMuch, stagesOf } from "./stages";
 import { readersOf, staleFormulas } from "./stale";
 import type { FormulaPlace } from "./tableReference";
 import { understoodFormula, type KnownFormula, type UnderstoodFormula } from "./understood";
@@ -56,6 +57,7 @@ export class Recalculation {
   private trust: Promise<Trust> | null = null;
   private readonly old: CellSet;
   private faults = 0;
+  private chainAtOnce: number = atOnce.first;
   /** What went wrong in the engine itself when it was asked last; null while nothing has. */
   fault: Error | null = null;
 
@@ -84,6 +86,12 @@ export class Recalculation {
       this.fault = null;
       return found;
     } catch (fault) {
+      // It may have been a chain of formulas too long for it; with fewer at once it may be able.
+      if (this.chainAtOnce === atOnce.first && book.formulas.length > atOnce.afterBreakdown) {
+        this.chainAtOnce = atOnce.afterBreakdown;
+        this.trust = null;
+        return this.of(book, changed);
+      }
       // Everything that it would have told is called stale instead.
       this.faults += 1;
       this.trust = null;
@@ -188,15 +196,19 @@ export class Recalculation {
     known: readonly KnownFormula[],
     isHeld: (formula: KnownFormula) => boolean,
   ): Promise<EngineAnswer> {
+    const isTooMuch = readsTooMuch(book, known);
     const held = new Set(
-      known.filter((formula) => formula.understood.engineFormula === null || formula.cell.fills !== undefined || isHeld(formula)),
+      known.filter(
+        (formula) => formula.understood.engineFormula === null || formula.cell.fills !== undefined || isHeld(formula) || isTooMuch(formula),
+      ),
     );
     for (let round = 0; ; round += 1) {
       const blank = [...held].filter(({ cell }) => cell.value === null);
       const lost = new Set(readersOf(known, placesOf(blank)));
       const asked = known.filter((formula) => !held.has(formula) && !lost.has(formula));
-      const answers = await askOnce(engine, book, asked);
-      const silent = asked.filter((formula) => (answers.get(formula) ?? null) === null);
+      const answers = await askOnce(engine, book, asked, this.chainAtOnce);
+      // What lies too deep is in no stage, nor is anything that reads it: asking again would not help.
+      const silent = asked.filter((formula) => answers.get(formula) === null);
       if (silent.length === 0 || round === mostRounds) return known.map((formula) => answers.get(formula) ?? null);
       const led = new Set(readersOf(known, placesOf(silent)));
       const roots = silent.filter((formula) => !led.has(formula));
@@ -246,29 +258,41 @@ function differingNow(
 
 const placesOf = (formulas: readonly KnownFormula[]): FormulaCell[] => formulas.map(({ cell }) => cell);
 
+/** Asks stage by stage, each with what the stages before it came to. */
 async function askOnce(
   engine: Engine,
   book: FormulaBook,
   asked: readonly KnownFormula[],
+  chainAtOnce: number,
 ): Promise<ReadonlyMap<KnownFormula, CalculatedValue | null>> {
-  if (asked.length === 0) return new Map();
-  const isAsked = new CellSet(placesOf(asked));
-  const constants = cellsRead(
-    book,
-    asked.flatMap(({ understood }) => understood.reads),
-  ).flatMap((place) => {
-    if (isAsked.has(place)) return [];
-    const value = book.valueAt(place);
-    return value === "" ? [] : [{ ...place, value }];
-  });
-  const formulas = asked.map(({ cell: { sheet, row, column }, understood }) => ({
-    sheet,
-    row,
-    column,
-    formula: understood.engineFormula!,
-  }));
-  const answers = await engine({ sheets: book.sheets, constants, formulas });
-  return new Map(asked.map((formula, index) => [formula, answers[index] ?? null]));
+  const answered = new Map<KnownFormula, CalculatedValue | null>();
+  if (asked.length === 0) return answered;
+  const before = new Map<string, CalculatedValue | null>();
+  const stages = stagesOf(asked, chainAtOnce);
+  for (const stage of stages) {
+    const isAsked = new CellSet(placesOf(stage));
+    const constants = cellsRead(
+      book,
+      stage.flatMap(({ understood }) => understood.reads),
+    ).flatMap((place) => {
+      if (isAsked.has(place)) return [];
+      const value = (before.size === 0 ? null : before.get(placeKey(place))) ?? book.valueAt(place);
+      return value === "" ? [] : [{ ...place, value }];
+    });
+    const formulas = stage.map(({ cell: { sheet, row, column }, understood }) => ({
+      sheet,
+      row,
+      column,
+      formula: understood.engineFormula!,
+    }));
+    const answers = await engine({ sheets: book.sheets, constants, formulas });
+    for (const [index, formula] of stage.entries()) {
+      const answer = answers[index] ?? null;
+      answered.set(formula, answer);
+      if (stages.length > 1) before.set(placeKey(formula.cell), answer);
+    }
+  }
+  return answered;
 }
 
 /** The cells of formulas, those included that an array formula fills. */
