@@ -10,7 +10,7 @@ export default defineConfig({
       {
         test: {
           name: "unit",
-          include: ["src/**/*.test.{ts,tsx}", "tests/{published,problems,exact,host,schema}/**/*.test.ts"],
+          include: ["src/**/*.test.{ts,tsx}", "tests/{published,problems,exact,host,schema,fuzz}/**/*.test.ts"],
           exclude: alone,
           testTimeout: 20_000,
           // Most of a run would be the loading of the same modules again.

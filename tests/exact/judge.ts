@@ -27,7 +27,7 @@ const judged = once((): string => {
  * The seed follows from the code, so that a commit is good or bad and not now one and now the other, and from the title; the next
  * commit looks at other seasons. PENNYACRE_SEED names one to look at a run again, and `random` takes a new one.
  */
-function seedOf(title: string): number {
+export function seedOf(title: string): number {
   const asked = process.env.PENNYACRE_SEED;
   if (asked === "random") return Date.now() % 2 ** 31;
   if (asked === undefined) return Number.parseInt(createHash("sha256").update(judged()).update(title).digest("hex").slice(0, 7), 16);

@@ -34,7 +34,6 @@ export function checksHead(subjects: readonly string[]): string {
   const figures = subjects.flatMap((part) => tableAfter(part, "figure").map((cells) => [subjectOf(part), ...cells]));
   const apart = figures.filter((cells) => cells.at(-1)!.startsWith("differs"));
   const agreeing = figures.length - apart.length;
-  const all = laws();
   return [
     "# What is checked, and against what",
     "",
@@ -90,6 +89,19 @@ export function checksHead(subjects: readonly string[]): string {
     "Read, and not compared:",
     "",
     ...notCompared.map((each) => `- ${each}`),
+    "",
+  ].join("\n");
+}
+
+/** The heading of the part that is of no subject. */
+const lawsHeading = "## Laws and judges";
+export const isLaws = (part: string): boolean => part.startsWith(lawsHeading);
+
+/** What holds without print: the last part of the page. */
+export function lawsPart(): string {
+  const all = laws();
+  return [
+    lawsHeading,
     "",
     "### Judges",
     "",

@@ -1,0 +1,46 @@
+/** How many random cases a run looks at: a number that is always the same, or as many as the time allows that was asked for. */
+import { expect } from "vitest";
+import { Habits } from "../exact/typing";
+import { seedOf } from "../exact/judge";
+
+/** Seconds for all kinds together, where `npm run fuzz` asks. */
+const asked = process.env["PENNYACRE_FUZZ"];
+const kinds = 3;
+/** A case that takes longer than this hangs: the slowest takes a second on a machine at rest. */
+const longestMilliseconds = 60_000;
+
+/**
+ * Looks at cases of a kind; `faults` says in sentences what is wrong with one. A case is known by its number, so that it can be looked at
+ * again: `PENNYACRE_SEED` of the run, and the number that the failure names.
+ */
+export async function fuzz(kind: string, usual: number, faults: (habits: Habits) => Promise<readonly string[]>): Promise<void> {
+  const seed = seedOf(`fuzz, ${kind}`);
+  const until = asked === undefined ? Infinity : performance.now() + (Number(asked) * 1000) / kinds;
+  let cases = 0;
+  for (; asked === undefined ? cases < usual : performance.now() < until; cases += 1) {
+    const began = performance.now();
+    let found: readonly string[];
+    try {
+      found = await faults(new Habits((seed + cases * 7919) % 2147483646, cases % 3 === 2, cases % 10 === 9 ? "1904" : "1900"));
+    } catch (fault) {
+      found = [fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)];
+    }
+    expect(found, `case ${cases} of seed ${seed}`).toEqual([]);
+    expect(performance.now() - began, `case ${cases} of seed ${seed} takes for ever`).toBeLessThan(longestMilliseconds);
+  }
+  console.log(`fuzz, ${kind}: ${cases} cases, seed ${seed}`);
+}
+
+/** Values that are no figure and no words, wherever they stand in plain data. */
+export function noValues(within: unknown, at = ""): readonly string[] {
+  if (typeof within === "number") return Number.isFinite(within) ? [] : [`${at} is ${within}`];
+  if (typeof within === "string")
+    return /\b(?:NaN|Infinity|undefined)\b|\[object/.test(within) ? [`${at} says ${within.slice(0, 200)}`] : [];
+  if (Array.isArray(within)) return within.flatMap((each, index) => noValues(each, `${at}[${index}]`));
+  if (within instanceof Map) return [...within].flatMap(([key, value]) => noValues(value, `${at}.${String(key)}`));
+  if (typeof within === "object" && within !== null) {
+    if ("toFixed" in within) return noValues(String(within), at);
+    return Object.entries(within).flatMap(([key, value]) => noValues(value, `${at}.${key}`));
+  }
+  return [];
+}
