@@ -38,10 +38,10 @@ ${trials}`),
 };
 
 describe("a difference", () => {
-  it.each(differences)("is as printed ($id)", ({ source, check, hybrid, difference, lsd, isNone }) => {
+  it.each(differences)("is as printed ($id)", ({ source, publisher, check, hybrid, difference, lsd, isNone }) => {
     const rows = [...check.map((yields) => `| Plot | Check | ${yields} | 15 | | ${lsd ?? ""} |`), `| Plot | Other | ${hybrid} | 15 | | |`];
     const told = compared(rows.join("\n"));
-    held(new Decimal(told.yieldDifference!), difference, sourceSaid(source), "seasonReport: hybrids, yield difference");
+    held(new Decimal(told.yieldDifference!), difference, sourceSaid(`${source}, ${publisher}`), "seasonReport: hybrids, yield difference");
     expect(told.showsNoDifference).toBe(isNone);
   });
 
@@ -62,9 +62,9 @@ describe("a difference", () => {
 });
 
 describe("what a hybrid nets", () => {
-  it.each(seed)("has the seed that is printed ($id)", ({ source, seeds, bag, cost }) => {
+  it.each(seed)("has the seed that is printed ($id)", ({ source, publisher, seeds, bag, cost }) => {
     const ours = seedCost(seedsPerArea(seeds), { price: new Decimal(bag), seeds: new Decimal("80000") });
-    held(ours, cost, sourceSaid(source), "seedCost of a hybrid");
+    held(ours, cost, sourceSaid(`${source}, ${publisher}`), "seedCost of a hybrid");
   });
 
   it("gives up what is printed for a point more to dry", () => {
