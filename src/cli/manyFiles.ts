@@ -9,9 +9,8 @@ import { Refusal } from "./arguments";
 import { onOneLine } from "./terminalText";
 import { problemLine } from "./problemLine";
 import { orRefuse, workbookFile } from "./workbookFile";
+import { isWorkbook } from "./workbookNames";
 
-/** Files that Excel keeps beside an open workbook begin so. */
-const isWorkbook = (name: string): boolean => /\.xls[xm]$/i.test(name) && !name.startsWith("~$");
 /** Spreadsheets that only other programs read: a farm's season kept in one would else be missed without a word. */
 const isOtherSpreadsheet = (name: string): boolean => /\.(xls|xlsb|ods|numbers|csv|tsv)$/i.test(name) && !name.startsWith("~$");
 

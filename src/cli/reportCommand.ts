@@ -6,7 +6,6 @@
  */
 import { stat } from "node:fs/promises";
 import { resolve } from "node:path";
-import { HostError } from "../host/workbookHost";
 import { toFix } from "../workbook/problem";
 import { reportJson } from "../workbook/reportJson";
 import type { SeasonReport } from "../workbook/seasonReport";
@@ -16,12 +15,13 @@ import { cashFlowSheet } from "../workbook/sheets/lender/cashFlowSheet";
 import { lenderPages } from "../workbook/sheets/lender/lenderPages";
 import { asked, Refusal } from "./arguments";
 import { writeFolder } from "./manyFiles";
+import { ended, type ExitCode } from "./ended";
 import { printed, printedJson } from "./terminalText";
 import { problemLine } from "./problemLine";
 import { summary } from "./summary";
 import { workbookFile } from "./workbookFile";
 
-async function run(words: readonly string[]): Promise<0 | 1 | 2 | 70> {
+async function run(words: readonly string[]): Promise<ExitCode> {
   const { path, json, out, lender, force } = asked(words);
   const isFolder = await stat(path).then(
     (found) => found.isDirectory(),
@@ -57,16 +57,4 @@ function today(): string {
   return [now.getFullYear(), String(now.getMonth() + 1).padStart(2, "0"), String(now.getDate()).padStart(2, "0")].join("-");
 }
 
-// Whoever reads may stop before the end, as `head` does.
-process.stdout.on("error", (cause: NodeJS.ErrnoException) => {
-  if (cause.code !== "EPIPE") throw cause;
-  process.exit();
-});
-
-try {
-  process.exitCode = await run(process.argv.slice(2));
-} catch (error) {
-  const refused = error instanceof Refusal || error instanceof HostError;
-  process.stderr.write(`${printed(refused ? error.message : error instanceof Error ? (error.stack ?? error.message) : String(error))}\n`);
-  process.exitCode = refused ? 2 : 70;
-}
+await ended(run);

@@ -4,6 +4,7 @@ import { openWorkbook } from "../host/embedded";
 import { engineInNode } from "../host/embedded/recalculation/loadInNode";
 import { spelledSheet } from "../workbook/spelling";
 import type { ResultSheet } from "../workbook/resultSheet";
+import type { WorkbookContent } from "../workbook/cell";
 import { findTables } from "../workbook/findTables";
 import { seasonReport } from "../workbook/report";
 import type { SeasonReport } from "../workbook/seasonReport";
@@ -14,6 +15,7 @@ import { onOneLine } from "./terminalText";
 import { writtenBeside } from "./writtenBeside";
 
 export type WorkbookFile = {
+  readonly content: WorkbookContent;
   readonly report: SeasonReport;
   /** No table in it is one of ours, nor nearly named so. */
   readonly isOther: boolean;
@@ -37,6 +39,7 @@ export async function workbookFile(path: string): Promise<WorkbookFile> {
   const found = findTables(content);
   const report = seasonReport(content);
   return {
+    content,
     report,
     isOther: found.tables.size === 0 && found.problems.length === 0,
     refuse: async (copy, force) => {
