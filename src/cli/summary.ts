@@ -6,6 +6,7 @@ import { layerCosts, layerNames, layers } from "../core/kinds";
 import { incompleteMark } from "../workbook/incompleteMark";
 import { toFix } from "../workbook/problem";
 import { harvestNotes } from "../workbook/harvestNotes";
+import { rentNotes } from "../workbook/rentNotes";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { shownMoney, shownPriceNeeded, shownQuantity, shownYield, shownYieldNeeded } from "../workbook/shown";
 
@@ -33,6 +34,7 @@ export function summary(report: SeasonReport): string {
       "",
       ...cropLines(crop, areaUnit, incompleteMark(report.problemsOf({ of: "crop", name: crop.crop }))),
       ...harvestNotes(report, crop),
+      ...rentNotes(report, crop),
     ]),
     ...shortLines(report.figures.items, currency),
     "",

@@ -39,7 +39,7 @@ describe("breakEvenPrice", () => {
     fc.assert(
       fc.property(any, yields, (each, at) => {
         const otherPerUnit = each.otherIncome.div(each.operatorShare.times(at));
-        expect(costPerUnit(each, at)!.minus(otherPerUnit).minus(breakEvenPrice(each, at)!).abs().lt("1e-25")).toBe(true);
+        expect(costPerUnit(each, at, moneyPerUnit("4"))!.minus(otherPerUnit).minus(breakEvenPrice(each, at)!).abs().lt("1e-25")).toBe(true);
       }),
     );
   });

@@ -3,6 +3,7 @@
  * is no answer".
  */
 import type { FieldLine } from "./budgetLines/fieldLine";
+import type { RentStep } from "./flexibleRent";
 import type { Decimal } from "./numbers/decimal";
 import type { Kind, Layer } from "./kinds";
 import type { EntryRef } from "./row";
@@ -57,6 +58,10 @@ export type Budget = {
   /** What the buyer takes off the price of a unit of the operator's crop for the test weight of the loads; nothing in the plan. */
   readonly dock: MoneyPerUnit;
   readonly otherIncomePerArea: MoneyPerArea;
+  /** How a flexible rent goes by price × yield; no steps where no rent does. */
+  readonly rent: readonly RentStep[];
+  /** Rent above the base rent, at this yield and the price entered; in no `fixed`, and in every cost of cash rent. */
+  readonly rentAboveBase: MoneyPerArea;
   readonly costPerArea: ByKindAndLayer<MoneyPerArea>;
   /**
    * Term interest per area that stays in the full layer, because no machine ownership and no land charge stands for the

@@ -1,7 +1,7 @@
 /** The money between what a field was planned to leave and what its harvest leaves: by yield, by price, and by cost. */
 import { zero, type Decimal } from "./numbers/decimal";
 import type { Budget, CropFigures, FieldFigures } from "./figures";
-import type { Layer } from "./kinds";
+import { countsIn, type Layer } from "./kinds";
 import { docked } from "./salesFigures";
 import { money, type Money } from "./numbers/units";
 
@@ -21,6 +21,7 @@ export type GoalAndHarvest = {
  *     yield  (p − v of the plan)·s·area × (harvested − goal)
  *     price  what the operator's units brought beyond the price entered, less the dock of the field's loads
  *     cost   −(F of the final − F of the plan)·area − (v of the final − v of the plan)·s·area × harvested
+ *            −(rent above base of the final − that of the plan)·area
  *
  * Grain of a crop is sold by the crop: every field's units got the mean of what is sold and of the price entered for the
  * rest. Where nothing grew and something is sold all the same, the acres share it.
@@ -40,7 +41,8 @@ export function goalAndHarvest(crop: CropFigures, field: FieldFigures, layer: La
   const byCost = plan.fixed.layers[layer]
     .minus(final.fixed.layers[layer])
     .times(final.area)
-    .plus(plan.moving.layers[layer].minus(final.moving.layers[layer]).times(units));
+    .plus(plan.moving.layers[layer].minus(final.moving.layers[layer]).times(units))
+    .plus(countsIn("cash rent", layer) ? plan.rentAboveBase.minus(final.rentAboveBase).times(final.area) : zero);
   const planned = plan.netPerArea[layer].times(plan.area);
   return {
     plan: money(planned),

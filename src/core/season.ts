@@ -8,6 +8,7 @@
  */
 import type { PastField } from "./history/pastField";
 import type { Decimal } from "./numbers/decimal";
+import type { FlexibleRent } from "./flexibleRent";
 import type { Hybrid, HybridTrial } from "./hybrids/hybridEntries";
 import type { Kind, OperatingKind } from "./kinds";
 import type { Policy } from "./lender/guarantee";
@@ -97,7 +98,7 @@ export type Crop = {
   readonly source: EntryRef;
 };
 
-export type Tenure = "owned" | "cash rent" | "crop share";
+export type Tenure = "owned" | "cash rent" | "crop share" | "flexible rent";
 
 export type Field = {
   readonly name: string;
@@ -117,7 +118,10 @@ export type Field = {
   /** Inches (centimetres where the area unit is hectares). */
   readonly rowWidth: Decimal | null;
   readonly tenure: Tenure;
+  /** Of a flexible rent its base, paid whatever comes. */
   readonly rentPerArea: MoneyPerArea | null;
+  /** What is paid above the base rent; left out or `null`: nothing. */
+  readonly flexibleRent?: FlexibleRent | null;
   readonly landChargePerArea: MoneyPerArea | null;
   /** The operator's share of the crop; 1 unless the field is crop-shared. */
   readonly operatorShare: Share;

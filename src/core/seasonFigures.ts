@@ -12,6 +12,7 @@ import { capitalOf } from "./capital";
 import { charges, type Cost, type StageCosts } from "./cost";
 import { yieldAt, type FieldFacts } from "./fieldFacts";
 import type { CropFigures, FieldFigures, ItemFigures, NeverDone, Stage, StageFigures } from "./figures";
+import { stepsOfField } from "./flexibleRent";
 import { itemCosts, itemFigures, nextCropCosts } from "./itemCosts";
 import type { Kind } from "./kinds";
 import { landWeights } from "./land";
@@ -21,7 +22,7 @@ import { once } from "./once";
 import { nextCropWork, operationCosts, workAt } from "./operationCosts";
 import { dockPerUnit } from "./loadDock";
 import { loanCosts } from "./loanCosts";
-import { landCosts, movingCosts, otherCosts } from "./sharedCosts";
+import { landCosts, movingCosts, otherCosts, rentAboveCosts } from "./sharedCosts";
 import { changeFigures, type ChangeFigures } from "./partialBudget/changeFigures";
 import { overlays, type CropOverlay } from "./partialBudget/overlay";
 import { planterRepairs, type PlanterRepair } from "./planter/planterRepair";
@@ -193,30 +194,32 @@ function fieldFigures(season: Season, facts: FieldFacts, costs: ReturnType<typeo
   const at = (stage: Stage): StageFigures => {
     const fixed = [...costs.fixed[stage], ...operatingInterest(costs.fixed[stage], season.settings.operatingInterest)];
     const moving = costs.moving[stage];
-    const all = once(() => charges(fixed, moving));
     const amounts = amountByKind(fixed);
     const perUnit = perUnitByKind(moving);
     const interestInFull = chargesCapital
       ? { fixed: () => zero, moving: zero }
       : { fixed: () => (amounts.get("term interest") ?? zero).div(field.area), moving: perUnit.get("term interest") ?? zero };
+    const ofStage = budget({
+      area: field.area,
+      crop,
+      operatorShare: field.operatorShare,
+      otherIncome: crop.otherIncomePerArea,
+      harvested: harvested !== null,
+      yields: { goal: field.yieldGoal, outlook: facts.outlookYield, proven: field.provenYield, used: yieldAt(facts, stage) },
+      dock: dockPerUnit(facts, stage),
+      rent: stepsOfField(field),
+      fixed: () => perArea(amounts, field.area),
+      moving: perUnit,
+      interestInFull,
+    });
+    const all = once(() => charges([...fixed, ...rentAboveCosts(facts, ofStage.rentAboveBase)], moving));
     return {
       amountByKind: amounts,
       chargesCapital,
       get charges() {
         return all();
       },
-      budget: budget({
-        area: field.area,
-        crop,
-        operatorShare: field.operatorShare,
-        otherIncome: crop.otherIncomePerArea,
-        harvested: harvested !== null,
-        yields: { goal: field.yieldGoal, outlook: facts.outlookYield, proven: field.provenYield, used: yieldAt(facts, stage) },
-        dock: dockPerUnit(facts, stage),
-        fixed: () => perArea(amounts, field.area),
-        moving: perUnit,
-        interestInFull,
-      }),
+      budget: ofStage,
     };
   };
   return {

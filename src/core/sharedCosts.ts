@@ -9,7 +9,7 @@ import type { DaysOut } from "./operatingInterest";
 import { isOver } from "./over";
 import type { OtherCost } from "./season";
 import { splitToTheCent } from "./numbers/split";
-import { money, moneyPerUnit } from "./numbers/units";
+import { money, moneyPerUnit, type MoneyPerArea } from "./numbers/units";
 
 /** The fields that a cost is spread over. */
 const fieldsOf = ({ over }: OtherCost, facts: readonly FieldFacts[]): readonly FieldFacts[] =>
@@ -55,7 +55,7 @@ export function otherCosts(
   return byField;
 }
 
-/** Cash rent and the charge for owned land: the same at every stage. */
+/** Cash rent, of a flexible one its base, and the charge for owned land: the same at every stage. */
 export function landCosts({ field }: FieldFacts): readonly Cost[] {
   const costs: Cost[] = [];
   const add = (kind: "cash rent" | "land charge", name: string, perArea: typeof field.rentPerArea, cash: boolean) => {
@@ -70,10 +70,29 @@ export function landCosts({ field }: FieldFacts): readonly Cost[] {
         entries: () => [field.source],
       });
   };
-  add("cash rent", "Cash rent", field.rentPerArea, true);
+  add("cash rent", field.tenure === "flexible rent" ? "Base rent" : "Cash rent", field.rentPerArea, true);
   add("land charge", "Land charge", field.landChargePerArea, false);
   return costs;
 }
+
+/** What of a flexible rent goes by price and yield, as a cost beside its base; none where it comes to nothing. */
+export const rentAboveCosts = ({ field, crop }: FieldFacts, perArea: MoneyPerArea): readonly Cost[] =>
+  perArea.isZero()
+    ? []
+    : [
+        {
+          kind: "cash rent",
+          name: rentAboveName,
+          amount: money(perArea.times(field.area)),
+          moneyDays: zero,
+          cash: true,
+          progress: "left",
+          entries: () => [field.source, crop.source],
+        },
+      ];
+
+/** How what is paid above the base of a flexible rent is called among the costs. */
+const rentAboveName = "Rent above the base";
 
 /**
  * The costs that move with yield: the crop's selling cost, drying down to standard moisture, and other costs per unit

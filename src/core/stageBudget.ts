@@ -1,9 +1,19 @@
 /** From the costs of a field, or of all fields of a crop, to its figures. */
 import { sum, zero, type Decimal } from "./numbers/decimal";
-import { breakEvenPrice, breakEvenYield, costPerArea, costPerUnit, incomePerArea, netPerArea, type Costs } from "./breakEven";
+import {
+  breakEvenPrice,
+  breakEvenYield,
+  costPerArea,
+  costPerUnit,
+  incomePerArea,
+  netPerArea,
+  rentAboveBase,
+  type Costs,
+} from "./breakEven";
 import type { Cost, MovingCost } from "./cost";
 import type { BreakEvens, Budget, ByKindAndLayer, PerLayer, StageFigures } from "./figures";
-import { cashKinds, cashNeedKinds, fullKinds, kinds, layers, operatingKinds, type Kind, type Layer } from "./kinds";
+import { cashKinds, cashNeedKinds, countsIn, fullKinds, kinds, layers, operatingKinds, type Kind, type Layer } from "./kinds";
+import { stepsOfCrop, type RentStep } from "./flexibleRent";
 import { once } from "./once";
 import type { Crop } from "./season";
 import { tallied, weightedMean } from "./numbers/tally";
@@ -35,6 +45,8 @@ export type BudgetBasis = {
   /** Term interest that stays in the full layer, per area and per unit of the operator's crop. */
   readonly interestInFull: { readonly fixed: () => Decimal; readonly moving: Decimal };
   readonly otherIncome: MoneyPerArea;
+  /** What of the rent goes by price × yield; left out: none of it. */
+  readonly rent?: readonly RentStep[];
 };
 
 /** One value for each layer. */
@@ -83,7 +95,7 @@ function withLayers<Value extends Decimal>(byKind: () => ReadonlyMap<Kind, Value
  * few: a figure is worked out when it is first asked for.
  */
 export function budget(basis: BudgetBasis): Budget {
-  const { yields, crop, operatorShare, otherIncome, dock = moneyPerUnit(zero) } = basis;
+  const { yields, crop, operatorShare, otherIncome, dock = moneyPerUnit(zero), rent = [] } = basis;
   const used = yields.used;
   const fixed = withLayers(basis.fixed, basis.interestInFull.fixed);
   const moving = withLayers(
@@ -91,7 +103,14 @@ export function budget(basis: BudgetBasis): Budget {
     () => basis.interestInFull.moving,
   );
   const costs = once(() =>
-    perLayer((layer): Costs => ({ fixed: fixed.layers[layer], moving: moving.layers[layer], dock, operatorShare, otherIncome })),
+    perLayer((layer): Costs => ({
+      fixed: fixed.layers[layer],
+      moving: moving.layers[layer],
+      dock,
+      operatorShare,
+      otherIncome,
+      ...(rent.length > 0 && countsIn("cash rent", layer) && { rent }),
+    })),
   );
   const costOfKind = (kind: Kind): MoneyPerArea =>
     costPerArea(
@@ -100,18 +119,23 @@ export function budget(basis: BudgetBasis): Budget {
         otherIncome,
         fixed: fixed.byKind.get(kind) ?? moneyPerArea(zero),
         moving: basis.moving.get(kind) ?? moneyPerUnit(zero),
+        ...(kind === "cash rent" && { rent }),
       },
       used,
+      crop.price,
     );
+  const above = once(() => rentAboveBase({ rent }, used, crop.price));
+  const isCharged = (kind: Kind): boolean =>
+    fixed.byKind.has(kind) || basis.moving.has(kind) || (kind === "cash rent" && !above().isZero());
   const known = {
     costPerArea: once(() => ({
-      byKind: new Map(kinds.filter((kind) => fixed.byKind.has(kind) || basis.moving.has(kind)).map((kind) => [kind, costOfKind(kind)])),
-      layers: perLayer((layer) => costPerArea(costs()[layer], used)),
+      byKind: new Map(kinds.filter(isCharged).map((kind) => [kind, costOfKind(kind)])),
+      layers: perLayer((layer) => costPerArea(costs()[layer], used, crop.price)),
     })),
     interestInFull: once(() =>
       moneyPerArea(basis.interestInFull.fixed().plus(basis.interestInFull.moving.times(operatorShare).times(used))),
     ),
-    costPerUnit: once(() => perLayer((layer) => costPerUnit(costs()[layer], used))),
+    costPerUnit: once(() => perLayer((layer) => costPerUnit(costs()[layer], used, crop.price))),
     breakEvenPrice: once(() => perLayer((layer) => breakEvenPrice(costs()[layer], used))),
     breakEvenYield: once(() => perLayer((layer) => breakEvenYield(costs()[layer], crop.price))),
     breakEvens: once(() => breakEvens(basis, costs())),
@@ -127,6 +151,10 @@ export function budget(basis: BudgetBasis): Budget {
     moving,
     dock,
     otherIncomePerArea: otherIncome,
+    rent,
+    get rentAboveBase() {
+      return above();
+    },
     get costPerArea() {
       return known.costPerArea();
     },
@@ -270,6 +298,7 @@ export function cropBudget(stages: readonly StageFigures[], crop: BudgetBasis["c
         operatorCrops,
       ),
     ),
+    rent: stepsOfCrop(fields.map((field) => ({ steps: field.rent, area: field.area, yield: field.yields.used }))),
     fixed: () => perArea(amounts, area(whole)),
     moving: new Map(movingKinds.map((kind) => [kind, moneyPerUnit(perUnit(kind))])),
     interestInFull: {

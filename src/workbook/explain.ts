@@ -256,6 +256,18 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
     what: `${cell(problem)}: the field is rented for cash and no rent is entered, so its land costs nothing yet.`,
     remedy: "Enter Rent per acre; 0 if it is free.",
   }),
+  "rent-terms-missing": (problem) => ({
+    what: `${cell(problem)}: the field is on flexible rent and this is not entered, so only its base rent is counted.`,
+    remedy: "Enter Base gross per acre and Share above base %, or the tenure cash rent.",
+  }),
+  "most-rent-low": (problem) => ({
+    what: `${cell(problem)}: the most rent, ${problem.found}, is below the base rent of ${problem.like}, which counts alone.`,
+    remedy: "Enter the most that is paid in all, the base included, or clear it.",
+  }),
+  "flexible-rent-one-crop": (problem) => ({
+    what: `${cell(problem)}: two crops grow on this land, and its flexible rent goes by ${problem.like} alone.`,
+    remedy: "If the lease counts both crops, lower the base gross by what the other one brings.",
+  }),
   "share-missing": (problem) => ({
     what: `${cell(problem)}: the field is on crop share and has no share. All of the crop is counted as the operator's.`,
     remedy: "Enter the operator's share of the crop.",

@@ -13,8 +13,26 @@ export function landProblems(season: Season): readonly Problem[] {
   const second = season.fields.filter(({ sameLandAs }) => sameLandAs !== null);
   if (second.length === 0) return [];
   const byName = new Map(season.fields.map((field) => [field.name, field]));
-  return [...second.flatMap((field) => fit(field, byName.get(field.sameLandAs!)!, second)), ...nextCropHere(season, second)];
+  return [
+    ...second.flatMap((field) => fit(field, byName.get(field.sameLandAs!)!, second)),
+    ...oneCropOnly(season.fields, second),
+    ...nextCropHere(season, second),
+  ];
 }
+
+/** A flexible rent goes by the crop of its own row: what another crop grosses on the same land moves it not. */
+const oneCropOnly = (fields: readonly Field[], second: readonly Field[]): readonly Problem[] =>
+  fields
+    .filter(
+      ({ flexibleRent, name, sameLandAs }) => flexibleRent && (sameLandAs !== null || second.some((each) => each.sameLandAs === name)),
+    )
+    .map((field) => ({
+      code: "flexible-rent-one-crop",
+      at: { table: field.source.table, row: field.source.row, column: columns.tenure.heading },
+      found: field.name,
+      like: field.crop,
+      touches: [{ of: "field", name: field.name }],
+    }));
 
 function fit(field: Field, land: Field, second: readonly Field[]): readonly Problem[] {
   const problem = ({ heading: column }: Named, found: string, like: string): Problem => ({

@@ -87,6 +87,9 @@ export const problemCodes = [
   "area-too-large",
   "tenure-conflict",
   "rent-missing",
+  "rent-terms-missing",
+  "most-rent-low",
+  "flexible-rent-one-crop",
   "share-missing",
   "same-land",
   "weight-missing",
@@ -254,6 +257,7 @@ export const checkCodes: readonly ProblemCode[] = [
   "counted-before-planting",
   "coordinates-far",
   "coordinates-east",
+  "flexible-rent-one-crop",
 ];
 
 const ofGradeCheck: ReadonlySet<ProblemCode> = new Set(checkCodes);

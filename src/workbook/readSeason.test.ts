@@ -99,6 +99,7 @@ describe("readSeason", () => {
       "breakEvenYield",
       "incomePerAcre",
       "interestInFull",
+      "rentAboveBase",
       "netPerAcre",
     ]);
     expect(json.crops[0]!.plan.costPerAcre).toMatchObject({ byKind: { seed: "119" } });

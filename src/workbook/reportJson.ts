@@ -49,6 +49,7 @@ function budgetJson(budget: Budget) {
     breakEvenYield: perLayer(budget.breakEvenYield),
     incomePerAcre: digits(budget.incomePerArea),
     interestInFull: digits(budget.interestInFull),
+    rentAboveBase: digits(budget.rentAboveBase),
     netPerAcre: perLayer(budget.netPerArea),
   };
 }
@@ -87,12 +88,23 @@ const breakEvensJson = ({ yieldOf, yield: at, priceOf, price, breakEvenPrice, br
   netPerAcre: perLayer(netPerArea),
 });
 
+const flexibleRentJson = ({ flexibleRent, rentPerArea }: Pick<Field, "flexibleRent" | "rentPerArea">) =>
+  flexibleRent
+    ? {
+        base: digits(rentPerArea),
+        baseGross: digits(flexibleRent.baseGross),
+        shareAbove: digits(flexibleRent.shareAbove),
+        most: digits(flexibleRent.most),
+      }
+    : null;
+
 const fieldJson = (figures: FieldFigures, yieldOutlook: FieldOutlook | undefined, entered: Field) => {
   const { field, crop, area, plan, outlook, final } = figures;
   return {
     field,
     crop,
     acres: digits(area),
+    flexibleRent: flexibleRentJson(entered),
     budget: budgetLinesJson([figures], digits),
     plan: budgetJson(plan.budget),
     outlook: budgetJson(outlook.budget),

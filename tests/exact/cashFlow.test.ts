@@ -6,8 +6,8 @@ import { farmCashFlow } from "../../src/workbook/sheets/lender/farmCashFlow";
 import { reportOf } from "../support/reportOf";
 import { exactCashFlow } from "./exactCashFlow";
 import { agree, zero } from "./fraction";
-import { judge } from "./judge";
-import { growingSeason, harvestedSeason, withOpening } from "./randomSeason";
+import { judge, runs } from "./judge";
+import { growingSeason, harvestedSeason, underFlexibleRent, withOpening } from "./randomSeason";
 
 function faults(season: Season): readonly string[] {
   if (season.settings.seasonYear === null) return [];
@@ -39,6 +39,13 @@ describe("the cash flow", () => {
   it("has the months of exact fractions to 25 digits", { timeout: 900_000 }, () => {
     judge("growing seasons, cash flow against exact fractions", growingSeason, faults);
     judge("growing seasons with opening stock, cash flow against exact fractions", growingSeason.map(withOpening), faults);
+    judge("growing seasons, cash flow against exact fractions, under flexible rent", underFlexibleRent(growingSeason), faults, runs / 2);
     judge("harvested seasons, cash flow against exact fractions", harvestedSeason, faults);
+    judge(
+      "harvested seasons, cash flow against exact fractions, under flexible rent",
+      underFlexibleRent(harvestedSeason),
+      faults,
+      runs / 2,
+    );
   });
 });

@@ -12,9 +12,10 @@ import { moneyPerUnit, share, yieldPerArea } from "../../src/core/numbers/units"
 import { costsAt } from "./exactCosts";
 import { areaOf, unitsAt } from "./exactFields";
 import { itemAccount } from "./exactItems";
+import { rentAboveOf } from "./exactRent";
 import { agree, compare, divided, isZero, larger, minus, plus, read, smaller, times, total, zero, type Fraction } from "./fraction";
-import { judge } from "./judge";
-import { growingSeason, harvestedSeason } from "./randomSeason";
+import { judge, runs } from "./judge";
+import { growingSeason, harvestedSeason, underFlexibleRent } from "./randomSeason";
 
 const cashKinds: readonly Kind[] = [
   "seed",
@@ -39,8 +40,10 @@ const cashKinds: readonly Kind[] = [
 
 /** What all fields are charged of some kinds in the outlook, what is no cash left out. */
 function paid(season: Season, kinds: readonly Kind[]): Fraction {
-  return total(
-    costsAt(
+  const rents = kinds.includes("cash rent") ? season.fields.map((field) => rentAboveOf(season, field, "outlook")) : [];
+  return total([
+    ...rents,
+    ...costsAt(
       season,
       season.items.map((item) => itemAccount(season, item)),
       "outlook",
@@ -59,7 +62,7 @@ function paid(season: Season, kinds: readonly Kind[]): Fraction {
           ),
         ),
       ),
-  );
+  ]);
 }
 
 function income(season: Season): Fraction {
@@ -141,6 +144,12 @@ function policyFaults({ harvested, ...policy }: Policy & { readonly harvested: R
 describe("the debt test", () => {
   it("has the figures of exact fractions to 25 digits", { timeout: 900_000 }, () => {
     judge("growing seasons, debt test against exact fractions", growingSeason, debtFaults);
+    judge(
+      "growing seasons, debt test against exact fractions, under flexible rent",
+      underFlexibleRent(growingSeason),
+      debtFaults,
+      runs / 2,
+    );
     judge("harvested seasons, debt test against exact fractions", harvestedSeason, debtFaults);
   });
 });

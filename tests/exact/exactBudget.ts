@@ -1,5 +1,6 @@
 /** The figures of a budget, worked out again from the definition of the product, as a flat list of names and fractions. */
 import type { BreakEvens } from "../../src/core/figures";
+import { above, leastToPay, type Rent } from "./exactRent";
 import { compare, divided, isZero, minus, plus, times, total, zero, type Fraction } from "./fraction";
 
 /** A figure by its place, such as `plan/netPerArea/cash`; `null` where there is no answer. */
@@ -50,13 +51,22 @@ export type Basis = {
   readonly moving: ReadonlyMap<string, Fraction>;
   /** Term interest of fields without a charge for capital, per area and per unit: it stays in the full layer. */
   readonly kept: { readonly fixed: Fraction; readonly moving: Fraction };
+  /** The rents that go by price and yield. */
+  readonly rents: readonly Rent[];
 };
+
+/** The rents of a layer: all but the operating one pay them. */
+export const rentsIn = ({ rents }: Pick<Basis, "rents">, layer: string): readonly Rent[] =>
+  layerKinds[layer]!.includes("cash rent") ? rents : [];
 
 const sumOf = (layer: string, of: "fixed" | "moving", basis: Basis): Fraction =>
   plus(total(layerKinds[layer]!.flatMap((kind) => basis[of].get(kind) ?? [])), layer === "full" ? basis.kept[of] : zero);
 
-/** Cost per area of a layer at the yield that the budget rests on. */
+/** Cost per area of a layer at the yield that the budget rests on, and the price entered. */
 export const costOf = (basis: Basis, layer: string): Fraction =>
+  plus(costBeforeRent(basis, layer), above(rentsIn(basis, layer), times(basis.price, basis.used)));
+/** The same without what is paid above a base rent. */
+export const costBeforeRent = (basis: Basis, layer: string): Fraction =>
   plus(sumOf(layer, "fixed", basis), times(sumOf(layer, "moving", basis), basis.share, basis.used));
 
 export const layerNames: readonly string[] = Object.keys(layerKinds);
@@ -66,29 +76,33 @@ export function addBudget(exact: Exact, at: string, basis: Basis): void {
   const { share, otherIncome, used, price } = basis;
   for (const name of ["area", "price", "goal", "outlook", "proven", "used", "share", "otherIncome"] as const)
     exact.set(`${at}/${name}`, basis[name]);
+  const rentAbove = above(basis.rents, times(price, used));
   for (const kind of new Set([...basis.fixed.keys(), ...basis.moving.keys()])) {
     const [fixed, moving] = [basis.fixed.get(kind) ?? zero, basis.moving.get(kind) ?? zero];
     exact.set(`${at}/fixed/${kind}`, fixed);
     exact.set(`${at}/moving/${kind}`, moving);
-    exact.set(`${at}/costPerArea/${kind}`, plus(fixed, times(moving, share, used)));
+    exact.set(`${at}/costPerArea/${kind}`, plus(fixed, plus(times(moving, share, used), kind === "cash rent" ? rentAbove : zero)));
   }
+  exact.set(`${at}/rentAboveBase`, rentAbove);
   exact.set(`${at}/income`, plus(times(price, share, used), otherIncome));
   for (const layer of layerNames) {
     const [fixed, moving] = [sumOf(layer, "fixed", basis), sumOf(layer, "moving", basis)];
     exact.set(`${at}/fixed/${layer}`, fixed);
     exact.set(`${at}/moving/${layer}`, moving);
     const units = times(share, used);
-    const cost = plus(fixed, times(moving, units));
+    const rents = rentsIn(basis, layer);
+    const cost = plus(fixed, plus(times(moving, units), above(rents, times(price, used))));
     exact.set(`${at}/costPerArea/${layer}`, cost);
     exact.set(`${at}/costPerUnit/${layer}`, isZero(units) ? null : divided(cost, units));
-    addBreakEvens(exact, at, layer, used, price, { fixed, moving, share, otherIncome });
+    addBreakEvens(exact, at, layer, used, price, { fixed, moving, share, otherIncome, rents });
     for (const [yieldOf, here] of yieldsOf(basis)) {
       if (here === null) continue;
       for (const [priceOf, there] of [
         ["expected", price],
         ["low", basis.lowPrice],
       ] as const) {
-        if (there !== null) addBreakEvens(exact, `${at}/${yieldOf}/${priceOf}`, layer, here, there, { fixed, moving, share, otherIncome });
+        if (there !== null)
+          addBreakEvens(exact, `${at}/${yieldOf}/${priceOf}`, layer, here, there, { fixed, moving, share, otherIncome, rents });
       }
     }
   }
@@ -100,7 +114,13 @@ const yieldsOf = (basis: Basis): readonly (readonly [BreakEvens["yieldOf"], Frac
   ["proven", basis.proven],
 ];
 
-type Line = { readonly fixed: Fraction; readonly moving: Fraction; readonly share: Fraction; readonly otherIncome: Fraction };
+type Line = {
+  readonly fixed: Fraction;
+  readonly moving: Fraction;
+  readonly share: Fraction;
+  readonly otherIncome: Fraction;
+  readonly rents: readonly Rent[];
+};
 
 function addBreakEvens(
   exact: Exact,
@@ -108,12 +128,14 @@ function addBreakEvens(
   layer: string,
   yieldHere: Fraction,
   price: Fraction,
-  { fixed, moving, share, otherIncome }: Line,
+  { fixed, moving, share, otherIncome, rents }: Line,
 ): void {
   const units = times(share, yieldHere);
   const toPay = minus(fixed, otherIncome);
   const perUnit = times(minus(price, moving), share);
-  exact.set(`${at}/breakEvenPrice/${layer}`, isZero(units) ? null : plus(moving, divided(toPay, units)));
-  exact.set(`${at}/breakEvenYield/${layer}`, compare(perUnit, zero) > 0n ? divided(toPay, perUnit) : null);
-  exact.set(`${at}/netPerArea/${layer}`, minus(times(minus(price, moving), units), toPay));
+  const priceNeeded = isZero(units) ? null : leastToPay(units, yieldHere, rents, plus(toPay, times(moving, units)));
+  exact.set(`${at}/breakEvenPrice/${layer}`, priceNeeded);
+  exact.set(`${at}/breakEvenYield/${layer}`, compare(perUnit, zero) > 0n ? leastToPay(perUnit, price, rents, toPay) : null);
+  const rent = above(rents, times(price, yieldHere));
+  exact.set(`${at}/netPerArea/${layer}`, minus(minus(times(minus(price, moving), units), toPay), rent));
 }

@@ -10,6 +10,7 @@ import { chargedAt } from "./exactCosts";
 import { landOf, unitsAt, weightsOver, areaOf, lastLoad } from "./exactFields";
 import { itemAccount, type ItemAccount } from "./exactItems";
 import { duePayments } from "./exactLoans";
+import { rentAboveOf } from "./exactRent";
 import { isLate, settled, worksOf, type Work } from "./exactWork";
 import {
   compare,
@@ -296,10 +297,24 @@ function grainFlows(season: Season, perUnit: (field: Field) => Fraction): readon
         group: "drying, haul and selling",
         amount: opposite(times(quantity, moving)),
       })),
+      ...rentWith(season, fields, grain),
       { month: grainMonth(season), group: "other income", amount: times(read(crop.otherIncomePerArea), total(fields.map(areaOf))) },
     ];
   });
   return [...ofCrops, ...older];
+}
+
+/** What fields pay above their base rents goes out as the grain comes in. */
+function rentWith(
+  season: Season,
+  fields: readonly Field[],
+  grain: readonly { readonly month: string; readonly quantity: Fraction }[],
+): readonly Flow[] {
+  const rent = total(fields.map((field) => rentAboveOf(season, field, "outlook")));
+  const all = total(grain.map(({ quantity }) => quantity));
+  const paid = (month: string, amount: Fraction): Flow => ({ month, group: "cash rent", amount: opposite(amount) });
+  if (isZero(all)) return [paid(grainMonth(season), rent)];
+  return grain.map(({ month, quantity }) => paid(month, divided(times(rent, quantity), all)));
 }
 
 /** The rate of the operating loan's balance: those of the balances carried in, else the season's, else that of an empty line. */

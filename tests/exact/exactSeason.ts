@@ -4,11 +4,12 @@
  */
 import type { Stage } from "../../src/core/figures";
 import type { Crop, Season } from "../../src/core/season";
-import { addBudget, costOf, layerNames, type Basis, type Exact } from "./exactBudget";
+import { addBudget, costBeforeRent, costOf, layerNames, rentsIn, type Basis, type Exact } from "./exactBudget";
 import { chargedAt, costsAt } from "./exactCosts";
 import { areaOf, isHarvested, outlookYield, shareOf, yieldAt } from "./exactFields";
 import { hasCapitalCharge } from "./exactLoans";
 import { itemAccount, itemFigures, type ItemAccount } from "./exactItems";
+import { leastToPay, rentsOf, rentsOfCrop } from "./exactRent";
 import { compare, divided, isZero, minus, plus, read, times, total, zero, type Fraction } from "./fraction";
 
 const stages = ["plan", "outlook", "final"] as const;
@@ -66,6 +67,7 @@ function fieldBases(season: Season, accounts: readonly ItemAccount[], stage: Sta
           kept: hasCapitalCharge(season, field)
             ? { fixed: zero, moving: zero }
             : { fixed: fixed.get("term interest") ?? zero, moving: moving.get("term interest") ?? zero },
+          rents: rentsOf(field),
         },
       ];
     }),
@@ -115,6 +117,7 @@ function cropBasis(fields: readonly Basis[], crop: Crop): Basis {
         units,
       ),
     },
+    rents: rentsOfCrop(fields),
   };
 }
 
@@ -148,7 +151,9 @@ function addSales(exact: Exact, season: Season, crop: Crop, outlook: Basis): voi
   exact.set(`${at}/averagePrice`, isZero(sold) ? null : divided(received, sold));
   exact.set(`${at}/unsold`, rest);
   for (const layer of layerNames) {
-    const toPay = minus(times(minus(costOf(outlook, layer), outlook.otherIncome), outlook.area), received);
-    exact.set(`${at}/priceNeeded/${layer}`, compare(rest, zero) > 0n ? divided(toPay, rest) : null);
+    // Per area; the rent goes by the price that is looked for, on all that grows.
+    const toPay = minus(minus(costBeforeRent(outlook, layer), outlook.otherIncome), divided(received, outlook.area));
+    const needed = compare(rest, zero) > 0n ? leastToPay(divided(rest, outlook.area), outlook.used, rentsIn(outlook, layer), toPay) : null;
+    exact.set(`${at}/priceNeeded/${layer}`, needed);
   }
 }

@@ -25,6 +25,7 @@ export function flatFigures({ crops, items }: SeasonFigures): Flat {
       share: of.operatorShare,
       otherIncome: of.otherIncomePerArea,
       income: of.incomePerArea,
+      rentAboveBase: of.rentAboveBase,
     });
     kindsAndLayers(`${at}/fixed`, of.fixed);
     kindsAndLayers(`${at}/moving`, of.moving);

@@ -8,8 +8,8 @@ import { paidAndCharged } from "../../src/core/lender/paidAndCharged";
 import { farmCashFlow } from "../../src/workbook/sheets/lender/farmCashFlow";
 import type { Season } from "../../src/core/season";
 import { reportOf } from "../support/reportOf";
-import { judge } from "./judge";
-import { growingSeason, harvestedSeason, withOpening } from "./randomSeason";
+import { judge, runs } from "./judge";
+import { growingSeason, harvestedSeason, underFlexibleRent, withOpening } from "./randomSeason";
 
 function faults(season: Season): readonly string[] {
   const report = reportOf(season);
@@ -33,6 +33,8 @@ describe("what is paid in the year", () => {
   it("is what is charged and the differences that are printed, kind by kind", { timeout: 900_000 }, () => {
     judge("growing seasons, paid and charged", growingSeason, faults);
     judge("growing seasons with opening stock, paid and charged", growingSeason.map(withOpening), faults);
+    judge("growing seasons, paid and charged, under flexible rent", underFlexibleRent(growingSeason), faults, runs / 2);
     judge("harvested seasons, paid and charged", harvestedSeason, faults);
+    judge("harvested seasons, paid and charged, under flexible rent", underFlexibleRent(harvestedSeason), faults, runs / 2);
   });
 });

@@ -425,3 +425,39 @@ export const withOpening = (season: Season): Season => ({
     { season: "2032", kind: "seed", name: "Seed", amount: money("1234.56"), paidOn: "2031-11-03", source: source("Purchases")(999) },
   ],
 });
+/**
+ * The same seasons with flexible rent on some fields, rents that are paid in cash among them. They are drawn beside the others, which
+ * stay what they were.
+ */
+export const underFlexibleRent = (seasons: Arbitrary<Season>): Arbitrary<Season> =>
+  fc
+    .tuple(
+      seasons,
+      fc.array(
+        perhaps(
+          fc.record({
+            baseGross: fc.oneof(fc.constant(moneyPerArea("0")), cents(900).map(moneyPerArea)),
+            shareAbove: fc.integer({ min: 0, max: 95 }).map((percent) => share(`${percent}e-2`)),
+            room: perhaps(cents(200)),
+          }),
+        ),
+        { minLength: fieldNames.length, maxLength: fieldNames.length },
+      ),
+    )
+    .map(([season, terms]) => ({
+      ...season,
+      fields: season.fields.map((each, index): Field => {
+        const of = terms[index] ?? null;
+        if (of === null || each.tenure === "crop share" || each.sameLandAs !== null) return each;
+        const base = each.rentPerArea ?? moneyPerArea("120");
+        const most = of.room === null ? null : moneyPerArea(base.plus(of.room));
+        const { baseGross, shareAbove } = of;
+        return {
+          ...each,
+          tenure: "flexible rent",
+          rentPerArea: base,
+          landChargePerArea: null,
+          flexibleRent: { baseGross, shareAbove, most },
+        };
+      }),
+    }));

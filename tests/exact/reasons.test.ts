@@ -5,8 +5,8 @@ import { layers } from "../../src/core/kinds";
 import { reasons } from "../../src/core/lender/reasons";
 import type { Season } from "../../src/core/season";
 import { seasonFigures } from "../../src/core/seasonFigures";
-import { judge } from "./judge";
-import { growingSeason, harvestedSeason } from "./randomSeason";
+import { judge, runs } from "./judge";
+import { growingSeason, harvestedSeason, underFlexibleRent } from "./randomSeason";
 
 function faults(season: Season): readonly string[] {
   return seasonFigures(season).crops.flatMap((crop) =>
@@ -32,6 +32,8 @@ function faults(season: Season): readonly string[] {
 describe("what moved a crop", () => {
   it("adds up to the difference of its net return in every layer", { timeout: 900_000 }, () => {
     judge("growing seasons, reasons", growingSeason, faults);
+    judge("growing seasons, reasons, under flexible rent", underFlexibleRent(growingSeason), faults, runs / 2);
     judge("harvested seasons, reasons", harvestedSeason, faults);
+    judge("harvested seasons, reasons, under flexible rent", underFlexibleRent(harvestedSeason), faults, runs / 2);
   });
 });

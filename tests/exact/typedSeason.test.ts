@@ -3,7 +3,7 @@ import { describe, it } from "vitest";
 import { Decimal } from "../../src/core/numbers/decimal";
 import { countedOnce } from "./countedOnce";
 import { judge } from "./judge";
-import { growingSeason, harvestedSeason } from "./randomSeason";
+import { growingSeason, harvestedSeason, underFlexibleRent } from "./randomSeason";
 import { repaidOn } from "../../src/core/paymentDates";
 import type { Season } from "../../src/core/season";
 import { typedSeason } from "./typedSeason";
@@ -54,6 +54,7 @@ describe("a season typed into a workbook", () => {
   it.each([
     ["growing", growingSeason],
     ["harvested", harvestedSeason],
+    ["flexibly rented", underFlexibleRent(growingSeason)],
   ] as const)("is read as it was meant (%s)", { timeout: 900_000 }, (sort, seasons) => {
     judge(
       `typed workbooks of ${sort} seasons`,

@@ -37,6 +37,12 @@ export function typedSeason(season: Season, habits: Habits): WorkbookContent {
       "Proven yield": habits.number(field.provenYield),
       Tenure: habits.word(field.tenure),
       "Rent per acre": habits.money(field.rentPerArea),
+      // Only where some rent is flexible: the others are typed as they were before there were such columns.
+      ...(season.fields.some(({ flexibleRent }) => flexibleRent) && {
+        "Base gross per acre": habits.money(field.flexibleRent?.baseGross ?? null),
+        "Share above base %": habits.share(field.flexibleRent?.shareAbove ?? null),
+        "Most rent": habits.money(field.flexibleRent?.most ?? null),
+      }),
       "Land charge per acre": habits.money(field.landChargePerArea),
       "Operator share of crop %": habits.share(field.tenure === "crop share" ? field.operatorShare : null),
       "Planned planting date": habits.date(field.plannedPlanting),

@@ -101,6 +101,11 @@ Fields
 | Field | Crop | Acres | Yield goal | Tenure | Rent per acre | Land charge per acre | Operator share of crop % |
 ${row}
 `;
+const flexible = (row: string, more = "") => `${crops}
+Fields
+| Field | Crop | Acres | Yield goal | Tenure | Rent per acre | Base gross per acre | Share above base % | Most rent | Same land as |
+| Alder | Corn | 100 | 200 | flexible rent | 200 | ${row} | |
+${more}`;
 const change = (row: string) => `${farm}
 Changes
 | Change | Quadrant | Item | Quantity | Unit | Price | Basis | Years kept | Salvage | Acres | Interest rate |
@@ -395,6 +400,31 @@ export const cases: readonly ProblemCase[] = [
     slip: "rents a field for no stated rent",
     workbook: land("| Alder | Corn | 100 | 200 | cash rent | | | |"),
     at: ["Fields", 1, "Rent per acre"],
+  },
+  {
+    code: "rent-terms-missing",
+    slip: "is on flexible rent without its base gross",
+    workbook: flexible("| 40 | 400"),
+    at: ["Fields", 1, "Base gross per acre"],
+  },
+  {
+    code: "rent-terms-missing",
+    slip: "is on flexible rent without the landlord's share",
+    workbook: flexible("720 | |"),
+    at: ["Fields", 1, "Share above base %"],
+  },
+  {
+    code: "most-rent-low",
+    slip: "took the most that may be added for the most rent",
+    workbook: flexible("720 | 40 | 150"),
+    at: ["Fields", 1, "Most rent"],
+    found: "150",
+  },
+  {
+    code: "flexible-rent-one-crop",
+    slip: "grows two crops on land under flexible rent",
+    workbook: flexible("720 | 40 | 400", "| Alder, second | Corn | 100 | 60 | | | | | | Alder |"),
+    at: ["Fields", 1, "Tenure"],
   },
   {
     code: "share-missing",

@@ -15,8 +15,21 @@ Hybrid trials
 | South | 2030 | Early one | 188 | dry | 17 | 57 | 30500 | 1.5 | 11 |
 | South | 2030 | Late one | 197 | | 19.5 | 56 | 30000 | 4 | 11 |`;
 
-export const everyColumn = (hybrids = tried) =>
-  contentFromText(`
+/** The columns of a flexible rent behind all others of Fields, and a field that has one. */
+const withFlexibleRent = (rows: string): string =>
+  `${rows
+    .trimEnd()
+    .split("\n")
+    .map((row, index) => `${row} ${index === 0 ? "Base gross per acre | Share above base % | Most rent |" : "| | |"}`)
+    .join("\n")}\n| Dale | | Corn | 45 | 192 | 2031-05-03 | | | | | flexible rent | 150 | | | 178 | | | 600 | 35 | 290 |\n`;
+
+/** @param hybrids `oneHybrid`: as it was when reports of it were frozen, before there was a field on flexible rent too */
+export const everyColumn = (hybrids = tried) => {
+  const text = workbook(hybrids);
+  return contentFromText(hybrids === oneHybrid ? text : text.replace(/(?<=^Fields\n)(?:\|.*\n)+/m, withFlexibleRent));
+};
+
+const workbook = (hybrids: string): string => `
 Season
 | Setting | Value |
 | Season year | 2031 |
@@ -131,4 +144,4 @@ Changes
 | Wheels | added costs | Closing wheels | 16 | row | 300 | lump sum | 5 | 400 | Corn | 150 | 6.5 | no |
 | Wheels | added returns | Yield gain | 2.5 | bu | | per acre | | | | | | |
 | Wheels | reduced costs | Labour | 30 | h | 24 | per year | | | | | | |
-`);
+`;

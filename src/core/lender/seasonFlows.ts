@@ -2,6 +2,7 @@
 import { larger, sum, zero, type Decimal } from "../numbers/decimal";
 import { accounts } from "../accounts";
 import { sharingWeights, type FieldFacts } from "../fieldFacts";
+import type { FieldFigures } from "../figures";
 import type { SeasonFigures } from "../seasonFigures";
 import { countsIn, type Kind } from "../kinds";
 import { landArea } from "../land";
@@ -25,8 +26,8 @@ import { whenPaid, type When } from "./whenPaid";
 /**
  * Every flow of the season: purchases on the day they are paid, what is still to be bought and done in its planned
  * month, other cash costs in their month, grain sold in its month of delivery, unsold grain and other income in the month of
- * `grainSold`, costs that move with yield with the grain, and what is left of budget lines. Money without a date is paid as for
- * operating interest.
+ * `grainSold`, costs that move with yield and rent above its base with the grain, and what is left of budget lines. Money without a
+ * date is paid as for operating interest.
  *
  * @param grainSold the month in which grain not sold yet is expected to be paid
  */
@@ -94,9 +95,27 @@ function grainFlows(season: Season, figures: SeasonFigures, grainSold: Month): r
         entries,
       })),
       { month: grainSold, group: "other income", amount: money(outlook.otherIncomePerArea.times(outlook.area)), entries: [] },
+      ...rentWithGrain(season, fields, grain, grainSold),
     ];
   });
   return [...ofCrops, ...older];
+}
+
+/** Rent above its base is paid with the grain that it goes by, so much of it with each part; where none is sold, in the month for it. */
+function rentWithGrain(
+  season: Season,
+  fields: readonly FieldFigures[],
+  grain: readonly { readonly month: Month; readonly quantity: Decimal }[],
+  grainSold: Month,
+): readonly Flow[] {
+  const above = fields.filter(({ outlook: { budget } }) => !budget.rentAboveBase.isZero());
+  if (above.length === 0) return [];
+  const amount = sum(above.map(({ outlook: { budget }, area }) => budget.rentAboveBase.times(area)));
+  const names = new Set(above.map(({ field }) => field));
+  const entries = season.fields.filter(({ name }) => names.has(name)).map(({ source }) => source);
+  const all = sum(grain.map(({ quantity }) => quantity));
+  const paid = (month: Month, part: Decimal): Flow => ({ month, group: "cash rent", amount: out(part), entries });
+  return all.isZero() ? [paid(grainSold, amount)] : grain.map(({ month, quantity }) => paid(month, amount.times(quantity).div(all)));
 }
 
 /**

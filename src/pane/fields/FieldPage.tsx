@@ -1,5 +1,6 @@
 import { useEffect, useId, useMemo, useRef } from "react";
 import { ofLayer } from "../../workbook/incompleteMark";
+import { rentNotes } from "../../workbook/rentNotes";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { Folds } from "../parts/Folds";
 import { Incomplete } from "../parts/Incomplete";
@@ -54,6 +55,11 @@ export function FieldPage({ name, report }: { readonly name: string; readonly re
         </p>
         <Incomplete of={subject} problems={ofLayer(report.problemsOf(subject), layer).length} />
         <p>{view.says}</p>
+        {rentNotes(report, alone).map((words) => (
+          <p key={words} className="pn-note">
+            {words}
+          </p>
+        ))}
         <Folds
           folds={[
             {

@@ -9,7 +9,8 @@ export const glossaryPart: HelpPart = {
       ["Annualized", "A cost that serves several years, spread over them with interest."],
       [
         "Cash rent, crop share, flexible rent",
-        "Land paid in money; land paid with part of the crop, and often part of the costs; rent that moves with price or yield.",
+        "Land paid in money; land paid with part of the crop, and often part of the costs; a base rent and a share of what price × yield " +
+          "exceeds a base gross.",
       ],
       ["Coverage (loan)", "Money there is for term payments, divided by the payments due. 1.5 means half as much again as is due."],
       ["Custom rate", "What somebody is paid for a pass with their machine."],

@@ -2,6 +2,7 @@ import { useId } from "react";
 import type { CropFigures } from "../../core/figures";
 import { layerCosts, type Layer } from "../../core/kinds";
 import { harvestNotes, tableNotes } from "../../workbook/harvestNotes";
+import { rentNotes } from "../../workbook/rentNotes";
 import { ofLayer } from "../../workbook/incompleteMark";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { Disclosure } from "../parts/Disclosure";
@@ -80,7 +81,7 @@ function AllLayers({ crop, layer, report }: Pick<CropCardProps, "crop" | "layer"
     <>
       <p className="pn-note">{view.restsOn}</p>
       {view.notPlanned !== "" && <p className="pn-note">{view.notPlanned}</p>}
-      {[...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].map((words) => (
+      {[...tableNotes(report, crop.crop), ...harvestNotes(report, crop), ...rentNotes(report, crop)].map((words) => (
         <p key={words} className="pn-note">
           {words}
         </p>

@@ -96,6 +96,7 @@ function costLine({ name, amount, perUnit, entries }: Charge, budget: Budget, fo
       otherIncome: budget.otherIncomePerArea,
     },
     budget.yields.used,
+    budget.price,
   );
   const places = new Map(entries.map((entry) => [`${entry.table}\n${entry.row}`, entry]));
   return { name, perArea: format.money(perArea), amount: format.amount(perArea.times(budget.area)), entries: [...places.values()] };

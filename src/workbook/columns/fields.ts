@@ -3,7 +3,7 @@ import type { Field, Tenure } from "../../core/season";
 import { choice, date, declared, money, quantity, share, text, type CellReader } from "./column";
 import { acresWords, cropColumn, fieldColumn, rowWidthWords } from "./shared";
 
-const tenures = ["owned", "cash rent", "crop share"] as const satisfies readonly Tenure[];
+const tenures = ["owned", "cash rent", "crop share", "flexible rent"] as const satisfies readonly Tenure[];
 
 const doneOn = date("Harvest done", {
   hint: "The day of the last load, or yes. Until it is filled the loads are the harvest so far, and the projected yield stays.",
@@ -86,8 +86,22 @@ export const fieldColumns = declared("Fields", {
   tenure: choice("Tenure", tenures, { hint: "How the land is held.", words: ["ownperrent", "landtenure"] }),
   rent: money("Rent per acre", {
     unit: "money per area",
-    hint: "Cash rent, money per area and year.",
-    words: ["rent", "cashrent", "landrent"],
+    hint: "Cash rent, money per area and year. Of a flexible rent its base, paid whatever comes.",
+    words: ["rent", "cashrent", "landrent", "baserent"],
+  }),
+  baseGross: money("Base gross per acre", {
+    unit: "money per area",
+    hint: "Of a flexible rent: price × yield per area up to which the base rent is all.",
+    words: ["basegross", "renttrigger", "baseincome"],
+  }),
+  shareAbove: share("Share above base %", {
+    hint: "Of a flexible rent: the landlord's part of what price × yield exceeds the base gross.",
+    words: ["shareabovebase", "rentshare", "flexshare"],
+  }),
+  mostRent: money("Most rent", {
+    unit: "money per area",
+    hint: "Of a flexible rent: the most per area, the base included. Blank: no limit.",
+    words: ["maximumrent", "maxrent", "rentcap"],
   }),
   landCharge: money("Land charge per acre", {
     unit: "money per area",

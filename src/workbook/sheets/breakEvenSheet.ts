@@ -3,6 +3,7 @@ import type { CropFigures, PerLayer } from "../../core/figures";
 import type { Decimal } from "../../core/numbers/decimal";
 import { layers } from "../../core/kinds";
 import type { ChartModel, ResultSheet, SheetCell } from "../resultSheet";
+import { rentNotes } from "../rentNotes";
 import type { SeasonReport } from "../seasonReport";
 import { provenYield } from "../spelling";
 import { priceNeededOnUnsold } from "../unsold";
@@ -41,6 +42,9 @@ export function breakEvenSheet(report: SeasonReport): ResultSheet {
       [],
       section(`${crop.crop}, expected price ${moneyText(crop.outlook.price)} ${report.season.settings.currency} per ${crop.yieldUnit}`),
       ...incompleteRows(report, { of: "crop", name: crop.crop }),
+      ...rentNotes(report, crop)
+        .flatMap((words) => inLines(words, lineLength))
+        .map(note),
     );
     rows.push(
       ...breakEvenRows(crop, area, yieldNames(report.season.settings.currency)),

@@ -7,6 +7,7 @@ import { costCautions } from "../costCautions";
 import { kindMarker, uncheckedNotes } from "../uncheckedCoefficients";
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import { harvestNotes, tableNotes } from "../harvestNotes";
+import { rentNotes } from "../rentNotes";
 import type { SeasonReport } from "../seasonReport";
 import { areaCell, changeOf, headings, moneyCell, note, section, subtotal, text, title, yieldCell } from "./cells";
 import {
@@ -81,7 +82,9 @@ function cropRows(report: SeasonReport, crop: CropFigures): readonly Row[] {
     [],
     section(`${crop.crop}, ${crop.area.toFixed(1)} ${report.season.settings.areaUnit}`),
     ...incompleteRows(report, { of: "crop", name: crop.crop }),
-    ...[...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].flatMap((words) => inLines(words, lineLength)).map(note),
+    ...[...tableNotes(report, crop.crop), ...harvestNotes(report, crop), ...rentNotes(report, crop)]
+      .flatMap((words) => inLines(words, lineLength))
+      .map(note),
     headings("", ...columns.map(({ name }) => name), "Change"),
     line(`Yield that this rests on (${crop.yieldUnit})`, (budget) => yieldCell(budget.yields.used)),
     ...kindRows(crop, operatingKinds, marked),

@@ -225,4 +225,70 @@ describe("the land of a field", () => {
       ["crop share", "share-missing Operator share of crop %"],
     ]);
   });
+
+  describe("under a flexible rent", () => {
+    const flexible = (row: string) => {
+      const { season, faults } = read(
+        "Crops\n| Crop | Expected price |\n| Corn | 4 |\nFields\n| Field | Crop | Acres | Yield goal | Tenure | Rent per acre | Base " +
+          "gross per acre | Share above base % | Most rent | Operator share of crop % | Land charge per acre |\n" +
+          `| Alder | Corn | 100 | 200 | ${row} |`,
+      );
+      const [field] = season.fields;
+      const terms = field!.flexibleRent;
+      const told = terms ? [terms.baseGross, terms.shareAbove, terms.most].map((each) => each?.toFixed() ?? "none") : [];
+      return [field!.tenure, field!.rentPerArea?.toFixed() ?? "none", ...told, ...faults.map((fault) => fault.split(":")[0])];
+    };
+
+    it("has base, base gross, share and the most that is paid", () => {
+      expect(flexible("flexible rent | 200 | 720 | 40 | 400 | |")).toEqual(["flexible rent", "200", "720", "0.4", "400"]);
+      expect(flexible("Flexible Rent | 0 | 0 | 30% | | 100 |")).toEqual(["flexible rent", "0", "0", "0.3", "none"]);
+    });
+
+    it("follows from its terms where no tenure is said, and a share of the crop comes first", () => {
+      expect(flexible("| 200 | 720 | 40 | | |")).toEqual(["flexible rent", "200", "720", "0.4", "none"]);
+      expect(flexible("| | 720 | 40 | | 60 |")[0]).toBe("crop share");
+      expect(flexible("| 200 | 0 | 0 | | |")).toEqual(["cash rent", "200"]);
+    });
+
+    it("is told where terms are missing or do not go together, and the base rent counts alone", () => {
+      expect(flexible("flexible rent | | 720 | 40 | | |")).toEqual([
+        "flexible rent",
+        "none",
+        "720",
+        "0.4",
+        "none",
+        "rent-missing Rent per acre",
+      ]);
+      expect(flexible("flexible rent | 200 | | | | |")).toEqual([
+        "flexible rent",
+        "200",
+        "rent-terms-missing Base gross per acre",
+        "rent-terms-missing Share above base %",
+      ]);
+      expect(flexible("flexible rent | 200 | 720 | 140 | | |")).toEqual(["flexible rent", "200", "percent-range Share above base %"]);
+      expect(flexible("flexible rent | 200 | 720 | 40 | 199.99 | |")).toEqual(["flexible rent", "200", "most-rent-low Most rent"]);
+      expect(flexible("flexible rent | 200 | 720 | 40 | 200 | |")).toEqual(["flexible rent", "200", "720", "0.4", "200"]);
+      expect(flexible("flexible rent | 200 | 720 | 40 | some | |")).toEqual(["flexible rent", "200", "not-a-number Most rent"]);
+      expect(flexible("flexible rent | 200 | 720 | 40 | | 60 | 150")).toEqual([
+        "flexible rent",
+        "200",
+        "720",
+        "0.4",
+        "none",
+        "tenure-conflict Land charge per acre",
+        "tenure-conflict Operator share of crop %",
+      ]);
+    });
+
+    it.each(["owned", "cash rent", "crop share"])("tells its terms on land that is held as %s, and counts none of them", (tenure) => {
+      const [rent, part] = [tenure === "cash rent" ? "200" : "", tenure === "crop share" ? "60" : ""];
+      expect(flexible(`${tenure} | ${rent} | 720 | 40 | 400 | ${part} |`)).toEqual([
+        tenure,
+        rent === "" ? "none" : rent,
+        "tenure-conflict Base gross per acre",
+        "tenure-conflict Share above base %",
+        "tenure-conflict Most rent",
+      ]);
+    });
+  });
 });

@@ -1,6 +1,7 @@
 /** The table Fields. */
-import { one } from "../../core/numbers/decimal";
-import type { Field } from "../../core/season";
+import { one, type Decimal } from "../../core/numbers/decimal";
+import type { FlexibleRent } from "../../core/flexibleRent";
+import type { Field, Tenure } from "../../core/season";
 import { area, moneyPerArea, share, yieldPerArea } from "../../core/numbers/units";
 import type { Named } from "../columns/column";
 import { fieldColumns } from "../columns/fields";
@@ -81,15 +82,25 @@ function onSharedLand(fields: readonly Field[], table: TableReader, names: Names
   });
 }
 
-/** How the land is held. A blank tenure follows from what is entered: a share, a rent, or neither. */
-function landOf(row: Row): Pick<Field, "tenure" | "rentPerArea" | "landChargePerArea" | "operatorShare"> {
+type Land = Pick<Field, "tenure" | "rentPerArea" | "flexibleRent" | "landChargePerArea" | "operatorShare">;
+
+/** How the land is held. A blank tenure follows from what is entered: a share, the terms of a flexible rent, a rent, or none. */
+function landOf(row: Row): Land {
   const rent = row.of(columns.rent);
   const charge = row.of(columns.landCharge);
   const part = row.of(columns.operatorShare);
-  const shared = part !== null && part.lt("1");
-  const tenure = row.of(columns.tenure) ?? (shared ? "crop share" : rent !== null && !rent.isZero() ? "cash rent" : "owned");
+  const flexible = { gross: row.of(columns.baseGross), above: row.of(columns.shareAbove), most: row.of(columns.mostRent) };
+  const terms = (
+    [
+      [columns.baseGross, flexible.gross],
+      [columns.shareAbove, flexible.above],
+      [columns.mostRent, flexible.most],
+    ] as const
+  ).flatMap(([column, value]) => (value === null || value.isZero() ? [] : [column]));
+  const tenure = row.of(columns.tenure) ?? tenureBy(part, terms.length > 0, rent);
   const conflict = (column: Named, like: string, other: Named = columns.tenure) =>
     row.fault("tenure-conflict", column, { like, other: { ...row.source, column: other.heading } });
+  const shared = part !== null && part.lt("1");
   const rentBeside = tenure === "crop share" && rent !== null && !rent.isZero();
   if (rentBeside)
     conflict(
@@ -105,14 +116,48 @@ function landOf(row: Row): Pick<Field, "tenure" | "rentPerArea" | "landChargePer
       columns.operatorShare,
       `the field is ${tenure === "owned" ? "owned" : "rented for cash"}, and the operator has only a share of the crop`,
     );
+  if (tenure !== "flexible rent")
+    for (const column of terms)
+      conflict(column, `the field is ${heldAs[tenure]}, and a flexible rent is entered; only ${countedAs[tenure]} counts`);
   // The rent of land that grows two crops stands on one of their rows.
-  if (tenure === "cash rent" && rent === null && row.of(columns.sameLandAs) === null && !row.isFaulty(columns.rent))
-    row.fault("rent-missing", columns.rent);
+  const isElsewhere = row.of(columns.sameLandAs) !== null && terms.length === 0;
+  const isRented = tenure === "cash rent" || tenure === "flexible rent";
+  if (isRented && rent === null && !isElsewhere && !row.isFaulty(columns.rent)) row.fault("rent-missing", columns.rent);
   if (tenure === "crop share" && part === null && !row.isFaulty(columns.operatorShare)) row.fault("share-missing", columns.operatorShare);
   return {
     tenure,
     operatorShare: share(part ?? one),
     rentPerArea: rent === null || rentBeside ? null : moneyPerArea(rent),
+    ...(tenure === "flexible rent" && !(isElsewhere && rent === null) && { flexibleRent: flexibleRentOf(row, rent, flexible) }),
     landChargePerArea: charge === null ? null : moneyPerArea(charge),
   };
+}
+
+const heldAs = { owned: "owned", "cash rent": "rented at a fixed cash rent", "crop share": "crop-shared" } as const;
+const countedAs = { owned: "the land charge", "cash rent": "Rent per acre", "crop share": "the operator's share" } as const;
+
+function tenureBy(part: Decimal | null, isFlexible: boolean, rent: Decimal | null): Tenure {
+  if (part !== null && part.lt("1")) return "crop share";
+  if (isFlexible) return "flexible rent";
+  return rent !== null && !rent.isZero() ? "cash rent" : "owned";
+}
+
+/** The terms above the base rent; `null` where one is missing or they do not go together, and that is told. */
+function flexibleRentOf(
+  row: Row,
+  base: Decimal | null,
+  { gross, above, most }: Readonly<Record<"gross" | "above" | "most", Decimal | null>>,
+): FlexibleRent | null {
+  for (const [column, value] of [
+    [columns.baseGross, gross],
+    [columns.shareAbove, above],
+  ] as const)
+    if (value === null && !row.isFaulty(column)) row.fault("rent-terms-missing", column);
+  if (most !== null && base !== null && most.lt(base)) {
+    row.fault("most-rent-low", columns.mostRent, { like: base.toFixed(), other: { ...row.source, column: columns.rent.heading } });
+    return null;
+  }
+  // A limit that cannot be read must not leave the rent without one in figures that look whole: it is told, and the base counts.
+  if (gross === null || above === null || row.isFaulty(columns.mostRent)) return null;
+  return { baseGross: moneyPerArea(gross), shareAbove: share(above), most: most === null ? null : moneyPerArea(most) };
 }

@@ -2,7 +2,7 @@
 import { breakEvenPrice, breakEvenYield, costPerArea, costPerUnit, netPerArea, type Costs } from "../../../core/breakEven";
 import type { Decimal } from "../../../core/numbers/decimal";
 import type { CropFigures } from "../../../core/figures";
-import { layers, type Layer } from "../../../core/kinds";
+import { countsIn, layers, type Layer } from "../../../core/kinds";
 import { costsOf } from "../../../core/lender/scenarios";
 import { moneyPerArea } from "../../../core/numbers/units";
 import type { CellStyle, ChartModel, SheetCell } from "../../resultSheet";
@@ -37,7 +37,8 @@ const inputNumber = (value: Decimal, numberFormat: string): SheetCell => ({
 /** One live line for each layer: its words, the formula over the cells, and the figure that it gives now. */
 type Line = {
   readonly label: string;
-  readonly formula: (cells: BalanceCells) => string;
+  /** `null`: too long for a cell. */
+  readonly formula: (cells: BalanceCells) => string | null;
   readonly now: (costs: Costs, crop: CropFigures) => SheetCell;
 };
 
@@ -109,6 +110,7 @@ export function breakEvenBand(page: LenderPage, report: SeasonReport, crops: rea
         fixed: reference(at(rows.fixed, offset)),
         moving: reference(at(rows.moving, offset)),
         ...(isDocked ? { dock: reference(at(rows.price, 3)) } : {}),
+        ...(outlook.rent.length > 0 && countsIn("cash rent", layer) && { rent: outlook.rent }),
       };
     };
     layers.forEach((layer, offset) => {
@@ -116,7 +118,9 @@ export function breakEvenBand(page: LenderPage, report: SeasonReport, crops: rea
       page.put(at(rows.fixed, offset), inputNumber(outlook.fixed.layers[layer], "#,##0.00"));
       page.put(at(rows.moving, offset), inputNumber(outlook.moving.layers[layer], "#,##0.00"));
       lines.forEach((line, row) => {
-        page.put(at(rows.lines + row, offset), { ...line.now(costsOf(outlook, layer), crop), formula: line.formula(cells(layer)) });
+        const formula = line.formula(cells(layer));
+        const now = line.now(costsOf(outlook, layer), crop);
+        page.put(at(rows.lines + row, offset), formula === null ? now : { ...now, formula });
       });
     });
     return { crop, cells, column, breakEvenRow: rows.lines + breakEvenLine };
@@ -136,12 +140,12 @@ const linesOf = (area: string, unit: string): readonly Line[] => [
   {
     label: `Cost per ${area}`,
     formula: costPerAreaFormula,
-    now: (costs, { outlook }) => moneyCell(costPerArea(costs, outlook.yields.used), subtotal),
+    now: (costs, { outlook }) => moneyCell(costPerArea(costs, outlook.yields.used, outlook.price), subtotal),
   },
   {
     label: `Cost per ${unit}`,
     formula: costPerUnitFormula,
-    now: (costs, { outlook }) => moneyCell(costPerUnit(costs, outlook.yields.used)),
+    now: (costs, { outlook }) => moneyCell(costPerUnit(costs, outlook.yields.used, outlook.price)),
   },
   {
     label: "Break-even price",

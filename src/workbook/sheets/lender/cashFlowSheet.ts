@@ -148,12 +148,15 @@ function reconciledRows(report: SeasonReport, flow: CashFlow): readonly Row[] {
   ];
 }
 
+const isFlexible = ({ figures }: SeasonReport): boolean => figures.crops.some(({ outlook }) => !outlook.rentAboveBase.isZero());
+
 function notes(report: SeasonReport, flow: CashFlow): string {
   const spread = flow.spread.isZero()
     ? ""
     : ` ${amountWords(flow.spread.abs())} without a date falls by rule: field costs at planned planting, the rest evenly.`;
   return (
-    "Invoices as they are paid, the rest of the plan in its planned month, cash rent half in March and half in November, grain not " +
+    "Invoices as they are paid, the rest of the plan in its planned month, cash rent half in March and half in November" +
+    `${isFlexible(report) ? " (what is above a base rent with the grain)" : ""}, grain not ` +
     `sold yet at the expected price in ${grainMonth(report)}. Opening cash is taken as nothing; the operating loan begins with the ` +
     `balance entered.${spread}`
   );

@@ -6,6 +6,7 @@ import type { Kind, Layer } from "../../../core/kinds";
 import { toCheck, toFix } from "../../problem";
 import { uncheckedInShort } from "../../uncheckedCoefficients";
 import { harvestNotes, tableNotes } from "../../harvestNotes";
+import { rentNotes } from "../../rentNotes";
 import type { SeasonReport } from "../../seasonReport";
 import { areaName, interestNote, layerNotes, layerTitle } from "../sheetWords";
 import { farmCashFlow, grainMonth } from "./farmCashFlow";
@@ -17,9 +18,11 @@ export const lenderNotes = (report: SeasonReport, layer: Layer, crops: readonly 
   "Price: the expected price of the table Crops, before selling costs. Break-evens are rounded up. Yields: goal and proven yield of " +
     "the table Fields; projected is the harvest once a field is done. Grain not sold yet is counted at the expected price in " +
     `${grainMonth(report) ?? "November"}.`,
-  ...crops.flatMap((crop) => [...tableNotes(report, crop.crop), ...harvestNotes(report, crop)].map((words) => `${crop.crop}: ${words}`)),
+  ...crops.flatMap((crop) =>
+    [...tableNotes(report, crop.crop), ...harvestNotes(report, crop), ...rentNotes(report, crop)].map((words) => `${crop.crop}: ${words}`),
+  ),
   `The tables of net return are on the layer ${layerTitle(layer).toLowerCase()}: hauling, drying and selling follow the yield in ` +
-    "them, everything else stays.",
+    `them${crops.some(({ outlook }) => outlook.rent.length > 0) ? ", and flexible rent the price too" : ""}, everything else stays.`,
   "Low: each field at its lowest of goal, projected and proven yield, at the low price; high: the highest, at the high price; " +
     "without one, the expected.",
   "Insurance: guarantee and payment are the operator's share, shown apart from the net; a payment is worked out at the policy's " +
