@@ -7,7 +7,7 @@ import { summary } from "./summary";
 it("groups thousands, and names the layers as everywhere", async () => {
   const { report } = await demo();
   const lines = summary(report).split("\n");
-  expect(lines.filter((line) => line.startsWith("sold"))[0]).toBe("sold 60,000 bu at 4.42, unsold 107,393");
+  expect(lines.filter((line) => line.startsWith("sold"))[0]).toBe("sold 60,000 bu at 4.42, unsold 107,401");
   expect(lines.slice(5, 9).map((line) => line.slice(0, 18).trim())).toEqual([
     "operating cost/ac",
     "cash cost/ac",
