@@ -102,3 +102,7 @@ export function leastToPay(perUnit: Decimal, grossPerUnit: Decimal, steps: reado
 }
 
 const pays = (slope: Decimal, missing: Decimal): Decimal | null => (slope.lte(flat) ? null : missing.div(slope));
+
+/** What of a further unit of gross is rent: the steps that a gross is beyond; on a step itself, what the next unit pays. */
+export const shareOfNext = (steps: readonly RentStep[], gross: Decimal): Share =>
+  share(sum(steps.filter(({ from }) => gross.gte(from)).map(({ share: part }) => part)));

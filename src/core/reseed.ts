@@ -56,6 +56,8 @@ export type ReseedQuestion = {
   /** Haul, checkoff and storage per unit, drying not among them. */
   readonly moving: MoneyPerUnit;
   readonly share: Share;
+  /** What of one more unit's price a flexible rent takes; left out: nothing. */
+  readonly rentShare?: Share;
   readonly dryingPerPoint: MoneyPerUnit;
   /** Points above standard at harvest. */
   readonly keptPoints: Points;
@@ -140,11 +142,16 @@ function netOfReseeding(question: ReseedQuestion, keptYield: Decimal, reseededYi
 const netCost = ({ costs, insurance }: ReseedQuestion): Decimal => reseedCost(costs).minus(insurance ?? zero);
 
 /** What a unit of each crop nets, and how that comes about: each bears its own drying. */
-export function grainsOf({ price, moving, share, dryingPerPoint, keptPoints, reseededPoints }: ReseedQuestion): {
+export function grainsOf({ price, moving, share, rentShare, dryingPerPoint, keptPoints, reseededPoints }: ReseedQuestion): {
   readonly kept: Grain;
   readonly reseeded: Grain;
 } {
-  const grain = (points: Points): Grain => ({ price, share, moving: moneyPerUnit(moving.plus(points.times(dryingPerPoint))) });
+  const grain = (points: Points): Grain => ({
+    price,
+    share,
+    moving: moneyPerUnit(moving.plus(points.times(dryingPerPoint))),
+    ...(rentShare !== undefined && { rentShare }),
+  });
   return { kept: grain(keptPoints), reseeded: grain(reseededPoints) };
 }
 
@@ -159,7 +166,7 @@ function gapNeeded(question: ReseedQuestion, keptYield: Yield): Yield | null {
 }
 
 function breakEvenPrice(question: ReseedQuestion, keptYield: Yield, reseededYield: Yield): MoneyPerUnit | null {
-  const slope = reseededYield.minus(keptYield).times(question.share);
+  const slope = reseededYield.minus(keptYield).times(question.share.minus(question.rentShare ?? zero));
   if (slope.isZero()) return null;
   const atNoPrice = netOfReseeding({ ...question, price: moneyPerUnit(zero) }, keptYield, reseededYield);
   return moneyPerUnit(atNoPrice.neg().div(slope));

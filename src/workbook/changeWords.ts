@@ -105,7 +105,10 @@ export const perUnitOf = ({ unit }: Pick<ChangeLine, "unit">, currency: string):
 export const netsWords = (grain: Grain, perUnit: string, crop = "The crop"): string =>
   `${crop} nets ${shownMoney(netOfGrain(grain)).toFixed(2)} ${perUnit}: its price of ${shownMoney(grain.price).toFixed(2)}, less ` +
   `${shownMoney(grain.moving).toFixed(2)} for hauling, drying and selling, times the operator's share of ` +
-  `${shownYield(grain.share.times("100")).toFixed()} %.`;
+  `${shownYield(grain.share.times("100")).toFixed()} %` +
+  (grain.rentShare === undefined
+    ? "."
+    : `, less ${shownYield(grain.rentShare.times("100")).toFixed()} % of the price, which flexible rent takes at the projected yield.`);
 
 /** How the price of grain came to be; none where no line sells, keeps or gives up grain. */
 export function grainNotes({ lines }: Change, currency: string): readonly string[] {

@@ -13,9 +13,21 @@ export type Quadrant = (typeof quadrants)[number];
 /** Whether a quadrant speaks for the change. */
 export const speaksFor = (quadrant: Quadrant): boolean => quadrant === "added returns" || quadrant === "reduced costs";
 
-/** What one unit of the crop nets: (price − what moves with it: haul, drying, selling) × the operator's share. */
-export type Grain = { readonly price: MoneyPerUnit; readonly moving: MoneyPerUnit; readonly share: Share };
-export const netOfGrain = ({ price, moving, share }: Grain): Money => money(price.minus(moving).times(share));
+/**
+ * What one unit of the crop nets: (price − what moves with it: haul, drying, selling) × the operator's share, less what of its price a
+ * flexible rent takes.
+ */
+export type Grain = {
+  readonly price: MoneyPerUnit;
+  readonly moving: MoneyPerUnit;
+  readonly share: Share;
+  /** The part of one more unit's price that is rent, where price × yield is above a base gross; left out: none of it. */
+  readonly rentShare?: Share;
+};
+export function netOfGrain({ price, moving, share, rentShare }: Grain): Money {
+  const net = price.minus(moving).times(share);
+  return money(rentShare === undefined ? net : net.minus(price.times(rentShare)));
+}
 
 export const lineBases = ["per acre", "per year", "lump sum"] as const;
 type LineBasis = (typeof lineBases)[number];

@@ -1,7 +1,7 @@
 /** A change as rows of the table Changes, one a line; what is said of the change as a whole stands on the first. */
 import { isCapital, isGrain, netOfGrain, type Change, type ChangeLine, type Grain } from "../../core/partialBudget/change";
 import type { LayoutName } from "../../core/partialBudget/layouts/layout";
-import { hundred, type Decimal } from "../../core/numbers/decimal";
+import { hundred, zero, type Decimal } from "../../core/numbers/decimal";
 import type { AreaUnit } from "../../core/numbers/units";
 import { basisWords } from "../../workbook/columns/basis";
 import { changeColumns } from "../../workbook/columns/changes";
@@ -63,5 +63,7 @@ function rateOf({ rate, lines }: Change): Decimal | string | null {
 /** What a unit of grain nets elsewhere than in the outlook (at another moisture, say) is written as money. */
 function priceOf({ price }: ChangeLine, grain: Grain): Decimal | null {
   if (!isGrain(price)) return price;
-  return price.price.eq(grain.price) && price.moving.eq(grain.moving) && price.share.eq(grain.share) ? null : netOfGrain(price);
+  const [ofPrice, ofGrain] = [price, grain].map(({ rentShare }) => rentShare ?? zero);
+  const isAlike = price.price.eq(grain.price) && price.moving.eq(grain.moving) && price.share.eq(grain.share) && ofPrice!.eq(ofGrain!);
+  return isAlike ? null : netOfGrain(price);
 }

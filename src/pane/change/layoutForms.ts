@@ -5,7 +5,7 @@ import { anotherHybrid, type HybridFacts } from "../../core/partialBudget/layout
 import { laterHarvest } from "../../core/partialBudget/layouts/laterHarvest";
 import { ownOrHireChange } from "../../core/partialBudget/layouts/ownOrHireChange";
 import { lossToBadRows, rebuildRowUnits } from "../../core/partialBudget/layouts/rebuildRowUnits";
-import { higherRent } from "../../core/partialBudget/layouts/rent";
+import { fixedOrFlexible, flexibleRentAt, higherRent, priceOfEqualRents } from "../../core/partialBudget/layouts/rent";
 import { anotherSeedingRate } from "../../core/partialBudget/layouts/seedingRate";
 import { extraPass, secondSite } from "../../core/partialBudget/layouts/spraying";
 import { earlierPass, yieldKept } from "../../core/partialBudget/layouts/weedTiming";
@@ -373,7 +373,55 @@ export const layoutForms: readonly LayoutForm[] = [
         lost: given(values.lost, percent),
       }),
   }),
+  defineLayout({
+    name: "Fixed or flexible rent",
+    boxes: {
+      fixed: must("Fixed rent, {money}", { begin: ({ field }) => (field.tenure === "cash rent" ? field.rentPerArea : null) }),
+      base: must("Base rent, {money}", { begin: ({ field }) => (field.tenure === "flexible rent" ? field.rentPerArea : null) }),
+      gross: must("Base gross, {money}", { begin: ({ field }) => field.flexibleRent?.baseGross ?? null }),
+      above: must("Share above base, %", {
+        wanted: { isPercent: true },
+        begin: ({ field }) => field.flexibleRent?.shareAbove.times(hundred) ?? null,
+      }),
+      most: may("Most rent, {money}", { begin: ({ field }) => field.flexibleRent?.most ?? null, hint: "base included; blank: no limit" }),
+    },
+    check: ({ base, most }) => (base !== null && most?.lt(base) === true ? { most: "The most is below the base." } : {}),
+    says: ({ fixed, base, gross, above, most }, format, { prices, budget, crop }) => {
+      if (base === null || gross === null || above === null) return [];
+      const terms = { base: moneyPerArea(base), terms: flexibleTerms(gross, above, most) };
+      const at = budget.yields.used;
+      const cases = [prices.low, prices.expected, prices.high].flatMap((price) =>
+        price === null ? [] : [`${format.money(flexibleRentAt(terms, price, at))} at ${format.money(price)}`],
+      );
+      const equal = fixed === null ? null : priceOfEqualRents(terms, moneyPerArea(fixed), at);
+      return [
+        `With ${format.yield(at)} ${crop.yieldUnit} per ${format.areaName} the flexible rent is ${cases.join(", ")}.`,
+        ...(fixed === null
+          ? []
+          : [
+              equal === null
+                ? "At no price are the two rents alike."
+                : `The two rents are alike at ${format.money(equal)} per ${crop.yieldUnit}; above it the fixed rent is the lower one.`,
+            ]),
+      ];
+    },
+    build: (of, values, ground) =>
+      fixedOrFlexible({
+        ...of,
+        isFlexibleNow: ground.field.tenure === "flexible rent",
+        fixed: moneyPerArea(values.fixed),
+        base: moneyPerArea(values.base),
+        terms: flexibleTerms(values.gross, values.above, values.most),
+        yieldNow: ground.budget.yields.used,
+      }),
+  }),
 ];
+
+const flexibleTerms = (gross: Decimal, above: Decimal, most: Decimal | null) => ({
+  baseGross: moneyPerArea(gross),
+  shareAbove: percent(above),
+  most: given(most, moneyPerArea),
+});
 
 /** The label of a box with its units. */
 export const boxLabel = ({ label }: Box, { crop }: Ground, format: Format): string =>

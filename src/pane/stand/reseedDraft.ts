@@ -109,7 +109,7 @@ export function reseedQuestion(
   if (!typed.isSound || table === null || land === null || kept === null || date === null || newStand === null || price === null)
     return { faults: typed.faults, question: null };
   const budget = figures.crops.flatMap(({ fields }) => fields).find((each) => each.field === field.name)!.outlook.budget;
-  const { moving, share } = grainBeforeDrying(budget);
+  const { moving, share, rentShare } = grainBeforeDrying(budget);
   const { areaUnit } = season.settings;
   const { rowWidth } = field;
   return {
@@ -122,6 +122,7 @@ export function reseedQuestion(
       insurance,
       moving,
       share,
+      ...(rentShare !== undefined && { rentShare }),
       planned: { date: field.plannedPlanting ?? field.planted, stand: field.targetStand as PlantsPerArea | null, rowWidth, areaUnit },
       kept: { date: part?.planted ?? field.planted ?? field.plannedPlanting, stand: plantsPerArea(kept), rowWidth, areaUnit },
       reseeded: { date, stand: plantsPerArea(newStand), rowWidth, areaUnit },

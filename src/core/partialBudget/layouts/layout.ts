@@ -32,6 +32,7 @@ export const worksOfLayout = {
   "Own or hire": ["long hours"],
   "A higher rent": [],
   "A later harvest": ["dryer"],
+  "Fixed or flexible rent": [],
 } as const satisfies Readonly<Record<string, readonly CautionedWork[]>>;
 export type LayoutName = keyof typeof worksOfLayout;
 export const layoutNames = Object.keys(worksOfLayout) as readonly LayoutName[];

@@ -26,7 +26,7 @@ import { anotherHybrid, type AnotherHybrid } from "./hybrid";
 import { layoutNames, workCautions, type Circumstances, type Layout } from "./layout";
 import { ownOrHireChange } from "./ownOrHireChange";
 import { rebuildRowUnits, openerWear, commonOpener } from "./rebuildRowUnits";
-import { higherRent } from "./rent";
+import { fixedOrFlexible, flexibleRentAt, higherRent, priceOfEqualRents } from "./rent";
 import { reseedChange } from "./reseedChange";
 import { anotherSeedingRate } from "./seedingRate";
 import { extraPass, secondSite } from "./spraying";
@@ -358,5 +358,29 @@ describe("the cautions of the work", () => {
     expect(cautioned("Ask your insurer's adjuster before you destroy a stand")).toEqual(["Reseed"]);
     expect(cautioned("Dryer")).toEqual(["A later harvest"]);
     expect(cautioned("Long hours")).toEqual(["Own or hire"]);
+  });
+});
+
+describe("a fixed or a flexible rent", () => {
+  const lease = {
+    base: moneyPerArea("200"),
+    terms: { baseGross: moneyPerArea("720"), shareAbove: share("0.4"), most: moneyPerArea("400") },
+  };
+  const of = { ...here, ...lease, isFlexibleNow: true, fixed: moneyPerArea("250"), yieldNow: yieldPerArea("200") };
+
+  it("costs the same at a fixed rent of what the flexible one comes to, from either side", () => {
+    // 200 + 0.4 × (4.20 × 200 − 720) = 248.
+    expect(needed(fixedOrFlexible(of))).toBe("248.0000");
+    expect(needed(fixedOrFlexible({ ...of, isFlexibleNow: false }))).toBe("248.0000");
+    expect(netChange(fixedOrFlexible(of).change).net.perArea!.toFixed()).toBe("-2");
+    expect(netChange(fixedOrFlexible({ ...of, isFlexibleNow: false }).change).net.perArea!.toFixed()).toBe("2");
+  });
+  it("is the same at a price that gives it at the yield, and at none where the one is always more", () => {
+    // 720 + 50 ÷ 0.4 = 845 of gross.
+    expect(priceOfEqualRents(lease, of.fixed, of.yieldNow)!.toFixed()).toBe("4.225");
+    expect(flexibleRentAt(lease, moneyPerUnit("4.225"), of.yieldNow).toFixed()).toBe("250");
+    expect(priceOfEqualRents(lease, moneyPerArea("200"), of.yieldNow)).toBeNull();
+    expect(priceOfEqualRents(lease, moneyPerArea("401"), of.yieldNow)).toBeNull();
+    expect(priceOfEqualRents(lease, of.fixed, yieldPerArea("0"))).toBeNull();
   });
 });
