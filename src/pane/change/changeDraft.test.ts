@@ -46,6 +46,7 @@ const typed: Record<string, ChangeDraft> = {
   "An earlier weed pass": { early: "3", late: "4", extra: "9", spared: "2" },
   "Own or hire": { custom: "24", price: "60000", salvage: "20000", years: "8", yearly: "500", running: "9", gain: "1", rate: "5.5" },
   "A higher rent": { to: "260", gain: "3" },
+  "A later harvest": { now: "22", charge: "0.05", lost: "1" },
   "Fixed or flexible rent": { fixed: "250", base: "200", gross: "720", above: "40", most: "400" },
 };
 const form = (name: string) => layoutForms.find((each) => each.name === name)!;
