@@ -15,6 +15,7 @@ import { EsbuildPlugin } from "esbuild-loader";
 import HtmlPlugin from "html-webpack-plugin";
 import { certificateIn } from "./shared/build/localhost.js";
 import { OneFilePlugin } from "./shared/build/oneFile.js";
+import { NoticesPlugin } from "./shared/build/notices.js";
 import { ZipPlugin } from "./shared/build/zip.js";
 
 /** Where the manifest of the source says that the pages are. */
@@ -102,6 +103,7 @@ export default async (env) => {
               engine: here("src/desk/carriedEngine.ts"),
               target,
             }),
+            new NoticesPlugin(),
             new ZipPlugin(`pennyacre-${version}.zip`),
           ]
         : []),
