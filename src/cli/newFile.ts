@@ -1,5 +1,5 @@
 /** A new workbook with tables, written to a file. */
-import { newWorkbook } from "../host/embedded";
+import { filledWorkbook } from "../host/embedded/package/filledWorkbook";
 import type { InputTable } from "../workbook/inputTable";
 import { refuseOtherEnding, refuseReplacing } from "./copyName";
 import { marked } from "./madeByUs";
@@ -15,11 +15,6 @@ export async function refuseNew(path: string, force: boolean): Promise<void> {
 
 /** @param notes lines for the sheet Notes that every new workbook begins with */
 export async function writeNew(path: string, tables: readonly InputTable[], notes: readonly string[]): Promise<void> {
-  const workbook = newWorkbook();
-  workbook.setCells(
-    "Notes",
-    notes.map((value, row) => ({ row, column: 0, value })),
-  );
-  await workbook.makeTables(tables);
-  await orRefuse(`${onOneLine(path)} cannot be written`, writtenBeside(path, marked(workbook.save())));
+  const bytes = await filledWorkbook(tables, notes);
+  await orRefuse(`${onOneLine(path)} cannot be written`, writtenBeside(path, marked(bytes)));
 }

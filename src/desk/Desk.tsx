@@ -1,6 +1,7 @@
 import { FluentProvider } from "@fluentui/react-components";
 import { useCallback, useEffect, useMemo, useState } from "react";
 import { paneThemes, useTheme } from "../pane/theme";
+import { filledWorkbook } from "../host/embedded/package/filledWorkbook";
 import { failed, ok } from "../result";
 import { DropTarget } from "./DropTarget";
 import { engineInWorker } from "./engineInWorker";
@@ -43,7 +44,7 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
 
   /** Opens a file; answers whether it could be opened. The workbook at hand stays where it could not. */
   const show = useCallback(
-    async (file: Promise<DeskFile>, from: "file" | "demo" | Draft = "file"): Promise<boolean> => {
+    async (file: Promise<DeskFile>, from: "file" | "demo" | "made" | Draft = "file"): Promise<boolean> => {
       const kept = atHand.current === null ? "" : ` ${atHand.current.name} is still open.`;
       const got = await file.then(ok, (reason: unknown) => failed(reason instanceof Error ? reason.message : String(reason)));
       if (!got.ok) {
@@ -52,14 +53,14 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
       }
       const { name, bytes, placed = null } = got.value;
       const isDraft = typeof from === "object";
-      const opened = openBook(bytes, { engine, isDraft });
+      const opened = openBook(bytes, { engine, isDraft: isDraft || from === "made" });
       if (!opened.ok) {
         setNotice({ intent: "error", text: `${name} could not be opened. ${opened.problems.join(" ")}${kept}` });
         return false;
       }
       setOpen({ name, book: opened.value, placed: { current: placed }, draftId: isDraft ? from.id : newDraftId() });
       setNotice(null);
-      tabs.opened(from === "demo" ? null : name);
+      tabs.opened(from === "demo" || from === "made" ? null : name);
       return true;
     },
     [atHand, tabs],
@@ -179,6 +180,14 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
     openDemo: () => replace(() => show(fetchWorkbook(demo), "demo")),
     openProblems: () => replace(() => show(fetchWorkbook(demoWithProblems), "demo")),
     openNew: () => replace(() => Promise.resolve(openNew())),
+    openNext: ({ year, tables, notes }) =>
+      replace(() => {
+        const bytes = filledWorkbook(tables, [`Season ${year}`, ...notes]);
+        return show(
+          bytes.then((made) => ({ name: `Season ${year}.xlsx`, bytes: made })),
+          "made",
+        );
+      }),
     save: () => void save(false).catch(setFault),
     saveCopy: () => void save(true).catch(setFault),
   };

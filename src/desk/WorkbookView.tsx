@@ -1,6 +1,7 @@
 import { memo, useCallback, useEffect, useMemo, useState, type KeyboardEvent } from "react";
 import { Pane } from "../pane/Pane";
 import type { PaneTheme } from "../pane/theme";
+import type { NextSeason } from "../workbook/next/nextSeason";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { cellFaults, faultsOn } from "./cellFaults";
 import type { AtHand, FileCommands, OpenBook } from "./openBook";
@@ -48,7 +49,14 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
   const faultsHere = faultsOn(faults, view.name);
   // A table shows its entries; charts stand on sheets of results and of the grower's own.
   const charts = view.table === null ? book.charts(view.name) : [];
-  const { openDemo: askForDemo } = files;
+  const { openDemo: askForDemo, openNext: askForNext } = files;
+  const openNext = useCallback(
+    (next: NextSeason) => {
+      askForNext(next);
+      return Promise.resolve(null);
+    },
+    [askForNext],
+  );
   const openDemo = useCallback(() => {
     askForDemo();
     return Promise.resolve(null);
@@ -175,7 +183,7 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
         </section>
         {printing && <Printed book={book} view={view} farm={name} charts={charts} />}
         <section id="pane" className="pane" aria-label="Figures" tabIndex={-1}>
-          <PaneBeside host={book.host} openDemo={openDemo} onReport={setReport} />
+          <PaneBeside host={book.host} openDemo={openDemo} openNext={openNext} onReport={setReport} />
         </section>
       </main>
     </div>

@@ -1,3 +1,4 @@
+import type { NextSeason } from "../workbook/next/nextSeason";
 import type { FileInPlace, PlacedFile } from "./fileInPlace";
 import type { GridBook } from "./gridBook";
 
@@ -25,6 +26,8 @@ export type FileCommands = {
   readonly openDemo: () => void;
   readonly openProblems: () => void;
   readonly openNew: () => void;
+  /** Opens the next season, which lies in no file yet. */
+  readonly openNext: (next: NextSeason) => void;
   readonly save: () => void;
   /** Hands a copy to the browser's downloads. */
   readonly saveCopy: () => void;

@@ -14,7 +14,7 @@ import { formatOf } from "./format";
 import { HostLine } from "./HostLine";
 import { keptNowhere, type KeptTyping } from "./kept";
 import { NoticeBar } from "./NoticeBar";
-import { failureNotice, PaneContext, type Notice, type OpenDemo, type PaneTools } from "./paneContext";
+import { failureNotice, PaneContext, type Notice, type OpenDemo, type OpenNext, type PaneTools } from "./paneContext";
 import type { PageId } from "./page";
 import { Pages } from "./PagesFrame";
 import { Coin } from "./parts/Coin";
@@ -29,6 +29,7 @@ export type PaneProps = {
   readonly host: WorkbookHost;
   /** Opens the demo workbook; left out where the host has none to open. */
   readonly openDemo?: OpenDemo;
+  readonly openNext?: OpenNext;
   /** Called with each reading of the workbook. It must stay the same function. */
   readonly onReport?: (report: SeasonReport) => void;
   /** Left out: light or dark as the system prefers. */
@@ -54,7 +55,7 @@ export function Pane(props: PaneProps) {
 }
 
 /** Follows the workbook, and hands what was read to the pages. */
-function LivePane({ host, openDemo, onReport, language, opening = "season", kept = keptNowhere }: PaneProps) {
+function LivePane({ host, openDemo, openNext, onReport, language, opening = "season", kept = keptNowhere }: PaneProps) {
   const watch = useMemo(() => watchSeason(host, (content) => seasonReport(content, true)), [host]);
   const state = useSyncExternalStore(watch.subscribe, watch.state);
   useEffect(() => watch.start(), [watch]);
@@ -134,8 +135,9 @@ function LivePane({ host, openDemo, onReport, language, opening = "season", kept
         open("entries");
       },
       ...(openDemo && { openDemo }),
+      ...(openNext && { openNext }),
     };
-  }, [host, watch, format, jump, openDemo, layer, field, changeStart, kept]);
+  }, [host, watch, format, jump, openDemo, openNext, layer, field, changeStart, kept]);
 
   return (
     <PaneContext value={tools}>

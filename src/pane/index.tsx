@@ -1,6 +1,7 @@
 /** The pane's page in Excel: the one place that brings the pane and the Excel host together. */
 import { createRoot } from "react-dom/client";
 import { startInExcel, type Started } from "../host/excel/start";
+import type { NextSeason } from "../workbook/next/nextSeason";
 import { HostError } from "../host/workbookHost";
 import { keptInSession } from "./kept";
 import { pageAsked } from "./page";
@@ -35,6 +36,13 @@ async function demoOpened(openWorkbook: (bytes: Uint8Array) => Promise<void>): P
   return "The demo season opens as a workbook of its own, and this one stays as it is. There, choose Season costs on the Home tab.";
 }
 
+/** Opens the next season as a workbook of its own. What makes its file comes only when it is asked for. */
+async function nextOpened(openWorkbook: (bytes: Uint8Array) => Promise<void>, { year, tables, notes }: NextSeason): Promise<string> {
+  const { filledWorkbook } = await import("../host/embedded/package/filledWorkbook");
+  await openWorkbook(await filledWorkbook(tables, [`Season ${year}`, ...notes]));
+  return `Season ${year} opens as a workbook of its own, and this one stays as it is. Save it under a name; what to look at stands on its sheet Notes.`;
+}
+
 function show(started: Started): void {
   if (!started.ok) return root.render(<Stopped message={started.message} />);
   const { host, look, language, openWorkbook, workbook } = started;
@@ -46,7 +54,10 @@ function show(started: Started): void {
       kept={keptInSession(() => sessionStorage, `${version} ${workbook}`)}
       {...(look !== null && { theme: look.dark ? "dark" : "light" })}
       {...(opening !== undefined && { opening })}
-      {...(openWorkbook !== null && { openDemo: () => demoOpened(openWorkbook) })}
+      {...(openWorkbook !== null && {
+        openDemo: () => demoOpened(openWorkbook),
+        openNext: (next: NextSeason) => nextOpened(openWorkbook, next),
+      })}
     />,
   );
 }

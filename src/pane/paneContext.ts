@@ -2,6 +2,7 @@ import { createContext, useContext } from "react";
 import type { Layer } from "../core/kinds";
 import type { EntryRef } from "../core/row";
 import type { WorkbookHost } from "../host/workbookHost";
+import type { NextSeason } from "../workbook/next/nextSeason";
 import type { Place, Subject } from "../workbook/problem";
 import { failureWords, type Failure } from "./failure";
 import type { ChangeStart } from "./change/changeStart";
@@ -16,6 +17,9 @@ export type Notice = { readonly tone: "done" | "failed"; readonly text: string; 
 /** @throws HostError where the demo workbook cannot be opened */
 export type OpenDemo = () => Promise<string | null>;
 
+/** @throws HostError where no workbook can be opened */
+export type OpenNext = (next: NextSeason) => Promise<string | null>;
+
 /** What every part of the pane may need and do. */
 export type PaneTools = {
   readonly host: WorkbookHost;
@@ -23,6 +27,8 @@ export type PaneTools = {
   readonly format: Format;
   /** Opens the demo workbook and answers what to tell of it, if anything; left out where the host has none. */
   readonly openDemo?: OpenDemo;
+  /** Opens a new workbook with the next season and answers what to tell of it, if anything; left out where the host can open none. */
+  readonly openNext?: OpenNext;
   /** Shows an entry, or the place of a problem, in the workbook. */
   readonly jump: (place: Place | EntryRef) => void;
   readonly tell: (notice: Notice | null) => void;

@@ -2,6 +2,7 @@ import type { PageProps } from "../page";
 import { usePane } from "../paneContext";
 import { PlanterPart } from "../planter/PlanterPart";
 import { TablesPart } from "../setup/TablesPart";
+import { PastSeasonsPart } from "../years/PastSeasonsPart";
 import { HybridsPart } from "./HybridsPart";
 import { OpensWithPart } from "./OpensWithPart";
 import { ResultSheetsPart } from "./ResultSheetsPart";
@@ -17,6 +18,7 @@ export function MorePage({ report }: PageProps) {
       <HybridsPart report={report} />
       <WeedsPart report={report} />
       <WeatherPart report={report} />
+      <PastSeasonsPart report={report} />
       {report.figures.crops.length > 0 && <ResultSheetsPart report={report} />}
       <TablesPart report={report} />
       <OpensWithPart />
