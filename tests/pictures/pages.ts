@@ -24,6 +24,7 @@ const shown: readonly (readonly [name: string, steps: readonly ((page: Page) => 
   ["planter", [tab("More"), press("Planter"), press("Type a filled sheet")]],
   ["weeds", [tab("More"), press("Weeds and tank")]],
   ["weather", [tab("More"), press("Weather")]],
+  ["past-seasons", [tab("More"), press("Past seasons and the next one")]],
   ["tables", [tab("More"), press("Tables")]],
   ["help", [tab("More"), press("Help")]],
   ["start", [tab("More"), press("Tables"), press("Start a rough budget")]],

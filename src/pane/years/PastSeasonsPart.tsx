@@ -12,7 +12,7 @@ import { Incomplete } from "../parts/Incomplete";
 import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";
 import { FigureTable } from "../season/FigureTable";
-import { KeepSeason } from "./KeepSeason";
+import { KeepButton } from "./KeepButton";
 import { NextSeasonPart } from "./NextSeasonPart";
 import { yearRows } from "./yearRows";
 
@@ -21,6 +21,7 @@ export function PastSeasonsPart({ report }: { readonly report: SeasonReport }) {
   const { format } = usePane();
   const { pastSeasons, fields, settings } = report.season;
   const byCrop = useMemo(() => [...grouped(cropYears(pastSeasons), ({ crop }) => crop)], [pastSeasons]);
+  const units = new Map(report.season.crops.map(({ name, yieldUnit }) => [name, yieldUnit]));
   const kept = useMemo(() => keptSeason(report), [report]);
   return (
     <section className="pn-card" aria-label="Past seasons">
@@ -32,7 +33,7 @@ export function PastSeasonsPart({ report }: { readonly report: SeasonReport }) {
         {byCrop.map(([crop, years]) => (
           <FigureTable
             key={crop}
-            caption={`${crop}, ${format.currency} per ${format.areaName}; price needed for full cost`}
+            caption={`${crop}, per ${format.areaName}; price needed for full cost and price got, ${format.currency} per ${units.get(crop) ?? "unit"}`}
             corner="Season"
             columns={["goal", "yield", "needed", "got", "net"]}
             rows={yearRows(years, format)}
@@ -55,7 +56,7 @@ export function PastSeasonsPart({ report }: { readonly report: SeasonReport }) {
           </Disclosure>
         )}
         {pastSeasons.length > 0 && <WriteButton label="Write the sheet “Past seasons by crop”" sheets={() => [pastSeasonsSheet(report)]} />}
-        {kept !== null && <KeepSeason kept={kept} year={settings.seasonYear!} />}
+        {kept !== null && <KeepButton kept={kept} year={settings.seasonYear!} />}
         <NextSeasonPart report={report} />
         <p className="pn-note">{planningCaution}</p>
       </Disclosure>
