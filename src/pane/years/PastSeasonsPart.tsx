@@ -12,7 +12,7 @@ import { Incomplete } from "../parts/Incomplete";
 import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";
 import { FigureTable } from "../season/FigureTable";
-import { KeepButton } from "./KeepButton";
+import { KeepSeasonButton } from "./KeepSeasonButton";
 import { NextSeasonPart } from "./NextSeasonPart";
 import { yearRows } from "./yearRows";
 
@@ -56,7 +56,7 @@ export function PastSeasonsPart({ report }: { readonly report: SeasonReport }) {
           </Disclosure>
         )}
         {pastSeasons.length > 0 && <WriteButton label="Write the sheet “Past seasons by crop”" sheets={() => [pastSeasonsSheet(report)]} />}
-        {kept !== null && <KeepButton kept={kept} year={settings.seasonYear!} />}
+        {kept !== null && <KeepSeasonButton kept={kept} year={settings.seasonYear!} />}
         <NextSeasonPart report={report} />
         <p className="pn-note">{planningCaution}</p>
       </Disclosure>

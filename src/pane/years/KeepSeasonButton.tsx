@@ -17,7 +17,7 @@ const keptWords = ({ added, replaced, lost }: SeasonKept, year: string): string 
   ].join(" ") + lostWords(lost);
 
 /** Adds the finals of this season to the table Past seasons; keeping it again replaces them. */
-export function KeepButton({ kept, year }: { readonly kept: KeptSeason; readonly year: string }) {
+export function KeepSeasonButton({ kept, year }: { readonly kept: KeptSeason; readonly year: string }) {
   const { host, watch, fault } = usePane();
   const [isWriting, setWriting] = useState(false);
   const [told, setTold] = useState<Told>(null);
