@@ -155,11 +155,11 @@ function faults(season: Season): readonly string[] {
   });
 }
 
-it("hybrids of random trials differ, net and spread as exact fractions have it", () => {
+it("hybrids of random trials differ, net and spread as exact fractions have it", { timeout: 900_000 }, () => {
   judge("hybrids", cases, faults);
 });
 
-it("trials in any order say the same, and a trial that the check is not in changes no difference", () => {
+it("trials in any order say the same, and a trial that the check is not in changes no difference", { timeout: 900_000 }, () => {
   const shown = (season: Season) =>
     JSON.stringify(
       hybridComparisons(season, [])
