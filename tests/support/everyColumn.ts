@@ -7,7 +7,7 @@ export const oneHybrid = `| Hybrid | Heat units to maturity |
 
 const tried = `| Hybrid | Crop | Price per bag | Seeds per bag | Trait fee per acre | Heat units to maturity | Days | Check |
 | Early one | Corn | 290 | 80000 | 4 | 2600 | 104 | yes |
-| Late one | | 310 | 80000 | 6 | 2750 | 111 | |
+| Late one | | 310 | 80000 | 6 | | 111 | |
 Hybrid trials
 | Trial | Year | Hybrid | Yield | Yield is | Moisture | Test weight | Stand | Lodged % | Trial LSD |
 | North | 2030 | Early one | 201 | | 18.5 | 56.5 | 31000 | 2 | 9 |
@@ -21,7 +21,7 @@ const withFlexibleRent = (rows: string): string =>
     .trimEnd()
     .split("\n")
     .map((row, index) => `${row} ${index === 0 ? "Base gross per acre | Share above base % | Most rent |" : "| | |"}`)
-    .join("\n")}\n| Dale | | Corn | 45 | 192 | 2031-05-03 | | | | | flexible rent | 150 | | | 178 | | | 600 | 35 | 290 |\n`;
+    .join("\n")}\n| Dale | | Corn | 45 | 192 | 2031-05-03 | | 33000 | | | flexible rent | 150 | | | 178 | | | 600 | 35 | 290 |\n`;
 
 /** @param hybrids `oneHybrid`: as it was when reports of it were frozen, before there was a field on flexible rent too */
 export const everyColumn = (hybrids = tried) => {

@@ -104,7 +104,11 @@ function restOf(line: FieldLine, facts: FieldFacts, of: OfKind, stage: "outlook"
   if (perUnit === null) return fixedOf(line, larger(line.ours.minus(amount), zero), notBilled);
   // Of no crop there is nothing to move, whatever was credited; a price is still judged by what a unit would cost.
   const rest = units.isZero() ? zero : larger(perUnit.times(units).minus(amount), zero);
-  const restPerUnit = units.isZero() ? (fixed.length === 0 ? larger(perUnit.minus(ofRows), zero) : zero) : rest.div(units);
+  const restPerUnit = units.isZero()
+    ? fixed.every((cost) => cost.amount.isZero())
+      ? larger(perUnit.minus(ofRows), zero)
+      : zero
+    : rest.div(units);
   return movingOf(line, restPerUnit, rest, notBilled);
 }
 

@@ -70,7 +70,7 @@ export const hybridTrialColumns = declared("Hybrid trials", {
     unit: "yield",
     required: true,
     hint: "In the crop's yield unit per area, at its standard moisture.",
-    words: ["dryyield", "grainyield", "yieldperacre", "buperacre", "bu/ac", "adjustedyield"],
+    words: ["dryyield", "grainyield", "yieldperacre", "buperacre", "adjustedyield"],
   }),
   are: choice("Yield is", wetnesses, {
     hint: "Dry: at the standard moisture, as trials print it. Wet: as weighed; the moisture is needed then. Blank: dry.",

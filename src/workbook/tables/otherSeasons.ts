@@ -24,9 +24,11 @@ export function forOtherSeason(
   const typed = row.of(columns.forSeason);
   if (typed === null) return "this season";
   const season = /(?:^|\D)(\d{4})(?:\D|$)/.exec(typed)?.[1];
-  if (season === undefined) return row.lose("not-a-date", columns.forSeason);
-  if (seasonYear === null) return row.lose("year-missing", columns.forSeason);
-  if (season === seasonYear) return "this season";
+  // What else is wrong with the row is told beside it.
+  if (season === undefined) row.lose("not-a-date", columns.forSeason);
+  else if (seasonYear === null) row.lose("year-missing", columns.forSeason);
+  if (row.lost) return "this season";
+  if (season === undefined || season === seasonYear) return "this season";
   const [date, name] = [row.need(columns.date), row.text(columns.item)];
   const item = units.get(items.spelled(name ?? "") ?? "")?.item ?? null;
   const kind = row.of(columns.kind) ?? item?.kind ?? row.need(columns.kind);
