@@ -7,7 +7,7 @@ export const oneHybrid = `| Hybrid | Heat units to maturity |
 
 const tried = `| Hybrid | Crop | Price per bag | Seeds per bag | Trait fee per acre | Heat units to maturity | Days | Check |
 | Early one | Corn | 290 | 80000 | 4 | 2600 | 104 | yes |
-| Late one | | 310 | 80000 | 6 | | 111 | |
+| Late one | Corn | 310 | 80000 | 6 | | 111 | |
 Hybrid trials
 | Trial | Year | Hybrid | Yield | Yield is | Moisture | Test weight | Stand | Lodged % | Trial LSD |
 | North | 2030 | Early one | 201 | | 18.5 | 56.5 | 31000 | 2 | 9 |
