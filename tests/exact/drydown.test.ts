@@ -20,7 +20,7 @@ const keptOf = (number: number): Fraction => {
   return times(read("0.98"), second);
 };
 
-it("is what exact fractions give", () => {
+it("is what exact fractions give", { timeout: 900_000 }, () => {
   fc.assert(
     fc.property(
       fc.integer({ min: 0, max: 80 }),

@@ -68,7 +68,7 @@ const part = (name: string) =>
     planted: name === "" ? fc.constant("") : fc.constantFrom("", "2031-05-19", "2031-06-03"),
   });
 
-it("a field in parts is what exact fractions give, part by part and as a whole", () => {
+it("a field in parts is what exact fractions give, part by part and as a whole", { timeout: 900_000 }, () => {
   let refused = 0;
   fc.assert(
     fc.property(part("knoll"), part("low ground"), part(""), (...parts) => {
