@@ -1,18 +1,12 @@
 import { Field as FluentField, Select } from "@fluentui/react-components";
 import { useState } from "react";
 import type { FieldFigures } from "../../core/figures";
-import { grainOf } from "../../core/partialBudget/grain";
 import { workCautions } from "../../core/partialBudget/layouts/layout";
 import { drydownTables } from "../../core/tables/drydownTables";
 import type { FieldWeather } from "../../core/weather/fieldWeather";
 import type { SeasonReport } from "../../workbook/seasonReport";
-import { changeRows } from "../change/changeRows";
-import { nameFaults } from "../change/changeDraft";
-import { addEntries } from "../commands/addEntries";
-import { failureWords } from "../failure";
-import { Button } from "../parts/Button";
+import { SaveAsChange } from "../change/SaveAsChange";
 import { Entry } from "../parts/Entry";
-import { ToldLine, type Told } from "../parts/Told";
 import { usePane } from "../paneContext";
 import { FigureTable } from "../season/FigureTable";
 import { useDecimalComma } from "../useDecimalComma";
@@ -174,55 +168,16 @@ function Drawing({ plot, says }: { readonly plot: DrydownPlot; readonly says: st
 type SaveWaitProps = { readonly wait: NonNullable<DrydownAnswer["wait"]>; readonly report: SeasonReport; readonly figures: FieldFigures };
 
 /** Saves waiting as a change, so that it stands beside the others. */
-function SaveWait({ wait, report, figures }: SaveWaitProps) {
-  const { host, watch, fault } = usePane();
-  const [name, setName] = useState(wait.name);
-  const [isSaving, setSaving] = useState(false);
-  const [told, setTold] = useState<Told>(null);
-  const wrong = nameFaults(name.trim(), report).name;
-  const save = async () => {
-    const content = watch.state().reading?.content;
-    if (wrong !== undefined || content === undefined) return;
-    setSaving(true);
-    const rows = changeRows({
-      change: wait.layout.change,
-      name: name.trim(),
-      layout: "A later harvest",
-      target: figures.field,
-      acres: null,
-      countedIn: false,
-      areaUnit: report.season.settings.areaUnit,
-      grain: grainOf(figures.outlook.budget),
-    });
-    const saved = await addEntries(host, content, "Changes", rows);
-    setSaving(false);
-    if (!saved.ok) return setTold({ tone: "failed", text: failureWords(saved.failure, "The change was not saved.") });
-    setTold({ tone: "done", text: `“${name.trim()}” was saved as ${rows.length} entries of the table Changes: see Changes to compare.` });
-    await watch.refresh();
-  };
-  return (
-    <>
-      <p>To compare as a change: {wait.words}.</p>
-      <Entry
-        label="Name of the change"
-        value={name}
-        fault={told === null ? wrong : undefined}
-        change={(value) => {
-          setTold(null);
-          setName(value);
-        }}
-      />
-      <p className="pn-buttons">
-        <Button
-          disabledFocusable={isSaving || wrong !== undefined}
-          onClick={() => {
-            if (!isSaving) save().catch(fault);
-          }}
-        >
-          {isSaving ? "Saving …" : "Save it as a change"}
-        </Button>
-      </p>
-      <ToldLine told={told} />
-    </>
-  );
-}
+const SaveWait = ({ wait, report, figures }: SaveWaitProps) => (
+  <>
+    <p>To compare as a change: {wait.words}.</p>
+    <SaveAsChange
+      suggested={wait.name}
+      layout="A later harvest"
+      change={() => wait.layout.change}
+      field={figures}
+      acres={null}
+      report={report}
+    />
+  </>
+);
