@@ -1,13 +1,9 @@
-import { Field as FluentField, Select, Textarea } from "@fluentui/react-components";
 import { useState } from "react";
 import type { Field } from "../../core/season";
 import type { SeasonReport } from "../../workbook/seasonReport";
-import { addEntries, lostWords } from "../commands/addEntries";
-import { failureWords } from "../failure";
-import { Button } from "../parts/Button";
 import { Entry } from "../parts/Entry";
+import { FileForm, UnitOfFile } from "../parts/FileForm";
 import { Segments } from "../parts/Segments";
-import { ToldLine, type Told } from "../parts/Told";
 import { usePane } from "../paneContext";
 import { today } from "../today";
 import { useDecimalComma } from "../useDecimalComma";
@@ -18,37 +14,15 @@ const unitWords: Readonly<Record<SizeUnit, string>> = { "in and ft": "inches and
 
 /** Spots from a file of points or of a phone, chosen or pasted: they become entries of the table Stand counts in one step. */
 export function FileSpotsForm({ field, report }: { readonly field: Field; readonly report: SeasonReport }) {
-  const { host, watch, format, fault } = usePane();
+  const { format } = usePane();
   const decimalComma = useDecimalComma();
   const [draft, setDraft] = useState<FileSpotsDraft>(() => {
     const { rowWidth, length, date } = emptyCount(today(), field, format.areaUnit, decimalComma);
     return { text: "", unit: null, how: "length", rowWidth, length, hoop: "", date };
   });
-  const [isAdding, setAdding] = useState(false);
-  const [told, setTold] = useState<Told>(null);
   const view = fileSpotsView(draft, field, report.season, decimalComma);
   const { across, along } = lengthUnits[format.areaUnit];
-  const set = (of: Partial<FileSpotsDraft>) => {
-    setTold(null);
-    setDraft((before) => ({ ...before, ...of }));
-  };
-  const open = async (file: File | undefined) => {
-    if (file !== undefined) set({ text: await file.text() });
-  };
-  const add = async () => {
-    const content = watch.state().reading?.content;
-    if (view.rows === null || content === undefined) return;
-    setAdding(true);
-    const added = await addEntries(host, content, "Stand counts", view.rows);
-    if (added.ok) await watch.refresh();
-    setAdding(false);
-    if (!added.ok) return setTold({ tone: "failed", text: failureWords(added.failure, "The spots were not added.") });
-    set({ text: "" });
-    setTold({
-      tone: "done",
-      text: `${view.rows.length === 1 ? "One spot was" : `${view.rows.length} spots were`} added.${lostWords(added.value)}`,
-    });
-  };
+  const set = (of: Partial<FileSpotsDraft>) => setDraft((before) => ({ ...before, ...of }));
   const box = (of: FileSpotsBox, label: string) => (
     <Entry
       label={label}
@@ -59,37 +33,24 @@ export function FileSpotsForm({ field, report }: { readonly field: Field; readon
     />
   );
   return (
-    <form
-      className="pn-form"
-      aria-label="Spots from a file"
-      noValidate
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (!isAdding) add().catch(fault);
-      }}
+    <FileForm
+      name="Spots from a file"
+      files="A file of points (GeoJSON) or of a phone (comma-separated)"
+      accept=".geojson,.json,.csv,.txt,application/geo+json,text/csv"
+      text={draft.text}
+      take={(text) => set({ text })}
+      view={view}
+      table="Stand counts"
+      things={["One spot", "spots"]}
     >
-      <label className="pn-file">
-        A file of points (GeoJSON) or of a phone (comma-separated)
-        <input
-          type="file"
-          accept=".geojson,.json,.csv,.txt,application/geo+json,text/csv"
-          onChange={({ target }) => void open(target.files?.[0]).catch(fault)}
-        />
-      </label>
-      <FluentField label="Or its lines, headings and all">
-        <Textarea rows={4} value={draft.text} onChange={(_, { value }) => set({ text: value })} />
-      </FluentField>
       {view.asks.unit && (
-        <FluentField label="Its widths and lengths are in">
-          <Select value={draft.unit ?? ""} onChange={(_, { value }) => set({ unit: sizeUnits.find((each) => each === value) ?? null })}>
-            <option value="">choose</option>
-            {sizeUnits.map((unit) => (
-              <option key={unit} value={unit}>
-                {format.words(unitWords[unit])}
-              </option>
-            ))}
-          </Select>
-        </FluentField>
+        <UnitOfFile
+          label="Its widths and lengths are in"
+          units={sizeUnits}
+          words={unitWords}
+          chosen={draft.unit}
+          choose={(unit) => set({ unit })}
+        />
       )}
       {view.asks.date && box("date", "Counted on")}
       {view.asks.size && (
@@ -113,18 +74,6 @@ export function FileSpotsForm({ field, report }: { readonly field: Field; readon
           )}
         </>
       )}
-      <output className="pn-says">
-        {view.says.map((words) => (
-          <span key={words} className="pn-line">
-            {words}
-          </span>
-        ))}
-      </output>
-      {view.fault !== null && <p className="pn-fault">{view.fault}</p>}
-      <Button type="submit" appearance="primary" disabledFocusable={isAdding || view.rows === null}>
-        {isAdding ? "Adding …" : "Add the spots"}
-      </Button>
-      <ToldLine told={told} />
-    </form>
+    </FileForm>
   );
 }
