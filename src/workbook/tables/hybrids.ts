@@ -30,6 +30,8 @@ export function readHybrids(table: TableReader, crops: readonly Crop[], fields: 
     if (seen.has(plain(name))) return row.lose("duplicate-name", columns.hybrid);
     seen.add(plain(name));
     const crop = typed === null ? cropGrown(name, crops, fields) : named;
+    // One that grows nowhere yet would be compared without its price.
+    if (crop === null && typed === null && crops.length > 1) row.fault("hybrid-crop-missing", columns.crop, { found: name });
     const first = checks.get(crop ?? "");
     if (isCheck && first === undefined) checks.set(crop ?? "", row);
     else if (isCheck) row.fault("check-twice", columns.check, { found: name, other: first!.source });
