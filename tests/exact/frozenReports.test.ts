@@ -37,7 +37,8 @@ describe("the reports of workbooks", () => {
   it("are what they were", { timeout: 900_000 }, async () => {
     const frozen = JSON.parse(readFileSync(file, "utf8")) as Frozen;
     const moved: string[] = [];
-    const step = isLong ? 1 : 10;
+    // Every eighth workbook is of another sort: a step without a part in common with eight meets all sorts.
+    const step = isLong ? 1 : 11;
     for (let number = 0; number < all; number += step) {
       const was = frozen.workbooks[Math.floor(number / workbooksInLine)]!.split(" ")[number % workbooksInLine];
       if (lettersOfWorkbook(number) !== was) moved.push(`workbook ${number}`);

@@ -8,7 +8,7 @@ import { money, moneyPerArea, moneyPerUnit, points } from "../../src/core/number
 import type { Target } from "../../src/core/row";
 import type { Season } from "../../src/core/season";
 import type { Cell, RawTable, WorkbookContent } from "../../src/workbook/cell";
-import { everyColumn, oneHybrid } from "../support/everyColumn";
+import { everyColumn } from "../support/everyColumn";
 import { plainHeading } from "../../src/workbook/words";
 import { damaged } from "../support/messyWorkbook";
 import { countedOnce } from "./countedOnce";
@@ -21,7 +21,7 @@ type Row = readonly Cell[];
 /** The workbook of a number from 0. */
 export function randomWorkbook(number: number): WorkbookContent {
   const habits = new Habits(number * 7919 + 17, number % 8 >= 4, number % 10 === 9 ? "1904" : "1900");
-  if (number % 8 === 7) return damaged(everyColumn(oneHybrid), new Habits(number, false, "1900"), habits.below(5));
+  if (number % 8 === 7) return damaged(everyColumn(), new Habits(number, false, "1900"), habits.below(5));
   const [season] = fc.sample(number % 2 === 0 ? growingSeason : harvestedSeason, { seed: number, numRuns: 1 });
   const meant = number % 8 < 5 ? tidied(countedOnce(season!)) : countedOnce(season!);
   const typed = withTheRest(typedSeason(meant, habits), meant, habits);
