@@ -1,6 +1,7 @@
 /** The certificate for serving Excel from this machine, read by Node's own X.509 and tried by a connection. */
+import { execFileSync } from "node:child_process";
 import { createPrivateKey, X509Certificate } from "node:crypto";
-import { mkdtempSync, readFileSync, rmSync, statSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, rmSync, statSync } from "node:fs";
 import { createServer, get } from "node:https";
 import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
@@ -66,4 +67,12 @@ it("is accepted by whoever trusts it, and by nobody else", async () => {
 it("is not kept where installing packages anew throws things away, nor in the repository", () => {
   expect(readFileSync("webpack.config.js", "utf8")).toContain('certificateIn(here(".localhost"))');
   expect(readFileSync(".gitignore", "utf8").split("\n")).toContain(".localhost/");
+});
+
+// Whoever trusts a certificate trusts everybody who has its key, so a key that comes with the source is nobody's.
+it.skipIf(!existsSync(".git"))("is in no clone of the repository, and neither is anything else that is to be ignored", () => {
+  const tracked = execFileSync("git", ["ls-files", "--cached", "--ignored", "--exclude-standard"], { encoding: "utf8" });
+  expect(tracked.split("\n").filter(Boolean)).toEqual([]);
+  const names = execFileSync("git", ["ls-files"], { encoding: "utf8" }).split("\n");
+  expect(names.filter((name) => /\.(key|pem|crt|p12|pfx)$/.test(name))).toEqual([]);
 });
