@@ -15,6 +15,8 @@ import type { WeedEntry } from "./weedEntry";
 export type Pass = {
   readonly date: IsoDate | null;
   readonly status: "plan" | "done";
+  /** Whether some of a planned pass is still to be done: its products went over less of the field by done rows, and the crop stands. */
+  readonly isOpen: boolean;
   readonly items: readonly string[];
   /** What its crop protection costs per area of the whole field, landlord's part included; `null` where a price is not known. */
   readonly costPerArea: MoneyPerArea | null;
@@ -56,9 +58,11 @@ export function programmes(
     if (here.length === 0 && listed.length === 0) return [];
     const groups = [...together(here)].sort((a, b) => (a[0]!.date ?? "9").localeCompare(b[0]!.date ?? "9"));
     const byRow = new Map(rows.map((row) => [row.source, row]));
+    const open = openGroups(groups, (row) => partOfField(byRow.get(row.source)!, field, fields));
     const passes = groups.map((group): Pass => ({
       date: group[0]!.date,
       status: group[0]!.status === "plan" ? "plan" : "done",
+      isOpen: field.harvestDone === null && open.has(group),
       items: [...new Set(group.map(({ item }) => item))],
       costPerArea: costOf(
         group.map(({ source }) => byRow.get(source)!),
@@ -94,6 +98,20 @@ export function programmes(
       },
     ];
   });
+}
+
+/** Planned passes of which a product has gone over less of the field than was planned up to there, oldest first. */
+function openGroups(groups: readonly (readonly Application[])[], part: (row: Application) => Decimal): ReadonlySet<unknown> {
+  const done = new Map<string, Decimal>();
+  for (const row of groups.flat()) if (row.status !== "plan") done.set(row.item, (done.get(row.item) ?? zero).plus(part(row)));
+  const planned = new Map<string, Decimal>();
+  return new Set(
+    groups.filter((group) => {
+      const rows = group.filter(({ status }) => status === "plan");
+      for (const row of rows) planned.set(row.item, (planned.get(row.item) ?? zero).plus(part(row)));
+      return rows.some(({ item }) => planned.get(item)!.gt(done.get(item) ?? zero));
+    }),
+  );
 }
 
 /** The sites of a product against weeds: of one that is for no weed, as a fungicide, none. */

@@ -76,6 +76,25 @@ describe("a programme against weeds", () => {
     ]);
   });
 
+  it("knows which planned passes are still to be done, by how much of the field their products went over", () => {
+    const open = (...rows: Parameters<typeof application>[]) =>
+      of({ items, applications: rows.map((row) => application(...row)) })[0]!.passes.map(
+        ({ status, isOpen }) => `${status}${isOpen ? " open" : ""}`,
+      );
+    const [first, second, third] = [day("2031-05-01"), day("2031-05-20"), day("2031-06-05")];
+    const done = (acres: string) => ["A", "Home", "2", "done", { ...second, area: area(acres) }] as const;
+    expect(open(["A", "Home", "2", "plan", first], [...done("100")], ["A", "Home", "2", "plan", third])).toEqual([
+      "plan",
+      "done",
+      "plan open",
+    ]);
+    expect(open(["A", "Home", "2", "plan", first], [...done("60")])).toEqual(["plan open", "done"]);
+    expect(open(["A", "Home", "2", "plan", first], ["B", "Home", "1", "plan", first], [...done("100")])).toEqual(["plan open", "done"]);
+    const harvested = { ...home, harvestDone: { on: null } };
+    const [gone] = of({ fields: [harvested, hill], items, applications: [application("A", "Home", "2", "plan", first)], harvest: [] });
+    expect(gone!.passes[0]!.isOpen).toBe(false);
+  });
+
   it("takes a weed that field and crop list as one, resisting what either says", () => {
     const [first] = of({
       items,

@@ -1,4 +1,5 @@
 import { useEffect, useId, useMemo, useRef } from "react";
+import { fieldStories } from "../../workbook/fieldStory";
 import { ofLayer } from "../../workbook/incompleteMark";
 import { rentNotes } from "../../workbook/rentNotes";
 import type { SeasonReport } from "../../workbook/seasonReport";
@@ -11,8 +12,27 @@ import { FigureTable } from "../season/FigureTable";
 import { MovedPart } from "../season/MovedPart";
 import { StandPage } from "../stand/StandPage";
 import { fieldChoices } from "../stand/standView";
-import { asCrop, fieldView } from "./fieldsView";
+import { asCrop } from "../../workbook/asCrop";
+import { fieldView } from "./fieldsView";
 import { goalAndHarvestView } from "./harvestView";
+
+/** What was planned, and what happened, subject by subject. */
+function StoryPart({ parts }: { readonly parts: ReturnType<ReturnType<typeof fieldStories>> }) {
+  return (
+    <>
+      {parts.map(({ name, lines }) => (
+        <section key={name} aria-label={name}>
+          <p>
+            <strong>{name}</strong>
+          </p>
+          {lines.map((words) => (
+            <p key={words}>{words}</p>
+          ))}
+        </section>
+      ))}
+    </>
+  );
+}
 
 /** One field: what it costs and needs, what moved it, its counts and its outlook, and whether to replant. */
 export function FieldPage({ name, report }: { readonly name: string; readonly report: SeasonReport }) {
@@ -22,6 +42,7 @@ export function FieldPage({ name, report }: { readonly name: string; readonly re
   // The line that was pressed is gone with the list; the focus goes to the way back to it.
   useEffect(() => back.current?.focus(), []);
   const choices = useMemo(() => fieldChoices(report), [report]);
+  const stories = useMemo(() => fieldStories(report, format.day), [report, format]);
   const teller = useMemo(() => entryTeller(report, format), [report, format]);
   const crop = report.figures.crops.find(({ fields }) => fields.some(({ field }) => field === name))!;
   const field = crop.fields.find((each) => each.field === name)!;
@@ -81,6 +102,7 @@ export function FieldPage({ name, report }: { readonly name: string; readonly re
                     content: () => <FigureTable caption={harvest.caption} columns={harvest.columns} rows={harvest.rows} />,
                   },
                 ]),
+            { name: "Plan and season", content: () => <StoryPart parts={stories(field, crop)} /> },
             { name: "What moved it", content: () => <MovedPart crop={alone} layer={layer} teller={teller} /> },
           ]}
         />

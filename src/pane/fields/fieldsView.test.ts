@@ -5,7 +5,8 @@ import { Decimal } from "../../core/numbers/decimal";
 import { moneyPerUnit } from "../../core/numbers/units";
 import { seasonReport } from "../../workbook/report";
 import { formatOf } from "../format";
-import { asCrop, fieldRows, fieldView } from "./fieldsView";
+import { asCrop } from "../../workbook/asCrop";
+import { fieldRows, fieldView } from "./fieldsView";
 
 const format = formatOf({ currency: "USD", areaUnit: "ac" }, "en-US");
 const counted = seasonReport(countedContent);

@@ -4,6 +4,7 @@ import { costCautions } from "../../workbook/costCautions";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { breakEvenSheet } from "../../workbook/sheets/breakEvenSheet";
 import { costPerAcreSheet } from "../../workbook/sheets/costPerAcre";
+import { fieldPagesSheet } from "../../workbook/sheets/fieldPages";
 import { harvestSheet } from "../../workbook/sheets/harvestSheet";
 import { standSheet } from "../../workbook/sheets/standSheet";
 import { uncheckedNotes } from "../../workbook/uncheckedCoefficients";
@@ -23,6 +24,7 @@ export function ResultSheetsPart({ report }: { readonly report: SeasonReport }) 
           ))}
         </ul>
         <WriteButton label="Write “Cost per acre” and “Break-even”" sheets={() => [costPerAcreSheet(report), breakEvenSheet(report)]} />
+        {season.fields.length > 0 && <WriteButton label="Write “Field pages”, a page a field" sheets={() => [fieldPagesSheet(report)]} />}
         {figures.stands.length > 0 && <WriteButton label="Write the sheet “Stand”" sheets={() => [standSheet(report)]} />}
         {season.harvest.length > 0 && <WriteButton label="Write the sheet “Harvest by field”" sheets={() => [harvestSheet(report)]} />}
       </Disclosure>

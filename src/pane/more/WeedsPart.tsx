@@ -5,7 +5,7 @@ import { loadWords, mixingCard, programmesOf, sitesWords, weedsSheet } from "../
 import { Disclosure } from "../parts/Disclosure";
 import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";
-import { weedLine } from "./weedLine";
+import { weedLine } from "../../workbook/weedLine";
 import { FigureTable } from "../season/FigureTable";
 
 /** What is sprayed on fields with listed weeds, the sites left against each, and what goes into a tank. */
@@ -25,13 +25,13 @@ export function WeedsPart({ report }: { readonly report: SeasonReport }) {
           ))}
         </ul>
         {listed.map(({ field, passes, weeds, inEveryPass }) => (
-          <Disclosure key={field} look="line" label={weedLine({ field, weeds })}>
+          <Disclosure key={field} look="line" label={weedLine({ field, passes, weeds })}>
             <FigureTable
               caption={`${field}: sites of action, ${format.currency} per ${format.areaName}`}
               corner="Pass"
               columns={["sites", "cost"]}
-              rows={passes.map(({ date, status, sites, costPerArea }, index) => ({
-                name: `${index + 1}. ${date ?? "no date"}, ${status === "plan" ? "planned" : "done"}`,
+              rows={passes.map(({ date, status, isOpen, sites, costPerArea }, index) => ({
+                name: `${index + 1}. ${date ?? "no date"}, ${status === "done" ? "done" : isOpen ? "planned" : "planned, not to come"}`,
                 cells: [sites.join(", ") || "–", costPerArea === null ? "–" : format.money(costPerArea)],
               }))}
             />

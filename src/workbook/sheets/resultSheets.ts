@@ -4,6 +4,7 @@ import type { SeasonReport } from "../seasonReport";
 import { breakEvenSheet } from "./breakEvenSheet";
 import { changeSheet } from "./changeSheet";
 import { costPerAcreSheet } from "./costPerAcre";
+import { fieldPagesSheet } from "./fieldPages";
 import { harvestSheet } from "./harvestSheet";
 import { pastSeasonsSheet } from "./pastSeasonsSheet";
 import { hybridsSheet } from "./hybridsSheet";
@@ -16,6 +17,7 @@ import { mixingCard, weedsSheet } from "./weedsSheet";
 export const resultSheets = (report: SeasonReport): readonly ResultSheet[] => [
   costPerAcreSheet(report),
   breakEvenSheet(report),
+  ...(report.season.fields.length === 0 ? [] : [fieldPagesSheet(report)]),
   ...(report.figures.stands.length === 0 ? [] : [standSheet(report)]),
   ...(report.season.harvest.length === 0 ? [] : [harvestSheet(report)]),
   ...(fieldWeather(report.season).length === 0 ? [] : [weatherSheet(report)]),
