@@ -1,5 +1,5 @@
 import { Button } from "@fluentui/react-components";
-import { useRef } from "react";
+import { useRef, useState } from "react";
 import { helpAddress } from "../pane/helpAddress";
 import { Coin } from "../pane/parts/Coin";
 import type { FileCommands } from "./openBook";
@@ -23,8 +23,10 @@ export type TopBarProps = {
 /** The file that is open and what can be done with it. */
 export function TopBar({ name, hasChanges, isDraftKept, book, files, commands, table, view, setView }: TopBarProps) {
   const picker = useRef<HTMLInputElement>(null);
+  // On a narrow page what is seldom done with files waits behind a button; elsewhere that button is not there.
+  const [isFileOpen, setFileOpen] = useState(false);
   return (
-    <header className="top">
+    <header className="top" data-file={isFileOpen ? "" : undefined}>
       <h1>
         <Coin size={22} />
         Pennyacre
@@ -76,7 +78,7 @@ export function TopBar({ name, hasChanges, isDraftKept, book, files, commands, t
             if (table !== null) commands.addRow(table);
           }}
         >
-          {table === null ? "Add an entry" : `Add an entry to ${table.replaceAll("_", " ")}`}
+          Add an entry{table !== null && <span className="to-table">{` to ${table.replaceAll("_", " ")}`}</span>}
         </Button>
       </div>
       <div className="group" role="group" aria-label="File">
@@ -93,22 +95,25 @@ export function TopBar({ name, hasChanges, isDraftKept, book, files, commands, t
             if (file !== undefined) files.openFile(file);
           }}
         />
-        <Button size="small" onClick={() => (files.pickFile ?? (() => picker.current?.click()))()}>
+        <Button size="small" className="seldom" onClick={() => (files.pickFile ?? (() => picker.current?.click()))()}>
           Open…
         </Button>
         <Button size="small" appearance={hasChanges ? "primary" : "secondary"} onClick={files.save}>
           Save
         </Button>
-        <Button size="small" onClick={files.openNew}>
+        <Button size="small" className="file-open" aria-expanded={isFileOpen} onClick={() => setFileOpen(!isFileOpen)}>
+          File
+        </Button>
+        <Button size="small" className="seldom" onClick={files.openNew}>
           New
         </Button>
-        <Button size="small" onClick={files.openDemo}>
+        <Button size="small" className="seldom" onClick={files.openDemo}>
           Demo season
         </Button>
-        <Button size="small" onClick={files.openProblems}>
+        <Button size="small" className="seldom" onClick={files.openProblems}>
           Demo with entries to fix
         </Button>
-        <a className="help" href={helpAddress()} target="_blank" rel="noreferrer">
+        <a className="help seldom" href={helpAddress()} target="_blank" rel="noreferrer">
           Help
         </a>
       </div>

@@ -30,6 +30,19 @@ export function showFault(place: HTMLElement, fault: unknown, rescue: Rescue | n
   place.replaceChildren(main);
 }
 
+/** Sends somebody who opened the page of a server from a disk to the desk as one file, which lies beside it. */
+export function showFromDisk(place: HTMLElement): void {
+  const main = document.createElement("main");
+  main.className = "starting";
+  const link = document.createElement("a");
+  link.href = "pennyacre-desk.html";
+  link.textContent = "Open pennyacre-desk.html";
+  const instead = element("p", "");
+  instead.append(link, ", the same desk as one file, which works from a disk and without a connection.");
+  main.append(element("h1", "Pennyacre"), element("p", "This page works on a web server only, and was opened from a disk."), instead);
+  place.replaceChildren(main);
+}
+
 /** The fault's message and where it happened. */
 export const detailsOf = (fault: unknown): string =>
   fault instanceof Error ? `${fault.name}: ${fault.message}\n${fault.stack ?? ""}` : String(fault);

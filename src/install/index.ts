@@ -1,6 +1,7 @@
 /** What the install page does: it writes the manifest for its own address, and says what about the server would be in Excel's way. */
 import manifest from "../../manifest.xml";
 import { folderOf, manifestFor, serverFaults } from "./manifestFor";
+import { exampleFolder } from "./ways";
 
 function part<Element extends HTMLElement>(id: string): Element {
   const found = document.getElementById(id);
@@ -9,6 +10,7 @@ function part<Element extends HTMLElement>(id: string): Element {
 }
 const where = part("where");
 const save = part<HTMLButtonElement>("save");
+const saved = part("saved");
 const faults = part<HTMLUListElement>("faults");
 
 function tell(sentences: readonly string[]): void {
@@ -30,6 +32,7 @@ function saveManifest(folder: string): void {
   link.download = "manifest.xml";
   link.click();
   setTimeout(() => URL.revokeObjectURL(address), 10_000);
+  saved.hidden = false;
 }
 
 async function look(folder: string): Promise<void> {
@@ -42,6 +45,7 @@ async function look(folder: string): Promise<void> {
 const folder = folderOf(location.href);
 if (folder.ok) {
   where.textContent = `Excel will load Pennyacre from ${folder.value}/pane.html.`;
+  for (const code of document.querySelectorAll("[data-place]")) code.textContent = code.textContent.replace(exampleFolder, folder.value);
   save.hidden = false;
   save.addEventListener("click", () => saveManifest(folder.value));
   look(folder.value).catch((fault: unknown) =>

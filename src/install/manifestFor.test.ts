@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { folderOf, manifestFor, serverFaults } from "./manifestFor";
-import { ways } from "./ways";
+import { buttons, ways } from "./ways";
 
 const source = readFileSync("manifest.xml", "utf8");
 const addresses = (manifest: string) => [...manifest.matchAll(/DefaultValue="(https?:[^"]*)"/g)].map(([, address]) => address!);
@@ -92,6 +92,13 @@ describe("the ways into Excel", () => {
     }
     expect(doc.indexOf("npm run start:excel", at)).toBeGreaterThan(at);
     expect(doc.indexOf("npm run start:excel")).toBeGreaterThan(at);
+  });
+
+  it("name the four buttons as the manifest and the docs do", () => {
+    const labels = [...source.matchAll(/id="Pennyacre\.\w+\.Label" DefaultValue="([^"]+)"/g)].map(([, label]) => label);
+    expect(buttons.map(({ label }) => label)).toEqual(labels);
+    const doc = readFileSync("docs/excel.md", "utf8").replace(/\s+/g, " ");
+    for (const { label, picture, opens } of buttons) expect(doc).toContain(`- ![](../shared/icons/${picture}-32.png) *${label}*: ${opens}`);
   });
 
   it("begin with the manifest and end with the ribbon", () => {

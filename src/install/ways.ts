@@ -12,13 +12,24 @@ export type Way = {
   readonly notes: readonly string[];
 };
 
+/** The folder that stands for the reader's own; the install page shows the one where it lies in its place. */
+export const exampleFolder = "https://farm.example/pennyacre";
+
+/** The buttons of the ribbon in their order, each with the name of its picture and what it opens. */
+export const buttons = [
+  { label: "Season costs", picture: "season", opens: "what an acre costs, and the price and yield that pay for it" },
+  { label: "Add a purchase", picture: "inputs", opens: "one line of an invoice, with what it does to the cost of an acre" },
+  { label: "Lender pages", picture: "lender", opens: "two pages and a cash flow by month" },
+  { label: "Help", picture: "help", opens: "what figures mean, tables and their columns, printing, undo, cautions" },
+] as const;
+
 /** Names of menus and buttons stand between asterisks, what is typed between backquotes. */
 export const ways: readonly Way[] = [
   {
     id: "web",
     title: "Excel on the web",
     steps: [
-      "Save manifest.xml with the button at the top of the install page.",
+      "Save manifest.xml: the button *Save manifest.xml* stands at the top of the install page.",
       "Open a workbook in Excel on the web.",
       "Choose *Home*, *Add-ins*, then *More Settings*.",
       "In the dialog *Office Add-ins* choose *Upload My Add-in*.",
@@ -26,7 +37,7 @@ export const ways: readonly Way[] = [
       "The group *Pennyacre* now stands on the *Home* tab: choose *Season costs*.",
     ],
     notes: [
-      "The browser keeps the manifest. Another browser, or one whose data were cleared, asks for these steps again.",
+      "Your browser keeps the manifest. In another browser, or after its data were cleared, go through these steps again.",
       "Where *Upload My Add-in* is missing, your organization does not allow it: ask its administrator.",
     ],
   },
@@ -34,7 +45,7 @@ export const ways: readonly Way[] = [
     id: "windows",
     title: "Excel for Windows",
     steps: [
-      "Save manifest.xml with the button at the top of the install page.",
+      "Save manifest.xml: the button *Save manifest.xml* stands at the top of the install page.",
       "In File Explorer make a folder, such as `Addins`. Right-click it, choose *Properties*, the tab *Sharing*, then *Share*.",
       "Add yourself, with *Read/Write*, and choose *Share*. Write down the network path that is shown, such as `\\\\MYPC\\Addins`. " +
         "Choose *Done*, then *Close*.",
@@ -54,7 +65,7 @@ export const ways: readonly Way[] = [
     id: "mac",
     title: "Excel for Mac",
     steps: [
-      "Save manifest.xml with the button at the top of the install page.",
+      "Save manifest.xml: the button *Save manifest.xml* stands at the top of the install page.",
       "In Finder press Command+Shift+G and enter `~/Library/Containers/com.microsoft.Excel/Data/Documents`.",
       "Make a folder `wef` there if there is none, and put manifest.xml into it.",
       "Quit Excel, open it again, and open a workbook.",
@@ -67,10 +78,11 @@ export const ways: readonly Way[] = [
     id: "administrator",
     title: "For an administrator: to thirty advisors at once",
     steps: [
-      "Save manifest.xml with the button at the top of the install page.",
+      "Save manifest.xml: the button *Save manifest.xml* stands at the top of the install page.",
       "Sign in to the Microsoft 365 admin center (`admin.microsoft.com`) and choose *Settings*, then *Integrated apps*.",
       "Choose *Upload custom apps*, and *Office Add-in* as the type of app.",
-      "Upload manifest.xml. Or put it into the folder of these pages and give its link, this page's address with manifest.xml at its end.",
+      "Upload manifest.xml. Or put it into the folder of these pages on the server, and give its link: " +
+        "`https://farm.example/pennyacre/manifest.xml`.",
       "Assign it to the group of your advisors, or first to yourself, then *Next*, accept the permissions and finish.",
       "Within a day the group *Pennyacre* stands on the *Home* tab of each of them, on Windows, Mac and the web. They install nothing.",
     ],

@@ -308,3 +308,28 @@ it.each([320, 800, 1280])("fits at a width of %d: no button is cut off or too sm
   );
   expect(cut).toEqual([]);
 });
+
+it("keeps to two lines of buttons at a width of 320, and what is seldom done with files behind one of them", async () => {
+  await page.setViewportSize({ width: 320, height: 700 });
+  const shown = () =>
+    page
+      .locator(".top button, .top a")
+      .evaluateAll((all) =>
+        all
+          .filter((each) => (each as HTMLElement).offsetParent !== null)
+          .map((each) => ({ name: (each as HTMLElement).innerText.trim(), top: Math.round(each.getBoundingClientRect().top) })),
+      );
+  const before = await shown();
+  expect(before.map(({ name }) => name)).toEqual(["Sheets", "Figures", "Undo", "Redo", "Add an entry", "Save", "File"]);
+  expect(new Set(before.map(({ top }) => top)).size).toBe(2);
+  // Two lines, with the name of the file beside the first of them.
+  expect(await page.locator(".top").evaluate((each) => each.clientHeight)).toBeLessThan(85);
+  const file = page.getByRole("button", { name: "File", exact: true });
+  await file.click();
+  expect(await file.getAttribute("aria-expanded")).toBe("true");
+  expect((await shown()).map(({ name }) => name)).toEqual(
+    expect.arrayContaining(["Open…", "New", "Demo season", "Demo with entries to fix", "Help"]),
+  );
+  await file.click();
+  expect(await shown()).toEqual(before);
+});

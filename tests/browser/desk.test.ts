@@ -345,8 +345,10 @@ describe("without a mouse", () => {
     ["light", 450],
     ["dark", 1280],
     ["dark", 450],
-  ] as const)("has nothing for axe to find in %s colours at a width of %d", async (colorScheme, width) => {
-    await page.emulateMedia({ colorScheme });
+    ["forced", 1280],
+    ["forced", 320],
+  ] as const)("has nothing for axe to find in %s colours at a width of %d", async (colours, width) => {
+    await page.emulateMedia(colours === "forced" ? { forcedColors: "active" } : { colorScheme: colours });
     await page.setViewportSize({ width, height: 800 });
     const views = width < 900 ? ["Sheets", "Figures"] : [null];
     for (const view of views) {

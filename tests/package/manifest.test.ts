@@ -7,12 +7,26 @@ import { existsSync, readFileSync } from "node:fs";
 import { OfficeAddinManifest } from "office-addin-manifest";
 import { describe, expect, it } from "vitest";
 import project from "../../package.json";
+import { ribbonColours, ribbonPictures } from "../../shared/icons/ribbon";
 import { pageAsked } from "../../src/pane/page";
 
 const manifest = readFileSync("manifest.xml", "utf8");
 const origin = "https://localhost:3000";
 /** All addresses of ours, as paths in the build. The schemas' names are addresses of nobody's. */
 const files = [...manifest.matchAll(/DefaultValue="(https:\/\/[^"]*)"/g)].map(([, address = ""]) => address);
+
+/** Contrast of two colours, by WCAG 2.2, "relative luminance". */
+function contrast(one: string, other: string): number {
+  const luminance = (colour: string) => {
+    const [red, green, blue] = [1, 3, 5].map((at) => {
+      const part = parseInt(colour.slice(at, at + 2), 16) / 255;
+      return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
+    }) as [number, number, number];
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+  };
+  const [light, dark] = [luminance(one), luminance(other)].sort((a, b) => b - a) as [number, number];
+  return (light + 0.05) / (dark + 0.05);
+}
 
 describe("manifest.xml", () => {
   it("is well formed, says xmllint", () => {
@@ -59,6 +73,24 @@ describe("manifest.xml", () => {
     expect(pages.map(({ search }) => pageAsked(search))).toEqual(["season", "inputs", "lender", "help"]);
     // The name that Excel looks for where a workbook brings its pane along; it takes the first button that bears it.
     for (const text of buttons) expect(text).toContain("<TaskpaneId>Office.AutoShowTaskpaneWithDocument</TaskpaneId>");
+  });
+
+  it("gives each button a picture of its own in all sizes, named after its page and drawn in colours that stand out on any ribbon", () => {
+    const address = (id: string) => new RegExp(`<bt:Image id="${id}" DefaultValue="([^"]*)"`).exec(manifest)?.[1];
+    const pictures = [...manifest.matchAll(/<Control xsi:type="Button"[\s\S]*?<\/Control>/g)].map(([text]) =>
+      [...text.matchAll(/<bt:Image size="(\d+)" resid="([^"]+)"/g)].map(([, size, id]) => `${size} ${new URL(address(id!)!).pathname}`),
+    );
+    const sizes = [16, 20, 24, 32, 40, 48, 64, 80];
+    const pages = Object.keys(ribbonPictures);
+    expect(pictures).toEqual(pages.map((page) => sizes.map((size) => `${size} /icons/${page}-${size}.png`)));
+    for (const size of sizes) {
+      const files = pages.map((page) => readFileSync(`dist/icons/${page}-${size}.png`));
+      for (const file of files) expect([file.readUInt32BE(16), file.readUInt32BE(20)]).toEqual([size, size]);
+      expect(new Set(files.map((file) => file.toString("base64"))).size).toBe(pages.length);
+    }
+    // WCAG 2.2, 1.4.11: three to one against what lies around, here the lightest and the darkest ribbon.
+    for (const colour of [ribbonColours.copper, ribbonColours.slate])
+      for (const ribbon of ["#ffffff", "#262626"]) expect(contrast(colour, ribbon), `${colour} on ${ribbon}`).toBeGreaterThanOrEqual(3);
   });
 
   it("says nothing longer than Excel takes", () => {

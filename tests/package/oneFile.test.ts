@@ -2,7 +2,7 @@
  * The desk as one HTML file: opened from a disk in Chromium with no connection, it edits, works formulas out and saves. `npm test`
  * builds before it runs this.
  */
-import { copyFileSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { copyFileSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { createHash } from "node:crypto";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -60,6 +60,19 @@ async function opened(at: string): Promise<Page> {
   await made.goto(at);
   return made;
 }
+
+it("is what index.html sends to where that, too, is opened from a disk, which lets it load nothing", async () => {
+  copyFileSync("dist/index.html", join(folder, "index.html"));
+  for (const script of readdirSync("dist").filter((name) => /^desk\..*\.js$/.test(name)))
+    copyFileSync(join("dist", script), join(folder, script));
+  const context = await browser.newContext();
+  const beside = await context.newPage();
+  await beside.goto(pathToFileURL(join(folder, "index.html")).href);
+  await beside.getByText("This page works on a web server only, and was opened from a disk.").waitFor();
+  await beside.getByRole("link", { name: "Open pennyacre-desk.html" }).click();
+  await beside.locator("#pane .pn-figure").first().waitFor();
+  expect(beside.url()).toBe(address);
+});
 
 describe("from a disk, without a connection", () => {
   beforeEach(deskOpened);

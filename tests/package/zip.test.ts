@@ -62,6 +62,9 @@ describe("install.html", () => {
     await page.getByText(`Excel will load Pennyacre from ${address}/pane.html.`).waitFor();
     const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save manifest.xml" }).click()]);
     expect(download.suggestedFilename()).toBe("manifest.xml");
+    await page.getByText("Go on with step 2").waitFor();
+    // The link that an administrator may give, in full.
+    await page.locator("#administrator").getByText(`${address}/manifest.xml`).waitFor();
     const saved = join(folder, "saved.xml");
     await download.saveAs(saved);
     execFileSync("xmllint", ["--noout", saved]);
@@ -85,6 +88,15 @@ describe("install.html", () => {
     await framed.page.getByText("The server sends X-Frame-Options").waitFor();
   });
 
+  it("shows the four buttons as the ribbon does", async () => {
+    const { page } = await opened("install.html");
+    await page.locator("#ribbon img").last().waitFor();
+    const pictures = await page
+      .locator("#ribbon img")
+      .evaluateAll((all) => all.map((each) => [(each as HTMLImageElement).naturalWidth, each.getAttribute("src")]));
+    expect(pictures).toEqual(["season", "inputs", "lender", "help"].map((name) => [32, `icons/${name}-32.png`]));
+  });
+
   it("links to the desk, to the help and to its own parts, and each is there", async () => {
     const { page } = await opened("install.html");
     const links = await page.locator("a").evaluateAll((all) => all.map((link) => link.getAttribute("href")!));
@@ -93,7 +105,7 @@ describe("install.html", () => {
       if (link.startsWith("#")) expect(await page.locator(link).count(), link).toBe(1);
       else expect(inside).toContain(link);
     }
-    expect(links).toEqual(expect.arrayContaining(["index.html", "help.html", "#web", "#windows", "#mac", "#administrator"]));
+    expect(links).toEqual(expect.arrayContaining(["index.html", "help.html", "#web", "#windows", "#mac", "#administrator", "#without"]));
   });
 
   it.each([
