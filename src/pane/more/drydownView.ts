@@ -1,17 +1,14 @@
 /** When to harvest: the boxes of the question, and the answer as a picture, a table and words. */
-import { daysAfter } from "../../core/numbers/day";
 import { one, zero, type Decimal } from "../../core/numbers/decimal";
 import { area, moneyPerUnit, points, share, yearlyRate } from "../../core/numbers/units";
 import type { FieldFigures } from "../../core/figures";
-import { grainBeforeDrying } from "../../core/partialBudget/grain";
 import { laterHarvest } from "../../core/partialBudget/layouts/laterHarvest";
 import type { Layout } from "../../core/partialBudget/layouts/layout";
 import type { IsoDate } from "../../core/row";
-import { drydownTables, moistureAtMaturity, waitingLoss } from "../../core/tables/drydownTables";
+import { drydownTables, waitingLoss } from "../../core/tables/drydownTables";
 import {
   drydown,
   lastKnownLoss,
-  lossesRise,
   type Drydown,
   type DrydownQuestion,
   type DrydownRefusal,
@@ -19,6 +16,7 @@ import {
   type HarvestDay,
 } from "../../core/weather/drydown";
 import type { FieldWeather } from "../../core/weather/fieldWeather";
+import { askedOf, standingCorn, usualQuestion } from "../../core/weather/harvestDay";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import type { Format } from "../format";
 import { Typed, typedAs, type Faults } from "../parts/typed";
@@ -40,12 +38,11 @@ export type DrydownDraft = {
 export type DrydownBox = "from" | "moisture" | "perDay" | "lastSafe" | "charge";
 
 /** Corn that still stands and has a standard moisture. */
-export function drydownFields({ season, figures }: SeasonReport): readonly FieldFigures[] {
-  const dried = new Set(
-    season.crops.filter(({ name, standardMoisture }) => /corn|maize/i.test(name) && standardMoisture !== null).map(({ name }) => name),
+export const drydownFields = ({ season, figures }: SeasonReport): readonly FieldFigures[] =>
+  standingCorn(
+    season,
+    figures.crops.flatMap(({ fields }) => fields),
   );
-  return figures.crops.flatMap(({ crop, fields }) => (dried.has(crop) ? fields.filter(({ final }) => final === null) : []));
-}
 
 /** Begins at projected maturity, with the moisture of black layer; the last safe day is the one on which published losses rise. */
 export function emptyDrydown(
@@ -54,19 +51,15 @@ export function emptyDrydown(
   weather: FieldWeather | undefined,
   decimalComma: boolean,
 ): DrydownDraft {
-  const planted = season.fields.find(({ name }) => name === field.field)?.planted?.slice(0, 4);
-  const year = season.settings.seasonYear ?? planted ?? null;
-  const maturity = weather?.maturity?.date ?? null;
-  const first = drydownTables[0]!;
-  // What dries before the table begins it does not say; the crop is as wet as at maturity then, which is the careful side.
-  const begins = year === null ? "" : `${year}-${first.periods[0]!.from}`;
+  const { from, moisture, rate, lastSafe, charge } = usualQuestion(season, field, weather);
+  const written = (value: Decimal | null) => (value === null ? "" : typedAs(value, decimalComma));
   return {
-    from: maturity === null ? "" : maturity < begins ? begins : maturity,
-    moisture: maturity === null ? "" : typedAs(moistureAtMaturity, decimalComma),
-    rate: first.name,
+    from: from ?? "",
+    moisture: written(moisture),
+    rate: rate.name,
     perDay: "",
-    lastSafe: year === null ? "" : `${year}-${lossesRise}`,
-    charge: season.settings.dryingChargePerPoint === null ? "" : typedAs(season.settings.dryingChargePerPoint, decimalComma),
+    lastSafe: lastSafe ?? "",
+    charge: written(charge),
     countsLoss: true,
   };
 }
@@ -87,8 +80,6 @@ export type DrydownAnswer = {
   readonly wait: { readonly layout: Layout; readonly name: string; readonly words: string } | null;
 };
 
-const daysBeyond = 14;
-
 export function drydownView(
   draft: DrydownDraft,
   report: SeasonReport,
@@ -106,24 +97,14 @@ export function drydownView(
   const rate: DryingRate | null = table ?? (perDay === null ? null : { perDay });
   if (!typed.isSound || from === null || lastSafe === null || moisture === null || charge === null || rate === null)
     return { faults: typed.faults, why: null, answer: null };
-  const crop = report.season.crops.find(({ name }) => name === figures.crop)!;
-  const { budget } = figures.outlook;
-  const { price, moving, share: ofOperator } = grainBeforeDrying(budget);
-  const question: DrydownQuestion = {
+  const question = askedOf(report.season, figures, {
     from,
     lastSafe,
     rate,
-    price,
-    moving,
-    share: ofOperator,
-    until: untilOf(from, lastSafe, rate, draft.countsLoss),
     moisture: points(moisture),
-    standard: crop.standardMoisture!,
-    yield: budget.yields.used,
     chargePerPoint: moneyPerUnit(charge),
-    countedOn: report.season.settings.dryingCountedOn,
     countsLoss: draft.countsLoss,
-  };
+  });
   const result = drydown(question);
   if (typeof result === "string") return { faults: {}, why: refusalWords(result, format), answer: null };
   return {
@@ -137,17 +118,6 @@ export function drydownView(
       wait: waitOf(result, question, { figures, report, format }),
     },
   };
-}
-
-/** Two weeks beyond the last safe day, as far as the table and the losses go. */
-function untilOf(from: IsoDate, lastSafe: IsoDate, rate: DryingRate, countsLoss: boolean): IsoDate {
-  const ends = [
-    ...("perDay" in rate ? [] : [daysAfter(`${from.slice(0, 4)}-${rate.periods.at(-1)!.to}`, 1)]),
-    ...(countsLoss ? [`${from.slice(0, 4)}-${lastKnownLoss}`] : []),
-  ];
-  const wanted = daysAfter(lastSafe, daysBeyond);
-  const end = ends.reduce((least, each) => (each < least ? each : least), wanted);
-  return end < lastSafe ? lastSafe : end;
 }
 
 function refusalWords(why: DrydownRefusal, { day }: Format): string {

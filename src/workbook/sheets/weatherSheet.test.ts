@@ -27,8 +27,8 @@ Season
 | Setting | Value |
 | Season year | 2031 |
 ${settings}Crops
-| Crop | Yield unit | Expected price |
-| Corn | bu | 4 |
+| Crop | Yield unit | Expected price | Standard moisture |
+| Corn | bu | 4 | 15.5 |
 Fields
 | Field | Hybrid or variety | Crop | Acres | Yield goal | Planned planting date | Planted date |
 | Alder | Early one | Corn | 100 | 200 | 2031-05-01 | 2031-05-01 |
@@ -53,6 +53,23 @@ describe("the sheet Weather", () => {
     expect(told).toContain("Days since planting without temperatures, which take their normal towards maturity: Alder 1, Birch 1.");
     expect(told).toContain("No day of maturity, because the table Hybrids has no GDD or CHU to maturity of what is planted: Birch.");
     expect(told.join(" ")).toContain("2 earlier years; first killing freeze: median 10-06, earliest 10-02, of 3 falls.");
+  });
+
+  it("holds the field against the dryer for corn that stands and has a day of maturity, and says what is in the way", () => {
+    // 35 % on 29 August, counted from 1 September; 4.5 points a week to the end of the month and 2.5 after.
+    const told = season("| Drying charge per point | 0.05 |\n");
+    const [row] = lines(told).filter((line) => line.startsWith("Alder | 2031-09-01"));
+    const cells = row!.split(" | ");
+    expect(cells.slice(0, 3)).toEqual(["Alder", "2031-09-01", "35"]);
+    // 19.5 points × 0.05 × 200 bu, on wet bushels 84.5 ÷ 65 of the dry ones.
+    expect(cells[3]).toBe("253.5");
+    expect(Number(cells[6]) + Number(cells[7])).toBeCloseTo(Number(cells[8]), 9);
+    expect(lines(told).join(" ")).toContain("Dryer: gas, flame and moving parts");
+    const data = reportJson(told).weather;
+    expect(data[0]!.drydown).toMatchObject({ rates: "Iowa 2022, by month", refused: null, first: { date: "2031-09-01", moisture: "35" } });
+    expect(data[0]!.drydown!.cheapest!.date).toBe(cells[4]);
+    expect(data[1]!.drydown).toBeNull();
+    expect(lines(season())).toContain("Waiting or the dryer: not compared, because the table Season has no Drying charge per point.");
   });
 
   it.each([

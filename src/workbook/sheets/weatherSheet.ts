@@ -1,11 +1,13 @@
 /** The result sheet *Heat and rain*: heat and rain of every planted field since planting, and when it is projected to mature. */
-import { planningCaution } from "../../core/cautions";
+import { cautionsOf, planningCaution } from "../../core/cautions";
 import { zero, type Decimal } from "../../core/numbers/decimal";
 import type { Season } from "../../core/season";
+import { waitingLoss } from "../../core/tables/drydownTables";
 import { countingOf, fieldWeather, type FieldWeather } from "../../core/weather/fieldWeather";
+import { harvestDays, standingCorn, type HarvestDays } from "../../core/weather/harvestDay";
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
-import { headings, note, quantityCell, section, text, title, wholeQuantityCell } from "./cells";
+import { headings, moneyCell, note, quantityCell, section, text, title, wholeQuantityCell, yieldCell } from "./cells";
 import { incompleteRows, inLines, seasonName } from "./sheetWords";
 
 type Row = readonly SheetCell[];
@@ -70,6 +72,7 @@ export function weatherSheet(report: SeasonReport): ResultSheet {
         "First freeze",
       ),
       ...all.map(fieldRow),
+      ...drydownRows(report, all),
       [],
       section("What it rests on"),
       ...[...[...places.values()].flatMap((each) => placeNotes(each, freezeWords(season))), ...gapNotes(all), ...basis, planningCaution]
@@ -79,6 +82,59 @@ export function weatherSheet(report: SeasonReport): ResultSheet {
     page: { orientation: "landscape", paper: areaUnit === "ac" ? "letter" : "a4", pagesTall: 0, footer: `Weather, ${seasonName(report)}` },
   };
 }
+
+/** The cheapest safe day of corn that stands, by what is usual; a sentence where it stands and there is no answer. */
+function drydownRows({ season, figures }: SeasonReport, all: readonly FieldWeather[]): readonly Row[] {
+  const fields = figures.crops.flatMap((crop) => crop.fields);
+  const days = harvestDays(season, fields, all);
+  if (days.length === 0) {
+    return season.settings.dryingChargePerPoint !== null || standingCorn(season, fields).length === 0
+      ? []
+      : [[], note("Waiting or the dryer: not compared, because the table Season has no Drying charge per point.")];
+  }
+  const { currency, areaUnit } = season.settings;
+  const { rate } = days[0]!.question;
+  return [
+    [],
+    section("In the field or in the dryer: the cheapest safe day"),
+    ...inLines(
+      `${currency} per ${areaUnit === "ac" ? "acre" : "hectare"}, from projected maturity to the last safe day. Points a day: ` +
+        `${"name" in rate ? `${rate.source.publisher}, ${rate.source.year}, for ${rate.region}. ${rate.limits.join(" ")} ` : ""}` +
+        `Lost by waiting: ${waitingLoss.source.publisher}, ${waitingLoss.source.year}; your field's stalks and storms are not in it. Take a sample before ` +
+        "you go by it.",
+      lineLength,
+    ).map(note),
+    headings("Field", "From", "Moisture, %", "Dryer", "Cheapest", "Moisture, %", "Dryer", "Lost", "Both", "Last safe", "At standard"),
+    ...days.map(drydownRow),
+    ...cautionsOf.dryer.map(note),
+  ];
+}
+
+function drydownRow({ field, question, answer }: HarvestDays): Row {
+  if (typeof answer === "string") return [text(field), text(question.from, right), quantityCell(question.moisture), text(refusals[answer])];
+  const { days, cheapest, dry } = answer;
+  const first = days[0]!;
+  return [
+    text(field),
+    text(first.date, right),
+    yieldCell(first.moisture),
+    moneyCell(first.cost),
+    text(cheapest.date, right),
+    yieldCell(cheapest.moisture),
+    moneyCell(cheapest.drying),
+    moneyCell(cheapest.lost),
+    moneyCell(cheapest.cost),
+    text(question.lastSafe, right),
+    text(dry ?? "–", right),
+  ];
+}
+
+const refusals = {
+  "before the table": "the rates begin later",
+  "after the table": "the rates end before the last safe day",
+  "after the losses": "matures after the last day of which losses are known",
+  "no safe day": "matures after the last safe day",
+} as const;
 
 const basis = [
   "Normal: the same days in the mean of the earlier years; a day without temperatures is in neither. Matures: from the sum so far " +
