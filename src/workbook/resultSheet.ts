@@ -25,6 +25,8 @@ export type ChartModel = {
   /** Cells of the same sheet, as A1 ranges without the sheet's name, e.g. `A5:A12`. */
   readonly categories: string;
   readonly series: readonly { readonly name: string; readonly values: string }[];
+  /** Whether the axis of values begins at nothing: a column is as long as its value then. Not where one of them is negative. */
+  readonly startsAtZero?: boolean;
   /** The corners of the chart, as A1 cells. */
   readonly from: string;
   readonly to: string;

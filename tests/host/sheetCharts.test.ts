@@ -16,7 +16,15 @@ const sheet: ResultSheet = {
   ],
   charts: [
     { kind: "line", title: "Below", categories: "A2:A3", series: [{ name: "Cost", values: "B2:B3" }], from: "A20", to: "B30" },
-    { kind: "column", title: "Cost & kind", categories: "A2:A3", series: [{ name: "Cost", values: "B2:B3" }], from: "A5", to: "B15" },
+    {
+      kind: "column",
+      startsAtZero: true,
+      title: "Cost & kind",
+      categories: "A2:A3",
+      series: [{ name: "Cost", values: "B2:B3" }],
+      from: "A5",
+      to: "B15",
+    },
   ],
 };
 
@@ -32,6 +40,15 @@ describe("the charts of a sheet", () => {
     expect(workbook.charts("Cost per acre")).toEqual(expected);
     expect(opened(workbook.save()).charts("Cost per acre")).toEqual(expected);
     expect(workbook.charts("Notes")).toEqual([]);
+  });
+
+  it("begin their values at nothing where they are said to", async () => {
+    const workbook = newWorkbook();
+    await workbook.write([sheet]);
+    const charts = Object.entries(unzipSync(workbook.save())).filter(([name]) => /charts\/chart\d+\.xml$/.test(name));
+    expect(
+      charts.map(([, bytes]) => /<c:scaling><c:orientation val="minMax"\/><c:min val="0"\/>/.test(new TextDecoder().decode(bytes))).sort(),
+    ).toEqual([false, true]);
   });
 
   it("keep nobody from the sheet where they are damaged, and are shown as stored where their cells are gone", async () => {

@@ -683,6 +683,7 @@ const costs: ResultSheet = {
     {
       kind: "column",
       title: "Cost per acre by kind",
+      startsAtZero: true,
       categories: "A3:A4",
       series: [
         { name: "Plan", values: "B3:B4" },

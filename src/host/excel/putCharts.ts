@@ -22,6 +22,7 @@ export function putCharts(sheet: Excel.Worksheet, charts: readonly ChartModel[])
       if (model.kind === "column") each.format.fill.setSolidColor(colour);
       else each.format.line.color = colour;
     });
+    if (model.startsAtZero === true) chart.axes.valueAxis.minimum = 0;
     chart.setPosition(model.from, model.to);
   }
 }

@@ -147,6 +147,7 @@ function layerChart(crop: CropFigures, rows: Row[]): ChartModel {
     kind: "column",
     title: `${crop.crop}: break-even price against expected price`,
     categories: `B${heading}:E${heading}`,
+    startsAtZero: layers.every((layer) => crop.outlook.breakEvenPrice[layer]?.isNegative() !== true),
     series: [
       { name: "Break-even price", values: `B${heading + 1}:E${heading + 1}` },
       { name: "Expected price", values: `B${heading + 2}:E${heading + 2}` },

@@ -81,3 +81,30 @@ describe("the sheet of past seasons", () => {
     expect([own.problemsOf({ of: "field", name: "Alder" }).length, own.problemsOf({ of: "years" }).length]).toEqual([0, 1]);
   });
 });
+
+describe("the charts of past seasons", () => {
+  it("draw the years in order, and nothing of which a year is not known", () => {
+    const whole = "| 2029 | Alder | Corn | 100 | 195 | 170 | 500 | 600 | 600 | 4.00 | 80 |";
+    const sheet = pastSeasonsSheet(reportOf("", `${fourYears.split("\n")[0]}\n${whole}`));
+    const at = (cell: string) => sheet.rows[Number(cell.slice(1)) - 1]?.["ABCDEFGHIJKL".indexOf(cell[0]!)]?.value;
+    const read = ([from, to]: readonly string[]) => [at(from!), at(to!)];
+    expect(
+      sheet.charts.map(({ categories, series }) =>
+        [categories, ...series.map(({ values }) => values)].map((range) => read(range.split(":"))),
+      ),
+    ).toEqual([
+      [
+        ["2029", "2030"],
+        [195, 195],
+        [170, 190],
+      ],
+      [
+        ["2029", "2030"],
+        [3.53, 3.37],
+        [4, 4.2],
+      ],
+    ]);
+    expect(pastSeasonsSheet(reportOf("", fourYears)).charts).toEqual([]);
+    expect(pastSeasonsSheet(reportOf("", whole)).charts).toEqual([]);
+  });
+});

@@ -3,8 +3,9 @@ import { cropYears, type CropYear } from "../../core/history/cropYears";
 import { fieldHistory } from "../../core/history/provenYield";
 import type { PastField } from "../../core/history/pastField";
 import { grouped } from "../../core/grouped";
+import type { Decimal } from "../../core/numbers/decimal";
 import type { Field } from "../../core/season";
-import type { ResultSheet, SheetCell } from "../resultSheet";
+import type { ChartModel, ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { historyWords } from "../historyWords";
 import {
@@ -21,7 +22,7 @@ import {
   title,
   yieldCell,
 } from "./cells";
-import { areaName, caution, incompleteRows, inLines, seasonName } from "./sheetWords";
+import { areaName, caution, headingsInLines, incompleteRows, inLines, seasonName } from "./sheetWords";
 
 type Row = readonly SheetCell[];
 const lineLength = 150;
@@ -30,17 +31,27 @@ const right = { align: "right" } as const;
 export function pastSeasonsSheet(report: SeasonReport): ResultSheet {
   const { pastSeasons, settings } = report.season;
   const area = areaName(report);
-  const byCrop = grouped(cropYears(pastSeasons), ({ crop }) => crop);
+  // A year to the right of the one before it in the charts.
+  const byCrop = grouped([...cropYears(pastSeasons)].reverse(), ({ crop }) => crop);
+  const rows: Row[] = [
+    title("Past seasons by crop"),
+    note(`${seasonName(report)}. ${settings.currency} per ${area}, prices per unit of yield; means of the fields by ${area}.`),
+    ...incompleteRows(report, { of: "years" }),
+  ];
+  const charts: ChartModel[] = [];
+  for (const [crop, years] of [...byCrop].sort(([a], [b]) => a.localeCompare(b))) {
+    rows.push(...cropRows(crop, years, area));
+    const drawn = yearCharts(crop, years, rows.length);
+    charts.push(...drawn);
+    if (drawn.length > 0) rows.push(...Array.from({ length: chartHeight + 1 }, (): Row => []));
+  }
   return {
     name: "Past seasons by crop",
-    columns: [26, 11, 11, 11, 11, 11, 11, 11, 11, 11, 11, 11],
+    columns: [26, 13, 13, 11, 11, 11, 11, 11, 11, 11, 11, 11],
     headingRows: 2,
-    charts: [],
+    charts,
     rows: [
-      title("Past seasons by crop"),
-      note(`${seasonName(report)}. ${settings.currency} per ${area}, prices per unit of yield; means of the fields by ${area}.`),
-      ...incompleteRows(report, { of: "years" }),
-      ...[...byCrop].flatMap(([crop, years]) => cropRows(crop, years, area)),
+      ...rows,
       ...provenRows(report),
       ...costRows(pastSeasons, area),
       ...growthRows(pastSeasons),
@@ -67,7 +78,8 @@ function cropRows(crop: string, years: readonly CropYear[], area: string): reado
   return [
     [],
     section(crop),
-    headings(
+    ...headingsInLines(
+      [26, 11],
       "Season",
       `${area === "acre" ? "Acres" : "Hectares"}`,
       "Goal",
@@ -75,10 +87,10 @@ function cropRows(crop: string, years: readonly CropYear[], area: string): reado
       "Difference",
       "Cash cost",
       "Full cost",
-      "Planned full cost",
-      "Price needed, cash",
-      "Price needed, full",
-      "Price",
+      "Full cost planned",
+      "Needed, cash",
+      "Needed, full",
+      "Price got",
       "Net",
     ),
     ...years.map(({ season, area: acres, goal, yield: harvested, costs, planned, priceNeeded, price, net }): Row => [
@@ -95,6 +107,58 @@ function cropRows(crop: string, years: readonly CropYear[], area: string): reado
       moneyCell(price),
       moneyCell(net),
     ]),
+  ];
+}
+
+const chartHeight = 11;
+
+/**
+ * Goal against harvest, and the price needed against the price got, side by side below the rows of the years, of which the last is
+ * row `last`. None of what is not known of every year: a blank would be drawn as nothing.
+ */
+function yearCharts(crop: string, years: readonly CropYear[], last: number): readonly ChartModel[] {
+  if (years.length < 2) return [];
+  const rows = (column: string) => `${column}${last - years.length + 1}:${column}${last}`;
+  const chart = (
+    title: string,
+    columns: readonly [string, string],
+    series: readonly [readonly [string, string], readonly [string, string]],
+  ) => ({
+    kind: "column" as const,
+    title: `${crop}: ${title}`,
+    categories: rows("A"),
+    // A yield is never negative, and a price needed is in none of the years drawn.
+    startsAtZero: years.every(({ priceNeeded }) => priceNeeded.full?.isNegative() !== true),
+    series: series.map(([name, column]) => ({ name, values: rows(column) })),
+    from: `${columns[0]}${last + 2}`,
+    to: `${columns[1]}${last + 1 + chartHeight}`,
+  });
+  const isKnown = (of: (year: CropYear) => readonly (Decimal | null)[]) => years.every((year) => of(year).every((value) => value !== null));
+  return [
+    ...(isKnown(({ goal, yield: harvested }) => [goal, harvested])
+      ? [
+          chart(
+            "yield, goal against harvest",
+            ["A", "E"],
+            [
+              ["Goal", "C"],
+              ["Yield", "D"],
+            ],
+          ),
+        ]
+      : []),
+    ...(isKnown(({ priceNeeded, price }) => [priceNeeded.full, price])
+      ? [
+          chart(
+            "price needed for full cost against price got",
+            ["F", "L"],
+            [
+              ["Needed, full", "J"],
+              ["Price got", "K"],
+            ],
+          ),
+        ]
+      : []),
   ];
 }
 
@@ -173,7 +237,7 @@ function growthRows(past: readonly PastField[]): readonly Row[] {
   return [
     [],
     section("Field by field: the season"),
-    headings("Field", "Season", "Planted", "Stand", "Heat units", "Rain", "Operator's part", "Yield", "Sites", "", "Hybrid or variety"),
+    headings("Field", "Season", "Planted", "Stand", "Heat units", "Rain", "Your part", "Yield", "Sites", "", "Hybrid"),
     ...told.map((row): Row => [
       text(row.field),
       text(row.season, right),

@@ -98,32 +98,33 @@ function drydownRows({ season, figures }: SeasonReport, all: readonly FieldWeath
     [],
     section("In the field or in the dryer: the cheapest safe day"),
     ...inLines(
-      `${currency} per ${areaUnit === "ac" ? "acre" : "hectare"}, from projected maturity to the last safe day. Points a day: ` +
+      `${currency} per ${areaUnit === "ac" ? "acre" : "hectare"}, from projected maturity to the last safe day; “at once” is drying on the first day. Points a day: ` +
         `${"name" in rate ? `${rate.source.publisher}, ${rate.source.year}, for ${rate.region}. ${rate.limits.join(" ")} ` : ""}` +
         `Lost by waiting: ${waitingLoss.source.publisher}, ${waitingLoss.source.year}; your field's stalks and storms are not in it. Take a sample before ` +
         "you go by it.",
       lineLength,
     ).map(note),
-    headings("Field", "From", "Moisture, %", "Dryer", "Cheapest", "Moisture, %", "Dryer", "Lost", "Both", "Last safe", "At standard"),
+    headings("Field", "From", "Cheapest", "% from", "% then", "Dryer", "Lost", "Both", "At once", "Last safe", "At standard"),
     ...days.map(drydownRow),
     ...cautionsOf.dryer.map(note),
   ];
 }
 
 function drydownRow({ field, question, answer }: HarvestDays): Row {
-  if (typeof answer === "string") return [text(field), text(question.from, right), quantityCell(question.moisture), text(refusals[answer])];
+  if (typeof answer === "string")
+    return [text(field), text(question.from, right), text("–", right), yieldCell(question.moisture), text(refusals[answer])];
   const { days, cheapest, dry } = answer;
   const first = days[0]!;
   return [
     text(field),
     text(first.date, right),
-    yieldCell(first.moisture),
-    moneyCell(first.cost),
     text(cheapest.date, right),
+    yieldCell(first.moisture),
     yieldCell(cheapest.moisture),
     moneyCell(cheapest.drying),
     moneyCell(cheapest.lost),
     moneyCell(cheapest.cost),
+    moneyCell(first.cost),
     text(question.lastSafe, right),
     text(dry ?? "–", right),
   ];

@@ -52,6 +52,9 @@ class Chart {
   get Legend(): ChartLegend {
     return new ChartLegend();
   }
+  get Axes(): ChartAxes {
+    return new ChartAxes(this.model);
+  }
   get Series(): ChartSeriesCollection {
     return new ChartSeriesCollection(this.model);
   }
@@ -72,6 +75,18 @@ class ChartTitle {
 class ChartLegend {
   set Visible(_value: boolean) {}
   set Position(_value: string) {}
+}
+class ChartAxes {
+  constructor(private readonly chart: ChartModel) {}
+  get ValueAxis(): ChartValueAxis {
+    return new ChartValueAxis(this.chart);
+  }
+}
+class ChartValueAxis {
+  constructor(private readonly chart: ChartModel) {}
+  set Minimum(value: number) {
+    this.chart.valuesFrom = value;
+  }
 }
 class ChartSeriesCollection {
   constructor(private readonly chart: ChartModel) {}

@@ -4,7 +4,13 @@ import { HostRefusal } from "./hostRefusal";
 
 export type Looks = { numberFormat: string; bold: boolean; [other: string]: unknown };
 export type CellModel = { value: Cell; formula?: string; looks: Looks };
-export type ChartModel = { id: string; title: string; series: { name: string; values: string; categories: string }[]; place: string };
+export type ChartModel = {
+  id: string;
+  title: string;
+  series: { name: string; values: string; categories: string }[];
+  place: string;
+  valuesFrom?: number;
+};
 export type NameModel = { name: string; formula: string; visible: boolean };
 export type ValidationModel = { rule?: unknown; prompt?: unknown; errorAlert?: unknown };
 

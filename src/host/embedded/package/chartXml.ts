@@ -48,7 +48,9 @@ export function chartXml(model: ChartModel, sheet: string, cell: CellAt): string
   const axes =
     '<c:catAx><c:axId val="1"/><c:scaling><c:orientation val="minMax"/></c:scaling><c:delete val="0"/><c:axPos val="b"/>' +
     '<c:majorTickMark val="none"/><c:minorTickMark val="none"/><c:tickLblPos val="low"/><c:crossAx val="2"/></c:catAx>' +
-    '<c:valAx><c:axId val="2"/><c:scaling><c:orientation val="minMax"/></c:scaling><c:delete val="0"/><c:axPos val="l"/>' +
+    '<c:valAx><c:axId val="2"/><c:scaling><c:orientation val="minMax"/>' +
+    `${model.startsAtZero === true ? '<c:min val="0"/>' : ""}</c:scaling>` +
+    '<c:delete val="0"/><c:axPos val="l"/>' +
     '<c:majorGridlines><c:spPr><a:ln w="6350"><a:solidFill><a:srgbClr val="D9D9D9"/></a:solidFill></a:ln></c:spPr>' +
     '</c:majorGridlines><c:numFmt formatCode="[&gt;=1000]#,##0;[&lt;=-1000]-#,##0;General" sourceLinked="0"/><c:majorTickMark ' +
     'val="out"/><c:minorTickMark val="none"/><c:tickLblPos val="nextTo"/><c:crossAx val="1"/></c:valAx>';
