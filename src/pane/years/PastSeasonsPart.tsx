@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import { planningCaution } from "../../core/cautions";
 import { grouped } from "../../core/grouped";
-import { cropYears } from "../../core/history/cropYears";
+import { cropYears, type CropYear } from "../../core/history/cropYears";
 import { fieldHistory } from "../../core/history/provenYield";
 import { historyWords } from "../../workbook/historyWords";
 import { keptSeason } from "../../workbook/next/keptSeason";
@@ -15,6 +15,33 @@ import { FigureTable } from "../season/FigureTable";
 import { KeepSeasonButton } from "./KeepSeasonButton";
 import { NextSeasonPart } from "./NextSeasonPart";
 import { yearRows } from "./yearRows";
+import { YearsDrawing } from "./YearsDrawing";
+import { pricePlot, yieldPlot } from "./yearsPlot";
+
+type CropPicturesProps = { readonly crop: string; readonly years: readonly CropYear[]; readonly unit: string };
+
+function CropPictures({ crop, years, unit }: CropPicturesProps) {
+  const { format } = usePane();
+  const [yields, prices] = [yieldPlot(crop, years, unit, format), pricePlot(crop, years, unit, format)];
+  return (
+    <>
+      {yields !== null && (
+        <YearsDrawing
+          plot={yields}
+          caption={`${crop}, ${unit} per ${format.areaName}: goal left, yield right`}
+          looks={["pn-year-plan", "pn-bar-income"]}
+        />
+      )}
+      {prices !== null && (
+        <YearsDrawing
+          plot={prices}
+          caption={`${crop}, ${format.currency} per ${unit}: price needed for full cost left, price got right`}
+          looks={["pn-bar-cost", "pn-bar-income"]}
+        />
+      )}
+    </>
+  );
+}
 
 /** What past years came to, the proven yield of each field beside its goal, and the way into the next season. */
 export function PastSeasonsPart({ report }: { readonly report: SeasonReport }) {
@@ -31,13 +58,15 @@ export function PastSeasonsPart({ report }: { readonly report: SeasonReport }) {
           <p>No past season is kept yet. Keep this one once it is harvested, or type earlier years into the table Past seasons.</p>
         )}
         {byCrop.map(([crop, years]) => (
-          <FigureTable
-            key={crop}
-            caption={`${crop}, per ${format.areaName}; price needed for full cost and price got, ${format.currency} per ${units.get(crop) ?? "unit"}`}
-            corner="Season"
-            columns={["goal", "yield", "needed", "got", "net"]}
-            rows={yearRows(years, format)}
-          />
+          <div key={crop} className="pn-form">
+            <CropPictures crop={crop} years={years} unit={units.get(crop) ?? "unit"} />
+            <FigureTable
+              caption={`${crop}, per ${format.areaName}; price needed for full cost and price got, ${format.currency} per ${units.get(crop) ?? "unit"}`}
+              corner="Season"
+              columns={["goal", "yield", "needed", "got", "net"]}
+              rows={yearRows(years, format)}
+            />
+          </div>
         ))}
         {pastSeasons.length > 0 && (
           <Disclosure look="line" label="Goal beside proven yield, field by field">
