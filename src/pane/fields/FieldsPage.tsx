@@ -5,6 +5,7 @@ import { WarningMark } from "../parts/Incomplete";
 import { usePane } from "../paneContext";
 import { FieldPage } from "./FieldPage";
 import { fieldRows } from "./fieldsView";
+import { HarvestedFieldsPart } from "./HarvestedFieldsPart";
 
 /** Every field, worst first; a field opens to its own page. */
 export function FieldsPage({ report }: PageProps) {
@@ -45,6 +46,7 @@ export function FieldsPage({ report }: PageProps) {
           </li>
         ))}
       </ul>
+      <HarvestedFieldsPart report={report} />
     </section>
   );
 }
