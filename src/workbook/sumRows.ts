@@ -77,30 +77,32 @@ function numberIn(cell: Cell, style: NumberStyle): Decimal | null {
   return typeof reading === "string" ? null : reading.value;
 }
 
+/** Entries that may be parts of a sum: how many, and what they come to. */
+type Parts = { readonly count: number; readonly total: Decimal };
+const noParts: Parts = { count: 0, total: zero };
+const withPart = ({ count, total }: Parts, { number }: Entry): Parts => ({ count: count + 1, total: total.plus(number) });
+const isSum = ({ number }: Entry, { count, total }: Parts): boolean => count >= fewest && total.eq(number);
+
 function sumsOf(groups: readonly (readonly Entry[])[]): readonly Sum[] {
   const sums: Sum[] = [];
-  let all: readonly Entry[] = [];
+  let [all, others] = [noParts, noParts];
+  let first: Entry | null = null;
   for (const group of groups) {
-    let above: readonly Entry[] = [];
+    let above = noParts;
     for (const entry of group) {
       const parts = [above, all].find((entries) => isSum(entry, entries));
-      if (parts === undefined)
-        [above, all] = [
-          [...above, entry],
-          [...all, entry],
-        ];
-      else {
-        sums.push({ ...entry, parts: parts.length });
-        above = [];
+      if (parts === undefined) {
+        [above, all] = [withPart(above, entry), withPart(all, entry)];
+        if (first === null) first = entry;
+        else others = withPart(others, entry);
+      } else {
+        sums.push({ ...entry, parts: parts.count });
+        above = noParts;
       }
     }
   }
-  const [first, ...others] = all;
-  return first !== undefined && isSum(first, others) ? [{ ...first, parts: others.length }, ...sums] : sums;
+  return first !== null && isSum(first, others) ? [{ ...first, parts: others.count }, ...sums] : sums;
 }
-
-const isSum = ({ number }: Entry, entries: readonly Entry[]): boolean =>
-  entries.length >= fewest && entries.reduce((sum, entry) => sum.plus(entry.number), zero).eq(number);
 
 /** What the columns of other tables name, in plain words. */
 function namedIn(tables: ReadonlyMap<TableName, RawTable>, columns: ReadonlySet<string>, but: TableName): ReadonlySet<string> {
