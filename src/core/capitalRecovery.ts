@@ -2,6 +2,7 @@
 import { one } from "./numbers/decimal";
 import { moneyPerYear, type Money, type MoneyPerYear, type Years, type YearlyRate } from "./numbers/units";
 import type { Decimal } from "./numbers/decimal";
+import { remembered } from "./numbers/remembered";
 
 /**
  * Yearly payment that pays back one unit of money with interest over a number of years:
@@ -17,7 +18,7 @@ export function capitalRecoveryFactor(rate: YearlyRate, years: Years): Decimal {
 }
 
 /** What one unit of money after a number of years is worth today: (1 + i)^−n. */
-export const discount = (rate: YearlyRate, years: Years): Decimal => rate.plus(one).pow(years.neg());
+export const discount = remembered((rate: YearlyRate, years: Years): Decimal => rate.plus(one).pow(years.neg()));
 
 /**
  * Yearly cost of the loss in value of a thing and of the interest on it: the price less the discounted salvage value,

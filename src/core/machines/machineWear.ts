@@ -3,7 +3,10 @@ import { larger, zero, type Decimal } from "../numbers/decimal";
 import { remainingValueFactors, type RemainingValueClass } from "../tables/remainingValue";
 import { repairFactors, type RepairClass } from "../tables/repairFactors";
 import { money, moneyPerYear, type Hours, type Money, type MoneyPerYear, type Years } from "../numbers/units";
+import { remembered } from "../numbers/remembered";
 import type { MachinePart } from "./machine";
+
+const power = remembered((base: Decimal, exponent: Decimal) => base.pow(exponent));
 
 /**
  * Part of the list price that is left: (C1 − C2·√age − C3·√hours a year)², and nothing once the bracket is used up.
@@ -19,7 +22,7 @@ export function remainingValue(of: RemainingValueClass, age: Years, hoursAYear: 
 /** Repairs from new to so many hours, as a fraction of the list price: RF1 × (hours ÷ 1000)^RF2. */
 export function accumulatedRepairs(of: RepairClass, atHours: Hours): Decimal {
   const { rf1, rf2 } = repairFactors[of];
-  return rf1.times(atHours.div("1000").pow(rf2));
+  return rf1.times(power(atHours.div("1000"), rf2));
 }
 
 /** What a part is worth when it is sold or traded. By class it counts on the list price, even where less was paid. */

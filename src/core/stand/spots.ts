@@ -1,5 +1,6 @@
 /** Spots on the ground: how far apart they lie, in metres. */
 import { Decimal, sum } from "../numbers/decimal";
+import { remembered } from "../numbers/remembered";
 import { pi, type Coordinates } from "./standCount";
 
 const halfTurn = new Decimal("180");
@@ -14,13 +15,13 @@ type DegreeLengths = { readonly north: Decimal; readonly east: Decimal };
  *     north  111,132.954 − 559.822 cos 2φ + 1.175 cos 4φ
  *     east   111,412.84 cos φ − 93.5 cos 3φ + 0.118 cos 5φ
  */
-export function degreeLengths(latitude: Decimal): DegreeLengths {
+export const degreeLengths = remembered((latitude: Decimal): DegreeLengths => {
   const cos = (times: string) => latitude.times(times).times(pi).div(halfTurn).cos();
   return {
     north: new Decimal("111132.954").minus(cos("2").times("559.822")).plus(cos("4").times("1.175")),
     east: cos("1").times("111412.84").minus(cos("3").times("93.5")).plus(cos("5").times("0.118")),
   };
-}
+});
 
 /**
  * The middle of some spots: half of them lie north of it and half east, so that one that is far off does not move it.

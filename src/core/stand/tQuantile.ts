@@ -8,14 +8,13 @@
  *     ν odd    2 ÷ π · (θ + sin θ · (cos θ + 2/3 cos³ θ + …)), up to cos^(ν−2)
  *     ν even   sin θ · (1 + 1/2 cos² θ + 1·3/(2·4) cos⁴ θ + …), up to cos^(ν−2)
  */
-import { Decimal, one, zero } from "../numbers/decimal";
+import { Decimal, larger, one, smaller, zero } from "../numbers/decimal";
+import { remembered } from "../numbers/remembered";
 import { pi } from "./standCount";
 
 const two = new Decimal("2");
 /** Halvings of the quarter turn in which θ lies: 2⁻⁷⁰ of it is beyond any digit shown. */
 const halvings = 70;
-
-const known = new Map<string, Decimal>();
 
 /**
  * The t for which |T| ≤ t with the given chance.
@@ -27,24 +26,48 @@ const known = new Map<string, Decimal>();
 export function tQuantile(freedom: Decimal, confidence: Decimal): Decimal {
   if (!freedom.isInteger() || freedom.lt("1")) throw new RangeError(`t has no ${freedom} degrees of freedom`);
   if (confidence.lte("0") || confidence.gte("1")) throw new RangeError(`no t holds a chance of ${confidence}`);
-  const key = `${freedom} ${confidence}`;
-  let quantile = known.get(key);
-  if (quantile === undefined) known.set(key, (quantile = solve(freedom, confidence)));
-  return quantile;
+  return solved(freedom, confidence);
 }
 
-function solve(freedom: Decimal, confidence: Decimal): Decimal {
+const solved = remembered((freedom: Decimal, confidence: Decimal): Decimal => {
+  const isBelow = (theta: Decimal) => chanceWithin(theta, freedom).lt(confidence);
+  const [from, to] = aroundTheta(freedom, confidence);
   let low = zero;
   let high = pi.div(two);
   for (let step = 0; step < halvings; step += 1) {
     const middle = low.plus(high).div(two);
-    if (chanceWithin(middle, freedom).lt(confidence)) low = middle;
+    if (middle.lte(from) || (middle.lt(to) && isBelow(middle))) low = middle;
     else high = middle;
   }
   return freedom.sqrt().times(low.plus(high).div(two).tan());
+});
+
+/** How near the secants come to θ: far less than the last halving. */
+const near = new Decimal("1e-25");
+/** Secants that come to an end do so within a dozen steps. */
+const secants = 40;
+
+/**
+ * Two angles on either side of θ, near to each other, so that few of the halvings have to add the series up: below the first the
+ * chance is too small, from the second on it is not. Where secants do not find them, the whole quarter turn.
+ */
+function aroundTheta(freedom: Decimal, confidence: Decimal): readonly [from: Decimal, to: Decimal] {
+  const quarter = pi.div(two);
+  const over = (theta: Decimal) => chanceWithin(theta, freedom).minus(confidence);
+  let [last, theta] = [zero, quarter.times(confidence).div(freedom.sqrt())];
+  let [overLast, overTheta] = [confidence.neg(), over(theta)];
+  for (let step = 0; step < secants && !overTheta.eq(overLast) && theta.minus(last).abs().gt(near); step += 1) {
+    const next = theta.minus(overTheta.times(theta.minus(last)).div(overTheta.minus(overLast)));
+    [last, overLast] = [theta, overTheta];
+    theta = smaller(larger(next, zero), quarter);
+    overTheta = over(theta);
+  }
+  const [from, to] = [theta.minus(near), theta.plus(near)];
+  return from.gt("0") && to.lt(quarter) && over(from).lt("0") && over(to).gte("0") ? [from, to] : [zero, quarter];
 }
 
-function chanceWithin(theta: Decimal, freedom: Decimal): Decimal {
+/** The chance that |T| ≤ √ν · tan θ. */
+export function chanceWithin(theta: Decimal, freedom: Decimal): Decimal {
   const sine = theta.sin();
   const cosine = theta.cos();
   const odd = !freedom.mod(two).isZero();

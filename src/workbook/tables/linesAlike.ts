@@ -8,28 +8,31 @@ import { plain } from "../words";
 
 const { note, supplier } = purchaseColumns.columns;
 
-/** An invoice line, its quantity as text. */
-export type Line = Pick<Purchase, "item" | "date" | "amount" | "source"> & { readonly quantity: string };
+/** An invoice line; its quantity as text is asked for where another line shares its day. */
+export type Line = Pick<Purchase, "item" | "date" | "amount" | "source"> & { readonly quantity: () => string };
+type Looked = { readonly purchase: Line; readonly row: Row };
 
 /**
  * Lines are alike where item, date, quantity, amount and Note are. Another Note tells them apart, and so do two suppliers.
  * Two loads of one day at one price may well be two lines; so this is told and nothing is left out.
  */
 export class LinesAlike {
-  /** The first of the lines that are alike. Thousands of lines are read, so a line is put into words only where another shares its day. */
-  private readonly byDay = new Map<string, { readonly purchase: Line; readonly row: Row }[]>();
+  /** The first of the lines that are alike, by item and day; where several share them also by quantity. */
+  private readonly byDay = new Map<string, Looked | Map<string, Looked[]>>();
 
   constructor(private readonly table: TableReader) {}
 
   look(purchase: Line, row: Row): void {
+    const line = { purchase, row };
     const day = `${purchase.date} ${purchase.item}`;
-    const others = this.byDay.get(day);
-    if (others === undefined) {
-      this.byDay.set(day, [{ purchase, row }]);
-      return;
-    }
-    const first = others.find((other) => isAlike(other.purchase, purchase) && sameNote(other.row, row) && !twoSuppliers(other.row, row));
-    if (first === undefined) others.push({ purchase, row });
+    let others = this.byDay.get(day);
+    if (others === undefined) return void this.byDay.set(day, line);
+    if (!(others instanceof Map)) this.byDay.set(day, (others = new Map([[others.purchase.quantity(), [others]]])));
+    const quantity = purchase.quantity();
+    const ofQuantity = others.get(quantity);
+    if (ofQuantity === undefined) return void others.set(quantity, [line]);
+    const first = ofQuantity.find((other) => isAlike(other, line));
+    if (first === undefined) ofQuantity.push(line);
     else this.tell(purchase, first.purchase.source);
   }
 
@@ -44,7 +47,8 @@ export class LinesAlike {
   }
 }
 
-const isAlike = (a: Line, b: Line): boolean => a.quantity === b.quantity && a.amount.eq(b.amount);
+const isAlike = (a: Looked, b: Looked): boolean =>
+  a.purchase.amount.eq(b.purchase.amount) && sameNote(a.row, b.row) && !twoSuppliers(a.row, b.row);
 const sameNote = (a: Row, b: Row): boolean => plain(a.of(note) ?? "") === plain(b.of(note) ?? "");
 
 function twoSuppliers(a: Row, b: Row): boolean {

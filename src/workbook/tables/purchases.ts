@@ -50,7 +50,7 @@ export function readPurchases(table: TableReader, reading: BillReading, converte
         bills.push(direct);
         if (row.of(bill.note) !== null) noted.add(direct.source.row);
         alike.look(
-          { ...direct, item: direct.name, date: row.of(bill.date)!, quantity: `${direct.kind} ${row.text(bill.quantity) ?? ""}` },
+          { ...direct, item: direct.name, date: row.of(bill.date)!, quantity: () => `${direct.kind} ${row.text(bill.quantity) ?? ""}` },
           row,
         );
         return null;
@@ -62,7 +62,7 @@ export function readPurchases(table: TableReader, reading: BillReading, converte
       const purchase = purchaseOf(row, items, units, converter);
       if (purchase === null) return null;
       kindAlone(row, units.get(purchase.item)!.item);
-      alike.look({ ...purchase, quantity: purchase.quantity.toFixed() }, row);
+      alike.look({ ...purchase, quantity: () => purchase.quantity.toFixed() }, row);
       unlike.look(purchase, row);
       return purchase;
     },
