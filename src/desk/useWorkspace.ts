@@ -79,6 +79,7 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
   const commands = useMemo((): WorkspaceCommands => {
     const select = (next: Selection) => {
       say("");
+      settle();
       now.current.selection = next;
       dispatch({ do: "select", selection: next });
     };
@@ -95,6 +96,34 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
     };
     const enter = (entries: readonly GridEntry[]): boolean =>
       entries.length === 0 || tried(() => book.enter(now.current.view.name, entries));
+    /** Ends typing and enters what was typed, in its cell; answers what to say of it, or `null` where it was refused. */
+    const ended = (): (() => void) | null => {
+      const {
+        workspace: { editing },
+        view: shown,
+        selection: { active },
+      } = now.current;
+      if (editing === null) return () => {};
+      now.current.workspace = { ...now.current.workspace, editing: null };
+      dispatch({ do: "stop-editing", focus: false });
+      if (editing.text === book.cell(shown.name, active).entry) return () => {};
+      return enter([{ at: active, text: editing.text }]) ? () => warnOfChoice(book, shown.name, active, editing.text, say) : null;
+    };
+    /**
+     * Enters what is being typed before anything takes its cell away; answers whether it was not refused. Nothing ends typing but
+     * this and Escape, whether it is a press on another cell, a table that is sorted or a cell that the pane shows.
+     */
+    const settle = (): boolean => {
+      const tell = ended();
+      tell?.();
+      return tell !== null;
+    };
+    /** The command, once what was being typed is entered; not where that was refused, which has been said. */
+    const settled =
+      <Given extends readonly unknown[]>(command: (...given: Given) => void) =>
+      (...given: Given): void => {
+        if (settle()) command(...given);
+      };
     const extent = () => {
       const { view: drawn, pageRows } = now.current;
       // An entry may just have made the table longer, before the page is drawn again.
@@ -127,6 +156,7 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
     const showPlace = (place: SheetPlace) => {
       const shown = viewAt(viewsOf(book.sheets()), place);
       if (shown === undefined) return;
+      settle();
       if (now.current.filters.has(shown.id) && place.row <= (shown.table?.block.bottom ?? 0)) setFilters(without(shown.id));
       dispatch({ do: "show", view: shown.id, selection: selectCell({ row: place.row, column: place.column }), focus: true });
     };
@@ -256,14 +286,14 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
       clear,
       undo,
       redo,
-      insertEntries,
-      deleteEntries,
-      sort,
-      fillDown,
-      widen,
-      setWidth,
-      filter: filterBy,
-      find,
+      insertEntries: settled(insertEntries),
+      deleteEntries: settled(deleteEntries),
+      sort: settled(sort),
+      fillDown: settled(fillDown),
+      widen: settled(widen),
+      setWidth: settled(setWidth),
+      filter: (text, inAnyColumn) => settle() && filterBy(text, inAnyColumn),
+      find: settled(find),
       focusGrid: () => select(now.current.selection),
       key: (event, pageRows) => {
         now.current.pageRows = pageRows;
@@ -327,18 +357,11 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
         dispatch({ do: "edit", editing: { ...editing, text } });
       },
       commit: (then) => {
-        const {
-          workspace: { editing },
-          view: shown,
-          selection: { active },
-        } = now.current;
-        if (editing === null) return;
-        now.current.workspace = { ...now.current.workspace, editing: null };
-        dispatch({ do: "stop-editing", focus: then !== null });
-        const isNew = editing.text !== book.cell(shown.name, active).entry;
-        const isEntered = !isNew || enter([{ at: active, text: editing.text }]);
-        if (isEntered && then !== null) move(then);
-        if (isNew && isEntered) warnOfChoice(book, shown.name, active, editing.text, say);
+        if (now.current.workspace.editing === null) return;
+        const tell = ended();
+        if (then !== null) dispatch({ do: "stop-editing", focus: true });
+        if (then !== null && tell !== null) move(then);
+        tell?.();
       },
       isTyping: () => {
         const {
@@ -372,13 +395,16 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
         select(selectBlock(block));
         say(`Pasted into ${areaName(block)}.`);
       },
-      addRow: (table) => {
+      addRow: settled((table) => {
         tried(() => {
           showPlace(book.addRow(table));
           say(`An entry was added to ${table.replaceAll("_", " ")}.`);
         });
+      }),
+      show: (id, focus) => {
+        settle();
+        dispatch({ do: "show", view: id, focus });
       },
-      show: (id, focus) => dispatch({ do: "show", view: id, focus }),
       showPlace,
     };
   }, [book, say, ask]);
