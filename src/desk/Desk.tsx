@@ -41,10 +41,15 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
 
   atHand.current = open;
   const hasChanges = useCallback(() => atHand.isTyping() || (atHand.current?.book.hasChanges() ?? false), [atHand]);
+  const wouldLose = useCallback(() => hasChanges() || atHand.isFormTyped(), [atHand, hasChanges]);
 
-  /** Opens a file; answers whether it could be opened. The workbook at hand stays where it could not. */
+  /**
+   * Opens a file; answers whether it could be opened. The workbook at hand stays where it could not, and where it was changed while the
+   * file was read, which nobody was asked about yet.
+   */
   const show = useCallback(
     async (file: Promise<DeskFile>, from: "file" | "demo" | "made" | Draft = "file"): Promise<boolean> => {
+      const before = atHand.current?.book.version();
       const kept = atHand.current === null ? "" : ` ${atHand.current.name} is still open.`;
       const got = await file.then(ok, (reason: unknown) => failed(reason instanceof Error ? reason.message : String(reason)));
       if (!got.ok) {
@@ -58,12 +63,18 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
         setNotice({ intent: "error", text: `${name} could not be opened. ${opened.problems.join(" ")}${kept}` });
         return false;
       }
-      setOpen({ name, book: opened.value, placed: { current: placed }, draftId: isDraft ? from.id : newDraftId() });
-      setNotice(null);
-      tabs.opened(from === "demo" || from === "made" ? null : name);
+      const put = () => {
+        setOpen({ name, book: opened.value, placed: { current: placed }, draftId: isDraft ? from.id : newDraftId() });
+        setNotice(null);
+        tabs.opened(from === "demo" || from === "made" ? null : name);
+        if (isDraft) taken(from.id);
+      };
+      const isChanged = atHand.current?.book.version() !== before || atHand.isTyping();
+      if (atHand.current !== null && isChanged && wouldLose()) setAsking({ then: put });
+      else put();
       return true;
     },
-    [atHand, tabs],
+    [atHand, tabs, taken, wouldLose],
   );
 
   const openNew = useCallback(() => {
@@ -79,11 +90,11 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
 
   useEffect(() => {
     const guard = (event: BeforeUnloadEvent) => {
-      if (hasChanges()) event.preventDefault();
+      if (wouldLose()) event.preventDefault();
     };
     window.addEventListener("beforeunload", guard);
     return () => window.removeEventListener("beforeunload", guard);
-  }, [hasChanges]);
+  }, [wouldLose]);
 
   useEffect(() => {
     const tell = (event: ErrorEvent | PromiseRejectionEvent) => {
@@ -107,10 +118,10 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
   const replace = useCallback(
     (next: () => Promise<unknown>) => {
       const then = () => void next().catch(setFault);
-      if (hasChanges()) setAsking({ then });
+      if (wouldLose()) setAsking({ then });
       else then();
     },
-    [hasChanges],
+    [wouldLose],
   );
 
   /**
@@ -140,9 +151,10 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
       tabs.saved(name);
       // Drawn again, because the file is saved now.
       again();
+      const notIn = atHand.isFormTyped() ? " What is typed in the pane and not added yet is in no table, and so not in the file." : "";
       if (placed.current !== null && !asCopy) {
         if (!book.hasChanges()) await keeper?.drop();
-        setNotice({ intent: "success", text: `${name} was saved in its place.` });
+        setNotice({ intent: "success", text: `${name} was saved in its place.${notIn}` });
         return true;
       }
       void keeper?.handedOut();
@@ -158,7 +170,7 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
       };
       setNotice({
         intent: "success",
-        text: `${name} was handed to the browser's downloads.`,
+        text: `${name} was handed to the browser's downloads.${notIn}`,
         answers: [{ label: "It did not arrive", choose: missed }],
       });
       return true;
@@ -191,10 +203,7 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
     save: () => void save(false).catch(setFault),
     saveCopy: () => void save(true).catch(setFault),
   };
-  const openDraft = (draft: Draft) =>
-    replace(async () => {
-      if (await show(Promise.resolve({ name: draft.name, bytes: draft.bytes }), draft)) taken(draft.id);
-    });
+  const openDraft = (draft: Draft) => replace(() => show(Promise.resolve({ name: draft.name, bytes: draft.bytes }), draft));
 
   return (
     <FluentProvider theme={paneThemes[theme]}>
@@ -219,6 +228,8 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
       {asking !== null && (
         <UnsavedDialog
           name={open?.name ?? ""}
+          hasChanges={hasChanges()}
+          isFormTyped={atHand.isFormTyped()}
           stay={() => setAsking(null)}
           goOn={(saveFirst) => {
             setAsking(null);

@@ -1,13 +1,21 @@
 import { Button } from "@fluentui/react-components";
 import { useEffect, useRef } from "react";
 
-export type UnsavedDialogProps = { readonly name: string; readonly stay: () => void; readonly goOn: (saveFirst: boolean) => void };
+export type UnsavedDialogProps = {
+  readonly name: string;
+  /** Whether the workbook has changes that no file has. */
+  readonly hasChanges: boolean;
+  /** Whether a form beside it is filled in, which no saving keeps. */
+  readonly isFormTyped: boolean;
+  readonly stay: () => void;
+  readonly goOn: (saveFirst: boolean) => void;
+};
 
 /**
- * Asked before another workbook takes the place of one with changes that no file has. The browser's own dialog: it keeps the
- * rest of the page out of reach only for as long as it is open.
+ * Asked before another workbook takes the place of one with changes that no file has, or of what is typed beside it. The browser's
+ * own dialog: it keeps the rest of the page out of reach only for as long as it is open.
  */
-export function UnsavedDialog({ name, stay, goOn }: UnsavedDialogProps) {
+export function UnsavedDialog({ name, hasChanges, isFormTyped, stay, goOn }: UnsavedDialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     const before = document.activeElement;
@@ -28,13 +36,18 @@ export function UnsavedDialog({ name, stay, goOn }: UnsavedDialogProps) {
         stay();
       }}
     >
-      <h2 id="unsaved-title">Save your changes?</h2>
-      <p id="unsaved-words">{name} has changes that are only in this page. Opening another workbook loses them, unless you save first.</p>
+      <h2 id="unsaved-title">{hasChanges ? "Save your changes?" : "Leave what is typed?"}</h2>
+      <p id="unsaved-words">
+        {hasChanges && `${name} has changes that are only in this page. Opening another workbook loses them, unless you save first. `}
+        {isFormTyped && "What is typed in the pane and not added yet is in no table: opening another workbook loses it."}
+      </p>
       <div className="answers">
-        <Button appearance="primary" onClick={() => goOn(true)}>
-          Save, then open
-        </Button>
-        <Button onClick={() => goOn(false)}>Open without saving</Button>
+        {hasChanges && (
+          <Button appearance="primary" onClick={() => goOn(true)}>
+            Save, then open
+          </Button>
+        )}
+        <Button onClick={() => goOn(false)}>{hasChanges ? "Open without saving" : "Open all the same"}</Button>
         <Button onClick={stay}>Stay here</Button>
       </div>
     </dialog>

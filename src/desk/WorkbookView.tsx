@@ -1,4 +1,5 @@
 import { memo, useCallback, useEffect, useMemo, useState, type KeyboardEvent } from "react";
+import { keptInPage } from "../pane/kept";
 import { Pane } from "../pane/Pane";
 import type { PaneTheme } from "../pane/theme";
 import type { NextSeason } from "../workbook/next/nextSeason";
@@ -63,6 +64,8 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
   }, [askForDemo]);
   const isTyping = workspace.editing !== null && workspace.editing.text !== book.cell(view.name, selection.active).entry;
   atHand.isTyping = commands.isTyping;
+  const [kept] = useState(keptInPage);
+  atHand.isFormTyped = kept.holdsTyped;
   const engineFault = book.engineFault();
 
   // The pane asked for a cell, or the user did: on a narrow page the sheet must be in view for that.
@@ -183,7 +186,7 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
         </section>
         {printing && <Printed book={book} view={view} farm={name} charts={charts} />}
         <section id="pane" className="pane" aria-label="Figures" tabIndex={-1}>
-          <PaneBeside host={book.host} openDemo={openDemo} openNext={openNext} onReport={setReport} />
+          <PaneBeside host={book.host} kept={kept} openDemo={openDemo} openNext={openNext} onReport={setReport} />
         </section>
       </main>
     </div>

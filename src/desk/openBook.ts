@@ -16,6 +16,8 @@ export type AtHand = {
   current: OpenBook | null;
   /** Whether text is typed into a cell that has not been entered yet. */
   isTyping: () => boolean;
+  /** Whether a form of the pane is filled in, and its entry not added. */
+  isFormTyped: () => boolean;
 };
 
 /** What the buttons of the desk do with files. */

@@ -11,7 +11,7 @@ const rescue = async ({ name, book }: OpenBook): Promise<void> => download({ nam
 /** Puts the desk into the page. A fault while it draws itself is shown in its place, and the workbook at hand can be saved. */
 export function startDesk(place: HTMLElement): void {
   if (showCarriedHelp(location.hash)) return;
-  const atHand: AtHand = { current: null, isTyping: () => false };
+  const atHand: AtHand = { current: null, isTyping: () => false, isFormTyped: () => false };
   const inside = document.createElement("div");
   inside.className = "desk-root";
   place.replaceChildren(inside);

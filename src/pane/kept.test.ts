@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { keptInSession, keptNowhere } from "./kept";
+import { keptInPage, keptInSession, keptNowhere } from "./kept";
 
 function storage() {
   const items = new Map<string, string>();
@@ -45,5 +45,22 @@ describe("what is kept in the session", () => {
   it("is nothing beside the embedded workbook, whose page is not loaded anew", () => {
     keptNowhere.write("purchase", { item: "Urea" });
     expect(keptNowhere.read("purchase")).toBeUndefined();
+  });
+});
+
+describe("what is kept in a page that may open another workbook", () => {
+  it("is typed until it is let go or begun anew, and a choice never is", () => {
+    const kept = keptInPage();
+    kept.write("where", "North 40", false);
+    expect(kept.holdsTyped()).toBe(false);
+    kept.write("purchase", { item: "Urea" }, true);
+    expect(kept.holdsTyped()).toBe(true);
+    expect(kept.read("purchase")).toEqual({ item: "Urea" });
+    kept.write("purchase", { item: "" }, false);
+    expect(kept.holdsTyped()).toBe(false);
+    kept.write("purchase", { item: "Urea" }, true);
+    kept.write("purchase", undefined);
+    expect(kept.holdsTyped()).toBe(false);
+    expect(kept.read("purchase")).toBeUndefined();
   });
 });

@@ -3,11 +3,27 @@
 export type KeptTyping = {
   /** What was kept under a name; `undefined` where nothing is. */
   readonly read: (name: string) => unknown;
-  /** Keeps a value; `undefined` lets it go. */
-  readonly write: (name: string, value: unknown) => void;
+  /** Keeps a value; `undefined` lets it go. `isTyped`: somebody typed it, and it would be lost with the page. */
+  readonly write: (name: string, value: unknown, isTyped?: boolean) => void;
 };
 
-/** For a page that is never loaded anew under its user's hands. */
+/** What is typed beside one workbook of a page that may open another one in its place. */
+export type KeptBeside = KeptTyping & {
+  /** Whether something is typed that is not entered yet. */
+  readonly holdsTyped: () => boolean;
+};
+
+/** Kept for as long as the page lives. */
+export function keptInPage(): KeptBeside {
+  const kept = new Map<string, { readonly value: unknown; readonly isTyped: boolean }>();
+  return {
+    read: (name) => kept.get(name)?.value,
+    write: (name, value, isTyped = false) => void (value === undefined ? kept.delete(name) : kept.set(name, { value, isTyped })),
+    holdsTyped: () => [...kept.values()].some(({ isTyped }) => isTyped),
+  };
+}
+
+/** For a pane by itself, whose window is never loaded anew under its user's hands. */
 export const keptNowhere: KeptTyping = { read: () => undefined, write: () => undefined };
 
 /** As much of a browser's storage as is used here. */

@@ -1,22 +1,39 @@
 import { useCallback, useEffect, useRef, useState, type Dispatch, type SetStateAction } from "react";
 import { usePane } from "./paneContext";
 
+/** What was typed, and the two ways to set it: by typing, and with what the form begins with once the last of it is in the workbook. */
+type Kept<Value> = readonly [value: Value, set: Dispatch<SetStateAction<Value>>, beginAnew: Dispatch<SetStateAction<Value>>];
+
+export type KeptOptions = {
+  /** Another page has filled the form in: that takes the place of what was kept, and is kept itself. */
+  readonly isFilledIn?: boolean;
+  /** Only where the form stands or what it is about: nobody misses it. */
+  readonly isChoice?: boolean;
+};
+
 /**
  * As `useState` for what is typed into a form, kept under a name while the pane's window lives. What nobody has changed is not kept, so
  * that it follows the workbook.
- *
- * @param isFilledIn another page has filled the form in: that takes the place of what was kept, and is kept itself
  */
-export function useKept<Value>(name: string, begin: () => Value, isFilledIn = false): readonly [Value, Dispatch<SetStateAction<Value>>] {
+export function useKept<Value>(name: string, begin: () => Value, { isFilledIn = false, isChoice = false }: KeptOptions = {}): Kept<Value> {
   const { kept } = usePane();
   const [value, set] = useState<Value>(() => (isFilledIn ? begin() : ((kept.read(name) as Value | undefined) ?? begin())));
   const written = useRef<Value | undefined>(isFilledIn ? undefined : value);
+  const [begun] = useState(() => ({ as: JSON.stringify(begin()), isAnew: false }));
   useEffect(() => {
     if (value === written.current) return;
     written.current = value;
-    kept.write(name, value);
-  }, [kept, name, value]);
-  return [value, set];
+    if (begun.isAnew) Object.assign(begun, { as: JSON.stringify(value), isAnew: false });
+    kept.write(name, value, !isChoice && JSON.stringify(value) !== begun.as);
+  }, [kept, name, value, isChoice, begun]);
+  const beginAnew = useCallback<Dispatch<SetStateAction<Value>>>(
+    (next) => {
+      begun.isAnew = true;
+      set(next);
+    },
+    [begun],
+  );
+  return [value, set, beginAnew];
 }
 
 /** What to say where the pane was opened anew while an entry was on its way into the workbook. */

@@ -1,6 +1,9 @@
-/** What is typed into a cell and not entered yet, whatever takes the cell away: it is entered there, or somebody is told. */
+/**
+ * What is typed and not entered yet. In a cell, it is entered there whatever takes the cell away; in a form of the pane, nothing takes
+ * it away unasked.
+ */
 import type { Page } from "playwright-core";
-import { beforeEach, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import { deskBrowser } from "../support/deskBrowser";
 import { cell, showSheet } from "./deskPage";
 
@@ -71,5 +74,90 @@ it("is not entered in the cell that is pressed", async () => {
   await page.keyboard.type("777");
   await cell(page, "C6").click();
   expect(await cell(page, "C6").innerText()).toBe(before);
+  expect(await cell(page, "C3").innerText()).toBe("777");
+});
+
+describe("in a form of the pane", () => {
+  const box = (name: RegExp) => page.locator("#pane").getByRole("textbox", { name });
+  const question = () => page.getByRole("alertdialog");
+  /** A purchase but for its price, in the form. */
+  const begin = async () => {
+    await page.getByRole("tab", { name: "Inputs" }).click();
+    await page.locator("#pane").getByRole("combobox", { name: /^Item/ }).fill("Diesel");
+    await page.keyboard.press("Tab");
+    await box(/^Quantity/).fill("100");
+  };
+  const demo = () => page.getByRole("button", { name: "Demo season", exact: true }).click();
+
+  /** The pane of a workbook that was just opened stands at Season. */
+  const opensUnasked = async () => {
+    await demo();
+    await page.getByRole("tab", { name: "Season", selected: true }).waitFor();
+  };
+
+  it("is asked for before another workbook is opened, though the workbook has no change", async () => {
+    await begin();
+    await demo();
+    await question().getByText("What is typed in the pane and not added yet is in no table: opening another workbook loses it.").waitFor();
+    expect(await question().getByRole("button").allInnerTexts()).toEqual(["Open all the same", "Stay here"]);
+    await question().getByRole("button", { name: "Stay here" }).click();
+    expect(await box(/^Quantity/).inputValue()).toBe("100");
+    await demo();
+    await question().getByRole("button", { name: "Open all the same" }).click();
+    await page.getByRole("tab", { name: "Season", selected: true }).waitFor();
+    await page.getByRole("tab", { name: "Inputs" }).click();
+    expect(await box(/^Quantity/).inputValue()).toBe("");
+    await opensUnasked();
+  });
+
+  it("keeps the browser from leaving the page unasked", async () => {
+    await begin();
+    const asked = page.waitForEvent("dialog");
+    await page.evaluate(() => void setTimeout(() => location.reload()));
+    expect((await asked).type()).toBe("beforeunload");
+    await (await asked).dismiss();
+    expect(await box(/^Quantity/).inputValue()).toBe("100");
+  });
+
+  it("is told of as missing in the file that is saved, and is nothing any more once it is added", async () => {
+    await begin();
+    await page.keyboard.press("Control+s");
+    await page.getByText("What is typed in the pane and not added yet is in no table, and so not in the file.").waitFor();
+    await page.locator("#pane input:visible").nth(2).fill("3.5");
+    await page.getByRole("button", { name: "Add the purchase" }).click();
+    await page.getByText("The purchase was added.").waitFor();
+    await demo();
+    await question().getByText("has changes that are only in this page").waitFor();
+    expect(await question().innerText()).not.toContain("What is typed");
+    await question().getByRole("button", { name: "Stay here" }).click();
+    await page.keyboard.press("Control+s");
+    await page.getByText("was handed to the browser's downloads.").waitFor();
+    await opensUnasked();
+  });
+
+  it("is nothing where it was taken out again", async () => {
+    await page.getByRole("tab", { name: "Inputs" }).click();
+    await box(/^Quantity/).fill("100");
+    await box(/^Quantity/).fill("");
+    await opensUnasked();
+  });
+});
+
+it("asks again where the workbook is changed while another one is still being read", async () => {
+  await page.evaluate(() => {
+    const read = File.prototype.arrayBuffer;
+    const waiting = new Promise<void>((resolve) => Object.assign(window, { letRead: resolve }));
+    File.prototype.arrayBuffer = async function (this: File) {
+      await waiting;
+      return read.call(this);
+    };
+  });
+  await page.locator('input[type="file"]').setInputFiles("shared/demo-season-with-problems.xlsx");
+  await cell(page, "C3").click();
+  await page.keyboard.type("777");
+  await page.keyboard.press("Enter");
+  await page.evaluate(() => (window as unknown as { letRead: () => void }).letRead());
+  await page.getByRole("alertdialog").getByText("demo-season.xlsx has changes that are only in this page.").waitFor();
+  await page.getByRole("button", { name: "Stay here" }).click();
   expect(await cell(page, "C3").innerText()).toBe("777");
 });

@@ -21,10 +21,13 @@ import { ProductRows } from "./ProductRows";
 export function NewChange({ report }: { readonly report: SeasonReport }) {
   const { changeStart } = usePane();
   const isBegun = changeStart !== null;
-  const [layoutName, setLayout] = useKept<string>("new change, layout", () => changeStart?.layout ?? layoutForms[0]!.name, isBegun);
+  const [layoutName, setLayout] = useKept<string>("new change, layout", () => changeStart?.layout ?? layoutForms[0]!.name, {
+    isFilledIn: isBegun,
+    isChoice: true,
+  });
   const layout = layoutForms.find(({ name }) => name === layoutName) ?? layoutForms[0]!;
   const targets = targetChoices(report);
-  const [wanted, want] = useKept("new change, where", () => changeStart?.target ?? "", isBegun);
+  const [wanted, want] = useKept("new change, where", () => changeStart?.target ?? "", { isFilledIn: isBegun, isChoice: true });
   const chosen = targets.find(({ value }) => value === wanted)?.value ?? targets[0]?.value;
   const ground = chosen === undefined ? null : groundOf(report, chosen);
   return (
@@ -69,7 +72,7 @@ type LayoutBoxesProps = {
 function LayoutBoxes({ form, ground, begun }: LayoutBoxesProps) {
   const { host, watch, format, fault } = usePane();
   const keptAs = `new change, ${form.name}, ${JSON.stringify(ground.target)}`;
-  const [typed, setTyped] = useKept<ChangeDraft>(keptAs, () => begun, Object.keys(begun).length > 0);
+  const [typed, setTyped, beginAnew] = useKept<ChangeDraft>(keptAs, () => begun, { isFilledIn: Object.keys(begun).length > 0 });
   const { interrupted, sending } = useSending(keptAs, "Changes");
   const [countedIn, setCountedIn] = useState(false);
   const [wasTried, setTried] = useState(false);
@@ -109,7 +112,7 @@ function LayoutBoxes({ form, ground, begun }: LayoutBoxesProps) {
     if (!saved.ok) return setTold({ tone: "failed", text: failureWords(saved.failure, "The change was not saved.") });
     const lost = lostWords(saved.value);
     setTold({ tone: "done", text: `“${draft["name"]}” was saved as ${view.rows.length} entries of the table Changes.${lost}` });
-    setTyped({});
+    beginAnew({});
     setTried(false);
     await watch.refresh();
   };

@@ -19,7 +19,7 @@ export function RowsForm({ report, machine }: RowsFormProps) {
   const { host, watch, fault } = usePane();
   const decimalComma = useDecimalComma();
   const keptAs = `checks of ${machine}`;
-  const [draft, setDraft] = useKept<RowsDraft>(keptAs, () => emptyRows(machine));
+  const [draft, setDraft, beginAnew] = useKept<RowsDraft>(keptAs, () => emptyRows(machine));
   const { interrupted, sending } = useSending(keptAs, "Planter checks");
   const [wasTried, setTried] = useState(false);
   const [isAdding, setAdding] = useState(false);
@@ -39,7 +39,7 @@ export function RowsForm({ report, machine }: RowsFormProps) {
     if (!added.ok) return setTold({ tone: "failed", text: failureWords(added.failure, "The rows were not added.") });
     const lost = lostWords(added.value);
     setTold({ tone: "done", text: `${draft.part.trim()}: ${entries.length} rows added.${lost}` });
-    setDraft(nextPart);
+    beginAnew(nextPart);
     setTried(false);
     form.current?.querySelector<HTMLInputElement>("[data-part] input")?.focus();
   };

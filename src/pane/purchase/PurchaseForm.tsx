@@ -28,7 +28,7 @@ export type PurchaseFormProps = { readonly report: SeasonReport; readonly layer:
 export function PurchaseForm({ report, layer }: PurchaseFormProps) {
   const { host, watch, format, jump, fault } = usePane();
   const { items } = report.season;
-  const [draft, setDraft] = useKept<PurchaseDraft>("purchase", () => emptyDraft(today()));
+  const [draft, setDraft, beginAnew] = useKept<PurchaseDraft>("purchase", () => emptyDraft(today()));
   const { interrupted, sending } = useSending("purchase", "Purchases");
   const [wasTried, setTried] = useState(false);
   const [isAdding, setAdding] = useState(false);
@@ -66,7 +66,7 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
       setResult({ tone: "failed", text: failureWords(added.failure, "The purchase was not added.") });
       return;
     }
-    setDraft(emptyDraft(draft.date));
+    beginAnew(emptyDraft(draft.date));
     setTried(false);
     const after = await watch.refresh();
     setAdding(false);

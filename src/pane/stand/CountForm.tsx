@@ -25,7 +25,7 @@ export function CountForm({ field }: CountFormProps) {
   const { host, watch, format, fault } = usePane();
   const decimalComma = useDecimalComma();
   const keptAs = `count of ${field.name}`;
-  const [draft, setDraft] = useKept<CountDraft>(keptAs, () => emptyCount(today(), field, format.areaUnit, decimalComma));
+  const [draft, setDraft, beginAnew] = useKept<CountDraft>(keptAs, () => emptyCount(today(), field, format.areaUnit, decimalComma));
   const { interrupted, sending } = useSending(keptAs, "Stand counts");
   const [wasTried, setTried] = useState(false);
   const [isAdding, setAdding] = useState(false);
@@ -46,7 +46,7 @@ export function CountForm({ field }: CountFormProps) {
       setTold({ tone: "failed", text: failureWords(added.failure, "The count was not added.") });
       return;
     }
-    setDraft(nextCount);
+    beginAnew(nextCount);
     setTried(false);
     const after = await watch.refresh();
     setAdding(false);

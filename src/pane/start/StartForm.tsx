@@ -18,8 +18,8 @@ export function StartForm({ report }: { readonly report: SeasonReport }) {
   const { host, watch, format, open, tell, fault } = usePane();
   const decimalComma = useDecimalComma();
   const { season } = report;
-  const [draft, setDraft] = useKept<StartDraft>("start", () => ({ year: today().slice(0, 4) }));
-  const [step, setStep] = useKept("start, step", () => 0);
+  const [draft, setDraft, beginAnew] = useKept<StartDraft>("start", () => ({ year: today().slice(0, 4) }));
+  const [step, setStep] = useKept("start, step", () => 0, { isChoice: true });
   const { interrupted, sending } = useSending("start", "Crops and Budget");
   const [wasTried, setTried] = useState(-1);
   const [isWriting, setWriting] = useState(false);
@@ -63,7 +63,7 @@ export function StartForm({ report }: { readonly report: SeasonReport }) {
     }
     await watch.refresh();
     setWriting(false);
-    setDraft({ year: draft["year"] ?? "" });
+    beginAnew({ year: draft["year"] ?? "" });
     setStep(0);
     setTried(-1);
     tell({
