@@ -3,7 +3,7 @@ import { notCompared } from "../published/disagreements";
 import { laws } from "./laws";
 
 /** The cells of each line of a table of a part, without its headings. */
-function tableAfter(part: string, heading: string): readonly (readonly string[])[] {
+export function tableAfter(part: string, heading: string): readonly (readonly string[])[] {
   const lines = part.split("\n");
   const from = lines.findIndex((line) => line.startsWith(`| ${heading} |`));
   const rest = lines.slice(from + 2);
