@@ -16,6 +16,8 @@ const longestMilliseconds = 60_000;
 export async function fuzz(kind: string, usual: number, faults: (habits: Habits) => Promise<readonly string[]>): Promise<void> {
   const seed = seedOf(`fuzz, ${kind}`);
   const until = asked === undefined ? Infinity : performance.now() + (Number(asked) * 1000) / kinds;
+  // Said before, too: a run that hangs or breaks down says nothing afterwards.
+  console.log(`fuzz, ${kind}: seed ${seed}`);
   let cases = 0;
   for (; asked === undefined ? cases < usual : performance.now() < until; cases += 1) {
     const began = performance.now();
