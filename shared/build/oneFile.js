@@ -5,6 +5,8 @@ import { Script } from "node:vm";
 import { build } from "esbuild";
 import { strToU8, zipSync } from "fflate";
 
+/** Written by the build before the file is put together: what is in the pages is in it. */
+const noticesFile = "third-party-notices.txt";
 const mtime = new Date(1980, 0, 1);
 
 /** One program of all its modules, and the styles that they ask for. */
@@ -111,7 +113,7 @@ export class OneFilePlugin {
           return new Uint8Array(assets[file].buffer());
         };
         const [desk, worker] = await Promise.all([bundled(entry, target), bundled(engine, target)]);
-        const beside = ["demo-season.xlsx", "demo-season-with-problems.xlsx", "help.html"].map((file) => [file, bytes(file)]);
+        const beside = ["demo-season.xlsx", "demo-season-with-problems.xlsx", "help.html", noticesFile].map((file) => [file, bytes(file)]);
         const made = oneFile({
           page: readFileSync(page, "utf8"),
           ...desk,

@@ -139,6 +139,11 @@ describe("from a disk, without a connection", () => {
     await help.getByRole("link", { name: "Cautions" }).first().click();
     await help.reload();
     await help.getByRole("heading", { name: "Cautions" }).waitFor();
+    // What others wrote of it stands in it, with the words of its licence.
+    const notices = help.locator("#third-party-notices");
+    await notices.locator("summary").click();
+    await notices.getByText(/Permission is hereby granted, free of charge/).waitFor();
+    expect(await notices.locator("pre").innerText()).toBe(readFileSync("dist/third-party-notices.txt", "utf8"));
     expect(await help.locator("a").evaluateAll((all) => all.every((link) => link.getAttribute("href")!.startsWith("#")))).toBe(true);
   });
 });

@@ -45,7 +45,7 @@ export const helpHtml = `<!doctype html>
 <nav aria-label="Contents"><ul>${parts.map((part) => `<li>${link(part)}</li>`).join("")}</ul></nav>
 ${parts.map((part) => partHtml(part)).join("\n")}
 </main>
-<footer><p><a href="index.html">Open the desk</a> · <a href="install.html">Put Pennyacre into Excel</a></p></footer>
+<footer><p><a href="index.html">Open the desk</a> · <a href="install.html">Put Pennyacre into Excel</a> · <a href="third-party-notices.txt">Licenses of what others wrote</a></p></footer>
 </body>
 </html>
 `;
