@@ -8,10 +8,11 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { heavyFiles } from "../support/xlsx/heavyFiles";
 
 /**
- * Seconds of the processor, so that it does not matter who else is at work: 5 on a machine at rest, and as much again for one whose caches
- * others use.
+ * Seconds of the processor, so that it does not matter who else is at work. Others at work take its caches and half of its core, too, so
+ * that the same work counts up to twice: the least of a few runs is what the file takes.
  */
-const mostSeconds = 10;
+const mostSeconds = 5;
+const mostRuns = 4;
 const mostMegabytes = 1024;
 
 let folder: string;
@@ -39,20 +40,26 @@ afterAll(() => {
   rmSync(program, { force: true });
 });
 
-it.each(heavyFiles)("ends soon and small: $name", ({ bytes, ends }) => {
-  const [file, used] = [join(folder, "heavy.xlsx"), join(folder, "used.json")];
-  writeFileSync(file, bytes());
+/** The command line with the file, and what it took. */
+function ended(file: string) {
+  const used = join(folder, "used.json");
   rmSync(used, { force: true });
   const { status, stderr } = spawnSync(process.execPath, ["--import", join(folder, "used.mjs"), program, file], {
     encoding: "utf8",
     env: { ...process.env, USED: used },
-    timeout: 120_000,
   });
   const usage = JSON.parse(readFileSync(used, "utf8")) as NodeJS.ResourceUsage;
-  const seconds = (usage.userCPUTime + usage.systemCPUTime) / 1e6;
-  const megabytes = usage.maxRSS / 1024;
-  console.log(`${seconds.toFixed(1)} s, ${megabytes.toFixed(0)} MB`);
-  expect(ends, stderr).toContain(status);
-  expect(seconds).toBeLessThan(mostSeconds);
-  expect(megabytes).toBeLessThan(mostMegabytes);
+  return { status, stderr, seconds: (usage.userCPUTime + usage.systemCPUTime) / 1e6, megabytes: usage.maxRSS / 1024 };
+}
+
+it.each(heavyFiles)("ends soon and small: $name", ({ bytes, ends }) => {
+  const file = join(folder, "heavy.xlsx");
+  writeFileSync(file, bytes());
+  let run = ended(file);
+  const most = run.megabytes;
+  for (let left = mostRuns - 1; left > 0 && run.seconds >= mostSeconds; left -= 1) run = ended(file);
+  console.log(`${run.seconds.toFixed(1)} s, ${most.toFixed(0)} MB`);
+  expect(ends, run.stderr).toContain(run.status);
+  expect(run.seconds).toBeLessThan(mostSeconds);
+  expect(most).toBeLessThan(mostMegabytes);
 });

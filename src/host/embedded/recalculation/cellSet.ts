@@ -1,7 +1,11 @@
 import type { FormulaPlace } from "./tableReference";
 import type { SheetArea } from "./understood";
 
-/** Cells of several sheets, to be asked whether an area holds one of them. */
+/** A cell as one number, which a map finds sooner than a text. */
+export const cellKey = ({ sheet, row, column }: FormulaPlace): number => (sheet * mostRows + row) * mostColumns + column;
+const [mostRows, mostColumns] = [2 ** 20, 2 ** 14];
+
+/** Cells of several sheets, to be asked whether an area holds one of them. Formulas mostly stand in few columns and many rows. */
 export class CellSet {
   private readonly sheets = new Map<number, Map<number, Set<number>>>();
 
@@ -15,11 +19,11 @@ export class CellSet {
   }
 
   add({ sheet, row, column }: FormulaPlace): void {
-    let rows = this.sheets.get(sheet);
-    if (rows === undefined) this.sheets.set(sheet, (rows = new Map<number, Set<number>>()));
-    let columns = rows.get(row);
-    if (columns === undefined) rows.set(row, (columns = new Set<number>()));
-    columns.add(column);
+    let columns = this.sheets.get(sheet);
+    if (columns === undefined) this.sheets.set(sheet, (columns = new Map<number, Set<number>>()));
+    let rows = columns.get(column);
+    if (rows === undefined) columns.set(column, (rows = new Set<number>()));
+    rows.add(row);
   }
 
   addArea({ sheet, area }: SheetArea): void {
@@ -29,22 +33,27 @@ export class CellSet {
   }
 
   has({ sheet, row, column }: FormulaPlace): boolean {
-    return this.sheets.get(sheet)?.get(row)?.has(column) ?? false;
+    return this.sheets.get(sheet)?.get(column)?.has(row) ?? false;
   }
 
-  /** Whether a cell lies in the area. Goes through the rows of the area or of the set, whichever are fewer. */
+  /** Whether a cell lies in the area. Goes through the columns, and the rows, of the area or of the set, whichever are fewer. */
   meets({ sheet, area: { top, bottom, left, right } }: SheetArea): boolean {
-    const rows = this.sheets.get(sheet);
-    if (rows === undefined) return false;
-    const meetsRow = (columns: ReadonlySet<number>) => [...columns].some((column) => column >= left && column <= right);
-    if (bottom - top > rows.size) {
-      for (const [row, columns] of rows) if (row >= top && row <= bottom && meetsRow(columns)) return true;
+    const columns = this.sheets.get(sheet);
+    if (columns === undefined) return false;
+    const meetsColumn = (rows: ReadonlySet<number> | undefined): boolean => {
+      if (rows === undefined) return false;
+      if (bottom - top > rows.size) {
+        for (const row of rows) if (row >= top && row <= bottom) return true;
+        return false;
+      }
+      for (let row = top; row <= bottom; row += 1) if (rows.has(row)) return true;
+      return false;
+    };
+    if (right - left > columns.size) {
+      for (const [column, rows] of columns) if (column >= left && column <= right && meetsColumn(rows)) return true;
       return false;
     }
-    for (let row = top; row <= bottom; row += 1) {
-      const columns = rows.get(row);
-      if (columns !== undefined && meetsRow(columns)) return true;
-    }
+    for (let column = left; column <= right; column += 1) if (meetsColumn(columns.get(column))) return true;
     return false;
   }
 }

@@ -1,5 +1,5 @@
 import { isArithmetic } from "./arithmetic";
-import { CellSet } from "./cellSet";
+import { cellKey, CellSet } from "./cellSet";
 import { cellsRead } from "./cellsRead";
 import type { Engine, EngineAnswer } from "./engine";
 import { asWorkedOut, isCellError, type CalculatedValue, type FormulaBook, type FormulaCell, type StoredValues } from "./formulaBook";
@@ -54,6 +54,7 @@ const agreement = 1e-9;
 export class Recalculation {
   private readonly understood = new Map<string, UnderstoodFormula>();
   private surroundings = "";
+  private readonly known = new WeakMap<FormulaBook, KnownFormula[]>();
   private trust: Promise<Trust> | null = null;
   private readonly old: CellSet;
   private faults = 0;
@@ -141,6 +142,8 @@ export class Recalculation {
   /** Sets the file's values beside the engine's, for the workbook as it was opened. */
   private async findTrust(engine: Engine): Promise<Trust> {
     const { opened, stored } = this;
+    // The file says nothing of any value, so that none can be set beside the engine's.
+    if (stored.areToBeWorkedOut && stored.old.length === 0) return { wrong: new Set(), doubtful: new Set(), differing: new Map() };
     const known = this.know(opened);
     const wrong = new Set(known.filter(({ cell }) => this.old.has(cell)));
     const doubtful = new Set(wrong);
@@ -226,15 +229,19 @@ export class Recalculation {
   }
 
   private know(book: FormulaBook): KnownFormula[] {
+    const before = this.known.get(book);
+    if (before !== undefined) return before;
     const surroundings = JSON.stringify([book.sheets, book.tables, book.names]);
     if (surroundings !== this.surroundings) this.understood.clear();
     this.surroundings = surroundings;
-    return book.formulas.map((cell) => {
+    const known = book.formulas.map((cell) => {
       const key = keyOf(cell);
       let understood = this.understood.get(key);
       if (understood === undefined) this.understood.set(key, (understood = understoodFormula(cell.formula, cell, book)));
       return { cell, understood };
     });
+    this.known.set(book, known);
+    return known;
   }
 }
 
@@ -267,7 +274,7 @@ async function askOnce(
 ): Promise<ReadonlyMap<KnownFormula, CalculatedValue | null>> {
   const answered = new Map<KnownFormula, CalculatedValue | null>();
   if (asked.length === 0) return answered;
-  const before = new Map<string, CalculatedValue | null>();
+  const before = new Map<number, CalculatedValue | null>();
   const stages = stagesOf(asked, chainAtOnce);
   for (const stage of stages) {
     const isAsked = new CellSet(placesOf(stage));
@@ -276,7 +283,7 @@ async function askOnce(
       stage.flatMap(({ understood }) => understood.reads),
     ).flatMap((place) => {
       if (isAsked.has(place)) return [];
-      const value = (before.size === 0 ? null : before.get(placeKey(place))) ?? book.valueAt(place);
+      const value = (before.size === 0 ? null : before.get(cellKey(place))) ?? book.valueAt(place);
       return value === "" ? [] : [{ ...place, value }];
     });
     const formulas = stage.map(({ cell: { sheet, row, column }, understood }) => ({
@@ -289,7 +296,7 @@ async function askOnce(
     for (const [index, formula] of stage.entries()) {
       const answer = answers[index] ?? null;
       answered.set(formula, answer);
-      if (stages.length > 1) before.set(placeKey(formula.cell), answer);
+      if (stages.length > 1) before.set(cellKey(formula.cell), answer);
     }
   }
   return answered;
@@ -307,8 +314,7 @@ const cellsOf = (formulas: readonly KnownFormula[]): FormulaPlace[] =>
     }));
   });
 
-const placeKey = ({ sheet, row, column }: FormulaPlace): string => `${sheet}/${row}/${column}`;
-const keyOf = (cell: FormulaCell): string => `${placeKey(cell)}/${cell.formula}`;
+const keyOf = ({ sheet, row, column, formula }: FormulaCell): string => `${sheet}/${row}/${column}/${formula}`;
 
 /** Whether two values are the same, numbers up to a share of the larger. */
 function isSame(one: CalculatedValue, other: CalculatedValue, share: number): boolean {

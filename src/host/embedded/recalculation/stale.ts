@@ -1,4 +1,4 @@
-import { CellSet } from "./cellSet";
+import { cellKey, CellSet } from "./cellSet";
 import type { FormulaCell } from "./formulaBook";
 import type { FormulaPlace } from "./tableReference";
 import type { KnownFormula } from "./understood";
@@ -19,27 +19,26 @@ export function staleFormulas(
     (formula) =>
       isHeld(formula) && (formula.cell.value === null || isDoubtful(formula) || moved.has(formula.cell) || reads(formula, moved)),
   );
-  return {
-    roots: first,
-    all: [
-      ...new Set([
-        ...first,
-        ...readersOf(
-          known,
-          first.map(({ cell }) => cell),
-        ),
-      ]),
-    ],
-  };
+  return { roots: first, all: [...first, ...readersOf(known, placesOf(first), new Set(first))] };
 }
 
-/** The formulas that read one of these cells, directly or through other formulas; a cell that is a formula itself only if it is read so. */
-export function readersOf(known: readonly KnownFormula[], cells: readonly (FormulaPlace | FormulaCell)[]): KnownFormula[] {
-  if (cells.length === 0) return [];
+const placesOf = (formulas: readonly KnownFormula[]): readonly FormulaCell[] => formulas.map(({ cell }) => cell);
+
+/**
+ * The formulas that read one of these cells, directly or through other formulas; a cell that is a formula itself only if it is read so.
+ *
+ * @param without formulas that are not looked for, whose cells are among these
+ */
+export function readersOf(
+  known: readonly KnownFormula[],
+  cells: readonly (FormulaPlace | FormulaCell)[],
+  without: ReadonlySet<KnownFormula> = new Set(),
+): KnownFormula[] {
+  if (cells.length === 0 || without.size === known.length) return [];
   const spread = new CellSet([]);
   for (const cell of cells) add(spread, cell);
   const readers = readersByCell(known);
-  const found = new Set<KnownFormula>();
+  const found = new Set<KnownFormula>(without);
   let fresh: KnownFormula[] = [];
   const take = (formula: KnownFormula) => {
     if (found.has(formula)) return;
@@ -55,24 +54,27 @@ export function readersOf(known: readonly KnownFormula[], cells: readonly (Formu
     while (fresh.length > 0) {
       const last = fresh;
       fresh = [];
-      for (const { cell } of last) for (const formula of readers.get(key(cell)) ?? []) take(formula);
+      for (const { cell } of last) for (const formula of readers.get(cellKey(cell)) ?? []) take(formula);
     }
   }
-  return known.filter((formula) => found.has(formula));
+  return known.filter((formula) => found.has(formula) && !without.has(formula));
 }
 
-const key = ({ sheet, row, column }: FormulaPlace): string => `${sheet}/${row}/${column}`;
+const readersKnown = new WeakMap<readonly KnownFormula[], ReadonlyMap<number, readonly KnownFormula[]>>();
 
-/** Which formulas read a single cell as such. */
-function readersByCell(known: readonly KnownFormula[]): ReadonlyMap<string, readonly KnownFormula[]> {
-  const readers = new Map<string, KnownFormula[]>();
+/** Which formulas read a single cell as such, worked out once for a list of formulas. */
+function readersByCell(known: readonly KnownFormula[]): ReadonlyMap<number, readonly KnownFormula[]> {
+  const before = readersKnown.get(known);
+  if (before !== undefined) return before;
+  const readers = new Map<number, KnownFormula[]>();
+  readersKnown.set(known, readers);
   for (const formula of known) {
     for (const {
       sheet,
       area: { top, bottom, left, right },
     } of formula.understood.reads) {
       if (top !== bottom || left !== right) continue;
-      const at = key({ sheet, row: top, column: left });
+      const at = cellKey({ sheet, row: top, column: left });
       const there = readers.get(at);
       if (there === undefined) readers.set(at, [formula]);
       else there.push(formula);
