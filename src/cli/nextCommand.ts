@@ -5,13 +5,18 @@ import { nextSeason } from "../workbook/next/nextSeason";
 import { Refusal } from "./arguments";
 import { ended, type ExitCode } from "./ended";
 import { refuseNew, writeNew } from "./newFile";
-import { printed } from "./terminalText";
+import { isSameFile } from "./sameFile";
+import { onOneLine, printed } from "./terminalText";
 import { workbookFile } from "./workbookFile";
 
 const usage = "Usage: npm run -s next -- OLD.xlsx NEW.xlsx [--force]";
 
 async function run(words: readonly string[]): Promise<ExitCode> {
   const { from, to, force } = asked(words);
+  if (await isSameFile(from, to))
+    throw new Refusal(
+      `${onOneLine(to)} is the season's workbook itself, and the next one keeps not all of it: name another file to write to.`,
+    );
   await refuseNew(to, force);
   const { content, report, isOther } = await workbookFile(from);
   if (isOther) throw new Refusal(`${from}: none of its tables is one of a season.`);

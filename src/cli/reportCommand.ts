@@ -16,6 +16,7 @@ import { lenderPages } from "../workbook/sheets/lender/lenderPages";
 import { asked, Refusal } from "./arguments";
 import { writeFolder } from "./manyFiles";
 import { ended, type ExitCode } from "./ended";
+import { isSameFile } from "./sameFile";
 import { printed, printedJson } from "./terminalText";
 import { problemLine } from "./problemLine";
 import { summary } from "./summary";
@@ -34,7 +35,7 @@ async function run(words: readonly string[]): Promise<ExitCode> {
       process.stdout.write(`${printed(line)}\n`);
     });
   }
-  if (out !== null && lender !== null && resolve(out) === resolve(lender))
+  if (out !== null && lender !== null && (resolve(out) === resolve(lender) || (await isSameFile(out, lender))))
     throw new Refusal(`--out and --lender both name ${out}: name two files.`);
   const { report, refuse, writeCopy } = await workbookFile(path);
   for (const copy of [out, lender]) if (copy !== null) await refuse(copy, force);

@@ -1,5 +1,5 @@
 /** A workbook file read, reported on, and written to another file. */
-import { readFile, stat } from "node:fs/promises";
+import { readFile } from "node:fs/promises";
 import { openWorkbook } from "../host/embedded";
 import { engineInNode } from "../host/embedded/recalculation/loadInNode";
 import { spelledSheet } from "../workbook/spelling";
@@ -11,6 +11,7 @@ import type { SeasonReport } from "../workbook/seasonReport";
 import { Refusal } from "./arguments";
 import { refuseOtherEnding, refuseReplacing } from "./copyName";
 import { marked } from "./madeByUs";
+import { isSameFile } from "./sameFile";
 import { onOneLine } from "./terminalText";
 import { writtenBeside } from "./writtenBeside";
 
@@ -54,17 +55,6 @@ export async function workbookFile(path: string): Promise<WorkbookFile> {
       workbook.undo();
     },
   };
-}
-
-/** However the two are spelled, and through links. */
-async function isSameFile(one: string, other: string): Promise<boolean> {
-  const identity = (path: string) =>
-    stat(path, { bigint: true }).then(
-      ({ dev, ino }) => `${dev} ${ino}`,
-      () => null,
-    );
-  const found = await identity(one);
-  return found !== null && found === (await identity(other));
 }
 
 /** What the file system refuses is for the person at the command line to mend. */

@@ -1,5 +1,5 @@
 /** The command line that puts the past seasons of a folder of workbooks into one table of a new workbook. */
-import { readdir } from "node:fs/promises";
+import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { HostError } from "../host/workbookHost";
@@ -7,7 +7,9 @@ import { toFix } from "../workbook/problem";
 import { yearsOf, yearsTogether, type YearsOf } from "../workbook/next/yearsTogether";
 import { Refusal } from "./arguments";
 import { ended, type ExitCode } from "./ended";
+import { isMarked } from "./madeByUs";
 import { refuseNew, writeNew } from "./newFile";
+import { isSameFile } from "./sameFile";
 import { onOneLine, printed } from "./terminalText";
 import { orRefuse, workbookFile } from "./workbookFile";
 import { isWorkbook } from "./workbookNames";
@@ -17,7 +19,12 @@ const usage = "Usage: npm run -s years -- FOLDER --out NEW.xlsx [--force]";
 async function run(words: readonly string[]): Promise<ExitCode> {
   const { folder, out, force } = asked(words);
   await refuseNew(out, force);
-  const names = (await orRefuse(`${folder} cannot be read`, readdir(folder))).filter(isWorkbook).sort();
+  const found = (await orRefuse(`${folder} cannot be read`, readdir(folder))).filter(isWorkbook).sort();
+  const names: string[] = [];
+  // What this command wrote here before is no season of its own.
+  for (const name of found) if (!(await isSameFile(join(folder, name), out))) names.push(name);
+  if (names.length < found.length && !isMarked(await orRefuse(`${out} cannot be read`, readFile(out))))
+    throw new Refusal(`${onOneLine(out)} is one of the workbooks that are read: name another file to write to.`);
   if (names.length === 0) throw new Refusal(`${folder} has no workbook (.xlsx) in it.`);
   const lines: string[] = [];
   const all: YearsOf[] = [];

@@ -1,6 +1,6 @@
 /** The commands that start the next season and put several years together, as a person meets them. */
 import { spawn } from "node:child_process";
-import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build } from "esbuild";
@@ -65,6 +65,16 @@ describe("the next season from the command line", () => {
     const refused = await run("next", demo, at("mine.xlsx"));
     expect([refused.code, refused.error]).toEqual([2, expect.stringContaining("--force")]);
     expect(readFileSync(at("mine.xlsx"), "utf8")).toBe("mine");
+    // Also with --force, and where the season is a workbook that this command made: all of it would be gone.
+    copyFileSync(demo, at("this.xlsx"));
+    symlinkSync(at("this.xlsx"), at("link.xlsx"));
+    const bytes = readFileSync(demo);
+    for (const to of ["this.xlsx", "link.xlsx"]) {
+      const itself = await run("next", at("this.xlsx"), at(to), "--force");
+      expect([itself.code, itself.error]).toEqual([2, expect.stringContaining("is the season's workbook itself")]);
+    }
+    expect(readFileSync(at("this.xlsx")).equals(bytes)).toBe(true);
+    expect((await run("next", at("one.xlsx"), at("one.xlsx"))).code).toBe(2);
     expect((await run("next", demo)).error).toContain("Usage: npm run -s next");
     expect((await run("next", demo, at("next.csv"))).code).toBe(2);
   });
@@ -83,6 +93,19 @@ describe("several years from the command line", () => {
     const { season } = await reportOf(at("all.xlsx"));
     expect(season.pastSeasons.length).toBe(43);
     expect(new Set(season.pastSeasons.map(({ season: year }) => year))).toEqual(new Set(["2026", "2025", "2024", "2023"]));
+  });
+
+  it("replace no workbook that they are read from, and leave out the table that was written there before", async () => {
+    mkdirSync(at("both"));
+    copyFileSync(demo, at("both", "2026.xlsx"));
+    const over = await run("years", at("both"), "--out", at("both", "2026.xlsx"), "--force");
+    expect([over.code, over.error]).toEqual([2, expect.stringContaining("is one of the workbooks that are read")]);
+    expect(readFileSync(at("both", "2026.xlsx")).equals(readFileSync(demo))).toBe(true);
+    const first = await run("years", at("both"), "--out", at("both", "all.xlsx"));
+    const bytes = readFileSync(at("both", "all.xlsx"));
+    expect(await run("years", at("both"), "--out", at("both", "all.xlsx"))).toEqual(first);
+    expect(readFileSync(at("both", "all.xlsx")).equals(bytes)).toBe(true);
+    expect(first.code).toBe(0);
   });
 
   it("are none in a folder without any", async () => {
