@@ -27,6 +27,19 @@ describe("entered", () => {
     ["   ", { value: "" }],
   ])("takes %j for what it is", (typed, expected) => expect(entered(typed, general)).toEqual(expected));
 
+  // What a number would not give back stays text, which is read as a number where one is wanted.
+  it.each(["00123", "0", "007", "4012888888881881999", "3E2", "12e4"])("loses nothing of %j", (typed) => {
+    const taken = entered(typed, general);
+    expect("value" in taken && String(taken.value)).toBe(typed);
+    expect("value" in taken && entryText(taken.value, null, general)).toBe(typed);
+  });
+
+  it("takes a time for a time, which was shown as a day of 1900, and leaves it to be told in a cell of a day", () => {
+    expect(entered("1:30", general)).toEqual({ value: 0.0625, numberFormat: expect.stringMatching(/^h:mm/) });
+    expect(entered("13:45", { ...general, numberFormat: "h:mm" })).toEqual({ value: 13.75 / 24 });
+    expect(entered("1:30", { ...general, numberFormat: "m/d/yyyy" })).toEqual({ value: "1:30" });
+  });
+
   it("keeps the format of a cell that has one", () => {
     expect(entered("4/15/2026", { ...general, numberFormat: "d mmm yyyy" })).toEqual({ value: 46127 });
     expect(entered("$3.50", { ...general, numberFormat: "0.000" })).toEqual({ value: 3.5 });
@@ -94,7 +107,8 @@ describe("entryText", () => {
     [46127, "m/d/yyyy", "2026-04-15"],
     [46127.5, "m/d/yyyy h:mm", "46127.5"],
     [true, "General", "TRUE"],
-    ["007", "General", "'007"],
+    ["7", "General", "'7"],
+    ["007", "General", "007"],
     ["007", "@", "007"],
     ["=1+1", "General", "'=1+1"],
     ["'quoted", "General", "''quoted"],

@@ -30,6 +30,7 @@ export function entered(typed: string, { numberFormat, dateSystem, decimalComma,
   if (isTextFormat(numberFormat)) return { value: typed };
   if (text.startsWith("=") && text.length > 1) return { formula: text.slice(1) };
   if (looksLikePartOfADate(text) && !isDateFormat(numberFormat)) return { value: typed };
+  if (looksLikeAName(text, numberFormat)) return { value: typed };
 
   const short = isDateFormat(numberFormat) || /[a-z]/i.test(text) ? shortDate(text, { dayFirst: decimalComma, seasonYear }) : null;
   const parsed = parseValue(short ?? (decimalComma ? withDecimalPoint(text) : text));
@@ -38,6 +39,11 @@ export function entered(typed: string, { numberFormat, dateSystem, decimalComma,
   if (typeof value !== "number" && typeof value !== "boolean") return { value: typed };
   const typedFormat = shownWhole(typeof formatId === "number" ? getFormatFromId(formatId) : formatId);
   const isDate = typeof typedFormat === "string" && isDateFormat(typedFormat);
+  if (isDate && !hasDay(typedFormat)) {
+    // A time of day, which no cell of a day can show: there it stays as typed, to be told.
+    if (isDateFormat(numberFormat)) return hasDay(numberFormat) ? { value: typed } : { value };
+    return { value, numberFormat: typedFormat };
+  }
   const stored = isDate && typeof value === "number" && dateSystem === "1904" ? value - daysBetweenSystems : value;
   const keepsFormat = numberFormat !== "General" && isDateFormat(numberFormat) === isDate;
   if (keepsFormat && isPercentFormat(numberFormat) && typeof value === "number")
@@ -64,6 +70,16 @@ function widerPercent(value: number, numberFormat: string): { readonly numberFor
   const shown = /^0(?:\.([0#]*))?%$/.exec(numberFormat);
   return shown !== null && wanted > (shown[1]?.length ?? 0) ? { numberFormat: `0.${"0".repeat(wanted)}%` } : {};
 }
+
+/**
+ * What a number would not give back: zeros in front (`00123`, a ticket's), more digits than a number of the workbook has, or an `e`
+ * among digits (`3E2`, a field's). Where it stands for a number after all it is read as one.
+ */
+const looksLikeAName = (text: string, numberFormat: string): boolean =>
+  /^\d{16,}$/.test(text) || (numberFormat === "General" && (/^0\d+$/.test(text) || /^\d+e\d+$/i.test(text)));
+
+/** Whether a format shows a day, not only a time of one. */
+const hasDay = (numberFormat: string): boolean => /[dy]/i.test(numberFormat.replaceAll(/\[[^\]]*\]|"[^"]*"/g, ""));
 
 /** Two numbers, or three of which the last is no full year and no slash parts them. */
 const looksLikePartOfADate = (text: string): boolean => /^\d{1,4}[-/]\d{1,2}$/.test(text) || /^\d{1,2}-\d{1,2}-\d{1,3}$/.test(text);
