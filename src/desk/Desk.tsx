@@ -208,7 +208,15 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
   return (
     <FluentProvider theme={paneThemes[theme]}>
       <div className="notice-region" aria-live="polite">
-        {notice !== null && <Notice {...notice} dismiss={() => setNotice(null)} />}
+        {notice !== null && (
+          <Notice
+            {...notice}
+            dismiss={() => {
+              setNotice(null);
+              document.querySelector<HTMLElement>(".sheet [data-active]")?.focus({ preventScroll: true });
+            }}
+          />
+        )}
         {news.kept === "no" && hasChanges() && (
           <p className="no-draft">
             No draft is kept in this browser: {news.why}. Save the workbook often, because a crash would lose what no file has.

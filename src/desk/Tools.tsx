@@ -95,7 +95,13 @@ export function Tools({ commands, isInTable, canFilter, canPrint, print, filterW
       {filterWords !== null && (
         <p className="filtered">
           {filterWords}{" "}
-          <button type="button" onClick={() => commands.filter(null, false)}>
+          <button
+            type="button"
+            onClick={() => {
+              commands.filter(null, false);
+              commands.focusGrid();
+            }}
+          >
             Show all
           </button>
         </p>

@@ -1,4 +1,4 @@
-import { memo, useCallback, useEffect, useMemo, useState, type KeyboardEvent } from "react";
+import { memo, useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { keptInPage } from "../pane/kept";
 import { Pane } from "../pane/Pane";
 import type { PaneTheme } from "../pane/theme";
@@ -26,6 +26,11 @@ export type WorkbookViewProps = {
   readonly theme: PaneTheme;
   readonly atHand: AtHand;
   readonly isDraftKept: boolean;
+};
+
+/** As much of a key that is pressed as is looked at, by React or by the browser itself. */
+type KeyPressed = Pick<KeyboardEvent, "key" | "ctrlKey" | "metaKey" | "altKey" | "shiftKey" | "preventDefault"> & {
+  readonly target: EventTarget | null;
 };
 
 /** The pane is drawn by its own readings of the workbook, not at every key pressed in the grid. */
@@ -80,7 +85,7 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
     return () => window.removeEventListener("afterprint", end);
   }, [printing]);
 
-  const onKeyDown = (event: KeyboardEvent) => {
+  const onKeyDown = (event: KeyPressed) => {
     const target = event.target as HTMLElement;
     const isTyping = target.closest("input, textarea, select, [contenteditable=true]") !== null;
     // In the pane finding and printing are the browser's own.
@@ -98,6 +103,18 @@ export function WorkbookView({ open: { book, name }, files, theme, atHand, isDra
     else return;
     event.preventDefault();
   };
+
+  // Where the focus is nowhere, or in a message above, the keys mean the same: Control and S would else save the page, not the workbook.
+  const atOnce = useRef(onKeyDown);
+  atOnce.current = onKeyDown;
+  useEffect(() => {
+    const elsewhere = (event: globalThis.KeyboardEvent) => {
+      const isInside = event.target instanceof Element && event.target.closest(".desk, dialog") !== null;
+      if (!isInside && document.querySelector("dialog[open]") === null) atOnce.current(event);
+    };
+    window.addEventListener("keydown", elsewhere);
+    return () => window.removeEventListener("keydown", elsewhere);
+  }, []);
 
   return (
     <div className="desk" data-theme={theme} data-view={side} onKeyDown={onKeyDown}>

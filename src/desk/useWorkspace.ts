@@ -1,7 +1,7 @@
 /** What can be done in the grid, by keys, pointer and buttons, over one workbook. */
 import { useCallback, useEffect, useMemo, useReducer, useRef, useState, useSyncExternalStore, type KeyboardEvent } from "react";
 import { HostError } from "../host/workbookHost";
-import { areaName, type Block, type At } from "../host/address";
+import { areaName, columnName, type Block, type At } from "../host/address";
 import type { StepWords } from "../host/embedded";
 import type { SheetPlace } from "../workbook/cell";
 import { copied, type Copied } from "./copied";
@@ -393,7 +393,7 @@ export function useWorkspace(book: GridBook, say: (words: string) => void, ask: 
           return say("Nothing was pasted: a filter hides entries that it would write over. Show all first.");
         if (!enter(entries)) return;
         select(selectBlock(block));
-        say(`Pasted into ${areaName(block)}.`);
+        say(`Pasted into ${areaName(block)}.${besideTable(now.current.view, block)}`);
       },
       addRow: settled((table) => {
         tried(() => {
@@ -456,6 +456,14 @@ function cellsOf(block: Block, view: View) {
     for (let column = block.left; column <= right; column += 1) cells.push({ row, column });
   }
   return cells;
+}
+
+/** What of a pasted block lies beside the table that is shown, in words: no column of it holds an entry. */
+function besideTable({ table }: View, { left, right }: Block): string {
+  if (table === null || right <= table.block.right) return "";
+  const from = Math.max(left, table.block.right + 1);
+  const columns = from === right ? `Column ${columnName(from)} lies` : `Columns ${columnName(from)} to ${columnName(right)} lie`;
+  return ` ${columns} beside the table ${table.name.replaceAll("_", " ")} and ${from === right ? "is" : "are"} no part of its entries.`;
 }
 
 /** An entry that the list does not offer is taken all the same, and said to be so. */

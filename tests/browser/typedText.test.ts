@@ -7,7 +7,11 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { deskBrowser } from "../support/deskBrowser";
 import { cell, showSheet } from "./deskPage";
 
-const desk = deskBrowser({ viewport: { width: 1600, height: 900 }, acceptDownloads: true });
+const desk = deskBrowser({
+  viewport: { width: 2200, height: 900 },
+  permissions: ["clipboard-read", "clipboard-write"],
+  acceptDownloads: true,
+});
 let page: Page;
 beforeEach(async () => {
   page = await desk.open();
@@ -160,4 +164,47 @@ it("asks again where the workbook is changed while another one is still being re
   await page.getByRole("alertdialog").getByText("demo-season.xlsx has changes that are only in this page.").waitFor();
   await page.getByRole("button", { name: "Stay here" }).click();
   expect(await cell(page, "C3").innerText()).toBe("777");
+});
+
+describe("with the focus nowhere, as after a press on the bar or on a message that is gone", () => {
+  const change = async () => {
+    await cell(page, "C3").click();
+    await page.keyboard.type("777");
+    await page.keyboard.press("Enter");
+  };
+  const focusIsNowhere = () => page.evaluate(() => document.activeElement === document.body);
+
+  it("Control+S saves the workbook, and not the page", async () => {
+    await change();
+    await page.locator(".top .file").click();
+    expect(await focusIsNowhere()).toBe(true);
+    const download = page.waitForEvent("download");
+    await page.keyboard.press("Control+s");
+    expect((await download).suggestedFilename()).toBe("demo-season.xlsx");
+    await page.getByRole("button", { name: "Dismiss" }).click();
+    // Whoever goes by keys goes on where the work is.
+    await page.waitForFunction(() => document.activeElement?.matches(".sheet [data-active]"));
+  });
+
+  it("Control+Z undoes", async () => {
+    await change();
+    await page.locator(".top .file").click();
+    await page.keyboard.press("Control+z");
+    await page.getByText(/^Undone: /).waitFor();
+  });
+
+  it("the grid has it again once a filter is gone", async () => {
+    await tool("Filter").click();
+    await page.getByRole("textbox", { name: "Show entries with" }).fill("Diesel");
+    await page.keyboard.press("Enter");
+    await page.getByRole("button", { name: "Show all" }).click();
+    await page.waitForFunction(() => document.activeElement?.matches(".sheet [data-active]"));
+  });
+});
+
+it("is told of where a pasted block is wider than its table, because nothing beside a table is read as an entry", async () => {
+  await cell(page, "M3").click();
+  await page.evaluate(() => navigator.clipboard.writeText("a note\tmore\tand more\n"));
+  await page.keyboard.press("Control+v");
+  await page.getByText("Pasted into M3:O3. Column O lies beside the table Purchases and is no part of its entries.").waitFor();
 });
