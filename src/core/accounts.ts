@@ -11,6 +11,7 @@ import type { Season } from "./season";
 import { seasonMachineCosts } from "./seasonMachineCosts";
 import { seasonWork, type SeasonWork } from "./seasonWork";
 import { fieldOutlooks, type FieldOutlook } from "./stand/fieldOutlook";
+import { fieldWeather, type FieldWeather } from "./weather/fieldWeather";
 
 export type Accounts = {
   /** What planting, stand and unevenness let expect, of the fields that tell any of them, by name. */
@@ -27,6 +28,8 @@ export type Accounts = {
   readonly machines: MachineCosts;
   /** The year of every loan, in the order of the table. */
   readonly loans: readonly LoanYear[];
+  /** Heat and water of the planted fields that have a record, in the order of the table. */
+  readonly weather: readonly FieldWeather[];
 };
 
 const known = new WeakMap<object, Accounts>();
@@ -51,6 +54,7 @@ function accountsOf(season: Season): Accounts {
   const books = once(() => itemBooks(season, facts(), boughtByItem(season.purchases, days().from), work().ofItems));
   const machines = once(() => seasonMachineCosts(season, work().ofOperations));
   const loans = once(() => loanYears(season));
+  const weather = once(() => fieldWeather(season));
   return {
     get outlooks() {
       return outlooks();
@@ -72,6 +76,9 @@ function accountsOf(season: Season): Accounts {
     },
     get loans() {
       return loans();
+    },
+    get weather() {
+      return weather();
     },
   };
 }

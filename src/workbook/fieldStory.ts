@@ -6,7 +6,8 @@ import type { CropFigures, FieldFigures } from "../core/figures";
 import type { Field } from "../core/season";
 import type { FieldOutlook } from "../core/stand/fieldOutlook";
 import type { FieldStand } from "../core/stand/fieldStand";
-import { countingOf, fieldWeather, type FieldWeather } from "../core/weather/fieldWeather";
+import { accounts } from "../core/accounts";
+import { countingOf, type FieldWeather } from "../core/weather/fieldWeather";
 import type { Pass, Programme } from "../core/weeds/programme";
 import { leftOutNotes, soFar, tableWords } from "./harvestNotes";
 import { historyWords } from "./historyWords";
@@ -25,7 +26,7 @@ type FieldParts = (field: FieldFigures, crop: CropFigures) => readonly StoryPart
 /** @param day how a day is written; left out: as the year, month and day of its entry */
 export function fieldStories(report: SeasonReport, day: (date: string) => string = (date) => date): FieldParts {
   const { season, figures } = report;
-  const weather = new Map(fieldWeather(season).map((each) => [each.field, each]));
+  const weather = new Map(accounts(season).weather.map((each) => [each.field, each]));
   const sprayed = new Map(programmesOf(report).map((each) => [each.field, each]));
   const outlooks = new Map(figures.outlooks.map((each) => [each.field.name, each]));
   const entries = new Map(season.fields.map((each) => [each.name, each]));

@@ -3,7 +3,7 @@ import { hybridComparisons } from "../core/hybrids/comparison";
 import { sharesOfAcres } from "../core/hybrids/shareOfAcres";
 import { hybridKey } from "../core/hybrids/trials";
 import type { Decimal } from "../core/numbers/decimal";
-import { fieldWeather } from "../core/weather/fieldWeather";
+import { accounts } from "../core/accounts";
 import type { SeasonReport } from "./seasonReport";
 
 type Digits = (value: Decimal | null) => string | null;
@@ -14,7 +14,7 @@ type Digits = (value: Decimal | null) => string | null;
  */
 export function hybridsJson({ season, figures }: SeasonReport, digits: Digits) {
   const shares = new Map(
-    sharesOfAcres(season, fieldWeather(season)).map((each) => [`${each.crop}\n${hybridKey(each.hybrid ?? "")}`, each]),
+    sharesOfAcres(season, accounts(season).weather).map((each) => [`${each.crop}\n${hybridKey(each.hybrid ?? "")}`, each]),
   );
   return hybridComparisons(season, figures.items).map((each) => {
     const grown = shares.get(`${each.crop}\n${hybridKey(each.hybrid)}`);

@@ -1,7 +1,7 @@
 /** Heat and water of the planted fields as JSON. */
 import type { Decimal } from "../core/numbers/decimal";
 import type { HarvestDay } from "../core/weather/drydown";
-import { fieldWeather } from "../core/weather/fieldWeather";
+import { accounts } from "../core/accounts";
 import { harvestDays, type HarvestDays } from "../core/weather/harvestDay";
 import type { SeasonReport } from "./seasonReport";
 
@@ -9,7 +9,7 @@ type Digits = (value: Decimal | null) => string | null;
 
 /** Planted fields with a record; `frostMarginDays` is to the frost in the middle of the past ones. */
 export function weatherJson({ season, figures }: SeasonReport, digits: Digits) {
-  const all = fieldWeather(season);
+  const all = accounts(season).weather;
   const fields = figures.crops.flatMap((crop) => crop.fields);
   const days = new Map(harvestDays(season, fields, all).map((each) => [each.field, each]));
   return all.map((each) => ({

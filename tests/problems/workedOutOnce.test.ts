@@ -26,6 +26,7 @@ vi.mock("../../src/core/itemCosts", async (module) => counting(await module(), "
 vi.mock("../../src/core/seasonMachineCosts", async (module) => counting(await module(), "seasonMachineCosts"));
 vi.mock("../../src/core/stand/fieldOutlook", async (module) => counting(await module(), "fieldOutlooks"));
 vi.mock("../../src/core/loanCosts", async (module) => counting(await module(), "loanYears"));
+vi.mock("../../src/core/weather/fieldWeather", async (module) => counting(await module(), "fieldWeather"));
 
 beforeEach(() => {
   built.clear();
@@ -44,5 +45,6 @@ it("of the demo each is built once, whatever is asked of its report", async () =
     itemBooks: 1,
     seasonMachineCosts: 1,
     loanYears: 1,
+    fieldWeather: 1,
   });
 });

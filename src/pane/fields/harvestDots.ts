@@ -1,7 +1,7 @@
 /** Harvested fields of a crop side by side: ranked by yield, and as dots against planting date and stand. No trial, so no cause is told. */
 import { Decimal, hundred } from "../../core/numbers/decimal";
 import type { CropFigures } from "../../core/figures";
-import { fieldWeather } from "../../core/weather/fieldWeather";
+import { accounts } from "../../core/accounts";
 import { dayOfYear } from "../../core/stand/monthDay";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { noFigure, type Format } from "../format";
@@ -34,7 +34,7 @@ export function harvestedFields(report: SeasonReport, format: Format): readonly 
   const { season, figures } = report;
   const entries = new Map(season.fields.map((field) => [field.name, field]));
   const stands = new Map(figures.stands.map(({ field, summary }) => [field.name, summary.mean]));
-  const heat = new Map(fieldWeather(season).map(({ field, heatUnits }) => [field, heatUnits]));
+  const heat = new Map(accounts(season).weather.map(({ field, heatUnits }) => [field, heatUnits]));
   return figures.crops.flatMap((crop): readonly HarvestedFields[] => {
     const ranked = doneFields(crop);
     if (ranked.length < 2) return [];

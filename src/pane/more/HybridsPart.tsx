@@ -2,7 +2,7 @@ import { useMemo } from "react";
 import type { HybridComparison } from "../../core/hybrids/comparison";
 import { sharesOfAcres, type HybridShare } from "../../core/hybrids/shareOfAcres";
 import type { Crop } from "../../core/season";
-import { fieldWeather } from "../../core/weather/fieldWeather";
+import { accounts } from "../../core/accounts";
 import { checkWords, hybridBasis, hybridGaps, netWords, ranked } from "../../workbook/hybridWords";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { comparisonsOf, hybridsSheet } from "../../workbook/sheets/hybridsSheet";
@@ -19,7 +19,7 @@ import { checkSays, hybridLine } from "./hybridsView";
 export function HybridsPart({ report }: { readonly report: SeasonReport }) {
   const { season } = report;
   const all = useMemo(() => comparisonsOf(report), [report]);
-  const shares = useMemo(() => sharesOfAcres(season, fieldWeather(season)), [season]);
+  const shares = useMemo(() => sharesOfAcres(season, accounts(season).weather), [season]);
   const crops = season.crops.filter(({ name }) => all.some(({ crop }) => crop === name) || shares.some(({ crop }) => crop === name));
   if (all.length === 0) return null;
   return (

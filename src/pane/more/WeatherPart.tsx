@@ -1,5 +1,6 @@
 import { useMemo } from "react";
-import { fieldWeather, countingOf } from "../../core/weather/fieldWeather";
+import { accounts } from "../../core/accounts";
+import { countingOf, type FieldWeather } from "../../core/weather/fieldWeather";
 import type { SeasonReport } from "../../workbook/seasonReport";
 import { freezeWords, gapNotes, heatUnit, heatWords, weatherSheet } from "../../workbook/sheets/weatherSheet";
 import { Disclosure } from "../parts/Disclosure";
@@ -13,7 +14,7 @@ import { maturityLines, type MaturityLine } from "./maturityView";
 /** Heat and rain of every planted field, and the days between its projected maturity and a freeze. */
 export function WeatherPart({ report }: { readonly report: SeasonReport }) {
   const { season } = report;
-  const all = useMemo(() => fieldWeather(season), [season]);
+  const all = useMemo(() => accounts(season).weather, [season]);
   if (report.figures.crops.length === 0) return null;
   return (
     <section className="pn-card" aria-label="Weather">
@@ -31,7 +32,7 @@ export function WeatherPart({ report }: { readonly report: SeasonReport }) {
 }
 
 /** What is recorded of every planted field, and what follows from it. */
-function Recorded({ report, all }: { readonly report: SeasonReport; readonly all: ReturnType<typeof fieldWeather> }) {
+function Recorded({ report, all }: { readonly report: SeasonReport; readonly all: readonly FieldWeather[] }) {
   const { format } = usePane();
   const { season } = report;
   const heat = heatUnit(countingOf(season));

@@ -1,7 +1,7 @@
 /** The rows that a finished season leaves in the table Past seasons: finals only. */
 import { zero, type Decimal } from "../../core/numbers/decimal";
 import type { CropFigures, FieldFigures } from "../../core/figures";
-import { fieldWeather } from "../../core/weather/fieldWeather";
+import { accounts } from "../../core/accounts";
 import { inOrder } from "../../core/weeds/sites";
 import { programmes } from "../../core/weeds/programme";
 import type { Cell } from "../cell";
@@ -43,7 +43,7 @@ function rowOf(report: SeasonReport, year: string, { crop, field }: { crop: Crop
   const { budget } = field.final!;
   const entered = season.fields.find(({ name }) => name === field.field)!;
   const stand = figures.stands.find((each) => each.field.name === field.field);
-  const weather = fieldWeather(season).find((each) => each.field === field.field);
+  const weather = accounts(season).weather.find((each) => each.field === field.field);
   const sprayed = programmes(season, figures.items).find((each) => each.field === field.field)?.passes ?? [];
   const price = priceGot(crop);
   // The field's grain went with the crop's: each unit at the crop's mean.

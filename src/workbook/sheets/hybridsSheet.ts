@@ -4,7 +4,7 @@ import { hybridComparisons, type HybridComparison } from "../../core/hybrids/com
 import { sharesOfAcres, type HybridShare } from "../../core/hybrids/shareOfAcres";
 import { hundred, type Decimal } from "../../core/numbers/decimal";
 import type { Crop } from "../../core/season";
-import { fieldWeather } from "../../core/weather/fieldWeather";
+import { accounts } from "../../core/accounts";
 import { checkWords, hybridBasis, hybridGaps, netWords, ownFieldsWords, ranked, showsWords, spreadWords } from "../hybridWords";
 import { ownFields, type OwnField } from "../ownFields";
 import type { ResultSheet, SheetCell } from "../resultSheet";
@@ -34,7 +34,7 @@ export const comparisonsOf = ({ season, figures }: SeasonReport): readonly Hybri
 export function hybridsSheet(report: SeasonReport): ResultSheet {
   const { season } = report;
   const all = comparisonsOf(report);
-  const shares = sharesOfAcres(season, fieldWeather(season));
+  const shares = sharesOfAcres(season, accounts(season).weather);
   const crops = season.crops.filter(({ name }) => all.some(({ crop }) => crop === name));
   return {
     name: "Hybrids compared",

@@ -1,4 +1,4 @@
-import { fieldWeather } from "../../core/weather/fieldWeather";
+import { accounts } from "../../core/accounts";
 import type { ResultSheet } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { breakEvenSheet } from "./breakEvenSheet";
@@ -20,7 +20,7 @@ export const resultSheets = (report: SeasonReport): readonly ResultSheet[] => [
   ...(report.season.fields.length === 0 ? [] : [fieldPagesSheet(report)]),
   ...(report.figures.stands.length === 0 ? [] : [standSheet(report)]),
   ...(report.season.harvest.length === 0 ? [] : [harvestSheet(report)]),
-  ...(fieldWeather(report.season).length === 0 ? [] : [weatherSheet(report)]),
+  ...(accounts(report.season).weather.length === 0 ? [] : [weatherSheet(report)]),
   ...(report.season.hybridTrials.length === 0 ? [] : [hybridsSheet(report)]),
   ...(report.season.weeds.length === 0 ? [] : [weedsSheet(report)]),
   ...mixingCards(report),

@@ -3,7 +3,8 @@ import { cautionsOf, planningCaution } from "../../core/cautions";
 import { zero, type Decimal } from "../../core/numbers/decimal";
 import type { Season } from "../../core/season";
 import { waitingLoss } from "../../core/tables/drydownTables";
-import { countingOf, fieldWeather, type FieldWeather } from "../../core/weather/fieldWeather";
+import { accounts } from "../../core/accounts";
+import { countingOf, type FieldWeather } from "../../core/weather/fieldWeather";
 import { harvestDays, standingCorn, type HarvestDays } from "../../core/weather/harvestDay";
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
@@ -40,7 +41,7 @@ export const marginWords = (days: Decimal): string =>
 
 export function weatherSheet(report: SeasonReport): ResultSheet {
   const { season } = report;
-  const all = fieldWeather(season);
+  const all = accounts(season).weather;
   const { areaUnit } = season.settings;
   const heat = heatWords(countingOf(season));
   const places = new Map(all.map((each) => [`${each.place ?? ""}`, each]));
