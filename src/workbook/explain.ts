@@ -642,7 +642,7 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
   }),
   "tank-missing": (problem) => ({
     what: `${cell(problem)} is blank, so nothing says how many loads the mix for ${quoted(problem.found)} is.`,
-    remedy: "Enter what the tank takes on one entry of the mix.",
+    remedy: "Enter what the tank takes on one entry of the mix, or once in Machines where one sprayer does them all.",
   }),
   "test-weight-missing": (problem) => ({
     what:

@@ -177,7 +177,7 @@ const whole = (value: Decimal): string => grouped(value.toDecimalPlaces(0));
 
 function weedLines(of: Teller, programme: Programme | undefined): readonly string[] {
   if (programme === undefined) return [];
-  const { passes, weeds, cost, inEveryPass } = programme;
+  const { passes, weeds, cost, inEveryPass, sinceLastYear } = programme;
   const { currency } = of.report.season.settings;
   const say = (status: Pass["status"], word: string) => {
     const own = passes.filter((pass) => pass.status === status);
@@ -197,6 +197,7 @@ function weedLines(of: Teller, programme: Programme | undefined): readonly strin
     ...say("done", "Done"),
     ...(weeds.length === 0 ? [] : [`${weedLine(programme).slice(programme.field.length + 2)}.`]),
     ...(inEveryPass.length === 0 ? [] : [`In every pass: ${inEveryPass.join(", ")}.`]),
+    ...(sinceLastYear.length === 0 ? [] : [`Used here last year too: ${sinceLastYear.join(", ")}.`]),
   ];
 }
 

@@ -1,7 +1,7 @@
 /** What is wrong between weeds, products and what goes into a tank: no money rests on any of it. */
 import type { Application, Season } from "../core/season";
 import { plainWeed, sitesIn } from "../core/weeds/sites";
-import { mixRows } from "../core/weeds/tankMix";
+import { mixRows, onlyTank } from "../core/weeds/tankMix";
 import { applicationColumns } from "./columns/applications";
 import type { Named } from "./columns/column";
 import { itemColumns } from "./columns/items";
@@ -62,7 +62,7 @@ export function mixProblems(season: Season): readonly Problem[] {
       ...unlike(carriers, entered.carrier, (row) => row.tank!.carrierPerArea!.toFixed()),
       ...unlike(tanks, entered.tankSize, (row) => row.tank!.size!.toFixed()),
       ...unlike(rows, entered.acres, (row) => row.area?.toFixed() ?? "all"),
-      ...(carriers.length > 0 && tanks.length === 0
+      ...(carriers.length > 0 && tanks.length === 0 && onlyTank(season) === null
         ? [{ code: "tank-missing", at: at(rows[0]!, entered.tankSize), found: where, touches } as const]
         : []),
       ...(carriers.length === 0 ? [{ code: "blank", at: at(rows[0]!, entered.carrier), found: "", touches } as const] : []),

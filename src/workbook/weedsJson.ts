@@ -8,9 +8,10 @@ type Digits = (value: Decimal | null) => string | null;
 
 /** Fields that are sprayed or have a weed listed; `sitesLeft` has a list for each pass, in the order of `passes`. */
 export const weedsJson = ({ season, figures }: SeasonReport, digits: Digits) =>
-  programmes(season, figures.items).map(({ field, passes, weeds, inEveryPass }) => ({
+  programmes(season, figures.items).map(({ field, passes, weeds, inEveryPass, sinceLastYear }) => ({
     field,
     inEveryPass,
+    sinceLastYear,
     passes: passes.map(({ date, status, costPerArea, sites }) => ({ date, status, costPerAcre: digits(costPerArea), sites })),
     weeds: weeds.map(({ weed, resistantTo, sitesLeft }) => ({ weed, resistantTo, sitesLeft })),
   }));

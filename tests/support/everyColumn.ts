@@ -51,6 +51,7 @@ Applications
 | Alder | Seed | 33500 | seeds/ac | 110 | 2031-05-05 | done | | |
 | Corn | Solution | 120 | lb N/ac | | 2031-06-01 | plan | | |
 | Birch | Solution | 30 | gal/ac | 75 | 2031-06-02 | plan | 40 | 700 |
+| Dale | Solution | 25 | gal/ac | 40 | 2031-06-12 | plan | 35 | |
 | Cedar | Seed | 140000 | seeds/ac | | 2031-05-10 | done | | |
 Operations
 | Field or Crop | Operation | Acres | Passes | Rate | Basis | Machine | Hours | Date | Status | Kind |
@@ -60,9 +61,9 @@ Operations
 | Corn | Planting | 190 | 1.1 | | | Planter | | 2031-05-05 | plan | |
 | Cedar | Combining | 60 | 1 | | | Combine | | 2031-10-01 | done | |
 Machines
-| Machine | List price | Purchase price | Age | Years kept | Hours a year | Repair class | Remaining value class | Salvage value | Power | Width | Speed | Field efficiency | Fuel per acre | Fuel price | Real interest rate | Taxes, insurance, housing | Labour per hour | Labour | Tractor | Tractor list price | Tractor purchase price | Tractor age | Tractor years kept | Tractor hours a year | Tractor repair class | Tractor salvage value |
-| Planter | 100000 | 90000 | 2 | 10 | 150 | planter | | 15000 | 180 | 30 | 5 | 65 | | 3.4 | 4 | 1.5 | 26 | hired labour | Big one | 250000 | 220000 | 1 | 12 | 400 | 4WD tractor | 60000 |
-| Combine | 400000 | 380000 | 3 | 9 | 250 | | combine | | 300 | 25 | 4 | 72 | 1.6 | | 4 | 1.2 | | unpaid labour | | | | | | | | |
+| Machine | List price | Purchase price | Age | Years kept | Hours a year | Repair class | Remaining value class | Salvage value | Power | Width | Speed | Field efficiency | Fuel per acre | Fuel price | Real interest rate | Taxes, insurance, housing | Labour per hour | Labour | Tank size | Tractor | Tractor list price | Tractor purchase price | Tractor age | Tractor years kept | Tractor hours a year | Tractor repair class | Tractor salvage value |
+| Planter | 100000 | 90000 | 2 | 10 | 150 | planter | | 15000 | 180 | 30 | 5 | 65 | | 3.4 | 4 | 1.5 | 26 | hired labour | 600 | Big one | 250000 | 220000 | 1 | 12 | 400 | 4WD tractor | 60000 |
+| Combine | 400000 | 380000 | 3 | 9 | 250 | | combine | | 300 | 25 | 4 | 72 | 1.6 | | 4 | 1.2 | | unpaid labour | | | | | | | | | |
 Other costs
 | Item | Kind | Amount | Basis | Shared over | Cash | Month |
 | Premium | crop insurance | 18 | per acre | Corn | yes | October |

@@ -69,4 +69,4 @@ function yieldOf(rows: readonly PastField[]): Yield | null {
 }
 
 /** The year before one of four digits. */
-const yearBefore = (season: string): string => new Decimal(season).minus("1").toFixed().padStart(4, "0");
+export const yearBefore = (season: string): string => new Decimal(season).minus("1").toFixed().padStart(4, "0");

@@ -113,6 +113,7 @@ describe("the money of work by machine", () => {
     width: new Decimal("30"),
     speed: new Decimal("5.5"),
     fieldEfficiency: share("0.65"),
+    tankSize: null,
     realRate: yearlyRate("0"),
     taxesInsuranceHousing: yearlyRate("0"),
     wage: moneyPerHour("26"),

@@ -43,6 +43,8 @@ export type Machine = {
   /** Miles (kilometres) an hour. */
   readonly speed: Decimal;
   readonly fieldEfficiency: Share;
+  /** Gallons (litres) of a sprayer's tank; `null`: it has none, or it is not entered. */
+  readonly tankSize: Decimal | null;
   /** Interest on its value a year, less inflation. */
   readonly realRate: YearlyRate;
   /** Taxes, insurance and housing a year, as a fraction of the mean of purchase price and salvage value. */

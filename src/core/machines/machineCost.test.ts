@@ -38,6 +38,7 @@ const planter: Machine = {
   width: new Decimal("30"),
   speed: new Decimal("5.5"),
   fieldEfficiency: share("0.65"),
+  tankSize: null,
   realRate: yearlyRate("0.05"),
   taxesInsuranceHousing: yearlyRate("0.01"),
   wage: moneyPerHour("20"),

@@ -40,6 +40,7 @@ const drill: Machine = {
   width: new Decimal("30"),
   speed: new Decimal("5.5"),
   fieldEfficiency: share("0.65"),
+  tankSize: null,
   main: {
     name: "Planter",
     listPrice: money("100000"),

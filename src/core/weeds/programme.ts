@@ -3,6 +3,7 @@
  * control it.
  */
 import { sum, zero, type Decimal } from "../numbers/decimal";
+import { yearBefore } from "../history/provenYield";
 import type { ItemFigures } from "../figures";
 import type { IsoDate, Target } from "../row";
 import type { Application, Field, Item, Season } from "../season";
@@ -39,11 +40,13 @@ export type Programme = {
   readonly cost: Readonly<Record<Pass["status"], MoneyPerArea | null>>;
   /** Sites that every pass of at least two has, planned or done: what is used so is what weeds learn. */
   readonly inEveryPass: readonly string[];
+  /** Sites of these passes that Past seasons has for the field in the year before this season. */
+  readonly sinceLastYear: readonly string[];
 };
 
 /** Every field that is sprayed or has a weed listed, in the order of the table. */
 export function programmes(
-  season: Pick<Season, "applications" | "fields" | "items" | "weeds">,
+  season: Pick<Season, "applications" | "fields" | "items" | "weeds" | "settings" | "pastSeasons">,
   figures: readonly ItemFigures[],
 ): readonly Programme[] {
   const { fields, weeds } = season;
@@ -95,6 +98,7 @@ export function programmes(
         weeds: outlook,
         cost: { plan: cost("plan"), done: cost("done") },
         inEveryPass: inOrder([...everyPass(passes, "plan"), ...everyPass(passes, "done")]),
+        sinceLastYear: sinceLastYear(season, field, passes),
       },
     ];
   });
@@ -161,6 +165,19 @@ function merged(listed: readonly WeedEntry[]): readonly WeedEntry[] {
     );
   }
   return [...byName.values()];
+}
+
+function sinceLastYear(
+  { settings: { seasonYear }, pastSeasons }: Pick<Season, "settings" | "pastSeasons">,
+  { name }: Field,
+  passes: readonly Pass[],
+): readonly string[] {
+  if (seasonYear === null) return [];
+  const before = yearBefore(seasonYear);
+  const used = new Set(
+    pastSeasons.filter(({ field, season }) => field === name && season === before).flatMap(({ sitesUsed }) => sitesUsed),
+  );
+  return inOrder(passes.flatMap(({ sites }) => sites)).filter((site) => used.has(site));
 }
 
 function everyPass(passes: readonly Pass[], status: Pass["status"]): readonly string[] {

@@ -70,8 +70,15 @@ export function mixRows({ applications, items }: Pick<Season, "applications" | "
   );
 }
 
-/** The mixes that tell a carrier, by date, those without one last. */
-export function mixes({ applications, fields, items }: Pick<Season, "applications" | "fields" | "items">): readonly Mix[] {
+/** The tank of the only machine that has one; `null` where none or several have. */
+export function onlyTank({ machines }: Pick<Season, "machines">): Decimal | null {
+  const [tank, another] = machines.flatMap(({ tankSize }) => tankSize ?? []);
+  return another === undefined ? (tank ?? null) : null;
+}
+
+/** The mixes that tell a carrier, by date, those without one last. A mix that tells no tank goes into that of the only machine with one. */
+export function mixes(season: Pick<Season, "applications" | "fields" | "items" | "machines">): readonly Mix[] {
+  const { applications, fields, items } = season;
   const units = new Map(items.map((item) => [item.name, item.unit.name]));
   const areaOf = (target: Target) =>
     sum(fields.filter((field) => ("field" in target ? field.name === target.field : field.crop === target.crop)).map(({ area }) => area));
@@ -80,7 +87,7 @@ export function mixes({ applications, fields, items }: Pick<Season, "application
       const [first] = rows as readonly [Application, ...Application[]];
       const carrierPerArea = rows.map((row) => row.tank?.carrierPerArea ?? null).find((carrier) => carrier !== null) ?? null;
       if (carrierPerArea === null) return [];
-      const tank = rows.map((row) => row.tank?.size ?? null).find((size) => size !== null) ?? null;
+      const tank = rows.map((row) => row.tank?.size ?? null).find((size) => size !== null) ?? onlyTank(season);
       const area = first.area ?? areaOf(first.target);
       const loads = tank === null ? null : loadsOf(area, carrierPerArea, tank);
       const inTank = rows.map((row): MixItem => {

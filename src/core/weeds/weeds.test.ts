@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { application, field, item, purchase, seasonOf } from "../../../tests/support/season";
+import { past } from "../../../tests/support/past";
+import { application, field, item, purchase, seasonOf, settings } from "../../../tests/support/season";
 import { Decimal, sum } from "../numbers/decimal";
 import type { Season } from "../season";
 import { seasonFigures } from "../seasonFigures";
@@ -130,6 +131,14 @@ describe("a programme against weeds", () => {
     expect([every("27, 4"), every("4"), of({ items, applications: twice.slice(0, 1) })[0]!.inEveryPass]).toEqual([["27"], [], []]);
   });
 
+  it("names the sites that the field had the year before too, and of no other year or field", () => {
+    const year = (season: string, name: string, ...sitesUsed: readonly string[]) => ({ ...past(season, name, null), sitesUsed });
+    const years = [year("2030", "Home", "27", "9"), year("2029", "Home", "15"), year("2030", "Hill", "15")];
+    const repeated = (seasonYear: string | null) =>
+      of({ items, applications, pastSeasons: years, settings: { ...settings, seasonYear } })[0]!.sinceLastYear;
+    expect([repeated("2031"), repeated("2030"), repeated(null)]).toEqual([["9", "27"], ["15"], []]);
+  });
+
   it("shows nothing where nothing is sprayed and no weed listed, and a listed weed where nothing is sprayed", () => {
     expect(of({ items, applications: [] })).toEqual([]);
     expect(
@@ -157,6 +166,18 @@ describe("a tank mix", () => {
     application("Seed", "Home", "30000", "plan", day("2031-06-05")),
   ];
   const told = (more: Partial<Season>) => mixes(seasonOf({ fields: [home, hill], items: products, ...more }));
+
+  it("takes the tank of the only machine that has one where the mix tells none, and never one of two", () => {
+    const sprayer = (tankSize: string | null) =>
+      ({ tankSize: tankSize === null ? null : new Decimal(tankSize) }) as Season["machines"][number];
+    const sizes = (size: string | null, ...machines: Season["machines"]) =>
+      told({ machines, applications: [application("A", "Home", "1", "plan", { ...day("2031-05-01"), ...tank("15", size) })] }).map((mix) =>
+        mix.tank?.toFixed(),
+      );
+    expect(sizes(null, sprayer(null), sprayer("800"))).toEqual(["800"]);
+    expect(sizes("500", sprayer("800"))).toEqual(["500"]);
+    expect(sizes(null, sprayer("800"), sprayer("1200"))).toEqual([undefined]);
+  });
 
   it("is of one field or crop and day, with the crop protection beside it and without the seed", () => {
     const [mix] = told({ applications: rows });

@@ -24,7 +24,7 @@ export function WeedsPart({ report }: { readonly report: SeasonReport }) {
             <li key={words}>{words}</li>
           ))}
         </ul>
-        {listed.map(({ field, passes, weeds, inEveryPass }) => (
+        {listed.map(({ field, passes, weeds, inEveryPass, sinceLastYear }) => (
           <Disclosure key={field} look="line" label={weedLine({ field, passes, weeds })}>
             <FigureTable
               caption={`${field}: sites of action, ${format.currency} per ${format.areaName}`}
@@ -48,6 +48,7 @@ export function WeedsPart({ report }: { readonly report: SeasonReport }) {
               ))}
             </ul>
             {inEveryPass.length > 0 && <p>In every pass: {inEveryPass.join(", ")}.</p>}
+            {sinceLastYear.length > 0 && <p>Used here last year too: {sinceLastYear.join(", ")}.</p>}
           </Disclosure>
         ))}
         {tanks.map((mix) => (

@@ -75,6 +75,10 @@ export const machineColumns = declared("Machines", {
   taxesInsuranceHousing: rate("Taxes, insurance, housing", { hint: "A year, as a part of its mean value. Blank: 1 %." }),
   wage: money("Labour per hour", { unit: "money per hour", hint: "Blank: the setting Labour per hour." }),
   labour: choice("Labour", machineLabour, { hint: "Whether the hours are paid.", width: 16 }),
+  tankSize: quantity("Tank size", {
+    range: "above zero",
+    hint: "Gallons (litres) of a sprayer. Mixes without a size take it where one machine alone has one.",
+  }),
   tractor: text("Tractor", { hint: "The tractor's name; the same name on every row that it pulls. Blank: self-propelled." }),
   ...prefixed(tractorColumns),
 });

@@ -56,7 +56,7 @@ export function weedsSheet(report: SeasonReport): ResultSheet {
   };
 }
 
-function fieldRows({ field, passes, weeds, cost, inEveryPass }: Programme, area: string, currency: string): readonly Row[] {
+function fieldRows({ field, passes, weeds, cost, inEveryPass, sinceLastYear }: Programme, area: string, currency: string): readonly Row[] {
   const total = (status: Pass["status"]): readonly Row[] =>
     passes.some((pass) => pass.status === status)
       ? [[text(`All ${statusWords[status]}`, subtotal), ...Array<SheetCell>(4).fill(text("", subtotal)), moneyCell(cost[status], subtotal)]]
@@ -87,6 +87,7 @@ function fieldRows({ field, passes, weeds, cost, inEveryPass }: Programme, area:
     ...(inEveryPass.length === 0
       ? []
       : [note(`In every pass: ${inEveryPass.join(", ")}. What is used in every pass is what weeds learn to live with.`)]),
+    ...(sinceLastYear.length === 0 ? [] : [note(`Used here last year too: ${sinceLastYear.join(", ")}.`)]),
     ...weedRows({ passes, weeds }),
   ];
 }

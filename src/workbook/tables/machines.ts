@@ -45,6 +45,7 @@ export function readMachines(table: TableReader, names: Names, settings: Setting
         speed,
         power,
         fieldEfficiency: share(efficiencyOf(row) ?? usualFieldEfficiency),
+        tankSize: row.of(columns.tankSize),
         realRate: yearlyRate(realRate),
         taxesInsuranceHousing: yearlyRate(row.of(columns.taxesInsuranceHousing) ?? usualTaxesInsuranceHousing),
         wage: moneyPerHour(wage),
