@@ -2,6 +2,7 @@
 import { Decimal } from "../../src/core/numbers/decimal";
 import { wetAndDry } from "../../src/core/drying";
 import type { Hybrid } from "../../src/core/hybrids/hybridEntries";
+import type { Machine } from "../../src/core/machines/machine";
 import type {
   Application,
   Crop,
@@ -24,9 +25,12 @@ import {
   itemRate,
   money,
   moneyPerArea,
+  moneyPerHour,
   moneyPerUnit,
   points,
   share,
+  yearlyRate,
+  years,
   yieldPerArea,
 } from "../../src/core/numbers/units";
 import { publishedStandTables } from "../../src/workbook/publishedStandTables";
@@ -187,6 +191,35 @@ export const load = (of: string, wet: string, moisture: string | null = null, mo
 
 /** The same field, its last load in. */
 export const harvested = (of: Field): Field => ({ ...of, harvestDone: { on: null } });
+
+/** A planter that costs something in every way but fuel of its power and repairs. */
+export const machine = (name: string, more: Partial<Machine> = {}): Machine => ({
+  name,
+  tractor: null,
+  power: null,
+  width: new Decimal("30"),
+  speed: new Decimal("5.5"),
+  fieldEfficiency: share("0.65"),
+  tankSize: null,
+  main: {
+    name,
+    listPrice: money("100000"),
+    purchasePrice: money("100000"),
+    age: years("0"),
+    yearsKept: years("10"),
+    hoursAYear: null,
+    repairClass: null,
+    salvage: { stated: money("20000") },
+  },
+  realRate: yearlyRate("0"),
+  taxesInsuranceHousing: yearlyRate("0"),
+  wage: moneyPerHour("26"),
+  labour: "hired labour",
+  fuelPrice: money("4"),
+  fuelPerArea: new Decimal("0.5"),
+  source: { table: "Machines", row: 1 },
+  ...more,
+});
 
 export const hybrid = (name: string, more: Partial<Hybrid> = {}): Hybrid => ({
   name,

@@ -1,11 +1,10 @@
 import { describe, expect, it } from "vitest";
 import fc from "fast-check";
-import { field, item, operation, purchase, seasonOf, settings } from "../../../tests/support/season";
+import { field, item, machine, operation, purchase, seasonOf, settings } from "../../../tests/support/season";
 import { Decimal } from "../numbers/decimal";
-import type { Machine } from "../machines/machine";
 import type { Season } from "../season";
 import { seasonFigures } from "../seasonFigures";
-import { hours, itemQuantity, money, moneyPerHour, share, yearlyRate, years } from "../numbers/units";
+import { hours, itemQuantity, money } from "../numbers/units";
 import type { PlanterCheck } from "./planterCheck";
 import { stateOf } from "./planterRepair";
 import { wearUsed } from "./partWear";
@@ -33,32 +32,7 @@ const check = (part: string, measured: string | null, more: Partial<PlanterCheck
   ...more,
 });
 const blades = { item: "Blade", quantity: itemQuantity("2"), hours: hours("0.5") };
-const drill: Machine = {
-  name: "Planter",
-  tractor: null,
-  power: null,
-  width: new Decimal("30"),
-  speed: new Decimal("5.5"),
-  fieldEfficiency: share("0.65"),
-  tankSize: null,
-  main: {
-    name: "Planter",
-    listPrice: money("100000"),
-    purchasePrice: money("100000"),
-    age: years("0"),
-    yearsKept: years("10"),
-    hoursAYear: null,
-    repairClass: null,
-    salvage: { stated: money("20000") },
-  },
-  realRate: yearlyRate("0"),
-  taxesInsuranceHousing: yearlyRate("0"),
-  wage: moneyPerHour("26"),
-  labour: "hired labour",
-  fuelPrice: money("4"),
-  fuelPerArea: new Decimal("0.5"),
-  source: { table: "Machines", row: 1 },
-};
+const drill = machine("Planter");
 const planter = (more: Partial<Season>) =>
   seasonFigures(
     seasonOf({

@@ -9,6 +9,7 @@ import { Entry } from "../parts/Entry";
 import { Incomplete } from "../parts/Incomplete";
 import { WriteButton } from "../parts/WriteButton";
 import { usePane } from "../paneContext";
+import { PlanRepairButton } from "./PlanRepairButton";
 import { planterView } from "./planterView";
 import { RowsForm } from "./RowsForm";
 
@@ -28,8 +29,8 @@ export function PlanterPart({ report }: { readonly report: SeasonReport }) {
           ))}
         </ul>
         {planters
-          .map((planter) => planterView(planter, format))
-          .map(({ machine: name, due, cost, restsOn, lines, others, unknown }) => (
+          .map((planter) => ({ planter, ...planterView(planter, format) }))
+          .map(({ planter, machine: name, due, cost, restsOn, lines, others, unknown }) => (
             <div key={name}>
               <p className="pn-total">
                 <span>
@@ -72,6 +73,7 @@ export function PlanterPart({ report }: { readonly report: SeasonReport }) {
                   {words}
                 </p>
               ))}
+              <PlanRepairButton report={report} planter={planter} />
             </div>
           ))}
         {dueRows(planters) !== null && (
