@@ -133,6 +133,44 @@ describe("typing a filled sheet of the planter", () => {
   });
 });
 
+describe("what is due on the planter", () => {
+  it("is not offered for the plan where the machine's own repairs have it in them", async () => {
+    const page = await opened({ width: 320, ask: "workbook=demo-season" });
+    await page.getByRole("tab", { name: "More" }).click();
+    await button(page, "Planter").click();
+    await page.getByText(/^Machines computes repairs for this planter already/).waitFor();
+    expect(await button(page, /^Into the plan/).count()).toBe(0);
+  });
+});
+
+describe("a field's page", () => {
+  it("tells its plan and its season, subject by subject", async () => {
+    const page = await opened({ width: 320, ask: "workbook=demo-season" });
+    await page.getByRole("tab", { name: "Fields" }).click();
+    await button(page, /^Larkspur Bottom/).click();
+    await button(page, "Plan and season").click();
+    for (const subject of ["Planned", "Planted and counted", "Heat and rain", "Passes against weeds", "Past seasons"])
+      await page.getByRole("region", { name: subject, exact: true }).waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+  });
+});
+
+describe("a later harvest", () => {
+  it("is saved as a change to compare, from its usual question", async () => {
+    const page = await opened({ width: 320, ask: "workbook=demo-season" });
+    await page.getByRole("tab", { name: "More" }).click();
+    await button(page, "Weather").click();
+    await button(page, "When to harvest: field or dryer").click();
+    const weather = page.getByRole("region", { name: "Weather", exact: true });
+    await weather.getByText(/^Cheapest safe day: /).waitFor();
+    expect(await weather.getByLabel("Name of the change").inputValue()).toBe("Later harvest, Larkspur Bottom");
+    await weather.getByRole("button", { name: /^Save/ }).click();
+    await weather.getByText(/^“Later harvest, Larkspur Bottom” was saved as \d+ entries of the table Changes/).waitFor();
+    await page.getByRole("tab", { name: "Changes" }).click();
+    await page.getByText("Later harvest, Larkspur Bottom").first().waitFor();
+  });
+});
+
 describe("picking a hybrid", () => {
   it("shows what its trials say, and begins the change to it with their seed and moisture, and no gain that they do not show", async () => {
     const page = await opened({ width: 320, ask: "workbook=demo-season" });

@@ -21,6 +21,8 @@ const pictures = [
   ["lender-2", /Low, expected, high of your own figures/],
   ["cash-flow", /^Cash flow/],
   ["printed-stand", /^Stand\n/],
+  ["printed-field", /^Fields, one by one\n[^]*Larkspur Bottom, Corn, 164\.2 ac/],
+  ["printed-past-seasons", /^Past seasons by crop/],
   ["printed-change", /^Change – Fewer soybean seeds/],
 ] as const;
 
