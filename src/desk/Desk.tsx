@@ -1,5 +1,5 @@
 import { FluentProvider } from "@fluentui/react-components";
-import { useCallback, useEffect, useMemo, useState } from "react";
+import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { paneThemes, useTheme } from "../pane/theme";
 import { filledWorkbook } from "../host/embedded/package/filledWorkbook";
 import { failed, ok } from "../result";
@@ -37,6 +37,9 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
   if (fault !== null) throw fault;
 
   const { news, left, keeper, discard, taken } = useDrafts(open);
+  // Of the workbook at hand when it is needed; opening a file must stay the same command.
+  const keeping = useRef(keeper);
+  keeping.current = keeper;
   const tabs = useMemo(() => otherTabs(pageChannel(), newDraftId(), (text) => setNotice({ intent: "warning", text })), []);
 
   atHand.current = open;
@@ -51,18 +54,18 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
     async (file: Promise<DeskFile>, from: "file" | "demo" | "made" | Draft = "file"): Promise<boolean> => {
       const before = atHand.current?.book.version();
       const kept = atHand.current === null ? "" : ` ${atHand.current.name} is still open.`;
-      const got = await file.then(ok, (reason: unknown) => failed(reason instanceof Error ? reason.message : String(reason)));
-      if (!got.ok) {
-        setNotice({ intent: "error", text: got.problems.join(" ") + kept });
+      /** The workbook stays after all, and whoever gave its changes up gave them up for another one. */
+      const stays = (text: string): false => {
+        setNotice({ intent: "error", text: text + kept });
+        if (hasChanges()) keeping.current?.changed();
         return false;
-      }
+      };
+      const got = await file.then(ok, (reason: unknown) => failed(reason instanceof Error ? reason.message : String(reason)));
+      if (!got.ok) return stays(got.problems.join(" "));
       const { name, bytes, placed = null } = got.value;
       const isDraft = typeof from === "object";
       const opened = openBook(bytes, { engine, isDraft: isDraft || from === "made" });
-      if (!opened.ok) {
-        setNotice({ intent: "error", text: `${name} could not be opened. ${opened.problems.join(" ")}${kept}` });
-        return false;
-      }
+      if (!opened.ok) return stays(`${name} could not be opened. ${opened.problems.join(" ")}`);
       const put = () => {
         setOpen({ name, book: opened.value, placed: { current: placed }, draftId: isDraft ? from.id : newDraftId() });
         setNotice(null);
@@ -70,11 +73,13 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
         if (isDraft) taken(from.id);
       };
       const isChanged = atHand.current?.book.version() !== before || atHand.isTyping();
-      if (atHand.current !== null && isChanged && wouldLose()) setAsking({ then: put });
-      else put();
+      if (atHand.current !== null && isChanged && wouldLose()) {
+        keeping.current?.changed();
+        setAsking({ then: put });
+      } else put();
       return true;
     },
-    [atHand, tabs, taken, wouldLose],
+    [atHand, tabs, taken, wouldLose, hasChanges],
   );
 
   const openNew = useCallback(() => {

@@ -208,3 +208,19 @@ it("is told of where a pasted block is wider than its table, because nothing bes
   await page.keyboard.press("Control+v");
   await page.getByText("Pasted into M3:O3. Column O lies beside the table Purchases and is no part of its entries.").waitFor();
 });
+
+it("keeps its draft where it was given up for a file that could not be opened", async () => {
+  await cell(page, "C3").click();
+  await page.keyboard.type("777");
+  await page.keyboard.press("Enter");
+  await page.getByText("draft kept").waitFor();
+  await page.locator('input[type="file"]').setInputFiles({ name: "bad.xlsx", mimeType: "", buffer: Buffer.from("no workbook") });
+  await page.getByRole("button", { name: "Open without saving" }).click();
+  await page.getByText("bad.xlsx could not be opened.").waitFor();
+  await page.getByText("draft kept").waitFor();
+  await page.close({ runBeforeUnload: false });
+  page = await desk.open();
+  await page.getByRole("button", { name: /^Open the draft/ }).click();
+  await showSheet(page, "Purchases");
+  expect(await cell(page, "C3").innerText()).toBe("777");
+});
