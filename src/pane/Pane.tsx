@@ -6,6 +6,7 @@ import type { Layer } from "../core/kinds";
 import type { EntryRef } from "../core/row";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { Place, Subject } from "../workbook/problem";
+import { Kept } from "../workbook/kept";
 import { seasonReport } from "../workbook/report";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { failureWords, outcome } from "./failure";
@@ -56,7 +57,10 @@ export function Pane(props: PaneProps) {
 
 /** Follows the workbook, and hands what was read to the pages. */
 function LivePane({ host, openDemo, openNext, onReport, language, opening = "season", kept = keptNowhere }: PaneProps) {
-  const watch = useMemo(() => watchSeason(host, (content) => seasonReport(content, true)), [host]);
+  const watch = useMemo(() => {
+    const kept = new Kept();
+    return watchSeason(host, (content) => seasonReport(content, true, kept));
+  }, [host]);
   const state = useSyncExternalStore(watch.subscribe, watch.state);
   useEffect(() => watch.start(), [watch]);
   useEffect(() => {

@@ -24,6 +24,7 @@ import { ItemConverter } from "./itemUnits";
 import type { Place, Problem } from "./problem";
 import { publishedStandTables } from "./publishedStandTables";
 import type { SeasonReading } from "./seasonReport";
+import { areTheSame, Kept } from "./kept";
 import { loanChecks } from "./loanChecks";
 import { settled } from "./settle";
 import { pastNames, provenSettled } from "./settleProven";
@@ -66,16 +67,16 @@ import { problemsBySubject } from "./touched";
 import { plain, plainHeading } from "./words";
 
 /** The texts of the row that is being entered in a table. */
-const openCells = (reader: TableReader | undefined): readonly string[] =>
-  reader === undefined || reader.openRow === null
+const openCells = (reader: TableReader): readonly string[] =>
+  reader.openRow === null
     ? []
     : (reader.raw.rows[reader.openRow] ?? []).filter((cell): cell is string => typeof cell === "string" && cell.trim() !== "");
 
 /** The items that rows of Applications name. */
-function appliedItems(reader: TableReader | undefined, items: Names): ReadonlySet<string> {
-  const column = reader?.indexOf("Item") ?? -1;
+function appliedItems(raw: RawTable | undefined, items: Names): ReadonlySet<string> {
+  const column = raw?.headers.findIndex((each) => plainHeading(each) === plainHeading(applicationColumns.columns.item.heading)) ?? -1;
   return new Set(
-    reader === undefined || column < 0 ? [] : reader.raw.rows.flatMap((cells) => items.spelled(String(cells[column] ?? "").trim()) ?? []),
+    raw === undefined || column < 0 ? [] : raw.rows.flatMap((cells) => items.spelled(String(cells[column] ?? "").trim()) ?? []),
   );
 }
 
@@ -87,43 +88,99 @@ const needed = ["Crops", "Fields"] as const;
  * another cell leaves that cell blank. Either way the fault is among the problems.
  *
  * @param isTyping whether somebody is at the workbook, so that a half-typed last row is being entered and no fault yet
+ * @param kept of the last reading of the same workbook; a new one is begun where nothing is
  */
-export function readSeason(content: WorkbookContent, isTyping = false): SeasonReading {
+export function readSeason(content: WorkbookContent, isTyping = false, kept = new Kept()): SeasonReading {
   const found = findTables(content);
-  const { own } = found;
-  const { tables, problems: exampleProblems } = withoutExamples(found.tables);
+  const own = kept.as("own", found.own);
+  const { tables: asFound, problems: exampleProblems } = withoutExamples(found.tables);
+  const tables = new Map([...asFound].map(([name, raw]) => [name, kept.as(`table ${name}`, raw)]));
   const typing = typingStyle(tables.get("Season") ?? null);
-  const style: Style = { ...typing, dayFirst: typing.decimalComma, dateSystem: content.dateSystem, isTyping };
-  const readers = new Map([...tables].map(([name, raw]) => [name, new TableReader(name, raw, style)]));
-  const { settings: entered, problems: settingProblems } = readSettings(tables.get("Season") ?? null, style);
+  const style: Style = kept.as("style", { ...typing, dayFirst: typing.decimalComma, dateSystem: content.dateSystem, isTyping });
+  const { settings: entered, problems: settingProblems } = kept.of("settings as entered", [tables.get("Season"), style], () =>
+    readSettings(tables.get("Season") ?? null, style),
+  );
   const years = entered.seasonYear === null ? yearsOfEntries(tables, style) : [entered.seasonYear];
-  const settings = { ...entered, seasonYear: years.length === 1 ? years[0]! : null };
-  const from = <Entries>(name: TableName, read: (table: TableReader) => readonly Entries[]): readonly Entries[] => {
-    const table = readers.get(name);
-    return table === undefined ? [] : read(table);
+  const seasonYear = years.length === 1 ? years[0]! : null;
+  const settings = kept.of("settings", [entered, seasonYear], () => ({ ...entered, seasonYear }));
+  const readers = new Map<TableName, TableReader>();
+  /** What a table says. `given`: all that `read` rests on besides the table. */
+  const tableRead = <Entries>(
+    name: TableName,
+    given: readonly unknown[],
+    read: (table: TableReader) => Entries,
+    none: () => Entries,
+  ): Entries => {
+    const raw = tables.get(name);
+    const { reader, entries } = kept.of<{ readonly reader: TableReader | null; readonly entries: Entries }>(
+      name,
+      [raw, style, ...given],
+      (last) => {
+        if (raw === undefined) return { reader: null, entries: none() };
+        const reader = new TableReader(
+          name,
+          raw,
+          style,
+          last !== null && areTheSame(last.given, [raw, style, ...given], 1) ? last.value.reader : null,
+        );
+        return { reader, entries: read(reader) };
+      },
+    );
+    if (reader !== null) readers.set(name, reader);
+    return entries;
   };
+  const from = <Entry>(name: TableName, given: readonly unknown[], read: (table: TableReader) => readonly Entry[]) =>
+    tableRead<readonly Entry[]>(name, given, read, () => []);
+  /** The same of a table whose rows others refer to by name. */
+  const named = <Entry>(
+    name: TableName,
+    given: readonly unknown[],
+    read: (table: TableReader, names: Names) => readonly Entry[],
+    nameOf: (entry: Entry) => string,
+  ) =>
+    tableRead(
+      name,
+      given,
+      (table) => {
+        const names = new Names();
+        const entries = read(table, names);
+        names.keep(entries.map(nameOf));
+        for (const cell of openCells(table)) names.forget(cell);
+        return { names, entries };
+      },
+      () => ({ names: new Names(), entries: [] as readonly Entry[] }),
+    );
 
-  const [cropNames, fieldNames, itemNames, machineNames] = [new Names(), new Names(), new Names(), new Names()];
-  const crops = from("Crops", (table) => readCrops(table, cropNames, settings));
-  const forget = (table: "Crops" | "Fields" | "Items" | "Machines", names: Names) => {
-    for (const cell of openCells(readers.get(table))) names.forget(cell);
-  };
-  cropNames.keep(crops.map((crop) => crop.name));
-  forget("Crops", cropNames);
-  const fields = from("Fields", (table) => readFields(table, fieldNames, cropNames));
-  fieldNames.keep(fields.map((field) => field.name));
-  forget("Fields", fieldNames);
-  const units = from("Items", (table) => readItems(table, itemNames, settings.areaUnit, style, firstUnits(tables)));
-  const machines = from("Machines", (table) => readMachines(table, machineNames, settings));
-  itemNames.keep(units.map(({ item }) => item.name));
-  machineNames.keep(machines.map((machine) => machine.name));
-  forget("Items", itemNames);
-  forget("Machines", machineNames);
-  const byItem = new Map(units.map((each) => [each.item.name, each]));
-  const byField = new Map(fields.map((field) => [field.name, field]));
-  const byCrop = new Map(crops.map((crop) => [crop.name, crop]));
-  const places = new TargetPlaces(fieldNames, cropNames, fields);
-  const converter = new ItemConverter(settings.areaUnit);
+  const { names: cropNames, entries: crops } = named(
+    "Crops",
+    [settings],
+    (table, names) => readCrops(table, names, settings),
+    ({ name }) => name,
+  );
+  const { names: fieldNames, entries: fields } = named(
+    "Fields",
+    [cropNames],
+    (table, names) => readFields(table, names, cropNames),
+    ({ name }) => name,
+  );
+  const unitsFirst = kept.as("first units", firstUnits(tables));
+  const { names: itemNames, entries: units } = named(
+    "Items",
+    [settings, unitsFirst],
+    (table, names) => readItems(table, names, settings.areaUnit, style, unitsFirst),
+    ({ item }) => item.name,
+  );
+  const { names: machineNames, entries: machines } = named(
+    "Machines",
+    [settings],
+    (table, names) => readMachines(table, names, settings),
+    ({ name }) => name,
+  );
+  const byItem = kept.of("items by name", [units], () => new Map(units.map((each) => [each.item.name, each])));
+  const byField = kept.of("fields by name", [fields], () => new Map(fields.map((field) => [field.name, field])));
+  const byCrop = kept.of("crops by name", [crops], () => new Map(crops.map((crop) => [crop.name, crop])));
+  const places = kept.of("places", [fieldNames, cropNames, fields], () => new TargetPlaces(fieldNames, cropNames, fields));
+  const converter = kept.of("converter", [settings], () => new ItemConverter(settings.areaUnit));
   const standTables = readOwnStandTables(own, {
     settings,
     others: content.others ?? [],
@@ -131,29 +188,18 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
     style,
     setting: settingPlace(tables.get("Season"), "Stand response"),
   });
-  const docks = readDocks(own, {
-    settings,
-    others: content.others ?? [],
-    crops,
-    style,
-    setting: settingPlace(tables.get("Season"), "Test weight dock"),
-  });
-  const hybrids = from("Hybrids", (table) => readHybrids(table, crops, fields, cropNames));
-  const purchaseTable = readers.get("Purchases");
-  const { noted, ...bought } =
-    purchaseTable === undefined
-      ? nothingRead
-      : readPurchases(
-          purchaseTable,
-          {
-            items: itemNames,
-            units: byItem,
-            places,
-            applied: appliedItems(readers.get("Applications"), itemNames),
-            seasonYear: settings.seasonYear,
-          },
-          converter,
-        );
+  const others = kept.as("others", content.others ?? []);
+  const docks = kept.of("docks", [own, others, settings, crops, style, tables.get("Season")], () =>
+    readDocks(own, { settings, others, crops, style, setting: settingPlace(tables.get("Season"), "Test weight dock") }),
+  );
+  const hybrids = from("Hybrids", [crops, fields, cropNames], (table) => readHybrids(table, crops, fields, cropNames));
+  const applied = kept.as("applied", appliedItems(tables.get("Applications"), itemNames));
+  const { noted, ...bought } = tableRead(
+    "Purchases",
+    [itemNames, byItem, places, applied, seasonYear, converter],
+    (table) => readPurchases(table, { items: itemNames, units: byItem, places, applied, seasonYear }, converter),
+    () => nothingRead,
+  );
   const read: Season = {
     settings,
     crops,
@@ -162,25 +208,29 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
     standTables: standTables.tables,
     published: publishedStandTables,
     items: units.map(({ item }) => item),
-    budget: from("Budget", (table) => readBudget(table, places, settings.seasonYear)),
+    budget: from("Budget", [places, seasonYear], (table) => readBudget(table, places, seasonYear)),
     ...bought,
-    applications: from("Applications", (table) => readApplications(table, places, itemNames, byItem, converter)),
-    operations: from("Operations", (table) => readOperations(table, places, machineNames)),
-    otherCosts: from("Other costs", (table) => readOtherCosts(table, places, settings.seasonYear)),
-    loans: from("Loans", (table) => readLoans(table, places)),
-    insurance: from("Insurance", (table) => readInsurance(table, cropNames)),
-    standCounts: from("Stand counts", (table) => readStandCounts(table, fieldNames, byField)),
-    weather: from("Weather", (table) => readWeather(table, countingOf({ settings }).unit)),
-    hybrids,
-    hybridTrials: from("Hybrid trials", (table) => readHybridTrials(table, { crops, fields, hybrids, docks: docks.docks })),
-    weeds: from("Weeds", (table) => readWeeds(table, places)),
-    planterChecks: from("Planter checks", (table) => readPlanterChecks(table, machineNames, itemNames)),
-    pastSeasons: from("Past seasons", (table) =>
-      readPastSeasons(table, { fields: fieldNames, crops: cropNames, byField, byCrop, seasonYear: settings.seasonYear }),
+    applications: from("Applications", [places, itemNames, byItem, converter], (table) =>
+      readApplications(table, places, itemNames, byItem, converter),
     ),
-    sales: from("Sales", (table) => readSales(table, cropNames, byCrop, settings.seasonYear)),
-    harvest: from("Harvest", (table) => readHarvest(table, fieldNames, byField, byCrop, docks.docks)),
-    changes: from("Changes", (table) => readChanges(table, places, { crops, fields, settings })),
+    operations: from("Operations", [places, machineNames], (table) => readOperations(table, places, machineNames)),
+    otherCosts: from("Other costs", [places, seasonYear], (table) => readOtherCosts(table, places, seasonYear)),
+    loans: from("Loans", [places], (table) => readLoans(table, places)),
+    insurance: from("Insurance", [cropNames], (table) => readInsurance(table, cropNames)),
+    standCounts: from("Stand counts", [fieldNames, byField], (table) => readStandCounts(table, fieldNames, byField)),
+    weather: from("Weather", [settings], (table) => readWeather(table, countingOf({ settings }).unit)),
+    hybrids,
+    hybridTrials: from("Hybrid trials", [crops, fields, hybrids, docks], (table) =>
+      readHybridTrials(table, { crops, fields, hybrids, docks: docks.docks }),
+    ),
+    weeds: from("Weeds", [places], (table) => readWeeds(table, places)),
+    planterChecks: from("Planter checks", [machineNames, itemNames], (table) => readPlanterChecks(table, machineNames, itemNames)),
+    pastSeasons: from("Past seasons", [fieldNames, cropNames, byField, byCrop, seasonYear], (table) =>
+      readPastSeasons(table, { fields: fieldNames, crops: cropNames, byField, byCrop, seasonYear }),
+    ),
+    sales: from("Sales", [cropNames, byCrop, seasonYear], (table) => readSales(table, cropNames, byCrop, seasonYear)),
+    harvest: from("Harvest", [fieldNames, byField, byCrop, docks], (table) => readHarvest(table, fieldNames, byField, byCrop, docks.docks)),
+    changes: from("Changes", [places, crops, fields, settings], (table) => readChanges(table, places, { crops, fields, settings })),
   };
   const { season: once, problems: twice } = settled(read);
   const { season: beforeBudget, problems: besideLoans } = loansSettled(once, settingPlace(tables.get("Season"), "Operating interest rate"));
@@ -199,7 +249,7 @@ export function readSeason(content: WorkbookContent, isTyping = false): SeasonRe
       headingUnits(name, part, { areaUnit: settings.areaUnit, yieldUnits: [...new Set(crops.map((crop) => crop.yieldUnit))] }),
     ),
   ]);
-  const readerProblems = [...readers.values()].flatMap((reader) => reader.problems);
+  const readerProblems = [...tables.keys()].flatMap((name) => readers.get(name)?.problems ?? []);
   const isAskedAlready = readerProblems.some(({ code }) => code === "year-missing");
   const yearAsked = isAskedAlready ? [] : yearProblems(season, years, settingPlace(tables.get("Season"), "Season year"));
   const all = [

@@ -1,6 +1,7 @@
 import { seasonFigures, type SeasonFigures } from "../core/seasonFigures";
 import type { WorkbookContent } from "./cell";
 import { costChecks } from "./costChecks";
+import type { Kept } from "./kept";
 import { planterProblems } from "./planterProblems";
 import { toFix } from "./problem";
 import { inOrder, readSeason } from "./readSeason";
@@ -11,9 +12,10 @@ import { problemsBySubject } from "./touched";
  * Reads a workbook and computes its season: all that can be, whatever problems there are.
  *
  * @param isTyping whether somebody is at the workbook, so that a half-typed last row is being entered and no fault yet
+ * @param kept of the last report of the same workbook, so that what was not touched since is not read again
  */
-export function seasonReport(content: WorkbookContent, isTyping = false): SeasonReport {
-  const read = withCosts(readSeason(content, isTyping));
+export function seasonReport(content: WorkbookContent, isTyping = false, kept?: Kept): SeasonReport {
+  const read = withCosts(readSeason(content, isTyping, kept));
   const figures = seasonFigures(read.season);
   const reading = withPlanters(read, figures);
   return { ...reading, figures };

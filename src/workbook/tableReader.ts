@@ -4,13 +4,19 @@
  * Our own reader rather than a schema library: a season has a hundred thousand cells, each fault must know its row,
  * its column and what stood there, and half of the columns are units of something in another table.
  */
-import type { RawTable } from "./cell";
+import type { EntryRef } from "../core/row";
+import type { Cell, RawTable } from "./cell";
 import type { Declared } from "./columns/column";
+import { saysTheSame } from "./kept";
 import { isBlank } from "./numbers";
 import type { Problem, Subject } from "./problem";
 import { Row, headingOf, type ColumnAt, type Style, type TableOfRow } from "./tableRow";
 import { isTotalRow } from "./totalRows";
 import { plainHeading } from "./words";
+
+type ReadRow<Entry> = (row: Row, index: number) => Entry | null;
+/** Whose figures the faults of a row make uncertain, in a column or of the row. */
+type Touches = (row: Row, column?: string) => readonly Subject[];
 
 /** The place of each of our columns in a table as it is; columns that are not there are absent. */
 export class TableReader implements TableOfRow {
@@ -25,12 +31,23 @@ export class TableReader implements TableOfRow {
   private readonly staleRows: ReadonlyMap<number, number>;
   private readonly percents: ReadonlySet<string>;
   private readonly differing: ReadonlyMap<string, string>;
+  /** The entries of rows without a fault, by the row, of a table whose rows are read each by itself. */
+  private readonly sound: unknown[] = [];
+  /** The same at the last reading. */
+  private before: { readonly rows: RawTable["rows"]; readonly entries: readonly unknown[] } | null = null;
 
+  /**
+   * @param last the reader of the last reading, where all that its rows were read by is as it was: rows that are read each by itself
+   *   and have not changed are taken from it
+   */
   constructor(
     readonly name: string,
     readonly raw: RawTable,
     readonly style: Style,
+    last: TableReader | null = null,
   ) {
+    if (last !== null && (["headers", "stale", "differing", "percents"] as const).every((of) => saysTheSame(last.raw[of], raw[of])))
+      this.before = { rows: last.raw.rows, entries: last.sound };
     raw.headers.forEach((heading, index) => {
       const key = plainHeading(heading);
       if (key !== "" && !this.columns.has(key)) this.columns.set(key, index);
@@ -93,10 +110,49 @@ export class TableReader implements TableOfRow {
    * Reads every row that is not blank all through. What `read` answers is kept where the row has no fault in a cell that
    * it cannot do without; `touches` says whose figures its faults make uncertain, in this column or of the row.
    */
-  rows<Entry>(read: (row: Row) => Entry | null, touches: (row: Row, column?: string) => readonly Subject[]): Entry[] {
+  rows<Entry>(read: ReadRow<Entry>, touches: Touches): Entry[] {
+    return this.rowsBeside(read, touches, () => undefined);
+  }
+
+  /**
+   * The same where rows are read each by itself: what `read` answers rests on the row, and on nothing that other rows left behind.
+   * A row without a fault that is as it was at the last reading has its entry from there.
+   */
+  rowsAlone<Entry>(read: ReadRow<Entry>, touches: Touches): Entry[] {
+    const { before, sound } = this;
+    this.before = null;
+    return this.rowsBeside(
+      (row, index) => {
+        const entry = read(row, index);
+        if (entry !== null && !row.lost && row.faults.length === 0) sound[index] = entry;
+        return entry;
+      },
+      touches,
+      (cells, index) => {
+        const entry = before?.entries[index] as Entry | undefined;
+        if (entry === undefined || !saysTheSame(before!.rows[index], cells)) return undefined;
+        sound[index] = entry;
+        return entry;
+      },
+    );
+  }
+
+  /** A row to look at once more, that was read before. */
+  rowOf({ row }: EntryRef): Row {
+    return new Row(this, this.raw.rows[row - 1]!, row - 1);
+  }
+
+  /** @param known the entry of a row that need not be read; undefined where it must be */
+  private rowsBeside<Entry>(
+    read: ReadRow<Entry>,
+    touches: Touches,
+    known: (cells: readonly Cell[], index: number) => Entry | undefined,
+  ): Entry[] {
     const entries: Entry[] = [];
     const last = this.style.isTyping === true ? this.raw.rows.findLastIndex((cells) => !cells.every(isBlank)) : -1;
     this.raw.rows.forEach((cells, index) => {
+      const before = known(cells, index);
+      if (before !== undefined) return void entries.push(before);
       if (cells.every(isBlank)) return this.noteUnworked(index);
       if (isTotalRow(cells)) {
         const found = String(cells.find((cell) => !isBlank(cell))).trim();
@@ -104,7 +160,7 @@ export class TableReader implements TableOfRow {
         return;
       }
       const row = new Row(this, cells, index);
-      const entry = read(row);
+      const entry = read(row, index);
       if (index === last && row.isHalfTyped) {
         this.openRow = index;
         const found = cells.filter((cell) => !isBlank(cell)).join(", ");

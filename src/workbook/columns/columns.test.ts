@@ -33,13 +33,14 @@ const filled: Readonly<Record<string, string>> = {
 /** Further rows of some tables, where one column is read only if others are blank, or two rows are alike. */
 const byField = { "Field or Crop": "" };
 const byCrop = { ...byField, Field: "" };
+const ofThisSeason = { "For season": "" };
 const further: Readonly<Record<string, readonly Readonly<Record<string, string>>[]>> = {
   "Stand counts": [{ "Hoop diameter": "" }],
   Operations: [{ Machine: "", Basis: "per hour" }, byField, byCrop],
   Applications: [byField, byCrop],
   Changes: [byField, byCrop],
   Weeds: [byField, byCrop],
-  Purchases: [{}],
+  Purchases: [ofThisSeason, ofThisSeason],
 };
 const kindOf: Readonly<Record<string, string>> = { Items: "fertilizer", "Other costs": "overhead", Loans: "term" };
 

@@ -84,7 +84,7 @@ export function readApplications(
   converter: ItemConverter,
 ): readonly Application[] {
   if (!needsTarget(table) || !table.needs(used.item, used.rate, used.rateUnit, used.status)) return [];
-  return table.rows(
+  return table.rowsAlone(
     (row): Application | null => {
       const target = targetOf(row, table, places);
       const item = row.needName(used.item, items);

@@ -19,7 +19,7 @@ const { columns: other } = otherCostColumns;
 
 export function readOperations(table: TableReader, places: TargetPlaces, machines: Names): readonly Operation[] {
   if (!needsTarget(table) || !table.needs(columns.operation, columns.status)) return [];
-  return table.rows(
+  return table.rowsAlone(
     (row): Operation | null => {
       const target = targetOf(row, table, places);
       const operation = row.need(columns.operation);

@@ -3,12 +3,11 @@ import { Decimal, zero } from "../../core/numbers/decimal";
 import type { Item, Purchase } from "../../core/season";
 import { purchaseColumns } from "../columns/purchases";
 import type { TableReader } from "../tableReader";
-import type { Row } from "../tableRow";
 
 const { amount: amountColumn, note, unitPrice } = purchaseColumns.columns;
 const two = new Decimal("2");
 
-type Line = { readonly purchase: Purchase; readonly row: Row; readonly price: Decimal };
+type Line = { readonly purchase: Purchase; readonly price: Decimal };
 
 /**
  * A line is told where it costs at least twice, or at most half, of the middle line of its item, by the item's own unit and
@@ -22,11 +21,11 @@ export class PricesUnlike {
     private readonly itemNamed: (name: string) => Item,
   ) {}
 
-  look(purchase: Purchase, row: Row): void {
+  look(purchase: Purchase): void {
     const { item, quantity, amount } = purchase;
     // A return comes back at what it was bought for, a credit for what it is given for.
     if (!quantity.gt(zero)) return;
-    const line = { purchase, row, price: amount.div(quantity) };
+    const line = { purchase, price: amount.div(quantity) };
     const lines = this.byItem.get(item);
     if (lines === undefined) this.byItem.set(item, [line]);
     else lines.push(line);
@@ -39,11 +38,12 @@ export class PricesUnlike {
       const shown = priceWords(this.itemNamed(item));
       for (const {
         purchase: { source },
-        row,
         price,
       } of lines) {
         const isUnlike = !price.eq(middle.price) && (price.gte(middle.price.times(two)) || price.times(two).lte(middle.price));
-        if (!isUnlike || row.of(note) !== null) continue;
+        if (!isUnlike) continue;
+        const row = this.table.rowOf(source);
+        if (row.of(note) !== null) continue;
         this.table.problems.push({
           code: "price-unlike",
           at: { ...source, column: (row.text(unitPrice) === null ? amountColumn : unitPrice).heading },

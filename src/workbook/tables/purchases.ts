@@ -32,38 +32,17 @@ export function readPurchases(table: TableReader, reading: BillReading, converte
   const { items, units, places } = reading;
   const isDirectToo = table.has(bill.over) && table.has(bill.kind);
   if (isDirectToo ? !table.needs(bill.date) : !table.hasNeeded(purchaseColumns)) return nothingRead;
-  const bills: Bill[] = [];
-  const otherSeasons: OtherSeasonBill[] = [];
-  const noted = new Set<number>();
-  const alike = new LinesAlike(table);
-  const unlike = new PricesUnlike(table, (name) => units.get(name)!.item);
-  const purchases = table.rows(
-    (row): Purchase | null => {
+  const lines = table.rowsAlone(
+    (row): Purchase | Bill | OtherSeasonBill | null => {
       const other = forOtherSeason(row, reading, () => billedAmount(row));
-      if (other !== "this season") {
-        if (other !== null && !row.lost) otherSeasons.push(other);
-        return null;
-      }
-      if (isDirect(row, reading)) {
-        const direct = billOf(row, reading, billedAmount(row));
-        if (direct === null || row.lost) return null;
-        bills.push(direct);
-        if (row.of(bill.note) !== null) noted.add(direct.source.row);
-        alike.look(
-          { ...direct, item: direct.name, date: row.of(bill.date)!, quantity: () => `${direct.kind} ${row.text(bill.quantity) ?? ""}` },
-          row,
-        );
-        return null;
-      }
+      if (other !== "this season") return other;
+      if (isDirect(row, reading)) return billOf(row, reading, billedAmount(row));
       if (isDirectToo && lacksLandAlone(row)) {
         row.need(bill.over);
         return null;
       }
       const purchase = purchaseOf(row, items, units, converter);
-      if (purchase === null) return null;
-      kindAlone(row, units.get(purchase.item)!.item);
-      alike.look({ ...purchase, quantity: () => purchase.quantity.toFixed() }, row);
-      unlike.look(purchase, row);
+      if (purchase !== null) kindAlone(row, units.get(purchase.item)!.item);
       return purchase;
     },
     (row) =>
@@ -71,8 +50,31 @@ export function readPurchases(table: TableReader, reading: BillReading, converte
         ? [...namedSubjects(row, bill.over, places), ...itemSubjects(row, items).filter(({ of }) => of === "item")]
         : itemSubjects(row, items),
   );
+  const read: { purchases: Purchase[]; bills: Bill[]; otherSeasons: OtherSeasonBill[]; noted: Set<number> } = {
+    purchases: [],
+    bills: [],
+    otherSeasons: [],
+    noted: new Set(),
+  };
+  const alike = new LinesAlike(table);
+  const unlike = new PricesUnlike(table, (name) => units.get(name)!.item);
+  for (const line of lines) {
+    if ("season" in line) read.otherSeasons.push(line);
+    else if ("over" in line) {
+      read.bills.push(line);
+      const row = table.rowOf(line.source);
+      if (row.of(bill.note) !== null) read.noted.add(line.source.row);
+      const { name: item, amount, source } = line;
+      alike.look({ item, amount, source, date: row.of(bill.date)!, quantity: () => `${line.kind} ${row.text(bill.quantity) ?? ""}` });
+    } else {
+      read.purchases.push(line);
+      const { item, date, amount, source } = line;
+      alike.look({ item, date, amount, source, quantity: () => line.quantity.toFixed() });
+      unlike.look(line);
+    }
+  }
   unlike.tell();
-  return { purchases, bills, otherSeasons, noted };
+  return read;
 }
 
 /** Whether a line of a register of payments says its kind and no item: the land that it is for is all that it lacks. */
