@@ -45,9 +45,11 @@ export function sumRows(tables: ReadonlyMap<TableName, RawTable>, style: NumberS
     const column = ({ heading }: Named) => raw.headers.findIndex((each) => plainHeading(each) === plainHeading(heading));
     const [adds, names] = [column(columns.adds), column(columns.names)];
     if (adds < 0) return [];
+    const sums = sumsOf(groupsOf(raw, adds, names, style));
+    if (sums.length === 0) return [];
     const isOfFields = name === "Fields";
     const known = isOfFields ? namedIn(tables, namingFields, name) : name === "Purchases" ? namedIn(tables, namingItems, name) : new Set();
-    return sumsOf(groupsOf(raw, adds, names, style))
+    return sums
       .filter((sum) => !known.has(plain(sum.name)))
       .flatMap((sum): readonly Problem[] => {
         const isSure = isOfFields || sumWords.test(sum.name) || !sum.number.mod("10").isZero();
@@ -65,8 +67,9 @@ function groupsOf({ rows }: RawTable, adds: number, names: number, style: Number
   const groups: Entry[][] = [[]];
   rows.forEach((cells, row) => {
     if (cells.every(isBlank)) return void groups.push([]);
-    const number = isTotalRow(cells) ? null : numberIn(cells[adds] ?? "", style);
-    if (number !== null && !number.isZero()) groups.at(-1)!.push({ row, name: String(cells[names] ?? "").trim(), number });
+    const number = numberIn(cells[adds] ?? "", style);
+    if (number !== null && !number.isZero() && !isTotalRow(cells))
+      groups.at(-1)!.push({ row, name: String(cells[names] ?? "").trim(), number });
   });
   return groups.filter((group) => group.length > 0);
 }

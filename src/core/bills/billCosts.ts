@@ -26,11 +26,21 @@ export type BillPart = {
  * says: the landlord repays the rest. Where landlords buy their own part, a bill is the operator's alone.
  */
 export function billParts({ bills, settings }: Season, facts: readonly FieldFacts[], lines: FieldLines): readonly BillPart[] {
+  // Many bills name the same land.
+  const landNamed = new Map<string, { readonly named: readonly FieldFacts[]; readonly land: readonly Decimal[] }>();
+  const landOf = (bill: Bill) => {
+    const key = JSON.stringify(bill.over);
+    let of = landNamed.get(key);
+    if (of === undefined) {
+      const named = facts.filter(({ field }) => isOver(bill.over, field));
+      landNamed.set(key, (of = { named, land: landWeights(named.map(({ field }) => field)) }));
+    }
+    return of;
+  };
   return bills.flatMap((bill): readonly BillPart[] => {
-    const named = facts.filter(({ field }) => isOver(bill.over, field));
+    const { named, land } = landOf(bill);
     if (named.length === 0) return [];
     const shares = named.map((each) => (each.field.tenure === "crop share" ? (bill.operatorCostShare ?? ofLine(lines, each, bill)) : one));
-    const land = landWeights(named.map(({ field }) => field));
     const repaid = settings.landlordsInputs === "repaid";
     const bought = repaid ? land : land.map((acres, index) => acres.times(shares[index]!));
     const parts = splitToTheCent(bill.amount, bought.every((weight) => weight.isZero()) ? land : bought);
@@ -75,7 +85,9 @@ export function billCosts(
       progress: "bill",
       entries: () => [source],
     };
-    byField.set(field.name, [...(byField.get(field.name) ?? []), cost]);
+    const others = byField.get(field.name);
+    if (others === undefined) byField.set(field.name, [cost]);
+    else others.push(cost);
   }
   return byField;
 }

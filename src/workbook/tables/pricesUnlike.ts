@@ -7,7 +7,11 @@ import type { TableReader } from "../tableReader";
 const { amount: amountColumn, note, unitPrice } = purchaseColumns.columns;
 const two = new Decimal("2");
 
-type Line = { readonly purchase: Purchase; readonly price: Decimal };
+/** A line and its price by the base unit: exactly, and as near to it as a plain number comes, to look at first. */
+type Line = { readonly purchase: Purchase; readonly price: Decimal; readonly near: number };
+
+/** The price of a line that is not read again stays what it was. */
+const known = new WeakMap<Purchase, Line>();
 
 /**
  * A line is told where it costs at least twice, or at most half, of the middle line of its item, by the item's own unit and
@@ -22,24 +26,28 @@ export class PricesUnlike {
   ) {}
 
   look(purchase: Purchase): void {
-    const { item, quantity, amount } = purchase;
     // A return comes back at what it was bought for, a credit for what it is given for.
-    if (!quantity.gt(zero)) return;
-    const line = { purchase, price: amount.div(quantity) };
-    const lines = this.byItem.get(item);
-    if (lines === undefined) this.byItem.set(item, [line]);
+    if (!purchase.quantity.gt(zero)) return;
+    let line = known.get(purchase);
+    if (line === undefined) {
+      const price = purchase.amount.div(purchase.quantity);
+      known.set(purchase, (line = { purchase, price, near: price.toNumber() }));
+    }
+    const lines = this.byItem.get(purchase.item);
+    if (lines === undefined) this.byItem.set(purchase.item, [line]);
     else lines.push(line);
   }
 
   tell(): void {
     for (const [item, lines] of this.byItem) {
-      const sorted = [...lines].sort((a, b) => a.price.comparedTo(b.price));
-      const middle = sorted[Math.ceil(sorted.length / 2) - 1]!;
+      const middle = middleOf(lines);
       const shown = priceWords(this.itemNamed(item));
       for (const {
         purchase: { source },
         price,
+        near,
       } of lines) {
+        if (isSurelyAlike(near, middle.near)) continue;
         const isUnlike = !price.eq(middle.price) && (price.gte(middle.price.times(two)) || price.times(two).lte(middle.price));
         if (!isUnlike) continue;
         const row = this.table.rowOf(source);
@@ -56,6 +64,18 @@ export class PricesUnlike {
     }
   }
 }
+
+/** The middle line by price, the cheaper of two, equal ones as they stand. Only lines as near to it need be compared exactly. */
+function middleOf(lines: readonly Line[]): Line {
+  const inOrder = Float64Array.from(lines, ({ near }) => near).sort();
+  const place = Math.ceil(lines.length / 2) - 1;
+  const near = inOrder[place]!;
+  const alike = lines.filter((line) => line.near === near).sort((a, b) => a.price.comparedTo(b.price));
+  return alike[place - inOrder.indexOf(near)]!;
+}
+
+/** Far from twice and from half, where nothing depends on the last digits. */
+const isSurelyAlike = (near: number, middle: number): boolean => near < 1.9 * middle && near > 0.6 * middle;
 
 /** A price of the base unit, in words for one pack. */
 const priceWords =
