@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { strToU8, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { mostParts, mostRatio, pack, ratioMatters, unpack, type Parts } from "./zip";
@@ -122,5 +123,18 @@ describe("checksum", () => {
   // "123456789" is the check word of the catalogue of parametrised CRC algorithms; its CRC-32 (ISO-HDLC) is CBF43926.
   it("is the CRC-32 of ZIP", () => {
     expect(checksum(strToU8("123456789"))).toBe(0xcbf43926);
+  });
+
+  it("is, however many bytes it takes at a time, what the definition gives bit by bit", () => {
+    fc.assert(
+      fc.property(fc.uint8Array({ maxLength: 50 }), (bytes) => {
+        let value = 0xffffffff;
+        for (const byte of bytes) {
+          value ^= byte;
+          for (let bit = 0; bit < 8; bit += 1) value = (value & 1) === 1 ? (value >>> 1) ^ 0xedb88320 : value >>> 1;
+        }
+        expect(checksum(bytes)).toBe((value ^ 0xffffffff) >>> 0);
+      }),
+    );
   });
 });
