@@ -1,5 +1,6 @@
 /** What the figures, the changes, the lender pages and the checks of a season are worked out from, each thing once. */
 import { fieldFacts, type FieldFacts } from "./fieldFacts";
+import { Kept } from "./kept";
 import { itemBooks, type ItemBook } from "./itemCosts";
 import { loanYears } from "./loanCosts";
 import type { LoanYear } from "./loanYear";
@@ -14,6 +15,8 @@ import { fieldOutlooks, type FieldOutlook } from "./stand/fieldOutlook";
 import { fieldWeather, type FieldWeather } from "./weather/fieldWeather";
 
 export type Accounts = {
+  /** What they keep for the season that comes after an edit. */
+  readonly kept: Kept;
   /** What planting, stand and unevenness let expect, of the fields that tell any of them, by name. */
   readonly outlooks: ReadonlyMap<string, FieldOutlook>;
   /** Every field with its crop and harvest, in the order of the table. */
@@ -38,24 +41,46 @@ const known = new WeakMap<object, Accounts>();
  * The accounts of a season, each worked out when it is first asked for and then kept as long as the season is. A season is never
  * changed: another one has accounts of its own.
  *
+ * @param kept of the season before an edit, from which what rests on nothing that was touched is taken
  * @throws RangeError when asked for what rests on a field of an unknown crop or without area: the reader turns both away
  */
-export function accounts(season: Season): Accounts {
+export function accounts(season: Season, kept = new Kept()): Accounts {
   let of = known.get(season);
-  if (of === undefined) known.set(season, (of = accountsOf(season)));
+  if (of === undefined) known.set(season, (of = accountsOf(season, kept)));
   return of;
 }
 
-function accountsOf(season: Season): Accounts {
-  const outlooks = once(() => fieldOutlooks(season));
-  const facts = once(() => fieldFacts(season, outlooks()));
-  const days = once(() => daysOut(season.settings));
-  const work = once(() => seasonWork(season, facts()));
+function accountsOf(season: Season, kept: Kept): Accounts {
+  const { settings, crops, fields, items, applications, operations } = season;
+  const outlooks = once(() => {
+    const { standCounts, standTables, published } = season;
+    return kept.of("outlooks of fields", [settings, crops, fields, standCounts, standTables, published], () =>
+      fieldOutlooks({ settings, crops, fields, standCounts, standTables, published }),
+    );
+  });
+  const facts = once(() => {
+    const { harvest } = season;
+    return kept.of("facts of fields", [settings, crops, fields, harvest, outlooks()], () =>
+      fieldFacts({ settings, crops, fields, harvest }, outlooks()),
+    );
+  });
+  const days = once(() => kept.of("days out", [settings], () => daysOut(settings)));
+  const work = once(() =>
+    kept.of("work", [applications, operations, fields, items, facts()], () =>
+      seasonWork({ applications, operations, fields, items }, facts()),
+    ),
+  );
   const books = once(() => itemBooks(season, facts(), boughtByItem(season.purchases, days().from), work().ofItems));
-  const machines = once(() => seasonMachineCosts(season, work().ofOperations));
+  const machines = once(() => {
+    const { machines: entered } = season;
+    return kept.of("costs of machines", [entered, settings, work()], () =>
+      seasonMachineCosts({ machines: entered, settings }, work().ofOperations),
+    );
+  });
   const loans = once(() => loanYears(season));
   const weather = once(() => fieldWeather(season));
   return {
+    kept,
     get outlooks() {
       return outlooks();
     },

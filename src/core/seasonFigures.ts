@@ -62,14 +62,23 @@ export type SeasonFigures = {
  * such as a field of an unknown crop.
  */
 export function seasonFigures(season: Season): SeasonFigures {
-  const { facts, days, books, machines, work } = accounts(season);
+  const { facts, days, books, machines, work, kept } = accounts(season);
   const { ofItems, ofOperations: operations } = work;
-  const costs = fixedCosts(season, facts, {
-    ofItems: books.map((book) => itemCosts(book, facts, days)),
-    ofWork: (each) => [...operations.get(each.field.name)!.values()].map((work) => operationCosts(work, each, days, machines)),
-  });
-  const lines = fieldLines(season.budget, facts, days);
-  const parts = billParts(season, facts, lines);
+  const ofWork = kept.of(
+    "costs of operations",
+    [operations, facts, days, machines],
+    () =>
+      new Map(
+        facts.map((each) => [
+          each.field.name,
+          [...operations.get(each.field.name)!.values()].map((done) => operationCosts(done, each, days, machines)),
+        ]),
+      ),
+  );
+  const costs = fixedCosts(season, facts, { ofItems: books.map((book) => itemCosts(book, facts, days)), ofWork });
+  const { budget: entered, bills, settings } = season;
+  const lines = kept.of("budget lines", [entered, facts, days], () => fieldLines(entered, facts, days));
+  const parts = kept.of("parts of bills", [bills, settings, facts, lines], () => billParts({ bills, settings }, facts, lines));
   const billed = billedCosts(season, facts, costs, parts, lines);
   const unused = unusedItems(books, facts, lines, billed);
   const ofNext = books.map((book) => nextCropCosts(book));
@@ -129,19 +138,22 @@ function neverDone<Row extends WorkRow>(
 
 type CostsByField = {
   readonly ofItems: readonly ReadonlyMap<string, StageCosts>[];
-  readonly ofWork: (facts: FieldFacts) => readonly StageCosts[];
+  readonly ofWork: ReadonlyMap<string, readonly StageCosts[]>;
 };
 
 /** The costs of every field that do not move with yield, operating interest not yet among them. */
 function fixedCosts(season: Season, facts: readonly FieldFacts[], { ofItems, ofWork }: CostsByField): ReadonlyMap<string, StageCosts> {
-  const { days } = accounts(season);
+  const { days, kept } = accounts(season);
   const isHarvested = facts.some(({ harvested }) => harvested !== null);
-  const shared = otherCosts(season.otherCosts, facts, isHarvested ? ["plan", "outlook", "final"] : ["plan", "outlook"], days);
+  const { otherCosts: entered } = season;
+  const shared = kept.of("other costs shared", [entered, facts, days], () =>
+    otherCosts(entered, facts, isHarvested ? ["plan", "outlook", "final"] : ["plan", "outlook"], days),
+  );
   const ofLoans = loanCosts(accounts(season).loans, facts);
   return new Map(
     facts.map((each) => {
       const name = each.field.name;
-      const worked = [...ofItems.flatMap((byField) => byField.get(name) ?? []), ...ofWork(each)];
+      const worked = [...ofItems.flatMap((byField) => byField.get(name) ?? []), ...ofWork.get(name)!];
       const at = (stage: Stage): readonly Cost[] =>
         stage === "final" && each.harvested === null
           ? []

@@ -11,7 +11,10 @@ import type { FieldWork, Work, WorkByField } from "./work";
 const forNextCrop = ({ next }: FieldWork<Operation>, stage: Stage): readonly Work<Operation>[] =>
   stage === "plan" ? [] : stage === "final" ? next.done : [...next.done, ...next.left];
 
-export function seasonMachineCosts({ machines, settings }: Season, operations: WorkByField<Operation>): MachineCosts {
+export function seasonMachineCosts(
+  { machines, settings }: Pick<Season, "machines" | "settings">,
+  operations: WorkByField<Operation>,
+): MachineCosts {
   const at = (stage: Stage) => {
     if (machines.length === 0) return new Map<string, never>();
     const worked = new Map<string, Tally>();

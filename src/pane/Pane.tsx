@@ -6,7 +6,7 @@ import type { Layer } from "../core/kinds";
 import type { EntryRef } from "../core/row";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { Place, Subject } from "../workbook/problem";
-import { Kept } from "../workbook/kept";
+import { Kept } from "../core/kept";
 import { seasonReport } from "../workbook/report";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { failureWords, outcome } from "./failure";

@@ -1,4 +1,6 @@
 /** From the cells of a workbook to a season, with every problem that stands in the way. */
+import { accounts } from "../core/accounts";
+import { areTheSame, Kept } from "../core/kept";
 import type { EntryRef } from "../core/row";
 import { countingOf } from "../core/weather/fieldWeather";
 import type { Season } from "../core/season";
@@ -24,7 +26,6 @@ import { ItemConverter } from "./itemUnits";
 import type { Place, Problem } from "./problem";
 import { publishedStandTables } from "./publishedStandTables";
 import type { SeasonReading } from "./seasonReport";
-import { areTheSame, Kept } from "./kept";
 import { loanChecks } from "./loanChecks";
 import { settled } from "./settle";
 import { pastNames, provenSettled } from "./settleProven";
@@ -79,6 +80,17 @@ function appliedItems(raw: RawTable | undefined, items: Names): ReadonlySet<stri
     raw === undefined || column < 0 ? [] : raw.rows.flatMap((cells) => items.spelled(String(cells[column] ?? "").trim()) ?? []),
   );
 }
+
+/** The same season, with what settling put together anew in the place of what it was, where it says the same. */
+const untouched = (season: Season, kept: Kept): Season => ({
+  ...season,
+  items: kept.as("items", season.items),
+  fields: kept.as("fields", season.fields),
+  budget: kept.as("budget", season.budget),
+  otherCosts: kept.as("other costs", season.otherCosts),
+  standTables: kept.as("stand tables", season.standTables),
+  ...(season.bills === undefined ? {} : { bills: kept.as("bills", season.bills) }),
+});
 
 /** The tables without which there is nothing to compute. */
 const needed = ["Crops", "Fields"] as const;
@@ -237,7 +249,8 @@ export function readSeason(content: WorkbookContent, isTyping = false, kept = ne
   const { season: withoutHistory, problems: besideLines } = budgetSettled(beforeBudget, (setting) =>
     settingPlace(tables.get("Season"), setting),
   );
-  const season = provenSettled(withoutHistory);
+  const season = untouched(provenSettled(withoutHistory), kept);
+  accounts(season, kept);
   const isUnreadable = (name: TableName) => found.problems.some(({ code, at }) => code === "table-unreadable" && at.table === name);
   const missing = needed
     .filter((name) => !tables.has(name) && !isUnreadable(name))

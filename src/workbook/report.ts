@@ -1,7 +1,7 @@
+import type { Kept } from "../core/kept";
 import { seasonFigures, type SeasonFigures } from "../core/seasonFigures";
 import type { WorkbookContent } from "./cell";
 import { costChecks } from "./costChecks";
-import type { Kept } from "./kept";
 import { planterProblems } from "./planterProblems";
 import { toFix } from "./problem";
 import { inOrder, readSeason } from "./readSeason";

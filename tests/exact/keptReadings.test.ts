@@ -4,7 +4,7 @@
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { Kept } from "../../src/workbook/kept";
+import { Kept } from "../../src/core/kept";
 import type { Cell, RawTable, WorkbookContent } from "../../src/workbook/cell";
 import { seasonReport } from "../../src/workbook/report";
 import { canonicalReport } from "./frozenReport";

@@ -25,7 +25,11 @@ export type BillPart = {
  * On crop share the operator bears his part of the item, or else of the budget line of that kind, and all of it where neither
  * says: the landlord repays the rest. Where landlords buy their own part, a bill is the operator's alone.
  */
-export function billParts({ bills, settings }: Season, facts: readonly FieldFacts[], lines: FieldLines): readonly BillPart[] {
+export function billParts(
+  { bills, settings }: Pick<Season, "bills" | "settings">,
+  facts: readonly FieldFacts[],
+  lines: FieldLines,
+): readonly BillPart[] {
   // Many bills name the same land.
   const landNamed = new Map<string, { readonly named: readonly FieldFacts[]; readonly land: readonly Decimal[] }>();
   const landOf = (bill: Bill) => {
