@@ -1,6 +1,6 @@
 /** What the figures, the changes, the lender pages and the checks of a season are worked out from, each thing once. */
 import { fieldFacts, type FieldFacts } from "./fieldFacts";
-import { Kept } from "./kept";
+import { ReadingMemory } from "./readingMemory";
 import { itemBooks, type ItemBook } from "./itemCosts";
 import { loanYears } from "./loanCosts";
 import type { LoanYear } from "./loanYear";
@@ -16,7 +16,7 @@ import { fieldWeather, type FieldWeather } from "./weather/fieldWeather";
 
 export type Accounts = {
   /** What they keep for the season that comes after an edit. */
-  readonly kept: Kept;
+  readonly kept: ReadingMemory;
   /** What planting, stand and unevenness let expect, of the fields that tell any of them, by name. */
   readonly outlooks: ReadonlyMap<string, FieldOutlook>;
   /** Every field with its crop and harvest, in the order of the table. */
@@ -44,13 +44,13 @@ const known = new WeakMap<object, Accounts>();
  * @param kept of the season before an edit, from which what rests on nothing that was touched is taken
  * @throws RangeError when asked for what rests on a field of an unknown crop or without area: the reader turns both away
  */
-export function accounts(season: Season, kept = new Kept()): Accounts {
+export function accounts(season: Season, kept = new ReadingMemory()): Accounts {
   let of = known.get(season);
   if (of === undefined) known.set(season, (of = accountsOf(season, kept)));
   return of;
 }
 
-function accountsOf(season: Season, kept: Kept): Accounts {
+function accountsOf(season: Season, kept: ReadingMemory): Accounts {
   const { settings, crops, fields, items, applications, operations } = season;
   const outlooks = once(() => {
     const { standCounts, standTables, published } = season;

@@ -6,7 +6,7 @@ import type { Layer } from "../core/kinds";
 import type { EntryRef } from "../core/row";
 import type { WorkbookHost } from "../host/workbookHost";
 import type { Place, Subject } from "../workbook/problem";
-import { Kept } from "../core/kept";
+import { ReadingMemory } from "../core/readingMemory";
 import { seasonReport } from "../workbook/report";
 import type { SeasonReport } from "../workbook/seasonReport";
 import { failureWords, outcome } from "./failure";
@@ -58,7 +58,7 @@ export function Pane(props: PaneProps) {
 /** Follows the workbook, and hands what was read to the pages. */
 function LivePane({ host, openDemo, openNext, onReport, language, opening = "season", kept = keptNowhere }: PaneProps) {
   const watch = useMemo(() => {
-    const kept = new Kept();
+    const kept = new ReadingMemory();
     return watchSeason(host, (content) => seasonReport(content, true, kept));
   }, [host]);
   const state = useSyncExternalStore(watch.subscribe, watch.state);

@@ -1,6 +1,6 @@
 /** From the cells of a workbook to a season, with every problem that stands in the way. */
 import { accounts } from "../core/accounts";
-import { areTheSame, Kept } from "../core/kept";
+import { areTheSame, ReadingMemory } from "../core/readingMemory";
 import type { EntryRef } from "../core/row";
 import { countingOf } from "../core/weather/fieldWeather";
 import type { Season } from "../core/season";
@@ -82,7 +82,7 @@ function appliedItems(raw: RawTable | undefined, items: Names): ReadonlySet<stri
 }
 
 /** The same season, with what settling put together anew in the place of what it was, where it says the same. */
-const untouched = (season: Season, kept: Kept): Season => ({
+const untouched = (season: Season, kept: ReadingMemory): Season => ({
   ...season,
   items: kept.as("items", season.items),
   fields: kept.as("fields", season.fields),
@@ -102,7 +102,7 @@ const needed = ["Crops", "Fields"] as const;
  * @param isTyping whether somebody is at the workbook, so that a half-typed last row is being entered and no fault yet
  * @param kept of the last reading of the same workbook; a new one is begun where nothing is
  */
-export function readSeason(content: WorkbookContent, isTyping = false, kept = new Kept()): SeasonReading {
+export function readSeason(content: WorkbookContent, isTyping = false, kept = new ReadingMemory()): SeasonReading {
   const found = findTables(content);
   const own = kept.as("own", found.own);
   const { tables: asFound, problems: exampleProblems } = withoutExamples(found.tables);

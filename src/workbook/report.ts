@@ -1,4 +1,4 @@
-import type { Kept } from "../core/kept";
+import type { ReadingMemory } from "../core/readingMemory";
 import { seasonFigures, type SeasonFigures } from "../core/seasonFigures";
 import type { WorkbookContent } from "./cell";
 import { costChecks } from "./costChecks";
@@ -14,7 +14,7 @@ import { problemsBySubject } from "./touched";
  * @param isTyping whether somebody is at the workbook, so that a half-typed last row is being entered and no fault yet
  * @param kept of the last report of the same workbook, so that what was not touched since is not read again
  */
-export function seasonReport(content: WorkbookContent, isTyping = false, kept?: Kept): SeasonReport {
+export function seasonReport(content: WorkbookContent, isTyping = false, kept?: ReadingMemory): SeasonReport {
   const read = withCosts(readSeason(content, isTyping, kept));
   const figures = seasonFigures(read.season);
   const reading = withPlanters(read, figures);

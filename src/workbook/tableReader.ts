@@ -4,7 +4,7 @@
  * Our own reader rather than a schema library: a season has a hundred thousand cells, each fault must know its row,
  * its column and what stood there, and half of the columns are units of something in another table.
  */
-import { saysTheSame } from "../core/kept";
+import { saysTheSame } from "../core/readingMemory";
 import type { EntryRef } from "../core/row";
 import type { Cell, RawTable } from "./cell";
 import type { Declared } from "./columns/column";

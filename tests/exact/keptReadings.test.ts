@@ -4,7 +4,7 @@
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { Kept } from "../../src/core/kept";
+import { ReadingMemory } from "../../src/core/readingMemory";
 import type { Cell, RawTable, WorkbookContent } from "../../src/workbook/cell";
 import { seasonReport } from "../../src/workbook/report";
 import { canonicalReport } from "./frozenReport";
@@ -83,7 +83,7 @@ describe("a reading that keeps what was not touched", () => {
   it("says what one says that knows nothing", () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 1_999 }), steps, fc.boolean(), (number, all, isTyping) => {
-        const kept = new Kept();
+        const kept = new ReadingMemory();
         let content = randomWorkbook(number);
         seasonReport(content, isTyping, kept);
         for (const step of all) {

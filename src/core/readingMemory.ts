@@ -5,7 +5,7 @@ type Last<Value> = { readonly given: readonly unknown[]; readonly value: Value }
  * What one reading of a workbook keeps for the next: after an edit, what rests on nothing that was touched is not read again. The
  * figures are those of a reading that knows nothing; only the time differs. A reading that keeps nothing has one of its own.
  */
-export class Kept {
+export class ReadingMemory {
   private readonly known = new Map<string, Last<unknown>>();
 
   /**
