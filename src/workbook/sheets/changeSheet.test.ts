@@ -199,16 +199,17 @@ describe("standSheet", () => {
 });
 
 describe("resultSheets", () => {
-  it("are the two of every season, the stand where one is counted, and one of each change", () => {
+  it("are the two of every season, the pages of its fields, the stand where one is counted, and one of each change", () => {
     expect(resultSheets(report).map(({ name }) => name)).toEqual([
       "Cost per acre",
       "Break-even",
+      "Field pages",
       "Stand",
       "Change – Closing wheels",
       "Change – A pass more",
       "Change – Replant the low end",
     ]);
     const { figures, ...reading } = report;
-    expect(resultSheets({ ...reading, figures: { ...figures, stands: [], changes: [] } })).toHaveLength(2);
+    expect(resultSheets({ ...reading, figures: { ...figures, stands: [], changes: [] } })).toHaveLength(3);
   });
 });
