@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { monthNamed, monthOfYear, readDate } from "./dates";
+import { monthNamed, monthOfYear, readDate, shortDate } from "./dates";
 import type { Cell, DateSystem } from "./cell";
 
 const read = (cell: Cell, dayFirst = false, dateSystem: DateSystem = "1900") => readDate(cell, { dateSystem, dayFirst });
@@ -73,6 +73,22 @@ describe("a date typed as text", () => {
         expect(read(`${day}/${month}/${year}`, true)).toBe(iso);
       }),
     );
+  });
+});
+
+describe("a date without its year", () => {
+  it.each([
+    ["14 June", "2031-06-14"],
+    ["4 June", "2031-06-04"],
+    ["June 14", "2031-06-14"],
+    ["14-Jun", "2031-06-14"],
+    ["6/14", "2031-06-14"],
+    ["14 June 2030", null],
+    ["114 June", null],
+    ["June", null],
+  ])("%s of the season 2031 is %s", (text, date) => {
+    expect(shortDate(text, { dayFirst: false, seasonYear: "2031" })).toBe(date);
+    expect(shortDate(text, { dayFirst: false, seasonYear: null })).toBeNull();
   });
 });
 

@@ -55,6 +55,17 @@ describe("a file of daily weather", () => {
     expect(read(two)).toMatchObject({ station: null, days: [], unread: [{ why: "days of 2 stations stand in it; keep those of one" }] });
   });
 
+  it("parted by tabs is read as one parted by commas", () => {
+    const file = read("Date\tHigh (°F)\tLow (°F)\tRain (in)\n2031-05-01\t70\t48\t0.5")!;
+    expect([file.says, ...days(file)]).toEqual(["F and in", "2031-05-01 70 48 0.5"]);
+  });
+
+  it("that has rain in another system than its temperatures says no unit, wherever the rain stands", () => {
+    expect(read("Rain (mm),Date,High (°F),Low (°F)\n12.7,2031-05-01,70,48")!.says).toBeNull();
+    expect(read("Date,High (°C),Low (°C),Rain (in)\n2031-05-01,21,9,0.5")!.says).toBeNull();
+    expect(read("Date,High (°F),Low (°F)\n2031-05-01,70,48")!.says).toBe("F and in");
+  });
+
   it("is none without a date and both temperatures", () => {
     expect(read("Item,Amount\nSeed,4")).toBeNull();
     expect(read("")).toBeNull();

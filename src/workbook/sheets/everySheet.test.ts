@@ -31,6 +31,15 @@ describe("what figures are for", () => {
     expect(reportJson(report).caution).toBe(planningCaution);
   });
 
+  it("is printed on the paper of the country: letter where areas are acres, A4 where they are hectares", () => {
+    const papers = (areaUnit: "ac" | "ha") => {
+      const season = { ...report, season: { ...report.season, settings: { ...report.season.settings, areaUnit } } };
+      const sheets = [...resultSheets(season), cashFlowSheet(season), lenderPages(season, { date: "2026-06-15" })];
+      return [...new Set(sheets.map(({ page }) => page.paper))];
+    };
+    expect([papers("ac"), papers("ha")]).toEqual([["letter"], ["a4"]]);
+  });
+
   it("fits into the footer of the lender pages with the longest farm's name: Excel takes 255 characters", () => {
     const { page } = lenderPages(reportOf({ ...smallFarm, settings: { ...smallFarm.settings, farm: "A".repeat(300) } }), {
       date: "2031-06-15",
