@@ -101,6 +101,7 @@ export default async (env) => {
               page: here("src/desk/index.html"),
               entry: here("src/desk/index.tsx"),
               engine: here("src/desk/carriedEngine.ts"),
+              trial: here("src/desk/trialWorker.ts"),
               target,
             }),
             new NoticesPlugin(),

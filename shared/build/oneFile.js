@@ -97,14 +97,14 @@ export function oneFile({ page, script: program, style, icon, files }) {
 
 /** Adds the desk as one file to what the build makes. */
 export class OneFilePlugin {
-  /** @param {{ name: string, page: string, entry: string, engine: string, target: string | string[] }} options */
+  /** @param {{ name: string, page: string, entry: string, engine: string, trial: string, target: string | string[] }} options */
   constructor(options) {
     this.options = options;
   }
 
   apply(compiler) {
     const { Compilation, sources } = compiler.webpack;
-    const { name, page, entry, engine, target } = this.options;
+    const { name, page, entry, engine, trial, target } = this.options;
     compiler.hooks.thisCompilation.tap("OneFilePlugin", (compilation) => {
       const stage = Compilation.PROCESS_ASSETS_STAGE_REPORT - 1;
       compilation.hooks.processAssets.tapPromise({ name: "OneFilePlugin", stage }, async (assets) => {
@@ -112,13 +112,13 @@ export class OneFilePlugin {
           if (assets[file] === undefined) throw new Error(`The build has no ${file}`);
           return new Uint8Array(assets[file].buffer());
         };
-        const [desk, worker] = await Promise.all([bundled(entry, target), bundled(engine, target)]);
+        const [desk, worker, tried] = await Promise.all([entry, engine, trial].map((each) => bundled(each, target)));
         const beside = ["demo-season.xlsx", "demo-season-with-problems.xlsx", "help.html", noticesFile].map((file) => [file, bytes(file)]);
         const made = oneFile({
           page: readFileSync(page, "utf8"),
           ...desk,
           icon: bytes("icons/coin.svg"),
-          files: { ...Object.fromEntries(beside), "engine.js": strToU8(worker.script) },
+          files: { ...Object.fromEntries(beside), "engine.js": strToU8(worker.script), "trial.js": strToU8(tried.script) },
         });
         compilation.emitAsset(name, new sources.RawSource(made));
       });

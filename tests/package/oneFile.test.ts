@@ -2,7 +2,7 @@
  * The desk as one HTML file: opened from a disk in Chromium with no connection, it edits, works formulas out and saves. `npm test`
  * builds before it runs this.
  */
-import { copyFileSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { copyFileSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createHash } from "node:crypto";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -11,6 +11,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { oneFile } from "../../shared/build/oneFile.js";
 import { startBrowser } from "../support/browser";
+import { chain } from "../support/xlsx/heavyFiles";
 import { opened as openedFile } from "../support/xlsx/opened";
 import { activeAddress, cell, outlooks, saveWorkbook, showSheet, tableOnSheet, typeRow } from "../browser/deskPage";
 
@@ -105,6 +106,22 @@ describe("from a disk, without a connection", () => {
     await eventually(() => cell(page, at).getAttribute("data-stale")).toBeNull();
     expect(page.workers()).toHaveLength(1);
     expect(page.workers()[0]!.url()).toMatch(/^blob:/);
+  });
+
+  it("reads a file that may take long in a worker first, whose program it carries", async () => {
+    const slow = join(folder, "slow.xlsx");
+    writeFileSync(
+      slow,
+      chain(60_000, (row) => `A${row - 1}+1`),
+    );
+    const worker = page.waitForEvent("worker");
+    await page.getByLabel("Workbook file").setInputFiles(slow);
+    expect((await worker).url()).toMatch(/^blob:/);
+    const ask = page.getByRole("button", { name: "Open it" });
+    const shown = page.locator(".file", { hasText: "slow.xlsx" });
+    await ask.or(shown).first().waitFor();
+    if (await ask.isVisible()) await ask.click();
+    await shown.waitFor();
   });
 
   it("opens a file of the grower's own, the other demo, and an empty workbook", async () => {

@@ -40,7 +40,7 @@ const withStrings = (text: string): Uint8Array =>
   }));
 
 /** A sheet of formulas that each read the one above, and a table whose acres are the last of them. */
-function chain(depth: number, formula: (row: number) => string): Uint8Array {
+export function chain(depth: number, formula: (row: number) => string): Uint8Array {
   const cells = Array.from({ length: depth }, (_, index) => [index === 0 ? 1 : ""]);
   const formulas = Object.fromEntries(Array.from({ length: depth - 1 }, (_, index) => [`A${index + 2}`, `=${formula(index + 2)}`]));
   return fileOf({

@@ -52,6 +52,16 @@ export function unpack(bytes: Uint8Array): Result<Parts, WorkbookFault> {
   }
 }
 
+/** How many bytes the parts say that they have unpacked; `null` for what is no package. Nothing is unpacked. */
+export function declaredSize(bytes: Uint8Array): number | null {
+  try {
+    return centralDirectory(bytes, mostParts).reduce((sum, { size }) => sum + size, 0);
+  } catch (cause) {
+    if (!(cause instanceof Damaged)) throw cause;
+    return null;
+  }
+}
+
 /** What the parts say of their sizes is checked before anything is unpacked, and again while it is. */
 function bursts(entries: readonly ZipEntry[]): boolean {
   const declared = entries.reduce((sum, { size }) => sum + size, 0);
