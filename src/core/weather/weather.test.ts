@@ -61,6 +61,19 @@ describe("the sum of a field", () => {
     expect([home1!.heatUnits, home1!.normal, home1!.earlierYears].map(String)).toEqual(["35", "20", "2"]);
   });
 
+  it("takes the 28th for the 29th of February of a year that has none", () => {
+    const leap = field("Home", "100", "200", { planted: "2032-02-27" });
+    const [home1] = told(
+      [
+        day("2031-02-28", "70", "50"),
+        day("2031-03-01", "80", "60"),
+        ...["2032-02-28", "2032-02-29", "2032-03-01"].map((date) => day(date, "80", "60")),
+      ],
+      { fields: [leap], settings: { ...settings, seasonYear: "2032" } },
+    );
+    expect(home1!.normal!.toFixed()).toBe("40");
+  });
+
   it("has no normal where a day of it has none", () => {
     expect(told([day("2030-05-11", "80", "60"), day("2031-05-11", "80", "60"), day("2031-05-12", "80", "60")])[0]!.normal).toBeNull();
   });
@@ -117,6 +130,13 @@ describe("projected maturity", () => {
       home1!.frostMargin!.median.toFixed(),
       home1!.frostMargin!.earliest.toFixed(),
     ]).toEqual(["10-01", "10-05", "29", "25"]);
+  });
+
+  it("is the very day on which what is left comes out even, and not the next", () => {
+    // Rated 2,661.2, so 2,600 when planted; 1,020 are there, and 1,580 are 79 days of 20.
+    const even = hybrid("early one", { heatUnits: new Decimal("2661.2") });
+    const alike = record.map((each) => (each.date.startsWith("2030") ? day(each.date, "80", "60") : each));
+    expect(told(alike, { hybrids: [even] })[0]!.maturity).toEqual({ date: "2031-09-17", early: "2031-09-17", late: "2031-09-17" });
   });
 
   it("is the day itself once the sum is there", () => {
