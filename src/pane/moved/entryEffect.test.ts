@@ -96,6 +96,14 @@ describe("what an entry did", () => {
     );
   });
 
+  it("shows a year as a year, and what a row is about by its name and not by the day or year in front of it", () => {
+    const year = paneContent.tables.find(({ name }) => name === "Season")!.rows.findIndex(([setting]) => setting === "Season year");
+    expect(effect(cell("Season", year, "Value", 2032))).toContain("Season: Season year, Value 2031 → 2032: ");
+    expect(effect(withRows("Purchases", (rows) => [...rows, ["2031-05-20", "Bolts", 3, "each", 2]]))).toMatch(/^Purchases: /);
+    const days = withRows("Purchases", (rows) => [...rows, [48000, "Bolts", 3, "each", 2]]);
+    expect(effect(days)).toMatch(/^Purchases: Bolts, new/);
+  });
+
   it("says so where nothing moved, and where what moved is incomplete", () => {
     expect(effect(cell("Purchases", 0, "Note", "by the gate"))).toMatch(/: no cost per acre and no net moved by a cent\.$/);
     expect(effect(cell("Applications", 2, "Rate", "1 60"))).toContain("incomplete");

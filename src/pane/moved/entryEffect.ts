@@ -82,19 +82,20 @@ function subject({ table, headers, was, is }: ChangedRow, { figures }: SeasonRep
     const item = figures.items.find((each) => plain(each.item) === plain(name));
     if (item !== undefined && item.averagePrice !== null) {
       return (
-        `${item.item} ${format.money(item.averagePrice)} a ` +
-        `${item.unit}${item.planPrice === null ? "" : ` against plan ${format.money(item.planPrice)}`}`
+        `${item.item} ${format.money(item.averagePrice)} ` +
+        `${plain(item.unit) === "each" ? "" : "a "}${item.unit}${item.planPrice === null ? "" : ` against plan ${format.money(item.planPrice)}`}`
       );
     }
   }
-  const title = `${table.replaceAll("_", " ")}: ${words(
-    row.find((cell) => words(cell, format) !== ""),
-    format,
-  )}`;
+  // What a row is about is a name where it has one: days and years stand as bare numbers in front of many.
+  const isNamed = (cell: Cell) => typeof cell === "string" && cell.trim() !== "";
+  const about = row.find(isNamed) ?? row.find((cell) => words(cell) !== "");
+  const title = `${table.replaceAll("_", " ")}: ${words(about, format)}`;
   if (was === null) return `${title}, new`;
   if (is === null) return `${title}, taken out`;
+  const shown = (cell: Cell | undefined, heading: string) => (isYear(heading) || isYear(words(about)) ? words(cell) : words(cell, format));
   const cells = headers.flatMap((heading, index) =>
-    words(was[index]) === words(is[index]) ? [] : [{ heading, from: words(was[index], format), to: words(is[index], format) }],
+    words(was[index]) === words(is[index]) ? [] : [{ heading, from: shown(was[index], heading), to: shown(is[index], heading) }],
   );
   const [only] = cells;
   if (cells.length !== 1 || only === undefined) return title;
@@ -105,5 +106,6 @@ function subject({ table, headers, was, is }: ChangedRow, { figures }: SeasonRep
 }
 
 const isDay = (heading: string): boolean => /date|paid on|due|done on|planted/i.test(heading);
+const isYear = (heading: string): boolean => /^season$|^(season |crop )?year$/i.test(heading.trim());
 const words = (cell: Cell | undefined, format?: Format): string =>
   typeof cell === "number" && format !== undefined ? format.quantity(new Decimal(String(cell))) : String(cell ?? "").trim();
