@@ -1,5 +1,5 @@
 /** The draft of the open workbook, and those that were left by pages before. */
-import { useCallback, useEffect, useMemo, useState } from "react";
+import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { DraftKeeper, type DraftNews } from "./draftKeeper";
 import { browserDrafts, holdDraft, leftDrafts, type Draft } from "./drafts";
 import { laterInPage } from "./later";
@@ -11,6 +11,8 @@ const dayInMilliseconds = 86_400_000;
 export function useDrafts(open: OpenBook | null) {
   const [news, setNews] = useState<DraftNews>({ kept: "none" });
   const [left, setLeft] = useState<readonly Draft[]>([]);
+  /** The draft of the workbook that is open. */
+  const held = useRef<string | null>(null);
 
   useEffect(() => {
     let isGone = false;
@@ -29,15 +31,22 @@ export function useDrafts(open: OpenBook | null) {
   const keeper = useMemo(() => {
     if (open === null) return null;
     const { name, draftId: id, book } = open;
-    return new DraftKeeper(browserDrafts, { id, name, bytes: () => book.draft() }, laterInPage, setNews);
+    // What is told of a workbook that is no longer open is not said of the one that is.
+    const tell = (told: DraftNews) => {
+      if (held.current === id) setNews(told);
+    };
+    return new DraftKeeper(browserDrafts, { id, name, bytes: () => book.draft() }, laterInPage, tell);
     // The same workbook keeps its draft, whatever is noted of its file.
     // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [open?.book, open?.draftId]);
 
   useEffect(() => {
     if (open === null || keeper === null) return undefined;
+    held.current = open.draftId;
     setNews({ kept: "none" });
     const release = holdDraft(open.draftId);
+    // The next season lies in no file from the start.
+    if (open.book.hasChanges()) keeper.changed();
     const stop = open.book.subscribe(() => (open.book.hasChanges() ? keeper.changed() : void keeper.drop()));
     return () => {
       stop();

@@ -224,3 +224,20 @@ it("keeps its draft where it was given up for a file that could not be opened", 
   await showSheet(page, "Purchases");
   expect(await cell(page, "C3").innerText()).toBe("777");
 });
+
+it("is the whole of a next season that lies in no file yet: its draft is kept from the start", async () => {
+  await cell(page, "C3").click();
+  await page.keyboard.type("777");
+  await page.keyboard.press("Enter");
+  await page.getByRole("tab", { name: "More" }).click();
+  await page.getByRole("button", { name: "Past seasons and the next one" }).click();
+  await page.getByRole("button", { name: "Start the next season" }).click();
+  await page.getByRole("button", { name: /^Start season \d{4}$/ }).click();
+  await page.getByRole("button", { name: "Save, then open" }).click();
+  await page.locator(".top .file").getByText("Season 2027.xlsx").waitFor();
+  await page.getByText("draft kept").waitFor();
+  await page.close({ runBeforeUnload: false });
+  page = await desk.open();
+  await page.getByRole("button", { name: /^Open the draft\s+of Season 2027\.xlsx/ }).click();
+  await page.locator(".top .file").getByText("Season 2027.xlsx").waitFor();
+});
