@@ -232,6 +232,14 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
     what: `${cell(problem)}: the amount ${problem.found} is not quantity × unit price, which is ${problem.like}. The amount is used.`,
     remedy: "Correct one of the three, or leave the unit price or the amount blank.",
   }),
+  "amount-sign": (problem) => ({
+    what: `${cell(problem)}: the amount ${problem.found} is below nothing and the quantity is not, so that the line takes money off the cost.`,
+    remedy: "Enter the amount without its minus. A return has a minus before its quantity.",
+  }),
+  "rebate-sign": (problem) => ({
+    what: `${cell(problem)}: a rebate of ${problem.found} adds to the cost instead of taking it off.`,
+    remedy: "Enter money given back without a minus. What came on top of the bill stands in Freight.",
+  }),
   "pack-incomplete": (problem) => ({
     what: `${cell(problem)}: the pack needs a size and a unit.`,
     remedy: "Enter both Pack size and Pack unit, or neither.",

@@ -113,3 +113,7 @@ describe("a cell that is no number", () => {
     expect(readNumber(Number.NaN, { decimalComma: false })).toBe("not-a-number");
   });
 });
+
+it("takes cents for no number, which would be a hundred times the money", () => {
+  for (const cents of ["300¢", "¢300", "85 ¢"]) expect(readNumber(cents, { decimalComma: false })).toBe("not-a-number");
+});

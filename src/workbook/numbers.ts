@@ -64,6 +64,8 @@ const groupedByPoint = /^(\d{1,3}(\.\d{3})+|\d{1,3}( \d{3})+|\d{1,3}('\d{3})+|\d
 const hiddenCharacters = /\u200b|\u200c|\u200d|\u200e|\u200f|\u2060|\ufeff/g;
 
 function readText(text: string, { decimalComma }: NumberStyle): NumberReading {
+  // Cents are a sign of money, too: without it 300¢ would be three hundred dollars.
+  if (/[¢￠]/.test(text)) return "not-a-number";
   let digits = text
     .replace(hiddenCharacters, "")
     .replace(/[\s\u00a0\u2007\u2009\u202f]+/g, " ")

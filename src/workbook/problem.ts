@@ -81,6 +81,8 @@ export const problemCodes = [
   "target-missing",
   "amount-missing",
   "amount-disagrees",
+  "amount-sign",
+  "rebate-sign",
   "pack-incomplete",
   "cost-missing",
   "hours-missing",

@@ -364,6 +364,20 @@ export const cases: readonly ProblemCase[] = [
     found: "300",
   },
   {
+    code: "amount-sign",
+    slip: "copied a payment with its minus",
+    workbook: purchase("| 2031-04-01 | Urea | 100 | lb | | -30 |"),
+    at: ["Purchases", 1, "Amount"],
+    found: "-30",
+  },
+  {
+    code: "rebate-sign",
+    slip: "typed a rebate with a minus",
+    workbook: purchase("| 2031-04-01 | Urea | 100 | lb | 0.3 | | -5 |").replace("| Amount |", "| Amount | Rebate |"),
+    at: ["Purchases", 1, "Rebate"],
+    found: "-5",
+  },
+  {
     code: "pack-incomplete",
     slip: "gave a pack no unit",
     workbook: `${farm}${items.replace("| 80000 | seeds |", "| 80000 | |")}`,

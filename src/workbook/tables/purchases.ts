@@ -141,6 +141,10 @@ function amountOf(row: Row, quantity: Decimal | null): Money | null {
   if (price === null && typed === null && !row.isFaulty(bill.unitPrice) && !row.isFaulty(bill.amount)) return row.lose("amount-missing");
   // Of two that should agree, one that cannot be read leaves the line uncertain: the other is used, and the fault told.
   if (quantity === null || (price === null && typed === null)) return null;
+  // As a register of payments writes what goes out: nobody is paid for taking what is bought, nor pays more for a rebate.
+  if (quantity.gt("0") && typed?.isNegative() === true && !typed.isZero()) row.fault("amount-sign", bill.amount);
+  const rebate = row.of(bill.rebate);
+  if (quantity.gt("0") && rebate?.isNegative() === true && !rebate.isZero()) row.fault("rebate-sign", bill.rebate);
   const signed = typed !== null && quantity.isNegative() && typed.gt("0") ? typed.neg() : typed;
   const worked = price === null ? null : quantity.times(price);
   if (signed === null) return worked === null ? null : money(worked);
