@@ -72,6 +72,10 @@ async function sampled(): Promise<readonly Mutation[]> {
   return mutations.sort((one, other) => (ranks.get(one)! < ranks.get(other)! ? -1 : 1)).slice(0, Number(count));
 }
 const first = tried("covering", all);
+if (first.length < all.length)
+  console.log(
+    `${all.length - first.length} of the sample have no result: the code changed under them, or the run was ended; take another seed`,
+  );
 const unnoticed = first.filter((each) => !noticed(each));
 console.log(`${first.length} tried on the tests that cover them, ${unnoticed.length} left`);
 const left = tried("all", unnoticed).filter((each) => !noticed(each));

@@ -36,6 +36,11 @@ describe("a load by its scale ticket", () => {
     ]);
   });
 
+  it("is kilograms where areas are hectares and nothing is said", () => {
+    // 38,100 − 12,700 = 25,400 kg, the 25.4 t of above.
+    expect(wet(" | | 38100 | 12700 | 15", farm("| Area unit | ha |\n"))).toBe("999.9538");
+  });
+
   it("stands beside a net that agrees with it, dry bushels too", () => {
     expect(
       told(headings, [

@@ -97,6 +97,14 @@ describe("the table Loans", () => {
     ]);
   });
 
+  it("takes a first payment that is the next one, and a first one before it", () => {
+    const { season, faults } = loans(
+      "| New | term | 90000 | 6 | 9000 | 1 | 2031-12-01 | 2031-12-01 | |",
+      "| Old | term | 90000 | 6 | 9000 | 1 | 2031-12-01 | 2025-12-01 | |",
+    );
+    expect([faults, season.loans!.map(({ name }) => name)]).toEqual([[], ["New", "Old"]]);
+  });
+
   it("leaves a row out that lacks its name, its balance or its rate, and names what lacks", () => {
     const { season, faults } = loans(
       "| | operating | 20000 | 8 | | | | | |",

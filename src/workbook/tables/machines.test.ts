@@ -62,6 +62,14 @@ describe("the table Machines", () => {
     expect(problems.filter(({ at }) => at.table === "Machines").map(({ at }) => at.column)).toEqual(["Tractor list price"]);
   });
 
+  it("tells of a price that cannot be read once, and not also that nobody entered it", () => {
+    const told = (labour: string) =>
+      read("", `| Sprayer | 90000 | | | 10 | 60 | 6 | 150 | ${labour} | 3 | 4% | | | |`)
+        .problems.filter(({ at }) => at.table === "Machines")
+        .map(({ code, at }) => `${code} ${at.column}`);
+    expect([told("22"), told(""), told("much")]).toEqual([[], ["machine-zero Labour per hour"], ["not-a-number Labour per hour"]]);
+  });
+
   it("leaves a machine out without what its hours or its value need", () => {
     const { season, problems } = read(
       "",
