@@ -36,3 +36,14 @@ it.each([
   if (!opened.ok) throw new Error(opened.problems[0]!.message);
   expect((await opened.value.read()).tables.length).toBeGreaterThan(5);
 });
+
+it.each([
+  ["three", "a row has no number that a row can have"],
+  ["0", "a row has no number that a row can have"],
+  ["1.5", "a row has no number that a row can have"],
+  ["1", "the row 1 is there twice"],
+])("is told in words of a row named %s", (name, words) => {
+  const text = sheet(`<row r="1"><c r="A1"><v>1</v></c></row><row r="${name}"><c r="A2"><v>1</v></c></row>`);
+  const opened = withPart("xl/worksheets/sheet1.xml", text);
+  expect(opened.ok ? "opened" : opened.problems[0]!.message).toBe(`The workbook is damaged: ${words}.`);
+});

@@ -62,7 +62,8 @@ export class SheetRows {
       const tag = text.slice(at, tagEnd);
       const named = attribute(tag, "r");
       const next = named === null ? number + 1 : Number(named) - 1;
-      if (!Number.isInteger(next) || next < 0 || places.has(next)) throw new Damaged(`the row ${next + 1} is there twice or nowhere`);
+      if (!Number.isInteger(next) || next < 0) throw new Damaged("a row has no number that a row can have");
+      if (places.has(next)) throw new Damaged(`the row ${next + 1} is there twice`);
       isAscending &&= next > number;
       number = next;
       const stop = isEmpty ? bodyTo : bodyTo + closing.length;
