@@ -1,28 +1,15 @@
 /** The result sheet *Past seasons by crop*: goal against harvest, cost, price needed against price got, and proven yields. */
 import { cropYears, type CropYear } from "../../core/history/cropYears";
 import { fieldHistory } from "../../core/history/provenYield";
-import type { PastField } from "../../core/history/pastField";
 import { grouped } from "../../core/grouped";
-import type { Decimal } from "../../core/numbers/decimal";
 import type { Field } from "../../core/season";
 import type { ChartModel, ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { historyWords } from "../historyWords";
-import {
-  areaCell,
-  headings,
-  moneyCell,
-  note,
-  percentCell,
-  priceNeededCell,
-  quantityCell,
-  section,
-  standCell,
-  text,
-  title,
-  yieldCell,
-} from "./cells";
+import { areaCell, headings, moneyCell, note, priceNeededCell, section, text, title, yieldCell } from "./cells";
+import { costRows, growthRows } from "./pastFieldRows";
 import { areaName, caution, headingsInLines, incompleteRows, inLines, seasonName } from "./sheetWords";
+import { chartHeight, yearCharts } from "./yearCharts";
 
 type Row = readonly SheetCell[];
 const lineLength = 150;
@@ -110,58 +97,6 @@ function cropRows(crop: string, years: readonly CropYear[], area: string): reado
   ];
 }
 
-const chartHeight = 11;
-
-/**
- * Goal against harvest, and the price needed against the price got, side by side below the rows of the years, of which the last is
- * row `last`. None of what is not known of every year: a blank would be drawn as nothing.
- */
-function yearCharts(crop: string, years: readonly CropYear[], last: number): readonly ChartModel[] {
-  if (years.length < 2) return [];
-  const rows = (column: string) => `${column}${last - years.length + 1}:${column}${last}`;
-  const chart = (
-    title: string,
-    columns: readonly [string, string],
-    series: readonly [readonly [string, string], readonly [string, string]],
-  ) => ({
-    kind: "column" as const,
-    title: `${crop}: ${title}`,
-    categories: rows("A"),
-    // A yield is never negative, and a price needed is in none of the years drawn.
-    startsAtZero: years.every(({ priceNeeded }) => priceNeeded.full?.isNegative() !== true),
-    series: series.map(([name, column]) => ({ name, values: rows(column) })),
-    from: `${columns[0]}${last + 2}`,
-    to: `${columns[1]}${last + 1 + chartHeight}`,
-  });
-  const isKnown = (of: (year: CropYear) => readonly (Decimal | null)[]) => years.every((year) => of(year).every((value) => value !== null));
-  return [
-    ...(isKnown(({ goal, yield: harvested }) => [goal, harvested])
-      ? [
-          chart(
-            "yield, goal against harvest",
-            ["A", "E"],
-            [
-              ["Goal", "C"],
-              ["Yield", "D"],
-            ],
-          ),
-        ]
-      : []),
-    ...(isKnown(({ priceNeeded, price }) => [priceNeeded.full, price])
-      ? [
-          chart(
-            "price needed for full cost against price got",
-            ["F", "L"],
-            [
-              ["Needed, full", "J"],
-              ["Price got", "K"],
-            ],
-          ),
-        ]
-      : []),
-  ];
-}
-
 /** The fields of today with their crop's years: goal and proven yield side by side, and how far the years lie apart. */
 function provenRows({ season: { fields, pastSeasons, settings } }: SeasonReport): readonly Row[] {
   const rows = fields.flatMap((field: Field): readonly Row[] => {
@@ -192,70 +127,3 @@ function provenRows({ season: { fields, pastSeasons, settings } }: SeasonReport)
         ...rows,
       ];
 }
-
-/** What each field came to in each year, as entered. */
-const costRows = (past: readonly PastField[], area: string): readonly Row[] => [
-  [],
-  section("Field by field: yield and money"),
-  headings(
-    "Field",
-    "Season",
-    "Crop",
-    `${area === "acre" ? "Acres" : "Hectares"}`,
-    "Goal",
-    "Yield",
-    "Operating",
-    "Cash",
-    "Full",
-    "Cash need",
-    "Price",
-    "Net",
-  ),
-  ...inOrder(past).map((row): Row => [
-    text(row.field),
-    text(row.season, right),
-    text(row.crop, right),
-    areaCell(row.area),
-    yieldCell(row.goal),
-    yieldCell(row.yield),
-    moneyCell(row.costs.operating),
-    moneyCell(row.costs.cash),
-    moneyCell(row.costs.full),
-    moneyCell(row.costs.cashNeed),
-    moneyCell(row.price),
-    moneyCell(row.net),
-  ]),
-];
-
-/** What it grew like: only rows of which anything is entered. */
-function growthRows(past: readonly PastField[]): readonly Row[] {
-  const told = inOrder(past).filter(
-    ({ hybrid, planted, stand, heatUnits, rain, sitesUsed, operatorShare }) =>
-      [hybrid, planted, stand, heatUnits, rain].some((each) => each !== null) || sitesUsed.length > 0 || operatorShare.lt("1"),
-  );
-  if (told.length === 0) return [];
-  return [
-    [],
-    section("Field by field: the season"),
-    headings("Field", "Season", "Planted", "Stand", "Heat units", "Rain", "Your part", "Yield", "Sites", "", "Hybrid"),
-    ...told.map((row): Row => [
-      text(row.field),
-      text(row.season, right),
-      text(row.planted ?? "–", right),
-      standCell(row.stand),
-      quantityCell(row.heatUnits),
-      quantityCell(row.rain),
-      percentCell(row.operatorShare),
-      yieldCell(row.yield),
-      text(row.sitesUsed.join(", "), right),
-      text(""),
-      text(row.hybrid ?? ""),
-    ]),
-  ];
-}
-
-/** By field, the newest year first. */
-const inOrder = (past: readonly PastField[]): readonly PastField[] => {
-  const places = new Map([...new Set(past.map(({ field }) => field))].map((field, index) => [field, index]));
-  return [...past].sort((a, b) => places.get(a.field)! - places.get(b.field)! || b.season.localeCompare(a.season));
-};
