@@ -1,5 +1,5 @@
 import { useEffect, useId, useMemo, useRef } from "react";
-import { fieldStories } from "../../workbook/fieldStory";
+import { fieldStories } from "../../workbook/story/fieldStory";
 import { ofLayer } from "../../workbook/incompleteMark";
 import { rentNotes } from "../../workbook/rentNotes";
 import type { SeasonReport } from "../../workbook/seasonReport";

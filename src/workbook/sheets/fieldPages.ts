@@ -5,7 +5,7 @@
 import type { CropFigures, FieldFigures } from "../../core/figures";
 import { layers } from "../../core/kinds";
 import { asCrop } from "../asCrop";
-import { fieldStories, type StoryPart } from "../fieldStory";
+import { fieldStories, type StoryPart } from "../story/fieldStory";
 import type { ResultSheet, SheetCell } from "../resultSheet";
 import type { SeasonReport } from "../seasonReport";
 import { uncheckedNotes } from "../uncheckedCoefficients";

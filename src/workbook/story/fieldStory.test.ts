@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { demo } from "../../tests/support/demoReport";
-import { everyColumn } from "../../tests/support/everyColumn";
-import { contentFromText } from "../../tests/support/tableFromText";
+import { demo } from "../../../tests/support/demoReport";
+import { everyColumn } from "../../../tests/support/everyColumn";
+import { contentFromText } from "../../../tests/support/tableFromText";
 import { fieldStories } from "./fieldStory";
-import { seasonReport } from "./report";
-import type { SeasonReport } from "./seasonReport";
+import { seasonReport } from "../report";
+import type { SeasonReport } from "../seasonReport";
 
 const storyOf = (report: SeasonReport, name: string, day?: (date: string) => string) => {
   const crop = report.figures.crops.find(({ fields }) => fields.some(({ field }) => field === name))!;
