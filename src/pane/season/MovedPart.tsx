@@ -50,7 +50,6 @@ export function MovedPart({ crop, layer, teller }: MovedPartProps) {
 
 /** One reason; what it costs opens to the entries, what the yield does is told in the field's own page. */
 function Moved({ line, teller }: { readonly line: MovedLine; readonly teller: EntryTeller }) {
-  const { open } = usePane();
   return (
     <li>
       <Disclosure
@@ -58,14 +57,20 @@ function Moved({ line, teller }: { readonly line: MovedLine; readonly teller: En
         label={line.words}
         aside={<span className={line.isLoss ? "pn-cost-text" : "pn-gain-text"}>{line.amount}</span>}
       >
-        {line.entries.length > 0 ? (
-          <EntryLinks entries={line.entries} teller={teller} />
-        ) : (
-          <button type="button" className="pn-link" onClick={() => open("fields")}>
-            It differs field by field: see Fields
-          </button>
-        )}
+        <MovedEntries line={line} teller={teller} />
       </Disclosure>
     </li>
+  );
+}
+
+/** Apart from the line, so that its entries are asked for once it is opened. */
+function MovedEntries({ line, teller }: { readonly line: MovedLine; readonly teller: EntryTeller }) {
+  const { open } = usePane();
+  return line.entries.length > 0 ? (
+    <EntryLinks entries={line.entries} teller={teller} />
+  ) : (
+    <button type="button" className="pn-link" onClick={() => open("fields")}>
+      It differs field by field: see Fields
+    </button>
   );
 }

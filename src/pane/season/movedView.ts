@@ -2,6 +2,7 @@
 import { sum } from "../../core/numbers/decimal";
 import type { CropFigures } from "../../core/figures";
 import type { Layer } from "../../core/kinds";
+import { once } from "../../core/once";
 import { reasons, toldAs, type Reason } from "../../core/lender/reasons";
 import type { EntryRef } from "../../core/row";
 import { moneyPerArea } from "../../core/numbers/units";
@@ -12,6 +13,7 @@ export type MovedLine = {
   readonly words: string;
   readonly amount: string;
   readonly isLoss: boolean;
+  /** Put together when somebody opens the line: a season of thousands of bills has as many in every field. */
   readonly entries: readonly EntryRef[];
 };
 export type MovedView = {
@@ -35,12 +37,17 @@ export function movedView(crop: CropFigures, layer: Layer, format: Format): Move
   const total = shownMoney(budget.netPerArea[layer]).minus(shownMoney(crop.plan.netPerArea[layer]));
   const signed = (amount: typeof total) => format.signed(moneyPerArea(amount));
   const perArea = (reason: Reason) => shownMoney(reason.effect.div(crop.area));
-  const line = (reason: Reason): MovedLine => ({
-    words: reasonWords(reason, crop, format),
-    amount: signed(perArea(reason)),
-    isLoss: reason.effect.isNegative(),
-    entries: entriesOf(reason, now),
-  });
+  const line = (reason: Reason): MovedLine => {
+    const entries = once(() => entriesOf(reason, now));
+    return {
+      words: reasonWords(reason, crop, format),
+      amount: signed(perArea(reason)),
+      isLoss: reason.effect.isNegative(),
+      get entries() {
+        return entries();
+      },
+    };
+  };
   const [first, others] = all.length > named + 1 ? [all.slice(0, named), all.slice(named)] : [all, []];
   const left = total.minus(sum(first.map(perArea)));
   return {
