@@ -156,6 +156,10 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
     what: `${cell(problem)}: ${quoted(problem.found)} is not a number.`,
     remedy: "Enter a number alone, without words.",
   }),
+  "other-currency": (problem) => ({
+    what: `${cell(problem)}: ${quoted(problem.found)} is in another currency than the workbook.`,
+    remedy: "Enter what it came to in the workbook's currency, or set Currency in the table Season.",
+  }),
   "number-beyond": (problem) => ({
     what: `${cell(problem)}: ${quoted(problem.found)} is beyond what money or a quantity can be.`,
     remedy: "Enter a number below 1,000,000,000,000,000, without a power of ten.",

@@ -1,16 +1,18 @@
 /** The door for numbers: from a cell as it was typed to a decimal, without binary arithmetic on the way. */
 import { Decimal, hundred, zero } from "../core/numbers/decimal";
 import type { Cell } from "./cell";
+import { isOtherCurrency } from "./currency";
 
 /**
  * Why a cell gives no number. `decimal-comma`: it is one only if the comma is a decimal sign, which the workbook does not say.
- * `number-beyond`: it is larger than any money or quantity of a farm, or smaller than any part of them.
+ * `number-beyond`: it is larger than any money or quantity of a farm, or smaller than any part of them. `other-currency`: its sign or
+ * code is not that of the workbook's money, at whose rate nobody said.
  */
-type NumberFault = "not-a-number" | "decimal-comma" | "formula-error" | "number-beyond";
+type NumberFault = "not-a-number" | "other-currency" | "decimal-comma" | "formula-error" | "number-beyond";
 export type NumberReading = { readonly value: Decimal; readonly percent: boolean } | NumberFault;
 
-/** How numbers are written as text in this workbook. */
-export type NumberStyle = { readonly decimalComma: boolean };
+/** How numbers are written as text in this workbook; `currency` is that of its money, and left out where none is held against a sign. */
+export type NumberStyle = { readonly decimalComma: boolean; readonly currency?: string };
 
 const excelDigits = 15;
 /** No price, amount or quantity reaches a thousand million million; what is left of a formula's rounding is no smaller than this. */
@@ -63,7 +65,7 @@ const groupedByPoint = /^(\d{1,3}(\.\d{3})+|\d{1,3}( \d{3})+|\d{1,3}('\d{3})+|\d
 /** Marks without width, which come along when text is copied from a page. */
 const hiddenCharacters = /\u200b|\u200c|\u200d|\u200e|\u200f|\u2060|\ufeff/g;
 
-function readText(text: string, { decimalComma }: NumberStyle): NumberReading {
+function readText(text: string, { decimalComma, currency }: NumberStyle): NumberReading {
   // Cents are a sign of money, too: without it 300¢ would be three hundred dollars.
   if (/[¢￠]/.test(text)) return "not-a-number";
   let digits = text
@@ -77,10 +79,16 @@ function readText(text: string, { decimalComma }: NumberStyle): NumberReading {
   const bracketed = /^([^\d()+-]*)\(([^()-]*)\)$/.exec(digits);
   if (bracketed) [negative, digits] = [true, `${bracketed[1]!}${bracketed[2]!}`.trim()];
   // A currency sign or a code of three letters, before or after, perhaps with a country before the sign.
+  const [before, after] = [
+    /^[+-]? ?([A-Z]{0,3}\p{Sc}|[A-Z]{3} )/u.exec(digits)?.[1] ?? "",
+    / ?(\p{Sc}|[A-Z]{3})$/u.exec(digits)?.[1] ?? "",
+  ];
   digits = digits
     .replace(/^([+-]?) ?(?:[A-Z]{0,3}\p{Sc}|[A-Z]{3} )/u, "$1")
     .replace(/ ?(?:\p{Sc}|[A-Z]{3})$/u, "")
     .trim();
+  if (currency !== undefined && /\d/.test(digits) && [before, after].some((mark) => isOtherCurrency(mark, currency)))
+    return "other-currency";
   const percent = /%$/.test(digits);
   digits = digits.replace(/ ?%$/, "");
   if (/^[+-]/.test(digits)) [negative, digits] = [negative !== digits.startsWith("-"), digits.slice(1).trim()];

@@ -60,6 +60,7 @@ export const problemCodes = [
   "blank",
   "formula-error",
   "not-a-number",
+  "other-currency",
   "number-beyond",
   "decimal-comma",
   "negative",

@@ -1224,6 +1224,13 @@ Purchases
     found: "200000",
   },
   {
+    code: "other-currency",
+    slip: "typed a price in euros into a workbook in dollars",
+    workbook: farm.replace("| 4 |", "| €4.00 |"),
+    at: ["Crops", 1, "Expected price"],
+    found: "€4.00",
+  },
+  {
     code: "number-beyond",
     slip: "leant on a key in a price",
     workbook: farm.replace("| 4 |", "| 1e9000000 |"),

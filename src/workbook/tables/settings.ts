@@ -40,8 +40,8 @@ const defaultSettings: Settings = {
  * How the workbook is typed: read before anything else, because it decides how cells are read. What is at fault is told when the
  * settings are read.
  */
-export function typingStyle(raw: RawTable | null): Pick<Style, "decimalComma" | "seasonYear" | "areaUnit"> {
-  if (raw === null) return { decimalComma: false };
+export function typingStyle(raw: RawTable | null): Pick<Style, "decimalComma" | "seasonYear" | "areaUnit" | "currency"> {
+  if (raw === null) return { decimalComma: false, currency: defaultSettings.currency };
   const table = new TableReader("Season", raw, { decimalComma: false, dateSystem: "1900", dayFirst: false });
   const [name, value] = [table.indexOf(settingColumn.heading), table.indexOf(valueColumn.heading)];
   const typed = (setting: string) =>
@@ -50,6 +50,7 @@ export function typingStyle(raw: RawTable | null): Pick<Style, "decimalComma" | 
     decimalComma: isYes(typed("Decimal comma")),
     seasonYear: yearIn(typed("Season year")),
     areaUnit: /^(ha|hectares?)$/i.test(typed("Area unit")) ? "ha" : "ac",
+    currency: typed("Currency") || defaultSettings.currency,
   };
 }
 
