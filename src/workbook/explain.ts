@@ -244,6 +244,10 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
     what: `${cell(problem)}: a rebate of ${problem.found} adds to the cost instead of taking it off.`,
     remedy: "Enter money given back without a minus. What came on top of the bill stands in Freight.",
   }),
+  "rebate-beyond": (problem) => ({
+    what: `${cell(problem)}: a rebate of ${problem.found} on a bill of ${problem.like}, so that the line takes money off the cost.`,
+    remedy: "Look at both. A credit for other bills stands on an entry of its own, with a Note.",
+  }),
   "pack-incomplete": (problem) => ({
     what: `${cell(problem)}: the pack needs a size and a unit.`,
     remedy: "Enter both Pack size and Pack unit, or neither.",

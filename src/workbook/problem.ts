@@ -84,6 +84,7 @@ export const problemCodes = [
   "amount-disagrees",
   "amount-sign",
   "rebate-sign",
+  "rebate-beyond",
   "pack-incomplete",
   "cost-missing",
   "hours-missing",
@@ -221,6 +222,7 @@ export type Grade = "fix" | "check";
 
 /** The codes of grade `check`; all others are entries to fix. */
 export const checkCodes: readonly ProblemCode[] = [
+  "rebate-beyond",
   "line-twice",
   "budget-twice",
   "sheet-again",

@@ -378,6 +378,13 @@ export const cases: readonly ProblemCase[] = [
     found: "-5",
   },
   {
+    code: "rebate-beyond",
+    slip: "slipped a place in a rebate",
+    workbook: purchase("| 2031-04-01 | Urea | 100 | lb | 0.3 | | 50 |").replace("| Amount |", "| Amount | Rebate |"),
+    at: ["Purchases", 1, "Rebate"],
+    found: "50",
+  },
+  {
     code: "pack-incomplete",
     slip: "gave a pack no unit",
     workbook: `${farm}${items.replace("| 80000 | seeds |", "| 80000 | |")}`,

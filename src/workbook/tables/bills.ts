@@ -1,9 +1,9 @@
 /** Rows of Purchases with Kind and For: bills that are charged directly to a field, a crop or all fields. */
-import { zero } from "../../core/numbers/decimal";
 import type { Kind } from "../../core/kinds";
 import type { Bill } from "../../core/season";
 import { money, type Money } from "../../core/numbers/units";
 import { billKinds, purchaseColumns } from "../columns/purchases";
+import { freightAndRebate } from "./freightAndRebate";
 import type { ItemUnits } from "../itemUnits";
 import type { Names } from "../names";
 import type { Row } from "../tableRow";
@@ -49,7 +49,7 @@ export function billOf(row: Row, { items, units, places }: BillReading, amount: 
   const typed = row.text(columns.item);
   const known = units.get(items.spelled(typed ?? "") ?? "")?.item ?? null;
   const kind = row.text(columns.kind) === null && known !== null && isBilled(known.kind) ? known.kind : row.need(columns.kind);
-  const [freight, rebate] = [row.of(columns.freight) ?? zero, row.of(columns.rebate) ?? zero];
+  const { freight, rebate } = freightAndRebate(row, amount);
   const isOpening = isOpeningRow(row);
   if (kind === null || over === null || paidOn === null || amount === null) return null;
   return {

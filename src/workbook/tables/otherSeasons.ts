@@ -1,8 +1,8 @@
 /** Rows of Purchases for another season. */
-import { zero } from "../../core/numbers/decimal";
 import { money, type Money } from "../../core/numbers/units";
 import type { OtherSeasonBill } from "../../core/season";
 import { purchaseColumns } from "../columns/purchases";
+import { freightAndRebate } from "./freightAndRebate";
 import type { Row } from "../tableRow";
 import type { BillReading } from "./bills";
 import { besideAnother } from "./openingRow";
@@ -33,7 +33,7 @@ export function forOtherSeason(
   const item = units.get(items.spelled(name ?? "") ?? "")?.item ?? null;
   const kind = row.of(columns.kind) ?? item?.kind ?? row.need(columns.kind);
   const amount = amountOf();
-  const [freight, rebate] = [row.of(columns.freight) ?? zero, row.of(columns.rebate) ?? zero];
+  const { freight, rebate } = freightAndRebate(row, amount);
   const paidOn = row.of(columns.paidOn) ?? date;
   if (row.of(columns.opening) === "yes") besideAnother(row, columns.opening, columns.forSeason);
   if (kind === null || amount === null || paidOn === null) return null;

@@ -1,8 +1,9 @@
 /** The table Purchases: bills of items, and bills that are charged directly to what they name. */
-import { one, zero, type Decimal } from "../../core/numbers/decimal";
+import { one, type Decimal } from "../../core/numbers/decimal";
 import type { Bill, OtherSeasonBill, Purchase } from "../../core/season";
 import { itemQuantity, money, type Money } from "../../core/numbers/units";
 import { purchaseColumns } from "../columns/purchases";
+import { freightAndRebate } from "./freightAndRebate";
 import type { ItemConverter } from "../itemUnits";
 import type { Names } from "../names";
 import { shownMoney } from "../shown";
@@ -91,7 +92,7 @@ function purchaseOf(row: Row, items: Names, units: Units, converter: ItemConvert
   const of = item === null ? undefined : units.get(item);
   const perUnit = of === undefined || typed === null ? null : converter.perUnit(row, bill.unit, of, typed);
   const amount = amountOf(row, quantity);
-  const [freight, rebate] = [row.of(bill.freight) ?? zero, row.of(bill.rebate) ?? zero];
+  const { freight, rebate } = freightAndRebate(row, amount);
   if (quantity?.isZero() === true) moneyOfNothing(row, amount);
   const isOpening = isOpeningRow(row);
   const paidOn = row.of(bill.paidOn) ?? date;
@@ -101,8 +102,8 @@ function purchaseOf(row: Row, items: Names, units: Units, converter: ItemConvert
     date,
     quantity: itemQuantity(perUnit === one ? quantity : quantity.times(perUnit)),
     amount,
-    freight: money(freight),
-    rebate: money(rebate),
+    freight,
+    rebate,
     paidOn,
     isOpening,
     source: row.source,
@@ -141,10 +142,8 @@ function amountOf(row: Row, quantity: Decimal | null): Money | null {
   if (price === null && typed === null && !row.isFaulty(bill.unitPrice) && !row.isFaulty(bill.amount)) return row.lose("amount-missing");
   // Of two that should agree, one that cannot be read leaves the line uncertain: the other is used, and the fault told.
   if (quantity === null || (price === null && typed === null)) return null;
-  // As a register of payments writes what goes out: nobody is paid for taking what is bought, nor pays more for a rebate.
+  // As a register of payments writes what goes out: nobody is paid for taking what is bought.
   if (quantity.gt("0") && typed?.isNegative() === true && !typed.isZero()) row.fault("amount-sign", bill.amount);
-  const rebate = row.of(bill.rebate);
-  if (quantity.gt("0") && rebate?.isNegative() === true && !rebate.isZero()) row.fault("rebate-sign", bill.rebate);
   const signed = typed !== null && quantity.isNegative() && typed.gt("0") ? typed.neg() : typed;
   const worked = price === null ? null : quantity.times(price);
   if (signed === null) return worked === null ? null : money(worked);
