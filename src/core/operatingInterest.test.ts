@@ -1,10 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { application, field, item, load, operation, otherCost, purchase, seasonOf, settings } from "../../tests/support/season";
+import { application, field, item, load, machine, operation, otherCost, purchase, seasonOf, settings } from "../../tests/support/season";
 import { Decimal } from "./numbers/decimal";
-import type { Machine } from "./machines/machine";
 import { seasonFigures } from "./seasonFigures";
 import type { Season } from "./season";
-import { money, moneyPerHour, share, yearlyRate, years } from "./numbers/units";
 
 const home = field("Home", "100", "200");
 /** The one field of a season. */
@@ -54,32 +52,7 @@ describe("operating interest", () => {
   });
 
   it("runs on each pass of a machine from its day, and on a rate that is paid beside it, but not on ownership", () => {
-    const planter: Machine = {
-      name: "Planter",
-      tractor: null,
-      power: null,
-      width: new Decimal("30"),
-      speed: new Decimal("5.5"),
-      fieldEfficiency: share("0.65"),
-      tankSize: null,
-      main: {
-        name: "Planter",
-        listPrice: money("100000"),
-        purchasePrice: money("100000"),
-        age: years("0"),
-        yearsKept: years("10"),
-        hoursAYear: null,
-        repairClass: null,
-        salvage: { stated: money("20000") },
-      },
-      realRate: yearlyRate("0"),
-      taxesInsuranceHousing: yearlyRate("0"),
-      wage: moneyPerHour("26"),
-      labour: "hired labour",
-      fuelPrice: money("4"),
-      fuelPerArea: new Decimal("0.5"),
-      source: { table: "Machines", row: 1 },
-    };
+    const planter = machine("Planter");
     const pass = operation("Planting", "Home", "0", "plan", { cost: { basis: "machine", machine: "Planter" } });
     const figures = homeOf({
       settings: { ...settings, operatingInterest: { method: "by date", rate, repaymentDate: "2031-12-01" } },

@@ -7,6 +7,7 @@ import {
   harvested,
   item,
   load,
+  machine,
   operation,
   otherCost,
   purchase,
@@ -18,22 +19,9 @@ import { Decimal } from "./numbers/decimal";
 import type { Charge } from "./figures";
 import { seasonFigures, type SeasonFigures } from "./seasonFigures";
 import type { Kind } from "./kinds";
-import type { Machine } from "./machines/machine";
 import type { Season } from "./season";
 import type { StandCount } from "./stand/standCount";
-import {
-  area,
-  itemQuantity,
-  money,
-  moneyPerArea,
-  moneyPerHour,
-  moneyPerUnit,
-  points,
-  share,
-  yearlyRate,
-  years,
-  yieldPerArea,
-} from "./numbers/units";
+import { area, itemQuantity, money, moneyPerArea, moneyPerUnit, points, share, yieldPerArea } from "./numbers/units";
 
 const figures = (parts: Partial<Season>) => seasonFigures(seasonOf(parts));
 const home = field("Home", "100", "200");
@@ -184,32 +172,7 @@ describe("an operation", () => {
 });
 
 describe("work by machine", () => {
-  const owned = {
-    listPrice: money("100000"),
-    purchasePrice: money("100000"),
-    age: years("0"),
-    yearsKept: years("10"),
-    hoursAYear: null,
-    repairClass: null,
-    salvage: { stated: money("20000") },
-  };
-  const planter: Machine = {
-    name: "Planter",
-    main: { name: "Planter", ...owned },
-    tractor: null,
-    power: null,
-    width: new Decimal("30"),
-    speed: new Decimal("5.5"),
-    fieldEfficiency: share("0.65"),
-    tankSize: null,
-    realRate: yearlyRate("0"),
-    taxesInsuranceHousing: yearlyRate("0"),
-    wage: moneyPerHour("26"),
-    labour: "hired labour",
-    fuelPrice: money("4"),
-    fuelPerArea: new Decimal("0.5"),
-    source: { table: "Machines", row: 1 },
-  };
+  const planter = machine("Planter");
   const planting = operation("Planting", "Home", "0", "plan", { cost: { basis: "machine", machine: "Planter" } });
 
   it("runs in the operating layer and is owned in the full layer, its hours those of the season's own passes", () => {

@@ -1,11 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { reportOf } from "../../tests/support/reportOf";
-import { field, operation, seasonOf } from "../../tests/support/season";
+import { field, machine, operation, seasonOf } from "../../tests/support/season";
 import { Decimal } from "../core/numbers/decimal";
-import type { Machine } from "../core/machines/machine";
 import type { Loan } from "../core/season";
 import type { StandCount } from "../core/stand/standCount";
-import { area, money, moneyPerHour, share, yearlyRate, years } from "../core/numbers/units";
+import { area, money } from "../core/numbers/units";
 import { reportJson } from "./reportJson";
 
 const sown = field("Home", "100", "200", {
@@ -25,32 +24,7 @@ const counted = (plants: string): StandCount => ({
   remark: null,
   source: { table: "Stand counts", row: 1 },
 });
-const planter: Machine = {
-  name: "Planter",
-  tractor: null,
-  power: null,
-  width: new Decimal("30"),
-  speed: new Decimal("5.5"),
-  fieldEfficiency: share("0.65"),
-  tankSize: null,
-  main: {
-    name: "Planter",
-    listPrice: money("100000"),
-    purchasePrice: money("100000"),
-    age: years("0"),
-    yearsKept: years("10"),
-    hoursAYear: null,
-    repairClass: null,
-    salvage: { stated: money("20000") },
-  },
-  realRate: yearlyRate("0"),
-  taxesInsuranceHousing: yearlyRate("0"),
-  wage: moneyPerHour("26"),
-  labour: "hired labour",
-  fuelPrice: money("4"),
-  fuelPerArea: new Decimal("0.5"),
-  source: { table: "Machines", row: 1 },
-};
+const planter = machine("Planter");
 
 describe("the report as plain data", () => {
   it("has what was counted and what it lets expect", () => {

@@ -1,10 +1,21 @@
 import { describe, expect, it } from "vitest";
-import { application, corn, field, item, operation, otherCost, purchase, sale, seasonOf, settings } from "../../../tests/support/season";
+import {
+  application,
+  corn,
+  field,
+  item,
+  machine,
+  operation,
+  otherCost,
+  purchase,
+  sale,
+  seasonOf,
+  settings,
+} from "../../../tests/support/season";
 import { Decimal } from "../numbers/decimal";
-import type { Machine } from "../machines/machine";
 import type { Loan, Season } from "../season";
 import { seasonFigures } from "../seasonFigures";
-import { area, money, moneyPerArea, moneyPerHour, moneyPerUnit, share, yearlyRate, years } from "../numbers/units";
+import { area, money, moneyPerArea, moneyPerUnit, share } from "../numbers/units";
 import { seasonFlows, termPayments } from "./seasonFlows";
 
 const home = field("Home", "100", "200");
@@ -96,32 +107,8 @@ describe("the money of an item", () => {
 });
 
 describe("the money of work by machine", () => {
-  const owned = {
-    listPrice: money("100000"),
-    purchasePrice: money("100000"),
-    age: years("0"),
-    yearsKept: years("10"),
-    hoursAYear: null,
-    repairClass: null,
-    salvage: null,
-  };
-  const planter: Machine = {
-    name: "Planter",
-    main: { name: "Planter", ...owned },
-    tractor: null,
-    power: null,
-    width: new Decimal("30"),
-    speed: new Decimal("5.5"),
-    fieldEfficiency: share("0.65"),
-    tankSize: null,
-    realRate: yearlyRate("0"),
-    taxesInsuranceHousing: yearlyRate("0"),
-    wage: moneyPerHour("26"),
-    labour: "hired labour",
-    fuelPrice: money("4"),
-    fuelPerArea: new Decimal("0.5"),
-    source: { table: "Machines", row: 1 },
-  };
+  const drill = machine("Planter");
+  const planter = { ...drill, main: { ...drill.main, salvage: null } };
   const work = {
     machines: [planter],
     operations: [
