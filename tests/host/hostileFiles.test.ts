@@ -47,3 +47,15 @@ it.each([
   const opened = withPart("xl/worksheets/sheet1.xml", text);
   expect(opened.ok ? "opened" : opened.problems[0]!.message).toBe(`The workbook is damaged: ${words}.`);
 });
+
+it("saves rows that stand out of order in the part once each, in order, so that the file opens again", () => {
+  const row = (number: number) => `<row r="${number}"><c r="A${number}"><v>${number}</v></c></row>`;
+  const opened = withPart("xl/worksheets/sheet1.xml", sheet([5, 4, 8, 7, 6, 9].map(row).join("")));
+  if (!opened.ok) throw new Error(opened.problems[0]!.message);
+  const [first] = opened.value.sheets();
+  opened.value.setCells(first!.name, [{ row: 20, column: 0, value: 21 }]);
+  const again = openWorkbook(opened.value.save());
+  if (!again.ok) throw new Error(again.problems[0]!.message);
+  const text = new TextDecoder().decode(again.value.parts().get("xl/worksheets/sheet1.xml"));
+  expect([...text.matchAll(/<row r="(\d+)"/g)].map(([, number]) => number)).toEqual(["4", "5", "6", "7", "8", "9", "21"]);
+});

@@ -172,7 +172,8 @@ export class SheetRows {
         from = -1;
         pieces.push(row);
       } else {
-        if (from < 0 || place.from < to) {
+        // Rows out of order in the part: what lies between two of them may be a row that has its turn at another time.
+        if (from < 0 || place.from < to || (place.from > to && this.text.slice(to, place.from).includes(`<${this.prefix}row`))) {
           copy();
           from = place.from;
         }
