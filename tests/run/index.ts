@@ -1,7 +1,7 @@
 /**
  * `npm test`: everything, in order of speed. Goes on after a failure, so that one run shows all of them, and ends with
  * one line of counts. `npm test -- fast` has the types and the tests that take seconds; `npm test -- long` only the
- * judges of random seasons, with twenty times as many of them, and a minute of strange cells, files and entries with a new seed.
+ * judges of random seasons, with twenty times as many of them, and a minute of strange cells, files and entries.
  */
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readFileSync, rmSync } from "node:fs";
@@ -56,11 +56,10 @@ if (missing.length > 0) {
   process.exit(1);
 }
 
-/** More random seasons than every run can wait for, and a minute of cases that no run has seen. */
+/** More random seasons than every run can wait for, and a minute of strange cases, whose seed is a new one with each change of the code. */
 function longJudges(): readonly Counts[] {
   process.env.PENNYACRE_JUDGE = "long";
   const judges = tests("unit", "tests/exact", "tests/problems/everyNumber.test.ts");
-  process.env.PENNYACRE_SEED ??= "random";
   process.env.PENNYACRE_FUZZ ??= "60";
   return [judges, tests("unit", "tests/fuzz")];
 }
