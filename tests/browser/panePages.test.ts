@@ -600,7 +600,7 @@ describe.each(looks)("in %s", (_, look) => {
       /^1\. Corn hybrid K-114/,
       "Corn: own fields side by side, no trial",
       "Weeds and tank",
-      /^Larkspur Bottom: Waterhemp, no site left in 1 of 5 passes$/,
+      /^Larkspur Bottom: Waterhemp, no site left in 1 of 3 passes$/,
       "Weather",
       "When to harvest: field or dryer",
       "Days from a file",

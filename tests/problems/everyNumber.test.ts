@@ -141,7 +141,7 @@ describe("in a workbook in which every column counts", () => {
     expect(movesNothing.filter((entry) => !met(entry))).toEqual([]);
   });
 
-  it.each([1, 2, 30])("a row below a table is told, %i rows down", (by) => {
+  it.each([1, 2, 30])("a row below a table is told, %i rows down", { timeout: 900_000 }, (by) => {
     const silent = content.tables
       .flatMap((table) => table.rows.map((cells) => ({ table, cells })))
       .filter(({ table, cells }) => {
