@@ -82,7 +82,7 @@ describe("a season without problems", () => {
     expect(code).toBe(0);
     expect(readFileSync(input).equals(before)).toBe(true);
     const theirs = sheetNames(input);
-    expect(sheetNames(at("out.xlsx")).slice(0, theirs.length + 3)).toEqual([...theirs, "Cost per acre", "Break-even", "Stand"]);
+    expect(sheetNames(at("out.xlsx")).slice(0, theirs.length + 3)).toEqual([...theirs, "Cost per acre", "Break-even", "Field pages"]);
     expect(sheetNames(at("lender.xlsx"))).toEqual([...theirs, "Lender pages", "Cash flow"]);
   });
 });
