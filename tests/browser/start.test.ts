@@ -150,6 +150,7 @@ it("keeps what is typed and says what is wrong at its box, and writes nothing", 
 
 it("begins in the pane on a narrow page too, and takes the first bill where nothing stands in Items", async () => {
   await page.setViewportSize({ width: 320, height: 700 });
+  await page.getByRole("button", { name: "File", exact: true }).click();
   await page.getByRole("button", { name: "New", exact: true }).click();
   await page.getByRole("textbox", { name: "Crop 1, name" }).fill("Corn");
   for (const [label, text] of [

@@ -61,10 +61,11 @@ export function StartForm({ report }: { readonly report: SeasonReport }) {
       setFailed(failureWords(written.failure));
       return;
     }
-    await watch.refresh();
-    setWriting(false);
+    // Before the reading, with which the form may go: it begins at its first step when it comes again.
     beginAnew({ year: draft["year"] ?? "" });
     setStep(0);
+    await watch.refresh();
+    setWriting(false);
     setTried(-1);
     tell({
       tone: "done",
