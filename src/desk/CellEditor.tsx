@@ -4,7 +4,7 @@ import { meant, offered } from "./cellChoices";
 import type { GridBook, DeskSheet } from "./gridBook";
 import { offerAt } from "./offers";
 import { scrolledTo } from "./scrolledTo";
-import type { WorkspaceCommands } from "./useWorkspace";
+import type { WorkspaceCommands } from "./workspaceCommands";
 import type { Editing } from "./workspace";
 
 export type CellEditorProps = {

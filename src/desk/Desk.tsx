@@ -15,20 +15,14 @@ import { download, fetchWorkbook, pickInPlace, readFile, readInPlace, type DeskF
 import { Notice, type NoticeText } from "./Notice";
 import type { AtHand, FileCommands, OpenBook } from "./openBook";
 import { otherTabs, pageChannel } from "./otherTabs";
-import { needsTrial, trialOf } from "./trial";
 import { UnsavedDialog } from "./UnsavedDialog";
+import { useTrial } from "./useTrial";
 import { useDrafts } from "./useDrafts";
 import { WorkbookView } from "./WorkbookView";
 
 /** Where the demonstration workbooks lie, from the page's own address. */
 const demo = "demo-season.xlsx";
 const demoWithProblems = "demo-season-with-problems.xlsx";
-
-/** What comes of a file that is read apart from the page first. */
-type Worth = "open it" | "given up" | { readonly refused: string };
-
-/** For so many milliseconds a page may stand still without a question first. */
-const longestStandstill = 3_000;
 
 /** One engine for all workbooks of the page; it starts with the first formula. */
 const engine = engineInWorker();
@@ -53,45 +47,7 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
   const hasChanges = useCallback(() => atHand.isTyping() || (atHand.current?.book.hasChanges() ?? false), [atHand]);
   const wouldLose = useCallback(() => hasChanges() || atHand.isFormTyped(), [atHand, hasChanges]);
 
-  /** Gives up the file that is being read, if there is one: another is wanted now. */
-  const giveUp = useRef(() => {});
-
-  /**
-   * Reads a file that may take long apart from the page first, where it can be given up; says whether the page is to open it. A file
-   * in which the page would stand still for seconds is opened only if that is wanted.
-   */
-  const isWorthOpening = useCallback(async (name: string, bytes: Uint8Array, kept: string): Promise<Worth> => {
-    if (!needsTrial(bytes)) return "open it";
-    const trial = trialOf(bytes);
-    giveUp.current = trial.giveUp;
-    const leave = { label: "Give up", choose: trial.giveUp };
-    setNotice({ intent: "info", text: `Reading ${name} …${kept}`, answers: [leave] });
-    const end = await trial.ended;
-    if (end.is === "given up") {
-      setNotice((now) => (now?.answers?.includes(leave) === true ? null : now));
-      return "given up";
-    }
-    if (end.is === "refused") return { refused: end.words };
-    if (end.milliseconds <= longestStandstill) return "open it";
-    return new Promise((answer) => {
-      giveUp.current = () => answer("given up");
-      const seconds = Math.ceil(end.milliseconds / 1000);
-      setNotice({
-        intent: "warning",
-        text: `${name} takes about ${seconds} seconds to open, and nothing else on this page moves meanwhile.${kept}`,
-        answers: [
-          { label: "Open it", choose: () => answer("open it") },
-          {
-            label: "Give up",
-            choose: () => {
-              setNotice(null);
-              answer("given up");
-            },
-          },
-        ],
-      });
-    });
-  }, []);
+  const { isWorthOpening, giveUp } = useTrial(setNotice);
 
   /**
    * Opens a file; answers whether it could be opened. The workbook at hand stays where it could not, and where it was changed while the
@@ -99,7 +55,7 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
    */
   const show = useCallback(
     async (file: Promise<DeskFile>, from: "file" | "demo" | "made" | Draft = "file"): Promise<boolean> => {
-      giveUp.current();
+      giveUp();
       const before = atHand.current?.book.version();
       const kept = atHand.current === null ? "" : ` ${atHand.current.name} is still open.`;
       /** The workbook stays after all, and whoever gave its changes up gave them up for another one. */
@@ -129,14 +85,14 @@ export function Desk({ atHand }: { readonly atHand: AtHand }) {
       } else put();
       return true;
     },
-    [atHand, tabs, taken, wouldLose, hasChanges, isWorthOpening],
+    [atHand, tabs, taken, wouldLose, hasChanges, isWorthOpening, giveUp],
   );
 
   const openNew = useCallback(() => {
-    giveUp.current();
+    giveUp();
     setOpen({ name: "New season.xlsx", book: newBook({ engine }), placed: { current: null }, draftId: newDraftId() });
     tabs.opened(null);
-  }, [tabs]);
+  }, [tabs, giveUp]);
 
   useEffect(() => {
     show(fetchWorkbook(demo), "demo")

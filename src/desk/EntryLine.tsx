@@ -4,7 +4,7 @@ import type { GridBook, DeskSheet } from "./gridBook";
 import { spelled } from "../workbook/spelling";
 import { hintAt } from "./hintAt";
 import { tableAt } from "./tableAt";
-import type { WorkspaceCommands } from "./useWorkspace";
+import type { WorkspaceCommands } from "./workspaceCommands";
 import type { Editing } from "./workspace";
 
 export type EntryLineProps = {

@@ -4,7 +4,7 @@ import { faultKey, type CellFaults } from "./cellFaults";
 import type { GridBook, DeskCell, GridLook, DeskSheet } from "./gridBook";
 import type { View } from "./views";
 import type { Editing } from "./workspace";
-import type { WorkspaceCommands } from "./useWorkspace";
+import type { WorkspaceCommands } from "./workspaceCommands";
 
 export type GridRowProps = {
   readonly book: GridBook;

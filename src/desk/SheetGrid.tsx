@@ -9,7 +9,7 @@ import type { GridBook, DeskSheet } from "./gridBook";
 import { scrolledTo } from "./scrolledTo";
 import { isBlock, selectBlock, selectCell, selectedBlock, type Selection } from "./gridSelection";
 import { tableAt } from "./tableAt";
-import type { WorkspaceCommands } from "./useWorkspace";
+import type { WorkspaceCommands } from "./workspaceCommands";
 import { extentOf, lastInUse, type View } from "./views";
 import type { Editing } from "./workspace";
 

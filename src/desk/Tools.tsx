@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState, type KeyboardEvent } from "react";
-import type { WorkspaceCommands } from "./useWorkspace";
+import type { WorkspaceCommands } from "./workspaceCommands";
 
 export type ToolsProps = {
   readonly commands: WorkspaceCommands;

@@ -5,7 +5,7 @@ import { Coin } from "../pane/parts/Coin";
 import type { FileCommands } from "./openBook";
 import { acceptedFiles } from "./files";
 import type { GridBook } from "./gridBook";
-import type { WorkspaceCommands } from "./useWorkspace";
+import type { WorkspaceCommands } from "./workspaceCommands";
 
 export type TopBarProps = {
   readonly name: string;
