@@ -62,7 +62,7 @@ export function changeDraftView(
   ground: Ground,
   { decimalComma, countedIn }: { readonly decimalComma: boolean; readonly countedIn: boolean },
 ): ChangeDraftView {
-  const typed = new Typed<string>(draft, decimalComma);
+  const typed = new Typed<string>(draft, decimalComma, ground.report.season.settings.currency);
   const acres = typed.number("acres", { needed: true, aboveZero: true });
   const rate = typed.number("rate", { isPercent: true });
   const numbers = Object.fromEntries(form.boxes.map(({ name, wanted }) => [name, typed.number(name, wanted)]));

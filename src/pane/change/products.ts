@@ -32,7 +32,7 @@ const isBegun = (draft: Draft, at: string) => ["item", "rate", "price"].some((bo
 /** The rows that are filled and a blank one after them, with what is wrong with each. */
 export function productsOf(draft: Draft, report: SeasonReport, decimalComma: boolean): Products {
   const last = places.findLastIndex((at) => isBegun(draft, at));
-  const typed = new Typed<string>(draft, decimalComma);
+  const typed = new Typed<string>(draft, decimalComma, report.season.settings.currency);
   const faults: { [box: string]: string } = {};
   const rows = places.slice(0, last + 2).map((at): ProductRow => {
     const name = (draft[`item${at}`] ?? "").trim();

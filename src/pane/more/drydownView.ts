@@ -87,7 +87,7 @@ export function drydownView(
   decimalComma: boolean,
   format: Format,
 ): DrydownView {
-  const typed = new Typed<DrydownBox>(draft, decimalComma);
+  const typed = new Typed<DrydownBox>(draft, decimalComma, format.currency);
   const [from, lastSafe] = [typed.day("from"), typed.day("lastSafe")];
   const moisture = typed.number("moisture", { needed: true, aboveZero: true, isPercent: true });
   if (moisture?.gte("60") === true) typed.faults.moisture = "Enter a percentage below 60.";

@@ -7,10 +7,12 @@ export type Faults<Name extends string> = { readonly [N in Name]?: string };
 /**
  * The number that a person means by what they typed; `null` where it is none. It is read as a cell of the workbook is, and where
  * only a decimal comma makes a number of it, as one with a decimal comma: here the row that will be written is shown at once.
+ *
+ * @param currency of the workbook's money, so that a sign or code of another one makes no number of it; left out where none is asked
  */
-export function typedNumber(text: string, decimalComma: boolean): Decimal | null {
-  const reading = readNumber(text, { decimalComma });
-  if (reading === "decimal-comma") return typedNumber(text, true);
+export function typedNumber(text: string, decimalComma: boolean, currency?: string): Decimal | null {
+  const reading = readNumber(text, { decimalComma, ...(currency !== undefined && { currency }) });
+  if (reading === "decimal-comma") return typedNumber(text, true, currency);
   return typeof reading === "string" || reading.percent ? null : reading.value;
 }
 
@@ -33,6 +35,8 @@ export class Typed<Name extends string> {
   constructor(
     private readonly draft: { readonly [N in Name]?: string },
     private readonly decimalComma: boolean,
+    /** Of the money that boxes of the form ask for; left out where none does. */
+    private readonly currency?: string,
   ) {}
 
   /** The number in a box, zero or more unless it may be negative; `null` where it is blank or no such number. */
@@ -43,8 +47,9 @@ export class Typed<Name extends string> {
       if (needed) this.faults[name] = aboveZero ? "Enter a number above zero." : "Enter a number.";
       return null;
     }
-    const value = typedNumber(typed, this.decimalComma);
-    if (value === null) this.faults[name] = "Enter a number.";
+    const value = typedNumber(typed, this.decimalComma, this.currency);
+    if (value === null)
+      this.faults[name] = typedNumber(typed, this.decimalComma) === null ? "Enter a number." : `Enter it in ${this.currency}.`;
     else if (aboveZero && value.lte("0")) this.faults[name] = "Enter a number above zero.";
     else if (!mayBeNegative && value.isNegative()) this.faults[name] = "Enter zero or more.";
     else return value;

@@ -105,7 +105,7 @@ export function lastPrice(
 export type PurchaseBasis = { readonly items: readonly Item[]; readonly decimalComma: boolean };
 
 export function purchaseView(draft: PurchaseDraft, { items, decimalComma }: PurchaseBasis, format: Format): PurchaseView {
-  const typed = new Typed<PurchaseField>(draft, decimalComma);
+  const typed = new Typed<PurchaseField>(draft, decimalComma, format.currency);
   const { faults } = typed;
   const item = itemNamed(items, draft.item);
   // Where nothing stands in Items yet, every bill is one for a field or crop and of a kind.

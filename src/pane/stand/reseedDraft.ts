@@ -77,7 +77,7 @@ export function reseedQuestion(
 ): { readonly faults: Faults<ReseedField>; readonly question: ReseedQuestion | null } {
   const { season, figures } = report;
   const { field, table } = stand;
-  const typed = new Typed<ReseedField>(draft, decimalComma);
+  const typed = new Typed<ReseedField>(draft, decimalComma, season.settings.currency);
   const land = typed.number("area", { needed: true, aboveZero: true });
   const all = part?.area ?? field.area;
   if (land?.gt(all)) typed.faults.area = `The ${part === null ? "field" : "part"} has ${all.toString()}.`;

@@ -33,6 +33,7 @@ export function StartForm({ report }: { readonly report: SeasonReport }) {
         loans: season.loans.map(({ name }) => name),
         seasonYear: season.settings.seasonYear,
         decimalComma,
+        currency: season.settings.currency,
       }),
     [draft, season, decimalComma],
   );

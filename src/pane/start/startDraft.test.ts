@@ -4,7 +4,7 @@ import { formatOf } from "../format";
 import { startAnswers, startLacks, startReport } from "./startAnswer";
 import { acreKinds, farmKinds, linesShown, startView, type StartBasis, type StartDraft } from "./startDraft";
 
-const basis: StartBasis = { crops: [], fields: [], loans: [], seasonYear: null, decimalComma: false };
+const basis: StartBasis = { crops: [], fields: [], loans: [], seasonYear: null, decimalComma: false, currency: "USD" };
 const corn: StartDraft = { year: "2031", "crop 0 name": "Corn", "crop 0 acres": "200", "crop 0 goal": "200", "crop 0 price": "4.50" };
 const view = (more: StartDraft = {}, from: StartBasis = basis) => startView({ ...corn, ...more }, from);
 const plainRows = (of: ReturnType<typeof view>) =>

@@ -62,6 +62,7 @@ export type StartBasis = {
   readonly loans: readonly string[];
   readonly seasonYear: string | null;
   readonly decimalComma: boolean;
+  readonly currency: string;
 };
 
 /** How many lines of a sort the form shows: those that are begun, and a blank one. */
@@ -79,7 +80,7 @@ const cropBoxes = ["name", "acres", "goal", "price"] as const;
 const loanBoxes = ["name", "balance", "rate", "payment", "often", "due"] as const;
 
 export function startView(draft: StartDraft, basis: StartBasis): StartView {
-  const typed = new Typed<string>(draft, basis.decimalComma);
+  const typed = new Typed<string>(draft, basis.decimalComma, basis.currency);
   const { faults } = typed;
   const text = (name: string): string => (draft[name] ?? "").trim();
   const isBegun = (sort: string, line: number, boxes: readonly string[]) => boxes.some((box) => text(`${sort} ${line} ${box}`) !== "");
