@@ -95,14 +95,14 @@ export function TopBar({ name, hasChanges, isDraftKept, book, files, commands, t
             if (file !== undefined) files.openFile(file);
           }}
         />
+        <Button size="small" className="file-open" aria-expanded={isFileOpen} onClick={() => setFileOpen(!isFileOpen)}>
+          File
+        </Button>
         <Button size="small" className="seldom" onClick={() => (files.pickFile ?? (() => picker.current?.click()))()}>
           Open…
         </Button>
         <Button size="small" appearance={hasChanges ? "primary" : "secondary"} onClick={files.save}>
           Save
-        </Button>
-        <Button size="small" className="file-open" aria-expanded={isFileOpen} onClick={() => setFileOpen(!isFileOpen)}>
-          File
         </Button>
         <Button size="small" className="seldom" onClick={files.openNew}>
           New
