@@ -1,6 +1,7 @@
 /** Every request of every command refused, cut, lost, delayed, garbled or repeated: what the workbook holds then, and what is said. */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
+import { writing as whatWrites } from "../../src/host/excel/writingPart";
 import { HostError, type HostState } from "../../src/host/workbookHost";
 import { failureOf, failureWords } from "../../src/pane/failure";
 import { everythingIn } from "../support/officeBridge/everything";
@@ -10,6 +11,8 @@ import { openExcel } from "../support/officeBridge/openExcel";
 import { settled } from "../support/officeBridge/settled";
 import { faultCases, type FaultCase } from "./excelFaults";
 
+// As in a pane that has shown its figures: it would come by a clock that is stopped below.
+beforeAll(async () => void (await whatWrites()));
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
 

@@ -1,21 +1,13 @@
 import type { WorkbookHost } from "../workbookHost";
-import { addColumn } from "./addColumn";
-import { addRows } from "./addRows";
 import { attempt, type Attempted } from "./attempt";
-import { changeCells } from "./changeCells";
 import { watchChanges } from "./watchedChanges";
 import { carryOut, type Command } from "./command";
-import { enterRows } from "./enterRows";
-import { growTable, takeBackGrowth } from "./growTable";
 import { hostState } from "./hostState";
 import { opensWith } from "./opensWith";
-import { makeTables } from "./makeExcelTables";
 import { workbookReader } from "./readWorkbook";
 import { alikeRanges, selectedRange, selectPlace } from "./excelSelection";
 import { excelSupports, excelUndoes } from "./supports";
-import { takeBackCells, takeBackRows } from "./takeBack";
-import { takeBackEntered } from "./takeBackTables";
-import { writeSheets } from "./writeSheets";
+import { writing, type Writing } from "./writingPart";
 
 export type ExcelHostOptions = {
   /** How long to wait for Excel before telling the user that it does not answer, in seconds. */
@@ -33,14 +25,14 @@ export type ExcelHostOptions = {
 export function excelHost({ seconds = 30, quiet = 300 }: ExcelHostOptions = {}): WorkbookHost {
   const { follow, tell } = hostState();
   const run = <Value>(work: Attempted<Value>) => attempt({ seconds }, work);
-  const command = <Value>(asked: Command<Value>, what: string, after = "") =>
-    carryOut(asked, {
+  const command = async <Value>(asked: (by: Writing) => Command<Value>, what: string, after = "") =>
+    carryOut(asked(await writing()), {
       seconds,
       waiting: (waiting) => tell({ waiting }),
       doneLate: () => tell({ late: `Excel has now done what it had not answered for: ${what}.${after}` }),
     });
   /** Offers to take an entry back, where Excel does not say that its own Undo does. */
-  const entered = (words: string, undo: Command<void>) => {
+  const entered = (words: string, undo: (by: Writing) => Command<void>) => {
     if (excelUndoes()) return;
     const takeBack = async () => {
       await command(undo, `${words}, taken back`);
@@ -54,37 +46,41 @@ export function excelHost({ seconds = 30, quiet = 300 }: ExcelHostOptions = {}):
     follow,
     ...(opening !== null && { opensWith: opening }),
     read: () => run(reader),
-    write: (sheets) => command(writeSheets(sheets, excelSupports), "the result sheets were written"),
-    makeTables: (tables) => command(makeTables(tables, excelSupports), "tables were made"),
+    write: (sheets) => command((by) => by.writeSheets(sheets, excelSupports), "the result sheets were written"),
+    makeTables: (tables) => command((by) => by.makeTables(tables, excelSupports), "tables were made"),
     enterRows: async (entries) => {
       const words = `entries in ${entries.map(({ table }) => table.sheet).join(", ")}`;
       const done = await command(
-        enterRows(entries, excelSupports),
+        (by) => by.enterRows(entries, excelSupports),
         words,
         " If you entered it again, it is there twice: look, and delete one.",
       );
-      if (done.added.length + done.made.length > 0) entered(words, takeBackEntered(done));
+      if (done.added.length + done.made.length > 0) entered(words, (by) => by.takeBackEntered(done));
     },
     addRows: async (table, rows) => {
       const words = `${rows.length === 1 ? "an entry" : `${rows.length} entries`} in ${table.replaceAll("_", " ")}`;
-      const added = await command(addRows(table, rows), words, " If you entered it again, it is there twice: look, and delete one.");
-      if (rows.length > 0) entered(words, takeBackRows(added));
+      const added = await command(
+        (by) => by.addRows(table, rows),
+        words,
+        " If you entered it again, it is there twice: look, and delete one.",
+      );
+      if (rows.length > 0) entered(words, (by) => by.takeBackRows(added));
     },
     growTable: async (table, rows) => {
       const grown = await command(
-        growTable(table, rows, excelSupports),
+        (by) => by.growTable(table, rows, excelSupports),
         `${rows === 1 ? "an entry" : `${rows} entries`} taken into ${table.replaceAll("_", " ")}`,
       );
-      entered(`${rows === 1 ? "an entry" : `${rows} entries`} taken into ${table.replaceAll("_", " ")}`, takeBackGrowth(grown));
+      entered(`${rows === 1 ? "an entry" : `${rows} entries`} taken into ${table.replaceAll("_", " ")}`, (by) => by.takeBackGrowth(grown));
     },
     changeCells: async (changes) => {
       const words =
         `${changes.length === 1 ? "a cell" : `${changes.length} cells`} in ` +
         `${[...new Set(changes.map(({ table }) => table.replaceAll("_", " ")))].join(" and ")}`;
-      const changed = await command(changeCells(changes), words);
-      if (changes.length > 0) entered(words, takeBackCells(changed));
+      const changed = await command((by) => by.changeCells(changes), words);
+      if (changes.length > 0) entered(words, (by) => by.takeBackCells(changed));
     },
-    addColumn: (column) => command(addColumn(column, excelSupports), `a column in ${column.table}`),
+    addColumn: (column) => command((by) => by.addColumn(column, excelSupports), `a column in ${column.table}`),
     select: (place) => run((context) => selectPlace(context, place)),
     selection: () => run(selectedRange),
     alike: (address) => run((context) => alikeRanges(context, address)),

@@ -6,7 +6,7 @@ import type { Command, Found } from "./command";
 import type { Supports } from "./supports";
 
 /** A table as it was drawn over more rows. */
-export type Grown = { readonly table: string; readonly before: Block; readonly after: Block };
+type Grown = { readonly table: string; readonly before: Block; readonly after: Block };
 
 /**
  * Draws a table over rows below it (ExcelApi 1.13), in one round trip after two that read. No cell changes.
