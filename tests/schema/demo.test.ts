@@ -36,6 +36,11 @@ describe("the demo season", () => {
     expect(items.filter(({ short }) => short.gt("0")).length).toBeGreaterThan(2);
     expect(stands.find(({ field }) => field.name === "Old Orchard North")!.summary.mean.lt("23000")).toBe(true);
     expect(crops[2]!.fields.map(({ final }) => final !== null)).toEqual([true, false]);
+    // The rent of one field follows price and yield: at the expected price it is its base, at the high one it is more.
+    const [gander] = report.season.fields.filter(({ flexibleRent }) => flexibleRent);
+    expect(gander!.name).toBe("Gander Slough");
+    expect(crops[1]!.outlook.rentAboveBase.isZero()).toBe(true);
+    expect(gander!.yieldGoal.times(report.season.crops[1]!.highPrice!).gt(gander!.flexibleRent!.baseGross)).toBe(true);
   });
 
   it("names the unit that nobody knows and the amount that disagrees, and marks what they touch", async () => {

@@ -83,7 +83,7 @@ export const fieldColumns = declared("Fields", {
     hint: "Inches (centimetres with hectares).",
     words: rowWidthWords,
   }),
-  tenure: choice("Tenure", tenures, { hint: "How the land is held.", words: ["ownperrent", "landtenure"] }),
+  tenure: choice("Tenure", tenures, { hint: "How the land is held.", words: ["ownperrent", "landtenure"], width: 14 }),
   rent: money("Rent per acre", {
     unit: "money per area",
     hint: "Cash rent, money per area and year. Of a flexible rent its base, paid whatever comes.",

@@ -66,8 +66,8 @@ export const layerNotes: readonly string[] = [
   "Operating: seed, fertilizer, crop protection, fuel, repairs, custom work, hired labour, drying, haul, crop insurance, supplies, " +
     "irrigation, other operating and operating interest.",
   "Cash: operating, and cash rent, land tax, overhead and term interest.",
-  "Full: cash without term interest, and machine ownership, land charge, unpaid labour and management; with it where neither " +
-    "ownership nor a land charge is entered.",
+  "Full: cash without term interest, and machine ownership, land charge, unpaid labour and management; with it if neither of the first " +
+    "two is entered.",
   "Cash need: cash, and term principal, family living and income tax.",
 ];
 

@@ -92,7 +92,7 @@ function pagesOf(rows: number, firstPage: number | null, areaUnit: AreaUnit): nu
 /** Percent at which the thirteen columns fill the width of a letter or A4 page, and each half of the rows its height. */
 const usualScale = 65;
 /** Characters of a note that fit across the page. */
-const lineLength = 150;
+const lineLength = 160;
 
 function heading(page: LenderPage, report: SeasonReport, { date }: LenderOptions, layer: Layer): void {
   const { currency, areaUnit, farm } = report.season.settings;

@@ -21,8 +21,8 @@ export const lenderNotes = (report: SeasonReport, layer: Layer, crops: readonly 
   ...crops.flatMap((crop) =>
     [...tableNotes(report, crop.crop), ...harvestNotes(report, crop), ...rentNotes(report, crop)].map((words) => `${crop.crop}: ${words}`),
   ),
-  `The tables of net return are on the layer ${layerTitle(layer).toLowerCase()}: hauling, drying and selling follow the yield in ` +
-    `them${crops.some(({ outlook }) => outlook.rent.length > 0) ? ", and flexible rent the price too" : ""}, everything else stays.`,
+  `Tables of net return: on the layer ${layerTitle(layer).toLowerCase()}; hauling, drying and selling follow the yield in ` +
+    `them${crops.some(({ outlook }) => outlook.rent.length > 0) ? ", flexible rent the price too" : ""}, everything else stays.`,
   "Low: each field at its lowest of goal, projected and proven yield, at the low price; high: the highest, at the high price; " +
     "without one, the expected.",
   "Insurance: guarantee and payment are the operator's share, shown apart from the net; a payment is worked out at the policy's " +
