@@ -109,6 +109,7 @@ export function CountForm({ field }: CountFormProps) {
           {box("part", columns.part.heading)}
           {box("partAcres", format.areaUnit === "ac" ? "Acres of the part" : "Hectares of the part", { numeric: true })}
         </div>
+        {box("partPlanted", "Part planted, where not with the field", { type: "date" })}
         <div className="pn-pair">
           {box("latitude", columns.latitude.heading)}
           {box("longitude", columns.longitude.heading)}

@@ -61,6 +61,18 @@ describe("a count being typed", () => {
     expect(countView({ ...placed, latitude: "", longitude: "" }, mill, false, format).row!.has("Latitude")).toBe(false);
   });
 
+  it("writes the day on which a part was planted apart, which needs a name and comes before the count", () => {
+    const replanted = { ...draft, part: "Knoll", partPlanted: "2031-05-28" };
+    expect(countView(replanted, mill, false, format).row!.get("Part planted")).toEqual({ day: "2031-05-28" });
+    expect(countView(draft, mill, false, format).row!.has("Part planted")).toBe(false);
+    const faults = (more: Partial<typeof replanted>) => countView({ ...replanted, ...more }, mill, false, format).faults;
+    expect([faults({ part: " " }), faults({ partPlanted: "2031-06-03" }), faults({ partPlanted: "in May" })]).toEqual([
+      { partPlanted: "Name the part that was planted then." },
+      { partPlanted: "The count is from before that day and would count for nothing." },
+      { partPlanted: "Enter a date." },
+    ]);
+  });
+
   it("names every fault at its box and writes no row", () => {
     const view = countView({ ...draft, date: "", length: "0", plants: "many", weak: "-1" }, mill, false, format);
     expect(Object.keys(view.faults)).toEqual(["date", "length", "plants", "weak"]);
@@ -71,7 +83,7 @@ describe("a count being typed", () => {
 
   it("keeps how the place was measured for the next one", () => {
     expect(nextCount(draft)).toEqual({ ...draft, plants: "", weak: "", remark: "" });
-    const placed = { ...draft, part: "Knoll", partAcres: "20", latitude: "42", longitude: "-93" };
+    const placed = { ...draft, part: "Knoll", partAcres: "20", partPlanted: "2031-05-28", latitude: "42", longitude: "-93" };
     expect(nextCount(placed)).toEqual({ ...draft, plants: "", weak: "", remark: "", part: "Knoll" });
   });
 });

@@ -21,6 +21,7 @@ export type CountDraft = {
   readonly weak: string;
   readonly part: string;
   readonly partAcres: string;
+  readonly partPlanted: string;
   readonly latitude: string;
   readonly longitude: string;
   readonly remark: string;
@@ -47,18 +48,20 @@ export function emptyCount(date: string, field: Field | undefined, unit: AreaUni
     weak: "",
     part: "",
     partAcres: "",
+    partPlanted: "",
     latitude: "",
     longitude: "",
     remark: "",
   };
 }
 
-/** The same after one place is added: the next is measured out as this one was, in the same part, whose acres are said once. */
+/** The same after one place is added: the next is measured out as this one was, in the same part, whose acres and planting are said once. */
 export const nextCount = (draft: CountDraft): CountDraft => ({
   ...draft,
   plants: "",
   weak: "",
   partAcres: "",
+  partPlanted: "",
   latitude: "",
   longitude: "",
   remark: "",
@@ -86,6 +89,10 @@ export function countView(draft: CountDraft, field: Field, decimalComma: boolean
   const weak = typed.number("weak");
   const partAcres = typed.number("partAcres", { aboveZero: true });
   if (partAcres !== null && draft.part.trim() === "") faults.part = "Name the part that has so many acres.";
+  const partPlanted = draft.partPlanted === "" ? null : typed.day("partPlanted");
+  if (partPlanted !== null && draft.part.trim() === "") faults.partPlanted = "Name the part that was planted then.";
+  else if (partPlanted !== null && partPlanted > draft.date)
+    faults.partPlanted = "The count is from before that day and would count for nothing.";
   const [latitude, longitude] = coordinatesTyped(draft, decimalComma, faults);
   const place: CountedPlace | null =
     rowWidth !== null && length !== null ? { rowWidth, length } : hoop !== null ? { hoopDiameter: hoop } : null;
@@ -115,6 +122,7 @@ export function countView(draft: CountDraft, field: Field, decimalComma: boolean
       [columns.longitude, longitude],
       [columns.part, draft.part.trim()],
       [columns.partAcres, partAcres],
+      [columns.partPlanted, partPlanted === null ? null : { day: partPlanted }],
       [columns.remark, draft.remark.trim()],
     ]),
   };

@@ -39,6 +39,15 @@ describe("a GeoJSON file of points", () => {
     expect(rows(JSON.stringify(point([-93.62, 42])))).toHaveLength(1);
   });
 
+  it("says on which day its part was planted; a day that nobody can read is no reason to count the spot for another planting", () => {
+    const of = (planted: string) => collection(point([-93.62, 42], { plants: 27, part: "Knoll", "Part planted": planted }));
+    expect(rows(of("2031-05-28T08:00:00Z"))).toMatchObject([{ Part: "Knoll", "Part planted": { day: "2031-05-28" } }]);
+    expect(view(of("late May"))).toMatchObject({
+      rows: null,
+      says: [expect.anything(), "Not read: point 1, “late May” is no date of planting."],
+    });
+  });
+
   it("loses no feature without a word: another shape, no place, a number missing, degrees the wrong way round", () => {
     const { says, rows: added } = view(
       collection(

@@ -41,8 +41,20 @@ export type FileSpotsView = {
   readonly rows: readonly EntryRow[] | null;
 };
 
-type Known = "field" | "date" | "rowWidth" | "length" | "hoop" | "plants" | "weak" | "part" | "partAcres" | "remark";
-const known: readonly Known[] = ["field", "date", "rowWidth", "length", "hoop", "plants", "weak", "part", "partAcres", "remark"];
+type Known = "field" | "date" | "rowWidth" | "length" | "hoop" | "plants" | "weak" | "part" | "partAcres" | "partPlanted" | "remark";
+const known: readonly Known[] = [
+  "field",
+  "date",
+  "rowWidth",
+  "length",
+  "hoop",
+  "plants",
+  "weak",
+  "part",
+  "partAcres",
+  "partPlanted",
+  "remark",
+];
 /** Words of phones and surveying programs, besides those that growers write (common practice, from memory). */
 const more: Readonly<Partial<Record<Known, readonly string[]>>> = {
   date: ["time", "timestamp", "datetime", "created", "createdat", "recorded", "collected", "observed"],
@@ -183,8 +195,11 @@ function spotOf(point: PointRecord, { meant, file, field, season, unit, measured
   const name = said("field");
   const of = name === "" ? field : season.fields.find((each) => plain(each.name) === plain(name));
   if (of === undefined) return `no field is called “${name}”`;
-  const date = day ?? readDate(said("date").replace(/[T ]\d{1,2}:.*$/, ""), { dateSystem: "1900", dayFirst: comma });
+  const dayIn = (box: Known) => readDate(said(box).replace(/[T ]\d{1,2}:.*$/, ""), { dateSystem: "1900", dayFirst: comma });
+  const date = day ?? dayIn("date");
   if (date === null) return `“${said("date")}” is no date`;
+  const partPlanted = said("partPlanted") === "" ? null : dayIn("partPlanted");
+  if (said("partPlanted") !== "" && partPlanted === null) return `“${said("partPlanted")}” is no date of planting`;
   const numbers = (["plants", "weak", "partAcres", "rowWidth", "length", "hoop"] as const).map(numberIn);
   if (numbers.some((each) => each === "none" || each?.isNegative() === true)) return "a number of it is none, or below zero";
   const [plants, weak, partAcres, ...sizes] = numbers as (Decimal | null)[];
@@ -220,6 +235,7 @@ function spotOf(point: PointRecord, { meant, file, field, season, unit, measured
         columns.partAcres,
         partAcres === null || partAcres === undefined ? null : areaIn(partAcres, meant.get("partAcres")!, season.settings.areaUnit),
       ],
+      [columns.partPlanted, partPlanted === null ? null : { day: partPlanted }],
       [columns.remark, said("remark")],
     ]),
   };
