@@ -125,6 +125,30 @@ describe("a change built in the demo", () => {
   });
 });
 
+describe("the lease of a field set against a fixed rent", () => {
+  it("begins from the lease that is entered, says at which price the two are alike, and what the fixed one costs now", async () => {
+    await tab("Changes");
+    await button("Compare another change").click();
+    await pane().getByLabel("What is compared").selectOption({ label: "Fixed or flexible rent" });
+    await pane().getByLabel("Where").selectOption({ label: "Gander Slough, Soybeans" });
+    const form = pane().getByRole("form", { name: "New change" });
+    const typedIn = (label: string) => form.getByLabel(label).first().inputValue();
+    expect(await Promise.all(["Base rent", "Base gross", "Share above base", "Most rent"].map(typedIn))).toEqual([
+      "232",
+      "640",
+      "35",
+      "290",
+    ]);
+    await form.getByLabel("Fixed rent").first().fill("250");
+    // 58 × 10.40 is 603.20, below the base of 640; 58 × 11.90 is 690.20, of whose 50.20 beyond it 35 % are 17.57. At 250 the rent is 18
+    // beyond its base: 640 + 18 / 0.35 = 691.43 of gross, 11.92 a bushel.
+    await form.getByText("With 58.0 bu per acre the flexible rent is 232.00 at 9.40, 232.00 at 10.40, 249.57 at 11.90.").waitFor();
+    await form.getByText("The two rents are alike at 11.92 per bu; above it the fixed rent is the lower one.").waitFor();
+    await expect.poll(() => form.innerText()).toContain("Net change −18.00 USD per acre a year, −2,192.40 USD on 121.8 ac");
+    expect(await form.innerText()).toContain("It pays with Fixed rent at less than 232.00.");
+  });
+});
+
 describe("lender pages of the demo", () => {
   it("are written beside the entries and shown on their own sheets", async () => {
     await tab("Lender");

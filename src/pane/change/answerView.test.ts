@@ -93,6 +93,8 @@ describe("the answer to a change", () => {
     expect(viewOf(change(gainOf(null), unpriced)).lead).toBe("What it takes to pay is not known yet. Still blank: Wheels.");
     expect(viewOf(change(saves)).lead).toBe("It pays at any area.");
     expect(leadWords(change(gainOf("3"), wheels), { of: "grain price" }, format)).toBe("It pays at a grain price above 1.69 USD per bu.");
+    // Three bushels at 4.00 carry 1,200 a year on 100 acres, in five years 6,000 for 8 wheels.
+    expect(leadWords(change(gainOf("3"), wheels), { of: "price", line: wheels }, format)).toBe("It pays with Wheels at less than 750.00.");
   });
 
   it("names figure, kind and source of a trial", () => {

@@ -229,6 +229,8 @@ function neededWords(
     return value.isNegative()
       ? `It pays at ${above ? "any price" : "no price"} of grain.`
       : `It pays at a grain price ${priceWords({ value, pays }, change, null, format)}.`;
+  if (entry.of === "price")
+    return `It pays with ${subject} at ${above ? `more than ${format.priceNeeded(value)}` : `less than ${format.priceAtMost(value)}`}.`;
   if (entry.of !== "quantity") return `It pays with ${entry.of} ${above ? "above" : "below"} ${format.quantity(value)}.`;
   const { unit } = entry.line;
   if (value.isNegative())
