@@ -8,8 +8,6 @@ type HeavyFile = {
   readonly bytes: () => Uint8Array;
   /** What the command line ends with: 0 or 1 with figures, 2 refused. */
   readonly ends: readonly (0 | 1 | 2)[];
-  /** Seconds of the processor that the command line may take where it is not five: on a busy machine its work counts up to twice. */
-  readonly mostSeconds?: number;
 };
 
 const main = 'xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"';
@@ -131,19 +129,17 @@ export const heavyFiles: readonly HeavyFile[] = [
   },
   { name: "a table over the whole sheet", bytes: () => wholeSheets(1), ends: [1] },
   { name: "fifty tables over their whole sheets", bytes: () => wholeSheets(50), ends: [2] },
-  { name: "formulas chained 100,000 deep", bytes: () => chain(100_000, (row) => `A${row - 1}+1`), ends: [0, 1], mostSeconds: 10 },
+  { name: "formulas chained 100,000 deep", bytes: () => chain(100_000, (row) => `A${row - 1}+1`), ends: [0, 1] },
   {
     name: "formulas chained 100,000 deep in a circle",
     bytes: () => chain(100_000, (row) => (row === 2 ? "A100000" : `A${row - 1}+1`)),
     ends: [0, 1],
-    mostSeconds: 10,
   },
   { name: "20,000 formulas that each add up all above", bytes: () => chain(20_000, (row) => `SUM(A$1:A${row - 1})`), ends: [0, 1] },
   {
     name: "100,000 formulas that each name two above",
     bytes: () => chain(100_000, (row) => `A${row - 1}+A${Math.max(1, row - 2)}`),
     ends: [0, 1],
-    mostSeconds: 10,
   },
   {
     name: "a formula nested 8,000 deep",

@@ -24,26 +24,36 @@ export function formulaBook(state: State): FormulaBook {
       columns: table.columns.map(({ name }) => name),
     })),
     names: names.map(({ name, refersTo, sheet }) => ({ name, refersTo, sheet: sheet === null ? null : (positions.get(sheet) ?? -1) })),
-    formulas: data.flatMap((each, sheet) => formulasOf(each).map((formula): FormulaCell => ({ ...formula, sheet }))),
+    formulas: data.flatMap((each, sheet) => formulasOf(each)(sheet)),
     used: (sheet) => ({ rows: (used[sheet]?.bottom ?? -1) + 1, columns: (used[sheet]?.right ?? -1) + 1 }),
     valueAt: valuesOf(data),
     hasHiddenRow: ({ sheet, area: { top, bottom } }) => data[sheet]!.rows.hiddenRows().some((row) => row >= top && row <= bottom),
   };
 }
 
-const formulasOf = oncePer((data: SheetData): readonly Omit<FormulaCell, "sheet">[] =>
-  data.rows.withFormulas().flatMap((row) =>
-    data.rows.get(row)!.cells.flatMap((cell) => {
-      const { column, formula, isUnknown } = cell;
-      if (formula === undefined) return [];
-      const area = formula.kind === "array" || formula.kind === "table" ? formulaArea(formula) : null;
-      const fills = area === null || (area.top === area.bottom && area.left === area.right) ? {} : { fills: area };
-      // What a data table works out is Excel's own affair: it may read anything.
-      const text = formula.kind === "table" ? "INDIRECT()" : (formulaIn(data, { row, column }, cell) ?? "");
-      return [{ row, column, formula: text, value: isUnknown === true ? null : calculated(cell), ...fills }];
-    }),
-  ),
-);
+/** The formulas of a sheet, worked out once for each number under which it is known. */
+const formulasOf = oncePer((data: SheetData) => {
+  const known = new Map<number, readonly FormulaCell[]>();
+  return (sheet: number): readonly FormulaCell[] => {
+    const before = known.get(sheet);
+    if (before !== undefined) return before;
+    const formulas: FormulaCell[] = [];
+    for (const row of data.rows.withFormulas()) {
+      for (const cell of data.rows.get(row)!.cells) {
+        const { column, formula, isUnknown } = cell;
+        if (formula === undefined) continue;
+        const area = formula.kind === "array" || formula.kind === "table" ? formulaArea(formula) : null;
+        // What a data table works out is Excel's own affair: it may read anything.
+        const text = formula.kind === "table" ? "INDIRECT()" : (formulaIn(data, { row, column }, cell) ?? "");
+        const found = { sheet, row, column, formula: text, value: isUnknown === true ? null : calculated(cell) };
+        const fillsMore = area !== null && (area.top !== area.bottom || area.left !== area.right);
+        formulas.push(fillsMore ? { ...found, fills: area } : found);
+      }
+    }
+    known.set(sheet, formulas);
+    return formulas;
+  };
+});
 
 const calculated = ({ value, isError }: Pick<StoredCell, "value" | "isError">): CalculatedValue =>
   isError === true ? { error: String(value) } : value;
@@ -104,9 +114,10 @@ function changedColumns(old: SheetData | undefined, data: SheetData, row: number
 export function withResults(state: State, { values, stale, unworked, differing }: Recalculated): State {
   const { sheets } = bookOf(state.parts);
   const key = ({ sheet, row, column }: FormulaPlace) => staleKey(sheets[sheet]!.part, row, column);
+  const staleKeys = new Set(stale.map(key));
   const marks = {
-    stale: sameOr(state.stale, new Set(stale.map(key))),
-    unworked: sameOr(state.unworked, new Set(unworked.map(key))),
+    stale: sameOr(state.stale, staleKeys),
+    unworked: sameOr(state.unworked, unworked === stale ? staleKeys : new Set(unworked.map(key))),
     differing: sameOr(state.differing, new Map(differing.map((each) => [key(each), textOf(each.notCounted)]))),
   };
   const isMarkedSo = marks.stale === state.stale && marks.unworked === state.unworked && marks.differing === state.differing;

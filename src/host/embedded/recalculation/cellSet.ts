@@ -1,9 +1,33 @@
+import { lastRow, type Block } from "../../address";
 import type { FormulaPlace } from "./tableReference";
 import type { SheetArea } from "./understood";
 
-/** A cell as one number, which a map finds sooner than a text. */
-export const cellKey = ({ sheet, row, column }: FormulaPlace): number => (sheet * mostRows + row) * mostColumns + column;
-const [mostRows, mostColumns] = [2 ** 20, 2 ** 14];
+/** Something for each of many cells. Found by small whole numbers: a text for each cell, or one number for all sheets, takes longer. */
+export class CellMap<Value> {
+  private readonly sheets = new Map<number, Map<number, Value>>();
+
+  get({ sheet, row, column }: FormulaPlace): Value | undefined {
+    return this.sheets.get(sheet)?.get(column * mostRows + row);
+  }
+
+  set({ sheet, row, column }: FormulaPlace, value: Value): void {
+    let cells = this.sheets.get(sheet);
+    if (cells === undefined) this.sheets.set(sheet, (cells = new Map<number, Value>()));
+    cells.set(column * mostRows + row, value);
+  }
+
+  clear(): void {
+    this.sheets.clear();
+  }
+}
+const mostRows = lastRow + 1;
+
+/** The cells of an area, row by row. */
+export function cellsIn(sheet: number, { top, bottom, left, right }: Block): FormulaPlace[] {
+  const cells: FormulaPlace[] = [];
+  for (let row = top; row <= bottom; row += 1) for (let column = left; column <= right; column += 1) cells.push({ sheet, row, column });
+  return cells;
+}
 
 /** Cells of several sheets, to be asked whether an area holds one of them. Formulas mostly stand in few columns and many rows. */
 export class CellSet {
@@ -24,12 +48,6 @@ export class CellSet {
     let rows = columns.get(column);
     if (rows === undefined) columns.set(column, (rows = new Set<number>()));
     rows.add(row);
-  }
-
-  addArea({ sheet, area }: SheetArea): void {
-    for (let row = area.top; row <= area.bottom; row += 1) {
-      for (let column = area.left; column <= area.right; column += 1) this.add({ sheet, row, column });
-    }
   }
 
   has({ sheet, row, column }: FormulaPlace): boolean {

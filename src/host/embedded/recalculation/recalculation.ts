@@ -1,5 +1,5 @@
 import { isArithmetic } from "./arithmetic";
-import { cellKey, CellSet } from "./cellSet";
+import { CellMap, cellsIn, CellSet } from "./cellSet";
 import { cellsRead } from "./cellsRead";
 import type { Engine, EngineAnswer } from "./engine";
 import { asWorkedOut, isCellError, type CalculatedValue, type FormulaBook, type FormulaCell, type StoredValues } from "./formulaBook";
@@ -52,7 +52,8 @@ const agreement = 1e-9;
  * has changed, and from the start where the file's value says nothing. Without an engine that goes for all of them.
  */
 export class Recalculation {
-  private readonly understood = new Map<string, UnderstoodFormula>();
+  /** What was understood last of the formula of each cell. */
+  private readonly understood = new CellMap<{ readonly formula: string; readonly understood: UnderstoodFormula }>();
   private surroundings = "";
   private readonly known = new WeakMap<FormulaBook, KnownFormula[]>();
   private trust: Promise<Trust> | null = null;
@@ -136,7 +137,9 @@ export class Recalculation {
     const moved = this.differentFromOpened(known, answers);
     const isDoubtful = ({ cell }: KnownFormula) => this.stored.areToBeWorkedOut || trust.doubtful.has(keyOf(cell));
     const { roots, all } = staleFormulas(known, [...changed, ...moved], (formula) => unanswered.has(formula), isDoubtful);
-    return { values, stale: cellsOf(all), unworked: cellsOf(roots), differing: differingNow(known, answers, trust, new Set(all)) };
+    const stale = cellsOf(all);
+    const unworked = roots.length === all.length ? stale : cellsOf(roots);
+    return { values, stale, unworked, differing: differingNow(known, answers, trust, new Set(all)) };
   }
 
   /** Sets the file's values beside the engine's, for the workbook as it was opened. */
@@ -221,11 +224,14 @@ export class Recalculation {
 
   /** Formulas whose value is not what it was when the workbook was opened. */
   private differentFromOpened(known: readonly KnownFormula[], answers: EngineAnswer): FormulaPlace[] {
-    return known.flatMap(({ cell }, index) => {
-      const now = answers[index] ?? cell.value;
-      const then = cell.sheet < this.opened.sheets.length ? this.opened.valueAt(cell) : "";
-      return now !== null && !isSame(now, then, agreement) ? [cell] : [];
-    });
+    return placesOf(
+      known.filter(({ cell }, index) => {
+        const now = answers[index] ?? cell.value;
+        if (now === null) return false;
+        const then = cell.sheet < this.opened.sheets.length ? this.opened.valueAt(cell) : "";
+        return !isSame(now, then, agreement);
+      }),
+    );
   }
 
   private know(book: FormulaBook): KnownFormula[] {
@@ -235,9 +241,10 @@ export class Recalculation {
     if (surroundings !== this.surroundings) this.understood.clear();
     this.surroundings = surroundings;
     const known = book.formulas.map((cell) => {
-      const key = keyOf(cell);
-      let understood = this.understood.get(key);
-      if (understood === undefined) this.understood.set(key, (understood = understoodFormula(cell.formula, cell, book)));
+      const before = this.understood.get(cell);
+      if (before?.formula === cell.formula) return { cell, understood: before.understood };
+      const understood = understoodFormula(cell.formula, cell, book);
+      this.understood.set(cell, { formula: cell.formula, understood });
       return { cell, understood };
     });
     this.known.set(book, known);
@@ -274,7 +281,7 @@ async function askOnce(
 ): Promise<ReadonlyMap<KnownFormula, CalculatedValue | null>> {
   const answered = new Map<KnownFormula, CalculatedValue | null>();
   if (asked.length === 0) return answered;
-  const before = new Map<number, CalculatedValue | null>();
+  const before = new CellMap<CalculatedValue | null>();
   const stages = stagesOf(asked, chainAtOnce);
   for (const stage of stages) {
     const isAsked = new CellSet(placesOf(stage));
@@ -283,7 +290,7 @@ async function askOnce(
       stage.flatMap(({ understood }) => understood.reads),
     ).flatMap((place) => {
       if (isAsked.has(place)) return [];
-      const value = (before.size === 0 ? null : before.get(cellKey(place))) ?? book.valueAt(place);
+      const value = before.get(place) ?? book.valueAt(place);
       return value === "" ? [] : [{ ...place, value }];
     });
     const formulas = stage.map(({ cell: { sheet, row, column }, understood }) => ({
@@ -296,23 +303,21 @@ async function askOnce(
     for (const [index, formula] of stage.entries()) {
       const answer = answers[index] ?? null;
       answered.set(formula, answer);
-      if (stages.length > 1) before.set(cellKey(formula.cell), answer);
+      if (stages.length > 1) before.set(formula.cell, answer);
     }
   }
   return answered;
 }
 
 /** The cells of formulas, those included that an array formula fills. */
-const cellsOf = (formulas: readonly KnownFormula[]): FormulaPlace[] =>
-  formulas.flatMap(({ cell: { sheet, row, column, fills } }): FormulaPlace[] => {
-    if (fills === undefined) return [{ sheet, row, column }];
-    const width = fills.right - fills.left + 1;
-    return Array.from({ length: width * (fills.bottom - fills.top + 1) }, (_, index) => ({
-      sheet,
-      row: fills.top + Math.floor(index / width),
-      column: fills.left + (index % width),
-    }));
-  });
+function cellsOf(formulas: readonly KnownFormula[]): FormulaPlace[] {
+  const cells: FormulaPlace[] = [];
+  for (const { sheet, row, column, fills } of placesOf(formulas)) {
+    if (fills === undefined) cells.push({ sheet, row, column });
+    else for (const cell of cellsIn(sheet, fills)) cells.push(cell);
+  }
+  return cells;
+}
 
 const keyOf = ({ sheet, row, column, formula }: FormulaCell): string => `${sheet}/${row}/${column}/${formula}`;
 

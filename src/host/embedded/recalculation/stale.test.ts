@@ -29,3 +29,12 @@ it("goes through areas too, and names readers in the order of the formulas", () 
   expect(rows(readersOf(formulas, [{ sheet: 1, row: 20, column: 0 }]))).toEqual([]);
   expect(readersOf(formulas, [])).toEqual([]);
 });
+
+it("reaches what reads any cell that an array formula fills", () => {
+  const filling: KnownFormula = {
+    ...reading(0, 20),
+    cell: { sheet: 0, row: 0, column: 0, formula: "", value: 0, fills: { top: 0, bottom: 2, left: 0, right: 0 } },
+  };
+  const formulas = [filling, reading(5, 2), reading(6, 1, 3), reading(7, 3)];
+  expect(rows(readersOf(formulas, [{ sheet: 0, row: 20, column: 0 }]))).toEqual([0, 5, 6]);
+});

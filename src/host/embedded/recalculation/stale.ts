@@ -1,4 +1,5 @@
-import { cellKey, CellSet } from "./cellSet";
+import type { Block } from "../../address";
+import { CellMap, cellsIn, CellSet } from "./cellSet";
 import type { FormulaCell } from "./formulaBook";
 import type { FormulaPlace } from "./tableReference";
 import type { KnownFormula } from "./understood";
@@ -35,58 +36,62 @@ export function readersOf(
   without: ReadonlySet<KnownFormula> = new Set(),
 ): KnownFormula[] {
   if (cells.length === 0 || without.size === known.length) return [];
-  const spread = new CellSet([]);
-  for (const cell of cells) add(spread, cell);
-  const readers = readersByCell(known);
+  const { byCell, ofAreas } = readersIn(known);
   const found = new Set<KnownFormula>(without);
-  let fresh: KnownFormula[] = [];
+  const spread = new CellSet([]);
+  const open: FormulaPlace[] = [];
+  const reach = (cell: FormulaPlace | FormulaCell) => {
+    for (const at of "fills" in cell && cell.fills !== undefined ? [cell, ...cellsIn(cell.sheet, cell.fills)] : [cell]) {
+      open.push(at);
+      if (ofAreas.length > 0) spread.add(at);
+    }
+  };
   const take = (formula: KnownFormula) => {
     if (found.has(formula)) return;
     found.add(formula);
-    add(spread, formula.cell);
-    fresh.push(formula);
+    reach(formula.cell);
   };
-  // Formulas mostly read cells above them, so one pass goes far; where they read cells below, the next pass goes on.
-  for (let before = -1; before < found.size;) {
-    before = found.size;
-    for (const formula of known) if (!found.has(formula) && reads(formula, spread)) take(formula);
+  for (const cell of cells) reach(cell);
+  while (open.length > 0) {
     // Chains of single cells are followed at once, in whatever order they stand: a pass for each link would never end.
-    while (fresh.length > 0) {
-      const last = fresh;
-      fresh = [];
-      for (const { cell } of last) for (const formula of readers.get(cellKey(cell)) ?? []) take(formula);
-    }
+    for (let at = open.pop(); at !== undefined; at = open.pop()) for (const formula of byCell.get(at) ?? []) take(formula);
+    // Formulas mostly read areas above them, so one pass goes far; where they read cells below, the next pass goes on.
+    for (const formula of ofAreas) if (!found.has(formula) && reads(formula, spread)) take(formula);
   }
   return known.filter((formula) => found.has(formula) && !without.has(formula));
 }
 
-const readersKnown = new WeakMap<readonly KnownFormula[], ReadonlyMap<number, readonly KnownFormula[]>>();
+type Readers = {
+  /** Which formulas read a single cell as such. */
+  readonly byCell: CellMap<KnownFormula[]>;
+  /** Those that read areas, or anything. */
+  readonly ofAreas: readonly KnownFormula[];
+};
+const readersKnown = new WeakMap<readonly KnownFormula[], Readers>();
 
-/** Which formulas read a single cell as such, worked out once for a list of formulas. */
-function readersByCell(known: readonly KnownFormula[]): ReadonlyMap<number, readonly KnownFormula[]> {
+/** Who reads what, worked out once for a list of formulas. */
+function readersIn(known: readonly KnownFormula[]): Readers {
   const before = readersKnown.get(known);
   if (before !== undefined) return before;
-  const readers = new Map<number, KnownFormula[]>();
-  readersKnown.set(known, readers);
+  const byCell = new CellMap<KnownFormula[]>();
+  const ofAreas: KnownFormula[] = [];
   for (const formula of known) {
-    for (const {
-      sheet,
-      area: { top, bottom, left, right },
-    } of formula.understood.reads) {
-      if (top !== bottom || left !== right) continue;
-      const at = cellKey({ sheet, row: top, column: left });
-      const there = readers.get(at);
-      if (there === undefined) readers.set(at, [formula]);
+    const { reads: areas, readsAnything } = formula.understood;
+    if (readsAnything || areas.some(({ area }) => !isOneCell(area))) ofAreas.push(formula);
+    for (const { sheet, area } of areas) {
+      if (!isOneCell(area)) continue;
+      const at = { sheet, row: area.top, column: area.left };
+      const there = byCell.get(at);
+      if (there === undefined) byCell.set(at, [formula]);
       else there.push(formula);
     }
   }
+  const readers = { byCell, ofAreas };
+  readersKnown.set(known, readers);
   return readers;
 }
 
-function add(cells: CellSet, cell: FormulaPlace | FormulaCell): void {
-  cells.add(cell);
-  if ("fills" in cell && cell.fills !== undefined) cells.addArea({ sheet: cell.sheet, area: cell.fills });
-}
+const isOneCell = ({ top, bottom, left, right }: Block): boolean => top === bottom && left === right;
 
 const reads = ({ understood: { reads: areas, readsAnything } }: KnownFormula, cells: CellSet): boolean =>
   cells.size > 0 && (readsAnything || areas.some((area) => cells.meets(area)));

@@ -81,7 +81,8 @@ class FormulaReader {
 
   read(formula: string, depth: number): string {
     const tokens = formulaTokens(formula);
-    return withoutDoubleMinus(tokens.map((token, index) => this.rewritten(token, tokens[index - 1], depth)));
+    const words = tokens.map((token, index) => this.rewritten(token, tokens[index - 1], depth));
+    return formula.includes("--") ? withoutDoubleMinus(words) : words.join("");
   }
 
   private rewritten(token: FormulaToken, before: FormulaToken | undefined, depth: number): string {
