@@ -1,18 +1,10 @@
 /** All mutations that the tool knows of the code, asked of it over its own protocol. */
 import { spawn } from "node:child_process";
+import type { Mutation } from "./mutations";
 
-type Place = { readonly line: number; readonly column: number };
-/** One change of the code: what stands from `start` to `end` (columns from 1) becomes `replacement`. */
-export type Mutation = {
-  readonly fileName: string;
-  readonly location: { readonly start: Place; readonly end: Place };
-  readonly mutatorName: string;
-  readonly replacement: string;
-};
 type Discovered = { readonly files: Readonly<Record<string, { readonly mutants: readonly Omit<Mutation, "fileName">[] }>> };
 
-/** The tool's program. */
-export const mutationTool = "node_modules/@stryker-mutator/core/bin/stryker.js";
+const mutationTool = "node_modules/@stryker-mutator/core/bin/stryker.js";
 
 const packed = (id: number, method: string, params: unknown): string => {
   const text = JSON.stringify({ jsonrpc: "2.0", id, method, params });
