@@ -58,41 +58,40 @@ export type StageCosts<Of = Cost> = { readonly [S in Stage]: readonly Of[] };
 /** Whether operating interest is charged on a cost: cash, of the operating layer, and not itself interest. */
 export const bearsInterest = (cost: Cost): boolean => cost.cash && countsIn(cost.kind, "operating") && cost.kind !== "operating interest";
 
+type ChargeGroup = {
+  readonly kind: Kind;
+  readonly name: string;
+  readonly cash: boolean;
+  amount: Decimal;
+  perUnit: Decimal;
+  unplanned: boolean;
+  isNothing: boolean;
+  readonly entries: Entries[];
+};
+
 /**
  * Costs of one kind and name as one charge each, what is paid apart from what is not. Where all of them are nothing there is no
  * charge; a row that costs nothing is among the entries of a charge of others.
  */
 export function charges(costs: readonly Cost[], moving: readonly MovingCost[]): readonly Charge[] {
-  const groups = new Map<
-    string,
-    {
-      kind: Kind;
-      name: string;
-      cash: boolean;
-      amount: Decimal;
-      perUnit: Decimal;
-      unplanned: boolean;
-      isNothing: boolean;
-      entries: Entries[];
+  const groups: ChargeGroup[] = [];
+  const known = { cash: new Map<Kind, Map<string, ChargeGroup>>(), other: new Map<Kind, Map<string, ChargeGroup>>() };
+  const into = ({ kind, name, cash, entries, unplanned = false }: Cost | (MovingCost & { readonly unplanned?: boolean })) => {
+    const ofCash = cash ? known.cash : known.other;
+    let ofKind = ofCash.get(kind);
+    if (ofKind === undefined) ofCash.set(kind, (ofKind = new Map()));
+    let group = ofKind.get(name);
+    if (group === undefined) {
+      // Most are spelled as they were before, so the case of letters is looked at once a spelling.
+      const spelled = name.toLowerCase();
+      group = ofKind.get(spelled);
+      if (group === undefined) {
+        group = { kind, name, cash, amount: zero, perUnit: zero, unplanned, isNothing: true, entries: [] };
+        groups.push(group);
+        ofKind.set(spelled, group);
+      }
+      ofKind.set(name, group);
     }
-  >();
-  const into = ({
-    kind,
-    name,
-    cash,
-    entries,
-    unplanned = false,
-  }: {
-    kind: Kind;
-    name: string;
-    cash: boolean;
-    entries: Entries;
-    unplanned?: boolean;
-  }) => {
-    const key = `${kind}\n${cash}\n${name.toLowerCase()}`;
-    let group = groups.get(key);
-    if (group === undefined)
-      groups.set(key, (group = { kind, name, cash, amount: zero, perUnit: zero, unplanned, isNothing: true, entries: [] }));
     group.unplanned &&= unplanned;
     group.entries.push(entries);
     return group;
@@ -109,7 +108,7 @@ export function charges(costs: readonly Cost[], moving: readonly MovingCost[]): 
     group.isNothing = false;
     group.perUnit = group.perUnit === zero ? cost.perUnit : group.perUnit.plus(cost.perUnit);
   }
-  return [...groups.values()]
+  return groups
     .filter(({ isNothing }) => !isNothing)
     .map(({ kind, name, cash, amount, perUnit, unplanned, entries }) => ({
       kind,

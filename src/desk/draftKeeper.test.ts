@@ -24,7 +24,7 @@ function keeperOf(store: DraftStore, id = "one") {
   const book = { text: "" };
   const keeper = new DraftKeeper(
     store,
-    { id, name: "season.xlsx", bytes: () => new TextEncoder().encode(book.text) },
+    { id, name: "season.xlsx", bytes: async () => new TextEncoder().encode(book.text) },
     later,
     (each) => news.push(each),
     () => 7,

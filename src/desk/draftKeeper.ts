@@ -4,7 +4,7 @@ import type { Later } from "./later";
 /** How it stands with the draft of the open workbook, for the page to say. */
 export type DraftNews = { readonly kept: "yes" } | { readonly kept: "no"; readonly why: string } | { readonly kept: "none" };
 
-export type Kept = { readonly id: string; readonly name: string; readonly bytes: () => Uint8Array };
+export type Kept = { readonly id: string; readonly name: string; readonly bytes: () => Promise<Uint8Array> };
 
 /** Milliseconds from an entry to its draft: a run of keys makes one. */
 export const quietBeforeDraft = 300;
@@ -49,7 +49,7 @@ export class DraftKeeper {
     this.callOff();
     return this.after(async () => {
       const { id, name, bytes } = this.kept;
-      const draft: Draft = { id, name, at: this.today(), bytes: bytes(), isHandedOut };
+      const draft: Draft = { id, name, at: this.today(), bytes: await bytes(), isHandedOut };
       await this.store.keep(draft);
       this.tell({ kept: "yes" });
     });

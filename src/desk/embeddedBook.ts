@@ -108,7 +108,7 @@ function gridBook(workbook: EmbeddedWorkbook, { isDraft = false, later = laterIn
         },
       };
     },
-    draft: () => workbook.toSave().bytes,
+    draft: () => workbook.toDraft(),
     notSaved: () => {
       isInNoFile = true;
     },

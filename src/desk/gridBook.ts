@@ -89,7 +89,7 @@ export interface GridBook {
   /** The workbook as the bytes of an `.xlsx` file, once its formulas are worked out, or after a while without them. */
   save(): Promise<BytesToSave>;
   /** The workbook as it is at this moment, for a draft: formulas that are still being worked out are marked as old. */
-  draft(): Uint8Array;
+  draft(): Promise<Uint8Array>;
   /** What was handed out did not arrive: the workbook lies in no file. */
   notSaved(): void;
 }

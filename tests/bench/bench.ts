@@ -13,7 +13,7 @@ import { buildProduct } from "./built";
 import { commandLine } from "./commandLine";
 import { desk } from "./desk";
 import type { FiguresMeasured } from "./figures";
-import { commandPart, deskPart, figuresPart, page } from "./page";
+import { commandPart, deskPart, figuresLine, figuresPart, page } from "./page";
 
 const words = process.argv.slice(2);
 const parts = ["figures", "desk", "command"] as const;
@@ -45,7 +45,16 @@ function ofSize(entries: number): FiguresMeasured {
 
 buildProduct();
 console.log(`${machine}.\n`);
-if (isAsked("figures")) await part(() => figuresPart(sizes.map(ofSize)));
+if (isAsked("figures"))
+  await part(() =>
+    figuresPart(
+      sizes.map((entries) => {
+        const measured = ofSize(entries);
+        console.log(figuresLine(measured));
+        return measured;
+      }),
+    ),
+  );
 if (isAsked("desk")) {
   if (!existsSync("dist/index.html")) throw new Error("There is no build to time. Run: npm run build");
   await part(async () => deskPart(await desk()));

@@ -15,6 +15,12 @@ function table(head: readonly Cell[], rows: readonly (readonly Cell[])[]): reado
   return [line(head), line(head.map((_, index) => (index === 0 ? "---" : "--:"))), ...rows.map(line)];
 }
 
+/** One size as soon as it is measured, for whoever waits for the rest. */
+export const figuresLine = ({ entries, plain, figures, everyField, wrongYear, open, reread, save }: FiguresMeasured): string =>
+  `${whole(entries)} entries: plain loop ${ms(plain.processor)}, figures ${ms(figures.processor)}, ` +
+  `every field ${ms(everyField.processor)}, wrong year ${ms(wrongYear.processor)}, open ${ms(open.processor)}, ` +
+  `edit ${ms(reread.processor)}, save ${ms(save.processor)}`;
+
 export const figuresPart = (sizes: readonly FiguresMeasured[]): readonly string[] => [
   "## From cells to figures",
   "",

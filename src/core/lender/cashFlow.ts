@@ -1,6 +1,7 @@
 /** Month by month: what comes in, what goes out, and the operating loan that carries the difference. */
 import { Decimal, larger, sum, zero } from "../numbers/decimal";
 import type { EntryRef } from "../row";
+import { Tally, tallied } from "../numbers/tally";
 import { money, type Money } from "../numbers/units";
 import type { Month } from "./month";
 
@@ -81,27 +82,31 @@ export function cashFlow(flows: readonly Flow[], months: readonly Month[], loan:
     months: rows,
     groups: groupsOf(flows),
     peak: peakOf(rows),
-    spread: money(sum(flows.filter((flow) => flow.month === null || flow.isUndated === true).map((flow) => flow.amount))),
+    spread: money(tallied(flows.filter((flow) => flow.month === null || flow.isUndated === true).map((flow) => flow.amount))),
   };
 }
 
 function byMonth(flows: readonly Flow[], months: readonly Month[]): ReadonlyMap<Month, ReadonlyMap<string, Money>> {
-  const dated = new Map(months.map((month) => [month, new Map<string, Money>()]));
+  const dated = new Map(months.map((month) => [month, new Map<string, Tally>()]));
   const count = new Decimal(String(months.length));
   const add = (month: Month, group: string, amount: Decimal) => {
     const groups = dated.get(month);
-    groups?.set(group, money((groups.get(group) ?? zero).plus(amount)));
+    if (groups === undefined) return;
+    let tally = groups.get(group);
+    if (tally === undefined) groups.set(group, (tally = new Tally()));
+    tally.add(amount);
   };
   for (const { month, group, amount } of flows) {
     if (month !== null) add(month, group, amount);
     else for (const each of months) add(each, group, amount.div(count));
   }
-  return dated;
+  return new Map([...dated].map(([month, groups]) => [month, new Map([...groups].map(([group, tally]) => [group, money(tally.total())]))]));
 }
 
 function groupsOf(flows: readonly Flow[]): readonly string[] {
-  const names = (sign: (amount: Decimal) => boolean) => flows.filter(({ amount }) => sign(amount)).map(({ group }) => group);
-  return [...new Set([...names((amount) => amount.gt("0")), ...names((amount) => amount.lt("0"))])];
+  const [moneyIn, moneyOut] = [new Set<string>(), new Set<string>()];
+  for (const { amount, group } of flows) if (!amount.isZero()) (amount.isNegative() ? moneyOut : moneyIn).add(group);
+  return [...new Set([...moneyIn, ...moneyOut])];
 }
 
 function peakOf(rows: readonly CashMonth[]): CashFlow["peak"] {

@@ -3,7 +3,7 @@ import { nothingUnused, type Unused } from "../budgetLines/unusedItems";
 import { larger, one, smaller, sum, zero, type Decimal } from "../numbers/decimal";
 import type { FieldFacts } from "../fieldFacts";
 import { bestPrice, isCharged, itemWeights, quantityOf, type ItemBook } from "../itemCosts";
-import type { Application, Season } from "../season";
+import type { Application, Purchase, Season } from "../season";
 import { money } from "../numbers/units";
 import type { Work } from "../work";
 import { monthOf } from "./month";
@@ -25,26 +25,32 @@ export function itemFlows(
 ): readonly Flow[] {
   const bookOf = new Map(books.map((book) => [book.item.name, book]));
   const landlords = new Map(books.map((book) => [book.item.name, landlordsPart(book, facts, unused.get(book.item.name) ?? nothingUnused)]));
-  const paid = season.purchases.map((purchase) => ({
-    month: monthOf(purchase.paidOn),
-    group: (bookOf.get(purchase.item)?.item.kind ?? "supplies") as string,
-    amount: out(purchase.amount.plus(purchase.freight).minus(purchase.rebate)),
-    entries: [purchase.source],
-    item: purchase.item,
-    isPaid: !purchase.isOpening,
-  }));
-  const toPay = books.flatMap((book) => stillToBuy(book, when).map((flow) => ({ ...flow, item: book.item.name, isPaid: true })));
   // A credit without a quantity is no input that a landlord has a part in.
-  const isHis = (item: string) => bookOf.get(item)?.average !== null || bookOf.get(item)?.item.charged !== "as used";
-  return [...paid.map((flow) => ({ ...flow, shared: isHis(flow.item) })), ...toPay.map((flow) => ({ ...flow, shared: true }))].flatMap(
-    ({ item, shared, isPaid, ...flow }): readonly Flow[] => {
-      const part = shared ? (landlords.get(item) ?? zero) : zero;
-      const paid = isPaid ? [flow] : [];
-      // A landlord repays his part of what was left over as it is used.
-      return part.isZero() ? paid : [...paid, { ...flow, group: landlordsGroup, amount: out(flow.amount.times(part)) }];
-    },
+  const isHis = (book: ItemBook | undefined) => book?.average !== null || book.item.charged !== "as used";
+  const paid = season.purchases.flatMap((purchase): readonly Flow[] => {
+    const book = bookOf.get(purchase.item);
+    const part = isHis(book) ? (landlords.get(purchase.item) ?? zero) : zero;
+    return withLandlord(
+      { month: monthOf(purchase.paidOn), group: book?.item.kind ?? "supplies", amount: out(paidFor(purchase)), entries: [purchase.source] },
+      !purchase.isOpening,
+      part,
+    );
+  });
+  const toPay = books.flatMap((book) =>
+    stillToBuy(book, when).flatMap((flow) => withLandlord(flow, true, landlords.get(book.item.name) ?? zero)),
   );
+  return [...paid, ...toPay];
 }
+
+/** What is paid, and the landlord's part of it: he repays that of what was left over, too, as it is used. */
+function withLandlord(flow: Flow, isPaid: boolean, part: Decimal): readonly Flow[] {
+  const paid = isPaid ? [flow] : [];
+  return part.isZero() ? paid : [...paid, { ...flow, group: landlordsGroup, amount: out(flow.amount.times(part)) }];
+}
+
+/** What a bill comes to with its freight and without its rebate. */
+const paidFor = ({ amount, freight, rebate }: Purchase): Decimal =>
+  freight.isZero() && rebate.isZero() ? amount : amount.plus(freight).minus(rebate);
 
 /** The group of what landlords pay back. */
 export const landlordsGroup = "landlord's part";

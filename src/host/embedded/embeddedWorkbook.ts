@@ -15,7 +15,7 @@ import { writeResultSheet } from "./edit/newSheets";
 import { writeInputTable } from "./edit/newTables";
 import { PackageEdit } from "./package/packageParts";
 import type { Engine } from "./recalculation/engine";
-import { savedBytes, savedParts } from "./package/save";
+import { draftBytes, savedBytes, savedParts } from "./package/save";
 import { sheetCharts, type SheetChart } from "./sheet/chartsOfSheet";
 import { addressOf, alikeRanges, blockPicked, headingsOf, type Picked } from "./sheet/selection";
 import { sheetNamed, stateOf, type State } from "./state";
@@ -331,6 +331,11 @@ export class EmbeddedWorkbook implements WorkbookHost {
   toSave(): { readonly bytes: Uint8Array; readonly keep: () => void } {
     const { now, toStore } = this.steps;
     return { bytes: savedBytes(toStore), keep: () => this.steps.keep(now) };
+  }
+
+  /** The bytes of a file of the workbook as it is at this moment. Waits for no formula. */
+  toDraft(): Promise<Uint8Array> {
+    return draftBytes(this.steps.toStore);
   }
 
   /** The parts as they would be saved, for tests of what is kept. */

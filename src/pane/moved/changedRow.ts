@@ -21,6 +21,7 @@ export function changedRow(before: WorkbookContent, after: WorkbookContent): Cha
 }
 
 function changedIn(before: RawTable, after: RawTable): Changed {
+  if (before === after || (before.name === after.name && before.headers === after.headers && before.rows === after.rows)) return "none";
   if (before.name !== after.name || !sameCells(before.headers, after.headers)) return "several";
   const [old, now] = [filled(before), filled(after)];
   const longer = now.length - old.length;
@@ -38,8 +39,12 @@ function changedIn(before: RawTable, after: RawTable): Changed {
 const filled = ({ rows }: RawTable): readonly (readonly Cell[])[] =>
   rows.slice(0, rows.findLastIndex((row) => row.some((cell) => said(cell) !== "")) + 1);
 const said = (cell: Cell | undefined): string => String(cell ?? "").trim();
-const sameCells = (one: readonly Cell[], other: readonly Cell[]): boolean =>
-  Array.from({ length: Math.max(one.length, other.length) }, (_, index) => index).every((index) => said(one[index]) === said(other[index]));
+/** A row that nobody touched is mostly the very same one, and so are its cells. */
+const sameCells = (one: readonly Cell[], other: readonly Cell[]): boolean => {
+  if (one === other) return true;
+  const [long, short] = one.length < other.length ? [other, one] : [one, other];
+  return long.every((cell, index) => cell === short[index] || said(cell) === said(short[index]));
+};
 const sameRanges = ({ ranges: one }: WorkbookContent, { ranges: other }: WorkbookContent): boolean =>
   one.size === other.size &&
   [...one].every(([name, table]) => {

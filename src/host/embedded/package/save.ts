@@ -1,19 +1,35 @@
 /** From a state to the bytes of a file: only the parts that changed are written again. */
 import { bookOf } from "../book";
 import { isOfType, PackageEdit, relationshipsOf } from "./packageParts";
-import { sheetText } from "../sheet/sheetXml";
+import { sheetText, type SheetData } from "../sheet/sheetXml";
 import { dataOf, hasFormulas, type State } from "../state";
 import { noteStoredValues } from "../sheet/storedValues";
-import { pack, type Parts } from "./zip";
+import { pack, packBeside, type Parts } from "./zip";
 import { bytesOf, children, first, sibling } from "./xml";
 
 export const savedBytes = (state: State): Uint8Array => pack(savedParts(state));
+
+/** The same for a draft, of the state as it is now: packed beside the page, which goes on meanwhile. */
+export const draftBytes = (state: State): Promise<Uint8Array> => packBeside(savedParts(state));
+
+/** The sheets of a file as they were written last, by their part. Older ones are not kept: each may be as large as the file. */
+const written = new WeakMap<Parts, Map<string, { readonly data: SheetData; readonly bytes: Uint8Array }>>();
+
+function bytesOfSheet({ parts }: State, part: string, data: SheetData): Uint8Array {
+  let last = written.get(parts);
+  if (last === undefined) written.set(parts, (last = new Map()));
+  const known = last.get(part);
+  if (known?.data === data) return known.bytes;
+  const bytes = bytesOf(sheetText(data));
+  last.set(part, { data, bytes });
+  return bytes;
+}
 
 /** The parts as they are to be saved. */
 export function savedParts(state: State): Parts {
   if (!state.touched) return state.parts;
   const edit = new PackageEdit(state.parts);
-  for (const [part, data] of state.edited) edit.put(part, bytesOf(sheetText(data)));
+  for (const [part, data] of state.edited) edit.put(part, bytesOfSheet(state, part, data));
   const book = bookOf(state.parts);
   if (book.sheets.some((sheet) => hasFormulas(dataOf(state, sheet.part)))) {
     dropChain(edit, book.part);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { strToU8, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
-import { mostParts, mostRatio, pack, ratioMatters, unpack, type Parts } from "./zip";
+import { mostParts, mostRatio, pack, packBeside, ratioMatters, unpack, type Parts } from "./zip";
 import { centralDirectory, checksum, zipFile } from "./zipFormat";
 
 const refusal = (bytes: Uint8Array) => {
@@ -136,5 +136,37 @@ describe("checksum", () => {
         expect(checksum(bytes)).toBe((value ^ 0xffffffff) >>> 0);
       }),
     );
+  });
+});
+
+describe("packBeside", () => {
+  it("unpacks to the same parts as pack, those that the browser packed among them, and changes nothing of what pack writes", async () => {
+    const large = strToU8(Array.from({ length: 200_000 }, (_, row) => `<row r="${row}">${row * 7}</row>`).join(""));
+    const before = parts(small);
+    const after = new Map(before).set("large.xml", large).set("c.xml", strToU8("<c/>"));
+    const [beside, bytes] = [await packBeside(after), pack(after)];
+    const saidOf = (file: Uint8Array) => [...parts(file)].map(([name, content]) => [name, checksum(content), content.length]);
+    expect(saidOf(beside)).toEqual(saidOf(bytes));
+    expect(centralDirectory(beside, mostParts).map(({ method }) => method)).toEqual(["deflated", "stored", "deflated", "deflated"]);
+    expect(checksum(pack(after))).toBe(checksum(bytes));
+    expect(checksum(pack(new Map(after).set("large.xml", large.slice())))).toBe(checksum(bytes));
+    expect(checksum(beside)).not.toBe(checksum(bytes));
+  });
+
+  it("packs by itself where the browser has no packer of its own", async () => {
+    const { CompressionStream: theirs } = globalThis;
+    const large = new Map([["large.xml", strToU8("<row/>".repeat(300_000))]]);
+    try {
+      Object.assign(globalThis, {
+        CompressionStream: class {
+          constructor() {
+            throw new TypeError("Unsupported format: deflate-raw");
+          }
+        },
+      });
+      expect(checksum(await packBeside(large))).toBe(checksum(pack(large)));
+    } finally {
+      Object.assign(globalThis, { CompressionStream: theirs });
+    }
   });
 });

@@ -88,10 +88,43 @@ function inflated({ name, content, size }: ZipEntry): Uint8Array {
 export const pack = (parts: Parts): Uint8Array =>
   zipFile(
     [...parts].map(([name, content]) => {
-      const known = packed.get(content);
-      return known === undefined ? deflated(name, content) : { ...known, name };
+      const known = packed.get(content) ?? deflated(name, content);
+      packed.set(content, known);
+      return { ...known, name };
     }),
   );
+
+/**
+ * The same parts, the large ones packed by the browser beside the page, which goes on meanwhile. The bytes may be others than
+ * those of `pack`; what they unpack to is the same.
+ */
+export async function packBeside(parts: Parts): Promise<Uint8Array> {
+  const canBeside = packsBeside();
+  const entries = [...parts].map(async ([name, content]) => {
+    const known = packed.get(content) ?? packedBeside.get(content);
+    if (known !== undefined) return { ...known, name };
+    if (!canBeside || content.length <= largePart) return deflated(name, content);
+    const stream = new Blob([content as BlobPart]).stream().pipeThrough(new CompressionStream("deflate-raw"));
+    const small = new Uint8Array(await new Response(stream).arrayBuffer());
+    const entry: ZipEntry = { name, method: "deflated", size: content.length, checksum: checksum(content), content: small };
+    packedBeside.set(content, entry);
+    return entry;
+  });
+  return zipFile(await Promise.all(entries));
+}
+
+/** Whether there is a packer of the browser's own that packs as ZIP does; the oldest browsers that the page runs in have none. */
+function packsBeside(): boolean {
+  try {
+    return new CompressionStream("deflate-raw") !== null;
+  } catch (cause) {
+    if (cause instanceof TypeError || cause instanceof ReferenceError) return false;
+    throw cause;
+  }
+}
+
+/** What was packed beside the page: a file that is saved has bytes of its own. */
+const packedBeside = new WeakMap<Uint8Array, ZipEntry>();
 
 /** Large parts are packed a little less well and much sooner. */
 const largePart = 1024 * 1024;
