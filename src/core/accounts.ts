@@ -13,6 +13,7 @@ import { seasonMachineCosts } from "./seasonMachineCosts";
 import { seasonWork, type SeasonWork } from "./seasonWork";
 import { fieldOutlooks, type FieldOutlook } from "./stand/fieldOutlook";
 import { fieldWeather, type FieldWeather } from "./weather/fieldWeather";
+import { maturingFields, type Maturing } from "./weather/maturing";
 
 export type Accounts = {
   /** What they keep for the season that comes after an edit. */
@@ -33,6 +34,8 @@ export type Accounts = {
   readonly loans: readonly LoanYear[];
   /** Heat and water of the planted fields that have a record, in the order of the table. */
   readonly weather: readonly FieldWeather[];
+  /** When fields are projected to mature, planted or not. */
+  readonly maturing: readonly Maturing[];
 };
 
 const known = new WeakMap<object, Accounts>();
@@ -79,6 +82,7 @@ function accountsOf(season: Season, kept: ReadingMemory): Accounts {
   });
   const loans = once(() => loanYears(season));
   const weather = once(() => fieldWeather(season));
+  const maturing = once(() => maturingFields(season, weather()));
   return {
     kept,
     get outlooks() {
@@ -104,6 +108,9 @@ function accountsOf(season: Season, kept: ReadingMemory): Accounts {
     },
     get weather() {
       return weather();
+    },
+    get maturing() {
+      return maturing();
     },
   };
 }

@@ -91,8 +91,10 @@ export function spreadWords(shares: readonly HybridShare[], day: (date: IsoDate)
   const [first, last] = [dates[0], dates.at(-1)];
   if (first === undefined || last === undefined) return [];
   const days = daysBetween(first, last);
+  const byPlan = shares.flatMap((each) => each.byPlan);
   return [
     `Projected maturity runs from ${day(first)} to ${day(last)}, ${days.toFixed()} ${days.eq("1") ? "day" : "days"}; an estimate. ` +
       "Spread over more days the harvest is easier to get in, and late fields stand nearer to a freeze.",
+    ...(byPlan.length === 0 ? [] : [`Not planted yet, so from the planned date: ${byPlan.join(", ")}.`]),
   ];
 }

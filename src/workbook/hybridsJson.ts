@@ -14,7 +14,7 @@ type Digits = (value: Decimal | null) => string | null;
  */
 export function hybridsJson({ season, figures }: SeasonReport, digits: Digits) {
   const shares = new Map(
-    sharesOfAcres(season, accounts(season).weather).map((each) => [`${each.crop}\n${hybridKey(each.hybrid ?? "")}`, each]),
+    sharesOfAcres(season, accounts(season).maturing).map((each) => [`${each.crop}\n${hybridKey(each.hybrid ?? "")}`, each]),
   );
   return hybridComparisons(season, figures.items).map((each) => {
     const grown = shares.get(`${each.crop}\n${hybridKey(each.hybrid)}`);
@@ -40,6 +40,7 @@ export function hybridsJson({ season, figures }: SeasonReport, digits: Digits) {
       acres: digits(grown?.area ?? null),
       shareOfAcres: digits(grown?.share ?? null),
       matures: grown?.matures ?? null,
+      maturesByPlan: grown?.byPlan ?? [],
     };
   });
 }

@@ -8,7 +8,7 @@ import type { SeasonReport } from "../../src/workbook/seasonReport";
  * Keys that reports gained on purpose since the letters were frozen, by their path with lists left out: `fields.provenFrom`. They are
  * looked at by tests of their own. Whoever freezes anew empties the list.
  */
-const gained: ReadonlySet<string> = new Set<string>([]);
+const gained: ReadonlySet<string> = new Set<string>(["hybrids.maturesByPlan"]);
 
 /** The report's text with decimals at 28 digits, which is where another order of the same sum may differ. */
 export function canonicalReport(report: SeasonReport): string {

@@ -113,22 +113,22 @@ describe("the farm's acres by hybrid", () => {
     const rows = ["Home | Corn | 100 | 200 | A", "Away | Corn | 60 | 200 | b", "Hill | Corn | 40 | 200 | B", "Bog | Corn | 50 | 200 | "];
     const fields = rows.map((row) => `| ${row} | |`).join("\n");
     const { season } = seasonOf("dry", one2, "", fields);
-    const on = (field: string, date: string) =>
-      ({ field, maturity: { date, early: date, late: date } }) as Parameters<typeof sharesOfAcres>[1][number];
+    const on = (field: string, date: string) => ({ field, date, byPlan: field === "Away" });
     const shares = sharesOfAcres(season, [on("Hill", "2031-09-20"), on("Away", "2031-09-12"), on("Home", "2031-09-30")]);
     expect(
-      shares.map(({ hybrid, area: acres, share: part, days, matures, notProjected }) => [
+      shares.map(({ hybrid, area: acres, share: part, days, matures, byPlan, notProjected }) => [
         hybrid,
         acres.toFixed(),
         part.toFixed(),
         days?.toFixed() ?? null,
         matures,
+        byPlan,
         notProjected,
       ]),
     ).toEqual([
-      ["B", "100", "0.4", "101", { first: "2031-09-12", last: "2031-09-20" }, []],
-      ["A", "100", "0.4", "110", { first: "2031-09-30", last: "2031-09-30" }, []],
-      [null, "50", "0.2", null, null, ["Bog"]],
+      ["B", "100", "0.4", "101", { first: "2031-09-12", last: "2031-09-20" }, ["Away"], []],
+      ["A", "100", "0.4", "110", { first: "2031-09-30", last: "2031-09-30" }, [], []],
+      [null, "50", "0.2", null, null, [], ["Bog"]],
     ]);
   });
 });

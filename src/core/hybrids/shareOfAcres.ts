@@ -3,7 +3,7 @@ import { sum, zero } from "../numbers/decimal";
 import { area, share, type Area, type Share } from "../numbers/units";
 import type { IsoDate } from "../row";
 import type { Season } from "../season";
-import type { FieldWeather } from "../weather/fieldWeather";
+import type { Maturing } from "../weather/maturing";
 import type { Hybrid } from "./hybridEntries";
 import { hybridKey } from "./trials";
 
@@ -19,6 +19,8 @@ export type HybridShare = {
   readonly days: Hybrid["days"];
   /** From the first field projected to mature to the last; `null` where none is projected. */
   readonly matures: { readonly first: IsoDate; readonly last: IsoDate } | null;
+  /** Its fields that are not planted yet, whose maturity is projected from their planned planting on. */
+  readonly byPlan: readonly string[];
   /** Its fields of which no maturity is projected. */
   readonly notProjected: readonly string[];
 };
@@ -27,13 +29,13 @@ export type HybridShare = {
  * The crops of which a field names a hybrid, in the order of the tables; within a crop the one that matures first comes first, and
  * what has no date last.
  *
- * @param weather what is projected of the planted fields
+ * @param maturing what is projected of fields, planted or not
  */
 export function sharesOfAcres(
   { crops, fields, hybrids }: Pick<Season, "crops" | "fields" | "hybrids">,
-  weather: readonly FieldWeather[],
+  maturing: readonly Maturing[],
 ): readonly HybridShare[] {
-  const dates = new Map(weather.flatMap(({ field, maturity }) => (maturity === null ? [] : [[field, maturity.date] as const])));
+  const projected = new Map(maturing.map((each) => [each.field, each]));
   const offered = new Map(hybrids.map((hybrid) => [hybridKey(hybrid.name), hybrid]));
   return crops.flatMap((crop): readonly HybridShare[] => {
     const grown = fields.filter((field) => field.crop === crop.name);
@@ -43,7 +45,7 @@ export function sharesOfAcres(
     const shares = keys.map((key): HybridShare => {
       const own = grown.filter(({ variety }) => hybridKey(variety ?? "") === key);
       const here = sum(own.map((field) => field.area));
-      const mature = own.flatMap(({ name }) => dates.get(name) ?? []).sort();
+      const mature = own.flatMap(({ name }) => projected.get(name)?.date ?? []).sort();
       return {
         crop: crop.name,
         hybrid: own[0]!.variety === null ? null : (offered.get(key)?.name ?? own[0]!.variety),
@@ -52,7 +54,8 @@ export function sharesOfAcres(
         fields: own.map(({ name }) => name),
         days: offered.get(key)?.days ?? null,
         matures: mature.length === 0 ? null : { first: mature[0]!, last: mature.at(-1)! },
-        notProjected: own.filter(({ name }) => !dates.has(name)).map(({ name }) => name),
+        byPlan: own.filter(({ name }) => projected.get(name)?.byPlan === true).map(({ name }) => name),
+        notProjected: own.filter(({ name }) => !projected.has(name)).map(({ name }) => name),
       };
     });
     const order = ({ matures }: HybridShare) => matures?.first ?? "9";

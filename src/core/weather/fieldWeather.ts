@@ -11,19 +11,9 @@ import { dayOfYear } from "../stand/monthDay";
 import { firstFrosts, frostOf, type Frost } from "./frost";
 import { usualWay, type HeatUnitWay, type TemperatureUnit } from "./heatUnits";
 import { daysBetween, nextDay } from "../numbers/day";
+import { projectedMaturity, type Maturity } from "./maturity";
 import { PlaceRecord, type WeatherDay } from "./record";
 import { ratingWhenPlanted, stageAt } from "./stage";
-
-type Maturity = {
-  /** By the mean of the earlier years, or the day itself once the sum is there. */
-  readonly date: IsoDate;
-  /**
-   * As each earlier year went on from here: the earliest, and the latest; `late` is `null` where not every year comes to it by
-   * the end of the year.
-   */
-  readonly early: IsoDate;
-  readonly late: IsoDate | null;
-};
 
 export type FieldWeather = {
   readonly field: string;
@@ -52,7 +42,7 @@ export type FieldWeather = {
   readonly frostMargin: { readonly median: Decimal; readonly earliest: Decimal } | null;
 };
 
-type WeatherSeason = Pick<Season, "settings" | "fields" | "crops" | "harvest" | "weather" | "hybrids">;
+export type WeatherSeason = Pick<Season, "settings" | "fields" | "crops" | "harvest" | "weather" | "hybrids">;
 export type Counting = { readonly way: HeatUnitWay; readonly unit: TemperatureUnit };
 
 /** How heat is counted: as set, or as is usual for the area unit. */
@@ -81,14 +71,30 @@ export function placeOfField({ weatherPlace }: Pick<Field, "weatherPlace">, plac
   return places.has("") ? "" : places.size === 1 ? [...places.keys()][0]! : null;
 }
 
+/** The record of each place. */
+export function recordsOf(places: ReadonlyMap<string, readonly WeatherDay[]>, { way, unit }: Counting): ReadonlyMap<string, PlaceRecord> {
+  return new Map([...places].map(([place, days]) => [place, new PlaceRecord(days, way, unit)]));
+}
+
+/** Heat units to black layer of what a field grows, by the day of planting; `null` where no rating is entered. */
+export function ratingsOf({ hybrids }: Pick<Season, "hybrids">, { way }: Counting): (field: Field, planted: IsoDate) => Decimal | null {
+  const ratings = new Map(hybrids.map(({ name, heatUnits }) => [hybridKey(name), heatUnits]));
+  return ({ variety }, planted) => {
+    const rated = ratings.get(hybridKey(variety ?? "")) ?? null;
+    return rated === null || way !== "growing degree 86/50"
+      ? rated
+      : ratingWhenPlanted(rated, daysBetween(`${planted.slice(0, 4)}-05-01`, planted));
+  };
+}
+
 /** Every planted field that has a record after its planting, in the order of the table. */
 export function fieldWeather(season: WeatherSeason): readonly FieldWeather[] {
-  const { settings, fields, weather, hybrids } = season;
+  const { settings, fields, weather } = season;
   if (weather.length === 0) return [];
   const counting = countingOf(season);
   const places = daysByPlace(weather);
-  const records = new Map([...places].map(([place, days]) => [place, new PlaceRecord(days, counting.way, counting.unit)]));
-  const ratings = new Map(hybrids.map(({ name, heatUnits }) => [hybridKey(name), heatUnits]));
+  const records = recordsOf(places, counting);
+  const ratingOf = ratingsOf(season, counting);
   return fields.flatMap((field): readonly FieldWeather[] => {
     const place = placeOfField(field, places);
     if (field.planted === null || place === null) return [];
@@ -103,10 +109,8 @@ export function fieldWeather(season: WeatherSeason): readonly FieldWeather[] {
     const last = record.lastUntil(`${settings.seasonYear ?? field.planted.slice(0, 4)}-12-31`);
     const to = lastLoad !== null && lastLoad < last ? lastLoad : last;
     if (to < from) return [];
-    const rated = ratings.get(hybridKey(field.variety ?? "")) ?? null;
     const isDegree = counting.way === "growing degree 86/50";
-    const rating =
-      rated === null ? null : isDegree ? ratingWhenPlanted(rated, daysBetween(`${field.planted.slice(0, 4)}-05-01`, field.planted)) : rated;
+    const rating = ratingOf(field, field.planted);
     const frosts = settings.firstFrosts ?? firstFrosts(places.get(place)!, counting.unit, settings.seasonYear ?? field.planted.slice(0, 4));
     return [
       ofField(record, { field, from, to, rating, isCornByDegree: isDegree && cropWord(field.crop) === "corn", frost: frostOf(frosts) }),
@@ -148,7 +152,7 @@ function ofField(record: PlaceRecord, { field, from, to, rating, isCornByDegree,
       ? null
       : reached !== null
         ? { date: reached, early: reached, late: reached }
-        : projected(record, to, rating.minus(known));
+        : projectedMaturity(record, to, rating.minus(known));
   return {
     field: field.name,
     place: record.place,
@@ -173,29 +177,4 @@ function ofField(record: PlaceRecord, { field, from, to, rating, isCornByDegree,
             earliest: dayOfYear(frost.earliest).minus(dayOfYear(maturity.date)),
           },
   };
-}
-
-/**
- * The day on which so many heat units more have come after a day: by the mean of the earlier years, and as each of them
- * went. A day that a year lacks takes the mean.
- *
- * @returns `null` where the mean does not come to it by the end of the year, or there are no earlier years
- */
-function projected(record: PlaceRecord, after: IsoDate, needed: Decimal): Maturity | null {
-  const end = `${after.slice(0, 4)}-12-31`;
-  const reach = (units: (date: IsoDate) => Decimal | null): IsoDate | null => {
-    let left = needed;
-    for (let date = nextDay(after); date <= end; date = nextDay(date)) {
-      const here = units(date);
-      if (here === null) return null;
-      left = left.minus(here);
-      if (left.lte(zero)) return date;
-    }
-    return null;
-  };
-  const date = reach((day) => record.normal(day));
-  if (date === null) return null;
-  const years = record.earlier(after).map((year) => reach((day) => record.heatUnitsIn(year, day) ?? record.normal(day)));
-  const there = years.flatMap((year) => year ?? []).sort();
-  return { date, early: there[0] ?? date, late: there.length < years.length ? null : (there.at(-1) ?? date) };
 }

@@ -6,6 +6,7 @@ import { fieldWeather } from "./fieldWeather";
 import { firstFrosts, frostOf } from "./frost";
 import { nextDay } from "../numbers/day";
 import type { WeatherDay } from "./record";
+import { maturingFields } from "./maturing";
 import { leafStage, ratingWhenPlanted, stageAt } from "./stage";
 
 const day = (date: string, high: string | null, low: string | null, more: Partial<WeatherDay> = {}): WeatherDay => ({
@@ -153,6 +154,35 @@ describe("projected maturity", () => {
     expect(told(cold)[0]!.maturity!.late).toBeNull();
     expect(told(record.filter(({ date }) => date >= "2031"))[0]!.maturity).toBeNull();
     expect(told(record, { hybrids: [] })[0]!.maturity).toBeNull();
+  });
+});
+
+describe("a field that is still to be planted", () => {
+  const earlier = [...days("2029-05-01", "2029-12-31", "78", "60"), ...days("2030-05-01", "2030-12-31", "82", "60")];
+  const toPlant = field("Home", "100", "200", { plannedPlanting: "2031-05-10", variety: "Early one" });
+  const maturing = (weather: readonly WeatherDay[], of = toPlant) => {
+    const season = seasonOf({ fields: [of], hybrids, weather });
+    return maturingFields(season, fieldWeather(season));
+  };
+
+  it("matures from its planned planting on as if it were planted then and every day came as in the mean", () => {
+    const [planned] = maturing(earlier);
+    // 2,600 less 6.8 for each of nine days after 1 May are 2,538.8: at 20 a day on the 127th day after the 10th.
+    expect(planned).toEqual({ field: "Home", date: "2031-09-14", byPlan: true });
+    const [planted] = maturing([...earlier, day("2031-05-11", "80", "60")], home);
+    expect(planted).toEqual({ field: "Home", date: "2031-09-14", byPlan: false });
+  });
+
+  it("matures from the end of the record on where its planned day has gone by", () => {
+    const [late] = maturing([...earlier, ...days("2031-05-01", "2031-06-20", "80", "60")]);
+    // 2,600 less 6.8 for 50 days are 2,260: the 113th day after 20 June.
+    expect(late).toEqual({ field: "Home", date: "2031-10-11", byPlan: true });
+  });
+
+  it("is not projected without a planned day, a rating or an earlier year", () => {
+    expect(maturing(earlier, { ...toPlant, plannedPlanting: null })).toEqual([]);
+    expect(maturing(earlier, { ...toPlant, variety: "Another" })).toEqual([]);
+    expect(maturing(days("2031-05-01", "2031-06-20", "80", "60"))).toEqual([]);
   });
 });
 

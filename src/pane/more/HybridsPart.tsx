@@ -19,7 +19,7 @@ import { checkSays, hybridLine } from "./hybridsView";
 export function HybridsPart({ report }: { readonly report: SeasonReport }) {
   const { season } = report;
   const all = useMemo(() => comparisonsOf(report), [report]);
-  const shares = useMemo(() => sharesOfAcres(season, accounts(season).weather), [season]);
+  const shares = useMemo(() => sharesOfAcres(season, accounts(season).maturing), [season]);
   const crops = season.crops.filter(({ name }) => all.some(({ crop }) => crop === name) || shares.some(({ crop }) => crop === name));
   if (all.length === 0) return null;
   return (

@@ -34,7 +34,7 @@ export const comparisonsOf = ({ season, figures }: SeasonReport): readonly Hybri
 export function hybridsSheet(report: SeasonReport): ResultSheet {
   const { season } = report;
   const all = comparisonsOf(report);
-  const shares = sharesOfAcres(season, accounts(season).weather);
+  const shares = sharesOfAcres(season, accounts(season).maturing);
   const crops = season.crops.filter(({ name }) => all.some(({ crop }) => crop === name));
   return {
     name: "Hybrids compared",
