@@ -21,7 +21,12 @@ export function capitalOf({
 }: Pick<Season, "fields" | "otherCosts" | "operations" | "budget">): ReadonlyMap<string, Capital> {
   const ofCapital = ["machine ownership", "land charge"] as const;
   const entered = otherCosts.filter(({ kind }) => kind === "machine ownership" || kind === "land charge");
-  const worked = operations.filter(({ cost }) => cost.basis === "machine");
+  const [fieldsWorked, cropsWorked] = [new Set<string>(), new Set<string>()];
+  for (const { cost, target } of operations) {
+    if (cost.basis !== "machine") continue;
+    if ("field" in target) fieldsWorked.add(target.field);
+    else cropsWorked.add(target.crop);
+  }
   return new Map(
     fields.map((field) => {
       const lines = ofCapital.flatMap((kind) =>
@@ -32,7 +37,7 @@ export function capitalOf({
       );
       const charges = [...entered.filter(({ over }) => isOver(over, field)), ...lines].map(({ amount }) => amount);
       if (field.landChargePerArea !== null) charges.push(field.landChargePerArea);
-      const charged = charges.some((charge) => !charge.isZero()) || worked.some(({ target }) => isOver(target, field));
+      const charged = charges.some((charge) => !charge.isZero()) || fieldsWorked.has(field.name) || cropsWorked.has(field.crop);
       return [field.name, charged ? "charged" : charges.length > 0 ? "none" : "unsaid"];
     }),
   );

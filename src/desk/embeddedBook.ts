@@ -43,13 +43,9 @@ function gridBook(workbook: EmbeddedWorkbook, { isDraft = false, later = laterIn
   const charts = oncePerVersion(workbook, () => new Map<string, readonly SheetChart[]>());
   const season = oncePerVersion(workbook, () => {
     const { decimalComma, seasonYear = null } = typingStyle(seasonTable(workbook));
-    return { decimalComma, seasonYear };
+    return { decimalComma, seasonYear, dateSystem: workbook.dateSystem };
   });
-  const settingsAt = (sheet: string, at: At): EntrySettings => ({
-    numberFormat: workbook.cellAt(sheet, at).numberFormat,
-    dateSystem: workbook.dateSystem,
-    ...season(),
-  });
+  const settingsAt = (sheet: string, at: At): EntrySettings => ({ numberFormat: workbook.numberFormatAt(sheet, at), ...season() });
   return {
     id: `workbook-${count}`,
     host: workbook,
@@ -70,7 +66,7 @@ function gridBook(workbook: EmbeddedWorkbook, { isDraft = false, later = laterIn
           const above = settings.numberFormat === "General" ? rowToBeLike(sheets(), sheet, at, rows) : null;
           return {
             ...at,
-            ...entered(text, above === null ? settings : { ...settings, numberFormat: workbook.cellAt(sheet, above).numberFormat }),
+            ...entered(text, above === null ? settings : { ...settings, numberFormat: workbook.numberFormatAt(sheet, above) }),
           };
         }),
       );

@@ -10,7 +10,7 @@ import { withEntries, type CellEntry } from "./edit/cellEntries";
 import { choicesAt } from "./sheet/choices";
 import { withColumnWidth } from "./sheet/columnWidth";
 import { contentOf } from "./sheet/content";
-import { gridCell, gridSheets, type GridCell, type GridSheet } from "./sheet/gridView";
+import { gridCell, gridSheets, numberFormatAt, type GridCell, type GridSheet } from "./sheet/gridView";
 import { writeResultSheet } from "./edit/newSheets";
 import { writeInputTable } from "./edit/newTables";
 import { PackageEdit } from "./package/packageParts";
@@ -188,6 +188,11 @@ export class EmbeddedWorkbook implements WorkbookHost {
   /** How the workbook counts days. */
   get dateSystem(): DateSystem {
     return bookOf(this.steps.now.parts).date1904 ? "1904" : "1900";
+  }
+
+  /** The number format of a cell alone. */
+  numberFormatAt(sheet: string, at: At): string {
+    return numberFormatAt(this.steps.now, sheet, at);
   }
 
   cellAt(sheet: string, at: At): GridCell {

@@ -2,7 +2,8 @@
 import type { Cell } from "../../workbook/cell";
 import { HostError } from "../workbookHost";
 import type { At } from "../address";
-import { bookOf, sheetDataOf, type SheetEntry } from "./book";
+import { bookOf, sheetDataOf, type Book, type SheetEntry } from "./book";
+import { oncePer } from "./oncePer";
 import { moveFormula } from "./formula/moveFormula";
 import type { StoredCell, SheetRow } from "./sheet/sheetRow";
 import type { SharedMaster } from "./sheet/sheetRows";
@@ -35,8 +36,12 @@ export const stateOf = (parts: Parts): State => ({
 
 export const dataOf = (state: State, part: string): SheetData => state.edited.get(part) ?? sheetDataOf(state.parts, part);
 
+const sheetsByName = oncePer(
+  ({ sheets }: Book): ReadonlyMap<string, SheetEntry> => new Map(sheets.toReversed().map((each) => [each.name.toLowerCase(), each])),
+);
+
 export function sheetNamed(state: State, name: string): SheetEntry {
-  const sheet = bookOf(state.parts).sheets.find((each) => each.name.toLowerCase() === name.toLowerCase());
+  const sheet = sheetsByName(bookOf(state.parts)).get(name.toLowerCase());
   if (sheet === undefined) throw new HostError("missing", `The workbook has no sheet "${name}".`);
   return sheet;
 }

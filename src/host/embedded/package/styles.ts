@@ -19,7 +19,7 @@ export type StyleFacts = {
   readonly locked: boolean;
 };
 
-const usual: StyleFacts = { numberFormat: "General", bold: false, italic: false, align: null, shaded: false, locked: true };
+export const usual: StyleFacts = { numberFormat: "General", bold: false, italic: false, align: null, shaded: false, locked: true };
 const factsIn = oncePer((bytes: Uint8Array): readonly StyleFacts[] => readStyles(documentOf(bytes).documentElement!));
 
 const stylesPart = (parts: Parts): string | null =>

@@ -4,6 +4,7 @@ import { format, isDateFormat } from "numfmt";
 import type { Cell } from "../../../workbook/cell";
 import { contains, parseArea, type Block, type At } from "../../address";
 import { resultSheetMark } from "../../sheetNames";
+import { oncePer } from "../oncePer";
 import { bodyOf, bookOf, sheetPosition, tablesOf } from "../book";
 import { staleKey } from "./content";
 import { asTyped } from "../formula/formulaEntry";
@@ -12,7 +13,7 @@ import { choiceLists } from "./choices";
 import { listHeading } from "../edit/newTables";
 import { usedArea, type SheetData } from "./sheetXml";
 import { cellIn, dataOf, formulaIn, sheetNamed, valueIn, type State } from "../state";
-import { styleAt } from "../package/styles";
+import { stylesOf, usual } from "../package/styles";
 
 /** A table for a grid: `body` holds its rows without headings and totals. */
 type GridTable = { readonly name: string; readonly area: Block; readonly body: Block; readonly totalsRows: number };
@@ -86,11 +87,28 @@ function columnsBesideLists(data: SheetData): number {
   return right + 1;
 }
 
+/** What every cell of a state asks: a state is never changed, so that it is looked up once and not for each cell. */
+const factsOf = oncePer(({ parts }: State) => ({ styles: stylesOf(parts), isFrom1904: bookOf(parts).date1904 }));
+const lookedUp = oncePer((_: State) => new Map<string, { readonly part: string; readonly data: SheetData }>());
+
+function sheetIn(state: State, name: string): { readonly part: string; readonly data: SheetData } {
+  const known = lookedUp(state);
+  let sheet = known.get(name);
+  if (sheet === undefined) {
+    const { part } = sheetNamed(state, name);
+    known.set(name, (sheet = { part, data: dataOf(state, part) }));
+  }
+  return sheet;
+}
+
+/** How a cell shows its number. */
+export const numberFormatAt = (state: State, sheet: string, at: At): string =>
+  (factsOf(state).styles[cellIn(sheetIn(state, sheet).data, at)?.style ?? 0] ?? usual).numberFormat;
+
 export function gridCell(state: State, sheet: string, at: At): GridCell {
-  const { part } = sheetNamed(state, sheet);
-  const data = dataOf(state, part);
+  const { part, data } = sheetIn(state, sheet);
   const cell = cellIn(data, at);
-  const { numberFormat, bold, italic, align, shaded } = styleAt(state.parts, cell?.style ?? 0);
+  const { numberFormat, bold, italic, align, shaded } = factsOf(state).styles[cell?.style ?? 0] ?? usual;
   const { value = "", isError = false } = cell ?? {};
   const formula = formulaIn(data, at, cell);
   return {
@@ -110,6 +128,6 @@ export function gridCell(state: State, sheet: string, at: At): GridCell {
 function shown(state: State, value: Cell, numberFormat: string): string {
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   if (typeof value === "string") return value;
-  const isShifted = bookOf(state.parts).date1904 && isDateFormat(numberFormat);
+  const isShifted = factsOf(state).isFrom1904 && isDateFormat(numberFormat);
   return format(numberFormat, isShifted ? value + daysBetweenSystems : value, { throws: false });
 }
