@@ -12,20 +12,14 @@ import { fieldColumns } from "./columns/fields";
 import { purchaseColumns } from "./columns/purchases";
 import type { Problem, Subject } from "./problem";
 
-type Dated = {
-  readonly date: IsoDate;
-  readonly source: EntryRef;
-  readonly subject: Subject;
-  /** Known to be right by something else; it is a neighbour and never told. */
-  readonly isRight: boolean;
-};
+type Dated = { readonly date: IsoDate; readonly source: EntryRef; readonly subject: () => Subject };
 
 /** Days told by date-far already are left to it. */
 export function yearsUnlike(season: Season): readonly Problem[] {
   const { seasonYear } = season.settings;
   const span = seasonYear === null ? null : monthsOfSeason(seasonYear);
   const isFar = ({ date }: Dated) => span !== null && (date < `${span.first}-01` || date > `${span.last}-31`);
-  return columnsOf(season).flatMap(({ column, cells }) =>
+  return columnsOf(season).flatMap(({ cells, ...column }) =>
     unlikeIn(
       cells.filter((cell) => !isFar(cell)),
       column,
@@ -37,26 +31,35 @@ export function yearsUnlike(season: Season): readonly Problem[] {
  * The dates that stand right before and after one in its column, or the two next to an end, agree in a year that the date
  * does not have, and the same day of their year would stand nearer to them: seed paid in November before April's is none.
  */
-function unlikeIn(cells: readonly Dated[], column: string): readonly Problem[] {
+function unlikeIn(cells: readonly Dated[], { column, isRight }: Omit<Column, "cells">): readonly Problem[] {
   if (cells.length < 3) return [];
-  return cells.flatMap(({ date, source, subject, isRight }, index): readonly Problem[] => {
-    if (isRight) return [];
+  const found: Problem[] = [];
+  cells.forEach((cell, index) => {
+    const { date, source } = cell;
     const [from, to] = index === 0 ? [1, 2] : index === cells.length - 1 ? [index - 1, index - 2] : [index - 1, index + 1];
     const [beside, other] = [cells[from]!, cells[to]!];
-    const year = beside.date.slice(0, 4);
-    if (year !== other.date.slice(0, 4) || year === date.slice(0, 4)) return [];
-    const moved = `${year}${date.slice(4)}`;
-    if (daysApart(moved, beside.date) >= daysApart(date, beside.date)) return [];
+    if (isOfOneYear(beside.date, date) || !isOfOneYear(beside.date, other.date)) return;
+    const moved = `${beside.date.slice(0, 4)}${date.slice(4)}`;
+    if (daysApart(moved, beside.date) >= daysApart(date, beside.date) || isRight(cell)) return;
     const near = { ...beside.source, column };
-    return [{ code: "year-unlike", at: { ...source, column }, other: near, found: date, like: beside.date, touches: [subject] }];
+    found.push({ code: "year-unlike", at: { ...source, column }, other: near, found: date, like: beside.date, touches: [cell.subject()] });
   });
+  return found;
 }
+
+/** Most dates of a column are of one year, and their first letters are told apart without cutting them off. */
+const isOfOneYear = (one: IsoDate, other: IsoDate): boolean => other.startsWith(one.slice(0, 4));
 
 /** Days between two dates, every month counted as 31: enough to tell which of two is nearer. */
 const daysApart = (a: IsoDate, b: IsoDate): number => Math.abs(dayNumber(a) - dayNumber(b));
 const dayNumber = (date: IsoDate): number => Number(date.slice(0, 4)) * 372 + Number(date.slice(5, 7)) * 31 + Number(date.slice(8, 10));
 
-type Column = { readonly column: string; readonly cells: readonly Dated[] };
+type Column = {
+  readonly column: string;
+  readonly cells: readonly Dated[];
+  /** Whether a date is known to be right by something else; it is a neighbour and never told. */
+  readonly isRight: (cell: Dated) => boolean;
+};
 
 function columnsOf({ fields, purchases, applications, operations, sales, harvest, standCounts }: Season): readonly Column[] {
   const cropsOfFields = new Map(fields.map(({ name, crop }) => [name, crop]));
@@ -77,17 +80,10 @@ function columnsOf({ fields, purchases, applications, operations, sales, harvest
   ): Column => ({
     column: name,
     cells: rows.flatMap((row) => {
-      const [date, subject] = [dateOf(row), subjectOf(row)];
-      if (date === null) return [];
-      return [
-        {
-          date,
-          source: row.source,
-          subject,
-          isRight: name === purchaseColumns.columns.date.heading && planting.has(cropAndYear(cropOf(subject), date)),
-        },
-      ];
+      const date = dateOf(row);
+      return date === null ? [] : [{ date, source: row.source, subject: () => subjectOf(row) }];
     }),
+    isRight: ({ date, subject }) => name === purchaseColumns.columns.date.heading && planting.has(cropAndYear(cropOf(subject()), date)),
   });
   const ofField = ({ field }: { readonly field: string }): Subject => ({ of: "field", name: field });
   const ofItem = ({ item }: { readonly item: string }): Subject => ({ of: "item", name: item });
