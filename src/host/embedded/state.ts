@@ -37,7 +37,7 @@ export const stateOf = (parts: Parts): State => ({
 export const dataOf = (state: State, part: string): SheetData => state.edited.get(part) ?? sheetDataOf(state.parts, part);
 
 const sheetsByName = oncePer(
-  ({ sheets }: Book): ReadonlyMap<string, SheetEntry> => new Map(sheets.toReversed().map((each) => [each.name.toLowerCase(), each])),
+  ({ sheets }: Book): ReadonlyMap<string, SheetEntry> => new Map([...sheets].reverse().map((each) => [each.name.toLowerCase(), each])),
 );
 
 export function sheetNamed(state: State, name: string): SheetEntry {
