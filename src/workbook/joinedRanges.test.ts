@@ -98,6 +98,17 @@ describe("the same layout on several sheets", () => {
     const of = content(sheets.replace("Birch\n| Cost of | $/ac |", "Birch\n| Cost of | Cost $/ha |"), matched(both("(sheet name)")));
     expect(codes(of)).toEqual(["heading-unit"]);
   });
+
+  it("tells of a cell that may be old in any of them, at its own place", () => {
+    const of = content(sheets, both("(sheet name)"));
+    const ranges = new Map(of.ranges);
+    ranges.set("Birch!A1:C9", { ...ranges.get("Birch!A1:C9")!, stale: [{ row: 0, column: 1 }] });
+    const { problems, placeOf, season } = seasonReport({ ...of, ranges });
+    expect(problems.map(({ code, at }) => [code, at.column, placeOf(at)])).toEqual([
+      ["stale-value", "Amount", { sheet: "Birch", row: 1, column: 1, isOwn: true }],
+    ]);
+    expect(season.budget).toHaveLength(3);
+  });
 });
 
 describe("what fills a column", () => {

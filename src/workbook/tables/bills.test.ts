@@ -72,6 +72,25 @@ describe("a bill with Kind and For", () => {
     }
   });
 
+  it("is told where the same invoice stands as a line of an item too: charged by acres it counts twice, as stock it is paid twice", () => {
+    const direct = "| 2031-04-01 | Fuel of April | | | | 900 | | | fuel | all | | | |";
+    const item = "| 2031-04-01 | Diesel | 300 | gal | | 900 | | | | | | | |";
+    expect(told(farm(`${item}\n${direct}`))).toEqual(["line-twice Purchases 2"]);
+    expect(told(farm(`${direct}\n${item}`))).toEqual(["line-twice Purchases 2"]);
+    expect(outlook(farm(`${item}\n${direct}`))).toEqual({ fuel: "12" });
+    // Another day, amount, kind, supplier or Note is another bill.
+    const ofDealer = item.replace(/\| \| \| \|$/, "| Dealer | | |");
+    expect(told(farm(`${ofDealer}\n${direct}`))).toEqual(["line-twice Purchases 2"]);
+    for (const other of [
+      direct.replace("04-01", "04-02"),
+      direct.replace("900", "901"),
+      direct.replace("| fuel |", "| supplies |"),
+      direct.replace("| all | |", "| all | Co-op |"),
+      direct.replace("| all | | | |", "| all | | | the rest |"),
+    ])
+      expect(told(farm(`${ofDealer}\n${other}`)), other).toEqual([]);
+  });
+
   it("takes the kind of an item that is known, and is no stock and no price of it", () => {
     const report = farm("| 2031-04-01 | Urea | 1000 | lb | | 900 | | | | Alder | | | |");
     expect([told(report), outlook(report), outOf(report)]).toEqual([[], { fertilizer: "9" }, "900"]);

@@ -1,11 +1,12 @@
 /** Finds the invoice line that is entered twice: both count, and the grower is told. */
-import type { Purchase } from "../../core/season";
+import type { Kind } from "../../core/kinds";
+import type { Bill, Purchase } from "../../core/season";
 import type { EntryRef } from "../../core/row";
 import { purchaseColumns } from "../columns/purchases";
 import type { TableReader } from "../tableReader";
 import { plain } from "../words";
 
-const { note, supplier } = purchaseColumns.columns;
+const { date, note, supplier } = purchaseColumns.columns;
 
 /** An invoice line; its quantity as text is asked for where another line shares its day. */
 export type Line = Pick<Purchase, "item" | "date" | "amount" | "source"> & { readonly quantity: () => string };
@@ -33,15 +34,37 @@ export class LinesAlike {
     else this.tell(line, first.source);
   }
 
+  /**
+   * A bill that is charged directly and a line of an item may be one invoice in two ways: told where day, kind and what is paid in all
+   * are the same, however the item is called.
+   */
+  lookAcross(lines: readonly Purchase[], kindOf: (item: string) => Kind, bills: readonly Bill[]): void {
+    if (bills.length === 0) return;
+    const byDay = new Map<string, Bill[]>();
+    for (const bill of bills) {
+      const day = this.table.rowOf(bill.source).of(date)!;
+      byDay.set(day, [...(byDay.get(day) ?? []), bill]);
+    }
+    for (const line of lines) {
+      const ofDay = byDay.get(line.date)?.filter(({ kind }) => kind === kindOf(line.item)) ?? [];
+      if (ofDay.length === 0) continue;
+      const paid = line.amount.plus(line.freight).minus(line.rebate);
+      const same = ofDay.find((bill) => bill.amount.eq(paid) && this.areNamedAlike(bill, line));
+      if (same === undefined) continue;
+      const [first, second] = same.source.row < line.source.row ? [same, line] : [line, same];
+      this.tell({ item: line.item, source: second.source }, first.source);
+    }
+  }
+
   /** Whether both have one Note and no two suppliers. */
-  private areNamedAlike(a: Line, b: Line): boolean {
+  private areNamedAlike(a: Pick<Line, "source">, b: Pick<Line, "source">): boolean {
     const [one, two] = [this.table.rowOf(a.source), this.table.rowOf(b.source)];
     const [ofOne, ofTwo] = [one.of(supplier), two.of(supplier)];
     const haveTwoSuppliers = ofOne !== null && ofTwo !== null && plain(ofOne) !== plain(ofTwo);
     return plain(one.of(note) ?? "") === plain(two.of(note) ?? "") && !haveTwoSuppliers;
   }
 
-  private tell({ item, source: { table, row } }: Line, first: EntryRef): void {
+  private tell({ item, source: { table, row } }: Pick<Line, "item" | "source">, first: EntryRef): void {
     this.table.problems.push({
       code: "line-twice",
       at: { table, row },

@@ -74,6 +74,7 @@ export function readPurchases(table: TableReader, reading: BillReading, converte
       unlike.look(line);
     }
   }
+  alike.lookAcross(read.purchases, (item) => units.get(item)!.item.kind, read.bills);
   unlike.tell();
   return read;
 }
