@@ -1,5 +1,6 @@
 /** Files in and out of the page. Nothing leaves it: a file is read here, and saving hands it to the browser's downloads. */
 import { carriedFile } from "./carried";
+import { acceptedTypes, contentType } from "./contentType";
 import { picker, type FileInPlace, type PlacedFile } from "./fileInPlace";
 
 /** A workbook file as it was picked, dropped or fetched. */
@@ -10,10 +11,8 @@ export type DeskFile = {
   readonly placed?: PlacedFile;
 };
 
-const xlsxType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-
 /** The files that the file picker offers. */
-export const acceptedFiles = `.xlsx,.xlsm,${xlsxType}`;
+export const acceptedFiles = [...Object.values(acceptedTypes).flat(), ...Object.keys(acceptedTypes)].join(",");
 
 /** Reads a picked or dropped file. Rejects when the browser may not read it. */
 export const readFile = async (file: File): Promise<DeskFile> => ({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) });
@@ -27,8 +26,7 @@ export async function readInPlace(handle: FileInPlace): Promise<DeskFile> {
 /** Lets the user pick a file that can be saved in its place; `null` where nothing was picked. */
 export async function pickInPlace(): Promise<FileInPlace | null> {
   try {
-    const [handle = null] =
-      (await picker()?.({ types: [{ description: "Excel workbook", accept: { [xlsxType]: [".xlsx", ".xlsm"] } }] })) ?? [];
+    const [handle = null] = (await picker()?.({ types: [{ description: "Excel workbook", accept: acceptedTypes }] })) ?? [];
     return handle;
   } catch (fault) {
     if (fault instanceof DOMException && fault.name === "AbortError") return null;
@@ -51,7 +49,7 @@ export async function fetchWorkbook(name: string): Promise<DeskFile> {
 
 /** Hands a workbook to the browser's downloads. Whether it arrives there a page is never told. @throws where the browser refuses at once */
 export function download({ name, bytes }: Pick<DeskFile, "name" | "bytes">): void {
-  const address = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type: xlsxType }));
+  const address = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type: contentType(name) }));
   const link = document.createElement("a");
   link.href = address;
   link.download = name;
