@@ -7,7 +7,7 @@ import { reportJson } from "../../src/workbook/reportJson";
 import { resultSheets } from "../../src/workbook/sheets/resultSheets";
 import { randomWorkbook } from "../exact/randomWorkbook";
 import type { Habits } from "../exact/typing";
-import { fuzz, noValues } from "./cases";
+import { fuzz, longest, noValues } from "./cases";
 import { strangeText } from "./strangeTexts";
 
 const strangeCell = (habits: Habits): Cell =>
@@ -31,7 +31,7 @@ function spoiled(content: WorkbookContent, habits: Habits): WorkbookContent {
   return { ...content, tables };
 }
 
-it("cells", { timeout: 900_000 }, () =>
+it("cells", { timeout: longest }, () =>
   fuzz("cells", 150, (habits) => {
     const content = spoiled(randomWorkbook(habits.below(1_000_000)), habits);
     const report = seasonReport(content);

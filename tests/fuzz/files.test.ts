@@ -8,7 +8,7 @@ import { HostError } from "../../src/host/workbookHost";
 import { seasonReport } from "../../src/workbook/report";
 import { reportJson } from "../../src/workbook/reportJson";
 import type { Habits } from "../exact/typing";
-import { fuzz, noValues } from "./cases";
+import { fuzz, longest, noValues } from "./cases";
 
 const files = ["seasonFormulas", "seasonTyped", "openpyxl", "libreoffice"].map(
   (name) => new Uint8Array(readFileSync(`tests/fixtures/${name}.xlsx`)),
@@ -94,4 +94,4 @@ async function faultsOf(bytes: Uint8Array): Promise<readonly string[]> {
   }
 }
 
-it("workbook files", { timeout: 900_000 }, () => fuzz("files", 120, (habits) => faultsOf(spoiledFile(habits))));
+it("workbook files", { timeout: longest }, () => fuzz("files", 120, (habits) => faultsOf(spoiledFile(habits))));

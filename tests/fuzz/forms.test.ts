@@ -12,7 +12,7 @@ import { seasonReport } from "../../src/workbook/report";
 import { reportJson } from "../../src/workbook/reportJson";
 import { countedContent } from "../support/paneWorkbook";
 import type { Habits } from "../exact/typing";
-import { fuzz, noValues } from "./cases";
+import { fuzz, longest, noValues } from "./cases";
 import { strangeText } from "./strangeTexts";
 
 const report = seasonReport(countedContent);
@@ -67,6 +67,6 @@ function taken(table: string, rows: readonly EntryRow[]): readonly string[] {
   return noValues(reportJson(seasonReport({ ...countedContent, tables })), `report with ${table}`);
 }
 
-it("entries in forms", { timeout: 900_000 }, () =>
+it("entries in forms", { timeout: longest }, () =>
   fuzz("forms", 600, (habits) => Promise.resolve(habits.below(2) === 0 ? changeFaults(habits) : purchaseFaults(habits))),
 );

@@ -18,7 +18,7 @@ export type Answer =
   | { readonly seconds: Readonly<Record<string, number>> };
 
 /** So much of the processor between two tests is for ever: the slowest test needs six seconds. */
-const longestProcessorSeconds = 60;
+const longestProcessorSeconds = 30;
 
 let change: { readonly file: string; readonly text: (text: string) => string } | null = null;
 let noted: ReadonlyMap<string, readonly (readonly [number, Mutation])[]> = new Map();

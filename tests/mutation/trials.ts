@@ -46,19 +46,18 @@ export function trials() {
     return null;
   }
 
-  /** The tests nearby, the frozen reports and the compiler, which together take seconds; `null` where none of them notices. */
+  /** The tests nearby and the frozen reports, which together take seconds; `null` where none of them notices. */
   async function tried(mutation: Mutation, passage: Passage): Promise<Outcome | null> {
     const [near] = rounds(codeOf(mutation), passage);
     const frozen = passage.filter((each) => each.tests === frozenReports).map((each) => each.tests);
     const nearby = await asked("noticed by tests nearby", mutation, near);
     if (nearby !== null) return nearby;
-    const byReports = await asked("noticed by the frozen reports", mutation, frozen, "are what they were");
-    if (byReports !== null) return byReports;
-    return (refused ??= compiler())(mutation) ? { outcome: "refused by the compiler", by: null } : null;
+    return asked("noticed by the frozen reports", mutation, frozen, "are what they were");
   }
 
-  /** All other tests that pass through the place, which may take a minute and more. */
+  /** The compiler, and all other tests that pass through the place, which may take a minute and more. */
   async function triedOnOthers(mutation: Mutation, passage: Passage): Promise<Outcome> {
+    if ((refused ??= compiler())(mutation)) return { outcome: "refused by the compiler", by: null };
     const [, others] = rounds(codeOf(mutation), passage);
     const byOthers = await asked("noticed by other tests", mutation, others);
     return byOthers ?? { outcome: passage.length === 0 ? "nowhere passed through" : "unnoticed", by: null };
