@@ -102,7 +102,7 @@ describe("rows right under a table", () => {
 });
 
 describe("a row of totals", () => {
-  it.each(["Total", "TOTALS:", "Grand total", "Subtotal", "Corn total", "Feb. total", "Sub-total for corn"])(
+  it.each(["Total", "TOTALS:", "Grand total", "Subtotal", "Corn subtotal", "Corn total", "Feb. total", "Sub-total for corn"])(
     "that says %s is told and adds no acres",
     (words) => {
       const report = seasonReport(contentFromText(`${farm}| ${words} | Corn | 142 | 190 |\n| Birch | Corn | 42 | 190 |`));

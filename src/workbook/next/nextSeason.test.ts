@@ -74,6 +74,14 @@ describe("the next season", () => {
     expect(table(next, "Items")).toEqual([expect.objectContaining({ "Plan price per pack": 0.4, Bin: 7 })]);
   });
 
+  it("moves a month by a year as it moves a day, however it is written, and leaves a number alone", () => {
+    const months = ["Mar 2031", "2031-03", "3/2031", "October"];
+    const costs = months.map((month, index) => `| Dues ${index} | overhead | 100 | whole farm | all | yes | ${month} |`);
+    const more = `Other costs\n| Item | Kind | Amount | Basis | Shared over | Cash | Month |\n${costs.join("\n")}\n`;
+    const carried = table(made(season({ tables: more })), "Other costs").filter(({ Item }) => `${Item}`.startsWith("Dues"));
+    expect(carried.map(({ Month }) => Month)).toEqual(["Mar 2032", "2032-03", "3/2032", "October"]);
+  });
+
   it("has the plan's rows as plan, and none that was only done", () => {
     expect(table(next, "Applications").map(({ Rate, Date, Status }) => [Rate, Date, Status])).toEqual([[100, day("2032-05-02"), "plan"]]);
     expect(table(next, "Operations").map(({ Operation, Date, Status }) => [Operation, Date, Status])).toEqual([

@@ -22,6 +22,7 @@ describe("the sheet of field pages", () => {
     expect(nets).toEqual([...nets].sort((a, b) => a - b));
     expect(sheet.page.breakAfter!.length).toBe(all.length);
     const heads = sheet.page.breakAfter!.map((row) => `${sheet.rows[row]![0]!.value}`);
+    expect(sheet.rows[0]![0]!.value).toBe("Fields, one by one");
     expect(heads).toEqual(all.map(({ field, crop, area }) => `${field}, ${crop}, ${area.toFixed(1)} ac`));
   });
 

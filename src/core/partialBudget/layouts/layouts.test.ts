@@ -121,6 +121,9 @@ describe("every layout that claims a yield", () => {
     expect(netChange(change).blank).toHaveLength(1);
     const result = breakEven(change, lead);
     expect(result.found && result.value.gt("0")).toBe(true);
+    // A line without a name would be a row without an item in the table Changes, which is an entry to fix.
+    expect(change.lines.map(({ item, quadrant }) => `${quadrant}: ${item.trim()}`)).not.toContainEqual(expect.stringMatching(/: $/));
+    expect(new Set(change.lines.map(({ item, quadrant }) => `${quadrant}: ${item}`)).size).toBe(change.lines.length);
   });
 });
 
