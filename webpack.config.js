@@ -16,6 +16,7 @@ import HtmlPlugin from "html-webpack-plugin";
 import { certificateIn } from "./shared/build/localhost.js";
 import { OneFilePlugin } from "./shared/build/oneFile.js";
 import { NoticesPlugin } from "./shared/build/notices.js";
+import { mustBeFree } from "./shared/build/takenPort.js";
 import { ZipPlugin } from "./shared/build/zip.js";
 
 /** Where the manifest of the source says that the pages are. */
@@ -41,6 +42,7 @@ export default async (env) => {
     throw new Error(`Office loads add-ins over https only, so origin cannot be ${origin}`);
   const check = readFileSync(here("src/pane/check.js"), "utf8");
   const { version } = JSON.parse(readFileSync(here("package.json"), "utf8"));
+  if (env.excel) await mustBeFree(3000);
   const certificate = env.excel ? await certificateIn(here(".localhost")) : null;
   return {
     // Also when serving: people work with what `npm start` shows, and React is quicker without its checks.

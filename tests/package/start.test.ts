@@ -43,3 +43,15 @@ it("npm start serves the desk with the demo season on the next free port, and ic
     other.close();
   }
 }, 170_000);
+
+it("npm run start:excel says in plain words that its port is taken, which the manifest names", async () => {
+  const other = createServer((_, response) => response.end("somebody else"));
+  await new Promise<void>((done) => other.once("error", () => done()).listen(3000, "localhost", done));
+  const started = spawn("npm", ["run", "start:excel"], { stdio: ["ignore", "pipe", "pipe"] });
+  let said = "";
+  for (const stream of [started.stdout, started.stderr]) stream.on("data", (text: Buffer) => (said += text.toString("utf8")));
+  const code = await new Promise((ended) => started.once("exit", ended));
+  other.close();
+  expect(code).not.toBe(0);
+  expect(said).toContain("Port 3000 is taken, perhaps by an earlier start. manifest.xml names it, so stop that first and start again.");
+}, 170_000);
