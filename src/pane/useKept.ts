@@ -2,7 +2,22 @@ import { useCallback, useEffect, useRef, useState, type Dispatch, type SetStateA
 import { usePane } from "./paneContext";
 
 /** What was typed, and the two ways to set it: by typing, and with what the form begins with once the last of it is in the workbook. */
-type Kept<Value> = readonly [value: Value, set: Dispatch<SetStateAction<Value>>, beginAnew: Dispatch<SetStateAction<Value>>];
+type Kept<Value> = readonly [value: Value, set: Dispatch<SetStateAction<Value>>, beginAnew: BeginAnew<Value>];
+
+/**
+ * Begins the form anew once what was `sent` is in the workbook. What was typed since stays: it belongs to the next entry.
+ *
+ * @returns whether nothing was typed since, so that the form may put the cursor where it begins
+ */
+type BeginAnew<Value> = (sent: Value, next: Value) => boolean;
+
+/** What the next entry begins with, and in the boxes that changed since one was sent what stands there now. */
+function withTypedSince<Value>(sent: Value, now: Value, next: Value): Value {
+  if (now === sent) return next;
+  if (typeof now !== "object" || typeof sent !== "object" || now === null || sent === null) return now;
+  const before = new Map<string, unknown>(Object.entries(sent));
+  return { ...next, ...Object.fromEntries(Object.entries(now).filter(([box, typed]) => typed !== before.get(box))) };
+}
 
 export type KeptOptions = {
   /** Another page has filled the form in: that takes the place of what was kept, and is kept itself. */
@@ -19,17 +34,19 @@ export function useKept<Value>(name: string, begin: () => Value, { isFilledIn = 
   const { kept } = usePane();
   const [value, set] = useState<Value>(() => (isFilledIn ? begin() : ((kept.read(name) as Value | undefined) ?? begin())));
   const written = useRef<Value | undefined>(isFilledIn ? undefined : value);
-  const [begun] = useState(() => ({ as: JSON.stringify(begin()), isAnew: false }));
+  const [begun] = useState(() => ({ as: JSON.stringify(begin()) }));
+  const now = useRef(value);
   useEffect(() => {
+    now.current = value;
     if (value === written.current) return;
     written.current = value;
-    if (begun.isAnew) Object.assign(begun, { as: JSON.stringify(value), isAnew: false });
     kept.write(name, value, !isChoice && JSON.stringify(value) !== begun.as);
   }, [kept, name, value, isChoice, begun]);
-  const beginAnew = useCallback<Dispatch<SetStateAction<Value>>>(
-    (next) => {
-      begun.isAnew = true;
-      set(next);
+  const beginAnew = useCallback<BeginAnew<Value>>(
+    (sent, next) => {
+      begun.as = JSON.stringify(next);
+      set((typed) => withTypedSince(sent, typed, next));
+      return now.current === sent;
     },
     [begun],
   );

@@ -1,6 +1,7 @@
 /** The pane in Chromium over a workbook in memory: what it shows, by keyboard alone, in every look, checked by axe. */
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import type { WorkbookHost } from "../../src/host/workbookHost";
 import { inputTables } from "../../src/workbook/templates";
 import { accessibilityFaults, panePages, type PaneLook, type PanePages } from "../support/panePages";
 import type { PanePage } from "./panePage";
@@ -331,6 +332,26 @@ describe("adding a purchase", () => {
     expect(await page.getByLabel("Quantity").inputValue()).toBe("1,000");
     await button(page, "Add the purchase").click();
     await expect.poll(() => page.locator("form [aria-live]").innerText()).toMatch(/^The purchase was added/);
+  });
+
+  it("keeps what is typed while an entry is on its way, and lets the cursor be", async () => {
+    const page = await opened();
+    await fill(page);
+    await inPage(page, (pane) => {
+      const add = pane.host.addRows;
+      const held: WorkbookHost["addRows"] = (table, rows) =>
+        new Promise<void>((letGo) => Object.assign(window, { letGo })).then(() => add(table, rows));
+      Object.assign(pane.host, { addRows: held });
+    });
+    await page.keyboard.press("Enter");
+    await page.waitForFunction(() => "letGo" in window);
+    await page.getByLabel("Quantity").fill("250");
+    await page.evaluate(() => (window as unknown as { letGo: () => void }).letGo());
+    await expect.poll(() => page.locator("form [aria-live]").innerText()).toMatch(/^The purchase was added/);
+    expect(await page.getByLabel("Quantity").inputValue()).toBe("250");
+    expect(await page.getByRole("combobox", { name: "Item" }).inputValue()).toBe("");
+    expect(await page.evaluate(() => (document.activeElement as HTMLInputElement).value)).toBe("250");
+    expect(await inPage(page, (pane) => pane.host.added.map(({ rows }) => rows.map((row) => row.get("Quantity"))))).toEqual([[1000]]);
   });
 
   it("says what is missing at the field itself and goes there", async () => {

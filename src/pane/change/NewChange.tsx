@@ -112,7 +112,7 @@ function LayoutBoxes({ form, ground, begun }: LayoutBoxesProps) {
     if (!saved.ok) return setTold({ tone: "failed", text: failureWords(saved.failure, "The change was not saved.") });
     const lost = lostWords(saved.value);
     setTold({ tone: "done", text: `“${draft["name"]}” was saved as ${view.rows.length} entries of the table Changes.${lost}` });
-    beginAnew({});
+    beginAnew(typed, {});
     setTried(false);
     await watch.refresh();
   };

@@ -39,9 +39,9 @@ export function RowsForm({ report, machine }: RowsFormProps) {
     if (!added.ok) return setTold({ tone: "failed", text: failureWords(added.failure, "The rows were not added.") });
     const lost = lostWords(added.value);
     setTold({ tone: "done", text: `${draft.part.trim()}: ${entries.length} rows added.${lost}` });
-    beginAnew(nextPart);
+    const isUntouched = beginAnew(draft, nextPart(draft));
     setTried(false);
-    form.current?.querySelector<HTMLInputElement>("[data-part] input")?.focus();
+    if (isUntouched) form.current?.querySelector<HTMLInputElement>("[data-part] input")?.focus();
   };
   const submit = (event: FormEvent) => {
     event.preventDefault();

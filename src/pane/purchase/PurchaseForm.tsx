@@ -66,7 +66,7 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
       setResult({ tone: "failed", text: failureWords(added.failure, "The purchase was not added.") });
       return;
     }
-    beginAnew(emptyDraft(draft.date));
+    const isUntouched = beginAnew(draft, emptyDraft(draft.date));
     setTried(false);
     const after = await watch.refresh();
     setAdding(false);
@@ -81,7 +81,7 @@ export function PurchaseForm({ report, layer }: PurchaseFormProps) {
           }
         : { tone: "failed", text: `The purchase was added,${lost} but the workbook could not be read again. ${after.failure.what}` },
     );
-    form.current?.querySelector<HTMLInputElement>("[role=combobox]")?.focus();
+    if (isUntouched) form.current?.querySelector<HTMLInputElement>("[role=combobox]")?.focus();
   };
   const submit = (event: FormEvent) => {
     event.preventDefault();

@@ -46,7 +46,7 @@ export function CountForm({ field }: CountFormProps) {
       setTold({ tone: "failed", text: failureWords(added.failure, "The count was not added.") });
       return;
     }
-    beginAnew(nextCount);
+    const isUntouched = beginAnew(draft, nextCount(draft));
     setTried(false);
     const after = await watch.refresh();
     setAdding(false);
@@ -56,7 +56,7 @@ export function CountForm({ field }: CountFormProps) {
         ? { tone: "done", text: `The count was added.${lost} ${standChanged(before.report, after.value.report, field.name, format)}` }
         : { tone: "failed", text: `The count was added,${lost} but the workbook could not be read again. ${after.failure.what}` },
     );
-    form.current?.querySelector<HTMLInputElement>("[data-plants] input")?.focus();
+    if (isUntouched) form.current?.querySelector<HTMLInputElement>("[data-plants] input")?.focus();
   };
   const typed = (degrees: string) => (decimalComma ? degrees.replace(".", ",") : degrees);
   const submit = (event: FormEvent) => {

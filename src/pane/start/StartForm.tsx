@@ -63,7 +63,7 @@ export function StartForm({ report }: { readonly report: SeasonReport }) {
       return;
     }
     // Before the reading, with which the form may go: it begins at its first step when it comes again.
-    beginAnew({ year: draft["year"] ?? "" });
+    beginAnew(draft, { year: draft["year"] ?? "" });
     setStep(0);
     await watch.refresh();
     setWriting(false);
