@@ -25,10 +25,13 @@ describe("a workbook whose owner", () => {
     );
     const stale = {
       ...content,
-      tables: content.tables.map((table) => (table.name === "Fields" ? { ...table, stale: [{ row: 0, column: 2 }] } : table)),
+      tables: content.tables.map((table) =>
+        table.name === "Fields" ? { ...table, stale: [2, 3].map((column) => ({ row: 0, column })) } : table,
+      ),
     };
     expect(readSeason(stale).problems.map(({ code, at, found }) => [code, at, found])).toEqual([
       ["stale-value", { table: "Fields", row: 1, column: "Acres" }, "100"],
+      ["stale-value", { table: "Fields", row: 1, column: "Yield goal" }, "200"],
     ]);
   });
 
