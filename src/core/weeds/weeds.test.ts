@@ -96,6 +96,14 @@ describe("a programme against weeds", () => {
     expect(gone!.passes[0]!.isOpen).toBe(false);
   });
 
+  it("tells passes by their day, however they are typed, and those without a day last", () => {
+    const late = application("A", "Home", "2", "plan", day("2031-06-20"));
+    const early = application("A", "Home", "2", "plan", day("2031-05-01"));
+    const undated = application("B", "Home", "1", "plan", { date: null });
+    const [home] = of({ items, applications: [undated, late, early] });
+    expect(home!.passes.map(({ date }) => date)).toEqual(["2031-05-01", "2031-06-20", null]);
+  });
+
   it("takes a weed that field and crop list as one, resisting what either says", () => {
     const [first] = of({
       items,
