@@ -43,6 +43,11 @@ ${weather}`),
 const lines = (of: ReturnType<typeof season>) => sheetLines(resultSheets(of).find(({ name }) => name === "Heat and rain")!);
 
 describe("the sheet Weather", () => {
+  it("says what is counted and in which unit, and that it is an estimate", () => {
+    expect(lines(season())[1]).toMatch(/^Season 2031\. .*from the day after planting; rain in inches\. All of it an estimate\.$/);
+    expect(lines(season("| Area unit | ha |\n"))[1]).toContain("rain in millimetres");
+  });
+
   it("has heat, rain, stage and maturity of each planted field, and says what is missing", () => {
     const told = lines(season("| First killing frost | 2029-10-02; 2030-10-10; 2028-10-06 |\n"));
     // 59 days of 22 = 1,298 against 1,180; with the normal of the day that is missing 1,182 are left, 60 days of 20: 29 August.

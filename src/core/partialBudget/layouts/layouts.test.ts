@@ -17,7 +17,7 @@ import {
   yieldPerArea,
   years,
 } from "../../numbers/units";
-import { trialFindings } from "../../tables/trialFindings";
+import { findingsOn, trialFindings } from "../../tables/trialFindings";
 import { reseed, type ReseedQuestion } from "../../reseed";
 import { breakEven } from "../breakEvenOfChange";
 import { netChange } from "../netChange";
@@ -344,6 +344,19 @@ describe("reseeding as a change", () => {
 });
 
 describe("trial findings", () => {
+  it("of a subject are told once each, those that found no difference first", () => {
+    for (const subject of new Set(trialFindings.map((each) => each.subject))) {
+      const told = findingsOn(subject);
+      expect(new Set(told)).toEqual(new Set(trialFindings.filter((each) => each.subject === subject)));
+      expect(told.map(({ noDifference }) => noDifference)).toEqual(
+        told
+          .map(({ noDifference }) => noDifference)
+          .sort()
+          .reverse(),
+      );
+    }
+  });
+
   it("name their source, and those of makers are marked", () => {
     for (const { source, kind, difference } of trialFindings) {
       expect(source.title).not.toBe("");
