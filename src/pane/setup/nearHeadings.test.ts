@@ -52,6 +52,82 @@ describe("headings that may mean a column of ours", () => {
     expect(near("Fields", ["Field", "Crop", "Acres", "Goal bu/ac"])).toEqual({ "Yield goal": "Goal bu/ac" });
   });
 
+  it.each<readonly [string, readonly string[]]>([
+    [
+      "Crops",
+      [
+        "Commodity = Crop",
+        "U.O.M. = Yield unit",
+        "Lbs/bu = Weight per bu",
+        "Base moisture = Standard moisture",
+        "Budget price = Expected price",
+      ],
+    ],
+    [
+      "Crops",
+      [
+        "Marketing cost = Per-unit selling cost",
+        "Program payments = Other income per acre",
+        "Harvest moisture = Expected harvest moisture",
+      ],
+    ],
+    [
+      "Fields",
+      [
+        "Variety = Hybrid or variety",
+        "Seeding rate = Seeds dropped",
+        "Final stand = Target stand",
+        "Own/rent = Tenure",
+        "Max. rent = Most rent",
+      ],
+    ],
+    ["Fields", ["Land cost = Land charge per acre", "Crop share = Operator share of crop %", "Base income = Base gross per acre"]],
+    [
+      "Items",
+      [
+        "Container = Pack name",
+        "Package size = Pack size",
+        "Size unit = Pack unit",
+        "Budget price = Plan price per pack",
+        "Grade = Analysis N-P-K",
+      ],
+    ],
+    ["Operations", ["Trips = Passes", "Task = Operation", "Implement = Machine"]],
+    ["Harvest", ["Gross weight = Gross", "Empty = Tare", "Elevator = Buyer", "Scale ticket = Ticket", "H2O = Moisture"]],
+    [
+      "Hybrids",
+      ["Price per unit = Price per bag", "Kernels per bag = Seeds per bag", "Royalty = Trait fee per acre", "CHU = Heat units to maturity"],
+    ],
+    [
+      "Hybrid_trials",
+      ["Location = Trial", "Harvest year = Year", "Dry yield = Yield", "LSD 0.05 = Trial LSD", "Lodging = Lodged %", "Sponsor = Source"],
+    ],
+    [
+      "Stand_counts",
+      ["Feet = Length", "Plant count = Plants", "Lat. = Latitude", "Lon. = Longitude", "Zone = Part", "Zone acres = Part acres"],
+    ],
+    ["Weather", ["Station = Place", "Tmax = High", "Tmin = Low", "Precip. = Rain"]],
+    ["Weeds", ["Species = Weed", "Resistance = Resistant to", "Scouted = Seen on"]],
+    [
+      "Planter_checks",
+      ["Planter = Machine", "Row unit = Row", "Component = Part", "Wear limit = Replace at", "Reading = Measured", "Repaired = Done on"],
+    ],
+    ["Loans", ["Outstanding = Balance", "Installment = Payment", "Due date = Next due", "Pmts per year = Payments a year"]],
+    ["Insurance", ["APH = Approved yield", "Level = Coverage", "Base price = Projected price", "Fall price = Harvest price"]],
+    ["Past_seasons", ["Year = Season", "Goal = Yield goal", "Actual yield = Yield", "Average price = Price"]],
+    ["Purchases", ["Seller = Supplier", "Date paid = Paid on", "Shipping = Freight", "Discount = Rebate", "Crop year = For season"]],
+    ["Sales", ["Delivery = Delivery month", "Qty = Quantity"]],
+    ["Budget", ["Category = Kind"]],
+  ])("are what sheets of growers, elevators and weather stations say: %s", (table, pairs) => {
+    const expected = pairs.map((pair) => pair.split(" = ") as [string, string]);
+    expect(
+      near(
+        table,
+        expected.map(([own]) => own),
+      ),
+    ).toEqual(Object.fromEntries(expected.map(([own, ours]) => [ours, own])));
+  });
+
   it("are no labels of columns that only a program writes: numbers of fields, units of rates", () => {
     expect(near("Fields", ["Field ID", "Field no.", "Tillable acres", "Dropped population"])).toEqual({});
     expect(near("Applications", ["Field ID", "App rate", "Rate UOM"])).toEqual({});
@@ -100,7 +176,11 @@ describe("headings that may mean a column of ours", () => {
 });
 
 it("gives other words to headings, spelled as they are compared", () => {
-  for (const words of allWords) expect(words.map((word) => plain(tradeWord(word)))).toEqual(words);
+  for (const words of allWords) {
+    expect(words.map((word) => plain(tradeWord(word)))).toEqual(words);
+    // A heading that is blank, or a mark alone, stands for nothing.
+    expect(words.filter((word) => !/[a-z]/.test(word))).toEqual([]);
+  }
 });
 
 it("says what it proposes in words", () => {
