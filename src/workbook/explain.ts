@@ -570,6 +570,10 @@ const explanations: Record<ProblemCode, (problem: Problem) => Explanation> = {
       "this load.",
     remedy: "Add the line to the table that the setting Test weight dock names, or correct the test weight.",
   }),
+  "test-weight-beyond": (problem) => ({
+    what: `${cell(problem)}: no grain weighs ${problem.found} lb a bushel, so this test weight is left out and docks nothing.`,
+    remedy: `Kilograms a hectolitre × 0.777 are pounds a bushel: ${problem.like} if that is what it is. Or correct it.`,
+  }),
   "day-twice": (problem) => ({
     what: `${cell(problem)}: ${problem.found} stands in ${second(problem)} already, and the first counts.`,
     remedy: "Delete one, or name two places in the column Place.",

@@ -185,6 +185,7 @@ export const problemCodes = [
   "dock-table-unknown",
   "dock-table-fault",
   "dock-outside",
+  "test-weight-beyond",
   "test-weight-missing",
   "machine-zero",
   "stand-table-unknown",

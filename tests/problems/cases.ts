@@ -818,6 +818,13 @@ export const cases: readonly ProblemCase[] = [
     found: "51",
   },
   {
+    code: "test-weight-beyond",
+    slip: "typed the test weight of a load in kilograms a hectolitre",
+    workbook: docked("53 | 0", "72"),
+    at: ["Harvest", 1, "Test weight"],
+    found: "72",
+  },
+  {
     code: "test-weight-missing",
     slip: "left a test weight out beside a dock table",
     workbook: docked("53 | 0", ""),

@@ -1,9 +1,11 @@
 /** Tables of the grower's own that say what buyers take off for a low test weight: what the setting Test weight dock names. */
 import { dockOf, type DockLine } from "../../core/loadDock";
+import type { EntryRef } from "../../core/row";
 import type { Crop, Field, HarvestLoad, Settings } from "../../core/season";
 import { moneyPerUnit, type MoneyPerUnit } from "../../core/numbers/units";
 import type { Decimal } from "../../core/numbers/decimal";
 import type { RawTable } from "../cell";
+import type { Named } from "../columns/column";
 import { harvestColumns } from "../columns/harvest";
 import { isBlank } from "../numbers";
 import type { Place, Problem } from "../problem";
@@ -23,7 +25,15 @@ const called = {
 /** Lines of one table, each for a crop or, where `crop` is `null`, for the only crop that is weighed. */
 type Line = DockLine & { readonly crop: string | null };
 
+/** Pounds in a bushel that no grain comes to: the heaviest, wheat, weighs 66 at most (common practice). */
+const tooHeavy = "70";
+/** By the definitions of the bushel, 2,150.42 cubic inches, and of the pound. */
+const poundsABushelOfKilogramsAHectolitre = "0.77689";
+
 export class Docks {
+  /** Rows whose test weight was told to be none. */
+  private readonly refused = new Set<string>();
+
   constructor(
     private readonly lines: readonly Line[],
     private readonly isInUse: boolean,
@@ -32,6 +42,14 @@ export class Docks {
   /** Whether a table says what is taken off a crop. */
   speaksOf(crop: string): boolean {
     return this.linesOf(crop).length > 0;
+  }
+
+  /** A test weight as it was typed into a row; `null` where it is blank, or can be no pounds in a bushel and the grower's own table has none like it. */
+  testWeightOf(row: Row, crop: Crop, column: Named, typed: Decimal | null): Decimal | null {
+    if (typed === null || crop.yieldUnit !== "bu" || typed.lte(tooHeavy)) return typed;
+    if (this.linesOf(crop.name).some(({ from }) => from.gt(tooHeavy))) return typed;
+    this.refused.add(placeOf(row.source));
+    return row.fault("test-weight-beyond", column, { like: typed.times(poundsABushelOfKilogramsAHectolitre).toFixed(1) });
   }
 
   /** What is taken off a unit of a load; `null` where no table speaks of its crop, or the load tells no test weight. */
@@ -48,7 +66,8 @@ export class Docks {
     const byField = new Map<string, HarvestLoad[]>();
     for (const load of loads) {
       const crop = fields.get(load.field)?.crop ?? "";
-      if (load.testWeight !== null || load.quantity.isZero() || this.linesOf(crop).length === 0) continue;
+      if (load.testWeight !== null || this.refused.has(placeOf(load.source)) || load.quantity.isZero() || this.linesOf(crop).length === 0)
+        continue;
       byField.set(load.field, [...(byField.get(load.field) ?? []), load]);
     }
     for (const [name, without] of byField) {
@@ -69,6 +88,8 @@ export class Docks {
 }
 
 const lowest = (lines: readonly Line[]): Decimal => lines.reduce((least, { from }) => (from.lt(least) ? from : least), lines[0]!.from);
+
+const placeOf = ({ table, row }: EntryRef): string => `${table}\n${row}`;
 
 type Around = {
   readonly settings: Settings;

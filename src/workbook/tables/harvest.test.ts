@@ -133,6 +133,13 @@ describe("a dock by the grower's own table", () => {
     expect(withTable("Docks\n| Crop | Test weight | Dock |\n| Rye | 50 | 0 |\n")).toEqual(["not-in-list 1 Crop: Rye"]);
   });
 
+  it("takes no kilograms a hectolitre for pounds, by which light grain would pass for heavy, unless the table is in them too", () => {
+    const at = (weight: string, table = docks) => told(headings, [`Alder | 2031-10-01 | 900 | 15 | ${weight}`], farm(setting, table));
+    // Corn of 56 lb a bushel weighs 72.1 kg a hectolitre (1 lb a bushel = 1.2872 kg/hl, by definition).
+    expect(at("70.5")).toEqual(["test-weight-beyond 1 Test weight: 70.5 ~ 54.8"]);
+    expect([at("66"), at("72.1", "Docks\n| Crop | Test weight | Dock |\n| Corn | 72 | 0 |\n| Corn | 66 | 0.02 |\n")]).toEqual([[], []]);
+  });
+
   it("is told where a load is lighter than the table goes, and once a field where loads have no test weight", () => {
     expect(
       told(

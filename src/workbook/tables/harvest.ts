@@ -40,7 +40,7 @@ export function readHarvest(
       const moisture = row.of(columns.moisture);
       if (moisture === null && !row.isFaulty(columns.moisture)) row.fault("blank", columns.moisture);
       const crop = name === null ? undefined : crops.get(fields.get(name)?.crop ?? "");
-      const testWeight = row.of(columns.testWeight);
+      const typedWeight = row.of(columns.testWeight);
       const [ticket, buyer] = [row.of(columns.ticket), row.of(columns.buyer)];
       if (crop === undefined) {
         // What was typed is looked at all the same, so that every fault is told at once.
@@ -49,6 +49,7 @@ export function readHarvest(
       }
       const weighed = quantityOf(row, crop, moisture);
       if (name === null || date === null || weighed === null || row.lost) return null;
+      const testWeight = docks.testWeightOf(row, crop, columns.testWeight, typedWeight);
       const load = {
         field: name,
         date,

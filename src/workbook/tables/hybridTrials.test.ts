@@ -190,6 +190,10 @@ Steps
     expect(of("Ash 2", half).netDifference).toBe("-25");
     expect(codes(half)).toEqual(["trial-weight-missing Hybrid trials 1"]);
     expect(codes(reportOf(rows("56", "49"), offered, docked))).toEqual(["dock-outside Hybrid trials 2"]);
+    expect(codes(reportOf(rows("56", "72"), offered, docked))).toEqual([
+      "test-weight-beyond Hybrid trials 2",
+      "trial-weight-missing Hybrid trials 2",
+    ]);
   });
 });
 

@@ -30,7 +30,7 @@ export function readHybridTrials(table: TableReader, around: Around): readonly H
   const before = new NamesBefore(table, around);
   return table.rows((row): HybridTrial | null => {
     const [trial, hybrid, typed] = [row.need(columns.trial), row.need(columns.hybrid), row.need(columns.yield)];
-    const [moisture, testWeight, are] = [row.of(columns.moisture), row.of(columns.testWeight), row.of(columns.are) ?? "dry"];
+    const [moisture, typedWeight, are] = [row.of(columns.moisture), row.of(columns.testWeight), row.of(columns.are) ?? "dry"];
     const [stand, lodged, lsd, by] = [row.of(columns.stand), row.of(columns.lodged), row.of(columns.lsd), row.of(columns.source)];
     const year = yearOf(row, trial !== null && before.hasYear(trial));
     if (hybrid !== null && summaryWords.test(hybrid)) return row.lose("total-row", columns.hybrid);
@@ -39,6 +39,7 @@ export function readHybridTrials(table: TableReader, around: Around): readonly H
     if (crop === null) return row.lose("hybrid-crop-missing", columns.hybrid);
     if (isOtherUnit(typed, crop, around.fields))
       return row.lose("trial-yield-unlike", columns.yield, { like: `${crop.yieldUnit} of ${crop.name}` });
+    const testWeight = around.docks.testWeightOf(row, crop, columns.testWeight, typedWeight);
     // Water that nobody knows of cannot be taken out.
     if (are === "wet" && moisture === null) return row.missing(columns.moisture);
     const dry = are === "dry" ? typed : wetAndDry(cropQuantity(typed), "wet", moisture, crop.standardMoisture).dry;
