@@ -27,6 +27,20 @@ describe("a number cell", () => {
     expect(decimalOf(0.1).times("3").toFixed()).toBe("0.3");
   });
 
+  it("is none that money or a quantity could be from a thousand million million on, and below the thirtieth part behind the point", () => {
+    expect(
+      ["999999999999999", "-999999999999999.9", "0.000000000000000000000000000001", "0"].map(
+        (text) => typeof readNumber(text, { decimalComma: false }),
+      ),
+    ).toEqual(Array<string>(4).fill("object"));
+    for (const text of ["1000000000000000", "-1000000000000000", "0.00000000000000000000000000000099"])
+      expect(readNumber(text, { decimalComma: false })).toBe("number-beyond");
+    expect([readNumber(1e15, { decimalComma: false }), readNumber(-1e-31, { decimalComma: false })]).toEqual([
+      "number-beyond",
+      "number-beyond",
+    ]);
+  });
+
   it("gives back any number of up to 15 digits as it was typed", () => {
     fc.assert(
       fc.property(written, (value) => {

@@ -15,9 +15,9 @@ export type NumberReading = { readonly value: Decimal; readonly percent: boolean
 export type NumberStyle = { readonly decimalComma: boolean; readonly currency?: string };
 
 const excelDigits = 15;
-/** No price, amount or quantity reaches a thousand million million; what is left of a formula's rounding is no smaller than this. */
-const most = new Decimal("1e15");
-const least = new Decimal("1e-30");
+/** As powers of ten: no price, amount or quantity reaches a thousand million million; what is left of a rounding is no smaller. */
+const beyond = 15;
+const least = -30;
 /** More digits before or after the point than a cell or an invoice has; a text of them would take minutes to work with. */
 const mostLetters = 60;
 /** Amounts and prices come again and again: each number has one place here, where the latest that falls on it stays. */
@@ -55,7 +55,8 @@ export function readNumber(cell: Cell, style: NumberStyle): NumberReading {
 
 /** A number that money or a quantity can be. */
 function within(value: Decimal, percent: boolean): NumberReading {
-  if (value.isZero() || (value.abs().lt(most) && value.abs().gte(least))) return { value, percent };
+  // Held against their powers of ten, which decimal.js calls `e`: each comparison of decimals makes a new one.
+  if (value.isZero() || (value.e < beyond && value.e >= least)) return { value, percent };
   return "number-beyond";
 }
 

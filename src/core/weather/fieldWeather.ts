@@ -87,6 +87,17 @@ export function ratingsOf({ hybrids }: Pick<Season, "hybrids">, { way }: Countin
   };
 }
 
+/** First killing frosts of a place before a year, looked for once. */
+function frostsByPlace(places: ReadonlyMap<string, readonly WeatherDay[]>, { unit }: Counting) {
+  const found = new Map<string, readonly IsoDate[]>();
+  return (place: string, before: string): readonly IsoDate[] => {
+    const key = `${place}\n${before}`;
+    let frosts = found.get(key);
+    if (frosts === undefined) found.set(key, (frosts = firstFrosts(places.get(place)!, unit, before)));
+    return frosts;
+  };
+}
+
 /** Every planted field that has a record after its planting, in the order of the table. */
 export function fieldWeather(season: WeatherSeason): readonly FieldWeather[] {
   const { settings, fields, weather } = season;
@@ -95,6 +106,7 @@ export function fieldWeather(season: WeatherSeason): readonly FieldWeather[] {
   const places = daysByPlace(weather);
   const records = recordsOf(places, counting);
   const ratingOf = ratingsOf(season, counting);
+  const frostsOf = frostsByPlace(places, counting);
   return fields.flatMap((field): readonly FieldWeather[] => {
     const place = placeOfField(field, places);
     if (field.planted === null || place === null) return [];
@@ -111,7 +123,7 @@ export function fieldWeather(season: WeatherSeason): readonly FieldWeather[] {
     if (to < from) return [];
     const isDegree = counting.way === "growing degree 86/50";
     const rating = ratingOf(field, field.planted);
-    const frosts = settings.firstFrosts ?? firstFrosts(places.get(place)!, counting.unit, settings.seasonYear ?? field.planted.slice(0, 4));
+    const frosts = settings.firstFrosts ?? frostsOf(place, settings.seasonYear ?? field.planted.slice(0, 4));
     return [
       ofField(record, { field, from, to, rating, isCornByDegree: isDegree && cropWord(field.crop) === "corn", frost: frostOf(frosts) }),
     ];

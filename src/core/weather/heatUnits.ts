@@ -18,12 +18,15 @@ const toF = (celsius: Decimal): Decimal => celsius.times(nine).div(five).plus(fr
 export const inUnit = (value: Decimal, from: TemperatureUnit, to: TemperatureUnit): Decimal =>
   from === to ? value : to === "F" ? toF(value) : toC(value);
 
-const clamped = (value: Decimal, from: string, to: string): Decimal => smaller(larger(value, new Decimal(from)), new Decimal(to));
-const mean = ({ high, low }: DayTemperatures): Decimal => high.plus(low).div("2");
+const clamped = (value: Decimal, from: Decimal, to: Decimal): Decimal => smaller(larger(value, from), to);
+const two = new Decimal("2");
+const mean = ({ high, low }: DayTemperatures): Decimal => high.plus(low).div(two);
 
 /** Both temperatures held between 50 and 86 °F, their mean less 50: no day has more than 36. */
 const growingDegree = ({ high, low }: DayTemperatures): Decimal =>
-  mean({ high: clamped(high, "50", "86"), low: clamped(low, "50", "86") }).minus("50");
+  mean({ high: clamped(high, fifty, eightySix), low: clamped(low, fifty, eightySix) }).minus(fifty);
+const fifty = new Decimal("50");
+const eightySix = new Decimal("86");
 
 /** Ontario's form, °C: the half of the day by a curve above 10, that of the night by a line above 4.4, neither below nothing. */
 function cornHeatUnits({ high, low }: DayTemperatures): Decimal {

@@ -44,7 +44,7 @@ export class Docks {
     return this.linesOf(crop).length > 0;
   }
 
-  /** A test weight as it was typed into a row; `null` where it is blank, or can be no pounds in a bushel and the grower's own table has none like it. */
+  /** A test weight as typed; `null` where it is blank, or can be no pounds in a bushel and the grower's own table has none like it. */
   testWeightOf(row: Row, crop: Crop, column: Named, typed: Decimal | null): Decimal | null {
     if (typed === null || crop.yieldUnit !== "bu" || typed.lte(tooHeavy)) return typed;
     if (this.linesOf(crop.name).some(({ from }) => from.gt(tooHeavy))) return typed;

@@ -1,5 +1,5 @@
 /** The table Weather: one day at one place a row. */
-import type { Decimal } from "../../core/numbers/decimal";
+import { Decimal } from "../../core/numbers/decimal";
 import { inUnit, type TemperatureUnit } from "../../core/weather/heatUnits";
 import type { WeatherDay } from "../../core/weather/record";
 import { weatherColumns } from "../columns/weather";
@@ -11,8 +11,8 @@ const { date: dateColumn, high: highColumn, low: lowColumn, rain: rainColumn, pl
 const weather = () => [{ of: "weather" } as const];
 
 /** No day on land where corn grows is hotter or colder, °F: beyond it the unit is another, or a point is missing. */
-const coldest = "-70";
-const hottest = "135";
+const coldest = new Decimal("-70");
+const hottest = new Decimal("135");
 
 export function readWeather(table: TableReader, unit: TemperatureUnit): readonly WeatherDay[] {
   if (!table.hasNeeded(weatherColumns)) return [];
