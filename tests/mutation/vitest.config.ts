@@ -5,6 +5,8 @@ export default defineConfig({
   test: {
     include: [
       "src/{core,workbook}/**/*.test.ts",
+      // The words of headings, which are declared with the columns.
+      "src/pane/setup/nearHeadings.test.ts",
       "tests/{published,exact}/**/*.test.ts",
       "tests/problems/*.test.ts",
       "tests/schema/{countingPage,demo,standTables,tablesPage}.test.ts",

@@ -90,6 +90,9 @@ describe("the stories of the demo", () => {
     expect(story.get("Heat and rain")![0]).toMatch(
       /^GDD \(50 °F base\): \d+ from planting to 2026-06-15, \d+ ahead of normal; rain [\d.]+ in; /,
     );
+    expect(story.get("Heat and rain")![1]).toMatch(
+      /^Matures about 2026-10-\d\d, between 2026-\d\d-\d\d and .+; \d+ days before the median 28 °F freeze, \d+ days after the earliest\.$/,
+    );
     expect(story.get("Passes against weeds")!.join(" ")).toMatch(/Planned: .*Done: .*Waterhemp, .* of 3 passes/);
   });
 
