@@ -25,6 +25,8 @@ export type CropBalance = {
   readonly crop: CropFigures;
   readonly cells: (layer: Layer) => BalanceCells;
   readonly breakEvenRow: number;
+  /** Some of its lines are no formula, because one would be too long for a cell: they do not follow what is changed above them. */
+  readonly isFixed: boolean;
   readonly column: number;
 };
 
@@ -113,17 +115,19 @@ export function breakEvenBand(page: LenderPage, report: SeasonReport, crops: rea
         ...(outlook.rent.length > 0 && countsIn("cash rent", layer) && { rent: outlook.rent }),
       };
     };
+    let isFixed = false;
     layers.forEach((layer, offset) => {
       page.put(at(rows.layers, offset), text(layerTitle(layer).replace(" cost", ""), { bold: true, align: "right", border: "bottom" }));
       page.put(at(rows.fixed, offset), inputNumber(outlook.fixed.layers[layer], "#,##0.00"));
       page.put(at(rows.moving, offset), inputNumber(outlook.moving.layers[layer], "#,##0.00"));
       lines.forEach((line, row) => {
         const formula = line.formula(cells(layer));
+        isFixed ||= formula === null;
         const now = line.now(costsOf(outlook, layer), crop);
         page.put(at(rows.lines + row, offset), formula === null ? now : { ...now, formula });
       });
     });
-    return { crop, cells, column, breakEvenRow: rows.lines + breakEvenLine };
+    return { crop, cells, column, isFixed, breakEvenRow: rows.lines + breakEvenLine };
   });
 }
 

@@ -52,6 +52,36 @@ const sheet = lenderPages(report, { date: "2031-06-15" });
 const cells = sheet.rows.flat();
 const find = (words: string): number => sheet.rows.findIndex((row) => row.some((cell) => cell.value === words));
 
+describe("leases too many for a formula in a cell", () => {
+  const under = (leases: number) =>
+    lenderPages(
+      reportOf(
+        seasonOf({
+          fields: Array.from({ length: leases }, (_, lease) =>
+            field(`Field ${lease}`, "40.123456", `${200 + lease}.3`, {
+              tenure: "flexible rent",
+              rentPerArea: moneyPerArea("200"),
+              flexibleRent: {
+                baseGross: moneyPerArea(`${700 + lease * 3}.77`),
+                shareAbove: share("0.37"),
+                most: moneyPerArea(`${290 + lease}.33`),
+              },
+            }),
+          ),
+        }),
+      ),
+      { date: "2031-06-15" },
+    ).rows.flat();
+  const said = (of: readonly SheetCell[]) => of.filter(({ value }) => String(value).startsWith("Corn: its leases are too many"));
+
+  it("leave break-evens that follow nothing, which is said beside them", () => {
+    const [few, many] = [under(2), under(60)];
+    const formulas = (of: readonly SheetCell[]) => of.filter(({ formula }) => formula?.includes("SUMPRODUCT(MAX(")).length;
+    expect([formulas(few) > formulas(many), said(few).length, said(many).length]).toEqual([true, 0, 1]);
+    for (const { formula } of many) expect(formula?.length ?? 0).toBeLessThanOrEqual(8_192);
+  });
+});
+
 describe("a budget line that nobody has billed", () => {
   const line = (allIn: boolean) => ({
     over: { crop: "Corn" },

@@ -35,6 +35,13 @@ export function lenderPages(report: SeasonReport, options: LenderOptions): Resul
   heading(page, report, options, layer);
   for (const band of bands(crops)) {
     const balances = breakEvenBand(page, report, band);
+    for (const { crop } of balances.filter(({ isFixed }) => isFixed))
+      page.put(
+        { row: page.next, column: 0 },
+        ...note(
+          `${crop.crop}: its leases are too many for a formula in a cell, so break-evens here stay as they are whatever is changed in a box.`,
+        ),
+      );
     page.skip(1);
     costBand(page, report, band);
     page.skip(1);
