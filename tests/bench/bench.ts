@@ -1,6 +1,6 @@
 /**
  * `npm run bench`: how long everything takes that somebody waits for. `-- --write` puts what it measured into docs/performance.md;
- * `-- figures`, `-- desk` and `-- command` measure that part alone.
+ * `-- figures`, `-- formulas`, `-- desk` and `-- command` measure that part alone.
  *
  * A machine's speed says little, and less where others use it too: so times are those of the processor where they can be, the least
  * of several, and stand beside a plain loop over the same cells, timed in the same run.
@@ -13,14 +13,16 @@ import { buildProduct } from "./built";
 import { commandLine } from "./commandLine";
 import { desk } from "./desk";
 import type { FiguresMeasured } from "./figures";
-import { commandPart, deskPart, figuresLine, figuresPart, page } from "./page";
+import { formulas } from "./formulas";
+import { commandPart, deskPart, figuresLine, figuresPart, formulasPart, page } from "./page";
 
 const words = process.argv.slice(2);
-const parts = ["figures", "desk", "command"] as const;
+const parts = ["figures", "formulas", "desk", "command"] as const;
 const asked = parts.filter((part) => words.includes(part));
 const isAsked = (part: (typeof parts)[number]) => asked.length === 0 || asked.includes(part);
 const sizes = [1_000, 10_000, 100_000, 300_000];
-const folderOf = 200;
+const asFormulas = 20_000;
+const folderOf = 40;
 
 const load = () => loadavg()[0]!.toFixed(1);
 const machine = `Node ${process.version}, ${cpus().length} processors`;
@@ -55,6 +57,7 @@ if (isAsked("figures"))
       }),
     ),
   );
+if (isAsked("formulas")) await part(async () => formulasPart(await formulas(asFormulas)));
 if (isAsked("desk")) {
   if (!existsSync("dist/index.html")) throw new Error("There is no build to time. Run: npm run build");
   await part(async () => deskPart(await desk()));

@@ -3,6 +3,7 @@ import type { Browser, BrowserContext, Page } from "playwright-core";
 import { serveFiles, startBrowser } from "../support/browser";
 import { fileOf } from "./fileOf";
 import { seasonWith } from "./manySeasons";
+import { paneStart, type PaneMeasured } from "./paneStart";
 import { edited, main, opened, scrolled, type EditMeasured } from "./deskWork";
 
 export type DeskMeasured = {
@@ -11,6 +12,7 @@ export type DeskMeasured = {
   readonly firstFigureSlowed: number;
   readonly open: { readonly clock: number; readonly processor: number; readonly rows: number; readonly longest: number };
   readonly scrolling: { readonly longest: number; readonly rows: number };
+  readonly pane: PaneMeasured;
 };
 
 const farm = { fields: 200, applications: 2_000, operations: 1_000 };
@@ -35,7 +37,7 @@ export async function desk(): Promise<DeskMeasured> {
       edit: await edited(page, "100,000 purchases on 200 fields", 8, large),
       scrolling: { longest: await scrolled(page), rows: 100_000 },
     }));
-    return { edits: [...edits, edit], firstFigure, firstFigureSlowed, open, scrolling };
+    return { edits: [...edits, edit], firstFigure, firstFigureSlowed, open, scrolling, pane: await paneStart(browser) };
   } finally {
     await browser.close();
     await server.close();

@@ -2,6 +2,7 @@
 import type { CommandMeasured } from "./commandLine";
 import type { DeskMeasured } from "./desk";
 import type { FiguresMeasured } from "./figures";
+import type { FormulasMeasured } from "./formulas";
 
 type Cell = string | number;
 
@@ -74,7 +75,32 @@ export const figuresPart = (sizes: readonly FiguresMeasured[]): readonly string[
   ),
 ];
 
-export const deskPart = ({ edits, firstFigure, firstFigureSlowed, open, scrolling }: DeskMeasured): readonly string[] => [
+/** What a spreadsheet's own engine takes for less of the same season. */
+export const formulasPart = ({ entries, formulas, recalculation, figures, plain }: FormulasMeasured): readonly string[] => [
+  "## Beside the same season as formulas",
+  "",
+  "The heart of the season as a spreadsheet would have it, worked out by LibreOffice: bills, average prices, what each application and",
+  "pass costs, and what that comes to in every field and crop. Its average prices are compared with ours, to twelve digits. Budget lines,",
+  "interest, stands, loans, drying, sharing to the cent, three stages and all checks are left out there, and it counts in binary floating",
+  "point. Milliseconds of the processor; of LibreOffice what opening the file takes longer where every formula is worked out.",
+  "",
+  ...table(
+    ["entries", "formulas", "LibreOffice", "figures", "× LibreOffice", "plain loop", "× plain loop"],
+    [
+      [
+        whole(entries),
+        whole(formulas),
+        ms(recalculation),
+        ms(figures.processor),
+        times(figures.processor, recalculation),
+        ms(plain.processor),
+        times(figures.processor, plain.processor),
+      ],
+    ],
+  ),
+];
+
+export const deskPart = ({ edits, firstFigure, firstFigureSlowed, open, scrolling, pane }: DeskMeasured): readonly string[] => [
   "## On the desk, in Chromium",
   "",
   "An edit: another unit price typed into a purchase, from Enter until the farm's figure has changed and is painted. *Processor* is the",
@@ -105,8 +131,13 @@ export const deskPart = ({ edits, firstFigure, firstFigureSlowed, open, scrollin
         ms(open.longest),
       ],
       [`fast scrolling through ${whole(scrolling.rows)} purchases`, "", "", ms(scrolling.longest)],
+      ["first figure of the demo in the pane, beside a workbook under Office.js", ms(pane.start), "", ""],
+      ["the same, processor slowed four times", ms(pane.startSlowed), "", ""],
     ],
   ),
+  "",
+  `What the pane asks its server for until then: ${pane.requests} files, ${whole(Math.round(pane.packedBytes / 1024))} KB as a server`,
+  "packs them, Office.js aside, which comes from Microsoft.",
 ];
 
 export const commandPart = (commands: readonly CommandMeasured[]): readonly string[] => [

@@ -24,10 +24,11 @@ function libreOfficePath(): string {
   return found;
 }
 
-/** 0: always; LibreOffice's own default is never, for files that Excel seems to have written. */
-const recalculateAlways = `<?xml version="1.0" encoding="UTF-8"?>
+/** When formulas are worked out as a file is opened. LibreOffice's own default is never, for files that Excel seems to have written. */
+const recalculate = { always: 0, never: 1 };
+const settings = (when: keyof typeof recalculate) => `<?xml version="1.0" encoding="UTF-8"?>
 <oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
-<item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
+<item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>${recalculate[when]}</value></prop></item>
 <item oor:path="/org.openoffice.Setup/L10N"><prop oor:name="ooSetupSystemLocale" oor:op="fuse"><value>en-US</value></prop></item>
 </oor:items>
 `;
@@ -41,18 +42,24 @@ function run(program: string, ...words: readonly string[]): string {
 }
 
 /** Converts workbooks in one call and hands the folder of results over; nothing stays on the disk. */
-function converted<Value>(workbooks: Readonly<Record<string, Uint8Array>>, to: string, take: (folder: string) => Value): Value {
+function converted<Value>(
+  workbooks: Readonly<Record<string, Uint8Array>>,
+  to: string,
+  take: (folder: string) => Value,
+  when: keyof typeof recalculate = "always",
+  go: (program: string, ...words: readonly string[]) => unknown = run,
+): Value {
   const root = mkdtempSync(join(tmpdir(), "pennyacre-"));
   try {
     const [profile, from, results] = ["profile", "from", "results"].map((name) => join(root, name)) as [string, string, string];
     for (const folder of [join(profile, "user"), from, results]) mkdirSync(folder, { recursive: true });
-    writeFileSync(join(profile, "user", "registrymodifications.xcu"), recalculateAlways);
+    writeFileSync(join(profile, "user", "registrymodifications.xcu"), settings(when));
     const files = Object.entries(workbooks).map(([name, bytes]) => {
       const file = join(from, `${name}.xlsx`);
       writeFileSync(file, bytes);
       return file;
     });
-    run(
+    go(
       libreOfficePath(),
       `-env:UserInstallation=${pathToFileURL(profile).href}`,
       "--headless",
@@ -124,4 +131,37 @@ export function pageTexts(pdf: string): readonly string[] {
 /** Writes one page of a PDF, counted from 1, as a PNG at so many dots an inch. */
 export function pagePicture(pdf: string, page: number, dots: number, png: string): void {
   run("pdftoppm", "-r", String(dots), "-f", String(page), "-l", String(page), "-singlefile", "-png", pdf, png.replace(/\.png$/, ""));
+}
+
+/**
+ * Milliseconds of the processor that LibreOffice takes to work out all formulas of a workbook once: what opening it takes longer
+ * where they are worked out than where the values that the file brings along are taken.
+ */
+export function recalculationTime(workbook: Uint8Array): number {
+  const stored = converted({ book: workbook }, "xlsx", (folder) => readFileSync(join(folder, "book.xlsx")));
+  const taken = (when: keyof typeof recalculate) => {
+    let milliseconds = 0;
+    converted(
+      { book: stored },
+      csvFilter(false),
+      () => undefined,
+      when,
+      (...command) => {
+        milliseconds = processorTime(...command);
+      },
+    );
+    return milliseconds;
+  };
+  const least = (when: keyof typeof recalculate) => Math.min(taken(when), taken(when));
+  return least("always") - least("never");
+}
+
+/** A shell's own clock tells what a program took of the processor with all that it started; Node does not. */
+function processorTime(...command: readonly string[]): number {
+  const { status, stderr } = spawnSync("bash", ["-c", 'TIMEFORMAT="%U %S"; time "$@" > /dev/null 2>&1', "time", ...command], {
+    encoding: "utf8",
+  });
+  if (status !== 0) throw new Error(`${command[0]} ended with ${String(status)}`);
+  const [user = NaN, system = NaN] = stderr.trim().split(" ").map(Number);
+  return (user + system) * 1000;
 }
