@@ -6,6 +6,7 @@
  */
 import { stat } from "node:fs/promises";
 import { resolve } from "node:path";
+import { isMainThread } from "node:worker_threads";
 import { toFix } from "../workbook/problem";
 import { reportJson } from "../workbook/reportJson";
 import type { SeasonReport } from "../workbook/seasonReport";
@@ -14,7 +15,8 @@ import { spelledText } from "../workbook/spelling";
 import { cashFlowSheet } from "../workbook/sheets/lender/cashFlowSheet";
 import { lenderPages } from "../workbook/sheets/lender/lenderPages";
 import { asked, Refusal } from "./arguments";
-import { writeFolder } from "./manyFiles";
+import { writeFolder, writeOne, type FolderJob } from "./manyFiles";
+import { answerJobs } from "./onAllCores";
 import { ended, type ExitCode } from "./ended";
 import { isSameFile } from "./sameFile";
 import { printed, printedJson } from "./terminalText";
@@ -31,7 +33,7 @@ async function run(words: readonly string[]): Promise<ExitCode> {
   if (isFolder) {
     if (lender === null) throw new Refusal(`${path} is a folder: name another folder with --lender to write lender pages to.`);
     if (json || out !== null) throw new Refusal(`${path} is a folder: --json and --out take one workbook.`);
-    return writeFolder(path, lender, force, lenderSheets, (line) => {
+    return writeFolder({ from: path, to: lender, force }, lenderSheets, new URL(import.meta.url), (line) => {
       process.stdout.write(`${printed(line)}\n`);
     });
   }
@@ -58,4 +60,6 @@ function today(): string {
   return [now.getFullYear(), String(now.getMonth() + 1).padStart(2, "0"), String(now.getDate()).padStart(2, "0")].join("-");
 }
 
-await ended(run);
+// A folder is written by threads that run this same file.
+if (isMainThread) await ended(run);
+else answerJobs((job: FolderJob) => writeOne(job, lenderSheets));

@@ -7,7 +7,7 @@ export type Times = {
   readonly least: number;
 };
 
-/** Where work takes long it is not begun again once it has had so many milliseconds of the processor: what runs for seconds varies little. */
+/** Work that takes long is not begun again once it has had so many milliseconds: what runs for seconds varies little. */
 const longestOfAll = 3_000;
 
 /** Runs some work so often, each time to its end; less often where it takes long. */

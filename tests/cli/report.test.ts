@@ -222,6 +222,31 @@ describe("a folder", () => {
     expect(readFileSync(join(from, "c.XLSX")).equals(readFileSync(season))).toBe(true);
   });
 
+  it("of many workbooks is written by several threads, and says and writes what they come to one by one", async () => {
+    const [from, to, alone] = [at("many"), at("many pages"), at("alone pages")];
+    for (const each of [from, alone]) mkdirSync(each);
+    for (const name of ["a", "b", "d", "f"]) copyFileSync(name === "b" ? withProblems : season, join(from, `${name}.xlsx`));
+    writeFileSync(join(from, "c.xlsx"), "no workbook");
+    writeFileSync(join(from, "e.xlsx"), newWorkbook().save());
+    const { code, out, error } = await report(from, "--lender", to);
+    expect({ code, error }).toEqual({ code: 2, error: "" });
+    expect(out.split("\n").filter((line) => /^\d/.test(line))).toEqual([
+      "1/6 a.xlsx: complete",
+      "2/6 b.xlsx: incomplete, 2 entries to fix",
+      expect.stringMatching(/^3\/6 c\.xlsx: NOT WRITTEN\. /),
+      "4/6 d.xlsx: complete",
+      "5/6 e.xlsx: left out, none of its tables is one of a season.",
+      "6/6 f.xlsx: complete",
+    ]);
+    for (const name of ["a", "b", "f"]) {
+      await report(join(from, `${name}.xlsx`), "--lender", join(alone, `${name}.xlsx`));
+      expect(readFileSync(join(to, `${name}.xlsx`)).equals(readFileSync(join(alone, `${name}.xlsx`)))).toBe(true);
+    }
+    // What stands there and is not ours is refused in a thread as well.
+    writeFileSync(join(to, "a.xlsx"), "a neighbour's");
+    expect((await report(from, "--lender", to)).out).toMatch(/^1\/6 a\.xlsx: NOT WRITTEN\. .*--force/m);
+  });
+
   it("leaves out workbooks that have none of our tables, says so, and takes a folder of only such for nothing done", async () => {
     const [from, to] = [at("mixed"), at("mixed pages")];
     mkdirSync(from);
