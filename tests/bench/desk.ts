@@ -23,18 +23,18 @@ export async function desk(): Promise<DeskMeasured> {
   try {
     const firstFigure = await firstFigureOf(browser, server.origin, 1);
     const firstFigureSlowed = await firstFigureOf(browser, server.origin, 4);
-    const edits = [await onPage(browser, server.origin, (page) => edited(page, "the demo", 20))];
+    const edits = [await onPage(browser, server.origin, (page) => edited(page, "the demo", 15))];
     const small = seasonWith({ ...farm, purchases: 20_000 });
     edits.push(
       await onPage(browser, server.origin, async (page) => {
         await opened(page, await fileOf(small));
-        return edited(page, "20,000 purchases on 200 fields", 20, small);
+        return edited(page, "20,000 purchases on 200 fields", 15, small);
       }),
     );
     const large = seasonWith({ ...farm, purchases: 100_000 });
     const { open, scrolling, edit } = await onPage(browser, server.origin, async (page) => ({
       open: { ...(await opened(page, await fileOf(large))), rows: 100_000 },
-      edit: await edited(page, "100,000 purchases on 200 fields", 8, large),
+      edit: await edited(page, "100,000 purchases on 200 fields", 5, large),
       scrolling: { longest: await scrolled(page), rows: 100_000 },
     }));
     return { edits: [...edits, edit], firstFigure, firstFigureSlowed, open, scrolling, pane: await paneStart(browser) };
