@@ -82,6 +82,8 @@ describe("a wide sheet", () => {
   it("grows with the rows typed right under it, and tells those after a gap or a total", () => {
     const sheet = "| Field | Seed | Herbicide | Fungicide | Rent |\n| Alder | 110 | 40 | 41 | |\n> | Birch | 115 | 3 | 4 | 5 |";
     expect([lines(content(sheet, usual)).at(-1), codes(content(sheet, usual))]).toEqual(["Birch cash rent 5 whole", []]);
+    // One kind of cost is an entry too.
+    expect(lines(content(sheet.replace("| 115 | 3 | 4 | 5 |", "| 115 | | | |"), usual)).at(-1)).toMatch(/^Birch seed 115 /);
     const apart = seasonReport(
       content(
         "| Field | Seed | Herbicide | Fungicide | Rent |\n| Alder | 110 | 40 | 41 | |\n> | Total | 110 | 40 | 41 | |\n> | Birch | " +

@@ -243,6 +243,9 @@ ${table === "Fields" ? "" : `${table}\n| Item | ${heading} |\n`}`),
     expect(of("Fields", "Proven yield (bushels per acre)")).toEqual([]);
     expect(of("Fields", "Row width (cm)")).toEqual(["centimetres, and it is read in inches"]);
     expect(of("Fields", "Row width (in)")).toEqual([]);
+    expect(of("Machines", "Fuel per acre (litres)")).toEqual(["litres, and it is read in gallons"]);
+    expect(of("Machines", "Fuel per acre (liters)")).toEqual(["litres, and it is read in gallons"]);
+    expect(of("Machines", "Fuel per acre (gallons)")).toEqual([]);
     expect(of("Fields", "Target stand (1000/ac)")).toEqual(["thousands, and plants and seeds are read one by one"]);
     expect(of("Fields", "Rent per acre ($/ac)")).toEqual([]);
     expect(of("Fields", "Rent per acre ($/ha)")).toEqual(["hectares, and the season counts in acres"]);

@@ -179,7 +179,8 @@ export function nextSeason(content: WorkbookContent, report: SeasonReport): Next
   const goes = own.filter(({ name }) => named.includes(plain(name)));
   const stays = own.filter(({ name }) => !named.includes(plain(name)));
   if (stays.length > 0) notes.push(`Sheets and tables of your own stay behind: ${stays.map(({ name }) => name).join(", ")}.`);
-  const open = keptSeason(report)?.open ?? [];
+  // There is a season year, so that there is something to keep.
+  const { open } = keptSeason(report)!;
   if (open.length > 0)
     notes.push(`Not kept in Past seasons, because their harvest is not done: ${open.join(", ")}. Keep the season again once it is.`);
   const faults = toFix(report.problems).length;

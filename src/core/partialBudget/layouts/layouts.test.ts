@@ -116,11 +116,13 @@ describe("every layout that claims a yield", () => {
     }),
     higherRent(rent),
   ];
-  it.each(blank.map((each) => [each.name, each] as const))("starts blank and knows the gain needed: %s", (_, { change, lead }) => {
+  it.each(blank.map((each) => [each.name, each] as const))("starts blank and knows the gain needed: %s", (name, { change, lead }) => {
     expect(netChange(change).net.perYear).toBeNull();
     expect(netChange(change).blank).toHaveLength(1);
     const result = breakEven(change, lead);
     expect(result.found && result.value.gt("0")).toBe(true);
+    // A name that is blank would be a change without one, which no row of the table Changes can have.
+    expect(name).toMatch(/^[A-Z][a-z ]{3,}/);
     // A line without a name would be a row without an item in the table Changes, which is an entry to fix.
     expect(change.lines.map(({ item, quadrant }) => `${quadrant}: ${item.trim()}`)).not.toContainEqual(expect.stringMatching(/: $/));
     expect(new Set(change.lines.map(({ item, quadrant }) => `${quadrant}: ${item}`)).size).toBe(change.lines.length);
