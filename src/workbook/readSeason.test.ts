@@ -58,6 +58,17 @@ Harvest
 `;
 
 describe("readSeason", () => {
+  it("charges interest to the repayment date where no method is named, and for so many months where these alone are", () => {
+    const unnamed = farm.replace("| Interest method | by date |\n", "");
+    const charged = (text: string) => {
+      const { season, problems } = seasonReport(contentFromText(text));
+      return [season.settings.operatingInterest?.method, problems.filter(({ code }) => code === "interest-incomplete").length];
+    };
+    expect(charged(unnamed)).toEqual(["by date", 0]);
+    expect(charged(unnamed.replace("| Repayment date | 2031-12-01 |", "| Interest months | 8 |"))).toEqual(["months", 0]);
+    expect(charged(unnamed.replace("| Repayment date | 2031-12-01 |\n", ""))).toEqual([undefined, 1]);
+  });
+
   const report = seasonReport(contentFromText(farm));
 
   it("finds nothing wrong with a season that is entered well, however it is typed", () => {

@@ -24,6 +24,16 @@ ${machines.join("\n")}`),
 const sprayer = "| Sprayer | 90000 | | | 10 | 60 | 6 | 150 | 22 | | 4% | | | |";
 
 describe("the table Machines", () => {
+  it("is told where a machine burns fuel that has no price, and not where nothing says that it burns any", () => {
+    const told = (settings: string, machine: string) =>
+      read(settings, machine)
+        .problems.filter(({ at }) => at.column === "Fuel price")
+        .map(({ code, like }) => [code, like]);
+    expect(told("", sprayer)).toEqual([["machine-zero", "fuel"]]);
+    expect(told("| Fuel per gallon | 3.50 |", sprayer)).toEqual([]);
+    expect(told("", sprayer.replace("| 150 |", "| |"))).toEqual([]);
+  });
+
   it("takes common practice, and the list price of a new machine, where nothing is said", () => {
     const [machine] = read("| Fuel per gallon | 3.50 |", sprayer).season.machines!;
     const { main, tractor, fieldEfficiency, taxesInsuranceHousing, labour, fuelPrice, realRate } = machine!;
