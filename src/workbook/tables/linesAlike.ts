@@ -1,5 +1,6 @@
 /** Finds the invoice line that is entered twice: both count, and the grower is told. */
 import type { Kind } from "../../core/kinds";
+import { once } from "../../core/once";
 import type { Bill, Purchase } from "../../core/season";
 import type { EntryRef } from "../../core/row";
 import { purchaseColumns } from "../columns/purchases";
@@ -10,6 +11,19 @@ const { date, note, supplier } = purchaseColumns.columns;
 
 /** An invoice line; its quantity as text is asked for where another line shares its day. */
 export type Line = Pick<Purchase, "item" | "date" | "amount" | "source"> & { readonly quantity: () => string };
+
+/** What a line that is not read again is compared by stays what it was. */
+const known = new WeakMap<Purchase, Line>();
+
+/** A purchase as a line; its quantity is spelled once, however often the workbook is read again. */
+export function lineOf(purchase: Purchase): Line {
+  let line = known.get(purchase);
+  if (line === undefined) {
+    const { item, date, amount, source, quantity } = purchase;
+    known.set(purchase, (line = { item, date, amount, source, quantity: once(() => quantity.toFixed()) }));
+  }
+  return line;
+}
 
 /**
  * Lines are alike where item, date, quantity, amount and Note are. Another Note tells them apart, and so do two suppliers.

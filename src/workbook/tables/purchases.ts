@@ -14,7 +14,7 @@ import { namedSubjects } from "./namedTarget";
 import { itemSubjects, type Units } from "./items";
 import { isOpeningRow } from "./openingRow";
 import { forOtherSeason } from "./otherSeasons";
-import { LinesAlike } from "./linesAlike";
+import { LinesAlike, lineOf } from "./linesAlike";
 import { PricesUnlike } from "./pricesUnlike";
 
 const { columns: bill } = purchaseColumns;
@@ -69,8 +69,7 @@ export function readPurchases(table: TableReader, reading: BillReading, converte
       alike.look({ item, amount, source, date: row.of(bill.date)!, quantity: () => `${line.kind} ${row.text(bill.quantity) ?? ""}` });
     } else {
       read.purchases.push(line);
-      const { item, date, amount, source } = line;
-      alike.look({ item, date, amount, source, quantity: () => line.quantity.toFixed() });
+      alike.look(lineOf(line));
       unlike.look(line);
     }
   }
