@@ -55,7 +55,7 @@ export function emptyCount(date: string, field: Field | undefined, unit: AreaUni
   };
 }
 
-/** The same after one place is added: the next is measured out as this one was, in the same part, whose acres and planting are said once. */
+/** The same after one place is added: the next is measured out as this one was, in the same part, said once in acres and planting. */
 export const nextCount = (draft: CountDraft): CountDraft => ({
   ...draft,
   plants: "",
