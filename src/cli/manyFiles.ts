@@ -38,7 +38,6 @@ const fewestForThreads = 4;
 /**
  * Writes the sheets of every workbook of a folder into copies in another.
  *
- * @param job.force files there that we did not write may be replaced
  * @param program what a thread runs that writes one workbook after another, on a machine with several cores
  * @param say takes the lines of each workbook in the order of their names, and one for the spreadsheets of other kinds
  * @returns the worst exit code of all: 70 where one met a fault of ours, 2 where one could not be read or written, 1 where one is

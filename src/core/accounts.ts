@@ -12,7 +12,7 @@ import type { Season } from "./season";
 import { seasonMachineCosts } from "./seasonMachineCosts";
 import { seasonWork, type SeasonWork } from "./seasonWork";
 import { fieldOutlooks, type FieldOutlook } from "./stand/fieldOutlook";
-import { fieldWeather, type FieldWeather } from "./weather/fieldWeather";
+import { fieldWeather, placeRecords, type FieldWeather } from "./weather/fieldWeather";
 import { maturingFields, type Maturing } from "./weather/maturing";
 
 export type Accounts = {
@@ -81,8 +81,9 @@ function accountsOf(season: Season, kept: ReadingMemory): Accounts {
     );
   });
   const loans = once(() => loanYears(season));
-  const weather = once(() => fieldWeather(season));
-  const maturing = once(() => maturingFields(season, weather()));
+  const records = once(() => placeRecords(season));
+  const weather = once(() => fieldWeather(season, records()));
+  const maturing = once(() => maturingFields(season, weather(), records()));
   return {
     kept,
     get outlooks() {

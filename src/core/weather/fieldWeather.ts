@@ -71,9 +71,21 @@ export function placeOfField({ weatherPlace }: Pick<Field, "weatherPlace">, plac
   return places.has("") ? "" : places.size === 1 ? [...places.keys()][0]! : null;
 }
 
-/** The record of each place. */
-export function recordsOf(places: ReadonlyMap<string, readonly WeatherDay[]>, { way, unit }: Counting): ReadonlyMap<string, PlaceRecord> {
-  return new Map([...places].map(([place, days]) => [place, new PlaceRecord(days, way, unit)]));
+/** The days and the record of each place, with the heat of a day worked out once for all fields. */
+export type PlaceRecords = {
+  readonly counting: Counting;
+  readonly places: ReadonlyMap<string, readonly WeatherDay[]>;
+  readonly records: ReadonlyMap<string, PlaceRecord>;
+};
+
+export function placeRecords(season: Pick<Season, "settings" | "weather">): PlaceRecords {
+  const counting = countingOf(season);
+  const places = daysByPlace(season.weather);
+  return {
+    counting,
+    places,
+    records: new Map([...places].map(([place, days]) => [place, new PlaceRecord(days, counting.way, counting.unit)])),
+  };
 }
 
 /** Heat units to black layer of what a field grows, by the day of planting; `null` where no rating is entered. */
@@ -99,12 +111,8 @@ function frostsByPlace(places: ReadonlyMap<string, readonly WeatherDay[]>, { uni
 }
 
 /** Every planted field that has a record after its planting, in the order of the table. */
-export function fieldWeather(season: WeatherSeason): readonly FieldWeather[] {
-  const { settings, fields, weather } = season;
-  if (weather.length === 0) return [];
-  const counting = countingOf(season);
-  const places = daysByPlace(weather);
-  const records = recordsOf(places, counting);
+export function fieldWeather(season: WeatherSeason, { counting, places, records } = placeRecords(season)): readonly FieldWeather[] {
+  const { settings, fields } = season;
   const ratingOf = ratingsOf(season, counting);
   const frostsOf = frostsByPlace(places, counting);
   return fields.flatMap((field): readonly FieldWeather[] => {

@@ -1,6 +1,5 @@
 /** When the fields of a season are projected to mature, those among them that are still to be planted. */
-import { once } from "../once";
-import { countingOf, daysByPlace, placeOfField, ratingsOf, recordsOf, type FieldWeather, type WeatherSeason } from "./fieldWeather";
+import { placeOfField, placeRecords, ratingsOf, type FieldWeather, type WeatherSeason } from "./fieldWeather";
 import { projectedMaturity, type Maturity } from "./maturity";
 
 /** When a field is projected to mature. */
@@ -16,20 +15,21 @@ export type Maturing = Pick<Maturity, "date"> & {
  *
  * @param planted heat and water of the planted fields
  */
-export function maturingFields(season: WeatherSeason, planted: readonly FieldWeather[]): readonly Maturing[] {
-  const counting = countingOf(season);
-  const places = daysByPlace(season.weather);
+export function maturingFields(
+  season: WeatherSeason,
+  planted: readonly FieldWeather[],
+  { counting, places, records } = placeRecords(season),
+): readonly Maturing[] {
   const ratingOf = ratingsOf(season, counting);
   const standing = new Map(planted.map(({ field, maturity }) => [field, maturity]));
-  const records = once(() => recordsOf(places, counting));
   return season.fields.flatMap((field): readonly Maturing[] => {
     const stands = standing.get(field.name) ?? null;
     if (stands !== null) return [{ field: field.name, date: stands.date, byPlan: false }];
     const place = placeOfField(field, places);
     if (field.planted !== null || field.plannedPlanting === null || place === null) return [];
-    const record = records().get(place)!;
+    const record = records.get(place)!;
     const gone = record.lastUntil(`${field.plannedPlanting.slice(0, 4)}-12-31`);
-    const from = gone.slice(0, 4) === field.plannedPlanting.slice(0, 4) && gone > field.plannedPlanting ? gone : field.plannedPlanting;
+    const from = gone > field.plannedPlanting ? gone : field.plannedPlanting;
     const rating = ratingOf(field, from);
     const maturity = rating === null ? null : projectedMaturity(record, from, rating);
     return maturity === null ? [] : [{ field: field.name, date: maturity.date, byPlan: true }];
